@@ -1,0 +1,99 @@
+import { accept, type Result, refuse } from '../complaint.ts';
+import { say } from './phrase.ts';
+
+/** The unit a user reads and writes in; every computation is in mm. */
+export type Unit = 'mm' | 'in';
+
+/** The international inch, exact since 1959. */
+export const MM_PER_INCH = 25.4;
+
+const NUMBER = String.raw`\d+(?:[.,]\d+)?|[.,]\d+`;
+const FRACTION_SIGNS: Readonly<Record<string, string>> = {
+  '¼': '1/4',
+  '½': '1/2',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
+const LENGTH = new RegExp(
+  String.raw`^(?<sign>[-−]?)(?:(?<whole>\d+)(?:\s+|\s*-\s*))?(?:(?<top>\d+)\s*[/⁄]\s*(?<bottom>\d+)|(?<number>${NUMBER}))\s*(?<unit>mm|cm|in|inch|inches|["″”]|'')?$`,
+  'iu',
+);
+
+/**
+ * Reads a length as people write it: `18`, `18mm`, `1.8 cm`, `0.75 in`, `3/4in`, `5 11/16"`, `5-11/16in`, `5½"`.
+ * @param unit what a bare number means
+ * @returns mm, or a complaint with an empty place; a minus sign is read, for the caller to refuse with a range
+ */
+export const parseLength = (text: string | number, unit: Unit): Result<number> => {
+  if (typeof text === 'number')
+    return Number.isFinite(text) ? accept(text * (unit === 'in' ? MM_PER_INCH : 1)) : noLength(String(text));
+  const plain = text
+    .trim()
+    .replace(
+      /(\d)?([¼½¾⅛⅜⅝⅞])/gu,
+      (_, digit: string | undefined, sign: string) =>
+        `${digit === undefined ? '' : `${digit} `}${FRACTION_SIGNS[sign]}`,
+    );
+  const parts = LENGTH.exec(plain)?.groups;
+  if (parts === undefined) return noLength(text);
+  const { sign, whole, top, bottom, number } = parts;
+  if (whole !== undefined && number !== undefined) return noLength(text);
+  const size =
+    number === undefined
+      ? Number(whole ?? 0) + Number(top) / Number(bottom)
+      : Number(number.replace(',', '.'));
+  if (!Number.isFinite(size)) return noLength(text);
+  return accept((sign === '' ? 1 : -1) * size * mmPer(parts.unit?.toLowerCase() ?? unit));
+};
+
+const mmPer = (unit: string): number => (unit === 'mm' ? 1 : unit === 'cm' ? 10 : MM_PER_INCH);
+
+const noLength = (text: string): Result<never> =>
+  refuse({
+    at: [],
+    says: say`${quote(text)} is not a length`,
+    hint: say`18, 18mm, 0.75in, 3/4in or 5-11/16in`,
+  });
+
+/** What the user wrote, in quotes, cut short where it is long and with control characters made visible. */
+export const quote = (text: string): string => {
+  const shown = JSON.stringify([...text].slice(0, 40).join(''));
+  return [...text].length > 40 ? `${shown.slice(0, -1)}…"` : shown;
+};
+
+/** The finest mark on an inch rule. */
+const MARKS_PER_INCH = 64;
+
+const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
+
+/**
+ * A length for reading, without its unit: mm to the hundredth; inches as the nearest 1/64 and what is left over, in
+ * thousandths of an inch (`27/32 +.004`).
+ */
+export const formatNumber = (value: number, unit: Unit): string => {
+  if (unit === 'mm') return String(Number(value.toFixed(2)) + 0);
+  const inches = Math.abs(value) / MM_PER_INCH;
+  const marks = Math.round(inches * MARKS_PER_INCH);
+  const thousandths = Math.round((inches - marks / MARKS_PER_INCH) * 1000);
+  const whole = Math.floor(marks / MARKS_PER_INCH);
+  const rest = marks % MARKS_PER_INCH;
+  const shared = divisor(MARKS_PER_INCH, rest);
+  const fraction = rest === 0 ? '' : `${rest / shared}/${MARKS_PER_INCH / shared}`;
+  const number = [whole === 0 && rest !== 0 ? '' : String(whole), fraction]
+    .filter((part) => part !== '')
+    .join(' ');
+  const remainder =
+    thousandths === 0
+      ? ''
+      : ` ${thousandths < 0 ? '−' : '+'}.${String(Math.abs(thousandths)).padStart(3, '0')}`;
+  return `${value < 0 && number !== '0' ? '−' : ''}${number}${remainder}`;
+};
+
+/** A length for reading, with its unit: `18.5 mm`, `5 11/16"`, `27/32" +.004`. */
+export const formatLength = (value: number, unit: Unit): string => {
+  const number = formatNumber(value, unit);
+  return unit === 'mm' ? `${number} mm` : number.replace(/^(\S+(?: \d+\/\d+)?)/u, '$1"');
+};

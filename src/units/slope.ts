@@ -1,0 +1,52 @@
+import { accept, type Result, refuse } from '../complaint.ts';
+import { quote } from './length.ts';
+import { say } from './phrase.ts';
+
+/** How far a tail's side leans: 1 across for every `run` along. */
+export interface Slope {
+  readonly run: number;
+}
+
+/** The steepest and the shallowest slope that is laid out; beyond them no joint of the trade lies. */
+export const STEEPEST_RUN = 2.5;
+export const SHALLOWEST_RUN = 20;
+
+/** The rise for every mm along: s = 1/n. */
+export const rise = (slope: Slope): number => 1 / slope.run;
+
+/** The angle off square, in degrees: atan(1/n). */
+export const degrees = (slope: Slope): number => (Math.atan(rise(slope)) * 180) / Math.PI;
+
+/** The slope of an angle off square, in degrees. */
+export const slopeOfDegrees = (angle: number): Slope => ({ run: 1 / Math.tan((angle * Math.PI) / 180) });
+
+const RATIO = /^1\s*(?::|in|\/)\s*(\d+(?:[.,]\d+)?)$/iu;
+const ANGLE = /^(\d+(?:[.,]\d+)?)\s*(?:deg|degrees?|°)$/iu;
+
+/**
+ * Reads a slope: `1:7`, `1 in 7`, `1/7`, `8.13deg`, `8.13°`.
+ * @returns the slope, or a complaint with an empty place: not a slope, or outside 1:2.5 to 1:20
+ */
+export const parseSlope = (text: string): Result<Slope> => {
+  const plain = text.trim();
+  const ratio = RATIO.exec(plain)?.[1];
+  const angle = ANGLE.exec(plain)?.[1];
+  const number = Number((ratio ?? angle ?? '').replace(',', '.'));
+  if (ratio === undefined && angle === undefined)
+    return refuse({
+      at: [],
+      says: say`${quote(text)} is not a slope; a slope is written 1:7, 1 in 7 or 8.13deg`,
+      hint: say`1:7`,
+    });
+  const slope = ratio === undefined ? slopeOfDegrees(number) : { run: number };
+  return slope.run >= STEEPEST_RUN - 1e-9 && slope.run <= SHALLOWEST_RUN + 1e-9
+    ? accept(slope)
+    : refuse({
+        at: [],
+        says: say`${quote(text)} is outside what can be cut; a slope must be 1:2.5 to 1:20`,
+        hint: say`1:7`,
+      });
+};
+
+/** A slope for reading: `1:7`, `1:7.12`. */
+export const formatSlope = (slope: Slope): string => `1:${Number(slope.run.toFixed(2))}`;
