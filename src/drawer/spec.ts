@@ -1,0 +1,94 @@
+import type { HalfPins, Spacing } from '../joint/spec.ts';
+import type { Slope } from '../units/slope.ts';
+
+/** How the boards were cut from the log: which way they move most. */
+export type Grain = 'flatsawn' | 'quartersawn';
+
+/** The wood that one kind of part is made of. */
+export interface Stock {
+  readonly thickness: number;
+  readonly species?: string;
+  readonly grain?: Grain;
+}
+
+/** What is wished of a drawer's corner; what is absent takes the joint's own defaults. */
+export interface JointWish {
+  readonly kind: 'through' | 'lapped';
+  readonly slope?: Slope;
+  readonly pin?: number;
+  readonly halfPin?: HalfPins;
+  readonly lap?: number;
+  readonly spacing: Spacing;
+  readonly proud?: number;
+  readonly chisel?: number;
+}
+
+/** The clear hole that a drawer slides into. */
+export interface Opening {
+  readonly width: number;
+  readonly height: number;
+  readonly depth: number;
+}
+
+/** What is left free round a drawer in its opening. */
+export interface Fit {
+  /** On each side. */
+  readonly side: number;
+  readonly top: number;
+  readonly behind: number;
+}
+
+/** How far a front overlaps its opening's edges. */
+export interface Lip {
+  /** On the left and on the right, each. */
+  readonly sides: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** The groove for the bottom, on the front's and the sides' inside faces. */
+export interface Groove {
+  /** From the reference edge to the groove's lower edge. */
+  readonly offset: number;
+  readonly width: number;
+  readonly depth: number;
+}
+
+/** What holds the bottom along the sides. */
+export type BottomHold =
+  | { readonly kind: 'groove' }
+  /** Strips as high as `height` and as wide as `width`, glued inside the sides, which carry the groove instead. */
+  | { readonly kind: 'slips'; readonly width: number; readonly height: number };
+
+export interface BottomSpec {
+  /** A panel that does not move, or solid wood with its grain running from side to side. */
+  readonly kind: 'panel' | 'solid';
+  /** Left free at each side, in the groove. */
+  readonly slack: number;
+  readonly hold: BottomHold;
+}
+
+/** One kind of drawer, as wished, every default of its plan filled in. Lengths in mm. */
+export interface DrawerSpec {
+  readonly name: string;
+  /** How many equal ones are made: a whole number, at least 1. */
+  readonly count: number;
+  /** Sized to its opening, or by its own outer size: the front's length, the sides' width, the depth overall. */
+  readonly space:
+    | { readonly kind: 'opening'; readonly opening: Opening; readonly fit: Fit }
+    | { readonly kind: 'size'; readonly size: Opening };
+  /** Absent for an inset front. */
+  readonly lip?: Lip;
+  readonly stock: {
+    readonly front: Stock;
+    readonly side: Stock;
+    readonly back: Stock;
+    readonly bottom: Stock;
+  };
+  readonly joint: JointWish;
+  readonly backJoint: Omit<JointWish, 'kind' | 'lap'>;
+  readonly groove: Groove;
+  /** How far the back's top edge lies under the sides'. */
+  readonly backDrop: number;
+  readonly bottom: BottomSpec;
+}

@@ -1,0 +1,48 @@
+import type { Slope } from '../units/slope.ts';
+import type { HalfPins, JointSpec } from './spec.ts';
+
+/** A wish with every default filled in. */
+export interface ResolvedSpec {
+  readonly kind: JointSpec['kind'];
+  readonly width: number;
+  readonly tailBoard: number;
+  readonly pinBoard: number;
+  /** 0 in a through joint. */
+  readonly lap: number;
+  /** The tails' length: the pin board's thickness less the lap. */
+  readonly depth: number;
+  readonly slope: Slope;
+  readonly pin: number;
+  readonly halfPin: HalfPins;
+  readonly proud: number;
+  readonly chisel: number;
+  readonly spacing: JointSpec['spacing'];
+}
+
+export const DEFAULT_SLOPE: Slope = { run: 8 };
+const DEFAULT_CHISEL = 3;
+
+/** Half the tail board's thickness, at least 3 (common practice). */
+export const defaultPin = (tailBoard: number): number => Math.max(3, tailBoard / 2);
+
+/** A quarter of the pin board's thickness, to the half millimetre, at least 3 (common practice). */
+export const defaultLap = (pinBoard: number): number => Math.max(3, Math.round(pinBoard / 2) / 2);
+
+export const withDefaults = (spec: JointSpec): ResolvedSpec => {
+  const lap = spec.kind === 'lapped' ? (spec.lap ?? defaultLap(spec.pinBoard)) : 0;
+  const pin = spec.pin ?? defaultPin(spec.tailBoard);
+  return {
+    kind: spec.kind,
+    width: spec.width,
+    tailBoard: spec.tailBoard,
+    pinBoard: spec.pinBoard,
+    lap,
+    depth: spec.pinBoard - lap,
+    slope: spec.slope ?? DEFAULT_SLOPE,
+    pin,
+    halfPin: spec.halfPin ?? { lower: pin, upper: pin },
+    proud: spec.proud ?? 0,
+    chisel: spec.chisel ?? DEFAULT_CHISEL,
+    spacing: spec.spacing,
+  };
+};

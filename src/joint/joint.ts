@@ -1,0 +1,46 @@
+import type { Complaint } from '../complaint.ts';
+import type { Slope } from '../units/slope.ts';
+import type { JointKind } from './spec.ts';
+
+/** From and to, in mm from the reference edge. */
+export type Interval = readonly [from: number, to: number];
+
+/** A tail: widest at its tip, narrowest at its base on the baseline. */
+export interface Tail {
+  readonly tip: Interval;
+  readonly base: Interval;
+}
+
+/** A pin: narrow where its neighbours are at their tips, wide at their bases. The outermost two are half pins. */
+export interface Pin {
+  readonly narrow: Interval;
+  readonly wide: Interval;
+  readonly half: boolean;
+}
+
+/** A number of tails and their mean tip width. */
+export interface Count {
+  readonly tails: number;
+  readonly tip: number;
+}
+
+/** One corner, set out. Everything is in mm from the reference edge; the tails are listed from it upward. */
+export interface Joint {
+  readonly kind: JointKind;
+  readonly width: number;
+  /** The tails' length. */
+  readonly depth: number;
+  readonly slope: Slope;
+  readonly tailBoard: { readonly thickness: number };
+  /** `lap` is 0 in a through joint. */
+  readonly pinBoard: { readonly thickness: number; readonly lap: number };
+  /** How far the tail board stands out beyond the pins' end, to be planed flush. */
+  readonly proud: number;
+  readonly tails: readonly Tail[];
+  readonly pins: readonly Pin[];
+  /** True where every tail is as wide as the next and so is every whole pin. */
+  readonly even: boolean;
+  /** One tail fewer and one more, where those can be cut. */
+  readonly alternatives: readonly Count[];
+  readonly advice: readonly Complaint[];
+}

@@ -1,0 +1,43 @@
+import { rise } from '../units/slope.ts';
+import type { Joint } from './joint.ts';
+
+/** Marking-gauge settings in mm. */
+export interface Gauges {
+  /** From the tail board's end, round its faces and edges. */
+  readonly tailBoard: number;
+  /** From the pin board's end, on its inside face (on both faces of a through joint). */
+  readonly pinBoardFace: number;
+  /** On the pin board's end, from its inside face. */
+  readonly pinBoardEnd: number;
+}
+
+export const gauges = ({ depth, tailBoard, proud }: Joint): Gauges => ({
+  tailBoard: depth,
+  pinBoardFace: tailBoard.thickness - proud,
+  pinBoardEnd: depth,
+});
+
+/** How to step equal tails off on the tail board's end, in mm. */
+export interface Dividers {
+  /** Begin here, at the lower half pin's line, and step upward: each step marks one side of a tail. */
+  readonly from: number;
+  /** Then begin here, at the upper half pin's line, and step down for the other sides. */
+  readonly downFrom: number;
+  /** The dividers' opening: a tail's tip and a pin's narrow width. */
+  readonly step: number;
+}
+
+/** Divider setting of an even layout; none where tails or pins differ, or where one tail leaves nothing to step. */
+export const dividers = ({ even, tails }: Joint): Dividers | undefined => {
+  const [first, second] = tails;
+  const last = tails.at(-1);
+  if (!even || first === undefined || second === undefined || last === undefined) return undefined;
+  return { from: first.tip[0], downFrom: last.tip[1], step: second.tip[0] - first.tip[0] };
+};
+
+/**
+ * Long grain glued to long grain, in mm²: both sloped sides of every tail, each as long as the slope makes the depth,
+ * L √(1 + s²), and as wide as the tail board is thick.
+ */
+export const glueArea = ({ tails, depth, slope, tailBoard }: Joint): number =>
+  2 * tails.length * depth * Math.hypot(1, rise(slope)) * tailBoard.thickness;

@@ -1,0 +1,51 @@
+import { rise } from '../units/slope.ts';
+import type { ResolvedSpec } from './defaults.ts';
+import { LEAST_BASE, TARGET_TAIL_IN_PINS } from './limits.ts';
+import type { Spacing } from './spec.ts';
+
+type Shared = Exclude<Spacing, { kind: 'listed' }>;
+
+/** The part of all the tails' width that each of `count` tails takes, from the reference edge up; they sum to 1. */
+export const shares = (spacing: Shared, count: number): number[] => {
+  if (spacing.kind === 'even') return new Array<number>(count).fill(1 / count);
+  const { ratio, from } = spacing;
+  const middle = (count - 1) / 2;
+  const weights = Array.from(
+    { length: count },
+    (_, i) => ratio ** (from === 'edge' ? i : Math.floor(Math.abs(i - middle))),
+  );
+  const sum = weights.reduce((a, b) => a + b, 0);
+  return weights.map((weight) => weight / sum);
+};
+
+/** What the pins leave for `count` tails at the tip level: W - h1 - h2 - (k - 1) p. */
+export const tailRoom = ({ width, halfPin, pin }: ResolvedSpec, count: number): number =>
+  width - halfPin.lower - halfPin.upper - (count - 1) * pin;
+
+/** The narrowest tip whose base can still be cut: 3 mm and the slope's loss on either side. */
+export const leastTip = ({ depth, slope }: ResolvedSpec): number => LEAST_BASE + 2 * depth * rise(slope);
+
+/** The mean tip width of `count` tails. */
+export const meanTip = (spec: ResolvedSpec, count: number): number => tailRoom(spec, count) / count;
+
+/** The most tails whose bases can all be cut; 0 where not even one can. */
+export const mostTails = (spec: ResolvedSpec, spacing: Shared): number => {
+  const { pin } = spec;
+  const bound = Math.floor((tailRoom(spec, 1) + pin) / (leastTip(spec) + pin) + 1e-9);
+  if (spacing.kind === 'even') return Math.max(0, bound);
+  for (let count = bound; count > 0; count--)
+    if (Math.min(...shares(spacing, count)) * tailRoom(spec, count) >= leastTip(spec) - 1e-9) return count;
+  return 0;
+};
+
+/** How many times one width goes into another, the larger into the smaller turned over: never under 1. */
+export const ratioBetween = (a: number, b: number): number => Math.max(a / b, b / a);
+
+/** The count, of 1 to `most`, whose mean tip is nearest in ratio to three pins. */
+export const chooseTails = (spec: ResolvedSpec, most: number): number => {
+  const target = TARGET_TAIL_IN_PINS * spec.pin;
+  let best = 1;
+  for (let count = 2; count <= most; count++)
+    if (ratioBetween(meanTip(spec, count), target) < ratioBetween(meanTip(spec, best), target)) best = count;
+  return best;
+};

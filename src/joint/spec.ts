@@ -1,0 +1,56 @@
+import type { Slope } from '../units/slope.ts';
+
+/** How the tails share what the pins leave of the width. */
+export type Spacing =
+  | { readonly kind: 'even'; readonly tails?: number }
+  | {
+      readonly kind: 'graded';
+      readonly tails?: number;
+      /** Each tail's width as a part of its neighbour's, 0.5 to 2. */
+      readonly ratio: number;
+      /** Counted from the reference edge up, or from the middle out to both edges. */
+      readonly from: 'edge' | 'middle';
+    }
+  | {
+      readonly kind: 'listed';
+      /** Tip widths from the reference edge up. */
+      readonly tails: readonly number[];
+      /** Narrow widths of the whole pins between them, one fewer than the tails; absent, all are `pin` wide. */
+      readonly pins?: readonly number[];
+    };
+
+/** Narrow widths of the outermost pins. */
+export interface HalfPins {
+  readonly lower: number;
+  readonly upper: number;
+}
+
+interface CommonSpec {
+  /** Width of both boards at the joint. */
+  readonly width: number;
+  /** Thickness of the board that carries the tails. */
+  readonly tailBoard: number;
+  /** Thickness of the board that carries the pins. */
+  readonly pinBoard: number;
+  readonly spacing: Spacing;
+  /** 1:8 unless given. */
+  readonly slope?: Slope;
+  /** Narrow width of a pin; half the tail board's thickness, at least 3, unless given. */
+  readonly pin?: number;
+  /** As wide as a pin unless given. */
+  readonly halfPin?: HalfPins;
+  /** How far the tail board is to stand out beyond the pins' end, to be planed flush; 0 unless given. */
+  readonly proud?: number;
+  /** Width of the narrowest chisel in the rack; 3 unless given. */
+  readonly chisel?: number;
+}
+
+/** What is wished of one corner. Lengths in mm from the reference edge. */
+export type JointSpec = CommonSpec &
+  (
+    | { readonly kind: 'through' }
+    /** `lap`: the wood left in front of the tails; a quarter of the pin board, to the half millimetre, at least 3, unless given. */
+    | { readonly kind: 'lapped'; readonly lap?: number }
+  );
+
+export type JointKind = JointSpec['kind'];

@@ -1,0 +1,20 @@
+import type { DrawerSpec } from '../drawer/spec.ts';
+import type { JointSpec } from '../joint/spec.ts';
+import type { Unit } from '../units/length.ts';
+
+/** A corner that belongs to no drawer. */
+export interface NamedJoint {
+  readonly name: string;
+  readonly spec: JointSpec;
+}
+
+/** A plan that has been read whole and checked: lengths in mm, every default filled in. */
+export interface Plan {
+  readonly name: string;
+  /** The unit that the maker reads in. */
+  readonly units: Unit;
+  readonly drawers: readonly DrawerSpec[];
+  readonly joints: readonly NamedJoint[];
+  /** The tail width that the set should keep to; absent, the family rule finds it. */
+  readonly target?: number;
+}
