@@ -1,0 +1,29 @@
+import type { Drawing } from '../drawing/drawing.ts';
+
+/** Where a piece is to be cut apart to fit its paper: lines across it, in its own mm. */
+export interface Splits {
+  /** Upright lines, left to right. */
+  readonly x: readonly number[];
+  /** Level lines, bottom to top. */
+  readonly y: readonly number[];
+}
+
+export const NO_SPLITS: Splits = { x: [], y: [] };
+
+/** A template to be cut out and laid on wood: drawn at full size, whole or in parts. */
+export interface Piece {
+  /** Unique in its set, and safe as a file name on every system: `buttons-front-a`. */
+  readonly name: string;
+  /** What it is, in words: `Buttons, front, left end, corner A`. */
+  readonly title: string;
+  /** How many boards it serves. */
+  readonly count: number;
+  /** The cutting outline runs from 0, 0 to this; marks may stand out beyond it by `overhang` on each side. */
+  readonly width: number;
+  readonly height: number;
+  readonly overhang: number;
+  /** Where a split may run: x anywhere listed; y anywhere within the intervals, which cross no sloped line and lie inside tails. */
+  readonly splittable: { readonly x: readonly number[]; readonly y: readonly (readonly [number, number])[] };
+  /** Draws it, every label clear of the splits and repeated where a part would be left without. */
+  draw(splits: Splits): Drawing;
+}
