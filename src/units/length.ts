@@ -94,9 +94,7 @@ export const formatNumber = (value: number, unit: Unit): string => {
     .filter((part) => part !== '')
     .join(' ');
   const remainder =
-    over === 0
-      ? ''
-      : ` ${thousandths < 0 ? '−' : '+'}.${String(Math.abs(thousandths)).padStart(3, '0')}`;
+    over === 0 ? '' : ` ${thousandths < 0 ? '−' : '+'}.${String(Math.abs(thousandths)).padStart(3, '0')}`;
   return `${value < 0 && number !== '0' ? '−' : ''}${number}${remainder}`;
 };
 
