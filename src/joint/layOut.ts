@@ -1,10 +1,13 @@
-import { accept, type Result, refuse } from '../complaint.ts';
+import { accept, type Result } from '../complaint.ts';
 import { rise } from '../units/slope.ts';
 import { advise } from './advise.ts';
 import { checkSizes } from './checkSizes.ts';
+import { checkSpacing } from './checkSpacing.ts';
 import { type ResolvedSpec, withDefaults } from './defaults.ts';
 import { DUST } from './dust.ts';
 import type { Interval, Joint, Pin, Tail } from './joint.ts';
+import { LEAST_BASE } from './limits.ts';
+import { leastTip } from './spacing.ts';
 import type { JointSpec } from './spec.ts';
 import { tailWidths, type Widths } from './tailWidths.ts';
 
@@ -14,8 +17,11 @@ import { tailWidths, type Widths } from './tailWidths.ts';
  */
 export const layOut = (spec: JointSpec): Result<Joint> => {
   const resolved = withDefaults(spec);
-  const wrong = checkSizes(resolved);
-  if (wrong.length > 0) return refuse(...wrong);
+  const sizes = checkSizes(spec, resolved);
+  // A tail's least width leans on the sizes; where they are wrong, only what holds for any size is asked of it.
+  const needed = sizes.length === 0 ? leastTip(resolved) : LEAST_BASE;
+  const wrong = [...sizes, ...checkSpacing(resolved.spacing, needed)];
+  if (wrong.length > 0) return { ok: false, complaints: wrong };
   const widths = tailWidths(resolved);
   return widths.ok ? accept(jointOf(resolved, widths.value)) : widths;
 };
