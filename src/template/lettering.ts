@@ -17,7 +17,7 @@ export type Fact = readonly [Wording, ...Wording[]];
 export const SMALL = 2.4 / CAP_HEIGHT;
 
 /** The em of a piece's name where there is room. */
-const LARGE = 4.6;
+const LARGE = 4.2;
 
 /** Between two facts on a line, in ems. */
 const SPACE = 0.9;
