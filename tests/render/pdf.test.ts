@@ -7,7 +7,7 @@ import { renderPdf } from '../../src/render/pdf.ts';
 import { FONTS } from './fonts.ts';
 import { pdfBytes } from './pdfBytes.ts';
 
-/** A page of an inch each way for every 25.4 mm, so that its points are round numbers. */
+/** A page of 1 x 2 in, so that its points are round numbers. */
 const page = (...marks: Mark[]): Page => ({
   width: 25.4,
   height: 50.8,
