@@ -5,7 +5,8 @@ import type { ResolvedSpec } from './defaults.ts';
 import { DUST } from './dust.ts';
 import * as limits from './limits.ts';
 
-const within = (at: Place, what: string, value: number, least: number, most: number): Complaint[] =>
+/** A complaint where a value is no number or lies outside its range. */
+export const within = (at: Place, what: string, value: number, least: number, most: number): Complaint[] =>
   value >= least - DUST && value <= most + DUST
     ? []
     : [{ at, says: say`${what} is ${lengthOrNonsense(value)}; it must be ${mm(least)} to ${mm(most)}` }];
