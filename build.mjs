@@ -23,7 +23,9 @@ await build({
     pdfkit: fileURLToPath(new URL('./node_modules/pdfkit/js/pdfkit.browser.mjs', import.meta.url)),
   },
   // Bundled CommonJS modules ask for Node's own modules this way.
-  banner: { js: "import{createRequire as halfpinRequire}from'node:module';const require=halfpinRequire(import.meta.url);" },
+  banner: {
+    js: "import{createRequire as halfpinRequire}from'node:module';const require=halfpinRequire(import.meta.url);",
+  },
   logLevel: 'warning',
 });
 mkdirSync('dist/fonts', { recursive: true });

@@ -28,14 +28,19 @@ if (missing.length > 0) {
   const install = `apt-get install -y --no-install-recommends ${packages.join(' ')}`;
   const root = process.getuid?.() === 0 ? [] : ['sudo'];
   if (!has('apt-get') || (root.length > 0 && !has('sudo'))) {
-    console.error(`npm test: the tests read the output back with ${packages.join(', ')}; install them first.`);
+    console.error(
+      `npm test: the tests read the output back with ${packages.join(', ')}; install them first.`,
+    );
     console.error(`On Debian, as root: ${install}`);
     process.exit(1);
   }
   console.log(`Installing what the tests need from Debian: ${packages.join(', ')}`);
   const apt = (...args) => {
     const [command, ...rest] = [...root, 'apt-get', ...args];
-    run(command, rest, { stdio: ['ignore', 'ignore', 'inherit'], env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
+    run(command, rest, {
+      stdio: ['ignore', 'ignore', 'inherit'],
+      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+    });
   };
   apt('update', '-qq');
   apt('install', '-y', '-qq', '--no-install-recommends', ...packages);
