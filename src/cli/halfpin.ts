@@ -1,5 +1,5 @@
 import { Command, CommanderError } from 'commander';
-import { DEVICE_FAILED, Failure, WRONG_INPUT } from './failure.ts';
+import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
 import { addLay } from './lay.ts';
 import { VERSION } from './version.ts';
 
