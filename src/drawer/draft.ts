@@ -1,11 +1,11 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
-import { checkSizes } from '../joint/checkSizes.ts';
 import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
-import { layOut } from '../joint/layOut.ts';
+import { checkWish, layOut } from '../joint/layOut.ts';
 import { LEAST_PIN } from '../joint/limits.ts';
 import type { JointSpec } from '../joint/spec.ts';
+import { tailWidths } from '../joint/tailWidths.ts';
 import { checkBoards } from './checkBoards.ts';
 import { checkMeasures } from './checkMeasures.ts';
 import { checkSpace } from './checkSpace.ts';
@@ -67,7 +67,7 @@ const frontCorner = (
   wish: JointSpec,
 ): Result<Draft['front'] & { grooveShows: boolean }> => {
   const resolved = withDefaults(wish);
-  const wrong = checkSizes(wish, resolved);
+  const wrong = checkWish(wish, resolved);
   if (wrong.length > 0) return refuse(...wrong);
   const { spacing } = resolved;
   if (spacing.kind === 'listed') {
@@ -77,7 +77,7 @@ const frontCorner = (
     return accept({ wish, resolved, possible: [], candidates: [], grooveShows });
   }
   // The groove may ask for a narrower half pin than was wished, so only what fails with the narrowest is refused here.
-  const narrowest = layOut({ ...wish, halfPin: { ...resolved.halfPin, lower: LEAST_PIN } });
+  const narrowest = tailWidths({ ...resolved, halfPin: { ...resolved.halfPin, lower: LEAST_PIN } });
   if (!narrowest.ok) return narrowest;
   const possible = hidingChoices(resolved, spacing, spec.groove);
   const candidates =

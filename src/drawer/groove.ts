@@ -2,7 +2,7 @@ import type { ResolvedSpec } from '../joint/defaults.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Count } from '../joint/joint.ts';
 import { LEAST_PIN } from '../joint/limits.ts';
-import { leastTip, meanTip, mostTails, type Shared, shares, tailRoom } from '../joint/spacing.ts';
+import { leastTip, mostTails, type Shared, shares, tailRoom } from '../joint/spacing.ts';
 import { rise } from '../units/slope.ts';
 import { GROOVE_SPARE } from './limits.ts';
 import type { Groove } from './spec.ts';
@@ -31,9 +31,10 @@ const lowerHalfPinBounds = (spec: ResolvedSpec, spacing: Shared, groove: Groove,
   const loss = spec.depth * rise(spec.slope);
   const all = shares(spacing, count);
   const first = all[0] ?? 1;
-  const room = tailRoom({ ...spec, halfPin: { ...spec.halfPin, lower: 0 } }, count);
+  const room = tailRoom(spec, count) + spec.halfPin.lower;
   const single = count === 1;
   return {
+    room,
     least: single ? [LEAST_PIN] : [LEAST_PIN, (to + loss - first * room) / (1 - first)],
     most: [from - loss, room - leastTip(spec) / Math.min(...all)],
     spare: single ? [room - loss - to] : [],
@@ -43,16 +44,15 @@ const lowerHalfPinBounds = (spec: ResolvedSpec, spacing: Shared, groove: Groove,
 /** Every number of tails, equal or graded, that hides the groove, in rising order; a wished number is not regarded. */
 export const hidingChoices = (spec: ResolvedSpec, spacing: Shared, groove: Groove): Choice[] => {
   const { lower, upper } = spec.halfPin;
-  const most = mostTails({ ...spec, halfPin: { lower: LEAST_PIN, upper } }, spacing);
+  const mostCounts = mostTails({ ...spec, halfPin: { lower: LEAST_PIN, upper } }, spacing);
   const choices: Choice[] = [];
-  for (let tails = 1; tails <= most; tails++) {
+  for (let tails = 1; tails <= mostCounts; tails++) {
     const bounds = lowerHalfPinBounds(spec, spacing, groove, tails);
     const least = Math.max(...bounds.least);
     const most = Math.min(...bounds.most);
     if (least > most + DUST || bounds.spare.some((spare) => spare < -DUST)) continue;
     const lowerHalfPin = Math.min(most, Math.max(least, lower));
-    const tip = meanTip({ ...spec, halfPin: { lower: lowerHalfPin, upper } }, tails);
-    choices.push({ tails, tip, lowerHalfPin });
+    choices.push({ tails, tip: (bounds.room - lowerHalfPin) / tails, lowerHalfPin });
   }
   return choices;
 };

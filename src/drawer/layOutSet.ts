@@ -20,12 +20,15 @@ import type { DrawerSpec } from './spec.ts';
  * choice to make and does not count, but its mean tip enters the set's spread.
  * @param target the tail width to keep to, in mm
  * @returns the set with all its advice, or everything that is wrong with any of its drawers; places start at the plan's
- * top: `['drawers', 1, 'opening', 'width']`, `['target']`
+ * top: `['drawers', 1, 'opening', 'width']`, `['family', 'target']`
  */
 export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result<DrawerSet> => {
   const wrong: Complaint[] = [...sameNames(specs)];
   if (target !== undefined && !(target > 0 && Number.isFinite(target)))
-    wrong.push({ at: ['target'], says: say`the set's tail width is ${target}; it must be more than 0` });
+    wrong.push({
+      at: ['family', 'target'],
+      says: say`the set's tail width is ${target}; it must be more than 0`,
+    });
   const drafts: Draft[] = [];
   specs.forEach((spec, i) => {
     const draft = draftDrawer(spec);
@@ -116,7 +119,7 @@ const adviseOnTarget = (target: number, pin: number): Complaint[] => {
     ? []
     : [
         {
-          at: ['target'],
+          at: ['family', 'target'],
           says: say`tails of ${mm(target)} are not ${least} to ${most} times the set's pin of ${mm(pin)}`,
           hint: say`${mm(least * pin)} to ${mm(most * pin)}`,
         },
