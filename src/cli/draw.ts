@@ -16,7 +16,8 @@ export const addDraw = (program: Command): void => {
     .option('--paper <size>', 'A5 to A0, Letter, Legal, Tabloid or WxH (A4; Letter where you read in inches)')
     .option('--margin <length>', 'what the printer leaves blank, at least 5 mm (6 mm)')
     .option('--flat', 'every face as a strip of its own, for boards not exactly as thick as planned')
-    .option('--boards <board>', 'tail or pin: only that board of each corner');
+    .option('--boards <board>', 'tail or pin: only that board of each corner')
+    .option('--rods', 'a rod of each corner as well, to knife from');
   addJointOptions(command)
     .addHelpText(
       'after',

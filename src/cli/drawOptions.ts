@@ -14,6 +14,7 @@ export interface DrawOptions {
   readonly margin?: string;
   readonly flat?: boolean;
   readonly boards?: string;
+  readonly rods?: boolean;
 }
 
 export type FileKind = 'pdf' | 'svg';
