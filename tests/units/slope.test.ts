@@ -34,7 +34,7 @@ describe('parseSlope reads', () => {
     expect(read(text)).toBe(run);
   });
 
-  // cot 8.13° = 7.0002 and cot 10° = 5.6713, by a table of natural cotangents.
+  // cot 8.13° = 7.0002 and cot 10° = 5.6713, by tables of natural cotangents (from memory).
   it.each([
     ['8.13deg', 7.0],
     ['8,13 deg', 7.0],
