@@ -3,7 +3,7 @@ import { mm, say } from '../units/phrase.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import type { Count } from './joint.ts';
 import * as limits from './limits.ts';
-import { chooseTails, leastTip, meanTip, mostTails, shares, tailRoom } from './spacing.ts';
+import { chooseTails, leastTip, meanTip, mostTails, type Shared, shares, tailRoom } from './spacing.ts';
 import type { Spacing } from './spec.ts';
 
 /** How far listed widths may miss the board's width, in mm: what rounding to the hundredth leaves. */
@@ -21,7 +21,7 @@ export interface Widths {
 export const tailWidths = (spec: ResolvedSpec): Result<Widths> =>
   spec.spacing.kind === 'listed' ? listedWidths(spec, spec.spacing) : sharedWidths(spec, spec.spacing);
 
-const sharedWidths = (spec: ResolvedSpec, spacing: Exclude<Spacing, { kind: 'listed' }>): Result<Widths> => {
+const sharedWidths = (spec: ResolvedSpec, spacing: Shared): Result<Widths> => {
   const most = mostTails(spec, spacing);
   if (most === 0) return refuse(noRoom(spec));
   const { tails } = spacing;
