@@ -1,9 +1,10 @@
 import type { Joint } from '../joint/joint.ts';
 import type { Unit } from '../units/length.ts';
 import type { Board } from './band.ts';
+import type { GrooveMark } from './grooveMark.ts';
 import { rod } from './rod.ts';
 import { REFERENCE_EDGE, type Titles } from './titles.ts';
-import { flat, type GrooveMark, type TemplatePiece, type WrapSpec, wrap } from './wrap.ts';
+import { flat, type TemplatePiece, type WrapSpec, wrap } from './wrap.ts';
 
 /** What one board of a corner is called on its template. */
 export interface BoardEnd {

@@ -2,7 +2,16 @@ import type { Drawing, Mark, Path, TextMark } from '../drawing/drawing.ts';
 import { CAP_HEIGHT, textWidth } from '../drawing/textWidth.ts';
 import type { Interval, Joint } from '../joint/joint.ts';
 import type { Splits } from '../paper/piece.ts';
-import { type Lettering, letter, letterTag, SMALL, type Strip, tagLength, words } from './lettering.ts';
+import {
+  allFacts,
+  type Lettering,
+  letter,
+  letterTag,
+  SMALL,
+  type Strip,
+  tagLength,
+  words,
+} from './lettering.ts';
 import { letteringOf, type Titles } from './titles.ts';
 import type { TemplatePiece } from './wrap.ts';
 
@@ -25,7 +34,7 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
     nameFirst: true,
   };
   const fits = letter(beside, lettering) !== undefined;
-  const top = fits ? height : height + tagLength(WIDTH, lettering);
+  const top = fits ? height : height + tagLength(WIDTH, allFacts(lettering));
   return {
     name,
     title: `${titles.item}, ${titles.part}, corner ${titles.corner}`,
@@ -42,7 +51,7 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
         ...sideWords(joint),
         ...(fits
           ? lettersBetween(beside, lettering, height, splits)
-          : letterTag({ ...beside, box: { x0: 0, x1: WIDTH, y0: height, y1: top } }, lettering)),
+          : letterTag({ ...beside, box: { x0: 0, x1: WIDTH, y0: height, y1: top } }, allFacts(lettering))),
       ],
     }),
   };

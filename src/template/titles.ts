@@ -2,7 +2,7 @@ import { formatLength, type Unit } from '../units/length.ts';
 import type { Slope } from '../units/slope.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { BandName } from './band.ts';
-import { type Lettering, words } from './lettering.ts';
+import { allFacts, type Fact, type Lettering, words } from './lettering.ts';
 import { scaleBar } from './scaleBar.ts';
 
 /** What a template says about itself. */
@@ -83,3 +83,18 @@ export const letteringOf = (titles: Titles, band: BandName, share: Share): Lette
     ],
   };
 };
+
+/** All of a piece's facts, for a tag that adjoins one of its bands; its other faces lie beyond the board's end. */
+export const tagFacts = (titles: Titles, on: BandName, faces: readonly BandName[]): Fact[] => [
+  ...allFacts(letteringOf(titles, on, 'all')),
+  ...faces
+    .filter((face) => face !== on)
+    .map((face) => words('regular', `${FACES[face][0]} beyond the end`, `${FACES[face][0]} beyond`)),
+];
+
+/** A face's name, for a grip whose piece says all else on its tag. */
+export const faceName = (face: BandName): Lettering => ({
+  name: [],
+  about: [],
+  place: [words('bold', ...FACES[face])],
+});
