@@ -61,6 +61,7 @@ export const readDrawOptions = (options: DrawOptions, units: Unit): DrawWish => 
     choice: {
       boards: boards === 'tail' || boards === 'pin' ? [boards] : ['tail', 'pin'],
       flat: options.flat === true,
+      rods: options.rods === true,
     },
   };
 };
