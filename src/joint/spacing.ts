@@ -3,7 +3,8 @@ import type { ResolvedSpec } from './defaults.ts';
 import { LEAST_BASE, TARGET_TAIL_IN_PINS } from './limits.ts';
 import type { Spacing } from './spec.ts';
 
-type Shared = Exclude<Spacing, { kind: 'listed' }>;
+/** A spacing that follows from a number of tails. */
+export type Shared = Exclude<Spacing, { kind: 'listed' }>;
 
 /** The part of all the tails' width that each of `count` tails takes, from the reference edge up; they sum to 1. */
 export const shares = (spacing: Shared, count: number): number[] => {

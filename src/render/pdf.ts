@@ -1,0 +1,79 @@
+import PDFDocument from 'pdfkit';
+import type { TextMark } from '../drawing/drawing.ts';
+import type { Page } from '../drawing/page.ts';
+import { shownText } from '../drawing/shownText.ts';
+import { type Fonts, openFont } from './fonts.ts';
+import { Lettering } from './lettering.ts';
+import { contentOf, POINTS_PER_MM } from './pdfContent.ts';
+
+export interface PdfOptions {
+  readonly title: string;
+  readonly fonts: Fonts;
+}
+
+/** Bytes gathered before they are handed on. */
+const CHUNK = 1 << 16;
+
+/**
+ * Writes pages as a PDF that prints at full size: its viewer preferences ask for no scaling and for the paper of the
+ * pages. Pages are taken one at a time and their bytes handed on as they fill up, so thousands need no more memory than
+ * one. The same pages give the same bytes in every version of Node and in a browser.
+ * @param pages at least one
+ * @param sink takes the file's bytes in order; where it returns a promise, writing waits for it
+ */
+export const renderPdf = async (
+  pages: Iterable<Page>,
+  { title, fonts }: PdfOptions,
+  sink: (chunk: Uint8Array) => void | Promise<void>,
+): Promise<void> => {
+  const document = new PDFDocument({
+    autoFirstPage: false,
+    font: '',
+    pdfVersion: '1.7',
+    lang: 'en',
+    displayTitle: true,
+    // The date makes the file's identifier, so it must not be today's.
+    info: { Title: shownText(title), Creator: 'Halfpin', CreationDate: new Date(0) },
+  });
+  delete document.info.CreationDate;
+  // pdfkit's XMP wants a date and does not escape the title; the document information says the same.
+  document.endMetadata = () => {};
+  const preferences = document._root.data.ViewerPreferences.data;
+  preferences.PrintScaling = 'None';
+  preferences.PickTrayByPDFSize = true;
+
+  let gathered: Uint8Array[] = [];
+  let length = 0;
+  document.on('data', (chunk) => {
+    gathered.push(chunk);
+    length += chunk.length;
+  });
+  const handOn = async (least: number) => {
+    // The document hands its bytes over in a microtask.
+    await null;
+    if (length < least) return;
+    const chunk = new Uint8Array(length);
+    let at = 0;
+    for (const part of gathered) {
+      chunk.set(part, at);
+      at += part.length;
+    }
+    gathered = [];
+    length = 0;
+    await sink(chunk);
+  };
+
+  const letterings = new Map<TextMark['weight'], Lettering>();
+  const letteringOf = (weight: TextMark['weight']): Lettering => {
+    const lettering = letterings.get(weight) ?? new Lettering(document, openFont(fonts[weight]));
+    letterings.set(weight, lettering);
+    return lettering;
+  };
+  for (const page of pages) {
+    document.addPage({ size: [page.width * POINTS_PER_MM, page.height * POINTS_PER_MM], margin: 0 });
+    document.addContent(contentOf(page, letteringOf));
+    await handOn(CHUNK);
+  }
+  document.end();
+  await handOn(1);
+};

@@ -1,0 +1,4 @@
+import { createHTMLWindow } from 'svgdom';
+
+/** A window to make SVG in where there is no browser. Like a browser's it holds HTML, and writes SVG in the same way. */
+export const svgWindow = (): Window => createHTMLWindow();

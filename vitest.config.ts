@@ -1,0 +1,12 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  resolve: {
+    alias: {
+      // The build for browsers, as in build.mjs: its output depends on no part of Node.
+      pdfkit: fileURLToPath(new URL('./node_modules/pdfkit/js/pdfkit.browser.mjs', import.meta.url)),
+    },
+  },
+  test: { include: ['tests/**/*.test.ts'] },
+});
