@@ -34,7 +34,7 @@ const onFamily = (
     const better = nearestChoice(possible, target);
     advice.push({
       at: ['joint', 'tails'],
-      says: say`tails of ${mm(tip)} stand out from the set, which keeps to ${mm(target)}: they are ${ratio.toFixed(1)} times as ${tip > target ? 'wide' : 'narrow'}`,
+      says: say`tails of ${mm(tip)} stand out from the set, which keeps to ${mm(target)}: they are ${Number(ratio.toFixed(2))} times as ${tip > target ? 'wide' : 'narrow'}`,
       ...(better === undefined ? {} : { hint: say`${better.tails}, for tails of ${mm(better.tip)}` }),
     });
   }
@@ -93,7 +93,7 @@ const onGroove = ({ spec, sizes }: Draft): Complaint[] => {
     advice.push({
       at: ['joint', 'kind'],
       says: say`a groove that runs through the sides' front tails shows at the front of a through joint`,
-      hint: say`stop the groove behind the front, or lapped corners`,
+      hint: say`a groove stopped short of the front, or lapped corners`,
     });
   return advice;
 };
