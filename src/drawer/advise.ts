@@ -1,11 +1,12 @@
 import type { Complaint } from '../complaint.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
+import { meanTail } from '../joint/proportion.ts';
 import { ratioBetween } from '../joint/spacing.ts';
 import { mm, say } from '../units/phrase.ts';
 import type { Draft } from './draft.ts';
 import type { Family } from './drawer.ts';
-import { meanTipOf, nearestChoice } from './family.ts';
+import { nearestChoice } from './family.ts';
 import { FAMILY_RATIO, LOOSE_BOTTOM } from './limits.ts';
 import { backPlace, frontPlace, ofCorners } from './places.ts';
 
@@ -14,7 +15,7 @@ import { backPlace, frontPlace, ofCorners } from './places.ts';
  * @param front the joint that its front corners were given
  */
 export const advise = (draft: Draft, front: Joint, family: Family): Complaint[] => [
-  ...onFamily(draft, meanTipOf(front), family),
+  ...onFamily(draft, meanTail(front), family),
   ...onLowerHalfPin(draft, front),
   ...onGroove(draft),
   ...ofCorners('front', (place) => frontPlace(draft.spec, place), front.advice),
