@@ -1,12 +1,11 @@
 import type { Command } from 'commander';
 import { addJointOptions, type JointOptions } from './jointOptions.ts';
+import { addPaperOptions, type PaperOptions } from './paperOptions.ts';
 
-export interface CompareOptions extends JointOptions {
+export interface CompareOptions extends JointOptions, PaperOptions {
   readonly widths?: string;
   readonly json?: boolean;
   readonly out?: string;
-  readonly paper?: string;
-  readonly margin?: string;
 }
 
 /** `compare`: the set as it will be seen. */
@@ -20,9 +19,8 @@ export const addCompare = (program: Command): void => {
     .argument('[plan]', 'a plan file')
     .option('--widths <lengths>', 'bare widths instead of a plan: 60,90,140,200')
     .option('--json', 'print one JSON object, lengths in mm')
-    .option('--out <folder>', 'draw the sheet into this folder, as PDF')
-    .option('--paper <size>', 'A5 to A0, Letter, Legal, Tabloid or WxH (A4; Letter where you read in inches)')
-    .option('--margin <length>', 'what the printer leaves blank, at least 5 mm (6 mm)');
+    .option('--out <folder>', 'draw the sheet into this folder, as PDF');
+  addPaperOptions(command);
   addJointOptions(command)
     .addHelpText(
       'after',
