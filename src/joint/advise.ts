@@ -2,6 +2,7 @@ import type { Complaint } from '../complaint.ts';
 import { mm, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
+import { DUST } from './dust.ts';
 import { SHALLOW_RUN, STEEP_RUN, WIDE_TAIL_IN_PINS } from './limits.ts';
 
 /** What a careful maker would say of a layout that can be cut all the same. */
@@ -11,27 +12,27 @@ export const advise = (
   pins: readonly number[],
 ): Complaint[] => {
   const advice: Complaint[] = [];
-  if (slope.run < STEEP_RUN)
+  if (slope.run < STEEP_RUN - DUST)
     advice.push({
       at: ['slope'],
       says: say`${formatSlope(slope)} is steeper than 1:5: the short grain at the tails' corners may break off`,
       hint: say`1:6 to 1:8`,
     });
-  if (slope.run > SHALLOW_RUN)
+  if (slope.run > SHALLOW_RUN + DUST)
     advice.push({
       at: ['slope'],
       says: say`${formatSlope(slope)} is shallower than 1:9: the joint has little hold`,
       hint: say`1:6 to 1:8`,
     });
   const narrowest = Math.min(...pins);
-  if (narrowest < chisel)
+  if (narrowest < chisel - DUST)
     advice.push({
       at: ['pin'],
       says: say`the narrowest pin is ${mm(narrowest)}, less than the narrowest chisel (${mm(chisel)})`,
       hint: say`pins of at least ${mm(chisel)}, or a narrower chisel`,
     });
   const widest = Math.max(...tips);
-  if (widest > WIDE_TAIL_IN_PINS * pin)
+  if (widest > WIDE_TAIL_IN_PINS * pin + DUST)
     advice.push({
       at: ['tails'],
       says: say`the widest tail is ${mm(widest)}, more than ${WIDE_TAIL_IN_PINS} pins of ${mm(pin)}: few pins hold a wide board`,

@@ -4,59 +4,72 @@ import { formatSlope, SHALLOWEST_RUN, STEEPEST_RUN } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import { DUST } from './dust.ts';
 import * as limits from './limits.ts';
+import type { JointSpec } from './spec.ts';
 
-const within = (at: Place, what: string, value: number, least: number, most: number): Complaint[] =>
-  value >= least - DUST && value <= most + DUST
+interface Range {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** Whether a size is in its range; not-a-number never is. */
+export const lies = (value: number, { least, most }: Range): boolean =>
+  value >= least - DUST && value <= most + DUST;
+
+/** The complaint about a size outside its range; what is not given is not judged. */
+export const within = (at: Place, what: string, value: number | undefined, range: Range): Complaint[] =>
+  value === undefined || lies(value, range)
     ? []
-    : [{ at, says: say`${what} is ${lengthOrNonsense(value)}; it must be ${mm(least)} to ${mm(most)}` }];
+    : [
+        {
+          at,
+          says: say`${what} is ${lengthOrNonsense(value)}; it must be ${mm(range.least)} to ${mm(range.most)}`,
+        },
+      ];
 
 export const lengthOrNonsense = (value: number): Phrase =>
   Number.isFinite(value) ? say`${mm(value)}` : say`not a number`;
 
-/** Everything that is wrong with the sizes of a wish, before any tail is placed. */
-export const checkSizes = (spec: ResolvedSpec): Complaint[] => {
-  const { width, tailBoard, pinBoard, lap, slope, pin, halfPin, proud, chisel } = spec;
+/** What a size allows others to be: no more than itself, or than its own most where it is itself wrong. */
+const bound = (value: number, range: Range): number => (lies(value, range) ? value : range.most);
+
+/** Everything that is wrong with the sizes of a wish, before any tail is placed; defaults are not blamed on the user. */
+export const checkSizes = (wish: JointSpec, { lap }: ResolvedSpec): Complaint[] => {
+  const { width, tailBoard, pinBoard, slope, pin, halfPin, proud, chisel } = wish;
   const { WIDTH_RANGE, THICKNESS_RANGE, CHISEL_RANGE, LEAST_PIN, LEAST_LAP, LEAST_SOCKET } = limits;
-  const stock = [
-    ...within(['width'], "the boards' width", width, WIDTH_RANGE.least, WIDTH_RANGE.most),
-    ...within(
-      ['tailBoard'],
-      "the tail board's thickness",
-      tailBoard,
-      THICKNESS_RANGE.least,
-      THICKNESS_RANGE.most,
-    ),
-    ...within(
-      ['pinBoard'],
-      "the pin board's thickness",
-      pinBoard,
-      THICKNESS_RANGE.least,
-      THICKNESS_RANGE.most,
-    ),
-    ...within(['chisel'], 'the narrowest chisel', chisel, CHISEL_RANGE.least, CHISEL_RANGE.most),
+  const pinRange = { least: LEAST_PIN, most: bound(width, WIDTH_RANGE) };
+  const wrong = [
+    ...within(['width'], "the boards' width", width, WIDTH_RANGE),
+    ...within(['tailBoard'], "the tail board's thickness", tailBoard, THICKNESS_RANGE),
+    ...within(['pinBoard'], "the pin board's thickness", pinBoard, THICKNESS_RANGE),
+    ...within(['chisel'], 'the narrowest chisel', chisel, CHISEL_RANGE),
+    ...within(['pin'], "a pin's narrow width", pin, pinRange),
+    ...within(['halfPin'], "the lower half pin's narrow width", halfPin?.lower, pinRange),
+    ...within(['halfPin'], "the upper half pin's narrow width", halfPin?.upper, pinRange),
+    ...within(['proud'], 'the amount to stand proud', proud, {
+      least: 0,
+      most: bound(tailBoard, THICKNESS_RANGE) / 4,
+    }),
   ];
-  if (!(slope.run >= STEEPEST_RUN - DUST && slope.run <= SHALLOWEST_RUN + DUST))
-    stock.push({
+  if (slope !== undefined && !lies(slope.run, { least: STEEPEST_RUN, most: SHALLOWEST_RUN }))
+    wrong.push({
       at: ['slope'],
       says: say`the slope is ${formatSlope(slope)}; it must be 1:2.5 to 1:20`,
       hint: say`1:7`,
     });
-  // What follows is measured against the stock, so it can only be judged where the stock is sound.
-  if (stock.length > 0) return stock;
-  const joint = [
-    ...within(['pin'], "a pin's narrow width", pin, LEAST_PIN, width),
-    ...within(['halfPin'], "the lower half pin's narrow width", halfPin.lower, LEAST_PIN, width),
-    ...within(['halfPin'], "the upper half pin's narrow width", halfPin.upper, LEAST_PIN, width),
-    ...within(['proud'], 'the amount to stand proud', proud, 0, tailBoard / 4),
-  ];
-  if (spec.kind === 'lapped') {
-    if (pinBoard < LEAST_LAP + LEAST_SOCKET - DUST)
-      joint.push({
-        at: ['pinBoard'],
-        says: say`the pin board is ${mm(pinBoard)} thick; a lapped joint needs at least ${mm(LEAST_LAP + LEAST_SOCKET)}`,
-        hint: say`a through joint`,
-      });
-    else joint.push(...within(['lap'], `the lap`, lap, LEAST_LAP, pinBoard - LEAST_SOCKET));
-  }
-  return joint;
+  if (wish.kind === 'through') return wrong;
+  const sound = lies(pinBoard, THICKNESS_RANGE);
+  if (sound && pinBoard < LEAST_LAP + LEAST_SOCKET - DUST)
+    wrong.push({
+      at: ['pinBoard'],
+      says: say`the pin board is ${mm(pinBoard)} thick; a lapped joint needs at least ${mm(LEAST_LAP + LEAST_SOCKET)}`,
+      hint: say`a through joint`,
+    });
+  else
+    wrong.push(
+      ...within(['lap'], 'the lap', sound ? lap : wish.lap, {
+        least: LEAST_LAP,
+        most: bound(pinBoard, THICKNESS_RANGE) - LEAST_SOCKET,
+      }),
+    );
+  return wrong;
 };

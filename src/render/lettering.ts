@@ -1,3 +1,4 @@
+import type { Font } from 'fontkit';
 import { shownText } from '../drawing/shownText.ts';
 
 /** A subset font numbers its glyphs in 16 bits; this leaves room for the parts of composite glyphs. */
@@ -10,10 +11,10 @@ const BOX = '0000';
 export class Lettering {
   readonly #document: PDFKit.PDFDocument;
   readonly #font: PDFKit.EmbeddedFont;
-  readonly #source: import('fontkit').Font;
+  readonly #source: Font;
   readonly #codes = new Map<string, string>();
 
-  constructor(document: PDFKit.PDFDocument, source: import('fontkit').Font) {
+  constructor(document: PDFKit.PDFDocument, source: Font) {
     this.#document = document;
     this.#source = source;
     this.#font = document.font(source)._font;

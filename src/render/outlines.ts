@@ -4,63 +4,72 @@ import type { Point, TextMark } from '../drawing/drawing.ts';
 import { shownText } from '../drawing/shownText.ts';
 import { type Fonts, openFont } from './fonts.ts';
 import { lettersMap } from './letters.ts';
+import { svgNumber } from './svgNumber.ts';
 
-/** One step of a glyph's outline, in ems: its SVG command and the points that follow it. */
-interface Step {
-  readonly command: string;
-  readonly points: readonly Point[];
-}
-
-interface Outline {
+/** A letter at one size and turn: SVG path data that starts from `start`, in mm from where the pen stands. */
+interface Letter {
+  /** In ems. */
   readonly advance: number;
-  readonly steps: readonly Step[];
+  readonly start: Point;
+  /** Relative commands; nothing for a space. */
+  readonly data: string;
 }
 
-const COMMANDS = { moveTo: 'M', lineTo: 'L', quadraticCurveTo: 'Q', bezierCurveTo: 'C', closePath: 'Z' };
+const COMMANDS = { moveTo: 'm', lineTo: 'l', quadraticCurveTo: 'q', bezierCurveTo: 'c', closePath: 'z' };
 
-const known = new WeakMap<Font, Map<string, Outline>>();
-
-const outlineOf = (font: Font, character: string): Outline => {
-  const outlines = known.get(font) ?? new Map<string, Outline>();
-  known.set(font, outlines);
-  const outline = outlines.get(character) ?? readOutline(font, character);
-  outlines.set(character, outline);
-  return outline;
+const drawLetter = (font: Font, character: string, map: Affine): Letter => {
+  const glyph = font.glyphForCodePoint(character.codePointAt(0) ?? 0);
+  const em = (units = 0): number => units / font.unitsPerEm;
+  const points = (args: readonly number[]): Point[] =>
+    args.flatMap((x, i) => (i % 2 === 0 ? [apply(map, [em(x), em(args[i + 1])])] : []));
+  const commands = glyph.path.commands;
+  const [start = [0, 0]] = points(commands[0]?.args ?? []);
+  // Steps are taken between rounded points, so that their errors do not add up.
+  const rounded = ([x, y]: Point): Point => [
+    Math.round((x - start[0]) * 1e4) / 1e4,
+    Math.round((y - start[1]) * 1e4) / 1e4,
+  ];
+  let data = '';
+  let contour: Point = [0, 0];
+  let from: Point = [0, 0];
+  for (const { command, args } of commands) {
+    const to = points(args).map(rounded);
+    data += COMMANDS[command];
+    data += to.map(([x, y]) => `${svgNumber(x - from[0])} ${svgNumber(y - from[1])}`).join(' ');
+    from = command === 'closePath' ? contour : (to.at(-1) ?? from);
+    if (command === 'moveTo') contour = from;
+  }
+  return { advance: em(glyph.advanceWidth), start, data: data.replace(/^m0 0/u, '') };
 };
 
-const readOutline = (font: Font, character: string): Outline => {
-  const glyph = font.glyphForCodePoint(character.codePointAt(0) ?? 0);
-  const em = (units = 0) => units / font.unitsPerEm;
-  return {
-    advance: em(glyph.advanceWidth),
-    steps: glyph.path.commands.map(({ command, args }) => ({
-      command: COMMANDS[command],
-      points: args.flatMap((x, i): Point[] => (i % 2 === 0 ? [[em(x), em(args[i + 1])]] : [])),
-    })),
-  };
+/** Letters that have been drawn, by font, by size and turn, and by character. */
+const drawn = new WeakMap<Font, Map<string, Map<string, Letter>>>();
+
+const lettersOf = (font: Font, size: string): Map<string, Letter> => {
+  const sizes = drawn.get(font) ?? new Map<string, Map<string, Letter>>();
+  drawn.set(font, sizes);
+  const letters = sizes.get(size) ?? new Map<string, Letter>();
+  sizes.set(size, letters);
+  return letters;
 };
 
 /** A text as SVG path data: the outlines of its letters, set without kerning, through the map that is given. */
-export const outlineText = (
-  mark: TextMark,
-  map: Affine,
-  fonts: Fonts,
-  format: (value: number) => string,
-): string => {
+export const outlineText = (mark: TextMark, map: Affine, fonts: Fonts): string => {
   const font = openFont(fonts[mark.weight]);
-  const letters = compose(lettersMap(mark), map);
+  const [a, b, c, d, e, f] = compose(lettersMap(mark), map);
+  const letters = lettersOf(font, `${a} ${b} ${c} ${d}`);
   let data = '';
   let along = 0;
   for (const character of shownText(mark.text)) {
-    const { advance, steps } = outlineOf(font, character);
-    for (const { command, points } of steps) {
-      data += command;
-      for (const [u, v] of points) {
-        const [x, y] = apply(letters, [along + u, v]);
-        data += `${format(x)} ${format(y)} `;
-      }
+    let letter = letters.get(character);
+    if (letter === undefined) {
+      letter = drawLetter(font, character, [a, b, c, d, 0, 0]);
+      letters.set(character, letter);
     }
-    along += advance;
+    const [x, y] = letter.start;
+    if (letter.data !== '')
+      data += `M${svgNumber(e + a * along + x)} ${svgNumber(f + b * along + y)}${letter.data}`;
+    along += letter.advance;
   }
   return data;
 };

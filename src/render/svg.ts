@@ -5,6 +5,7 @@ import { PENS } from '../drawing/pens.ts';
 import { shownText } from '../drawing/shownText.ts';
 import type { Fonts } from './fonts.ts';
 import { outlineText } from './outlines.ts';
+import { svgNumber } from './svgNumber.ts';
 
 export interface SvgMeta {
   readonly title: string;
@@ -19,13 +20,14 @@ export interface SvgTools {
 
 /**
  * Writes one drawing as an SVG file at full size, in mm from its top left corner and y downward, without transforms: a
- * group for each role, in the order in which the drawing first has them, and in it one path for each pen. Letters are
- * outlines, so that they look the same everywhere; their words stand in the labels of the paths.
+ * group for each role, in the order in which the drawing first has them, and in it a path for each fill, for each pen
+ * and for each weight of text. Letters are outlines, so that they look the same everywhere; their words stand in the
+ * path's `aria-label`. Numbers are rounded to 0.0001.
  */
 export const renderSvg = (drawing: Drawing, { title, description }: SvgMeta, tools: SvgTools): string =>
   withWindow(tools.window, () => {
     const { x0, y0, x1, y1 } = drawing.box;
-    const [width, height] = [number(x1 - x0), number(y1 - y0)];
+    const [width, height] = [svgNumber(x1 - x0), svgNumber(y1 - y0)];
     const map: Affine = [1, 0, 0, -1, -x0, y1];
     const svg = SVG().attr({ width: `${width}mm`, height: `${height}mm`, viewBox: `0 0 ${width} ${height}` });
     svg.element('title').words(shownText(title));
@@ -54,9 +56,6 @@ const groupBy = <T, K>(items: readonly T[], keyOf: (item: T) => K): Map<K, T[]> 
   return groups;
 };
 
-/** mm to the ten-thousandth. */
-const number = (mm: number): string => String(Math.round(mm * 1e4) / 1e4);
-
 const drawFill = (group: G, { tone, paths }: FillMark, map: Affine): void => {
   const grey = Math.round(tone * 255);
   group.element('path').attr({ fill: `rgb(${grey},${grey},${grey})`, d: pathData(paths, map) });
@@ -77,7 +76,7 @@ const drawTexts = (group: G, texts: readonly TextMark[], map: Affine, fonts: Fon
   group.element('path').attr({
     role: 'img',
     'aria-label': texts.map(({ text }) => shownText(text)).join('; '),
-    d: texts.map((mark) => outlineText(mark, map, fonts, number)).join(''),
+    d: texts.map((mark) => outlineText(mark, map, fonts)).join(''),
   });
 };
 
@@ -86,7 +85,7 @@ const pathData = (paths: readonly Path[], map: Affine): string => {
   for (const { points, closed } of paths) {
     points.forEach((point, i) => {
       const [x, y] = apply(map, point);
-      data += `${i === 0 ? 'M' : 'L'}${number(x)} ${number(y)}`;
+      data += `${i === 0 ? 'M' : 'L'}${svgNumber(x)} ${svgNumber(y)}`;
     });
     if (closed === true) data += 'Z';
   }

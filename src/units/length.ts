@@ -18,9 +18,11 @@ const FRACTION_SIGNS: Readonly<Record<string, string>> = {
   '⅞': '7/8',
 };
 const LENGTH = new RegExp(
-  String.raw`^(?<sign>[-−]?)(?:(?<whole>\d+)(?:\s+|\s*-\s*))?(?:(?<top>\d+)\s*[/⁄]\s*(?<bottom>\d+)|(?<number>${NUMBER}))\s*(?<unit>mm|cm|in|inch|inches|["″”]|'')?$`,
+  String.raw`^(?<sign>[-−]?)\s*(?:(?<whole>\d+)(?:\s+|\s*[-‐‑–]\s*))?(?:(?<top>\d+)\s*[/⁄]\s*(?<bottom>\d+)|(?<number>${NUMBER}))\s*(?<unit>mm|cm|in\.?|inch|inches|["″”]|''|’’|′′)?$`,
   'iu',
 );
+/** A comma before three digits parts thousands for some people and decimals for others. */
+const TWO_READINGS = /^[1-9]\d{0,2},\d{3}$/u;
 
 /**
  * Reads a length as people write it: `18`, `18mm`, `1.8 cm`, `0.75 in`, `3/4in`, `5 11/16"`, `5-11/16in`, `5½"`.
@@ -28,28 +30,32 @@ const LENGTH = new RegExp(
  * @returns mm, or a complaint with an empty place; a minus sign is read, for the caller to refuse with a range
  */
 export const parseLength = (text: string | number, unit: Unit): Result<number> => {
-  if (typeof text === 'number')
-    return Number.isFinite(text) ? accept(text * (unit === 'in' ? MM_PER_INCH : 1)) : noLength(String(text));
-  const plain = text
-    .trim()
-    .replace(
-      /(\d)?([¼½¾⅛⅜⅝⅞])/gu,
-      (_, digit: string | undefined, sign: string) =>
-        `${digit === undefined ? '' : `${digit} `}${FRACTION_SIGNS[sign]}`,
-    );
+  if (typeof text === 'number') return finite(text * mmPer(unit), String(text));
+  const plain = text.replace(/[¼½¾⅛⅜⅝⅞]/gu, (sign) => ` ${FRACTION_SIGNS[sign]} `).trim();
   const parts = LENGTH.exec(plain)?.groups;
   if (parts === undefined) return noLength(text);
   const { sign, whole, top, bottom, number } = parts;
-  if (whole !== undefined && number !== undefined) return noLength(text);
+  if (number !== undefined && TWO_READINGS.test(number)) return twoReadings(text, number);
+  // After a whole number only a part of the next belongs: `5 11` and `5 17/16` are slips of the pen.
+  if (whole !== undefined && !(Number(top) < Number(bottom))) return noLength(text);
   const size =
     number === undefined
       ? Number(whole ?? 0) + Number(top) / Number(bottom)
       : Number(number.replace(',', '.'));
-  if (!Number.isFinite(size)) return noLength(text);
-  return accept((sign === '' ? 1 : -1) * size * mmPer(parts.unit?.toLowerCase() ?? unit));
+  return finite((sign === '' ? 1 : -1) * size * mmPer(parts.unit?.toLowerCase() ?? unit), text);
 };
 
 const mmPer = (unit: string): number => (unit === 'mm' ? 1 : unit === 'cm' ? 10 : MM_PER_INCH);
+
+const finite = (value: number, text: string): Result<number> =>
+  Number.isFinite(value) ? accept(value) : noLength(text);
+
+const twoReadings = (text: string, number: string): Result<never> =>
+  refuse({
+    at: [],
+    says: say`${quote(text)} can be read in two ways`,
+    hint: say`${number.replace(',', '')} or ${Number(number.replace(',', '.'))}`,
+  });
 
 const noLength = (text: string): Result<never> =>
   refuse({
@@ -77,7 +83,9 @@ export const formatNumber = (value: number, unit: Unit): string => {
   if (unit === 'mm') return String(Number(value.toFixed(2)) + 0);
   const inches = Math.abs(value) / MM_PER_INCH;
   const marks = Math.round(inches * MARKS_PER_INCH);
-  const thousandths = Math.round((inches - marks / MARKS_PER_INCH) * 1000);
+  const over = Math.round((inches - marks / MARKS_PER_INCH) * 1000);
+  // Under zero the mark is counted downward, and so is what is left over.
+  const thousandths = value < 0 ? -over : over;
   const whole = Math.floor(marks / MARKS_PER_INCH);
   const rest = marks % MARKS_PER_INCH;
   const shared = divisor(MARKS_PER_INCH, rest);
@@ -86,9 +94,7 @@ export const formatNumber = (value: number, unit: Unit): string => {
     .filter((part) => part !== '')
     .join(' ');
   const remainder =
-    thousandths === 0
-      ? ''
-      : ` ${thousandths < 0 ? '−' : '+'}.${String(Math.abs(thousandths)).padStart(3, '0')}`;
+    over === 0 ? '' : ` ${thousandths < 0 ? '−' : '+'}.${String(Math.abs(thousandths)).padStart(3, '0')}`;
   return `${value < 0 && number !== '0' ? '−' : ''}${number}${remainder}`;
 };
 

@@ -1,0 +1,228 @@
+import type { Command } from 'commander';
+import { type Complaint, type Result, under } from '../complaint.ts';
+import { optionName } from '../files/failure.ts';
+import type { HalfPins, JointSpec, Spacing } from '../joint/spec.ts';
+import { parseLength, quote, type Unit } from '../units/length.ts';
+import { say } from '../units/phrase.ts';
+import { parseSlope } from '../units/slope.ts';
+
+/** The options that describe one corner, as typed. */
+export interface JointOptions {
+  readonly name?: string;
+  readonly kind?: string;
+  readonly width?: string;
+  readonly tailBoard?: string;
+  readonly pinBoard?: string;
+  readonly lap?: string;
+  readonly slope?: string;
+  readonly tails?: string;
+  readonly pin?: string;
+  readonly pins?: string;
+  readonly halfPin?: string;
+  readonly graded?: string;
+  readonly gradedFrom?: string;
+  readonly proud?: string;
+  readonly chisel?: string;
+  readonly units?: string;
+}
+
+export const addJointOptions = (command: Command): Command =>
+  command
+    .optionsGroup('One corner, without a plan (lengths: 18, 18mm, 3/4in, 5-11/16in):')
+    .option('--name <words>', 'what to call it')
+    .option('--kind <kind>', 'through or lapped (through, unless a lap is given)')
+    .option('--width <length>', 'width of both boards')
+    .option('--tail-board <length>', 'thickness of the board with the tails')
+    .option('--pin-board <length>', 'thickness of the board with the pins')
+    .option('--lap <length>', 'wood left in front of a lapped joint')
+    .option('--slope <slope>', '1:7, 1 in 7 or 8.1deg (1:8 unless given)')
+    .option('--tails <count>', 'how many tails, or their tip widths: 20,25,20')
+    .option('--pin <length>', 'narrow width of a pin')
+    .option('--pins <lengths>', 'with listed tails, the pins between them: 5,5')
+    .option('--half-pin <length>', 'narrow width of the outermost pins, or lower,upper: 6,8')
+    .option('--graded <ratio>', "each tail's width as a part of its neighbour's: 0.9")
+    .option('--graded-from <where>', 'edge or middle (edge unless given)')
+    .option('--proud <length>', 'how far the tail board is to stand proud')
+    .option('--chisel <length>', 'the narrowest chisel in the rack')
+    .option('--units <unit>', 'mm or in: what a bare number means, and what is shown');
+
+const JOINT_KEYS = [
+  'name',
+  'kind',
+  'width',
+  'tailBoard',
+  'pinBoard',
+  'lap',
+  'slope',
+  'tails',
+  'pin',
+  'pins',
+  'halfPin',
+  'graded',
+  'gradedFrom',
+  'proud',
+  'chisel',
+] as const satisfies readonly (keyof JointOptions)[];
+
+/** Those options, as typed, that describe a corner. */
+export const optionsOfJoint = (options: JointOptions): string[] =>
+  JOINT_KEYS.filter((key) => options[key] !== undefined).map((key) => optionName([key]));
+
+/** What the options say, as far as it can be read. */
+export interface ReadOptions {
+  readonly name: string;
+  /** What lengths are shown in: what `--units` says, or inches where every board is given in inches. */
+  readonly units: Unit;
+  /** Without what could not be read; absent where a board's size could not. */
+  readonly spec?: JointSpec;
+  /** Each at the option's name. */
+  readonly complaints: readonly Complaint[];
+}
+
+export const readJointOptions = (options: JointOptions): ReadOptions => {
+  const complaints: Complaint[] = [];
+  const complain = (complaint: Complaint) => complaints.push(complaint);
+  const units: Unit = options.units === 'in' ? 'in' : 'mm';
+  const shown = options.units === undefined && allInInches(options) ? 'in' : units;
+  if (options.units !== undefined && options.units !== 'mm' && options.units !== 'in')
+    complain({
+      at: ['units'],
+      says: say`${quote(options.units)} is not a unit; it must be mm or in`,
+      hint: say`mm`,
+    });
+
+  const value = <T>(
+    key: keyof JointOptions,
+    text: string,
+    parse: (text: string) => Result<T>,
+  ): T | undefined => {
+    const parsed = parse(text);
+    if (parsed.ok) return parsed.value;
+    complaints.push(...under([key], parsed.complaints));
+    return undefined;
+  };
+  const length = (key: keyof JointOptions): number | undefined => {
+    const text = options[key];
+    return text === undefined ? undefined : value(key, text, (typed) => parseLength(typed, units));
+  };
+  const lengths = (key: keyof JointOptions, text: string): number[] | undefined => {
+    const read = text.split(',').map((part) => value(key, part, (typed) => parseLength(typed, units)));
+    return read.every((each) => each !== undefined) ? read : undefined;
+  };
+  const needed = (key: 'width' | 'tailBoard' | 'pinBoard', what: string): number | undefined => {
+    if (options[key] === undefined)
+      complain({
+        at: [key],
+        says: say`${what} is missing`,
+        hint: say`--width 96 --tail-board 11 --pin-board 20`,
+      });
+    return length(key);
+  };
+
+  const width = needed('width', "the boards' width");
+  const tailBoard = needed('tailBoard', "the tail board's thickness");
+  const pinBoard = needed('pinBoard', "the pin board's thickness");
+  const kind = options.kind ?? (options.lap === undefined ? 'through' : 'lapped');
+  if (kind !== 'through' && kind !== 'lapped')
+    complain({
+      at: ['kind'],
+      says: say`${quote(kind)} is not a kind of joint; it must be through or lapped`,
+    });
+  const lap = length('lap');
+  if (lap !== undefined && kind === 'through')
+    complain({ at: ['lap'], says: say`a through joint has no lap`, hint: say`--kind lapped` });
+  const slope = options.slope === undefined ? undefined : value('slope', options.slope, parseSlope);
+  const pin = length('pin');
+  const proud = length('proud');
+  const chisel = length('chisel');
+  const halfPin =
+    options.halfPin === undefined ? undefined : halfPins(lengths('halfPin', options.halfPin), complain);
+  const spacing = readSpacing(options, lengths, complain);
+  const known = { name: options.name ?? 'Corner', units: shown, complaints };
+  if (width === undefined || tailBoard === undefined || pinBoard === undefined) return known;
+  const common = {
+    width,
+    tailBoard,
+    pinBoard,
+    spacing,
+    ...(slope && { slope }),
+    ...(pin !== undefined && { pin }),
+    ...(halfPin && { halfPin }),
+    ...(proud !== undefined && { proud }),
+    ...(chisel !== undefined && { chisel }),
+  };
+  return {
+    ...known,
+    spec:
+      kind === 'lapped'
+        ? { kind, ...common, ...(lap !== undefined && { lap }) }
+        : { kind: 'through', ...common },
+  };
+};
+
+const allInInches = ({ width, tailBoard, pinBoard }: JointOptions): boolean =>
+  [width, tailBoard, pinBoard].every(
+    (text) => text !== undefined && /(?:in|inch|inches|["″”])\s*$/iu.test(text),
+  );
+
+type Complain = (complaint: Complaint) => void;
+
+const halfPins = (widths: readonly number[] | undefined, complain: Complain): HalfPins | undefined => {
+  if (widths === undefined) return undefined;
+  const [lower, upper = lower, ...more] = widths;
+  if (more.length > 0)
+    complain({
+      at: ['halfPin'],
+      says: say`there are two half pins, so one width or two`,
+      hint: say`6 or 6,8`,
+    });
+  return lower === undefined || upper === undefined ? undefined : { lower, upper };
+};
+
+const readSpacing = (
+  options: JointOptions,
+  lengths: (key: keyof JointOptions, text: string) => number[] | undefined,
+  complain: Complain,
+): Spacing => {
+  const { tails, pins, graded, gradedFrom = 'edge' } = options;
+  const listed = tails?.includes(',') === true;
+  if (listed && graded !== undefined)
+    complain({ at: ['graded'], says: say`listed tails are not graded as well; give one or the other` });
+  if (!listed && pins !== undefined)
+    complain({
+      at: ['pins'],
+      says: say`listed pins need listed tails`,
+      hint: say`--tails 20,25,20 --pins 5,5`,
+    });
+  if (graded === undefined && options.gradedFrom !== undefined)
+    complain({ at: ['gradedFrom'], says: say`there is no grading to count`, hint: say`--graded 0.9` });
+  if (gradedFrom !== 'edge' && gradedFrom !== 'middle')
+    complain({ at: ['gradedFrom'], says: say`${quote(gradedFrom)} must be edge or middle` });
+  if (listed) {
+    const widths = lengths('tails', tails);
+    const between = pins === undefined ? undefined : lengths('pins', pins);
+    return widths === undefined
+      ? { kind: 'even' }
+      : { kind: 'listed', tails: widths, ...(between && { pins: between }) };
+  }
+  const count = tails === undefined ? undefined : wholeNumber(tails, complain);
+  const counted = count === undefined ? {} : { tails: count };
+  return graded === undefined
+    ? { kind: 'even', ...counted }
+    : {
+        kind: 'graded',
+        ratio: Number(graded),
+        from: gradedFrom === 'middle' ? 'middle' : 'edge',
+        ...counted,
+      };
+};
+
+const wholeNumber = (text: string, complain: Complain): number | undefined => {
+  if (/^\s*\d+\s*$/u.test(text)) return Number(text);
+  complain({
+    at: ['tails'],
+    says: say`${quote(text)} is not a number of tails; it must be a whole number from 1, or tip widths with commas`,
+    hint: say`5`,
+  });
+  return undefined;
+};

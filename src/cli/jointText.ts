@@ -1,0 +1,85 @@
+import type { Complaint } from '../complaint.ts';
+import { sentence } from '../files/failure.ts';
+import type { Joint } from '../joint/joint.ts';
+import { blockPicture } from '../joint/picture.ts';
+import { meanTail } from '../joint/proportion.ts';
+import { dividers, gauges, glueArea } from '../joint/settings.ts';
+import { table } from '../render/table.ts';
+import { formatLength, formatNumber, type Unit } from '../units/length.ts';
+import { degrees, formatSlope } from '../units/slope.ts';
+
+/** Nothing printed is wider. */
+const COLUMNS = 80;
+
+/** A corner to mark out from, without a printer: a small picture, every line's place, and the settings. */
+export const jointText = (heading: string, joint: Joint, unit: Unit): string[] => {
+  const { kind, width, tailBoard, pinBoard, slope, tails } = joint;
+  const length = (value: number): string => formatLength(value, unit);
+  const lap = pinBoard.lap > 0 ? ` with a lap of ${length(pinBoard.lap)}` : '';
+  return [
+    ...wrapText(
+      `${heading}: ${kind} joint, ${length(width)} wide, tail board ${length(tailBoard.thickness)}, pin board ${length(pinBoard.thickness)}${lap}, slope ${formatSlope(slope)} (${degrees(slope).toFixed(2)}°)`,
+    ),
+    countText(joint, unit),
+    '',
+    ...blockPicture(joint, 64).map((row, i) => `${['tip ', '', '', 'base'][i]?.padEnd(6)}${row}`),
+    '',
+    `From the reference edge, ${unit}:`,
+    ...table(
+      ['', 'tip from', 'tip to', 'base from', 'base to', 'tip width'],
+      tails.map(({ tip, base }, i) => [
+        `tail ${i + 1}`,
+        ...[...tip, ...base, tip[1] - tip[0]].map((value) => formatNumber(value, unit)),
+      ]),
+      [false, true, true, true, true, true],
+    ),
+    '',
+    ...settingsText(joint, unit),
+  ];
+};
+
+/** Each piece of advice as a line or more. */
+export const adviceText = (advice: readonly Complaint[], unit: Unit): string[] =>
+  advice.flatMap((each) => wrapText(`advice: ${sentence(each, unit)}`));
+
+/** `5 tails of 21.4 mm; 4 would be 27.9 mm, 6 would be 16.9 mm`. */
+export const countText = (joint: Joint, unit: Unit): string => {
+  const { tails, even, alternatives } = joint;
+  const mean = `${tails.length} ${tails.length === 1 ? 'tail' : 'tails'} of ${even ? '' : 'on average '}${formatLength(meanTail(joint), unit)}`;
+  const others = alternatives.map((other) => `${other.tails} would be ${formatLength(other.tip, unit)}`);
+  return others.length === 0 ? mean : `${mean}; ${others.join(', ')}`;
+};
+
+/** Marking gauge, dividers and glue area, one a line. */
+export const settingsText = (joint: Joint, unit: Unit): string[] => {
+  const { tailBoard, pinBoardFace, pinBoardEnd } = gauges(joint);
+  const length = (value: number): string => formatLength(value, unit);
+  const faces = joint.kind === 'through' ? 'both faces' : 'inside face';
+  const stepping = dividers(joint);
+  return [
+    `gauge  tail board, all round, from its end: ${length(tailBoard)}`,
+    `gauge  pin board, ${faces}, from its end: ${length(pinBoardFace)}`,
+    ...(joint.kind === 'lapped'
+      ? [`gauge  pin board, end, from the inside face: ${length(pinBoardEnd)}`]
+      : []),
+    ...(stepping === undefined
+      ? []
+      : [
+          `dividers  open to ${length(stepping.step)}: step up from ${length(stepping.from)}, then down from ${length(stepping.downFrom)}`,
+        ]),
+    `glue   long grain to long grain: ${(glueArea(joint) / 100).toFixed(1)} cm²`,
+  ];
+};
+
+/** Breaks a sentence at spaces, its later lines indented. */
+export const wrapText = (text: string): string[] => {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    if (line !== '' && line.length + 1 + word.length > COLUMNS) {
+      lines.push(line);
+      line = `  ${word}`;
+    } else line = line === '' ? word : `${line} ${word}`;
+  }
+  return [...lines, line];
+};

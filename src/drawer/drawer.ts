@@ -1,0 +1,39 @@
+import type { Complaint } from '../complaint.ts';
+import type { Joint } from '../joint/joint.ts';
+import type { Boards } from './boards.ts';
+import type { Choice } from './groove.ts';
+import type { Sizes } from './sizes.ts';
+import type { DrawerSpec } from './spec.ts';
+
+/** One kind of drawer, sized and set out. Lengths in mm. */
+export interface Drawer {
+  readonly spec: DrawerSpec;
+  readonly sizes: Sizes;
+  readonly boards: Boards;
+  /** The corners A and B; the reference edge is the sides' lower edge. */
+  readonly front: Joint;
+  /** The corners C and D; the reference edge is the back's lower edge, `sizes.backFrom` above the sides'. */
+  readonly back: Joint;
+  /** Every number of tails that hides the groove at the front; empty where the tails were listed. */
+  readonly choices: readonly Choice[];
+}
+
+/** What makes a set of drawers look alike. */
+export interface Family {
+  /** The tail width that all keep to, in mm. */
+  readonly target: number;
+  /** The set's pin: the one that most of its drawers have, in mm. */
+  readonly pin: number;
+  /** The mean tip width at each drawer's front corners, in mm. */
+  readonly tips: readonly number[];
+  /** The widest of these by the narrowest. */
+  readonly spread: number;
+}
+
+export interface DrawerSet {
+  readonly drawers: readonly Drawer[];
+  /** Absent where there are no drawers. */
+  readonly family?: Family;
+  /** All advice on the set, that on its joints included, each with its place from the plan's top: `['drawers', 0, 'joint', 'slope']`. */
+  readonly advice: readonly Complaint[];
+}

@@ -1,0 +1,88 @@
+import { DUST } from '../joint/dust.ts';
+import type { Count } from '../joint/joint.ts';
+import { TARGET_TAIL_IN_PINS } from '../joint/limits.ts';
+import { ratioBetween } from '../joint/spacing.ts';
+import { TARGET_RANGE_IN_PINS } from './limits.ts';
+
+/** Sums of squares whose means differ by less are equal; what running sums lose lies far below. */
+const TIE = 1e-12;
+
+/**
+ * The tail width T that a set keeps to: the one in [2p, 4p] with the least sum of (ln t - ln T)² over all drawers, t being
+ * a drawer's tip width nearest to T in ratio; of equally good ones the nearest to 3p in ratio. Exact.
+ *
+ * Drawers take another tip where T passes the geometric mean of two that are neighbours. Between such points the sum is one parabola
+ * in ln T, known by its running sums; at such points it bends downward, so its least value lies at a parabola's
+ * bottom or at an end of the range. That takes N log N time.
+ * @param tips for each drawer the tip widths it can have, mm, at least one; those of drawers that made no choice are left out
+ * @param pin the set's pin, mm
+ */
+export const familyTarget = (tips: readonly (readonly number[])[], pin: number): number => {
+  const middle = TARGET_TAIL_IN_PINS * pin;
+  if (tips.length === 0) return middle;
+  // All in logarithms of the ratio to the middle, where near ties are told by their distance from 0.
+  const from = Math.log(TARGET_RANGE_IN_PINS.least / TARGET_TAIL_IN_PINS);
+  const to = Math.log(TARGET_RANGE_IN_PINS.most / TARGET_TAIL_IN_PINS);
+  let sum = 0;
+  let squares = 0;
+  const changes: { at: number; sum: number; squares: number }[] = [];
+  for (const choices of tips) {
+    const logs = choices.map((tip) => Math.log(tip / middle)).sort((a, b) => a - b);
+    logs.forEach((log, i) => {
+      const last = logs[i - 1];
+      const change = { at: last === undefined ? from : (last + log) / 2, sum: log, squares: log * log };
+      if (last !== undefined) {
+        change.sum -= last;
+        change.squares -= last * last;
+      }
+      if (change.at <= from) {
+        sum += change.sum;
+        squares += change.squares;
+      } else if (change.at < to) changes.push(change);
+    });
+  }
+  changes.sort((a, b) => a.at - b.at);
+
+  const count = tips.length;
+  let best = { at: from, cost: Number.POSITIVE_INFINITY };
+  const consider = (at: number) => {
+    const cost = (squares - 2 * sum * at) / count + at * at;
+    if (cost < best.cost - TIE || (cost < best.cost + TIE && Math.abs(at) < Math.abs(best.at) - DUST))
+      best = { at, cost };
+  };
+  consider(from);
+  let start = from;
+  for (const change of [...changes, { at: to, sum: 0, squares: 0 }]) {
+    const bottom = sum / count;
+    if (bottom >= start && bottom <= change.at) consider(bottom);
+    start = change.at;
+    if (start < to) {
+      sum += change.sum;
+      squares += change.squares;
+    }
+  }
+  consider(to);
+  return middle * Math.exp(best.at);
+};
+
+/** The choice whose tip width is nearest to a target in ratio; of two as near, the one with fewer tails. */
+export const nearestChoice = <C extends Count>(choices: readonly C[], target: number): C | undefined => {
+  let best: C | undefined;
+  for (const choice of choices)
+    if (
+      best === undefined ||
+      ratioBetween(choice.tip, target) < ratioBetween(best.tip, target) - DUST ||
+      (ratioBetween(choice.tip, target) < ratioBetween(best.tip, target) + DUST && choice.tails < best.tails)
+    )
+      best = choice;
+  return best;
+};
+
+/** The pin that most drawers have; of pins as frequent, the one that comes first. */
+export const commonPin = (pins: readonly number[]): number | undefined => {
+  const counts = new Map<number, number>();
+  for (const pin of pins) counts.set(pin, (counts.get(pin) ?? 0) + 1);
+  let best: number | undefined;
+  for (const [pin, count] of counts) if (best === undefined || count > (counts.get(best) ?? 0)) best = pin;
+  return best;
+};

@@ -1,0 +1,60 @@
+import type { Complaint } from '../complaint.ts';
+import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
+import { mm, type Phrase, say } from '../units/phrase.ts';
+import { formatSlope } from '../units/slope.ts';
+import { grooveMiss, hidingChoices } from './groove.ts';
+import { GROOVE_SPARE } from './limits.ts';
+import type { Remedies } from './remedies.ts';
+import { frontJointSpec, sizesOf } from './sizes.ts';
+import type { DrawerSpec, Groove } from './spec.ts';
+
+/** Says by how much a drawer's groove misses the lowest tail, and what would help. */
+export const grooveComplaint = (spec: DrawerSpec, remedies: Remedies): Complaint => {
+  const { groove } = spec;
+  const corner = withDefaults(frontJointSpec(spec, sizesOf(spec).height));
+  const { low, high } = grooveMiss(corner, groove);
+  const misses = [
+    ...(low > 0 ? [say`lies ${mm(low)} too low`] : []),
+    ...(high > 0 ? [say`reaches ${mm(high)} too high`] : []),
+  ];
+  return {
+    at: ['groove', 'offset'],
+    says: say`the groove, ${mm(groove.offset)} to ${mm(groove.offset + groove.width)} up, would show at the front: it must lie inside the base of ${lowestTail(corner)} with ${mm(GROOVE_SPARE)} to spare, but it ${join(misses, ' and ')}`,
+    hint: hint(remedies, nearestHidingCount(corner, groove)),
+  };
+};
+
+const lowestTail = ({ spacing }: ResolvedSpec): string => {
+  if (spacing.kind === 'listed') return 'the lowest tail listed';
+  if (spacing.tails === undefined) return 'the lowest tail, however many there are,';
+  return spacing.tails === 1 ? 'the single tail' : `the lowest of ${spacing.tails} tails`;
+};
+
+const hint = ({ offset, pin, slope }: Remedies, tails: number | undefined): Phrase => {
+  const help: Phrase[] = [];
+  const useless: string[] = [];
+  if (offset === undefined) useless.push('groove offset');
+  else help.push(say`a groove offset of at ${offset.bound} ${mm(offset.value)}`);
+  if (pin === undefined) useless.push('pin width');
+  else help.push(say`a pin of at most ${mm(pin)}`);
+  if (slope === undefined) useless.push('slope');
+  else help.push(say`a slope of at most ${formatSlope(slope)}`);
+  if (tails !== undefined) help.push(say`${tails} ${tails === 1 ? 'tail' : 'tails'}`);
+  if (help.length === 0) help.push(say`a narrower groove or a higher drawer`);
+  return useless.length === 0
+    ? join(help, '; or ')
+    : say`${join(help, '; or ')} (no ${useless.join(' and no ')} helps by itself)`;
+};
+
+const join = (phrases: readonly Phrase[], between: string): Phrase =>
+  phrases.flatMap((phrase, i) => (i === 0 ? phrase : [between, ...phrase]));
+
+/** The number of tails nearest to the wished one that would hide the groove. */
+const nearestHidingCount = (corner: ResolvedSpec, groove: Groove): number | undefined => {
+  const { spacing } = corner;
+  if (spacing.kind === 'listed' || spacing.tails === undefined) return undefined;
+  const wished = spacing.tails;
+  return hidingChoices(corner, spacing, groove)
+    .map(({ tails }) => tails)
+    .sort((a, b) => Math.abs(a - wished) - Math.abs(b - wished))[0];
+};

@@ -1,0 +1,128 @@
+import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
+import { DUST } from '../joint/dust.ts';
+import type { Joint } from '../joint/joint.ts';
+import { layOut } from '../joint/layOut.ts';
+import { meanTail } from '../joint/proportion.ts';
+import { quote } from '../units/length.ts';
+import { mm, say } from '../units/phrase.ts';
+import { advise } from './advise.ts';
+import { boardsOf } from './boards.ts';
+import { type Draft, draftDrawer } from './draft.ts';
+import type { Drawer, DrawerSet, Family } from './drawer.ts';
+import { commonPin, familyTarget, nearestChoice } from './family.ts';
+import { TARGET_RANGE_IN_PINS } from './limits.ts';
+import type { DrawerSpec } from './spec.ts';
+
+/**
+ * Sizes a whole set of drawers and sets out their corners, so that all look alike.
+ *
+ * All keep to one target tail: the given one, or the one that the family rule finds. Every drawer counts once, however
+ * many equal ones are made of it. One with a wished number of tails counts with that; one with listed tails has no
+ * choice to make and does not count, but its mean tip enters the set's spread.
+ * @param target the tail width to keep to, in mm
+ * @returns the set with all its advice, or everything that is wrong with any of its drawers; places start at the plan's
+ * top: `['drawers', 1, 'opening', 'width']`, `['family', 'target']`
+ */
+export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result<DrawerSet> => {
+  const wrong: Complaint[] = [...sameNames(specs)];
+  if (target !== undefined && !(target > 0 && Number.isFinite(target)))
+    wrong.push({
+      at: ['family', 'target'],
+      says: say`the set's tail width is ${target}; it must be more than 0`,
+    });
+  const drafts: Draft[] = [];
+  specs.forEach((spec, i) => {
+    const draft = draftDrawer(spec);
+    if (draft.ok) drafts.push(draft.value);
+    else wrong.push(...ofDrawer(spec, i, draft.complaints));
+  });
+  if (wrong.length > 0) return refuse(...wrong);
+
+  const pin = commonPin(drafts.map(({ front }) => front.resolved.pin));
+  if (pin === undefined) return accept({ drawers: [], advice: [] });
+  const choosing = drafts.map(({ front }) => front.candidates).filter((candidates) => candidates.length > 0);
+  const aim =
+    target ??
+    familyTarget(
+      choosing.map((candidates) => candidates.map(({ tip }) => tip)),
+      pin,
+    );
+  const fronts: Joint[] = [];
+  drafts.forEach((draft, i) => {
+    const front = frontJoint(draft, aim);
+    if (front.ok) fronts.push(front.value);
+    else wrong.push(...ofDrawer(draft.spec, i, front.complaints));
+  });
+  if (wrong.length > 0) return refuse(...wrong);
+
+  const tips = fronts.map(meanTail);
+  const family: Family = { target: aim, pin, tips, spread: Math.max(...tips) / Math.min(...tips) };
+  const drawers: Drawer[] = [];
+  const advice = adviseOnTarget(aim, pin);
+  fronts.forEach((front, i) => {
+    const draft = drafts[i];
+    if (draft === undefined) return;
+    const { spec, sizes, back } = draft;
+    drawers.push({ spec, sizes, boards: boardsOf(spec, sizes), front, back, choices: draft.front.possible });
+    advice.push(...ofDrawer(spec, i, advise(draft, front, family)));
+  });
+  return accept({ drawers, family, advice });
+};
+
+/** The front joint with the number of tails that comes nearest to the aim; a listed one is as it was listed. */
+const frontJoint = ({ front }: Draft, aim: number): Result<Joint> => {
+  const { wish, resolved, possible } = front;
+  const choice = nearestChoice(front.candidates, aim);
+  if (choice === undefined || resolved.spacing.kind === 'listed') return layOut(wish);
+  const { tails, lowerHalfPin } = choice;
+  const joint = layOut({
+    ...wish,
+    halfPin: { lower: lowerHalfPin, upper: resolved.halfPin.upper },
+    spacing: { ...resolved.spacing, tails },
+  });
+  if (!joint.ok) return joint;
+  const alternatives = possible
+    .filter((other) => Math.abs(other.tails - tails) === 1)
+    .map((other) => ({ tails: other.tails, tip: other.tip }));
+  return accept({ ...joint.value, alternatives });
+};
+
+/** A drawer's complaints, from the plan's top, each naming the drawer. */
+const ofDrawer = ({ name }: DrawerSpec, i: number, complaints: readonly Complaint[]): Complaint[] =>
+  under(
+    ['drawers', i],
+    complaints.map((complaint) => ({ ...complaint, says: say`${quote(name)}: ${complaint.says}` })),
+  );
+
+/** Names are told apart as file names are everywhere: without regard to capitals. */
+const sameNames = (specs: readonly DrawerSpec[]): Complaint[] => {
+  const seen = new Map<string, number>();
+  return specs.flatMap(({ name }, i) => {
+    const key = name.trim().toLowerCase();
+    const first = seen.get(key);
+    if (first === undefined) {
+      seen.set(key, i);
+      return [];
+    }
+    return [
+      {
+        at: ['drawers', i, 'name'],
+        says: say`drawer ${i + 1} is called ${quote(name)}, as drawer ${first + 1} is already`,
+        hint: say`another name, or one drawer with a count`,
+      },
+    ];
+  });
+};
+
+const adviseOnTarget = (target: number, pin: number): Complaint[] => {
+  const { least, most } = TARGET_RANGE_IN_PINS;
+  return target >= least * pin - DUST && target <= most * pin + DUST
+    ? []
+    : [
+        {
+          at: ['family', 'target'],
+          says: say`tails of ${mm(target)} are not ${least} to ${most} times the set's pin of ${mm(pin)}`,
+          hint: say`${mm(least * pin)} to ${mm(most * pin)}`,
+        },
+      ];
+};

@@ -1,0 +1,24 @@
+/** What can be made and used, in mm: beyond these a drawer is refused. Common practice, but for the ranges of sizes. */
+export const SPACE_RANGE = { least: 10, most: 5000 } as const;
+export const CLEARANCE_RANGE = { least: 0, most: 1000 } as const;
+export const LIP_RANGE = { least: 0, most: 100 } as const;
+export const BOTTOM_THICKNESS_RANGE = { least: 1, most: 60 } as const;
+export const GROOVE_RANGE = { least: 1, most: 100 } as const;
+/** The least clear width and depth inside a drawer. */
+export const LEAST_INSIDE = 20;
+/** The least wood behind a groove, or above it. */
+export const LEAST_WALL = 2;
+/** The least of the bottom that the groove must hold at each side. */
+export const LEAST_HELD = 1;
+/** What must lie between a groove's edge and its tail's side, so that nothing shows. */
+export const GROOVE_SPARE = 1;
+
+/** What is cut off with a trial joint beyond the joint itself. */
+export const TRIAL_SPARE = 3;
+
+/** Beyond these a drawer is made, with advice. */
+export const LOOSE_BOTTOM = 0.5;
+export const FAMILY_RATIO = 1.5;
+
+/** A set's tails keep to these, in pins (common practice: two to four times the pin). */
+export const TARGET_RANGE_IN_PINS = { least: 2, most: 4 } as const;

@@ -1,0 +1,137 @@
+import { mm, type Phrase, say } from '../units/phrase.ts';
+import type { Board } from './boards.ts';
+import type { Drawer, DrawerSet } from './drawer.ts';
+import { TRIAL_SPARE } from './limits.ts';
+import type { Stock } from './spec.ts';
+
+export type PartName = 'front' | 'side' | 'back' | 'bottom' | 'slip';
+
+/** One row of the parts list. Lengths in mm. */
+export interface Part {
+  /** The drawer's name. */
+  readonly drawer: string;
+  readonly part: PartName;
+  /** How many are made for all the drawers of this kind: two sides for each. */
+  readonly count: number;
+  readonly length: number;
+  readonly width: number;
+  readonly thickness: number;
+  /** The finished length and, for each jointed end, the joint's depth and 3 mm: a poor trial joint can be cut off. */
+  readonly roughLength: number;
+  readonly species?: string;
+  /** Which way the grain runs in the drawer. */
+  readonly grain: string;
+  /** Grooves, rebates and what else is worked on its edges and faces; empty for a plain board. */
+  readonly worked: readonly Phrase[];
+}
+
+/** What a set takes of one kind of stock: one species in one thickness. */
+export interface StockTotal {
+  readonly species?: string;
+  readonly thickness: number;
+  /** Number of pieces. */
+  readonly count: number;
+  /** Of the pieces at their rough length and finished width, in mm²; planing and sawing are not in it. */
+  readonly area: number;
+  /** Of all rough lengths, in mm. */
+  readonly length: number;
+}
+
+/** Every part of a set, drawer by drawer. */
+export const parts = (set: DrawerSet): Part[] => set.drawers.flatMap(partsOf);
+
+const partsOf = (drawer: Drawer): Part[] => {
+  const { spec, boards, front, back } = drawer;
+  const { stock, bottom } = spec;
+  const trial = ({ depth }: { depth: number }) => depth + TRIAL_SPARE;
+  const row = (
+    part: PartName,
+    board: Board,
+    { species }: Stock,
+    { spare, grain, worked }: { spare: number; grain: string; worked: readonly Phrase[] },
+  ): Part => ({
+    drawer: spec.name,
+    part,
+    count: spec.count * board.boxes.length,
+    length: board.length,
+    width: board.width,
+    thickness: board.thickness,
+    roughLength: board.length + spare,
+    ...(species === undefined ? {} : { species }),
+    grain,
+    worked,
+  });
+  const along = 'along its length';
+  return [
+    row('front', boards.front, stock.front, {
+      spare: 2 * trial(front),
+      grain: along,
+      worked: onFront(drawer),
+    }),
+    row('side', boards.side, stock.side, {
+      spare: trial(front) + trial(back),
+      grain: along,
+      worked: bottom.hold.kind === 'groove' ? [groovePhrase(drawer, 'inside face', 0)] : [],
+    }),
+    row('back', boards.back, stock.back, { spare: 2 * trial(back), grain: along, worked: [] }),
+    row('bottom', boards.bottom, stock.bottom, {
+      spare: 0,
+      grain: bottom.kind === 'solid' ? 'from side to side' : 'either way',
+      worked: onBottom(drawer),
+    }),
+    ...(boards.slip === undefined
+      ? []
+      : [
+          row('slip', boards.slip, stock.side, {
+            spare: 0,
+            grain: along,
+            worked: [groovePhrase(drawer, 'inner face', 0)],
+          }),
+        ]),
+  ];
+};
+
+/** The bottom's groove in a board whose lower edge lies `below` the reference edge. */
+const groovePhrase = ({ spec: { groove } }: Drawer, face: string, below: number): Phrase =>
+  say`${face}: groove ${mm(groove.width)} wide, ${mm(groove.depth)} deep, ${mm(groove.offset + below)} above the lower edge`;
+
+const onFront = (drawer: Drawer): Phrase[] => {
+  const { spec, sizes } = drawer;
+  const { sides, top, bottom } = sizes.rebate;
+  const groove = groovePhrase(drawer, 'inside face', bottom);
+  return spec.lip === undefined
+    ? [groove]
+    : [
+        say`inside face: rebate ${mm(spec.stock.front.thickness - sizes.lap)} deep, ${mm(sides)} wide at both ends, ${mm(top)} at the top edge, ${mm(bottom)} at the bottom edge`,
+        groove,
+      ];
+};
+
+const onBottom = ({ spec: { stock, groove } }: Drawer): Phrase[] =>
+  stock.bottom.thickness > groove.width
+    ? [
+        say`under side: front and side edges thinned to ${mm(groove.width)}, ${mm(groove.depth)} in from the edge`,
+      ]
+    : [];
+
+/** What the parts take of each kind of stock, in the order in which it is first needed. */
+export const stockTotals = (rows: readonly Part[]): StockTotal[] => {
+  const totals = new Map<string, StockTotal>();
+  for (const { species, thickness, count, width, roughLength } of rows) {
+    const key = JSON.stringify([species, thickness]);
+    const before = totals.get(key) ?? {
+      ...(species === undefined ? {} : { species }),
+      thickness,
+      count: 0,
+      area: 0,
+      length: 0,
+    };
+    totals.set(key, {
+      ...before,
+      count: before.count + count,
+      area: before.area + count * width * roughLength,
+      length: before.length + count * roughLength,
+    });
+  }
+  return [...totals.values()];
+};

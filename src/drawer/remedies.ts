@@ -1,0 +1,77 @@
+import { withDefaults } from '../joint/defaults.ts';
+import { DUST } from '../joint/dust.ts';
+import { LEAST_PIN } from '../joint/limits.ts';
+import { rise, SHALLOWEST_RUN, type Slope } from '../units/slope.ts';
+import { grooveMargins } from './groove.ts';
+import { frontJointSpec, sizesOf } from './sizes.ts';
+import type { DrawerSpec } from './spec.ts';
+
+/** What would hide a groove that shows, each all by itself; absent where no such change helps. */
+export interface Remedies {
+  /** The nearest groove offset in mm, and whether it is the least that helps or the most. */
+  readonly offset?: { readonly bound: 'least' | 'most'; readonly value: number };
+  /** The widest pin, in mm. */
+  readonly pin?: number;
+  /** The steepest slope. */
+  readonly slope?: Slope;
+}
+
+const withOffset = (spec: DrawerSpec, offset: number): DrawerSpec => ({
+  ...spec,
+  groove: { ...spec.groove, offset },
+});
+const withPin = (spec: DrawerSpec, pin: number): DrawerSpec => ({ ...spec, joint: { ...spec.joint, pin } });
+const withSlope = (spec: DrawerSpec, slope: Slope): DrawerSpec => ({
+  ...spec,
+  joint: { ...spec.joint, slope },
+});
+
+const corner = (spec: DrawerSpec) => withDefaults(frontJointSpec(spec, sizesOf(spec).height));
+
+/** Between what one value must lie for every margin to be met; margins are linear in it, so two trials tell all. */
+const reach = (spec: DrawerSpec, change: (spec: DrawerSpec, value: number) => DrawerSpec, now: number) => {
+  const marginsAt = (value: number) => {
+    const changed = change(spec, value);
+    return grooveMargins(corner(changed), changed.groove);
+  };
+  const further = marginsAt(now + 1);
+  let least = Number.NEGATIVE_INFINITY;
+  let most = Number.POSITIVE_INFINITY;
+  marginsAt(now).forEach((margin, i) => {
+    const gain = (further[i] ?? margin) - margin;
+    if (gain > DUST) least = Math.max(least, now - margin / gain);
+    else if (gain < -DUST) most = Math.min(most, now - margin / gain);
+    else if (margin < -DUST) most = Number.NEGATIVE_INFINITY;
+  });
+  return { least, most };
+};
+
+/** To the hundredth, so that what is shown works as it is shown. */
+const hundredthUp = (value: number): number => Math.ceil(value * 100 - DUST) / 100;
+const hundredthDown = (value: number): number => Math.floor(value * 100 + DUST) / 100;
+
+/**
+ * Finds the change of offset, of pin and of slope that would each hide the groove with all else as wished.
+ * @param fits whether a drawer so changed can be made
+ */
+export const grooveRemedies = (spec: DrawerSpec, fits: (changed: DrawerSpec) => boolean): Remedies => {
+  const { offset } = spec.groove;
+  const { pin, slope } = corner(spec);
+  const offsets = reach(spec, withOffset, offset);
+  const moved =
+    offset < offsets.least
+      ? ({ bound: 'least', value: hundredthUp(offsets.least) } as const)
+      : ({ bound: 'most', value: hundredthDown(offsets.most) } as const);
+  const narrowed = hundredthDown(reach(spec, withPin, pin).most);
+  const withRise = (spec: DrawerSpec, rise: number) => withSlope(spec, { run: 1 / rise });
+  const gentler: Slope = { run: hundredthUp(1 / reach(spec, withRise, rise(slope)).most) };
+  return {
+    ...(moved.value > 0 && Number.isFinite(moved.value) && fits(withOffset(spec, moved.value))
+      ? { offset: moved }
+      : {}),
+    ...(narrowed >= LEAST_PIN && fits(withPin(spec, narrowed)) ? { pin: narrowed } : {}),
+    ...(gentler.run > 0 && gentler.run <= SHALLOWEST_RUN && fits(withSlope(spec, gentler))
+      ? { slope: gentler }
+      : {}),
+  };
+};

@@ -1,0 +1,38 @@
+import type { Complaint, Place } from '../complaint.ts';
+import type { Unit } from '../units/length.ts';
+import { speak } from '../units/phrase.ts';
+
+/** The input is wrong. */
+export const WRONG_INPUT = 2;
+/** The disk or a device failed. */
+export const DEVICE_FAILED = 1;
+
+/** Ends the run: one line a complaint to stderr, and an exit status. */
+export class Failure extends Error {
+  readonly lines: readonly string[];
+  readonly status: number;
+
+  constructor(lines: readonly string[], status: number) {
+    // Several drawers may be at fault in the same words.
+    const once = [...new Set(lines)];
+    super(once.join('\n'));
+    this.lines = once;
+    this.status = status;
+  }
+}
+
+/** What is wrong, what is allowed and what to try, on one line. */
+export const sentence = ({ says, hint }: Complaint, unit: Unit): string =>
+  hint === undefined ? speak(says, unit) : `${speak(says, unit)}; try ${speak(hint, unit)}`;
+
+/** A place in the options as they are typed: `halfPin` as `--half-pin`. */
+export const optionName = (at: Place): string =>
+  `--${String(at[0] ?? '').replace(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`)}`;
+
+/** Refuses options, each complaint by the option's name. */
+export const refuseOptions = (complaints: readonly Complaint[], unit: Unit): never => {
+  throw new Failure(
+    complaints.map((complaint) => `${optionName(complaint.at)}: ${sentence(complaint, unit)}`),
+    WRONG_INPUT,
+  );
+};

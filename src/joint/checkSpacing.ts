@@ -1,0 +1,57 @@
+import type { Complaint } from '../complaint.ts';
+import { mm, say } from '../units/phrase.ts';
+import { lengthOrNonsense, lies, within } from './checkSizes.ts';
+import * as limits from './limits.ts';
+import type { Spacing } from './spec.ts';
+
+type Listed = Extract<Spacing, { kind: 'listed' }>;
+
+/**
+ * Everything that is wrong with a wished spacing, whatever the board's width.
+ * @param leastTip the narrowest tip whose base can still be cut, in mm
+ */
+export const checkSpacing = (spacing: Spacing, leastTip: number): Complaint[] => {
+  if (spacing.kind === 'listed') return checkList(spacing, leastTip);
+  const wrong: Complaint[] = [];
+  const { tails } = spacing;
+  if (tails !== undefined && !(Number.isInteger(tails) && tails >= 1))
+    wrong.push({
+      at: ['tails'],
+      says: say`${tails} is no number of tails; it must be a whole number, at least 1`,
+      hint: say`leaving it out, to have it chosen`,
+    });
+  if (spacing.kind === 'graded') {
+    const { least, most } = limits.RATIO_RANGE;
+    if (!(spacing.ratio >= least && spacing.ratio <= most))
+      wrong.push({
+        at: ['graded'],
+        says: say`the ratio from tail to tail is ${spacing.ratio}; it must be ${least} to ${most}`,
+        hint: say`0.9`,
+      });
+  }
+  return wrong;
+};
+
+const checkList = ({ tails, pins }: Listed, leastTip: number): Complaint[] => {
+  const wrong: Complaint[] = [];
+  const { most } = limits.WIDTH_RANGE;
+  const tipRange = { least: leastTip, most };
+  if (tails.length === 0)
+    wrong.push({ at: ['tails'], says: say`no tails are listed; list at least one width` });
+  else if (pins !== undefined && pins.length !== tails.length - 1)
+    wrong.push({
+      at: ['pins'],
+      says: say`${pins.length} pins are listed between ${tails.length} tails; there must be ${tails.length - 1} (the half pins are given apart)`,
+    });
+  tails.forEach((tip, i) => {
+    if (!lies(tip, tipRange))
+      wrong.push({
+        at: ['tails', i],
+        says: say`tail ${i + 1} is ${lengthOrNonsense(tip)} at its tip; it must be ${mm(leastTip)} to ${mm(tipRange.most)}, for a base of at least ${mm(limits.LEAST_BASE)}`,
+      });
+  });
+  pins?.forEach((pin, i) => {
+    wrong.push(...within(['pins', i], `pin ${i + 1}`, pin, { least: limits.LEAST_PIN, most }));
+  });
+  return wrong;
+};

@@ -1,0 +1,20 @@
+import { rise } from '../units/slope.ts';
+import type { Joint } from './joint.ts';
+
+const TAIL = '█';
+const PIN = '░';
+const ROWS = 4;
+
+/**
+ * A small block drawing of the tail board's face, its end at the top, the reference edge at the left.
+ * @param columns how many characters the board's width takes
+ */
+export const blockPicture = (joint: Joint, columns: number): string[] =>
+  Array.from({ length: ROWS }, (_, row) => {
+    // Each row is drawn as the joint stands half way down it.
+    const loss = joint.depth * rise(joint.slope) * ((row + 0.5) / ROWS);
+    return Array.from({ length: columns }, (_, column) => {
+      const u = ((column + 0.5) * joint.width) / columns;
+      return joint.tails.some(({ tip: [from, to] }) => u > from + loss && u < to - loss) ? TAIL : PIN;
+    }).join('');
+  });

@@ -1,0 +1,23 @@
+import type { Unit } from '../units/length.ts';
+import { speak } from '../units/phrase.ts';
+import { degrees } from '../units/slope.ts';
+import type { Joint } from './joint.ts';
+import { dividers, gauges, glueArea } from './settings.ts';
+
+/** A joint as other programs read it: lengths in mm from the reference edge, areas in mm². */
+export const jointRecord = (name: string, joint: Joint, unit: Unit) => ({
+  name,
+  kind: joint.kind,
+  width: joint.width,
+  depth: joint.depth,
+  slope: { run: joint.slope.run, degrees: degrees(joint.slope) },
+  tailBoard: joint.tailBoard,
+  pinBoard: joint.pinBoard,
+  tails: joint.tails,
+  pins: joint.pins,
+  gauges: gauges(joint),
+  dividers: dividers(joint) ?? null,
+  glueArea: glueArea(joint),
+  alternatives: joint.alternatives,
+  advice: joint.advice.map(({ says }) => speak(says, unit)),
+});

@@ -1,0 +1,61 @@
+import type { Complaint, Result } from '../complaint.ts';
+import { fillDrawer, fillJoint } from './fill.ts';
+import { contradictions } from './mergeJoint.ts';
+import type { Plan } from './plan.ts';
+import { formatPlace } from './planComplaint.ts';
+import type { WrittenPlan } from './schema/plan.ts';
+import type { List } from './wholePlan.ts';
+
+type Kept = Readonly<Record<List, readonly number[]>>;
+
+/** Fills in every default; entries that contradict themselves are complained of and left out. */
+export const fillPlan = (
+  written: WrittenPlan,
+  given: Kept,
+): { plan: Plan; kept: Kept; complaints: readonly Complaint[] } => {
+  const { name = 'Untitled', units = 'mm', family, drawers = [], joints = [] } = written;
+  const general = [
+    ...contradictions(written.joint ?? {}, ['joint']),
+    ...contradictions(written.back?.joint ?? {}, ['back', 'joint']),
+  ];
+  const madeDrawers = sift(
+    general.length > 0
+      ? []
+      : drawers.map((drawer, i) => fillDrawer(written, drawer, ['drawers', given.drawers[i] ?? i])),
+    given.drawers,
+  );
+  const madeJoints = sift(
+    joints.map((joint, i) => fillJoint(joint, ['joints', given.joints[i] ?? i])),
+    given.joints,
+  );
+  return {
+    plan: {
+      name,
+      units,
+      drawers: madeDrawers.values,
+      joints: madeJoints.values,
+      ...(family?.target === undefined ? {} : { target: family.target }),
+    },
+    kept: { drawers: madeDrawers.kept, joints: madeJoints.kept },
+    complaints: onceAPlace([...general, ...madeDrawers.complaints, ...madeJoints.complaints]),
+  };
+};
+
+/** Parts the sound from the rest. */
+const sift = <T>(results: readonly Result<T>[], given: readonly number[]) => {
+  const values: T[] = [];
+  const kept: number[] = [];
+  const complaints: Complaint[] = [];
+  results.forEach((result, i) => {
+    if (result.ok) {
+      values.push(result.value);
+      kept.push(given[i] ?? i);
+    } else complaints.push(...result.complaints);
+  });
+  return { values, kept, complaints };
+};
+
+/** What many drawers lack because their plan lacks it is said once. */
+const onceAPlace = (complaints: readonly Complaint[]): readonly Complaint[] => [
+  ...new Map(complaints.map((complaint) => [formatPlace(complaint.at), complaint])).values(),
+];

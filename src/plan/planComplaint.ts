@@ -1,0 +1,32 @@
+import type { Complaint, Place } from '../complaint.ts';
+import { quote, type Unit } from '../units/length.ts';
+import { speak } from '../units/phrase.ts';
+import type { Position } from './position.ts';
+
+/** A complaint about a plan, and where in its text it can be put right. */
+export interface PlanComplaint extends Position {
+  readonly complaint: Complaint;
+}
+
+const PLAIN_KEY = /^[\p{L}_][\p{L}\p{N}_-]{0,39}$/u;
+
+/** `drawers[1].joint.slope`; keys that could be mistaken for something else stand in quotes. */
+export const formatPlace = (place: Place): string =>
+  place
+    .map((key, i) => {
+      if (typeof key === 'number') return `[${key}]`;
+      if (!PLAIN_KEY.test(key)) return `[${quote(key)}]`;
+      return i === 0 ? key : `.${key}`;
+    })
+    .join('');
+
+/** One line for the terminal: `plan.yaml:12:5 drawers[1].joint.slope: "1:0" is …; try 1:7`. */
+export const formatPlanComplaint = (
+  fileName: string,
+  { line, column, complaint }: PlanComplaint,
+  unit: Unit,
+): string => {
+  const place = complaint.at.length === 0 ? '' : `${formatPlace(complaint.at)}: `;
+  const hint = complaint.hint === undefined ? '' : `; try ${speak(complaint.hint, unit)}`;
+  return `${fileName}:${line}:${column} ${place}${speak(complaint.says, unit)}${hint}`;
+};

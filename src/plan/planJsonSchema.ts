@@ -1,0 +1,17 @@
+import * as z from 'zod';
+import { planSchema } from './schema/plan.ts';
+
+/** A JSON Schema, as far as plans need it. */
+export interface JsonSchema {
+  readonly description?: string;
+  readonly properties?: Readonly<Record<string, JsonSchema>>;
+  readonly items?: JsonSchema;
+  readonly anyOf?: readonly JsonSchema[];
+  readonly [keyword: string]: unknown;
+}
+
+/** The JSON Schema (draft 2020-12) of a plan, for editors that complete and explain keys while one types. */
+export const planJsonSchema = (): JsonSchema => ({
+  title: 'A plan of dovetailed drawers and corners',
+  ...(z.toJSONSchema(planSchema('mm'), { target: 'draft-2020-12', io: 'input' }) as JsonSchema),
+});

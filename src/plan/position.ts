@@ -1,0 +1,23 @@
+/** Where in a text something stands, both counted from 1, as editors do. */
+export interface Position {
+  readonly line: number;
+  readonly column: number;
+}
+
+const LINE_END = /\r\n|\n|\r/gu;
+
+/** Turns offsets into a text into lines and columns; the lines are counted once, when first asked. */
+export const positionsIn = (text: string): ((offset: number) => Position) => {
+  let starts: number[] | undefined;
+  return (offset) => {
+    starts ??= [0, ...Array.from(text.matchAll(LINE_END), (end) => end.index + end[0].length)];
+    let low = 0;
+    let high = starts.length;
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if ((starts[middle] ?? 0) <= offset) low = middle;
+      else high = middle;
+    }
+    return { line: low + 1, column: offset - (starts[low] ?? 0) + 1 };
+  };
+};

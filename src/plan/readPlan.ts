@@ -1,0 +1,83 @@
+import type { Complaint, Place } from '../complaint.ts';
+import type { Unit } from '../units/length.ts';
+import { decode } from './decode.ts';
+import { explain } from './explain.ts';
+import { fillPlan } from './fillPlan.ts';
+import { parse } from './parse.ts';
+import type { Plan } from './plan.ts';
+import type { PlanComplaint } from './planComplaint.ts';
+import { positionsIn } from './position.ts';
+import { planSchema } from './schema/plan.ts';
+import { soundPart } from './soundPart.ts';
+import { nearest, trace } from './trace.ts';
+import { checkWhole, isGroup } from './wholePlan.ts';
+
+/** A plan, or every complaint about it; and the way back from a plan to its text. */
+export type PlanReading =
+  | { readonly ok: true; readonly plan: Plan; readonly locate: Locate }
+  | {
+      readonly ok: false;
+      /** All complaints, from the top of the text down. */
+      readonly complaints: readonly PlanComplaint[];
+      /** The entries that none of them touches, for the steps that follow to judge too. */
+      readonly sound: Plan;
+      readonly locate: Locate;
+    };
+
+/**
+ * Says where in the plan's text a later step's complaint can be put right. Its place is that of an entry of the plan
+ * that was read (`['drawers', 1, 'slope']`); entries that were left out as unsound are counted in again.
+ */
+export type Locate = (complaint: Complaint) => PlanComplaint;
+
+/** Reads and checks a whole plan, YAML or JSON. */
+export const readPlan = (given: Uint8Array | string): PlanReading => {
+  const decoded = decode(given);
+  if (!decoded.ok) {
+    const { text, offset, ok: _, ...complaint } = decoded;
+    return unreadable({ ...positionsIn(text)(offset), complaint: { at: [], ...complaint } });
+  }
+  const { value, find, complaints: slips } = parse(decoded.text);
+  if (value === undefined) return unreadable(...slips);
+
+  const schema = planSchema(unitOf(value));
+  const whole = schema.safeParse(value, { reportInput: true });
+  const wrong = [...(whole.success ? [] : explain(whole.error.issues)), ...checkWhole(value)];
+  const places = [...slips.map(({ complaint }) => complaint.at), ...wrong.map(({ at }) => at)];
+  const { value: left, kept } = soundPart(value, places);
+  const written = whole.success && places.length === 0 ? whole.data : (schema.safeParse(left).data ?? {});
+  const filled = fillPlan(written, kept);
+  const found = (complaint: Complaint): PlanComplaint => ({
+    ...(nearest(find, complaint.at) ?? TOP),
+    complaint,
+  });
+  const complaints = [...slips, ...wrong.map(found), ...filled.complaints.map(found)];
+  const locate: Locate = (complaint) => {
+    const at = givenPlace(complaint.at, filled.kept);
+    return { ...trace(find, at), complaint: { ...complaint, at } };
+  };
+  return complaints.length === 0
+    ? { ok: true, plan: filled.plan, locate }
+    : { ok: false, sound: filled.plan, complaints: complaints.sort(fromTheTop), locate };
+};
+
+const TOP = { line: 1, column: 1 };
+
+const unreadable = (...complaints: readonly PlanComplaint[]): PlanReading => ({
+  ok: false,
+  complaints,
+  sound: { name: '', units: 'mm', drawers: [], joints: [] },
+  locate: (complaint) => ({ ...TOP, complaint }),
+});
+
+/** What bare numbers mean; inches too where the unit is misspelt (inch, IN), so that their ranges fit. */
+const unitOf = (value: unknown): Unit =>
+  isGroup(value) && typeof value.units === 'string' && /^\s*in/iu.test(value.units) ? 'in' : 'mm';
+
+const fromTheTop = (a: PlanComplaint, b: PlanComplaint): number => a.line - b.line || a.column - b.column;
+
+const givenPlace = (place: Place, kept: Readonly<Record<'drawers' | 'joints', readonly number[]>>): Place => {
+  const [list, index, ...rest] = place;
+  if ((list !== 'drawers' && list !== 'joints') || typeof index !== 'number') return place;
+  return [list, kept[list][index] ?? index, ...rest];
+};

@@ -1,0 +1,127 @@
+import * as z from 'zod';
+import type { Complaint } from '../../complaint.ts';
+import { parseLength, quote, type Unit } from '../../units/length.ts';
+import { mm, type Phrase, say } from '../../units/phrase.ts';
+import { parseSlope } from '../../units/slope.ts';
+import { unicode } from '../unicode.ts';
+
+/** What a value may be, in mm where it is a length. */
+export interface Range {
+  readonly least: number;
+  readonly most: number;
+}
+
+type Sink = z.core.$RefinementCtx;
+
+/** Hands a complaint, whose lengths are not yet in a unit, through zod; `explain` takes it out again. */
+const complain = (sink: Sink, input: unknown, { says, hint }: Omit<Complaint, 'at'>): never => {
+  sink.issues.push({ code: 'custom', input, params: hint === undefined ? { says } : { says, hint } });
+  return z.NEVER;
+};
+
+const outside = (value: Phrase, least: Phrase, most: Phrase): Omit<Complaint, 'at'> => ({
+  says: say`${value} is out of range; it must be ${least} to ${most}`,
+});
+
+/** Lengths as people write them; bare numbers are in `unit`. */
+export const lengths =
+  (unit: Unit) =>
+  ({ least, most }: Range) =>
+    z
+      .union([z.number(), z.string()], { error: 'a length, such as 18, 18mm, 0.75in or 5-11/16in' })
+      .transform((given, sink): number => {
+        const read = parseLength(given, unit);
+        if (!read.ok) return complain(sink, given, read.complaints[0] ?? { says: say`this is not a length` });
+        const { value } = read;
+        if (value >= least && value <= most) return value;
+        return complain(sink, given, outside(say`${mm(value)}`, say`${mm(least)}`, say`${mm(most)}`));
+      });
+
+/** A bare number written as text, as it should be: without its quotes. */
+const unquoted = (input: unknown): string =>
+  typeof input === 'string' && input.trim() !== '' && Number.isFinite(Number(input))
+    ? `; try ${Number(input)}, without quotes`
+    : '';
+
+export const number = ({ least, most }: Range) =>
+  z
+    .number({ error: ({ input }) => `a number, ${least} to ${most}${unquoted(input)}` })
+    .transform((given, sink): number =>
+      given >= least && given <= most
+        ? given
+        : complain(sink, given, outside(say`${given}`, say`${least}`, say`${most}`)),
+    )
+    .meta({ minimum: least, maximum: most });
+
+export const wholeNumber = ({ least, most }: Range, what = 'a whole number') =>
+  z
+    .number({ error: ({ input }) => `${what}, ${least} to ${most}${unquoted(input)}` })
+    .transform((given, sink): number => {
+      if (!Number.isInteger(given))
+        return complain(sink, given, {
+          says: say`${given} is not whole; it must be a whole number, ${least} to ${most}`,
+        });
+      return given >= least && given <= most
+        ? given
+        : complain(sink, given, outside(say`${given}`, say`${least}`, say`${most}`));
+    })
+    .meta({ type: 'integer', minimum: least, maximum: most });
+
+export const slope = () =>
+  z
+    .string({
+      error: ({ input }) =>
+        typeof input === 'number'
+          ? `a slope; try "1:${input}", in quotes`
+          : 'a slope, such as "1:7", "1 in 7" or "8.13deg"',
+    })
+    .transform((given, sink) => {
+      const read = parseSlope(given);
+      if (read.ok) return read.value;
+      return complain(sink, given, read.complaints[0] ?? { says: say`this is not a slope` });
+    });
+
+/** One of a few words. */
+export const choice = <const Words extends readonly [string, ...string[]]>(...words: Words) =>
+  z.enum(words, { error: words.length === 2 ? words.join(' or ') : `one of ${words.join(', ')}` });
+
+const LONGEST_NAME = 80;
+/** Control characters, broken letters, line ends, and marks that turn the reading direction of what follows. */
+const UNPRINTABLE = /[\p{Cc}\p{Cs}\u2028\u2029\u202A-\u202E\u2066-\u2069]/u;
+
+/** A name in any language, without blanks round it. */
+export const name = (what: string) =>
+  z
+    .string({
+      error: ({ input }) =>
+        typeof input === 'number' ? `${what}; try "${input}", in quotes` : `${what}, as text`,
+    })
+    .transform((given, sink): string => {
+      const plain = given.trim();
+      const letters = [...plain].length;
+      if (letters < 1 || letters > LONGEST_NAME)
+        return complain(sink, given, {
+          says: say`${quote(plain)} has ${letters} letters; it must have 1 to ${LONGEST_NAME}`,
+        });
+      const unprintable = UNPRINTABLE.exec(plain)?.[0].charCodeAt(0);
+      if (unprintable !== undefined)
+        return complain(sink, given, {
+          says: say`this holds a character that cannot be printed, ${unicode(unprintable)}`,
+          hint: say`letters, figures, blanks and signs only`,
+        });
+      return plain;
+    })
+    .meta({ minLength: 1, maxLength: LONGEST_NAME });
+
+/** A map of known keys, with an example of how it is written. */
+export const group = <const Shape extends z.core.$ZodLooseShape>(example: string, shape: Shape) =>
+  z.strictObject(shape, { error: `written ${example}` });
+
+/**
+ * Keys that may be left out. Their type is that of zod's `exactOptional`, which would be right but for running the
+ * schema of every key that is not there, at ten times the price; a plan's text holds no `undefined` to tell them apart.
+ */
+export const optional = <const Shape extends Readonly<Record<string, z.ZodType>>>(shape: Shape) =>
+  Object.fromEntries(Object.entries(shape).map(([key, schema]) => [key, schema.optional()])) as unknown as {
+    readonly [Key in keyof Shape]: z.ZodExactOptional<Shape[Key]>;
+  };

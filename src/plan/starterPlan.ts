@@ -1,0 +1,147 @@
+import type { Unit } from '../units/length.ts';
+
+/** Sizes that a maker who reads in this unit would begin with. */
+interface StarterSizes {
+  readonly front: string;
+  readonly side: string;
+  readonly panel: string;
+  readonly pin: string;
+  readonly halfPin: string;
+  readonly lap: string;
+  readonly offset: string;
+  readonly groove: string;
+  readonly depth: string;
+  readonly gap: string;
+  readonly top: string;
+  readonly behind: string;
+  readonly drop: string;
+  readonly lip: string;
+  readonly chisel: string;
+  readonly slip: readonly [width: string, height: string];
+  readonly target: string;
+  readonly narrow: readonly [width: string, height: string, depth: string];
+  readonly wide: readonly [width: string, height: string, depth: string];
+  readonly carcase: readonly [width: string, thickness: string];
+  readonly listed: readonly [tail: string, pin: string];
+}
+
+const SIZES: Readonly<Record<Unit, StarterSizes>> = {
+  mm: {
+    front: '20',
+    side: '11',
+    panel: '5',
+    pin: '5',
+    halfPin: '6',
+    lap: '5',
+    offset: '11',
+    groove: '5',
+    depth: '5',
+    gap: '0.5',
+    top: '1',
+    behind: '12',
+    drop: '4',
+    lip: '6',
+    chisel: '3',
+    slip: ['10', '18'],
+    target: '18',
+    narrow: ['280', '76', '420'],
+    wide: ['574', '146', '420'],
+    carcase: ['430', '19'],
+    listed: ['20', '6'],
+  },
+  in: {
+    front: '13/16',
+    side: '7/16',
+    panel: '1/4',
+    pin: '1/4',
+    halfPin: '1/4',
+    lap: '3/16',
+    offset: '7/16',
+    groove: '1/4',
+    depth: '3/16',
+    gap: '1/64',
+    top: '1/32',
+    behind: '1/2',
+    drop: '5/32',
+    lip: '1/4',
+    chisel: '1/8',
+    slip: ['3/8', '3/4'],
+    target: '3/4',
+    narrow: ['11', '3', '16 1/2'],
+    wide: ['22 1/2', '5 3/4', '16 1/2'],
+    carcase: ['17', '3/4'],
+    listed: ['3/4', '1/4'],
+  },
+};
+
+/** A plan to begin from: small, right, and with a word on every key there is. */
+export const starterPlan = (unit: Unit): string => {
+  const s = SIZES[unit];
+  return `# A plan of dovetailed drawers. Lines that begin with # are notes: take the # away to use what they show.
+# A bare number is in the plan's units; any length may also be written 18mm, 0.75in, 3/4in or "5 11/16in".
+
+name: My chest        # stands on every sheet
+units: ${unit}             # mm or in
+
+# What the parts are made of. Only the thickness of the fronts and of the sides must be given:
+# backs are as thick as the sides, and bottoms as the groove is wide.
+# grain: flatsawn or quartersawn, how the boards were cut from the log.
+stock:
+  front:  {thickness: ${s.front}, species: "Cherry, black", grain: flatsawn}
+  side:   {thickness: ${s.side}, species: "Ash, white"}
+  back:   {thickness: ${s.side}, species: "Ash, white"}
+  bottom: {thickness: ${s.panel}}
+
+# The front corners.
+joint:
+  kind: lapped        # lapped, hidden at the front, or through
+  slope: "1:7"        # also "1 in 7" or "8.13deg"; in quotes
+  pin: ${s.pin}              # a pin at its narrowest
+  halfPin: ${s.halfPin}          # the outermost pins, at their narrowest; [lower, upper] where they differ
+  lap: ${s.lap}              # the wood left in front of the tails
+  chisel: ${s.chisel}           # the narrowest chisel in the rack
+  proud: 0            # how far the sides stand out beyond the pins, to be planed flush
+  # tails: 4                            # how many; chosen for the look of the whole set unless given
+  # graded: {ratio: 0.9, from: edge}    # each tail 0.9 of the one below it; from: middle, from the middle out
+  # tails: [${s.listed[0]}, ${s.listed[0]}]          # or each tail's width, from the bottom edge up,
+  # pins: [${s.listed[1]}]                # and the pins between them
+
+# The groove for the bottom, in the front and the sides.
+groove: {offset: ${s.offset}, width: ${s.groove}, depth: ${s.depth}}     # offset: from the bottom edge to the groove
+
+# What is left free round a drawer in its opening.
+fit: {side: ${s.gap}, top: ${s.top}, behind: ${s.behind}}
+
+back:
+  drop: ${s.drop}             # how far the back's top edge lies under the sides'
+  # joint: {pin: ${s.pin}, tails: 2}     # the back corners, where they differ from the front's; any key of joint but kind and lap
+
+bottom:
+  kind: panel         # a panel that does not move, or solid wood
+  slack: ${s.gap}         # left free at each side, in the groove
+  # slips: {width: ${s.slip[0]}, height: ${s.slip[1]}}    # strips glued inside the sides, which carry the groove; slips: none for one drawer
+
+# front: {lip: ${s.lip}}     # how far fronts overlap their openings; {sides: ${s.lip}, top: ${s.lip}, bottom: 0} where it differs
+# family: {target: ${s.target}}    # the width that all tails should keep to; found from the set unless given
+
+# Each kind of drawer. What is given above for all drawers may be given for one drawer too, as for Letters.
+drawers:
+  - name: Pencils
+    count: 2          # how many equal ones
+    opening: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}
+  - name: Letters
+    opening: {width: ${s.wide[0]}, height: ${s.wide[1]}, depth: ${s.wide[2]}}
+    joint: {tails: 5}
+  # - name: Loose tray
+  #   size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}    # the drawer's own outer size, in place of an opening
+
+# Corners that belong to no drawer. Any key of joint may be given too.
+joints:
+  - name: Carcase
+    kind: through
+    width: ${s.carcase[0]}          # of both boards
+    tailBoard: ${s.carcase[1]}        # thickness of the board that carries the tails
+    pinBoard: ${s.carcase[1]}         # thickness of the board that carries the pins
+    tails: 9
+`;
+};

@@ -1,0 +1,69 @@
+import { type Affine, apply, compose } from '../drawing/affine.ts';
+import type { Mark, Path, PenName, TextMark } from '../drawing/drawing.ts';
+import type { Page } from '../drawing/page.ts';
+import { PENS } from '../drawing/pens.ts';
+import type { Lettering } from './lettering.ts';
+import { lettersMap } from './letters.ts';
+
+/** A PDF's unit is the point, 1/72 in. */
+export const POINTS_PER_MM = 72 / 25.4;
+
+/** A page as the operators of a PDF's content stream. */
+export const contentOf = (page: Page, letteringOf: (weight: TextMark['weight']) => Lettering): string => {
+  // pdfkit starts each page with a map to points that run downward from the top left.
+  const toPoints: Affine = [POINTS_PER_MM, 0, 0, -POINTS_PER_MM, 0, page.height * POINTS_PER_MM];
+  const lines: string[] = [];
+  for (const { drawing, at } of page.placed) {
+    const map = compose(at, toPoints);
+    // To paint no path at all is an error.
+    const marks = drawing.marks.filter((mark) => mark.kind === 'text' || mark.paths.length > 0);
+    marks.forEach((mark, i) => {
+      switch (mark.kind) {
+        case 'stroke': {
+          // Marks in a row that share a pen make one path.
+          if (!drawnWith(marks[i - 1], mark.pen)) lines.push(penOperators(mark.pen));
+          for (const path of mark.paths) lines.push(pathOperators(path, map));
+          if (!drawnWith(marks[i + 1], mark.pen)) lines.push('S');
+          break;
+        }
+        case 'fill':
+          lines.push(`q ${factor(mark.tone)} g`);
+          for (const path of mark.paths) lines.push(pathOperators(path, map));
+          lines.push('f Q');
+          break;
+        case 'text':
+          lines.push(textOperators(mark, map, letteringOf(mark.weight)));
+          break;
+      }
+    });
+  }
+  return lines.join('\n');
+};
+
+const drawnWith = (mark: Mark | undefined, pen: PenName): boolean =>
+  mark?.kind === 'stroke' && mark.pen === pen;
+
+/** Coordinates to the thousandth of a point, a third of a micrometre. */
+const coordinate = (points: number): number => Math.round(points * 1e3) / 1e3;
+const factor = (value: number): number => Math.round(value * 1e6) / 1e6;
+
+const penOperators = (name: PenName): string => {
+  const { width, dash = [] } = PENS[name];
+  const lengths = dash.map((part) => factor(part * POINTS_PER_MM));
+  return `${factor(width * POINTS_PER_MM)} w [${lengths.join(' ')}] 0 d`;
+};
+
+const pathOperators = ({ points, closed }: Path, map: Affine): string => {
+  let operators = '';
+  for (const point of points) {
+    const [x, y] = apply(map, point);
+    operators += `${coordinate(x)} ${coordinate(y)} ${operators === '' ? 'm' : 'l'} `;
+  }
+  return closed === true ? `${operators}h` : operators;
+};
+
+const textOperators = (mark: TextMark, map: Affine, lettering: Lettering): string => {
+  const [a, b, c, d, x, y] = compose(lettersMap(mark), map);
+  const matrix = [factor(a), factor(b), factor(c), factor(d), coordinate(x), coordinate(y)];
+  return `BT /${lettering.name()} 1 Tf ${matrix.join(' ')} Tm <${lettering.spell(mark.text)}> Tj ET`;
+};

@@ -1,0 +1,84 @@
+import type { Joint } from '../joint/joint.ts';
+import type { Unit } from '../units/length.ts';
+import type { Board } from './band.ts';
+import { rod } from './rod.ts';
+import { REFERENCE_EDGE, type Titles } from './titles.ts';
+import { flat, type GrooveMark, type TemplatePiece, type WrapSpec, wrap } from './wrap.ts';
+
+/** What one board of a corner is called on its template. */
+export interface BoardEnd {
+  readonly part: string;
+  readonly end: string;
+  /** The groove on the board's inside face, where it has one. */
+  readonly groove?: GrooveMark;
+  /** What the template's lower edge is laid against; the reference edge unless given. */
+  readonly edge?: Titles['edge'];
+}
+
+/** One corner of a box, and how often it is made. */
+export interface Corner {
+  readonly joint: Joint;
+  readonly item: string;
+  readonly letter: string;
+  /** Seen from outside, in front of the tail board's end: on which side of it the tail board's outside face lies. */
+  readonly hand: 'left' | 'right';
+  readonly count: number;
+  readonly tailBoard: BoardEnd;
+  readonly pinBoard: BoardEnd;
+  readonly units: Unit;
+  /** What its pieces' file names begin with. */
+  readonly stem: string;
+}
+
+export interface PieceChoice {
+  readonly boards: readonly Board[];
+  /** The bands as separate strips, instead of one piece to fold. */
+  readonly flat: boolean;
+  /** A rod of each corner as well. */
+  readonly rods: boolean;
+}
+
+export const BOTH_BOARDS: PieceChoice = { boards: ['tail', 'pin'], flat: false, rods: false };
+
+/** The templates of one corner. Left and right corners mirror each other. */
+export const cornerPieces = (
+  corner: Corner,
+  { boards, flat: asStrips, rods }: PieceChoice,
+): TemplatePiece[] => [
+  ...boards.flatMap((board) => {
+    const spec = wrapSpec(corner, board);
+    return asStrips ? flat(spec) : [wrap(spec)];
+  }),
+  ...(rods ? [cornerRod(corner)] : []),
+];
+
+/** A rod serves both boards of its corner. */
+const cornerRod = (corner: Corner): TemplatePiece => {
+  const { name, joint, titles } = wrapSpec(corner, 'tail');
+  return rod(`${name}-rod`, joint, { ...titles, part: `rod, ${titles.part}` });
+};
+
+const wrapSpec = (corner: Corner, board: Board): WrapSpec => {
+  const { joint, item, letter, hand, count, units, stem } = corner;
+  const { part, end, groove, edge = REFERENCE_EDGE } = board === 'tail' ? corner.tailBoard : corner.pinBoard;
+  const partStem = part.replaceAll(' ', '-');
+  return {
+    name: `${stem}-${partStem}-${letter.toLowerCase()}`,
+    joint,
+    board,
+    // Before the end of a left side its outside lies to the left; before the left end of a front, its inside does.
+    insideOn: (hand === 'left') === (board === 'pin') ? 'left' : 'right',
+    titles: {
+      item,
+      part,
+      end,
+      corner: letter,
+      count,
+      slope: joint.slope,
+      edge,
+      units,
+      ...(board === 'pin' && joint.kind === 'lapped' && { lap: joint.pinBoard.lap }),
+    },
+    ...(groove && { groove }),
+  };
+};

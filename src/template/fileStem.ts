@@ -1,0 +1,19 @@
+/** The most characters of a name that a file's name takes over. */
+const MOST = 40;
+
+/**
+ * A name as the beginning of a file name that every system accepts: letters and digits of any language in lower case,
+ * hyphens for all else. Empty names become `piece`. Parts that follow keep it clear of reserved device names.
+ */
+export const fileStem = (name: string): string => {
+  const plain = name
+    .normalize('NFC')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-');
+  return (
+    [...plain]
+      .slice(0, MOST)
+      .join('')
+      .replace(/^-+|-+$/gu, '') || 'piece'
+  );
+};

@@ -1,0 +1,85 @@
+import { formatLength, type Unit } from '../units/length.ts';
+import type { Slope } from '../units/slope.ts';
+import { formatSlope } from '../units/slope.ts';
+import type { BandName } from './band.ts';
+import { type Lettering, words } from './lettering.ts';
+import { scaleBar } from './scaleBar.ts';
+
+/** What a template says about itself. */
+export interface Titles {
+  /** The drawer, or the joint that belongs to none. */
+  readonly item: string;
+  /** `left side`, `front`, `tail board`. */
+  readonly part: string;
+  /** `front end`, `left end`. */
+  readonly end: string;
+  /** The corner's letter. */
+  readonly corner: string;
+  readonly count: number;
+  readonly slope: Slope;
+  /** On the pin board of a lapped joint. */
+  readonly lap?: number;
+  /** What the template's lower edge is laid against, with a shorter word for it. */
+  readonly edge: readonly [full: string, short: string];
+  readonly units: Unit;
+}
+
+export const REFERENCE_EDGE = ['reference edge', 'ref. edge'] as const;
+
+const FACES: Readonly<Record<BandName, readonly [string, ...string[]]>> = {
+  inside: ['INSIDE FACE', 'INSIDE', 'IN'],
+  outside: ['OUTSIDE FACE', 'OUTSIDE', 'OUT'],
+  end: ['END'],
+};
+
+/** A name cut to so many characters, with an ellipsis where it was longer. */
+const cut = (text: string, most: number): string => {
+  const characters = [...text];
+  return characters.length <= most
+    ? text
+    : `${characters
+        .slice(0, most - 1)
+        .join('')
+        .trimEnd()}…`;
+};
+
+/** Which of a piece's facts a band bears: all of them, or its share beside the piece's other face. */
+export type Share = 'all' | 'first' | 'second';
+
+/** The facts to stand on one band of a piece. Its name, corner and face stand on every one. */
+export const letteringOf = (titles: Titles, band: BandName, share: Share): Lettering => {
+  const { item, part, end, corner, count, slope, lap, edge, units } = titles;
+  const [face, ...shorterFaces] = FACES[band];
+  const first =
+    share === 'second'
+      ? []
+      : [words('regular', end), words('regular', `slope ${formatSlope(slope)}`, formatSlope(slope))];
+  const second =
+    share === 'first'
+      ? []
+      : [
+          words('regular', `make ${count}`, `× ${count}`),
+          ...(lap === undefined ? [] : [words('regular', `lap ${formatLength(lap, units)}`)]),
+          scaleBar(units),
+        ];
+  return {
+    name: [
+      words(
+        'bold',
+        `${item} · ${part}`,
+        `${cut(item, 20)} · ${part}`,
+        `${cut(item, 12)} · ${part}`,
+        `${cut(item, 8)} · ${part}`,
+        `${cut(item, 5)} ${part}`,
+      ),
+      words('bold', corner),
+    ],
+    about: [...first, ...second],
+    place: [
+      // The lettering runs away from the edge, so an arrow against its direction points there.
+      words('regular', `← ${edge[0]}`, `← ${edge[1]}`, '← edge'),
+      words('bold', face, ...shorterFaces),
+      ...(band === 'end' ? [] : [words('regular', 'baseline', 'base l.')]),
+    ],
+  };
+};
