@@ -63,7 +63,7 @@ const instructions = (
     `d1: from the bottom left corner to the top right, ${show(d1)}`,
     `d2: from the top left corner to the bottom right, ${show(d2)}`,
     'Then type what you read, and a name for the printer:',
-    `halfpin proof --paper ${paper} --measured-x … --measured-y … --measured-d1 … --measured-d2 … --save NAME`,
+    `halfpin proof --paper ${paper}${unit === 'in' ? ' --units in' : ''} --measured-x … --measured-y … --measured-d1 … --measured-d2 … --save NAME`,
   ];
   return [
     { text: `Proof sheet for ${paper}: print at 100 %`, weight: 'bold' },
