@@ -1,11 +1,9 @@
 import type { Mark } from '../drawing/drawing.ts';
 import type { Interval } from '../joint/joint.ts';
+import { EDGE_MARK } from './edgeMark.ts';
 import { type GrooveMark, grooveZone } from './grooveMark.ts';
 import type { Laid } from './laid.ts';
 import { type Lettering, letter, type Strip } from './lettering.ts';
-
-/** Kept free at the lower edge for the face-edge mark, in mm. */
-const EDGE_MARK = 4.2;
 
 /** The grip's letters between two heights, clear of the face-edge mark and the groove. */
 export const letterGrip = (

@@ -1,5 +1,6 @@
 import type { StrokeMark, TextMark } from '../drawing/drawing.ts';
 import type { Interval } from '../joint/joint.ts';
+import { EDGE_MARK } from './edgeMark.ts';
 import type { Laid } from './laid.ts';
 import { straight } from './line.ts';
 import { WORD_ROOM, wordAt } from './word.ts';
@@ -10,9 +11,14 @@ export interface GrooveMark {
   readonly width: number;
 }
 
-/** Where the groove's name stands: in it, or over it where it is too narrow. */
-const nameRoom = ({ offset, width }: GrooveMark): readonly [from: number, to: number] =>
-  width < WORD_ROOM ? [offset + width, offset + width + WORD_ROOM] : [offset, offset + width];
+/** Where the groove's name stands: in it, or over it where it is too narrow, and clear of the face-edge mark. */
+const nameRoom = ({ offset, width }: GrooveMark): readonly [from: number, to: number] => {
+  const top = offset + width;
+  const within = Math.max(offset, EDGE_MARK);
+  if (top - within >= WORD_ROOM) return [within, top];
+  const over = Math.max(top, EDGE_MARK);
+  return [over, over + WORD_ROOM];
+};
 
 /** The heights between which the groove and its name lie. */
 export const grooveZone = (groove: GrooveMark): readonly [from: number, to: number] => [

@@ -98,8 +98,7 @@ export const tagLength = (breadth: number, facts: readonly Fact[]): number => {
   }
 };
 
-export const letterTag = (strip: Strip, facts: readonly Fact[]): Mark[] =>
-  pour(facts, smallLines(strip)) ?? [];
+export const letterTag = (area: Area, facts: readonly Fact[]): Mark[] => pour(facts, smallLines(area)) ?? [];
 
 /** Every fact of a lettering, the name first. */
 export const allFacts = ({ name, about, place }: Lettering): Fact[] => [...name, ...about, ...place];

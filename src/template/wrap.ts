@@ -3,6 +3,7 @@ import { hatch } from '../drawing/hatch.ts';
 import type { Interval, Joint } from '../joint/joint.ts';
 import type { Piece, Splits } from '../paper/piece.ts';
 import { type Band, type Board, bandsOf } from './band.ts';
+import { edgeMark } from './edgeMark.ts';
 import { endWords } from './endWords.ts';
 import { letterGrip } from './grip.ts';
 import { type GrooveMark, grooveLines, grooveWord } from './grooveMark.ts';
@@ -10,7 +11,7 @@ import { isFace, type Laid } from './laid.ts';
 import { letterTag } from './lettering.ts';
 import { straight } from './line.ts';
 import { type Shape, shapeOf } from './shape.ts';
-import { faceName, letteringOf, type Share, type Titles, tagFacts } from './titles.ts';
+import { gripFacts, letteringOf, type Share, type Titles, tagFacts } from './titles.ts';
 import { clearBox } from './word.ts';
 
 /** A piece with its title in parts: the drawer, the part and corner, and the end. */
@@ -92,8 +93,7 @@ const draw = ({ joint, board, titles, groove }: WrapSpec, shape: Shape, splits: 
   ];
   const letters = faces.flatMap((face) => {
     const { name } = face.band;
-    if (name === tag?.on) return [];
-    const lettering = tag === undefined ? letteringOf(titles, name, shareOf(face, faces)) : faceName(name);
+    const lettering = tag === undefined ? letteringOf(titles, name, shareOf(face, faces)) : gripFacts(name);
     return parts.flatMap((part) => letterGrip(face, lettering, groove, part) ?? []);
   });
   return {
@@ -109,7 +109,7 @@ const draw = ({ joint, board, titles, groove }: WrapSpec, shape: Shape, splits: 
       ...laid.flatMap(strokeMarks),
       ...foldMarks(laid, height),
       ...outlineMarks(shape, height),
-      ...faces.map(edgeMark),
+      ...faces.map(({ band, at }) => edgeMark(at((band.reach + band.width) / 2))),
       ...inner,
       ...letters,
       ...(tag === undefined ? [] : letterTag(tag.area, tag.facts)),
@@ -159,15 +159,4 @@ const outlineMarks = ({ laid, outline, tag }: Shape, height: number): StrokeMark
     ),
     stroke('edge', straight(from, 0, to, 0)),
   ];
-};
-
-/** The face-edge mark of the trade: an open arrow that touches the edge. */
-const edgeMark = ({ band, at }: Laid): StrokeMark => {
-  const x = at((band.reach + band.width) / 2);
-  const points: Point[] = [
-    [x - 1.6, 3.2],
-    [x, 0],
-    [x + 1.6, 3.2],
-  ];
-  return { kind: 'stroke', role: 'label', pen: 'medium', paths: [{ points }] };
 };
