@@ -104,7 +104,7 @@ const pinBands = (joint: Joint): Band[] => {
     reach: depth,
     strokes: [
       stroke('slope', 'saw', slopedSides(joint, swap)),
-      ...(joint.kind === 'lapped' ? [stroke('lap', 'lap', [across(joint, depth)])] : []),
+      ...(pinBoard.lap > 0 ? [stroke('lap', 'lap', [across(joint, depth)])] : []),
     ],
     waste: tails.map((tail) => tailOutline(tail, joint).map(swap)),
   };

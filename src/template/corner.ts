@@ -78,7 +78,7 @@ const wrapSpec = (corner: Corner, board: Board): WrapSpec => {
       slope: joint.slope,
       edge,
       units,
-      ...(board === 'pin' && joint.kind === 'lapped' && { lap: joint.pinBoard.lap }),
+      ...(board === 'pin' && joint.pinBoard.lap > 0 && { lap: joint.pinBoard.lap }),
     },
     ...(groove && { groove }),
   };

@@ -101,7 +101,7 @@ export const tagFacts = (titles: Titles, on: BandName, faces: readonly BandName[
 
 /** What stands on a grip whose piece says all else on its tag. */
 export const gripFacts = (face: BandName): Lettering => ({
-  name: [faceFact(face)],
-  about: [],
+  name: [],
+  about: [faceFact(face)],
   place: [BASELINE],
 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { textBox } from '../../src/drawing/textBox.ts';
 import { NO_SPLITS, type Piece } from '../../src/paper/piece.ts';
+import { splitToFit } from '../../src/paper/split.ts';
 import type { GrooveMark } from '../../src/template/grooveMark.ts';
 import { anyName, type KnownJoint, knownJoint } from './anyCorner.ts';
 import { faults } from './faults.ts';
@@ -132,6 +133,18 @@ describe('the labels of a piece', () => {
         }
       }),
       { numRuns: 60 },
+    );
+  });
+
+  it('never make a piece too large for the smallest paper, nor too long to be cut apart there', () => {
+    // ISO 216: A5 is 148 x 210 mm; 6 mm stay white, and the strip at the foot and the bar at the side take their room.
+    const room = { width: 148 - 12 - 5, height: 210 - 12 - 10 };
+    fc.assert(
+      fc.property(knownJoint, anyName, fc.boolean(), (known, item, flat) => {
+        for (const piece of everyPiece(cornerOf(known, { item }), flat))
+          expect([piece.name, piece.width, piece.height, splitToFit(piece, room)]).not.toContain(undefined);
+      }),
+      { numRuns: 100 },
     );
   });
 });
