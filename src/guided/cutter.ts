@@ -47,12 +47,7 @@ export const checkCutter = (cutter: Cutter): Result<Cutter> => {
       says: say`the cutter's diameter is ${lengthOrNonsense(diameter)}; it must be ${mm(DIAMETER_RANGE.least)} to ${mm(DIAMETER_RANGE.most)}`,
       hint: say`${mm(12.7)}`,
     });
-  if (!(angle >= LEAST_ANGLE - DUST && angle <= MOST_ANGLE + DUST))
-    wrong.push({
-      at: ['angle'],
-      says: say`the cutter's angle is ${Number.isFinite(angle) ? `${angle} degrees` : 'not a number'}; it must be ${shownAngle(LEAST_ANGLE)} to ${shownAngle(MOST_ANGLE)} degrees off its axis`,
-      hint: say`8 for a slope near 1:7, 14 for 1:4`,
-    });
+  wrong.push(...checkAngle(angle));
   if (!(length > 0 && Number.isFinite(length)))
     wrong.push({
       at: ['length'],
@@ -75,5 +70,17 @@ export const checkCutter = (cutter: Cutter): Result<Cutter> => {
     });
   return wrong.length > 0 ? refuse(...wrong) : accept(cutter);
 };
+
+/** What is wrong with a cutter's angle, in degrees. The place is `angle`. */
+export const checkAngle = (angle: number): Complaint[] =>
+  angle >= LEAST_ANGLE - DUST && angle <= MOST_ANGLE + DUST
+    ? []
+    : [
+        {
+          at: ['angle'],
+          says: say`the cutter's angle is ${Number.isFinite(angle) ? `${angle} degrees` : 'not a number'}; it must be ${shownAngle(LEAST_ANGLE)} to ${shownAngle(MOST_ANGLE)} degrees off its axis`,
+          hint: say`8 for a slope near 1:7, 14 for 1:4`,
+        },
+      ];
 
 const shownAngle = (angle: number): string => angle.toFixed(2);

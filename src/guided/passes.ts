@@ -20,11 +20,12 @@ export const evenCentres = (first: number, last: number, step: number): number[]
  */
 export const tailPasses = ({ pins, width, depth }: Joint, cutter: Cutter): number[][] => {
   const radius = cutter.diameter / 2;
-  const step = STEP * diameterAt(cutter, depth);
+  const reach = diameterAt(cutter, depth) / 2;
+  const step = STEP * 2 * reach;
   return pins.map(({ wide: [from, to] }, i) => {
-    // Towards the board's edge a pass must reach over it where the cutter is narrowest, overlapping as with another pass.
-    const first = i === 0 ? Math.min(to - radius, step / 2) : from + radius;
-    const last = i === pins.length - 1 ? Math.max(from + radius, width - step / 2) : to - radius;
+    // Towards the board's edge a pass need only reach it, where the cutter is narrowest.
+    const first = i === 0 ? Math.min(to - radius, reach) : from + radius;
+    const last = i === pins.length - 1 ? Math.max(from + radius, width - reach) : to - radius;
     return evenCentres(first, last, step);
   });
 };

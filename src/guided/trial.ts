@@ -1,8 +1,10 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import { DUST } from '../joint/dust.ts';
+import { LEAST_LAP } from '../joint/limits.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
-import { formatSlope, rise, type Slope } from '../units/slope.ts';
-import { type Cutter, cutterSlope } from './cutter.ts';
+import { formatSlope, type Slope, slopeOfDegrees } from '../units/slope.ts';
+import { correction } from './correction.ts';
+import { checkAngle } from './cutter.ts';
 
 /** What was measured on a trial joint, in mm. */
 export interface Measured {
@@ -29,9 +31,14 @@ export interface SideMoves {
 }
 
 export interface OneCutterSetting {
-  readonly cutter: Pick<Cutter, 'angle'>;
+  /** The cutter's, in degrees. */
+  readonly angle: number;
   /** The depth that the trial was cut at. */
   readonly depth: number;
+  /** The cutter's cutting length, where it is known. */
+  readonly length?: number;
+  /** The pin board's thickness, where it is known. */
+  readonly pinBoard?: number;
 }
 
 export interface DepthMove extends SideMoves {
@@ -40,6 +47,8 @@ export interface DepthMove extends SideMoves {
   /** By how much that is deeper; less than 0, shallower. */
   readonly change: number;
   readonly because: Phrase;
+  /** What the next depth asks for that the cutter or the board may not have. */
+  readonly advice: readonly Complaint[];
 }
 
 export interface SlopedSetting {
@@ -60,15 +69,16 @@ const MOST_MEASURED = 5;
 const MOST_DEPTH = 200;
 
 /**
- * The next setting of a joint that one cutter cuts in both boards: depth changes by g / (2 tan a), deeper is tighter. The
- * centres stay where they are, so every mm of depth adds tan a to either side of a tail where it meets its socket.
- * @returns the move, or what is wrong: places are `looseness`, `proud`, `short` and `depth`
+ * The next setting of a joint that one cutter cuts in both boards: its depth changes by `correction`, deeper is
+ * tighter. The centres stay where they are, so a deeper socket is narrower at its mouth, and the tails stay as they are.
+ * @returns the move, or what is wrong: places are `angle`, `depth`, `looseness`, `proud` and `short`
  */
-export const correctDepth = ({ cutter, depth }: OneCutterSetting, measured: Measured): Result<DepthMove> => {
-  const wrong = [...checkDepth(depth), ...checkMeasured(measured)];
+export const correctDepth = (setting: OneCutterSetting, measured: Measured): Result<DepthMove> => {
+  const { angle, depth } = setting;
+  const wrong = [...checkAngle(angle), ...checkDepth(depth), ...checkMeasured(measured)];
   if (wrong.length > 0) return refuse(...wrong);
   const { looseness } = measured;
-  const change = zero(looseness / (2 * rise(cutterSlope(cutter))));
+  const change = zero(correction(looseness, slopeOfDegrees(angle)));
   const tooLarge = [
     ...checkMove(change, depth, 'looseness', say`the depth of ${mm(depth)}`),
     ...checkSideMoves(measured, depth),
@@ -80,14 +90,32 @@ export const correctDepth = ({ cutter, depth }: OneCutterSetting, measured: Meas
     because:
       change === 0
         ? say`The fit is right: leave the depth at ${mm(depth)}.`
-        : say`${measuredFit(looseness)}: with ${cutter.angle} degrees, ${mm(Math.abs(looseness))} / (2 tan ${cutter.angle}°) = ${mm(Math.abs(change))} ${change > 0 ? 'deeper (deeper is tighter)' : 'shallower (shallower is looser)'}, so ${mm(depth + change)}.`,
+        : say`${measuredFit(looseness)}: with ${angle} degrees, ${mm(Math.abs(looseness))} / (2 tan ${angle}°) = ${mm(Math.abs(change))} ${change > 0 ? 'deeper (deeper is tighter)' : 'shallower (shallower is looser)'}, so ${mm(depth + change)}.`,
+    advice: adviseDepth(setting, depth + change),
     ...sideMoves(measured),
   });
 };
 
+const adviseDepth = ({ length, pinBoard }: OneCutterSetting, depth: number): Complaint[] => {
+  const advice: Complaint[] = [];
+  if (length !== undefined && depth > length + DUST)
+    advice.push({
+      at: ['length'],
+      says: say`${mm(depth)} is deeper than the cutter cuts (${mm(length)}): its neck would rub`,
+      hint: say`moving the guide's centres for a tighter fit, or a longer cutter`,
+    });
+  if (pinBoard !== undefined && depth > pinBoard - LEAST_LAP + DUST)
+    advice.push({
+      at: ['depth'],
+      says: say`${mm(depth)} leaves a lap of ${mm(Math.max(0, pinBoard - depth))} of a pin board of ${mm(pinBoard)}; it must be at least ${mm(LEAST_LAP)}`,
+      hint: say`a thicker pin board, or a cutter with another angle`,
+    });
+  return advice;
+};
+
 /**
- * The next setting of pins that a straight cutter cuts along a sloped template: the template moves by g / (2 s), for
- * either side of a pin moves by s for every mm. Towards the outside face, where the sockets are wide, each pin grows.
+ * The next setting of pins that a straight cutter cuts along a sloped template: the template moves by
+ * `correction`. Towards the outside face, where the sockets are wide, each pin grows.
  */
 export const correctTemplate = (
   { slope, depth }: SlopedSetting,
@@ -96,7 +124,7 @@ export const correctTemplate = (
   const wrong = [...(depth === undefined ? [] : checkDepth(depth)), ...checkMeasured(measured)];
   if (wrong.length > 0) return refuse(...wrong);
   const { looseness } = measured;
-  const move = zero(looseness / (2 * rise(slope)));
+  const move = zero(correction(looseness, slope));
   const size = depth ?? MOST_DEPTH;
   const tooLarge = [
     ...checkMove(move, size, 'looseness', say`the joint's ${mm(size)}`),

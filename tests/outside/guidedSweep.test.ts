@@ -309,7 +309,7 @@ describe('lapped sockets, cut by the cutter that cut the tails', () => {
       expect(overlaps(sockets, tails.translate([side * (looseness / 2 - 0.002), 0, 0]))).toBe(false);
       expect(overlaps(sockets, tails.translate([side * (looseness / 2 + 0.002), 0, 0]))).toBe(true);
     }
-    const next = correctDepth({ cutter, depth }, { looseness });
+    const next = correctDepth({ angle: 8, depth }, { looseness });
     expect(next.ok && next.value.depth).toBeCloseTo(joint.depth, 9);
   });
 });
