@@ -187,7 +187,7 @@ test('parts keep every line of the piece where it is: their cells together hold 
         hatch(whole) - 1e-6,
       );
     }),
-    { numRuns: 60 },
+    { numRuns: 30 },
   );
 });
 
@@ -209,6 +209,6 @@ test('parts stay inside their room, their words overlap nothing but waste, and e
         });
       });
     }),
-    { numRuns: 60 },
+    { numRuns: 30 },
   );
 });
