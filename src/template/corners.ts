@@ -38,7 +38,7 @@ const jointCorners = (item: string, joint: Joint, stem: string, units: Unit): Co
   }));
 
 const drawerCorners = (drawer: Drawer, stem: string, units: Unit): Corner[] => {
-  const { spec, front, back } = drawer;
+  const { spec, back } = drawer;
   const { offset, width } = spec.groove;
   const groove = { offset, width };
   const common = { item: spec.name, count: spec.count, units, stem };
