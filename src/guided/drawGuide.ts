@@ -3,7 +3,7 @@ import { flatten, type Outline } from '../drawing/outline.ts';
 import { CAP_HEIGHT } from '../drawing/textWidth.ts';
 import type { Piece, Splits } from '../paper/piece.ts';
 import type { DxfLayer } from '../render/dxf.ts';
-import { type Lettering, letter, SMALL, words } from '../template/lettering.ts';
+import { type Lettering, letter, letterTag, SMALL, type Strip, words } from '../template/lettering.ts';
 import { scaleBar } from '../template/scaleBar.ts';
 import { formatLength, type Unit } from '../units/length.ts';
 import type { GuideBoard } from './guideBoard.ts';
@@ -113,8 +113,13 @@ const drawGuide = (
       label('fence', [fenceMiddle, box.y0 + 3], 90),
       label('ref. edge', [box.x0 + STRIP + 2, -1 - SMALL * CAP_HEIGHT], 0),
       ...levels.slice(1).flatMap((to, i): Mark[] => {
-        const strip: Box = { x0: 0, x1: STRIP, y0: levels[i] ?? 0, y1: to };
-        return letter({ box: strip, turn: 90, nameFirst: true }, letteringOf(guide, titles)) ?? [];
+        const strip: Strip = {
+          box: { x0: 0, x1: STRIP, y0: levels[i] ?? 0, y1: to },
+          turn: 90,
+          nameFirst: true,
+        };
+        const lettering = letteringOf(guide, titles);
+        return letter(strip, lettering) ?? letterTag(strip, lettering);
       }),
     ],
   };

@@ -1,6 +1,7 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import type { Path } from '../drawing/drawing.ts';
 import type { Outline } from '../drawing/outline.ts';
+import { lengthOrNonsense } from '../joint/checkSizes.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Interval, Joint } from '../joint/joint.ts';
 import { mm, say } from '../units/phrase.ts';
@@ -69,7 +70,7 @@ export const guideBoard = (
   if (!(bush >= diameter - DUST && Number.isFinite(bush)))
     return refuse({
       at: ['bush'],
-      says: say`the guide bush is ${mm(bush)} outside; the ${plan.cutter.kind} cutter of ${mm(diameter)} must pass through it, so it must be ${mm(diameter)} or more`,
+      says: say`the guide bush is ${lengthOrNonsense(bush)} outside; the ${plan.cutter.kind} cutter of ${mm(diameter)} must pass through it, so it must be ${mm(diameter)} or more`,
       hint: say`${mm(Math.ceil(diameter) + 3)}`,
     });
   const radius = bush / 2;
@@ -187,7 +188,7 @@ const checkFingers = (
 ): Complaint[] => {
   const narrowest = Math.min(...walls.slice(1).map(([from], i) => from - (walls[i]?.[1] ?? from)));
   if (narrowest >= LEAST_FINGER - DUST) return [];
-  const lacking = Math.ceil((LEAST_FINGER - narrowest) * 10) / 10;
+  const lacking = Math.ceil((LEAST_FINGER - narrowest) * 10 - DUST) / 10;
   const wider = say`${board}s wider by ${mm(lacking)}, or a cutter of smaller diameter`;
   return [
     {
