@@ -8,6 +8,7 @@ const WORDS: Readonly<Record<string, string>> = {
   ENOENT: 'its folder is not there, or no longer',
   ENOTDIR: 'what should be a folder on the way is a file',
   EISDIR: 'there is a folder of this name',
+  EEXIST: 'there is a file where a folder should be',
   EMFILE: 'too many files are open',
   EIO: 'the device failed',
   ENAMETOOLONG: 'the name is too long for this disk',
