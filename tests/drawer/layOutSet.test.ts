@@ -130,6 +130,16 @@ describe('a drawer that cannot be made', () => {
     ).toEqual([
       `drawers.0.groove.depth: "Buttons": the groove is 6 mm deep; at the front's ends it must stay within the sockets, so it may be at most 5 mm; try 5 mm`,
     ]);
+    const { lap: _, ...noLap } = joint;
+    expect(
+      refusals({
+        groove: { offset: 11, width: 5, depth: 8.5 },
+        joint: { ...noLap, kind: 'through' },
+        stock: { ...stock, front: { thickness: 10 } },
+      }),
+    ).toEqual([
+      `drawers.0.groove.depth: "Buttons": the groove is 8.5 mm deep; the front, 10 mm thick, must keep 2 mm before it, so it may be at most 8 mm; try 8 mm`,
+    ]);
   });
 
   it('has a bottom that its grooves cannot hold, or that would hang below', () => {
