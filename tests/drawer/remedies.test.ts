@@ -42,6 +42,21 @@ describe('what would hide a groove', () => {
     expect(remediesFor(crowded).slope).toBeUndefined();
   });
 
+  it('may be any of the three', () => {
+    // 4 tails at 1:6 lose 2.5 on either side: h <= 7.5, but h >= (19.5 - (75 - 6 - 15) / 4) * 4 / 3 = 8.
+    const near = drawer({
+      joint: { ...drawer().joint, slope: { run: 6 }, spacing: { kind: 'even', tails: 4 } },
+    });
+    expect(remediesFor(near)).toEqual({
+      // 0.75 (o - 3.5) >= o - 5.
+      offset: { bound: 'most', value: 9.5 },
+      // (69 - 3 p) / 4 >= 19.5 - 0.75 * 7.5.
+      pin: 4.5,
+      // 0.75 (10 - 15 s) >= 3.5 + 15 s: s <= 4 / (1.75 * 15), 1:6.5625.
+      slope: { run: 6.57 },
+    });
+  });
+
   it('is nothing where the groove is hidden, or where there is more to set right first', () => {
     expect(remediesFor(drawer())).toEqual({});
     expect(remediesFor(inOpening(20, 76, 420))).toEqual({});
