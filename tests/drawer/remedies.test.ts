@@ -57,6 +57,16 @@ describe('what would hide a groove', () => {
     });
   });
 
+  it('is no offset that would leave the back too low for its joint', () => {
+    // The back is 6.5 high: half pins of 1 and a tail of 3 + 2 * 11 / 20. 1.15 higher, the groove leaves it too little.
+    const lowBack = {
+      ...low,
+      backDrop: 60.5,
+      backJoint: { pin: 1, slope: { run: 20 }, spacing: { kind: 'even' } },
+    } as const;
+    expect(remediesFor(lowBack)).toEqual({ slope: { run: 15 } });
+  });
+
   it('is nothing where the groove is hidden, or where there is more to set right first', () => {
     expect(remediesFor(drawer())).toEqual({});
     expect(remediesFor(inOpening(20, 76, 420))).toEqual({});
