@@ -84,7 +84,8 @@ export const letter = (
 const LONGEST_TAG = 80;
 
 /** How long a tag of a given breadth must be to hold every fact, in mm; `letterTag` then writes it. */
-export const tagLength = (breadth: number, facts: readonly Fact[]): number => {
+export const tagLength = (breadth: number, lettering: Lettering): number => {
+  const facts = allFacts(lettering);
   for (let length = 20; ; length += 5) {
     const lines = smallLines({ box: { x0: 0, x1: length, y0: 0, y1: breadth }, turn: 0 });
     const written =
@@ -98,10 +99,10 @@ export const tagLength = (breadth: number, facts: readonly Fact[]): number => {
   }
 };
 
-export const letterTag = (area: Area, facts: readonly Fact[]): Mark[] => pour(facts, smallLines(area)) ?? [];
+export const letterTag = (area: Area, lettering: Lettering): Mark[] =>
+  pour(allFacts(lettering), smallLines(area)) ?? [];
 
-/** Every fact of a lettering, the name first. */
-export const allFacts = ({ name, about, place }: Lettering): Fact[] => [...name, ...about, ...place];
+const allFacts = ({ name, about, place }: Lettering): Fact[] => [...name, ...about, ...place];
 
 /** A line to write on. */
 interface Line {

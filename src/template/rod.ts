@@ -2,16 +2,7 @@ import type { Drawing, TextMark } from '../drawing/drawing.ts';
 import { textWidth } from '../drawing/textWidth.ts';
 import type { Interval, Joint } from '../joint/joint.ts';
 import { EDGE_MARK, edgeMark } from './edgeMark.ts';
-import {
-  allFacts,
-  type Lettering,
-  letter,
-  letterTag,
-  SMALL,
-  type Strip,
-  tagLength,
-  words,
-} from './lettering.ts';
+import { type Lettering, letter, letterTag, SMALL, type Strip, tagLength, words } from './lettering.ts';
 import { straight } from './line.ts';
 import { letteringOf, type Titles } from './titles.ts';
 import { wordAt } from './word.ts';
@@ -35,7 +26,7 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
     nameFirst: true,
   });
   const fits = letter(beside([0, height]), lettering) !== undefined;
-  const top = fits ? height : height + tagLength(WIDTH, allFacts(lettering));
+  const top = fits ? height : height + tagLength(WIDTH, lettering);
   return {
     name,
     title: `${titles.item}, ${titles.part}, corner ${titles.corner}`,
@@ -55,7 +46,7 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
           ...parts.flatMap((part) => sideWords(joint, part)),
           ...(fits
             ? parts.flatMap((part) => letter(beside(part), lettering) ?? [])
-            : letterTag({ box: { x0: 0, x1: WIDTH, y0: height, y1: top }, turn: 90 }, allFacts(lettering))),
+            : letterTag({ box: { x0: 0, x1: WIDTH, y0: height, y1: top }, turn: 90 }, lettering)),
         ],
       };
     },

@@ -1,7 +1,7 @@
 import type { Point } from '../drawing/drawing.ts';
 import type { Band, BandName } from './band.ts';
 import { isFace, type Laid, lay } from './laid.ts';
-import { type Area, type Fact, tagLength } from './lettering.ts';
+import { type Area, type Lettering, tagLength } from './lettering.ts';
 
 /** A piece's bands in their places, its outline, and its tag: what it grows where its grips are too short to write on. */
 export interface Shape {
@@ -9,7 +9,7 @@ export interface Shape {
   readonly width: number;
   readonly height: number;
   readonly outline: readonly Point[];
-  readonly tag?: { readonly area: Area; readonly facts: readonly Fact[]; readonly on: BandName };
+  readonly tag?: { readonly area: Area; readonly lettering: Lettering; readonly on: BandName };
 }
 
 /** The least breadth of a tag that lengthens a grip, in mm: three lines of letters. */
@@ -23,7 +23,7 @@ export interface Letters {
   /** Whether all of it finds room on the grips. */
   readonly haveRoom: (laid: readonly Laid[]) => boolean;
   /** All of it, for a tag on a band. */
-  readonly onTag: (on: BandName) => readonly Fact[];
+  readonly onTag: (on: BandName) => Lettering;
 }
 
 export const shapeOf = (
@@ -37,9 +37,9 @@ export const shapeOf = (
   const face = laid.find(isFace);
   if (face === undefined) return withTagOnTop(laid, width, height, onTag('end'));
   if (haveRoom(laid)) return { laid, width, height, outline: rectangle(width, height) };
-  const facts = onTag(face.band.name);
+  const lettering = onTag(face.band.name);
   const top = Math.max(height, GRIP_TAG);
-  const length = tagLength(top, facts);
+  const length = tagLength(top, lettering);
   const whole = width + length;
   // The tag lengthens the outermost grip: the left one, where the board has a face there.
   const onLeft = face.x0 === 0;
@@ -51,27 +51,22 @@ export const shapeOf = (
     outline: onLeft ? outline : outline.map(([x, y]): Point => [whole - x, y]),
     tag: {
       area: { box: { x0: onLeft ? 0 : width, x1: onLeft ? length : whole, y0: 0, y1: top }, turn: 0 },
-      facts,
+      lettering,
       on: face.band.name,
     },
   };
 };
 
 /** An end's strip has no grip: its tag stands out beyond the board's upper edge. */
-const withTagOnTop = (
-  laid: readonly Laid[],
-  width: number,
-  height: number,
-  facts: readonly Fact[],
-): Shape => {
+const withTagOnTop = (laid: readonly Laid[], width: number, height: number, lettering: Lettering): Shape => {
   const breadth = Math.max(width, END_TAG);
-  const top = height + tagLength(breadth, facts);
+  const top = height + tagLength(breadth, lettering);
   return {
     laid,
     width: breadth,
     height: top,
     outline: width === breadth ? rectangle(width, top) : ell(width, breadth, height, top),
-    tag: { area: { box: { x0: 0, x1: breadth, y0: height, y1: top }, turn: 90 }, facts, on: 'end' },
+    tag: { area: { box: { x0: 0, x1: breadth, y0: height, y1: top }, turn: 90 }, lettering, on: 'end' },
   };
 };
 

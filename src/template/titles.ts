@@ -88,16 +88,18 @@ export const letteringOf = (titles: Titles, band: BandName, share: Share): Lette
 });
 
 /** All of a piece's facts, for a tag that adjoins one of its bands; its other faces lie beyond the board's end. */
-export const tagFacts = (titles: Titles, on: BandName, faces: readonly BandName[]): Fact[] => [
-  ...nameFacts(titles),
-  ...aboutFacts(titles, 'all'),
-  // Over an end the lettering runs away from the edge; beside a face it runs along it.
-  edgeFact(titles, on === 'end' ? '←' : '↓'),
-  faceFact(on),
-  ...faces
-    .filter((face) => face !== on)
-    .map((face) => words('regular', `${FACES[face][0]} beyond the end`, `${FACES[face][0]} beyond`)),
-];
+export const letteringOfTag = (titles: Titles, on: BandName, faces: readonly BandName[]): Lettering => ({
+  name: nameFacts(titles),
+  about: aboutFacts(titles, 'all'),
+  place: [
+    // Over an end the lettering runs away from the edge; beside a face it runs along it.
+    edgeFact(titles, on === 'end' ? '←' : '↓'),
+    faceFact(on),
+    ...faces
+      .filter((face) => face !== on)
+      .map((face) => words('regular', `${FACES[face][0]} beyond the end`, `${FACES[face][0]} beyond`)),
+  ],
+});
 
 /** What stands on a grip whose piece says all else on its tag. */
 export const gripFacts = (face: BandName): Lettering => ({

@@ -11,7 +11,7 @@ import { isFace, type Laid } from './laid.ts';
 import { letterTag } from './lettering.ts';
 import { straight } from './line.ts';
 import { type Shape, shapeOf } from './shape.ts';
-import { gripFacts, letteringOf, type Share, type Titles, tagFacts } from './titles.ts';
+import { gripFacts, letteringOf, letteringOfTag, type Share, type Titles } from './titles.ts';
 import { clearBox } from './word.ts';
 
 /** A piece with its title in parts: the drawer, the part and corner, and the end. */
@@ -50,7 +50,7 @@ const pieceOf = (spec: WrapSpec, bands: readonly Band[]): TemplatePiece => {
         return letterGrip(face, lettering, groove, [0, joint.width]) !== undefined;
       }),
     onTag: (on) =>
-      tagFacts(
+      letteringOfTag(
         titles,
         on,
         bands.map((band) => band.name).filter((band) => band !== 'end'),
@@ -112,7 +112,7 @@ const draw = ({ joint, board, titles, groove }: WrapSpec, shape: Shape, splits: 
       ...faces.map(({ band, at }) => edgeMark(at((band.reach + band.width) / 2))),
       ...inner,
       ...letters,
-      ...(tag === undefined ? [] : letterTag(tag.area, tag.facts)),
+      ...(tag === undefined ? [] : letterTag(tag.area, tag.lettering)),
     ],
   };
 };

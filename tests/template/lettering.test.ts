@@ -92,19 +92,18 @@ describe('letter', () => {
 });
 
 describe('a tag', () => {
-  const facts = [...lettering.name, ...lettering.about, ...lettering.place];
-  const long = [words('bold', 'W'.repeat(80), 'W'.repeat(20)), ...facts];
+  const long = { ...lettering, name: [words('bold', 'W'.repeat(80), 'W'.repeat(20))] };
 
   it('is as long as its breadth asks for, all facts in full', () => {
     for (const breadth of [12, 24, 40]) {
-      const length = tagLength(breadth, facts);
+      const length = tagLength(breadth, lettering);
       const area = { box: { x0: 0, x1: length, y0: 0, y1: breadth }, turn: 0 as const };
-      const texts = letterTag(area, facts).flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+      const texts = letterTag(area, lettering).flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
       expect(texts.sort()).toEqual(
         ['A', 'Buttons · left side', 'INSIDE FACE', 'make 2', 'reference edge', 'slope 1:8'].sort(),
       );
     }
-    expect(tagLength(12, facts)).toBeGreaterThan(tagLength(24, facts));
+    expect(tagLength(12, lettering)).toBeGreaterThan(tagLength(24, lettering));
   });
 
   it('grows no longer than 80 mm for a long name, which is cut instead', () => {
