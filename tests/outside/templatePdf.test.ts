@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Point } from '../../src/drawing/drawing.ts';
 import { expectedBands, type KnownJoint } from '../template/expectedLines.ts';
 import { differences, type Segment } from '../template/segments.ts';
+import { evenJoint } from './evenJoint.ts';
 import { type ReadDocument, type ReadPage, readWithMupdf, readWithPdfjs, type Stroke } from './readPdf.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
@@ -15,25 +16,6 @@ const drawn = (name: string, ...options: string[]): string => {
   const out = join(folder, name);
   execFileSync('node', ['dist/halfpin.js', 'draw', '--name', name, '--out', out, ...options]);
   return join(out, `${name}-templates.pdf`);
-};
-
-/** Even tails worked out by the formulas: W = 2 h + k t + (k - 1) p, and a base L/n narrower on either side. */
-const evenJoint = (
-  sizes: Omit<KnownJoint, 'tails' | 'proud'>,
-  count: number,
-  pin: number,
-  run: number,
-): KnownJoint => {
-  const { width, depth } = sizes;
-  const tip = (width - 2 * pin - (count - 1) * pin) / count;
-  const tails = Array.from({ length: count }, (_, i) => {
-    const from = pin + i * (tip + pin);
-    return {
-      tip: [from, from + tip] as const,
-      base: [from + depth / run, from + tip - depth / run] as const,
-    };
-  });
-  return { ...sizes, proud: 0, tails };
 };
 
 // By the defaults of common practice: a slope of 1:8; pins half the tail board; a lap a quarter of the front; as many
