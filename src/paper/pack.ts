@@ -1,0 +1,125 @@
+import { MaxRectsPacker, PACKING_LOGIC } from 'maxrects-packer/dist/maxrects-packer.mjs';
+import type { Size } from './printable.ts';
+
+/** Where a rectangle lies: its lower left corner, after it was turned a quarter if it is. */
+export interface Place {
+  /** Counted from 0. */
+  readonly page: number;
+  readonly x: number;
+  readonly y: number;
+  readonly turned: boolean;
+}
+
+/** How many rectangles are packed at a time: the packer's time grows faster than their number. */
+const BATCH = 250;
+
+/** Dust of the floating point, far below what a printer can do. */
+const DUST = 1e-6;
+
+/** A rectangle on its way through the packer, which sets where it lies and whether it was turned. */
+interface Item extends Size {
+  readonly index: number;
+  /** Turned before it was packed, since it does not fit otherwise. */
+  readonly stood: boolean;
+  x: number;
+  y: number;
+  rot: boolean;
+}
+
+const fits = ({ width, height }: Size, area: Size): boolean =>
+  width <= area.width + DUST && height <= area.height + DUST;
+
+/** How the rectangles of a batch may be packed, from the kindest to the reader to the most sparing. */
+const WAYS = [
+  { sorted: false, turning: false },
+  { sorted: false, turning: true },
+  { sorted: true, turning: false },
+  { sorted: true, turning: true },
+] as const;
+
+/** Packs rectangles onto as few pages as one way of packing needs; each page is a list of them. */
+const packOneWay = (
+  sizes: readonly Size[],
+  indices: readonly number[],
+  area: Size,
+  gap: number,
+  { sorted, turning }: (typeof WAYS)[number],
+): Item[][] => {
+  const packer = new MaxRectsPacker<Item>(area.width + DUST, area.height + DUST, gap, {
+    smart: false,
+    pot: false,
+    square: false,
+    allowRotation: turning,
+    logic: PACKING_LOGIC.FILL_WIDTH,
+  });
+  const items = indices.map((index): Item => {
+    const { width = 0, height = 0 } = sizes[index] ?? {};
+    const stood = !fits({ width, height }, area);
+    return {
+      index,
+      stood,
+      x: 0,
+      y: 0,
+      rot: false,
+      width: stood ? height : width,
+      height: stood ? width : height,
+    };
+  });
+  if (sorted) packer.addArray(items);
+  else for (const item of items) packer.add(item);
+  return packer.bins.map(({ rects }) => rects);
+};
+
+const lengthOf = (page: readonly Item[]): number =>
+  Math.max(...page.map(({ y, width, height, rot }) => y + (rot ? width : height)));
+
+const first = (page: readonly Item[]): number => Math.min(...page.map(({ index }) => index));
+
+const covered = (page: readonly Item[]): number =>
+  page.reduce((sum, { width, height }) => sum + width * height, 0);
+
+/**
+ * Packs rectangles onto pages, turned by a quarter where that saves pages, in the order given as far as that costs none.
+ * The same rectangles are always packed the same way; the time grows in proportion to their number.
+ * @param sizes each fits into the area one way or the other
+ * @param area of one page; for a roll, as long as a sheet may be cut
+ * @param gap to leave between two rectangles
+ * @param roll whether a page is cut off where it ends, so that length counts and not pages
+ * @returns a place for each, in the order given; pages count from 0 and their rectangles from the top
+ */
+export const pack = (sizes: readonly Size[], area: Size, gap: number, roll: boolean): Place[] => {
+  const places: Place[] = [];
+  let page = 0;
+  let waiting = sizes.map((_, index) => index);
+  while (waiting.length > 0) {
+    const batch = waiting.slice(0, BATCH);
+    waiting = waiting.slice(BATCH);
+    const cost = (pages: Item[][]) =>
+      roll ? pages.reduce((sum, items) => sum + lengthOf(items), 0) : pages.length;
+    let pages = packOneWay(sizes, batch, area, gap, WAYS[0]);
+    for (const way of WAYS.slice(1)) {
+      const other = packOneWay(sizes, batch, area, gap, way);
+      if (cost(other) < cost(pages) - DUST) pages = other;
+    }
+    pages.sort((a, b) => first(a) - first(b));
+    // The emptiest page waits for what comes next, if anything does.
+    if (waiting.length > 0 && pages.length > 1) {
+      const emptiest = pages.reduce((a, b) => (covered(b) < covered(a) ? b : a));
+      pages = pages.filter((items) => items !== emptiest);
+      waiting = [...emptiest.map(({ index }) => index).sort((a, b) => a - b), ...waiting];
+    }
+    for (const items of pages) {
+      for (const { index, stood, x, y, width, height, rot } of items) {
+        const up = rot ? width : height;
+        places[index] = {
+          page,
+          x,
+          y: Math.max(0, area.height - y - up),
+          turned: stood !== rot,
+        };
+      }
+      page += 1;
+    }
+  }
+  return places;
+};

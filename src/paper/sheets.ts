@@ -1,0 +1,205 @@
+import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
+import { type Affine, compose, translation } from '../drawing/affine.ts';
+import type { Box, Drawing } from '../drawing/drawing.ts';
+import type { Page } from '../drawing/page.ts';
+import type { Unit } from '../units/length.ts';
+import { say } from '../units/phrase.ts';
+import { type Correction, correctPage } from './correction.ts';
+import { drawFrame, printableHeightFor, usableBox } from './frame.ts';
+import { type Place, pack } from './pack.ts';
+import type { Piece } from './piece.ts';
+import { checkMargin, pageHeightFor, printableBox, type Size } from './printable.ts';
+import { ANSI_PAPERS, ISO_PAPERS, type Paper } from './sizes.ts';
+import { splitToFit } from './split.ts';
+import { drawPart, joinCount, type Part, partsOf } from './tile.ts';
+
+/** The numbers of the pages that each piece is on, by its name; the first page is 1. */
+export type PagesOfPieces = ReadonlyMap<string, readonly number[]>;
+
+/** Pages that go before the pieces. Each is drawn from 0, 0 within the area given, once the pieces' pages are known. */
+export type LeadingPages = (area: Size) => readonly ((pagesOf: PagesOfPieces) => Drawing)[];
+
+/** What to lay on pages, and how. */
+export interface Layout {
+  readonly planName: string;
+  /** What the maker reads in. */
+  readonly unit: Unit;
+  readonly paper: Paper;
+  readonly margin: number;
+  readonly leading: LeadingPages;
+  /** Each with a name of its own. */
+  readonly pieces: readonly Piece[];
+  readonly correction?: Correction;
+}
+
+export interface Sheets {
+  readonly count: number;
+  readonly pagesOf: PagesOfPieces;
+  /** Draws one page after the other, so that a set of any size takes the memory of one. */
+  pages(): Generator<Page, void>;
+}
+
+/** The least that two outlines stay apart, for scissors to pass. */
+const CUT_MARGIN = 4;
+
+/** The least that the marks beyond two outlines stay apart. */
+const LEAST_GAP = 1;
+
+/** What is left of a paper for drawings. */
+const areaOf = ({ paper, margin, correction }: Pick<Layout, 'paper' | 'margin' | 'correction'>): Box =>
+  usableBox(printableBox(paper, margin, correction?.error));
+
+const sizeOf = ({ x0, y0, x1, y1 }: Box): Size => ({ width: x1 - x0, height: y1 - y0 });
+
+/** Full-page drawings on a roll are as high as a sheet of its width lying down would be. */
+const leadingArea = (paper: Paper, { width, height }: Size): Size => ({
+  width,
+  height: paper.roll ? Math.min(height, width / Math.SQRT2) : height,
+});
+
+/** Every part of every piece, or a complaint for each piece that can be laid on the paper in no way. */
+const cutApart = (layout: Layout): Result<Part[]> => {
+  const area = sizeOf(areaOf(layout));
+  const parts: Part[] = [];
+  const complaints: Complaint[] = [];
+  let letters = 0;
+  for (const piece of layout.pieces) {
+    const splits = splitToFit(piece, area);
+    if (splits === undefined) {
+      complaints.push(tooLarge(piece, layout));
+      continue;
+    }
+    parts.push(...partsOf(piece, splits, letters));
+    letters += joinCount(splits);
+  }
+  return complaints.length > 0 ? refuse(...complaints) : accept(parts);
+};
+
+const tooLarge = (piece: Piece, layout: Layout): Complaint => {
+  const known = ANSI_PAPERS.includes(layout.paper) ? [...ANSI_PAPERS, ...ISO_PAPERS] : ISO_PAPERS;
+  const larger = known.find((paper) => splitToFit(piece, sizeOf(areaOf({ ...layout, paper }))) !== undefined);
+  const complaint: Complaint = {
+    at: ['paper'],
+    says: say`${piece.title} does not fit ${layout.paper.name}, not even in parts: it may not be split anywhere that would make them small enough`,
+  };
+  return larger === undefined ? complaint : { ...complaint, hint: say`${larger.name}` };
+};
+
+/** Clockwise, so that words along a board's end stand upright when it lies. */
+const TURN: Affine = [0, -1, 1, 0, 0, 0];
+
+/** Takes a part's drawing to its place on a page. */
+const placing = ({ room: { x0, y0, x1 } }: Part, { x, y, turned }: Place): Affine => {
+  const toOrigin = translation(-x0, -y0);
+  const lying = turned ? compose(compose(toOrigin, TURN), translation(0, x1 - x0)) : toOrigin;
+  return compose(lying, translation(x, y));
+};
+
+/**
+ * Lays pieces on pages: packed, turned where that saves paper, cut apart where they are larger than a page, at full size
+ * always, and every page with its frame.
+ * @returns complaints about the margin, or one at `paper` for each piece that does not fit even in parts
+ */
+export const layPages = (layout: Layout): Result<Sheets> => {
+  const { planName, unit, paper, margin, leading, pieces, correction } = layout;
+  const wrong = checkMargin(margin).map((complaint) => ({ ...complaint, at: ['margin'] }));
+  if (wrong.length > 0) return refuse(...wrong);
+  const cut = cutApart(layout);
+  if (!cut.ok) return cut;
+  const parts = cut.value;
+
+  const area = sizeOf(areaOf(layout));
+  const front = leadingArea(paper, area);
+  const leaders = leading(front);
+  const leastOverhang = Math.min(...pieces.map(({ overhang }) => overhang));
+  const gap = Math.max(LEAST_GAP, CUT_MARGIN - 2 * leastOverhang);
+  const places = pack(
+    parts.map(({ room }) => sizeOf(room)),
+    area,
+    gap,
+    paper.roll,
+  );
+
+  const byPage: { part: Part; place: Place }[][] = [];
+  const pagesOf = new Map<string, number[]>();
+  parts.forEach((part, i) => {
+    const place = places[i];
+    if (place === undefined) return;
+    const { page } = place;
+    byPage[page] = [...(byPage[page] ?? []), { part, place }];
+    const number = leaders.length + page + 1;
+    const numbers = pagesOf.get(part.piece.name) ?? [];
+    if (!numbers.includes(number))
+      pagesOf.set(
+        part.piece.name,
+        [...numbers, number].sort((a, b) => a - b),
+      );
+  });
+  const count = leaders.length + byPage.length;
+
+  const framed = (number: number, height: number, drawings: Page['placed']): Page => {
+    const size = {
+      width: paper.width,
+      height: paper.roll
+        ? pageHeightFor(printableHeightFor(height), margin, correction?.error)
+        : paper.height,
+    };
+    const printable = printableBox(size, margin, correction?.error);
+    const usable = usableBox(printable);
+    const frame = drawFrame(printable, {
+      planName,
+      number,
+      count,
+      paper: paper.name,
+      ...(correction === undefined ? {} : { correction }),
+    });
+    const toArea = translation(usable.x0, usable.y0);
+    const page: Page = {
+      ...size,
+      placed: [
+        ...drawings.map(({ drawing, at }) => ({ drawing, at: compose(at, toArea) })),
+        { drawing: frame, at: translation(0, 0) },
+      ],
+    };
+    return correction === undefined ? page : correctPage(page, correction.error);
+  };
+
+  return accept({
+    count,
+    pagesOf,
+    *pages() {
+      let number = 0;
+      for (const draw of leaders) {
+        number += 1;
+        yield framed(number, front.height, [{ drawing: draw(pagesOf), at: translation(0, 0) }]);
+      }
+      for (const content of byPage) {
+        number += 1;
+        const bottom = paper.roll
+          ? Math.min(...content.map(({ place }) => place.y), area.height - ROLL_LEAST)
+          : 0;
+        yield framed(
+          number,
+          area.height - bottom,
+          content.map(({ part, place }) => ({
+            drawing: drawPart(part, unit),
+            at: placing(part, { ...place, y: place.y - bottom }),
+          })),
+        );
+      }
+    },
+  });
+};
+
+/** A sheet of a roll is long enough for the upright check bar. */
+const ROLL_LEAST = 130;
+
+/** How many sheets each of some papers would take; undefined where a piece does not fit. */
+export const sheetCounts = (
+  layout: Omit<Layout, 'paper'>,
+  papers: readonly Paper[],
+): { readonly paper: Paper; readonly count: number | undefined }[] =>
+  papers.map((paper) => {
+    const sheets = layPages({ ...layout, paper });
+    return { paper, count: sheets.ok ? sheets.value.count : undefined };
+  });

@@ -1,0 +1,166 @@
+import { clipMarks } from '../drawing/clip.ts';
+import type { Box, Drawing, Mark, Path, Point } from '../drawing/drawing.ts';
+import { textBox } from '../drawing/textBox.ts';
+import type { Unit } from '../units/length.ts';
+import { checkMarks, JOIN_ROOM, type Join, joinMarks } from './join.ts';
+import { NO_SPLITS, type Piece, type Splits } from './piece.ts';
+import { CROSS, LINE_ROOM, TAB } from './split.ts';
+
+/** A part of a piece that goes on one page in one place; a piece that fits whole is its own only part. */
+export interface Part {
+  readonly piece: Piece;
+  readonly splits: Splits;
+  /** What it is to show of the piece, up to its joining lines; outside the piece, the marks that stand out beyond it. */
+  readonly cell: Box;
+  /** The same with the tabs that its neighbours are laid on. */
+  readonly window: Box;
+  /** The room that it needs on a page. */
+  readonly room: Box;
+  /** The joins that it holds the tab of, at its upper and right side, and those that it is laid over, below and left. */
+  readonly tabbed: readonly Join[];
+  readonly laidOver: readonly Join[];
+}
+
+const letterOf = (index: number): string =>
+  (index < 26 ? '' : letterOf(Math.floor(index / 26) - 1)) + String.fromCharCode(65 + (index % 26));
+
+/**
+ * A piece cut apart at its splits, row by row from the bottom, each row from the left.
+ * @param firstLetter how many letters the set has used before
+ */
+export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Part[] => {
+  const { width, height, overhang, splittable } = piece;
+  const columns = [0, ...splits.x, width];
+  const rows = [0, ...splits.y, height];
+  const [across, up] = [columns.length - 1, rows.length - 1];
+
+  const upperJoin = (column: number, row: number): Join | undefined => {
+    const at = splits.y[row];
+    if (at === undefined || row < 0) return undefined;
+    const [, top = at] = splittable.y.find(([lo, hi]) => lo <= at && at <= hi) ?? [];
+    return {
+      axis: 'y',
+      at,
+      from: columns[column] ?? 0,
+      to: columns[column + 1] ?? width,
+      tab: Math.min(Math.max(top - at, TAB.least), TAB.most, (rows[row + 2] ?? height) - at),
+      whole: height,
+      letter: letterOf(firstLetter + row * across + column),
+    };
+  };
+  const rightJoin = (column: number, row: number): Join | undefined => {
+    const at = splits.x[column];
+    if (at === undefined || column < 0) return undefined;
+    return {
+      axis: 'x',
+      at,
+      from: rows[row] ?? 0,
+      to: rows[row + 1] ?? height,
+      tab: Math.min(TAB.most, (columns[column + 2] ?? width) - at),
+      whole: width,
+      letter: letterOf(firstLetter + (up - 1) * across + row * (across - 1) + column),
+    };
+  };
+  const present = (...joins: readonly (Join | undefined)[]): Join[] =>
+    joins.filter((join) => join !== undefined);
+
+  return rows.slice(1).flatMap((y1, row) =>
+    columns.slice(1).map((x1, column): Part => {
+      const [right, upper] = [rightJoin(column, row), upperJoin(column, row)];
+      const [left, lower] = [rightJoin(column - 1, row), upperJoin(column, row - 1)];
+      const cell = {
+        x0: left?.at ?? -overhang,
+        y0: lower?.at ?? -overhang,
+        x1: right === undefined ? x1 + overhang : x1,
+        y1: upper === undefined ? y1 + overhang : y1,
+      };
+      const window = { ...cell, x1: cell.x1 + (right?.tab ?? 0), y1: cell.y1 + (upper?.tab ?? 0) };
+      const room = {
+        x0: cell.x0 - (left === undefined ? 0 : CROSS + LINE_ROOM),
+        y0: cell.y0 - (lower === undefined ? 0 : CROSS + LINE_ROOM),
+        x1: window.x1 + (right === undefined ? 0 : LINE_ROOM),
+        y1: window.y1 + (upper === undefined ? 0 : LINE_ROOM),
+      };
+      return {
+        piece,
+        splits,
+        cell,
+        window,
+        room,
+        tabbed: present(right, upper),
+        laidOver: present(left, lower),
+      };
+    }),
+  );
+};
+
+/** How many joins, and so letters, the splits make. */
+export const joinCount = ({ x, y }: Splits): number => y.length * (x.length + 1) + x.length * (y.length + 1);
+
+/**
+ * A part's drawing in the piece's own mm: every line exactly where the whole piece has it, the joining lines, register
+ * crosses and letters, and what to measure when it is taped.
+ */
+export const drawPart = (part: Part, unit: Unit): Drawing => {
+  const { piece, splits, cell, window, room } = part;
+  if (part.tabbed.length + part.laidOver.length === 0) return piece.draw(NO_SPLITS);
+  const { marks } = piece.draw(splits);
+  const texts = marks.filter((mark) => {
+    if (mark.kind !== 'text') return false;
+    // Texts stand clear of the splits, so the part that holds the middle holds the whole.
+    const { x0, y0, x1, y1 } = textBox(mark);
+    const [x, y] = [(x0 + x1) / 2, (y0 + y1) / 2];
+    return x >= cell.x0 && x < cell.x1 && y >= cell.y0 && y < cell.y1;
+  });
+  const joins = [
+    ...part.tabbed.flatMap((join) => joinMarks(join, 'tabbed', marks)),
+    ...part.laidOver.flatMap((join) => joinMarks(join, 'laidOver', marks)),
+  ];
+  const checks: Mark[] = [];
+  for (const join of part.tabbed)
+    checks.push(...checkMarks(join, quietOf(part), [...marks, ...checks], unit));
+  return {
+    box: room,
+    marks: [...clipMarks(window, marks), ...texts, ...edgesOf(part), ...joins, ...checks],
+  };
+};
+
+/** The inside of a part, off its joins' letters and crosses. */
+const quietOf = ({ piece, cell: { x0, y0, x1, y1 } }: Part): Box => ({
+  x0: x0 < 0 ? 0 : x0 + JOIN_ROOM,
+  y0: y0 < 0 ? 0 : y0 + JOIN_ROOM,
+  x1: x1 > piece.width ? piece.width : x1 - JOIN_ROOM,
+  y1: y1 > piece.height ? piece.height : y1 - JOIN_ROOM,
+});
+
+/** Where to cut the part out along its joins, and the lines on its tabs that its neighbours are laid to. */
+const edgesOf = ({ piece, window, tabbed, laidOver }: Part): Mark[] => {
+  const outline = {
+    x0: Math.max(window.x0, 0),
+    y0: Math.max(window.y0, 0),
+    x1: Math.min(window.x1, piece.width),
+    y1: Math.min(window.y1, piece.height),
+  };
+  const line = (axis: Join['axis'], at: number): Path => {
+    const ends: readonly [Point, Point] =
+      axis === 'y'
+        ? [
+            [outline.x0, at],
+            [outline.x1, at],
+          ]
+        : [
+            [at, outline.y0],
+            [at, outline.y1],
+          ];
+    return { points: ends };
+  };
+  const cuts = [
+    ...laidOver.map(({ axis, at }) => line(axis, at)),
+    ...tabbed.map(({ axis, at, tab }) => line(axis, at + tab)),
+  ];
+  const layTo = tabbed.map(({ axis, at }) => line(axis, at));
+  return [
+    { kind: 'stroke', role: 'outline', pen: 'cut', paths: cuts },
+    { kind: 'stroke', role: 'outline', pen: 'thin', paths: layTo },
+  ];
+};
