@@ -1,6 +1,9 @@
 import { Command, CommanderError } from 'commander';
-import { DEVICE_FAILED, Failure, WRONG_INPUT } from './failure.ts';
+import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
 import { addLay } from './lay.ts';
+import { addParts } from './parts.ts';
+import { addSchema } from './schema.ts';
+import { addStart } from './start.ts';
 import { VERSION } from './version.ts';
 
 const program = new Command('halfpin')
@@ -9,7 +12,7 @@ const program = new Command('halfpin')
   .configureOutput({ outputError: (text, write) => write(text.replace(/^error: /u, 'halfpin: ')) })
   .showSuggestionAfterError()
   .exitOverride();
-addLay(program);
+for (const add of [addLay, addParts, addStart, addSchema]) add(program);
 for (const command of program.commands) command.copyInheritedSettings(program);
 
 const fail = (error: unknown): number => {

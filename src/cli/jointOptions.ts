@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import { type Complaint, type Result, under } from '../complaint.ts';
+import { optionName } from '../files/failure.ts';
 import type { HalfPins, JointSpec, Spacing } from '../joint/spec.ts';
 import { parseLength, quote, type Unit } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
@@ -28,7 +29,7 @@ export interface JointOptions {
 export const addJointOptions = (command: Command): Command =>
   command
     .optionsGroup('One corner, without a plan (lengths: 18, 18mm, 3/4in, 5-11/16in):')
-    .option('--name <words>', 'what to call it', 'Corner')
+    .option('--name <words>', 'what to call it')
     .option('--kind <kind>', 'through or lapped (through, unless a lap is given)')
     .option('--width <length>', 'width of both boards')
     .option('--tail-board <length>', 'thickness of the board with the tails')
@@ -44,6 +45,28 @@ export const addJointOptions = (command: Command): Command =>
     .option('--proud <length>', 'how far the tail board is to stand proud')
     .option('--chisel <length>', 'the narrowest chisel in the rack')
     .option('--units <unit>', 'mm or in: what a bare number means, and what is shown');
+
+const JOINT_KEYS = [
+  'name',
+  'kind',
+  'width',
+  'tailBoard',
+  'pinBoard',
+  'lap',
+  'slope',
+  'tails',
+  'pin',
+  'pins',
+  'halfPin',
+  'graded',
+  'gradedFrom',
+  'proud',
+  'chisel',
+] as const satisfies readonly (keyof JointOptions)[];
+
+/** Those options, as typed, that describe a corner. */
+export const optionsOfJoint = (options: JointOptions): string[] =>
+  JOINT_KEYS.filter((key) => options[key] !== undefined).map((key) => optionName([key]));
 
 /** What the options say, as far as it can be read. */
 export interface ReadOptions {

@@ -1,10 +1,12 @@
+import type { Complaint } from '../complaint.ts';
+import { sentence } from '../files/failure.ts';
 import type { Joint } from '../joint/joint.ts';
 import { blockPicture } from '../joint/picture.ts';
+import { meanTail } from '../joint/proportion.ts';
 import { dividers, gauges, glueArea } from '../joint/settings.ts';
 import { table } from '../render/table.ts';
 import { formatLength, formatNumber, type Unit } from '../units/length.ts';
 import { degrees, formatSlope } from '../units/slope.ts';
-import { sentence } from './failure.ts';
 
 /** Nothing printed is wider. */
 const COLUMNS = 80;
@@ -33,14 +35,17 @@ export const jointText = (heading: string, joint: Joint, unit: Unit): string[] =
     ),
     '',
     ...settingsText(joint, unit),
-    ...joint.advice.flatMap((advice) => wrapText(`advice: ${sentence(advice, unit)}`)),
   ];
 };
 
+/** Each piece of advice as a line or more. */
+export const adviceText = (advice: readonly Complaint[], unit: Unit): string[] =>
+  advice.flatMap((each) => wrapText(`advice: ${sentence(each, unit)}`));
+
 /** `5 tails of 21.4 mm; 4 would be 27.9 mm, 6 would be 16.9 mm`. */
-export const countText = ({ tails, even, alternatives }: Joint, unit: Unit): string => {
-  const sum = tails.reduce((total, { tip }) => total + tip[1] - tip[0], 0);
-  const mean = `${tails.length} ${tails.length === 1 ? 'tail' : 'tails'} of ${even ? '' : 'on average '}${formatLength(sum / tails.length, unit)}`;
+export const countText = (joint: Joint, unit: Unit): string => {
+  const { tails, even, alternatives } = joint;
+  const mean = `${tails.length} ${tails.length === 1 ? 'tail' : 'tails'} of ${even ? '' : 'on average '}${formatLength(meanTail(joint), unit)}`;
   const others = alternatives.map((other) => `${other.tails} would be ${formatLength(other.tip, unit)}`);
   return others.length === 0 ? mean : `${mean}; ${others.join(', ')}`;
 };

@@ -1,30 +1,27 @@
+import type { Complaint } from '../complaint.ts';
+import { under } from '../complaint.ts';
+import type { DrawerSet } from '../drawer/drawer.ts';
+import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
+import { readInput } from '../files/readInput.ts';
 import type { Joint } from '../joint/joint.ts';
 import { layOut } from '../joint/layOut.ts';
 import type { Unit } from '../units/length.ts';
-import { Failure, refuseOptions, WRONG_INPUT } from './failure.ts';
-import { type JointOptions, readJointOptions } from './jointOptions.ts';
-
-/** A corner that has been set out, and what it belongs to. */
-export interface WorkCorner {
-  readonly name: string;
-  readonly joint: Joint;
-}
+import { type JointOptions, optionsOfJoint, readJointOptions } from './jointOptions.ts';
 
 /** What a command has been given to work on, set out. */
 export interface Work {
   readonly title: string;
   readonly units: Unit;
-  readonly corners: readonly WorkCorner[];
+  readonly set: DrawerSet;
+  /** Corners that belong to no drawer. */
+  readonly joints: readonly { readonly name: string; readonly joint: Joint }[];
 }
 
-/** Options that may stand beside a plan. */
-const BESIDE_PLAN: ReadonlySet<string> = new Set(['name', 'units']);
+const NO_DRAWERS: DrawerSet = { drawers: [], advice: [] };
 
 /** Reads a plan, or the options of one corner, and sets everything out. Throws a Failure with all that is wrong. */
-export const loadWork = async (plan: string | undefined, options: JointOptions): Promise<Work> => {
-  if (plan === undefined) return workOfOptions(options);
-  throw new Failure(['no plans yet'], WRONG_INPUT);
-};
+export const loadWork = async (plan: string | undefined, options: JointOptions): Promise<Work> =>
+  plan === undefined ? workOfOptions(options) : workOfPlan(plan, options);
 
 const workOfOptions = (options: JointOptions): Work => {
   const { name, units, spec, complaints } = readJointOptions(options);
@@ -35,5 +32,44 @@ const workOfOptions = (options: JointOptions): Work => {
     const more = joint?.ok === false ? joint.complaints.filter(({ at }) => !blamed.has(at[0] ?? '')) : [];
     return refuseOptions([...complaints, ...more], units);
   }
-  return { title: name, units, corners: [{ name, joint: joint.value }] };
+  return { title: name, units, set: NO_DRAWERS, joints: [{ name, joint: joint.value }] };
+};
+
+const workOfPlan = async (file: string, options: JointOptions): Promise<Work> => {
+  const beside = optionsOfJoint(options);
+  if (beside.length > 0)
+    throw new Failure(
+      beside.map((option) => `${option}: a plan says this itself; leave out the option, or the plan`),
+      WRONG_INPUT,
+    );
+  const bytes = await readInput(file, 'a plan; try halfpin start to begin one');
+  // Reading plans takes a parser and a checker that a single corner has no need of.
+  const [{ readPlan }, { formatPlanComplaint }, { layOutSet }] = await Promise.all([
+    import('../plan/readPlan.ts'),
+    import('../plan/planComplaint.ts'),
+    import('../drawer/layOutSet.ts'),
+  ]);
+  const reading = readPlan(bytes);
+  const plan = reading.ok ? reading.plan : reading.sound;
+  const units = options.units === 'in' || options.units === 'mm' ? options.units : plan.units;
+  const set = layOutSet(plan.drawers, plan.target);
+  const joints = plan.joints.map(({ name, spec }, i) => ({ name, i, laid: layOut(spec) }));
+  const later: Complaint[] = [
+    ...(set.ok ? [] : set.complaints),
+    ...joints.flatMap(({ i, laid }) => (laid.ok ? [] : under(['joints', i], laid.complaints))),
+  ];
+  const complaints = [...(reading.ok ? [] : reading.complaints), ...later.map(reading.locate)];
+  if (complaints.length > 0 || !set.ok)
+    throw new Failure(
+      complaints
+        .sort((a, b) => a.line - b.line || a.column - b.column)
+        .map((complaint) => formatPlanComplaint(file, complaint, units)),
+      WRONG_INPUT,
+    );
+  return {
+    title: plan.name,
+    units,
+    set: set.value,
+    joints: joints.flatMap(({ name, laid }) => (laid.ok ? [{ name, joint: laid.value }] : [])),
+  };
 };

@@ -1,9 +1,8 @@
 import type { Joint } from '../joint/joint.ts';
-import type { Piece } from '../paper/piece.ts';
 import type { Unit } from '../units/length.ts';
 import type { Board } from './band.ts';
 import { REFERENCE_EDGE, type Titles } from './titles.ts';
-import { flat, type GrooveMark, type WrapSpec, wrap } from './wrap.ts';
+import { flat, type GrooveMark, type TemplatePiece, type WrapSpec, wrap } from './wrap.ts';
 
 /** What one board of a corner is called on its template. */
 export interface BoardEnd {
@@ -39,7 +38,7 @@ export interface PieceChoice {
 export const BOTH_BOARDS: PieceChoice = { boards: ['tail', 'pin'], flat: false };
 
 /** The templates of one corner. Left and right corners mirror each other. */
-export const cornerPieces = (corner: Corner, { boards, flat: asStrips }: PieceChoice): Piece[] =>
+export const cornerPieces = (corner: Corner, { boards, flat: asStrips }: PieceChoice): TemplatePiece[] =>
   boards.flatMap((board) => {
     const spec = wrapSpec(corner, board);
     return asStrips ? flat(spec) : [wrap(spec)];

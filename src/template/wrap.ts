@@ -7,6 +7,11 @@ import { type Band, type Board, bandsOf } from './band.ts';
 import { letter, letterTag, SMALL, type Strip, tagLength } from './lettering.ts';
 import { letteringOf, type Share, type Titles } from './titles.ts';
 
+/** A piece with its title in parts: the drawer, the part and corner, and the end. */
+export interface TemplatePiece extends Piece {
+  readonly caption: readonly [item: string, part: string, end: string];
+}
+
 /** A groove as the templates show it, in mm from their lower edge. */
 export interface GrooveMark {
   readonly offset: number;
@@ -30,10 +35,10 @@ const FOLD_OVERHANG = 3;
 const EDGE_MARK = 4.2;
 
 /** The bands of a board's end as one piece, to be folded round it. */
-export const wrap = (spec: WrapSpec): Piece => pieceOf(spec, bandsOf(spec.joint, spec.board));
+export const wrap = (spec: WrapSpec): TemplatePiece => pieceOf(spec, bandsOf(spec.joint, spec.board));
 
 /** Each band as a piece of its own, for boards that are not exactly as thick as they should be. */
-export const flat = (spec: WrapSpec): Piece[] =>
+export const flat = (spec: WrapSpec): TemplatePiece[] =>
   bandsOf(spec.joint, spec.board).map((band) =>
     pieceOf({ ...spec, name: `${spec.name}-${band.name}` }, [band]),
   );
@@ -62,13 +67,14 @@ const lay = (bands: readonly Band[], insideOn: 'left' | 'right', start: number):
 
 const isFace = ({ band }: Laid): boolean => band.name !== 'end';
 
-const pieceOf = (spec: WrapSpec, bands: readonly Band[]): Piece => {
+const pieceOf = (spec: WrapSpec, bands: readonly Band[]): TemplatePiece => {
   const { joint, titles, name } = spec;
   const { width: height } = joint;
   const shape = shapeOf(spec, bands);
   return {
     name,
     title: `${titles.item}, ${titles.part}, ${titles.end}, corner ${titles.corner}`,
+    caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end],
     count: titles.count,
     width: shape.width,
     height: shape.height,

@@ -1,0 +1,132 @@
+import type { Command } from 'commander';
+import type { Part, StockTotal } from '../drawer/parts.ts';
+import { Failure, WRONG_INPUT } from '../files/failure.ts';
+import { csv } from '../render/csv.ts';
+import { printJson } from '../render/json.ts';
+import { table } from '../render/table.ts';
+import { formatNumber, MM_PER_INCH, type Unit } from '../units/length.ts';
+import { speak } from '../units/phrase.ts';
+import { wrapText } from './jointText.ts';
+import { readUnits } from './units.ts';
+import { loadWork } from './work.ts';
+
+interface PartsOptions {
+  readonly json?: boolean;
+  readonly csv?: boolean;
+  readonly units?: string;
+}
+
+/** `parts`: everything to cut, with spare length for a trial joint. */
+export const addParts = (program: Command): void => {
+  program
+    .command('parts')
+    .summary('list every part to cut, with spare for a trial joint')
+    .description(
+      'Lists every part of every drawer: its finished size, its rough length, its wood and what is worked on it.',
+    )
+    .argument('<plan>', 'a plan file')
+    .option('--csv', 'comma-separated values, for a spreadsheet')
+    .option('--json', 'one JSON object, lengths in mm')
+    .option('--units <unit>', 'mm or in: what is shown')
+    .addHelpText('after', '\nExample:\n  halfpin parts examples/haberdashery-chest.yaml --csv > parts.csv\n')
+    .action(async (plan: string, options: PartsOptions) => {
+      if (options.csv && options.json)
+        throw new Failure(['--csv: give --csv or --json, not both'], WRONG_INPUT);
+      readUnits(options.units);
+      const { units, set } = await loadWork(plan, options);
+      if (set.drawers.length === 0)
+        throw new Failure(
+          [`${plan}: there are no drawers in this plan, so there are no parts to list`],
+          WRONG_INPUT,
+        );
+      const { parts, stockTotals } = await import('../drawer/parts.ts');
+      const rows = parts(set);
+      const totals = stockTotals(rows);
+      process.stdout.write(
+        options.json
+          ? printJson({ parts: rows.map((row) => partRecord(row, units)), totals })
+          : options.csv
+            ? csv(
+                HEADING.map((title) => `${title[0]}${title[1] ? ` ${units}` : ''}`),
+                rows.map((row) => cells(row, units)),
+              )
+            : `${text(rows, totals, units).join('\n')}\n`,
+      );
+    });
+};
+
+const partRecord = ({ worked, ...part }: Part, units: Unit) => ({
+  ...part,
+  species: part.species ?? null,
+  worked: worked.map((phrase) => speak(phrase, units)),
+});
+
+/** Each column's title, and whether it is a length. */
+const HEADING = [
+  ['drawer', false],
+  ['part', false],
+  ['count', false],
+  ['length', true],
+  ['width', true],
+  ['thickness', true],
+  ['rough length', true],
+  ['species', false],
+  ['grain', false],
+  ['worked', false],
+] as const;
+
+/** A spreadsheet reckons with decimals, in inches too. */
+const decimal = (value: number, units: Unit): string =>
+  String(Number((units === 'in' ? value / MM_PER_INCH : value).toFixed(4)));
+
+const cells = (part: Part, units: Unit): string[] => [
+  part.drawer,
+  part.part,
+  String(part.count),
+  ...[part.length, part.width, part.thickness, part.roughLength].map((value) => decimal(value, units)),
+  part.species ?? '',
+  part.grain,
+  part.worked.map((phrase) => speak(phrase, units)).join('; '),
+];
+
+const text = (rows: readonly Part[], totals: readonly StockTotal[], units: Unit): string[] => {
+  const length = (value: number): string => formatNumber(value, units);
+  const area = (value: number): string =>
+    units === 'in'
+      ? `${(value / (12 * MM_PER_INCH) ** 2).toFixed(2)} sq ft`
+      : `${(value / 1e6).toFixed(3)} m²`;
+  const running = (value: number): string =>
+    units === 'in' ? `${(value / (12 * MM_PER_INCH)).toFixed(2)} ft` : `${(value / 1000).toFixed(2)} m`;
+  return [
+    `Lengths in ${units}; the rough length has a spare joint and 3 mm at each jointed end.`,
+    '',
+    ...table(
+      ['drawer', 'part', 'count', 'length', 'width', 'thick', 'rough', 'wood'],
+      rows.map((row) => [
+        row.drawer,
+        row.part,
+        String(row.count),
+        ...[row.length, row.width, row.thickness, row.roughLength].map(length),
+        row.species ?? '',
+      ]),
+      [false, false, true, true, true, true, true, false],
+    ),
+    '',
+    ...rows.flatMap((row) =>
+      row.worked.flatMap((phrase) => wrapText(`${row.drawer} ${row.part}: ${speak(phrase, units)}`)),
+    ),
+    '',
+    'In all, at rough length, before planing and sawing:',
+    ...table(
+      ['wood', 'thick', 'pieces', 'area', 'length'],
+      totals.map((total) => [
+        total.species ?? 'not named',
+        length(total.thickness),
+        String(total.count),
+        area(total.area),
+        running(total.length),
+      ]),
+      [false, true, true, true, true],
+    ),
+  ];
+};

@@ -1,0 +1,9 @@
+/** Comma-separated values as RFC 4180 has them: lines end in CR LF, and what needs quotes has them. */
+export const csv = (heading: readonly string[], rows: readonly (readonly string[])[]): string =>
+  [heading, ...rows].map((row) => `${row.map(field).join(',')}\r\n`).join('');
+
+/** A field that a spreadsheet would take for a formula is kept as text by a leading apostrophe. */
+const field = (text: string): string => {
+  const safe = /^[=+\-@\t\r]/u.test(text) && !/^-?\d/u.test(text) ? `'${text}` : text;
+  return /[",\r\n]/u.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+};

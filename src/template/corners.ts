@@ -1,0 +1,110 @@
+import { cornerLetter } from '../drawer/corners.ts';
+import type { Drawer } from '../drawer/drawer.ts';
+import type { Joint } from '../joint/joint.ts';
+import type { Unit } from '../units/length.ts';
+import type { BoardEnd, Corner } from './corner.ts';
+import { fileStem } from './fileStem.ts';
+
+const HANDS = ['left', 'right'] as const;
+
+/** What a whole set's templates are made from. */
+export interface TemplateWork {
+  readonly drawers: readonly Drawer[];
+  /** Corners that belong to no drawer. */
+  readonly joints: readonly { readonly name: string; readonly joint: Joint }[];
+  readonly units: Unit;
+}
+
+/** Every corner to be drawn; equal ones of several drawers only once, named for them all. */
+export const cornersOf = ({ drawers, joints, units }: TemplateWork): Corner[] => {
+  const stem = stems();
+  return merged([
+    ...drawers.flatMap((drawer) => drawerCorners(drawer, stem(drawer.spec.name), units)),
+    ...joints.flatMap(({ name, joint }) => jointCorners(name, joint, stem(name), units)),
+  ]);
+};
+
+const jointCorners = (item: string, joint: Joint, stem: string, units: Unit): Corner[] =>
+  HANDS.map((hand) => ({
+    joint,
+    item,
+    letter: cornerLetter('front', hand),
+    hand,
+    count: 1,
+    tailBoard: { part: 'tail board', end: `${hand} corner` },
+    pinBoard: { part: 'pin board', end: `${hand} corner` },
+    units,
+    stem,
+  }));
+
+const drawerCorners = (drawer: Drawer, stem: string, units: Unit): Corner[] => {
+  const { spec, back } = drawer;
+  const { offset, width } = spec.groove;
+  const groove = { offset, width };
+  const common = { item: spec.name, count: spec.count, units, stem };
+  const side = (hand: string, end: string): BoardEnd => ({
+    part: `${hand} side`,
+    end,
+    ...(spec.bottom.hold.kind === 'groove' && { groove }),
+  });
+  const fronts = HANDS.map(
+    (hand): Corner => ({
+      ...common,
+      ...frontBoard(drawer, { part: 'front', end: `${hand} end`, groove }),
+      letter: cornerLetter('front', hand),
+      hand,
+      tailBoard: side(hand, 'front end'),
+    }),
+  );
+  const backs = HANDS.map(
+    (hand): Corner => ({
+      ...common,
+      joint: back,
+      letter: cornerLetter('back', hand),
+      // From behind, the right side stands at the left.
+      hand: hand === 'left' ? 'right' : 'left',
+      // The back stands on the groove's top edge, so the groove itself lies under this template.
+      tailBoard: { part: `${hand} side`, end: 'back end', edge: ["groove's top edge", 'groove top'] },
+      pinBoard: { part: 'back', end: `${hand} end` },
+    }),
+  );
+  return [...fronts, ...backs];
+};
+
+/** A front with a lip is rebated: its template goes round the rebate's shoulder, and the lip stands beyond it. */
+const frontBoard = ({ spec, front }: Drawer, pinBoard: BoardEnd): Pick<Corner, 'joint' | 'pinBoard'> =>
+  spec.lip === undefined
+    ? { joint: front, pinBoard }
+    : {
+        joint: { ...front, pinBoard: { thickness: front.depth, lap: 0 } },
+        pinBoard: { ...pinBoard, edge: ["rebate's lower edge", 'rebate'] },
+      };
+
+/** Gives each name a stem of its own, numbered where two names come to the same. */
+const stems = (): ((name: string) => string) => {
+  const taken = new Set<string>();
+  return (name) => {
+    const stem = fileStem(name);
+    let own = stem;
+    for (let i = 2; taken.has(own); i++) own = `${stem}-${i}`;
+    taken.add(own);
+    return own;
+  };
+};
+
+const merged = (corners: readonly Corner[]): Corner[] => {
+  const byShape = new Map<string, Corner>();
+  for (const corner of corners) {
+    const { joint, letter, hand, tailBoard, pinBoard } = corner;
+    const { advice: _, alternatives: __, ...shape } = joint;
+    const key = JSON.stringify([shape, letter, hand, tailBoard, pinBoard]);
+    const equal = byShape.get(key);
+    byShape.set(
+      key,
+      equal === undefined
+        ? corner
+        : { ...equal, item: `${equal.item}, ${corner.item}`, count: equal.count + corner.count },
+    );
+  }
+  return [...byShape.values()];
+};
