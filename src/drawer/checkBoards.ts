@@ -20,7 +20,7 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const proud = joint.proud ?? 0;
   if (Math.abs((backJoint.proud ?? 0) - proud) > DUST)
     wrong.push({
-      at: ['backJoint', 'proud'],
+      at: ['back', 'joint', 'proud'],
       says: say`the sides stand ${mm(backJoint.proud ?? 0)} proud at the back and ${mm(proud)} at the front; unless both are equal the sides are not parallel`,
       hint: say`${mm(proud)}`,
     });

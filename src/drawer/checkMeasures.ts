@@ -37,9 +37,9 @@ const measuresOf = ({ space, lip, stock, groove, backDrop, bottom }: DrawerSpec)
     );
   if (lip !== undefined)
     measures.push(
-      [['lip', 'sides'], 'the lip at each side', lip.sides, LIP_RANGE],
-      [['lip', 'top'], 'the lip above', lip.top, LIP_RANGE],
-      [['lip', 'bottom'], 'the lip below', lip.bottom, LIP_RANGE],
+      [['front', 'lip', 'sides'], 'the lip at each side', lip.sides, LIP_RANGE],
+      [['front', 'lip', 'top'], 'the lip above', lip.top, LIP_RANGE],
+      [['front', 'lip', 'bottom'], 'the lip below', lip.bottom, LIP_RANGE],
     );
   if (bottom.hold.kind === 'slips')
     measures.push(

@@ -2,13 +2,14 @@ import { accept, type Complaint, type Result, refuse, under } from '../complaint
 import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
 import { layOut } from '../joint/layOut.ts';
+import { meanTail } from '../joint/proportion.ts';
 import { quote } from '../units/length.ts';
 import { mm, say } from '../units/phrase.ts';
 import { advise } from './advise.ts';
 import { boardsOf } from './boards.ts';
 import { type Draft, draftDrawer } from './draft.ts';
 import type { Drawer, DrawerSet, Family } from './drawer.ts';
-import { commonPin, familyTarget, meanTipOf, nearestChoice } from './family.ts';
+import { commonPin, familyTarget, nearestChoice } from './family.ts';
 import { TARGET_RANGE_IN_PINS } from './limits.ts';
 import type { DrawerSpec } from './spec.ts';
 
@@ -20,12 +21,15 @@ import type { DrawerSpec } from './spec.ts';
  * choice to make and does not count, but its mean tip enters the set's spread.
  * @param target the tail width to keep to, in mm
  * @returns the set with all its advice, or everything that is wrong with any of its drawers; places start at the plan's
- * top: `['drawers', 1, 'opening', 'width']`, `['target']`
+ * top: `['drawers', 1, 'opening', 'width']`, `['family', 'target']`
  */
 export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result<DrawerSet> => {
   const wrong: Complaint[] = [...sameNames(specs)];
   if (target !== undefined && !(target > 0 && Number.isFinite(target)))
-    wrong.push({ at: ['target'], says: say`the set's tail width is ${target}; it must be more than 0` });
+    wrong.push({
+      at: ['family', 'target'],
+      says: say`the set's tail width is ${target}; it must be more than 0`,
+    });
   const drafts: Draft[] = [];
   specs.forEach((spec, i) => {
     const draft = draftDrawer(spec);
@@ -51,7 +55,7 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
   });
   if (wrong.length > 0) return refuse(...wrong);
 
-  const tips = fronts.map(meanTipOf);
+  const tips = fronts.map(meanTail);
   const family: Family = { target: aim, pin, tips, spread: Math.max(...tips) / Math.min(...tips) };
   const drawers: Drawer[] = [];
   const advice = adviseOnTarget(aim, pin);
@@ -116,7 +120,7 @@ const adviseOnTarget = (target: number, pin: number): Complaint[] => {
     ? []
     : [
         {
-          at: ['target'],
+          at: ['family', 'target'],
           says: say`tails of ${mm(target)} are not ${least} to ${most} times the set's pin of ${mm(pin)}`,
           hint: say`${mm(least * pin)} to ${mm(most * pin)}`,
         },

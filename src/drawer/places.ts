@@ -26,7 +26,7 @@ export const backPlace = (place: Place): Place => {
     case 'pinBoard':
       return ['stock', 'back', 'thickness'];
     default:
-      return ['backJoint', ...place];
+      return ['back', 'joint', ...place];
   }
 };
 

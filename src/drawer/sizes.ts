@@ -1,4 +1,4 @@
-import { withDefaults } from '../joint/defaults.ts';
+import { defaultLap } from '../joint/defaults.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import type { DrawerSpec } from './spec.ts';
 
@@ -38,14 +38,14 @@ export interface Sizes {
  * the box that the opening asks for. Where a drawer has its own size, that is the size of its box and its depth overall.
  */
 export const sizesOf = (spec: DrawerSpec): Sizes => {
-  const { space, lip, stock, groove } = spec;
+  const { space, lip, stock, joint, groove } = spec;
   const box = space.kind === 'opening' ? space.opening : space.size;
   const fit = space.kind === 'opening' ? space.fit : { side: 0, top: 0, behind: 0 };
   const width = box.width - 2 * fit.side - (space.kind === 'size' ? 2 * (lip?.sides ?? 0) : 0);
   const height = box.height - fit.top;
-  const { lap, proud } = withDefaults(frontJointSpec(spec, height));
+  const lap = joint.kind === 'through' ? 0 : (joint.lap ?? defaultLap(stock.front.thickness));
   const depth = box.depth - fit.behind + (space.kind === 'opening' && lip !== undefined ? lap : 0);
-  const wall = stock.side.thickness - proud;
+  const wall = stock.side.thickness - (joint.proud ?? 0);
   const backFrom = groove.offset + groove.width;
   return {
     width,

@@ -1,11 +1,11 @@
-import { accept, type Result } from '../complaint.ts';
+import { accept, type Complaint, type Result } from '../complaint.ts';
 import { rise } from '../units/slope.ts';
 import { advise } from './advise.ts';
 import { checkSizes } from './checkSizes.ts';
 import { checkSpacing } from './checkSpacing.ts';
 import { type ResolvedSpec, withDefaults } from './defaults.ts';
 import { DUST } from './dust.ts';
-import type { Interval, Joint, Pin, Tail } from './joint.ts';
+import type { Joint, Pin, Tail } from './joint.ts';
 import { LEAST_BASE } from './limits.ts';
 import { leastTip } from './spacing.ts';
 import type { JointSpec } from './spec.ts';
@@ -17,13 +17,18 @@ import { tailWidths, type Widths } from './tailWidths.ts';
  */
 export const layOut = (spec: JointSpec): Result<Joint> => {
   const resolved = withDefaults(spec);
-  const sizes = checkSizes(spec, resolved);
-  // A tail's least width leans on the sizes; where they are wrong, only what holds for any size is asked of it.
-  const needed = sizes.length === 0 ? leastTip(resolved) : LEAST_BASE;
-  const wrong = [...sizes, ...checkSpacing(resolved.spacing, needed)];
+  const wrong = checkWish(spec, resolved);
   if (wrong.length > 0) return { ok: false, complaints: wrong };
   const widths = tailWidths(resolved);
   return widths.ok ? accept(jointOf(resolved, widths.value)) : widths;
+};
+
+/** Everything that is wrong with a wish before any tail is placed. */
+export const checkWish = (spec: JointSpec, resolved: ResolvedSpec): Complaint[] => {
+  const sizes = checkSizes(spec, resolved);
+  // A tail's least width leans on the sizes; where they are wrong, only what holds for any size is asked of it.
+  const needed = sizes.length === 0 ? leastTip(resolved) : LEAST_BASE;
+  return [...sizes, ...checkSpacing(resolved.spacing, needed)];
 };
 
 const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: Widths): Joint => {
@@ -53,18 +58,16 @@ const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: Widths): Join
 };
 
 /** The pins are what the tails leave of the board. */
-const pinsBetween = (tails: readonly Tail[], width: number): Pin[] => {
-  const gaps = (level: 'tip' | 'base'): Interval[] => {
-    const edges = [0, ...tails.flatMap((tail) => tail[level]), width];
-    return Array.from({ length: tails.length + 1 }, (_, i) => [edges[2 * i] ?? 0, edges[2 * i + 1] ?? width]);
-  };
-  const wide = gaps('base');
-  return gaps('tip').map((narrow, i) => ({
-    narrow,
-    wide: wide[i] ?? narrow,
-    half: i === 0 || i === tails.length,
-  }));
-};
+const pinsBetween = (tails: readonly Tail[], width: number): Pin[] =>
+  Array.from({ length: tails.length + 1 }, (_, i) => {
+    const below = tails[i - 1];
+    const above = tails[i];
+    return {
+      narrow: [below?.tip[1] ?? 0, above?.tip[0] ?? width],
+      wide: [below?.base[1] ?? 0, above?.base[0] ?? width],
+      half: below === undefined || above === undefined,
+    };
+  });
 
 const allEqual = (widths: readonly number[]): boolean =>
   widths.every((width) => Math.abs(width - (widths[0] ?? width)) < DUST);

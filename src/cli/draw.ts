@@ -1,0 +1,37 @@
+import type { Command } from 'commander';
+import type { DrawOptions } from './drawOptions.ts';
+import { addJointOptions, type JointOptions } from './jointOptions.ts';
+import { addPaperOptions } from './paperOptions.ts';
+
+/** `draw`: full-size templates. */
+export const addDraw = (program: Command): void => {
+  const command = program
+    .command('draw')
+    .summary('full-size templates to print and glue on')
+    .description(
+      'Draws the templates of a plan, or of one corner, at full size, on pages to be printed at 100 %.',
+    )
+    .argument('[plan]', 'a plan file')
+    .option('--out <folder>', 'where to write', 'templates-out')
+    .option('--as <kinds>', 'pdf, svg, or both: pdf,svg', 'pdf')
+    .option('--flat', 'every face as a strip of its own, for boards not exactly as thick as planned')
+    .option('--boards <board>', 'tail or pin: only that board of each corner')
+    .option('--rods', 'a rod of each corner as well, to knife from')
+    .option('--printer <name>', 'correct every page for a printer measured with halfpin proof')
+    .option('--send <queue>', 'print straight to this queue of CUPS as well');
+  addPaperOptions(command);
+  addJointOptions(command)
+    .addHelpText(
+      'after',
+      `
+Examples:
+  halfpin draw examples/haberdashery-chest.yaml
+  halfpin draw --width 96 --tail-board 11 --pin-board 20 --kind lapped --paper A4
+`,
+    )
+    .action(async (plan: string | undefined, options: DrawOptions & JointOptions) => {
+      // What draws is far more than any other command needs.
+      const { drawSheets } = await import('./drawSheets.ts');
+      await drawSheets(plan, options);
+    });
+};

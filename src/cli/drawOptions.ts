@@ -1,0 +1,58 @@
+import type { Complaint } from '../complaint.ts';
+import { refuseOptions } from '../files/failure.ts';
+import type { Paper } from '../paper/sizes.ts';
+import type { PieceChoice } from '../template/corner.ts';
+import { quote, type Unit } from '../units/length.ts';
+import { say } from '../units/phrase.ts';
+import { type PaperOptions, readPaperOptions } from './paperOptions.ts';
+
+/** The options of `draw` beside those of a corner, as typed. */
+export interface DrawOptions extends PaperOptions {
+  readonly out: string;
+  readonly as: string;
+  readonly flat?: boolean;
+  readonly boards?: string;
+  readonly rods?: boolean;
+  readonly printer?: string;
+  readonly send?: string;
+}
+
+export type FileKind = 'pdf' | 'svg';
+
+export interface DrawWish {
+  readonly kinds: ReadonlySet<FileKind>;
+  readonly paper: Paper;
+  readonly margin: number;
+  readonly choice: PieceChoice;
+}
+
+/** Reads what is typed, in the unit that the maker reads in. Throws a Failure with all that is wrong. */
+export const readDrawOptions = (options: DrawOptions, units: Unit): DrawWish => {
+  const complaints: Complaint[] = [];
+  const kinds = new Set<FileKind>();
+  for (const kind of options.as.split(',').map((part) => part.trim().toLowerCase()))
+    if (kind === 'pdf' || kind === 'svg') kinds.add(kind);
+    else
+      complaints.push({
+        at: ['as'],
+        says: say`${quote(kind)} is no kind of file; it must be pdf or svg, or both`,
+        hint: say`pdf,svg`,
+      });
+  const printed = readPaperOptions(options, units, complaints);
+  const { boards } = options;
+  if (boards !== undefined && boards !== 'tail' && boards !== 'pin')
+    complaints.push({
+      at: ['boards'],
+      says: say`${quote(boards)} is neither of a corner's boards; it must be tail or pin`,
+    });
+  if (complaints.length > 0 || printed === undefined) return refuseOptions(complaints, units);
+  return {
+    kinds,
+    ...printed,
+    choice: {
+      boards: boards === 'tail' || boards === 'pin' ? [boards] : ['tail', 'pin'],
+      flat: options.flat === true,
+      rods: options.rods === true,
+    },
+  };
+};
