@@ -3,8 +3,8 @@
  * ends and no-break spaces as spaces; other control characters, noncharacters and halves of surrogate pairs as U+FFFD.
  */
 export const shownText = (text: string): string =>
-  // Most texts are plain, and most of the time would go into finding that out the long way.
-  /^[ -~]*$/u.test(text)
+  // Most texts are of letters that all of this leaves alone; to find that out the long way takes most of the time.
+  /^[ -~\u00A1-\u02FF\u2010-\u2027\u2190-\u2193]*$/u.test(text)
     ? text
     : text
         .normalize('NFC')

@@ -35,12 +35,14 @@ const FOLD_OVERHANG = 3;
 const EDGE_MARK = 4.2;
 
 /** The bands of a board's end as one piece, to be folded round it. */
-export const wrap = (spec: WrapSpec): TemplatePiece => pieceOf(spec, bandsOf(spec.joint, spec.board));
+export const wrap = (spec: WrapSpec): TemplatePiece => pieceOf(spec, () => bandsOf(spec.joint, spec.board));
 
 /** Each band as a piece of its own, for boards that are not exactly as thick as they should be. */
 export const flat = (spec: WrapSpec): TemplatePiece[] =>
-  bandsOf(spec.joint, spec.board).map((band) =>
-    pieceOf({ ...spec, name: `${spec.name}-${band.name}` }, [band]),
+  bandsOf(spec.joint, spec.board).map(({ name }) =>
+    pieceOf({ ...spec, name: `${spec.name}-${name}` }, () =>
+      bandsOf(spec.joint, spec.board).filter((band) => band.name === name),
+    ),
   );
 
 /** A band in its place on the piece. */
@@ -67,10 +69,11 @@ const lay = (bands: readonly Band[], insideOn: 'left' | 'right', start: number):
 
 const isFace = ({ band }: Laid): boolean => band.name !== 'end';
 
-const pieceOf = (spec: WrapSpec, bands: readonly Band[]): TemplatePiece => {
-  const { joint, titles, name } = spec;
-  const { width: height } = joint;
-  const shape = shapeOf(spec, bands);
+/** @param bands laid out anew for each drawing: a set of thousands of pieces could not keep them all */
+const pieceOf = (spec: WrapSpec, bands: () => readonly Band[]): TemplatePiece => {
+  const { joint, titles, name, insideOn } = spec;
+  const shape = shapeOf(spec, bands());
+  const laid = () => lay(bands(), insideOn, shape.start);
   return {
     name,
     title: `${titles.item}, ${titles.part}, ${titles.end}, corner ${titles.corner}`,
@@ -80,16 +83,19 @@ const pieceOf = (spec: WrapSpec, bands: readonly Band[]): TemplatePiece => {
     height: shape.height,
     overhang: FOLD_OVERHANG,
     splittable: {
-      x: shape.laid.slice(1).map(({ x0 }) => x0),
+      x: laid()
+        .slice(1)
+        .map(({ x0 }) => x0),
       y: joint.tails.map(({ base }) => base),
     },
-    draw: (splits) => draw(spec, shape, splits, height),
+    draw: (splits) => draw(spec, laid(), shape, splits),
   };
 };
 
-/** A piece's bands laid out, and the tag that a piece grows whose board is too narrow to write on. */
+/** A piece's size, and the tag that a piece grows whose board is too narrow to write on. */
 interface Shape {
-  readonly laid: readonly Laid[];
+  /** Where the first band begins. */
+  readonly start: number;
   readonly width: number;
   readonly height: number;
   readonly tag?: Strip;
@@ -107,20 +113,20 @@ const shapeOf = (spec: WrapSpec, bands: readonly Band[]): Shape => {
     const breadth = Math.max(width, SMALL * 1.15);
     const length = tagLength(breadth, letteringOf(spec.titles, 'end', 'all'));
     return {
-      laid,
+      start: 0,
       width: breadth,
       height: height + length,
       tag: { box: { x0: 0, x1: breadth, y0: height, y1: height + length }, turn: 90, nameFirst: true },
     };
   }
   if (faces.every((face) => letterGrip(spec, face, shareOf(face, faces), 0, height) !== undefined))
-    return { laid, width, height };
+    return { start: 0, width, height };
   const length = Math.max(
     ...faces.map(({ band }) => tagLength(height, letteringOf(spec.titles, band.name, 'all'))),
   );
   // The tag lengthens the outermost grip, on the left.
   return {
-    laid: lay(bands, insideOn, length),
+    start: length,
     width: width + length,
     height,
     tag: { box: { x0: 0, x1: length, y0: 0, y1: height }, turn: 0, nameFirst: true },
@@ -155,8 +161,9 @@ const letterGrip = (
   return letter({ box, turn: 90, nameFirst: sense === -1 }, letteringOf(spec.titles, band.name, share));
 };
 
-const draw = (spec: WrapSpec, shape: Shape, splits: Splits, height: number): Drawing => {
-  const { laid, tag } = shape;
+const draw = (spec: WrapSpec, laid: readonly Laid[], shape: Shape, splits: Splits): Drawing => {
+  const { tag } = shape;
+  const { width: height } = spec.joint;
   const inner = laid.flatMap((each) => roomWords(spec, each));
   const grooveWord = spec.groove === undefined ? [] : laid.flatMap((each) => grooveMarks(spec, each));
   const clear = [...inner, ...grooveWord].flatMap((mark) => (mark.kind === 'text' ? [clearBox(mark)] : []));
@@ -182,7 +189,7 @@ const draw = (spec: WrapSpec, shape: Shape, splits: Splits, height: number): Dra
       ...grooveWord,
       ...laid.flatMap(strokeMarks),
       ...foldMarks(laid, height),
-      ...outlineMarks(shape, height),
+      ...outlineMarks(laid, shape, height),
       ...faces.map(edgeMark),
       ...inner,
       ...letters,
@@ -229,7 +236,11 @@ const foldMarks = (laid: readonly Laid[], height: number): StrokeMark[] => {
   return paths.length === 0 ? [] : [{ kind: 'stroke', role: 'fold', pen: 'fold', paths }];
 };
 
-const outlineMarks = ({ laid, width, height: tall, tag }: Shape, height: number): StrokeMark[] => {
+const outlineMarks = (
+  laid: readonly Laid[],
+  { start, width, height: tall }: Shape,
+  height: number,
+): StrokeMark[] => {
   const right = laid.at(-1)?.x1 ?? width;
   const points: Point[] = [
     [0, 0],
@@ -249,7 +260,6 @@ const outlineMarks = ({ laid, width, height: tall, tag }: Shape, height: number)
     pen: 'cut',
     paths: tall > height ? [{ points, closed: true }, level(0, right, height)] : [{ points, closed: true }],
   };
-  const start = tag?.turn === 0 ? tag.box.x1 : 0;
   return [board, { kind: 'stroke', role: 'outline', pen: 'edge', paths: [level(start, right, 0)] }];
 };
 
