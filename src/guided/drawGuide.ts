@@ -6,7 +6,7 @@ import type { DxfLayer } from '../render/dxf.ts';
 import { type Lettering, letter, letterTag, SMALL, type Strip, words } from '../template/lettering.ts';
 import { scaleBar } from '../template/scaleBar.ts';
 import { formatLength, type Unit } from '../units/length.ts';
-import type { GuideBoard } from './guideBoard.ts';
+import { type GuideBoard, STRIP } from './guideBoard.ts';
 
 /** What stands on a guide. */
 export interface GuideTitles {
@@ -16,9 +16,6 @@ export interface GuideTitles {
   readonly stem: string;
   readonly units: Unit;
 }
-
-/** Breadth of the strip along the guide's back that bears its facts, in mm. */
-const STRIP = 20;
 
 /** How far centre lines stand out beyond the outline, in mm. */
 const OVERHANG = 6;
@@ -114,7 +111,7 @@ const drawGuide = (
       label('ref. edge', [box.x0 + STRIP + 2, -1 - SMALL * CAP_HEIGHT], 0),
       ...levels.slice(1).flatMap((to, i): Mark[] => {
         const strip: Strip = {
-          box: { x0: 0, x1: STRIP, y0: levels[i] ?? 0, y1: to },
+          box: { x0: 0, x1: STRIP - 1, y0: levels[i] ?? 0, y1: to },
           turn: 90,
           nameFirst: true,
         };

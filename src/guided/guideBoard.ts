@@ -53,6 +53,9 @@ const FENCE = 40;
 const SPINE = 50;
 const LAND = 30;
 
+/** Breadth of the strip along the guide's back, behind the fence, that bears its facts; in mm. */
+export const STRIP = 21;
+
 /**
  * A guide for the passes of one board.
  * @param bush outside diameter of the guide bush: at least the cutter's
@@ -79,7 +82,7 @@ export const guideBoard = (
   const narrow = checkFingers(board, bush, diameter, walls);
   if (narrow.length > 0) return refuse(...narrow);
   const ends = slots.map(({ lower }) => lower.end[0]);
-  const back = Math.min(Math.min(...ends) - radius - SPINE, fence[0]);
+  const back = Math.min(Math.min(...ends) - radius - SPINE, fence[0] - STRIP);
   const from = Math.min(0, walls[0]?.[0] ?? 0) - LAND;
   const to = Math.max(joint.width, walls.at(-1)?.[1] ?? 0) + LAND;
   return accept({

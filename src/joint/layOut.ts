@@ -18,7 +18,11 @@ import { tailWidths, type Widths } from './tailWidths.ts';
 export const layOut = (spec: JointSpec): Result<Joint> => {
   const resolved = withDefaults(spec);
   const wrong = checkWish(spec, resolved);
-  if (wrong.length > 0) return { ok: false, complaints: wrong };
+  return wrong.length > 0 ? { ok: false, complaints: wrong } : setOut(resolved);
+};
+
+/** Sets out a corner whose wish has been found sound; it may still leave no room for its tails. */
+export const setOut = (resolved: ResolvedSpec): Result<Joint> => {
   const widths = tailWidths(resolved);
   return widths.ok ? accept(jointOf(resolved, widths.value)) : widths;
 };

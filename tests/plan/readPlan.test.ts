@@ -135,6 +135,18 @@ drawers:
     });
   });
 
+  it('cuts grooves half as deep as the sides are thick, down to the half millimetre', () => {
+    const depth = (side: number) =>
+      planOf(`stock: {front: {thickness: 20}, side: {thickness: ${side}}}\ndrawers: [{name: A, ${OPENING}}]`)
+        .drawers[0]?.groove.depth;
+    expect([10, 10.9, 11, 11.9, 12].map(depth)).toEqual([5, 5, 5.5, 5.5, 6]);
+  });
+
+  it('takes the least and the most of every range', () => {
+    expect(drawer('count: 1, joint: {pin: 1, lap: 1}, fit: {side: 0, top: 1000}')).toEqual([]);
+    expect(drawer('count: 1000, joint: {pin: 5000, lap: 200, graded: {ratio: 2}}')).toEqual([]);
+  });
+
   it('is inset again where a drawer sets the lip to nothing', () => {
     const [a] = planOf(`${STOCK}front: {lip: 6}\ndrawers: [{name: A, ${OPENING}, front: {lip: 0}}]`).drawers;
     expect(a?.lip).toBeUndefined();
@@ -489,6 +501,10 @@ describe('a name', () => {
     ]);
   });
 
+  it('is the same name however its accents are encoded', () => {
+    expect(named('Caf\u00E9', 'Cafe\u0301')).toHaveLength(1);
+  });
+
   it('may be shared by a drawer and a corner', () => {
     expect(
       complaintsOf(
@@ -543,10 +559,11 @@ joints:
     const joints = 'joints: [{name: G, kind: through, width: 90, tailBoard: 12, pinBoard: 12}]';
     const sound = (line: string) => {
       const reading = readPlan(`${STOCK}${line}\n${drawers}\n${joints}`);
-      return reading.ok ? undefined : [reading.sound.drawers.length, reading.sound.joints.length];
+      if (reading.ok) return undefined;
+      return [reading.complaints.length, reading.sound.drawers.length, reading.sound.joints.length];
     };
-    expect(sound('grove: {width: 5}')).toEqual([0, 1]);
-    expect(sound('units: cm')).toEqual([0, 0]);
+    expect(sound('grove: {width: 5}')).toEqual([1, 0, 1]);
+    expect(sound('units: cm')).toEqual([1, 0, 0]);
     expect(sound('name: x')).toBeUndefined();
   });
 
