@@ -33,17 +33,38 @@ export interface WrapSpec {
 const FOLD_OVERHANG = 3;
 
 /** The bands of a board's end as one piece, to be folded round it. */
-export const wrap = (spec: WrapSpec): TemplatePiece => pieceOf(spec, bandsOf(spec.joint, spec.board));
+export const wrap = (spec: WrapSpec): TemplatePiece => pieceOf(spec, () => bandsOf(spec.joint, spec.board));
 
 /** Each band as a piece of its own, for boards that are not exactly as thick as they should be. */
 export const flat = (spec: WrapSpec): TemplatePiece[] =>
-  bandsOf(spec.joint, spec.board).map((band) =>
-    pieceOf({ ...spec, name: `${spec.name}-${band.name}` }, [band]),
+  bandsOf(spec.joint, spec.board).map(({ name }) =>
+    pieceOf({ ...spec, name: `${spec.name}-${name}` }, () =>
+      bandsOf(spec.joint, spec.board).filter((band) => band.name === name),
+    ),
   );
 
-const pieceOf = (spec: WrapSpec, bands: readonly Band[]): TemplatePiece => {
-  const { joint, titles, name, insideOn, groove } = spec;
-  const shape = shapeOf(bands, insideOn, joint.width, {
+/** @param bands set out anew for each drawing: a set of thousands of pieces could not keep them all */
+const pieceOf = (spec: WrapSpec, bands: () => readonly Band[]): TemplatePiece => {
+  const { joint, titles, name } = spec;
+  const { width, height, laid } = shapeOfPiece(spec, bands());
+  return {
+    name,
+    title: `${titles.item}, ${titles.part}, ${titles.end}, corner ${titles.corner}`,
+    caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end],
+    count: titles.count,
+    width,
+    height,
+    overhang: FOLD_OVERHANG,
+    splittable: {
+      x: laid.slice(1).map(({ x0 }) => x0),
+      y: joint.tails.map(({ base }) => base),
+    },
+    draw: (splits) => draw(spec, shapeOfPiece(spec, bands()), splits),
+  };
+};
+
+const shapeOfPiece = ({ joint, titles, insideOn, groove }: WrapSpec, bands: readonly Band[]): Shape =>
+  shapeOf(bands, insideOn, joint.width, {
     haveRoom: (laid) =>
       laid.filter(isFace).every((face, _, faces) => {
         const lettering = letteringOf(titles, face.band.name, shareOf(face, faces));
@@ -56,21 +77,6 @@ const pieceOf = (spec: WrapSpec, bands: readonly Band[]): TemplatePiece => {
         bands.map((band) => band.name).filter((band) => band !== 'end'),
       ),
   });
-  return {
-    name,
-    title: `${titles.item}, ${titles.part}, ${titles.end}, corner ${titles.corner}`,
-    caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end],
-    count: titles.count,
-    width: shape.width,
-    height: shape.height,
-    overhang: FOLD_OVERHANG,
-    splittable: {
-      x: shape.laid.slice(1).map(({ x0 }) => x0),
-      y: joint.tails.map(({ base }) => base),
-    },
-    draw: (splits) => draw(spec, shape, splits),
-  };
-};
 
 /** Two faces share a piece's facts between them, the outside one first. */
 const shareOf = ({ band }: Laid, faces: readonly Laid[]): Share =>
