@@ -1,14 +1,15 @@
 // `npm test`: what the tests need from Debian, then the types, the linter, the build and every test.
 import { spawnSync } from 'node:child_process';
-import { readFileSync, rmSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
-/** Programs that judge the output from outside, and the Debian packages that bring them. */
+/** Programs that judge the output from outside, or files of theirs, and the Debian packages that bring them. */
 const JUDGES = {
   pdftoppm: 'poppler-utils',
   qpdf: 'qpdf',
   mutool: 'mupdf-tools',
+  '/usr/share/ppd/cups-pdf/CUPS-PDF_opt.ppd': 'printer-driver-cups-pdf',
 };
 
 const run = (command, args, options = {}) => {
@@ -20,9 +21,10 @@ const run = (command, args, options = {}) => {
   }
 };
 
-const has = (program) => spawnSync('sh', ['-c', `command -v ${program}`]).status === 0;
+const has = (judge) =>
+  judge.startsWith('/') ? existsSync(judge) : spawnSync('sh', ['-c', `command -v ${judge}`]).status === 0;
 
-const missing = Object.entries(JUDGES).filter(([program]) => !has(program));
+const missing = Object.entries(JUDGES).filter(([judge]) => !has(judge));
 if (missing.length > 0) {
   const packages = missing.map(([, name]) => name);
   const install = `apt-get install -y --no-install-recommends ${packages.join(' ')}`;

@@ -39,6 +39,12 @@ export const readDrawOptions = (options: DrawOptions, units: Unit): DrawWish => 
         says: say`${quote(kind)} is no kind of file; it must be pdf or svg, or both`,
         hint: say`pdf,svg`,
       });
+  if (options.send !== undefined && kinds.has('svg') && !kinds.has('pdf'))
+    complaints.push({
+      at: ['send'],
+      says: say`only a PDF goes to a queue; it must be among --as`,
+      hint: say`--as pdf,svg`,
+    });
   const printed = readPaperOptions(options, units, complaints);
   const { boards } = options;
   if (boards !== undefined && boards !== 'tail' && boards !== 'pin')

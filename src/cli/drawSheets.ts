@@ -6,7 +6,7 @@ import { refuseForeign } from '../files/refuseForeign.ts';
 import { writePdf } from '../files/writePdf.ts';
 import { writeWhole } from '../files/writeWhole.ts';
 import { type Layout, layPages, sheetCounts } from '../paper/sheets.ts';
-import { ANSI_PAPERS, ISO_PAPERS, mediaName, type Paper } from '../paper/sizes.ts';
+import { ANSI_PAPERS, ISO_PAPERS, type Paper } from '../paper/sizes.ts';
 import { fileStem } from '../template/fileStem.ts';
 import { type SetLayout, setLayouts, setPieces } from '../template/setLayouts.ts';
 import type { TemplatePiece } from '../template/wrap.ts';
@@ -48,10 +48,10 @@ export const drawSheets = async (
       if (!sheets.ok) continue;
       const path = pdfPath(options.out, work.title, name);
       if (name === 'templates') say(sheetsSentence(sheets.value.count, layout));
-      await writePdf(path, `${work.title}: ${name}`, sheets.value.pages());
+      const pages = await writePdf(path, `${work.title}: ${name}`, sheets.value.pages());
       say(`${path}: ${pagesOf(sheets.value.count, wish.paper.name)}, ${PURPOSE[name]}`);
       if (options.send !== undefined) {
-        await sendToQueue(options.send, path, mediaName(wish.paper));
+        await sendToQueue(options.send, path, pages);
         say(`  sent to ${options.send}`);
       }
     }

@@ -1,11 +1,23 @@
 import type { Page } from '../drawing/page.ts';
+import type { Size } from '../paper/printable.ts';
 import { loadFonts } from './fonts.ts';
 import { writeWhole } from './writeWhole.ts';
 
-/** Writes pages as a PDF, whole or not at all. */
-export const writePdf = async (path: string, title: string, pages: Iterable<Page>): Promise<void> => {
+/**
+ * Writes pages as a PDF, whole or not at all.
+ * @returns the size of each page
+ */
+export const writePdf = async (path: string, title: string, pages: Iterable<Page>): Promise<Size[]> => {
   // Making PDFs takes by far the largest of the libraries.
   const { renderPdf } = await import('../render/pdf.ts');
   const fonts = loadFonts();
-  await writeWhole(path, (write) => renderPdf(pages, { title, fonts }, write));
+  const sizes: Size[] = [];
+  const noted = function* (): Generator<Page, void> {
+    for (const page of pages) {
+      sizes.push({ width: page.width, height: page.height });
+      yield page;
+    }
+  };
+  await writeWhole(path, (write) => renderPdf(noted(), { title, fonts }, write));
+  return sizes;
 };

@@ -1,0 +1,188 @@
+import { execFile, spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { promisify } from 'node:util';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { differences, type Segment } from '../template/segments.ts';
+import { type Bar, barsOf } from './bars.ts';
+import { type ReadPage, readWithPdfjs } from './readPdf.ts';
+import { QUEUE_INSTALLED, type Queue, startQueue } from './startQueue.ts';
+
+const run = promisify(execFile);
+const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const CHEST = 'examples/haberdashery-chest.yaml';
+const CORNER = ['--width', '96', '--tail-board', '11', '--pin-board', '20', '--kind', 'lapped'];
+
+/** A check bar is 100 mm long, a piece's own 50, 20 or 10, or 2, 1 or ½ in: each is meant to be the nearest of these. */
+const nominal = (length: number): number =>
+  [100, 50.8, 50, 25.4, 20, 12.7, 10].reduce((a, b) => (Math.abs(b - length) < Math.abs(a - length) ? b : a));
+
+/** By how much the worst of some bars is off, in mm. */
+const worst = (bars: readonly Bar[]): number =>
+  Math.max(...bars.map(({ length }) => Math.abs(length - nominal(length))));
+
+/** A page's lines, measured from where its first bar begins. */
+const linesOf = ({ strokes }: ReadPage): Segment[] => {
+  const [[x0, y0] = [Number.NaN, Number.NaN]] = barsOf(strokes).map(({ from }) => from);
+  return strokes.map(({ from, to }) => [
+    [from[0] - x0, from[1] - y0],
+    [to[0] - x0, to[1] - y0],
+  ]);
+};
+
+/** CUPS counts paper in whole points. */
+const PAPER_WITHIN = 25.4 / 72;
+
+describe.skipIf(!QUEUE_INSTALLED)(
+  'a print queue of CUPS that prints to PDF (Debian: printer-driver-cups-pdf)',
+  () => {
+    let queue: Queue;
+    beforeAll(async () => {
+      queue = await startQueue();
+    }, 20_000);
+    afterAll(() => queue?.stop());
+
+    const halfpin = (...args: string[]) =>
+      spawnSync(process.execPath, ['dist/halfpin.js', ...args], { env: queue.environment, encoding: 'utf8' });
+
+    /** What comes out of the queue for what is done, page after page. */
+    const printedBy = async (work: () => unknown): Promise<ReadPage[]> => {
+      const before = (await queue.printed()).length;
+      await work();
+      const files = (await queue.printed()).slice(before);
+      return (await Promise.all(files.map(readWithPdfjs))).flatMap(({ pages }) => pages);
+    };
+
+    /** Draws and sends: every page as it was sent, and as it came out. */
+    const sendAndRead = async (name: string, ...options: string[]) => {
+      const out = join(folder, name);
+      const printed = await printedBy(() => {
+        const { status, stderr } = halfpin('draw', ...options, '--out', out, '--send', 'PDF');
+        expect([status, stderr]).toEqual([0, '']);
+      });
+      const files = ['templates', 'bench', 'comparison'].flatMap((kind) =>
+        readdirSync(out).filter((file) => file.endsWith(`${kind}.pdf`)),
+      );
+      const sent = await Promise.all(files.map((file) => readWithPdfjs(join(out, file))));
+      const pages = sent.flatMap((document) => document.pages);
+      expect(printed).toHaveLength(pages.length);
+      return pages.map((page, i) => ({ sent: page, printed: printed[i] ?? page }));
+    };
+
+    const expectTrue = ({ sent, printed }: { sent: ReadPage; printed: ReadPage }): void => {
+      expect(Math.abs(printed.width - sent.width)).toBeLessThan(PAPER_WITHIN);
+      expect(Math.abs(printed.height - sent.height)).toBeLessThan(PAPER_WITHIN);
+      const bars = barsOf(printed.strokes);
+      expect(bars.filter(({ length }) => nominal(length) === 100)).toHaveLength(2);
+      expect(bars).toHaveLength(barsOf(sent.strokes).length);
+      expect(worst(bars)).toBeLessThan(0.05);
+      expect(differences(linesOf(printed), linesOf(sent), 0.05)).toEqual([]);
+    };
+
+    it('prints every sheet of the chest with its bars true and every line in its place, within 0.05 mm', async () => {
+      const pages = await sendAndRead('chest', CHEST, '--paper', 'A4');
+      expect(pages.length).toBeGreaterThan(10);
+      pages.forEach(expectTrue);
+    }, 20_000);
+
+    it.each(['Letter', 'A3', '260x190'])('prints a corner as truly on %s', async (paper) => {
+      const pages = await sendAndRead(paper, ...CORNER, '--paper', paper);
+      expect(pages).toHaveLength(1);
+      pages.forEach(expectTrue);
+    });
+
+    it('cuts a roll off where each page ends', async () => {
+      const pages = await sendAndRead('roll', 'examples/trinket-box.yaml', '--paper', '610xroll');
+      expect(new Set(pages.map(({ sent }) => Math.round(sent.height))).size).toBeGreaterThan(1);
+      pages.forEach(expectTrue);
+    }, 20_000);
+
+    it('is asked for one side, no scaling, and the paper by its standard name', async () => {
+      // PWG 5101.1 names A5.
+      await sendAndRead('asked', ...CORNER, '--paper', 'A5');
+      expect(queue.log()).toMatch(/argv\[5\]=.*media=iso_a5_148x210mm.* print-scaling=none sides=one-sided/);
+    });
+
+    it('is caught by the scale bars of a page that it fits to its paper', async () => {
+      const [page] = await sendAndRead('fitted', ...CORNER, '--paper', 'A4');
+      const [fitted] = await printedBy(() =>
+        run(
+          'lp',
+          ['-d', 'PDF', '-o', 'fit-to-page', '-o', 'media=na_letter_8.5x11in'].concat(
+            join(folder, 'fitted', 'corner-templates.pdf'),
+          ),
+          { env: queue.environment },
+        ),
+      );
+      const bars = barsOf(fitted?.strokes ?? []);
+      const wanted = barsOf(page?.sent.strokes ?? []);
+      expect(wanted.length).toBeGreaterThan(4);
+      expect(bars).toHaveLength(wanted.length);
+      // A4 on letter paper comes out as their heights are, 279.4 to 297: 100 mm as 94.1, and 10 mm as 9.4.
+      bars.forEach(({ length }, i) => {
+        expect(Math.abs(length / (wanted[i]?.length ?? 0) - 279.4 / 297)).toBeLessThan(0.002);
+      });
+      expect(worst(bars)).toBeGreaterThan(5);
+    });
+
+    it('of another name is refused in plain words, with those that are known', () => {
+      const { status, stderr } = halfpin(
+        'draw',
+        ...CORNER,
+        '--out',
+        join(folder, 'unknown'),
+        '--send',
+        'attic',
+      );
+      expect(status).toBe(1);
+      expect(stderr).toBe(
+        `--send: the queue "attic" did not take ${folder}/unknown/corner-templates.pdf: The printer or class does not exist; known queues: "PDF"\n`,
+      );
+    });
+
+    it('that takes no jobs is told of in its own words', async () => {
+      await run('/usr/sbin/cupsreject', ['PDF'], { env: queue.environment });
+      const { status, stderr } = halfpin('draw', ...CORNER, '--out', join(folder, 'closed'), '--send', 'PDF');
+      await run('/usr/sbin/cupsaccept', ['PDF'], { env: queue.environment });
+      expect(status).toBe(1);
+      expect(stderr).toMatch(/^--send: the queue "PDF" did not take .*: .*not accepting.*\n$/);
+    });
+  },
+);
+
+describe('without a print queue', () => {
+  const send = (environment: NodeJS.ProcessEnv, ...options: string[]) =>
+    spawnSync(
+      process.execPath,
+      ['dist/halfpin.js', 'draw', ...CORNER, '--out', join(folder, 'none'), '--send', 'PDF', ...options],
+      { env: { ...process.env, ...environment }, encoding: 'utf8' },
+    );
+
+  it('where there is no lp, says so, says what to do, and keeps what it has drawn', () => {
+    const { status, stdout, stderr } = send({ PATH: '' });
+    expect(status).toBe(1);
+    expect(stderr).toBe(
+      `--send: there is no lp here, so no print queue of CUPS; print ${folder}/none/corner-templates.pdf by hand, at 100 %\n`,
+    );
+    expect(stdout).toContain(`${folder}/none/corner-templates.pdf: 1 page of A4`);
+  });
+
+  it.skipIf(!QUEUE_INSTALLED)('where CUPS is not running, says that there is none', () => {
+    const { status, stderr } = send({ CUPS_SERVER: join(folder, 'no.sock') });
+    expect(status).toBe(1);
+    expect(stderr).toMatch(
+      /^--send: the queue "PDF" did not take .*; CUPS has no queue here, or is not running\n$/,
+    );
+  });
+
+  it('nothing but a PDF can be sent', () => {
+    const { status, stderr } = send({}, '--as', 'svg');
+    expect([status, stderr]).toEqual([
+      2,
+      '--send: only a PDF goes to a queue; it must be among --as; try --as pdf,svg\n',
+    ]);
+  });
+});
