@@ -2,6 +2,9 @@ import { open, readFile, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import type { PrinterError } from '../paper/correction.ts';
+import { MOST_ERROR } from '../paper/readProof.ts';
+import { quote } from '../units/length.ts';
+import { deviceFault } from './deviceFault.ts';
 import { DEVICE_FAILED, Failure } from './failure.ts';
 import { ensureFolder, writeWhole } from './writeWhole.ts';
 
@@ -53,46 +56,68 @@ const isStored = (value: unknown): value is StoredPrinter => {
   if (typeof value !== 'object' || value === null) return false;
   const { error, paper, measured } = value as Record<keyof StoredPrinter, unknown>;
   if (typeof paper !== 'string' || typeof measured !== 'string') return false;
-  if (typeof error !== 'object' || error === null) return false;
+  if (!/^\d{4}-\d\d-\d\d$/u.test(measured) || typeof error !== 'object' || error === null) return false;
   const { x, y, skew } = error as Record<keyof PrinterError, unknown>;
-  return [x, y, skew].every((part) => Number.isFinite(part)) && Number(x) > 0.9 && Number(y) > 0.9;
+  return isNear(x, 1) && isNear(y, 1) && isNear(skew, 0);
 };
 
-/** Adds a printer, or measures it anew; of two runs that save at once the second waits for the first. */
+/** Whether a proof may have told this: a file that was changed by hand must not spoil a front. */
+const isNear = (value: unknown, wanted: number): boolean =>
+  typeof value === 'number' && Math.abs(value - wanted) <= MOST_ERROR + 1e-9;
+
+/**
+ * Adds a printer, or measures it anew; of two runs that save at once the second waits for the first.
+ * Throws a Failure where it cannot be kept; what was kept before still is.
+ */
 export const savePrinter = async (folder: string, name: string, printer: StoredPrinter): Promise<void> => {
   const path = fileIn(folder);
-  await ensureFolder(folder);
-  await locked(`${path}.lock`, async () => {
-    const printers = { ...(await loadPrinters(folder)), [name]: printer };
-    await writeWhole(path, (write) => write(`${JSON.stringify(printers, null, 2)}\n`));
-  });
+  try {
+    await ensureFolder(folder);
+    await locked(`${path}.lock`, async () => {
+      const printers = { ...(await loadPrinters(folder)), [name]: printer };
+      await writeWhole(path, (write) => write(`${JSON.stringify(printers, null, 2)}\n`));
+    });
+  } catch (error) {
+    if (error instanceof Failure) throw error;
+    throw new Failure(
+      [
+        `--save: ${quote(name)} could not be kept: ${deviceFault(error as NodeJS.ErrnoException)}; nothing that was kept before is changed`,
+      ],
+      DEVICE_FAILED,
+    );
+  }
 };
 
-const PATIENCE = 50;
-const PAUSE = 100;
+const PAUSE = 50;
 /** A lock this old, in milliseconds, was left behind by a run that was killed. */
 const STALE = 10_000;
 
 const locked = async (lock: string, work: () => Promise<void>): Promise<void> => {
-  for (let tries = 0; ; tries++) {
-    try {
-      await (await open(lock, 'wx')).close();
-      break;
-    } catch (error) {
-      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
-      const age = Date.now() - (await stat(lock).catch(() => ({ mtimeMs: 0 }))).mtimeMs;
-      if (age > STALE) await rm(lock, { force: true });
-      else if (tries > PATIENCE)
-        throw new Failure(
-          [`${lock}: another run is saving a printer; try again when it is done`],
-          DEVICE_FAILED,
-        );
-      else await setTimeout(PAUSE);
-    }
+  while (!(await taken(lock))) {
+    const age = await ageOf(lock);
+    if (age !== undefined && Math.abs(age) > STALE) await rm(lock, { force: true });
+    else await setTimeout(PAUSE);
   }
   try {
     await work();
   } finally {
     await rm(lock, { force: true });
   }
+};
+
+/** Makes the lock, unless another run has it. */
+const taken = async (lock: string): Promise<boolean> => {
+  try {
+    await (await open(lock, 'wx')).close();
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'EEXIST') return false;
+    throw error;
+  }
+};
+
+/** Nothing where the lock has been given back meanwhile. */
+const ageOf = async (lock: string): Promise<number | undefined> => {
+  const found = await stat(lock).catch(() => undefined);
+  return found && Date.now() - found.mtimeMs;
 };
