@@ -61,9 +61,13 @@ const text = (printers: Printers, today: Date): string[] => {
   );
 };
 
-/** `-0.40 %` for a printer that prints short. */
-export const percent = (factor: number): string =>
-  `${factor < 1 ? '−' : '+'}${Math.abs((factor - 1) * 100).toFixed(2)} %`;
+/** `−0.40 %` for a printer that prints short. */
+export const percent = (factor: number): string => `${signed((factor - 1) * 100)} %`;
 
-/** How far an upright line of 100 mm leans. */
-export const skewText = ({ skew }: PrinterError): string => `${(skew * 100).toFixed(2)} mm in 100`;
+/** How far an upright line of 100 mm leans to the right. */
+export const skewText = ({ skew }: PrinterError): string => `${signed(skew * 100)} mm in 100`;
+
+const signed = (value: number): string => {
+  const size = Math.abs(value).toFixed(2);
+  return Number(size) === 0 ? size : `${value < 0 ? '−' : '+'}${size}`;
+};

@@ -1,14 +1,17 @@
 import { join } from 'node:path';
 import type { Command } from 'commander';
-import { type Complaint, under } from '../complaint.ts';
+import { type Complaint, type Result, refuse, under } from '../complaint.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { savePrinter } from '../files/printerStore.ts';
 import { writePdf } from '../files/writePdf.ts';
-import { proofLengths } from '../paper/proofLengths.ts';
+import type { PrinterError } from '../paper/correction.ts';
+import { type ProofLengths, proofLengths } from '../paper/proofLengths.ts';
 import { readProof } from '../paper/readProof.ts';
+import type { Paper } from '../paper/sizes.ts';
 import { printJson } from '../render/json.ts';
 import { fileStem } from '../template/fileStem.ts';
-import { formatLength, parseLength, type Unit } from '../units/length.ts';
+import { parseLength, type Unit } from '../units/length.ts';
+import { mm, say } from '../units/phrase.ts';
 import { wrapText } from './jointText.ts';
 import { addPaperOptions, type PaperOptions, readPaperOptions } from './paperOptions.ts';
 import { loadCorrection, percent, skewText, userFolder } from './printers.ts';
@@ -55,31 +58,48 @@ Examples:
     .action(proof);
 };
 
-const MEASURES = ['measuredX', 'measuredY', 'measuredD1', 'measuredD2'] as const;
+const MEASURES = { x: 'measuredX', y: 'measuredY', d1: 'measuredD1', d2: 'measuredD2' } as const;
+
+type Measures = Partial<ProofLengths>;
 
 const proof = async (options: ProofOptions): Promise<void> => {
   const unit = readUnits(options.units) ?? 'mm';
   const complaints: Complaint[] = [];
   const printed = readPaperOptions(options, unit, complaints);
-  const measured = MEASURES.map((key) => {
-    const text = options[key];
-    if (text === undefined) return undefined;
-    const parsed = parseLength(text, unit);
-    if (parsed.ok) return parsed.value;
-    complaints.push(...under([key], parsed.complaints));
-    return undefined;
-  });
+  const measures = readMeasures(options, unit, complaints);
   if (complaints.length > 0 || printed === undefined) return refuseOptions(complaints, unit);
-  const { paper, margin } = printed;
+  const sheet: Sheet = { ...printed, unit };
+  if (Object.keys(measures).length > 0) return keepErrorOf(sheet, measures, options);
+  if (options.save !== undefined)
+    throw new Failure(
+      ['--save: there is nothing to save yet; give what you measured, --measured-x and --measured-y'],
+      WRONG_INPUT,
+    );
+  return drawSheet(options, sheet);
+};
 
-  if (measured.every((length) => length === undefined)) {
-    if (options.save !== undefined)
-      throw new Failure(
-        ['--save: there is nothing to save yet; give what you measured, --measured-x and --measured-y'],
-        WRONG_INPUT,
-      );
-    return drawSheet(options, { paper, margin, unit });
-  }
+/** Reads what was measured, a bare number in this unit; what is wrong is added to the complaints. */
+const readMeasures = (options: ProofOptions, unit: Unit, complaints: Complaint[]): Measures =>
+  Object.fromEntries(
+    Object.entries(MEASURES).flatMap(([key, option]) => {
+      const text = options[option];
+      if (text === undefined) return [];
+      const parsed = parseLength(text, unit);
+      if (parsed.ok) return [[key, parsed.value]];
+      complaints.push(...under([option], parsed.complaints));
+      return [];
+    }),
+  );
+
+/** What a proof sheet is drawn for. */
+interface Sheet {
+  readonly paper: Paper;
+  readonly margin: number;
+  readonly unit: Unit;
+}
+
+const keepErrorOf = async (sheet: Sheet, measures: Measures, options: ProofOptions): Promise<void> => {
+  const { paper, margin, unit } = sheet;
   const nominal = proofLengths(paper, margin, unit);
   if (!nominal.ok) return refuseOptions(nominal.complaints, unit);
   if (options.printer !== undefined)
@@ -87,23 +107,8 @@ const proof = async (options: ProofOptions): Promise<void> => {
       ['--printer: a corrected sheet does not tell how the printer errs; measure an uncorrected one'],
       WRONG_INPUT,
     );
-  const [x, y, d1, d2] = measured;
-  const missing = (['x', 'y'] as const).filter((side) => (side === 'x' ? x : y) === undefined);
-  if (x === undefined || y === undefined)
-    throw new Failure(
-      missing.map(
-        (side) =>
-          `--measured-${side}: ${side} is missing; it should be near ${formatLength(nominal.value[side], unit)}`,
-      ),
-      WRONG_INPUT,
-    );
-  const read = readProof(nominal.value, {
-    x,
-    y,
-    ...(d1 !== undefined && { d1 }),
-    ...(d2 !== undefined && { d2 }),
-  });
-  if (!read.ok) return refuseOptions(read.complaints, unit);
+  const read = readSides(nominal.value, measures);
+  if (!read.ok) return refuseOptions([otherUnit(sheet, options) ?? read.complaints].flat(), unit);
   const error = read.value;
   if (options.save !== undefined)
     await savePrinter(userFolder(), nameOf(options.save), {
@@ -124,6 +129,32 @@ const proof = async (options: ProofOptions): Promise<void> => {
   );
 };
 
+/** Reads a proof of which both sides must have been measured. */
+const readSides = (nominal: ProofLengths, measures: Measures): Result<PrinterError> => {
+  const { x, y } = measures;
+  if (x !== undefined && y !== undefined) return readProof(nominal, { ...measures, x, y });
+  const missing = (['x', 'y'] as const).filter((side) => measures[side] === undefined);
+  return refuse(
+    ...missing.map((side) => ({
+      at: [MEASURES[side]],
+      says: say`${side} is missing; it should be near ${mm(nominal[side])}`,
+    })),
+  );
+};
+
+/** A complaint where what was typed fits the sheet that is drawn for the other unit. */
+const otherUnit = ({ paper, margin, unit }: Sheet, options: ProofOptions): Complaint | undefined => {
+  const other = unit === 'mm' ? 'in' : 'mm';
+  const nominal = proofLengths(paper, margin, other);
+  return nominal.ok && readSides(nominal.value, readMeasures(options, other, [])).ok
+    ? {
+        at: [MEASURES.x],
+        says: say`these are the lengths of the proof in ${other === 'in' ? 'inches' : 'mm'}`,
+        hint: say`--units ${other}`,
+      }
+    : undefined;
+};
+
 /** A printer's name is something to type again. */
 const nameOf = (text: string): string => {
   if (/^[\p{L}\p{N}][\p{L}\p{N} ._-]{0,39}$/u.test(text)) return text;
@@ -135,7 +166,7 @@ const nameOf = (text: string): string => {
 
 const drawSheet = async (
   { json, out, printer }: ProofOptions,
-  { paper, margin, unit }: { paper: Parameters<typeof proofLengths>[0]; margin: number; unit: Unit },
+  { paper, margin, unit }: Sheet,
 ): Promise<void> => {
   const correction = printer === undefined ? undefined : await loadCorrection(printer);
   const { drawProof } = await import('../paper/proof.ts');

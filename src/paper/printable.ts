@@ -13,13 +13,13 @@ export const DEFAULT_MARGIN = 6;
 /** What common printers leave white at the least, and what leaves small paper room for a piece. */
 export const MARGIN_RANGE = { least: 5, most: 20 };
 
-/** Complaints about a margin, with an empty place. */
+/** Complaints about a margin, at `margin`. */
 export const checkMargin = (margin: number): Complaint[] =>
   margin >= MARGIN_RANGE.least && margin <= MARGIN_RANGE.most
     ? []
     : [
         {
-          at: [],
+          at: ['margin'],
           says: say`the margin is ${mm(margin)}; it must be ${mm(MARGIN_RANGE.least)} to ${mm(MARGIN_RANGE.most)}`,
           hint: say`${mm(DEFAULT_MARGIN)}`,
         },

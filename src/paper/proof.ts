@@ -5,7 +5,7 @@ import type { Page } from '../drawing/page.ts';
 import { formatLength, type Unit } from '../units/length.ts';
 import { type Correction, correctPage } from './correction.ts';
 import { WORDS } from './frame.ts';
-import { printableBox } from './printable.ts';
+import { DEFAULT_MARGIN, printableBox } from './printable.ts';
 import { type ProofLengths, proofLengths, proofSize, proofStep } from './proofLengths.ts';
 import type { Paper } from './sizes.ts';
 import { wrapText } from './wrapText.ts';
@@ -48,11 +48,18 @@ const ruled = ([x0, y0]: Point, [x1, y1]: Point, step: number): Path[] => {
 const instructions = (
   { x, y, d1, d2 }: ProofLengths,
   paper: string,
+  margin: number,
   unit: Unit,
   correction: Correction | undefined,
 ): { readonly text: string; readonly weight: TextMark['weight'] }[] => {
   // A number and its unit stay on one line.
   const show = (length: number) => formatLength(length, unit).replaceAll(' ', '\u00A0');
+  // What the lengths follow from.
+  const options = [
+    `--paper ${paper}`,
+    ...(margin === DEFAULT_MARGIN ? [] : [`--margin ${Number(margin.toFixed(4))}mm`]),
+    ...(unit === 'in' ? ['--units in'] : []),
+  ].join(' ');
   const regular = [
     ...(correction === undefined
       ? []
@@ -63,7 +70,7 @@ const instructions = (
     `d1: from the bottom left corner to the top right, ${show(d1)}`,
     `d2: from the top left corner to the bottom right, ${show(d2)}`,
     'Then type what you read, and a name for the printer:',
-    `halfpin proof --paper ${paper}${unit === 'in' ? ' --units in' : ''} --measured-x … --measured-y … --measured-d1 … --measured-d2 … --save NAME`,
+    `halfpin proof ${options} --measured-x … --measured-y … --measured-d1 … --measured-d2 … --save NAME`,
   ];
   return [
     { text: `Proof sheet for ${paper}: print at 100 %`, weight: 'bold' },
@@ -117,7 +124,7 @@ const block = (
  * A sheet that shows how a printer errs: a bar each way and both diagonals, as long as the paper lets them be, with ticks
  * for a steel rule, and what to do with them.
  * @param correction of a printer that has been measured, to prove that it is right now
- * @returns a complaint at `paper` where it is too small
+ * @returns a complaint at `margin` where that is out of range, or at `paper` where it is too small
  */
 export const drawProof = (
   paper: Paper,
@@ -167,7 +174,7 @@ export const drawProof = (
           },
         ],
       },
-      ...block(instructions(lengths.value, paper.name, unit, correction), middle, 0.66 * x, em),
+      ...block(instructions(lengths.value, paper.name, margin, unit, correction), middle, 0.66 * x, em),
       name('x', [x1 - x / 4, y0 + 2 * em]),
       name('y', [x0 + 2.5 * em, y1 - y / 4]),
       name('d1', [x1 - 5 * em, y1 - 2 * em]),

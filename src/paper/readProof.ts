@@ -57,7 +57,7 @@ const questions = (nominal: ProofLengths, key: Key, value: number): Complaint =>
   return {
     at,
     says: say`${key} should be near ${mm(wanted)} and ${mm(value)} is ${off.toFixed(1)} % off; no printer errs by more than ${MOST_ERROR * 100} %`,
-    hint: say`measure again, on the proof for this paper`,
+    hint: say`measuring again, on the proof for this paper`,
   };
 };
 
@@ -91,7 +91,7 @@ export const readProof = (nominal: ProofLengths, measured: MeasuredProof): Resul
     nonsense.push({
       at: [PLACES[missing]],
       says: say`one diagonal tells nothing without the other: ${missing} is missing`,
-      hint: say`measure both, or leave both out`,
+      hint: say`measuring both, or leaving both out`,
     });
   }
   if (nonsense.length > 0) return refuse(...nonsense);
@@ -109,7 +109,7 @@ export const readProof = (nominal: ProofLengths, measured: MeasuredProof): Resul
     return refuse({
       at: [PLACES.x],
       says: say`everything is about ${percentOf(first.ratio)} of its size: the page was fitted to the paper, not printed at 100 %`,
-      hint: say`print the proof again at 100 %, with no scaling`,
+      hint: say`printing the proof again at 100 %, with no scaling`,
     });
   if (off.length > 0) return refuse(...off.map(({ key, value }) => questions(nominal, key, value)));
 
@@ -120,14 +120,14 @@ export const readProof = (nominal: ProofLengths, measured: MeasuredProof): Resul
     return refuse({
       at: [PLACES.d1],
       says: say`sides of ${mm(x)} and ${mm(y)} have diagonals of about ${mm(diagonal)}, not ${mm(meant)}: one of the four is wrong`,
-      hint: say`measure all four again`,
+      hint: say`measuring all four again`,
     });
   const skew = (d1 * d1 - d2 * d2) / (4 * x * y);
   if (Math.abs(skew) > MOST_ERROR)
     return refuse({
       at: [PLACES.d1],
       says: say`the diagonals ${mm(d1)} and ${mm(d2)} differ by more than any printer's skew makes them`,
-      hint: say`measure both again, from corner to corner`,
+      hint: say`measuring both again, from corner to corner`,
     });
   return accept({ x: x / nominal.x, y: y / nominal.y, skew });
 };

@@ -102,7 +102,7 @@ const placing = ({ room: { x0, y0, x1 } }: Part, { x, y, turned }: Place): Affin
  */
 export const layPages = (layout: Layout): Result<Sheets> => {
   const { planName, unit, paper, margin, leading, pieces, correction } = layout;
-  const wrong = checkMargin(margin).map((complaint) => ({ ...complaint, at: ['margin'] }));
+  const wrong = checkMargin(margin);
   if (wrong.length > 0) return refuse(...wrong);
   const cut = cutApart(layout);
   if (!cut.ok) return cut;

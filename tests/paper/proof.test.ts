@@ -74,6 +74,17 @@ test('the sheet tells what to measure and what to type next', () => {
   );
 });
 
+test('what is to be typed says for which margin and unit the sheet is drawn', () => {
+  const proof = drawProof(paperOf('Letter'), 12.5, 'in');
+  const said = proof.ok ? textsOf(proof.value).map(({ text }) => text) : [];
+  expect(said.join(' ')).toContain('halfpin proof --paper Letter --margin 12.5mm --units in --measured-x …');
+});
+
+test('a margin outside 5 to 20 mm is refused', () => {
+  const proof = drawProof(paperOf('A4'), 2, 'mm');
+  expect(proof.ok ? [] : proof.complaints.map(({ at }) => at)).toEqual([['margin']]);
+});
+
 test('a paper too small to tell an error is refused', () => {
   const proof = drawProof(paperOf('120x150'), 6, 'mm');
   expect(proof.ok ? [] : proof.complaints.map(({ at }) => at)).toEqual([['paper']]);
