@@ -1,17 +1,18 @@
-import { execFile, spawnSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { promisify } from 'node:util';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { differences, type Segment } from '../template/segments.ts';
 import { type Bar, barsOf } from './bars.ts';
+import { halfpin } from './halfpin.ts';
 import { type ReadPage, readWithPdfjs } from './readPdf.ts';
 import { QUEUE_INSTALLED, type Queue, startQueue } from './startQueue.ts';
 
-const run = promisify(execFile);
 const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
 afterAll(() => rmSync(folder, { recursive: true }));
+
+// Each test waits for the program and for the queue, on a machine that may be busy.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const CHEST = 'examples/haberdashery-chest.yaml';
 const CORNER = ['--width', '96', '--tail-board', '11', '--pin-board', '20', '--kind', 'lapped'];
@@ -42,11 +43,8 @@ describe.skipIf(!QUEUE_INSTALLED)(
     let queue: Queue;
     beforeAll(async () => {
       queue = await startQueue();
-    }, 20_000);
+    });
     afterAll(() => queue?.stop());
-
-    const halfpin = (...args: string[]) =>
-      spawnSync(process.execPath, ['dist/halfpin.js', ...args], { env: queue.environment, encoding: 'utf8' });
 
     /** What comes out of the queue for what is done, page after page. */
     const printedBy = async (work: () => unknown): Promise<ReadPage[]> => {
@@ -60,7 +58,10 @@ describe.skipIf(!QUEUE_INSTALLED)(
     const sendAndRead = async (name: string, ...options: string[]) => {
       const out = join(folder, name);
       const printed = await printedBy(() => {
-        const { status, stderr } = halfpin('draw', ...options, '--out', out, '--send', 'PDF');
+        const { status, stderr } = halfpin(
+          ['draw', ...options, '--out', out, '--send', 'PDF'],
+          queue.environment,
+        );
         expect([status, stderr]).toEqual([0, '']);
       });
       const files = ['templates', 'bench', 'comparison'].flatMap((kind) =>
@@ -86,7 +87,7 @@ describe.skipIf(!QUEUE_INSTALLED)(
       const pages = await sendAndRead('chest', CHEST, '--paper', 'A4');
       expect(pages.length).toBeGreaterThan(10);
       pages.forEach(expectTrue);
-    }, 20_000);
+    });
 
     it.each(['Letter', 'A3', '260x190'])('prints a corner as truly on %s', async (paper) => {
       const pages = await sendAndRead(paper, ...CORNER, '--paper', paper);
@@ -98,7 +99,7 @@ describe.skipIf(!QUEUE_INSTALLED)(
       const pages = await sendAndRead('roll', 'examples/trinket-box.yaml', '--paper', '610xroll');
       expect(new Set(pages.map(({ sent }) => Math.round(sent.height))).size).toBeGreaterThan(1);
       pages.forEach(expectTrue);
-    }, 20_000);
+    });
 
     it('is asked for one side, no scaling, and the paper by its standard name', async () => {
       // PWG 5101.1 names A5.
@@ -108,14 +109,9 @@ describe.skipIf(!QUEUE_INSTALLED)(
 
     it('is caught by the scale bars of a page that it fits to its paper', async () => {
       const [page] = await sendAndRead('fitted', ...CORNER, '--paper', 'A4');
+      const file = join(folder, 'fitted', 'corner-templates.pdf');
       const [fitted] = await printedBy(() =>
-        run(
-          'lp',
-          ['-d', 'PDF', '-o', 'fit-to-page', '-o', 'media=na_letter_8.5x11in'].concat(
-            join(folder, 'fitted', 'corner-templates.pdf'),
-          ),
-          { env: queue.environment },
-        ),
+        queue.run('lp', '-d', 'PDF', '-o', 'fit-to-page', '-o', 'media=na_letter_8.5x11in', file),
       );
       const bars = barsOf(fitted?.strokes ?? []);
       const wanted = barsOf(page?.sent.strokes ?? []);
@@ -130,12 +126,8 @@ describe.skipIf(!QUEUE_INSTALLED)(
 
     it('of another name is refused in plain words, with those that are known', () => {
       const { status, stderr } = halfpin(
-        'draw',
-        ...CORNER,
-        '--out',
-        join(folder, 'unknown'),
-        '--send',
-        'attic',
+        ['draw', ...CORNER, '--out', join(folder, 'unknown'), '--send', 'attic'],
+        queue.environment,
       );
       expect(status).toBe(1);
       expect(stderr).toBe(
@@ -144,9 +136,12 @@ describe.skipIf(!QUEUE_INSTALLED)(
     });
 
     it('that takes no jobs is told of in its own words', async () => {
-      await run('/usr/sbin/cupsreject', ['PDF'], { env: queue.environment });
-      const { status, stderr } = halfpin('draw', ...CORNER, '--out', join(folder, 'closed'), '--send', 'PDF');
-      await run('/usr/sbin/cupsaccept', ['PDF'], { env: queue.environment });
+      await queue.run('/usr/sbin/cupsreject', 'PDF');
+      const { status, stderr } = halfpin(
+        ['draw', ...CORNER, '--out', join(folder, 'closed'), '--send', 'PDF'],
+        queue.environment,
+      );
+      await queue.run('/usr/sbin/cupsaccept', 'PDF');
       expect(status).toBe(1);
       expect(stderr).toMatch(/^--send: the queue "PDF" did not take .*: .*not accepting.*\n$/);
     });
@@ -155,11 +150,7 @@ describe.skipIf(!QUEUE_INSTALLED)(
 
 describe('without a print queue', () => {
   const send = (environment: NodeJS.ProcessEnv, ...options: string[]) =>
-    spawnSync(
-      process.execPath,
-      ['dist/halfpin.js', 'draw', ...CORNER, '--out', join(folder, 'none'), '--send', 'PDF', ...options],
-      { env: { ...process.env, ...environment }, encoding: 'utf8' },
-    );
+    halfpin(['draw', ...CORNER, '--out', join(folder, 'none'), '--send', 'PDF', ...options], environment);
 
   it('where there is no lp, says so, says what to do, and keeps what it has drawn', () => {
     const { status, stdout, stderr } = send({ PATH: '' });

@@ -13,7 +13,7 @@ import { basename, join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { promisify } from 'node:util';
 
-const run = promisify(execFile);
+const execute = promisify(execFile);
 
 const DRIVER = '/usr/share/ppd/cups-pdf/CUPS-PDF_opt.ppd';
 
@@ -21,9 +21,10 @@ const DRIVER = '/usr/share/ppd/cups-pdf/CUPS-PDF_opt.ppd';
 export const QUEUE_INSTALLED = existsSync('/usr/sbin/cupsd') && existsSync(DRIVER);
 
 export interface Queue {
-  readonly name: string;
   /** What programs need in their environment to find it. */
   readonly environment: NodeJS.ProcessEnv;
+  /** Runs one of CUPS's programs; what it says. */
+  readonly run: (program: string, ...args: string[]) => Promise<string>;
   /** Waits for every job to be done; the files that have come out so far, one a job, in the jobs' order. */
   readonly printed: () => Promise<string[]>;
   /** What CUPS says of its jobs. */
@@ -102,9 +103,9 @@ export const startQueue = async (): Promise<Queue> => {
   });
   const ended = new Promise<void>((resolve) => scheduler.on('close', () => resolve()));
 
-  const environment = { ...process.env, CUPS_SERVER: join(folder, 'cups.sock') };
-  const ask = async (program: string, ...args: string[]): Promise<string> =>
-    (await run(program, args, { env: environment })).stdout;
+  const environment = { CUPS_SERVER: join(folder, 'cups.sock') };
+  const run: Queue['run'] = async (program, ...args) =>
+    (await execute(program, args, { env: { ...process.env, ...environment } })).stdout;
   const patiently = async (what: string, done: () => Promise<boolean>): Promise<void> => {
     for (let tries = 0; !(await done()); tries++) {
       if (tries > 150 || scheduler.exitCode !== null) throw new Error(`${what}: ${said}`);
@@ -112,15 +113,15 @@ export const startQueue = async (): Promise<Queue> => {
     }
   };
 
-  await patiently('CUPS does not start', async () => /is running/.test(await ask('lpstat', '-r')));
-  await ask('/usr/sbin/lpadmin', '-p', 'PDF', '-E', '-v', `cups-pdf:/${own}`, '-P', DRIVER);
+  await patiently('CUPS does not start', async () => /is running/.test(await run('lpstat', '-r')));
+  await run('/usr/sbin/lpadmin', '-p', 'PDF', '-E', '-v', `cups-pdf:/${own}`, '-P', DRIVER);
 
   const jobOf = (file: string): number => Number(/-job_(\d+)/.exec(file)?.[1]);
   return {
-    name: 'PDF',
     environment,
+    run,
     printed: async () => {
-      await patiently('the jobs do not end', async () => (await ask('lpstat', '-o')) === '');
+      await patiently('the jobs do not end', async () => (await run('lpstat', '-o')) === '');
       const files = readdirSync(join(folder, 'printed')).sort((a, b) => jobOf(a) - jobOf(b));
       return files.map((file) => join(folder, 'printed', file));
     },
