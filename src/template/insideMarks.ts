@@ -8,6 +8,9 @@ import type { TypeSizes } from './typeSizes.ts';
 const PAD = 0.3;
 /** Between a text and a line. */
 const AIR = 1;
+/** Half the width of a board's name, in ems, and some air. */
+const NAME = 1.6;
+const LEAST_LINE = 5;
 const EQUAL = 'A–C = B–D';
 
 /**
@@ -29,27 +32,33 @@ export const insideMarks = (inside: Box, diagonal: string, type: TypeSizes): Mar
     x: pad + Math.max(...['A', 'B', 'C', 'D'].map((text) => textWidth(text, type.title, 'bold'))) + AIR,
     y: pad + Math.max(ASCENT, CAP_HEIGHT + DESCENT) * type.title + AIR,
   };
-  const name = (text: string, y: number): Mark[] =>
-    textWidth(text, type.text, 'regular') + 2 * taken.x <= width
-      ? [words(text, [middle, y], type.text, { anchor: 'middle' })]
-      : [];
+  const named = textWidth('front', type.text, 'regular') + 2 * taken.x <= width;
   const half = {
     x: Math.max(textWidth(EQUAL, type.note, 'regular'), textWidth(diagonal, type.figure, 'bold')) / 2 + AIR,
     y: 1.25 * type.figure + AIR,
   };
   const measured = 2 * half.x <= width && 2 * (half.y + taken.y) <= height;
+  // Where along a diagonal it is clear of the letters, of the names, and of its length.
+  const clearOfNames = taken.y / height;
+  const meetsNames = named && clearOfNames * width > width / 2 - NAME * type.text;
+  const from = meetsNames ? clearOfNames : Math.min(taken.x / width, clearOfNames);
+  const to = measured ? 0.5 - Math.min(half.x / width, half.y / height) : 0.5;
   return [
     letter('A', x0 + pad, low, 'start'),
     letter('B', x1 - pad, low, 'end'),
     letter('C', x1 - pad, high, 'end'),
     letter('D', x0 + pad, high, 'start'),
-    ...name('front', low),
-    ...name('back', high),
+    ...(named
+      ? [
+          words('front', [middle, low], type.text, { anchor: 'middle' }),
+          words('back', [middle, high], type.text, { anchor: 'middle' }),
+        ]
+      : []),
     {
       kind: 'stroke',
       role: 'label',
       pen: 'fold',
-      paths: diagonals(inside, taken.y, measured ? half : { x: 0, y: 0 }),
+      paths: diagonals(inside, [from, to]),
     },
     ...(measured
       ? [
@@ -60,16 +69,10 @@ export const insideMarks = (inside: Box, diagonal: string, type: TypeSizes): Mar
   ];
 };
 
-/** Both diagonals of a box, but for so much at its upper and lower edge and so much either way of its middle. */
-const diagonals = (
-  { x0, y0, x1, y1 }: Box,
-  ends: number,
-  middle: { readonly x: number; readonly y: number },
-): Path[] => {
+/** A stretch of both diagonals of a box, from each corner; none where it is too short to be seen as a line. */
+const diagonals = ({ x0, y0, x1, y1 }: Box, [from, to]: readonly [number, number]): Path[] => {
   const [width, height] = [x1 - x0, y1 - y0];
-  const from = ends / height;
-  const to = 0.5 - Math.min(middle.x / width, middle.y / height);
-  if (from >= to) return [];
+  if ((to - from) * Math.hypot(width, height) < LEAST_LINE) return [];
   const at = (share: number, rises: boolean): Point => [
     x0 + share * width,
     rises ? y0 + share * height : y1 - share * height,

@@ -119,9 +119,9 @@ describe('a bench sheet', () => {
     ).toContain('Groove front and slips.');
     // The front stands out 6 mm and half the gap on each side: 279 + 2 × 6.5.
     expect(words(drawer({ lip: { sides: 6, top: 6, bottom: 0 } })).split(' ')).toContain('292');
-    expect(words(drawer({ joint: { kind: 'through', spacing: { kind: 'even' } } }))).toContain(
-      'gauge, front’s end, from inside – –',
-    );
+    const through = words(drawer({ joint: { kind: 'through', spacing: { kind: 'even' } } }));
+    expect(through).toContain('gauge, front and back, both faces');
+    expect(through).not.toContain('front’s end');
   });
 
   it('has nothing small, nothing over anything else and nothing outside, for any drawer on any paper', () => {
