@@ -3,6 +3,7 @@ import type { Drawer } from '../../src/drawer/drawer.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { type Part, parts } from '../../src/drawer/parts.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
+import type { Size } from '../../src/paper/printable.ts';
 import { drawer } from '../drawer/chest.ts';
 
 const size = (least: number, most: number) =>
@@ -83,9 +84,9 @@ export const made = (spec: DrawerSpec): MadeDrawer | undefined => {
 export const anyDrawer: fc.Arbitrary<MadeDrawer> = anySpec.map(made).filter((drawn) => drawn !== undefined);
 
 /** What the sheets' frame leaves of common papers, in mm. */
-export const AREAS = {
+export const AREAS: Readonly<Record<'A5' | 'A4' | 'Letter' | 'A3', Size>> = {
   A5: { width: 131, height: 188.4 },
   A4: { width: 193, height: 275.4 },
   Letter: { width: 198.9, height: 257.8 },
   A3: { width: 280, height: 398.4 },
-} as const;
+};

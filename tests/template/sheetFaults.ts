@@ -2,10 +2,11 @@ import { IDENTITY } from '../../src/drawing/affine.ts';
 import { touches } from '../../src/drawing/clip.ts';
 import type { Drawing, Mark, TextMark } from '../../src/drawing/drawing.ts';
 import { textBox } from '../../src/drawing/textBox.ts';
+import { CAP_HEIGHT } from '../../src/drawing/textWidth.ts';
 import { inkBox, isInside, overlaps, segmentsOf } from '../paper/ink.ts';
 
-/** The least em on a sheet, in mm. */
-const LEAST = 3.3;
+/** The least em on a sheet, in mm: its capitals are 2.4 mm high. */
+const LEAST = 2.4 / CAP_HEIGHT;
 
 export const textsOf = ({ marks }: Drawing): TextMark[] => marks.filter((mark) => mark.kind === 'text');
 
