@@ -1,6 +1,7 @@
-import { execFileSync, spawnSync } from 'node:child_process';
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { execFileSync, spawn, spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
 import { CHEST, folder, halfpin, PROGRAM } from './program.ts';
 
@@ -158,5 +159,47 @@ describe('start', () => {
     expect(halfpin(['start', '--units', units], where).out).toBe(
       readFileSync(join(where, 'plan.yaml'), 'utf8'),
     );
+  });
+});
+
+describe('a run that is broken off', () => {
+  /** Starts a long run and ends it with a signal as soon as something is half written. */
+  const brokenOff = async (where: string, signal: 'SIGTERM' | 'SIGKILL') => {
+    const drawers = Array.from(
+      { length: 80 },
+      (_, i) => `  - {name: D${i}, opening: {width: 300, height: ${80 + i}, depth: 420}}`,
+    );
+    const stock =
+      'front: {thickness: 20}, side: {thickness: 11}, back: {thickness: 11}, bottom: {thickness: 5}';
+    writeFileSync(join(where, 'plan.yaml'), [`stock: {${stock}}`, 'drawers:', ...drawers, ''].join('\n'));
+    const run = spawn(process.execPath, [PROGRAM, 'draw', 'plan.yaml', '--out', 'out'], { cwd: where });
+    const out = join(where, 'out');
+    const ended = new Promise<number | null>((resolve) => run.on('exit', resolve));
+    let err = '';
+    run.stderr.on('data', (chunk) => {
+      err += chunk;
+    });
+    while (
+      !(existsSync(out) && readdirSync(out).some((name) => name.endsWith('.part'))) &&
+      run.exitCode === null
+    )
+      await setTimeout(2);
+    run.kill(signal);
+    return { status: await ended, err };
+  };
+
+  it('takes away what is half written, where it is asked to end', async () => {
+    const where = folder();
+    const { status, err } = await brokenOff(where, 'SIGTERM');
+    expect([status, err]).toEqual([143, 'halfpin: broken off; nothing is left half written\n']);
+    expect(readdirSync(join(where, 'out')).filter((name) => name.endsWith('.part'))).toEqual([]);
+  });
+
+  it('leaves nothing that looks whole and is not, where it is killed', async () => {
+    const where = folder();
+    const { status } = await brokenOff(where, 'SIGKILL');
+    expect(status).toBe(null);
+    for (const [name, content] of filesOf(join(where, 'out')))
+      if (!name.startsWith('.')) expect(content.trimEnd().endsWith('%%EOF')).toBe(true);
   });
 });
