@@ -10,11 +10,11 @@ import { meanPin, meanTail } from '../joint/proportion.ts';
 import { glueArea } from '../joint/settings.ts';
 import { layPages } from '../paper/sheets.ts';
 import { printJson } from '../render/json.ts';
-import { table } from '../render/table.ts';
 import { fileStem } from '../template/fileStem.ts';
 import { comparisonLayout } from '../template/setLayouts.ts';
 import { formatLength, formatNumber, parseLength, type Unit } from '../units/length.ts';
 import type { CompareOptions } from './compare.ts';
+import { fitTable } from './fitTable.ts';
 import { type JointOptions, readJointOptions } from './jointOptions.ts';
 import { adviceText, wrapText } from './jointText.ts';
 import { readPaperOptions } from './paperOptions.ts';
@@ -126,7 +126,7 @@ const record = ({ family, rows }: Comparison) => ({
 });
 
 const text = ({ units, family, rows, advice }: Comparison): string[] => [
-  ...table(
+  ...fitTable(
     ['drawer', 'count', `height ${units}`, 'tails', `tail ${units}`, `pin ${units}`, 'ratio', 'glue cm²'],
     rows.map(({ name, count, joint }) => [
       name,
@@ -139,6 +139,7 @@ const text = ({ units, family, rows, advice }: Comparison): string[] => [
       (glueArea(joint) / 100).toFixed(1),
     ]),
     [false, true, true, true, true, true, true, true],
+    1,
   ),
   '',
   ...wrapText(spreadSentence(family, units)),
