@@ -6,6 +6,16 @@ import { CHEST, folder, halfpin } from './program.ts';
 
 const python = spawnSync('python3', ['-c', 'import csv']).status === 0;
 
+type CsvRow = Record<
+  | 'drawer'
+  | 'part'
+  | 'count'
+  | 'species'
+  | 'worked'
+  | `${'length' | 'width' | 'thickness' | 'rough length'} mm`,
+  string
+>;
+
 describe('parts --csv', () => {
   it.skipIf(!python)('is read by another parser as the parts that --json gives, odd names and all', () => {
     const where = folder();
@@ -35,18 +45,18 @@ describe('parts --csv', () => {
     const rows = JSON.parse(read.stdout);
     const { parts } = JSON.parse(halfpin(['parts', 'plan.yaml', '--json'], where).out);
     expect(rows).toHaveLength(parts.length);
-    rows.forEach((row: Record<string, string>, i: number) => {
+    rows.forEach((row: CsvRow, i: number) => {
       const part = parts[i];
       // What a spreadsheet would take for a formula is kept as text.
-      expect(row['drawer']).toBe(part.drawer === '=1+1' ? "'=1+1" : part.drawer);
-      expect(row['part']).toBe(part.part);
-      expect(Number(row['count'])).toBe(part.count);
+      expect(row.drawer).toBe(part.drawer === '=1+1' ? "'=1+1" : part.drawer);
+      expect(row.part).toBe(part.part);
+      expect(Number(row.count)).toBe(part.count);
       expect(Number(row['length mm'])).toBe(part.length);
       expect(Number(row['width mm'])).toBe(part.width);
       expect(Number(row['thickness mm'])).toBe(part.thickness);
       expect(Number(row['rough length mm'])).toBe(part.roughLength);
-      expect(row['species']).toBe(part.species ?? '');
-      expect(row['worked']).toBe(part.worked.join('; '));
+      expect(row.species).toBe(part.species ?? '');
+      expect(row.worked).toBe(part.worked.join('; '));
     });
   });
 
