@@ -36,9 +36,9 @@ const sheetsOf = (work) => {
   return accepted(engine.layPages(layout));
 };
 
-/** The pieces of a hundred drawers, each with a page to itself. */
+/** The pieces of thirty drawers, each with a page to itself. */
 const somePieces = () => {
-  const pieces = engine.setPieces(workOf(specsOf(100)), CHOICE);
+  const pieces = engine.setPieces(workOf(specsOf(30)), CHOICE);
   return pieces.map((piece) => {
     const drawing = piece.draw(engine.NO_SPLITS);
     const { x0, y0, x1, y1 } = drawing.box;
