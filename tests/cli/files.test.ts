@@ -137,7 +137,7 @@ describe('a closed pipe', () => {
         'bash',
         [
           '-c',
-          '"$0" "$@" | head -n 1 > /dev/null; exit "${PIPESTATUS[0]}"',
+          '"$0" "$@" | head -n 1 > /dev/null; exit "$PIPESTATUS"',
           process.execPath,
           PROGRAM,
           ...args,
