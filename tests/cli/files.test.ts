@@ -135,13 +135,7 @@ describe('a closed pipe', () => {
     for (const args of [['lay', CHEST], ['parts', CHEST, '--json'], ['schema'], ['start']]) {
       const { status, stderr } = spawnSync(
         'bash',
-        [
-          '-c',
-          '"$0" "$@" | head -n 1 > /dev/null; exit "$PIPESTATUS"',
-          process.execPath,
-          PROGRAM,
-          ...args,
-        ],
+        ['-c', '"$0" "$@" | head -n 1 > /dev/null; exit "$PIPESTATUS"', process.execPath, PROGRAM, ...args],
         { encoding: 'utf8' },
       );
       expect([args, status, stderr]).toEqual([args, 0, '']);
