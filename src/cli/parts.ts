@@ -6,6 +6,7 @@ import { printJson } from '../render/json.ts';
 import { table } from '../render/table.ts';
 import { formatNumber, MM_PER_INCH, type Unit } from '../units/length.ts';
 import { speak } from '../units/phrase.ts';
+import { fitTable } from './fitTable.ts';
 import { wrapText } from './jointText.ts';
 import { readUnits } from './units.ts';
 import { loadWork } from './work.ts';
@@ -100,7 +101,7 @@ const text = (rows: readonly Part[], totals: readonly StockTotal[], units: Unit)
   return [
     `Lengths in ${units}; the rough length has a spare joint and 3 mm at each jointed end.`,
     '',
-    ...table(
+    ...fitTable(
       ['drawer', 'part', 'count', 'length', 'width', 'thick', 'rough', 'wood'],
       rows.map((row) => [
         row.drawer,
@@ -110,6 +111,7 @@ const text = (rows: readonly Part[], totals: readonly StockTotal[], units: Unit)
         row.species ?? '',
       ]),
       [false, false, true, true, true, true, true, false],
+      2,
     ),
     '',
     ...rows.flatMap((row) =>
