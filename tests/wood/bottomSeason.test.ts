@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { speak } from '../../src/units/phrase.ts';
-import { adviseBottom, bottomSeason } from '../../src/wood/bottom-season.ts';
+import { adviseBottom, bottomSeason } from '../../src/wood/bottomSeason.ts';
 import type { Wood } from '../../src/wood/species.ts';
 
 const plum: Wood = { name: 'Plum', radial: 0.001, tangential: 0.002, source: 'own' };
