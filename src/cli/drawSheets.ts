@@ -23,10 +23,15 @@ export const drawSheets = async (
 ): Promise<void> => {
   const work = await loadWork(plan, options);
   const wish = readDrawOptions(options, work.units);
-  const templateWork = { drawers: work.set.drawers, joints: work.joints, units: work.units };
-  const pieces = setPieces(templateWork, wish.choice);
+  const sheetWork = {
+    drawers: work.set.drawers,
+    joints: work.joints,
+    units: work.units,
+    ...(work.set.family && { family: work.set.family }),
+  };
+  const pieces = setPieces(sheetWork, wish.choice);
   const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
-  const layouts = setLayouts(templateWork, pieces, {
+  const layouts = setLayouts(sheetWork, pieces, {
     title: work.title,
     ...wish,
     ...(correction && { correction }),
