@@ -15,6 +15,8 @@ import { topGap } from './topGap.ts';
 /** A gap in mm, when made and at both ends of the year, and what becomes of a drawer that has it. */
 export interface GapSeason {
   readonly gap: Through<number>;
+  /** Between these it neither sticks nor shows; what is hidden may be as wide as it likes. */
+  readonly band: GapBand;
   readonly verdict: GapVerdict;
 }
 
@@ -42,7 +44,7 @@ export const gapsOf = ({ space, movement, lip }: DrawerSpec, sizes: Sizes): Gaps
   const { height } = space.opening;
   const left = (room: number, made: number, coefficient: number, band: GapBand): GapSeason => {
     const gap = gapsThroughYear(room, sizesThroughYear(made, coefficient, climate));
-    return { gap, verdict: judgeGaps(gap, band) };
+    return { gap, band, verdict: judgeGaps(gap, band) };
   };
   const above = ({ wood, cut }: SawnWood, band: GapBand) =>
     left(height, sizes.height, widthCoefficient(wood, cut), band);
