@@ -34,8 +34,9 @@ export const seasonText = (
     .filter((block) => block.length > 0)
     .flatMap((block, i) => (i === 0 ? block : ['', ...block]));
 
-/** Names in tables are cut to so many letters. */
-const NAME = 16;
+/** The names of drawers and of woods in tables are cut to so many letters. */
+const NAME = 14;
+const WOOD = 24;
 
 const shortName = ({ drawer: { spec } }: SeasonedDrawer): string => cut(spec.name, NAME);
 
@@ -70,7 +71,7 @@ const woodsText = (drawers: readonly SeasonedDrawer[]): string[] => {
       once(
         stocks.map(({ part, stock }) => [
           part,
-          cut(stock.wood.name, 2 * NAME),
+          cut(stock.wood.name, WOOD),
           stock.cut,
           `${percent(widthCoefficient, stock)} %`,
           `${percent(thicknessCoefficient, stock)} %`,
@@ -173,7 +174,7 @@ const thicknessText = (drawers: readonly SeasonedDrawer[], units: Unit): string[
       drawers.flatMap(({ season }) =>
         season.parts.map(({ part, stock, thickness }) => [
           part,
-          stock === null ? 'panel' : cut(stock.wood.name, NAME + 6),
+          stock === null ? 'panel' : cut(stock.wood.name, WOOD),
           ...cells(thickness, units),
         ]),
       ),
@@ -183,24 +184,32 @@ const thicknessText = (drawers: readonly SeasonedDrawer[], units: Unit): string[
 ];
 
 const bottomsText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] => {
-  const rows = drawers.flatMap((each) => {
+  const solid = drawers.flatMap((each) => {
     const { depth, slot } = each.season.bottom;
-    return slot === null
-      ? []
-      : [
-          [
-            shortName(each),
-            ...cells(depth, units),
-            ...[slot.length, slot.ahead].map((value) => formatNumber(value, units)),
-          ],
-        ];
+    return slot === null ? [] : [{ name: shortName(each), depth, slot }];
   });
-  if (rows.length === 0) return ['The bottoms are panels, and do not move.'];
+  if (solid.length === 0) return ['The bottoms are panels, and do not move.'];
   return [
     ...wrapText(
-      `Solid bottoms, ${units}: the depth to cut, and the slot for each screw under the back, so much of it ahead of the screw's middle.${rows.length < drawers.length ? ' The other bottoms are panels, and do not move.' : ''}`,
+      `Solid bottoms, ${units}, from front to back: what is made is the depth to cut.${solid.length < drawers.length ? ' The others are panels, and do not move.' : ''}`,
     ),
-    ...table(['drawer', 'cut', 'driest', 'dampest', 'slot', 'ahead'], rows, numbers(5, false)),
+    ...table(
+      ['drawer', 'made', 'driest', 'dampest'],
+      solid.map(({ name, depth }) => [name, ...cells(depth, units)]),
+      numbers(3, false),
+    ),
+    ...wrapText(
+      "The slot for each screw under the back: its length, and how far its front end lies ahead of the screw's middle.",
+    ),
+    ...table(
+      ['drawer', 'slot', 'ahead'],
+      solid.map(({ name, slot }) => [
+        name,
+        formatNumber(slot.length, units),
+        formatNumber(slot.ahead, units),
+      ]),
+      numbers(2, false),
+    ),
   ];
 };
 

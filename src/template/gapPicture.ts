@@ -142,13 +142,16 @@ export const gapPicture = (
     words('driest', [plot.x1, line(1)], em, { anchor: 'end' }),
     ...(['front', 'side'] as const).flatMap((part, i): Mark[] => [
       words(part === 'front' ? 'front' : 'sides', [0, line(i + 2)], em),
-      words(formatNumber(gaps[part].gap.driest, unit), [x0, line(i + 2)], em),
-      words(formatNumber(gaps[part].gap.dampest, unit), [time(0.5), line(i + 2)], em, { anchor: 'middle' }),
+      words(nearest(gaps[part].gap.driest, unit), [x0, line(i + 2)], em),
+      words(nearest(gaps[part].gap.dampest, unit), [time(0.5), line(i + 2)], em, { anchor: 'middle' }),
     ]),
     ...key.marks(height),
   ];
   return picture({ box: { x0: 0, y0: 0, x1: width, y1: height }, marks });
 };
+
+/** A measure to look at: of an inch, to the nearest mark. */
+const nearest = (gap: number, unit: Unit): string => formatNumber(gap, unit).replace(/ [+−]\.\d+$/u, '');
 
 /** From what gap to what gap something holds. */
 interface Zone {

@@ -50,7 +50,7 @@ export const gapSheets = (
   drawers: readonly Drawer[],
   { title, units, area }: { readonly title: string; readonly units: Unit; readonly area: Size },
 ): Drawing[] => {
-  const head = paragraph([{ text: `${title} through the year`, size: 6, weight: 'bold' }], area.width);
+  const head = paragraph([{ text: `${title}: gaps through the year`, size: 6, weight: 'bold' }], area.width);
   const pictures = drawers.flatMap((drawer) => {
     const block = headedPicture(drawer, units, area.width);
     return block === undefined ? [] : [[block]];
