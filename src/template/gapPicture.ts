@@ -15,10 +15,12 @@ const STEPS = 104;
 /** Of a line in the key, in ems. */
 const SAMPLE = 2;
 const TICK = 1.2;
+/** Between a line and what stands beside it. */
+const AIR = 0.4;
 /** Steps of the scale, in the unit that the maker reads in. */
 const SCALE_STEPS: Readonly<Record<Unit, readonly number[]>> = {
-  mm: [0.5, 1, 2, 5, 10, 20, 50],
-  in: [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2].map((inches) => inches * MM_PER_INCH),
+  mm: [0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500],
+  in: [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2, 5, 10, 20].map((inches) => inches * MM_PER_INCH),
 };
 
 const PENS = { front: 'edge', side: 'lap', made: 'groove' } as const satisfies Record<string, PenName>;
@@ -47,14 +49,17 @@ export const gapPicture = (
   const key = keyOf(gaps, unit, em, width);
   const zones = zonesOf(gaps);
   const plot = {
-    y0: 3 * leading + TICK,
+    y0: 3 * leading + TICK + AIR,
     y1: height - key.height,
     x1: width - 0.5 * em - Math.max(...zones.map(({ name }) => textWidth(name, em, 'regular'))),
   };
   const shown = rangeOf(gaps, leading / (plot.y1 - plot.y0));
   const level = (gap: number): number =>
     plot.y0 + ((gap - shown.from) / (shown.to - shown.from)) * (plot.y1 - plot.y0);
-  const ticks = ticksOf(shown, (leading / (plot.y1 - plot.y0)) * (shown.to - shown.from), unit);
+  // Numbers at the very ends of the scale would touch the words beyond it.
+  const ticks = ticksOf(shown, (leading / (plot.y1 - plot.y0)) * (shown.to - shown.from), unit).filter(
+    (gap) => level(gap) > plot.y0 + em / 2 && level(gap) < plot.y1 - em / 2,
+  );
   const x0 =
     Math.max(
       ...[...ticks.map((gap) => formatNumber(gap, unit)), 'sides', unit].map((text) =>
@@ -71,7 +76,7 @@ export const gapPicture = (
     [plot.x1, level(gap)],
   ];
   const middle = (gap: number): number => level(gap) - (CAP_HEIGHT * em) / 2;
-  const line = (row: number): number => plot.y0 - TICK - row * leading + DESCENT * em;
+  const line = (row: number): number => plot.y0 - TICK - AIR - row * leading + DESCENT * em;
   const { least, most } = gaps.front.band;
   const ends = { from: level(Math.max(least, shown.from)), to: level(Math.min(most, shown.to)) };
   const marks: Mark[] = [
@@ -224,7 +229,7 @@ const keyOf = ({ front }: Gaps, unit: Unit, em: number, width: number) => {
             paths: [
               {
                 points: [
-                  [item.left, y],
+                  [item.left + AIR, y],
                   [item.left + SAMPLE * em, y],
                 ],
               },
