@@ -9,6 +9,7 @@ import { addParts } from './parts.ts';
 import { addPrinters } from './printers.ts';
 import { addProof } from './proof.ts';
 import { addSchema } from './schema.ts';
+import { addSeason } from './season.ts';
 import { addStart } from './start.ts';
 import { VERSION } from './version.ts';
 
@@ -22,7 +23,17 @@ const program = new Command('halfpin')
   .configureOutput({ outputError: (text, write) => write(onOneLine(text)) })
   .showSuggestionAfterError()
   .exitOverride();
-for (const add of [addDraw, addLay, addCompare, addParts, addProof, addPrinters, addStart, addSchema])
+for (const add of [
+  addDraw,
+  addLay,
+  addCompare,
+  addParts,
+  addSeason,
+  addProof,
+  addPrinters,
+  addStart,
+  addSchema,
+])
   add(program);
 for (const command of program.commands) command.copyInheritedSettings(program);
 

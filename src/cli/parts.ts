@@ -6,6 +6,8 @@ import { printJson } from '../render/json.ts';
 import { table } from '../render/table.ts';
 import { formatNumber, MM_PER_INCH, type Unit } from '../units/length.ts';
 import { speak } from '../units/phrase.ts';
+import type { Climate } from '../wood/climate.ts';
+import { formatPercent } from '../wood/moisture.ts';
 import { fitTable } from './fitTable.ts';
 import { wrapText } from './jointText.ts';
 import { readUnits } from './units.ts';
@@ -34,7 +36,7 @@ export const addParts = (program: Command): void => {
       if (options.csv && options.json)
         throw new Failure(['--csv: give --csv or --json, not both'], WRONG_INPUT);
       readUnits(options.units);
-      const { units, set } = await loadWork(plan, options);
+      const { units, set, climate } = await loadWork(plan, options);
       if (set.drawers.length === 0)
         throw new Failure(
           [`${plan}: there are no drawers in this plan, so there are no parts to list`],
@@ -45,13 +47,17 @@ export const addParts = (program: Command): void => {
       const totals = stockTotals(rows);
       process.stdout.write(
         options.json
-          ? printJson({ parts: rows.map((row) => partRecord(row, units)), totals })
+          ? printJson({
+              parts: rows.map((row) => partRecord(row, units)),
+              totals,
+              ...(climate && { making: { mc: climate.making } }),
+            })
           : options.csv
             ? csv(
                 HEADING.map((title) => `${title[0]}${title[1] ? ` ${units}` : ''}`),
                 rows.map((row) => cells(row, units)),
               )
-            : `${text(rows, totals, units).join('\n')}\n`,
+            : `${text(rows, totals, units, climate).join('\n')}\n`,
       );
     });
 };
@@ -90,7 +96,12 @@ const cells = (part: Part, units: Unit): string[] => [
   part.worked.map((phrase) => speak(phrase, units)).join('; '),
 ];
 
-const text = (rows: readonly Part[], totals: readonly StockTotal[], units: Unit): string[] => {
+const text = (
+  rows: readonly Part[],
+  totals: readonly StockTotal[],
+  units: Unit,
+  climate: Climate | undefined,
+): string[] => {
   const length = (value: number): string => formatNumber(value, units);
   const area = (value: number): string =>
     units === 'in'
@@ -100,6 +111,7 @@ const text = (rows: readonly Part[], totals: readonly StockTotal[], units: Unit)
     units === 'in' ? `${(value / (12 * MM_PER_INCH)).toFixed(2)} ft` : `${(value / 1000).toFixed(2)} m`;
   return [
     `Lengths in ${units}; the rough length has a spare joint and 3 mm at each jointed end.`,
+    ...(climate ? wrapText(daySentence(climate)) : []),
     '',
     ...fitTable(
       ['drawer', 'part', 'count', 'length', 'width', 'thick', 'rough', 'wood'],
@@ -132,3 +144,7 @@ const text = (rows: readonly Part[], totals: readonly StockTotal[], units: Unit)
     ),
   ];
 };
+
+/** Which day's sizes these are. */
+const daySentence = ({ making }: Climate): string =>
+  `These are the sizes on the day of making, for wood of ${formatPercent(making)} moisture content. Where yours is damper or drier, give the plan that instead.`;

@@ -33,7 +33,7 @@ const FACES: Readonly<Record<BandName, readonly [string, ...string[]]>> = {
 };
 
 /** A name cut to so many characters, with an ellipsis where it was longer. */
-const cut = (text: string, most: number): string => {
+export const cut = (text: string, most: number): string => {
   const characters = [...text];
   const kept = characters.slice(0, most - 1).join('');
   return characters.length <= most ? text : `${kept.replace(/[\s\p{P}]+$/u, '')}…`;
