@@ -43,7 +43,7 @@ export const addSeason = (program: Command): void => {
       `
 Examples:
   halfpin season examples/haberdashery-chest-seasons.yaml
-  halfpin season --species "Cherry, black" --size 180 --from 21C/45% --to 21C/70%
+  halfpin season --species cherry --size 180 --from 21C/45% --to 21C/70%
 `,
     )
     .action(async (plan: string | undefined, options: SeasonOptions) => {

@@ -1,5 +1,5 @@
 import { execFileSync, spawn, spawnSync } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
@@ -112,8 +112,7 @@ describe('the help', () => {
 
   it.each(commands)('of %s has an example that runs as it stands', (command) => {
     const where = folder();
-    mkdirSync(join(where, 'examples'));
-    writeFileSync(join(where, 'examples', 'haberdashery-chest.yaml'), readFileSync(CHEST));
+    cpSync('examples', join(where, 'examples'), { recursive: true });
     const { status, out } = halfpin([command, '--help']);
     expect(status).toBe(0);
     const examples = examplesIn(out);
