@@ -40,7 +40,7 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
   const { value, find, complaints: slips } = parse(decoded.text);
   if (value === undefined) return unreadable(...slips);
 
-  const schema = planSchema(unitOf(value));
+  const schema = schemaIn(unitOf(value));
   const whole = schema.safeParse(value, { reportInput: true });
   const wrong = [...(whole.success ? [] : explain(whole.error.issues)), ...checkWhole(value)];
   const places = [...slips.map(({ complaint }) => complaint.at), ...wrong.map(({ at }) => at)];
@@ -59,6 +59,15 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
   return complaints.length === 0
     ? { ok: true, plan: filled.plan, locate }
     : { ok: false, sound: filled.plan, complaints: complaints.sort(fromTheTop), locate };
+};
+
+const schemas = new Map<Unit, ReturnType<typeof planSchema>>();
+
+/** The schema, made only once: that takes longer than reading a plan with it. */
+const schemaIn = (unit: Unit): ReturnType<typeof planSchema> => {
+  const schema = schemas.get(unit) ?? planSchema(unit);
+  schemas.set(unit, schema);
+  return schema;
 };
 
 const TOP = { line: 1, column: 1 };

@@ -1,0 +1,23 @@
+import type { Complaint } from '../complaint.ts';
+import type { Scope } from './adjust.ts';
+import type { Corner, CornerRef } from './corner.ts';
+import type { Locked } from './widths.ts';
+import type { Snapshot } from './work.ts';
+
+/** All that the page shows. */
+export interface Shown {
+  readonly now: Snapshot;
+  readonly corner: Corner;
+  readonly locked: Locked;
+  readonly scope: Scope;
+  /** What is being moved, and what stops it. */
+  readonly moving?: { readonly handle: string; readonly stop: readonly Complaint[] };
+}
+
+/** A part of the page, which follows what is shown. */
+export type View = (shown: Shown) => void;
+
+/** What a part of the page can ask for. */
+export interface Ask {
+  readonly select: (ref: CornerRef) => void;
+}
