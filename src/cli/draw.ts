@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import type { DrawOptions } from './drawOptions.ts';
 import { addJointOptions, type JointOptions } from './jointOptions.ts';
+import { addPaperOptions } from './paperOptions.ts';
 
 /** `draw`: full-size templates. */
 export const addDraw = (program: Command): void => {
@@ -13,10 +14,12 @@ export const addDraw = (program: Command): void => {
     .argument('[plan]', 'a plan file')
     .option('--out <folder>', 'where to write', 'templates-out')
     .option('--as <kinds>', 'pdf, svg, or both: pdf,svg', 'pdf')
-    .option('--paper <size>', 'A5 to A0, Letter, Legal, Tabloid or WxH (A4; Letter where you read in inches)')
-    .option('--margin <length>', 'what the printer leaves blank, at least 5 mm (6 mm)')
     .option('--flat', 'every face as a strip of its own, for boards not exactly as thick as planned')
-    .option('--boards <board>', 'tail or pin: only that board of each corner');
+    .option('--boards <board>', 'tail or pin: only that board of each corner')
+    .option('--rods', 'a rod of each corner as well, to knife from')
+    .option('--printer <name>', 'correct every page for a printer measured with halfpin proof')
+    .option('--send <queue>', 'print straight to this queue of CUPS as well');
+  addPaperOptions(command);
   addJointOptions(command)
     .addHelpText(
       'after',

@@ -1,19 +1,20 @@
-import { type Complaint, type Result, under } from '../complaint.ts';
+import type { Complaint } from '../complaint.ts';
 import { refuseOptions } from '../files/failure.ts';
-import { DEFAULT_MARGIN } from '../paper/printable.ts';
-import { type Paper, parsePaper } from '../paper/sizes.ts';
+import type { Paper } from '../paper/sizes.ts';
 import type { PieceChoice } from '../template/corner.ts';
-import { parseLength, quote, type Unit } from '../units/length.ts';
+import { quote, type Unit } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
+import { type PaperOptions, readPaperOptions } from './paperOptions.ts';
 
 /** The options of `draw` beside those of a corner, as typed. */
-export interface DrawOptions {
+export interface DrawOptions extends PaperOptions {
   readonly out: string;
   readonly as: string;
-  readonly paper?: string;
-  readonly margin?: string;
   readonly flat?: boolean;
   readonly boards?: string;
+  readonly rods?: boolean;
+  readonly printer?: string;
+  readonly send?: string;
 }
 
 export type FileKind = 'pdf' | 'svg';
@@ -28,11 +29,6 @@ export interface DrawWish {
 /** Reads what is typed, in the unit that the maker reads in. Throws a Failure with all that is wrong. */
 export const readDrawOptions = (options: DrawOptions, units: Unit): DrawWish => {
   const complaints: Complaint[] = [];
-  const value = <T>(key: string, parsed: Result<T>): T | undefined => {
-    if (parsed.ok) return parsed.value;
-    complaints.push(...under([key], parsed.complaints));
-    return undefined;
-  };
   const kinds = new Set<FileKind>();
   for (const kind of options.as.split(',').map((part) => part.trim().toLowerCase()))
     if (kind === 'pdf' || kind === 'svg') kinds.add(kind);
@@ -42,24 +38,21 @@ export const readDrawOptions = (options: DrawOptions, units: Unit): DrawWish => 
         says: say`${quote(kind)} is no kind of file; it must be pdf or svg, or both`,
         hint: say`pdf,svg`,
       });
-  const paper = value('paper', parsePaper(options.paper ?? (units === 'in' ? 'Letter' : 'A4')));
-  const margin =
-    options.margin === undefined ? DEFAULT_MARGIN : value('margin', parseLength(options.margin, units));
+  const printed = readPaperOptions(options, units, complaints);
   const { boards } = options;
   if (boards !== undefined && boards !== 'tail' && boards !== 'pin')
     complaints.push({
       at: ['boards'],
       says: say`${quote(boards)} is neither of a corner's boards; it must be tail or pin`,
     });
-  if (complaints.length > 0 || paper === undefined || margin === undefined)
-    return refuseOptions(complaints, units);
+  if (complaints.length > 0 || printed === undefined) return refuseOptions(complaints, units);
   return {
     kinds,
-    paper,
-    margin,
+    ...printed,
     choice: {
       boards: boards === 'tail' || boards === 'pin' ? [boards] : ['tail', 'pin'],
       flat: options.flat === true,
+      rods: options.rods === true,
     },
   };
 };

@@ -1,13 +1,18 @@
 import { join } from 'node:path';
 import { refuseOptions } from '../files/failure.ts';
 import { loadFonts } from '../files/fonts.ts';
+import { sendToQueue } from '../files/printQueue.ts';
+import { writePdf } from '../files/writePdf.ts';
 import { writeWhole } from '../files/writeWhole.ts';
-import { documents, type SheetSet, setPieces } from '../template/documents.ts';
+import { type Layout, layPages, sheetCounts } from '../paper/sheets.ts';
+import { ANSI_PAPERS, ISO_PAPERS, mediaName, type Paper } from '../paper/sizes.ts';
 import { fileStem } from '../template/fileStem.ts';
+import { type SetLayout, setLayouts, setPieces } from '../template/setLayouts.ts';
 import type { TemplatePiece } from '../template/wrap.ts';
 import { type DrawOptions, readDrawOptions } from './drawOptions.ts';
 import type { JointOptions } from './jointOptions.ts';
 import { adviceText, wrapText } from './jointText.ts';
+import { loadCorrection } from './printers.ts';
 import { loadWork, type Work } from './work.ts';
 
 /** Sets a plan or one corner out, writes its sheets, and says what was made. */
@@ -19,42 +24,70 @@ export const drawSheets = async (
   const wish = readDrawOptions(options, work.units);
   const templateWork = { drawers: work.set.drawers, joints: work.joints, units: work.units };
   const pieces = setPieces(templateWork, wish.choice);
-  const laid = documents(templateWork, pieces, { title: work.title, ...wish });
-  if (!laid.ok) return refuseOptions(laid.complaints, work.units);
-  const written = [
-    ...(wish.kinds.has('pdf') ? await writePdfs(work.title, laid.value, options.out, wish.paper.name) : []),
-    ...(wish.kinds.has('svg') ? await writeSvgs(pieces, options.out) : []),
-  ];
-  process.stdout.write(`${[...written, ...closing(work)].join('\n')}\n`);
+  const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
+  const layouts = setLayouts(templateWork, pieces, {
+    title: work.title,
+    ...wish,
+    ...(correction && { correction }),
+  });
+  const laid = layouts.map(({ name, layout }) => ({ name, layout, sheets: layPages(layout) }));
+  const complaints = laid.flatMap(({ sheets }) => (sheets.ok ? [] : sheets.complaints));
+  if (complaints.length > 0) return refuseOptions(complaints, work.units);
+  if (wish.kinds.has('pdf'))
+    for (const { name, layout, sheets } of laid) {
+      if (!sheets.ok) continue;
+      const path = join(options.out, `${fileStem(work.title)}-${name}.pdf`);
+      if (name === 'templates') say(sheetsSentence(sheets.value.count, layout));
+      await writePdf(path, `${work.title}: ${name}`, sheets.value.pages());
+      say(`${path}: ${pagesOf(sheets.value.count, wish.paper.name)}, ${PURPOSE[name]}`);
+      if (options.send !== undefined) {
+        await sendToQueue(options.send, path, mediaName(wish.paper));
+        say(`  sent to ${options.send}`);
+      }
+    }
+  if (wish.kinds.has('svg')) {
+    await writeSvgs(pieces, options.out);
+    say(`${options.out}: ${pieces.length} pieces as SVG, one a file`);
+  }
+  for (const line of closing(work)) say(line);
 };
 
-const PURPOSE: Readonly<Record<SheetSet['name'], string>> = {
+const pagesOf = (count: number, paper: string): string =>
+  `${count} ${count === 1 ? 'page' : 'pages'} of ${paper}`;
+
+const say = (line: string): void => {
+  process.stdout.write(`${line}\n`);
+};
+
+const PURPOSE: Readonly<Record<SetLayout['name'], string>> = {
   templates: 'templates, to cut out and glue on',
   bench: 'bench sheets, one a drawer',
   comparison: 'the set as it will be seen',
 };
 
-const writePdfs = async (
-  title: string,
-  sets: readonly SheetSet[],
-  folder: string,
-  paper: string,
-): Promise<string[]> => {
-  const { renderPdf } = await import('../render/pdf.ts');
-  const fonts = loadFonts();
-  const lines: string[] = [];
-  for (const { name, sheets } of sets) {
-    const path = join(folder, `${fileStem(title)}-${name}.pdf`);
-    await writeWhole(path, (write) =>
-      renderPdf(sheets.pages(), { title: `${title}: ${name}`, fonts }, write),
-    );
-    const pages = sheets.count === 1 ? '1 page' : `${sheets.count} pages`;
-    lines.push(`${path}: ${pages} of ${paper}, ${PURPOSE[name]}`);
-  }
-  return lines;
+/** More pieces than this are not laid out again on other papers. */
+const MOST_TO_COMPARE = 1000;
+
+/** What is about to be written, and which larger papers would take fewer sheets. */
+const sheetsSentence = (count: number, layout: Layout): string => {
+  const { paper, pieces } = layout;
+  const larger = pieces.length > MOST_TO_COMPARE ? [] : largerThan(paper);
+  const better = sheetCounts(layout, larger).flatMap((other) =>
+    other.count !== undefined && other.count < count ? [`${other.paper.name} would take ${other.count}`] : [],
+  );
+  return [`${count} ${count === 1 ? 'sheet' : 'sheets'} of ${paper.name}`, ...better].join('; ');
 };
 
-const writeSvgs = async (pieces: readonly TemplatePiece[], folder: string): Promise<string[]> => {
+/** The next two larger papers of the same family. */
+const largerThan = ({ name, width, height }: Paper): Paper[] => {
+  const family = ANSI_PAPERS.some((paper) => paper.name === name) ? ANSI_PAPERS : ISO_PAPERS;
+  return family
+    .filter((paper) => paper.width * paper.height > width * height)
+    .toSorted((a, b) => a.width * a.height - b.width * b.height)
+    .slice(0, 2);
+};
+
+const writeSvgs = async (pieces: readonly TemplatePiece[], folder: string): Promise<void> => {
   const [{ renderSvg }, { svgWindow }, { NO_SPLITS }] = await Promise.all([
     import('../render/svg.ts'),
     import('../render/svgWindow.ts'),
@@ -65,7 +98,6 @@ const writeSvgs = async (pieces: readonly TemplatePiece[], folder: string): Prom
     await writeWhole(join(folder, `${piece.name}.svg`), (write) =>
       write(renderSvg(piece.draw(NO_SPLITS), { title: `${piece.title}, make ${piece.count}` }, tools)),
     );
-  return [`${folder}: ${pieces.length} pieces as SVG, one a file`];
 };
 
 const closing = ({ set, joints, units }: Work): string[] => [

@@ -1,8 +1,11 @@
 import { Command, CommanderError } from 'commander';
 import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
+import { addCompare } from './compare.ts';
 import { addDraw } from './draw.ts';
 import { addLay } from './lay.ts';
 import { addParts } from './parts.ts';
+import { addPrinters } from './printers.ts';
+import { addProof } from './proof.ts';
 import { addSchema } from './schema.ts';
 import { addStart } from './start.ts';
 import { VERSION } from './version.ts';
@@ -13,7 +16,8 @@ const program = new Command('halfpin')
   .configureOutput({ outputError: (text, write) => write(text.replace(/^error: /u, 'halfpin: ')) })
   .showSuggestionAfterError()
   .exitOverride();
-for (const add of [addDraw, addLay, addParts, addStart, addSchema]) add(program);
+for (const add of [addDraw, addLay, addCompare, addParts, addProof, addPrinters, addStart, addSchema])
+  add(program);
 for (const command of program.commands) command.copyInheritedSettings(program);
 
 const fail = (error: unknown): number => {

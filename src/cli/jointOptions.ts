@@ -105,16 +105,18 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
     const text = options[key];
     return text === undefined ? undefined : value(key, text, (typed) => parseLength(typed, units));
   };
-  const lengths = (key: keyof JointOptions, text: string): number[] =>
-    text.split(',').map((part) => value(key, part, (typed) => parseLength(typed, units)) ?? Number.NaN);
-  const needed = (key: 'width' | 'tailBoard' | 'pinBoard', what: string): number => {
+  const lengths = (key: keyof JointOptions, text: string): number[] | undefined => {
+    const read = text.split(',').map((part) => value(key, part, (typed) => parseLength(typed, units)));
+    return read.every((each) => each !== undefined) ? read : undefined;
+  };
+  const needed = (key: 'width' | 'tailBoard' | 'pinBoard', what: string): number | undefined => {
     if (options[key] === undefined)
       complain({
         at: [key],
         says: say`${what} is missing`,
         hint: say`--width 96 --tail-board 11 --pin-board 20`,
       });
-    return length(key) ?? Number.NaN;
+    return length(key);
   };
 
   const width = needed('width', "the boards' width");

@@ -1,11 +1,12 @@
 import type { Complaint } from '../complaint.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
+import { meanTail } from '../joint/proportion.ts';
 import { ratioBetween } from '../joint/spacing.ts';
 import { mm, say } from '../units/phrase.ts';
 import type { Draft } from './draft.ts';
 import type { Family } from './drawer.ts';
-import { meanTipOf, nearestChoice } from './family.ts';
+import { nearestChoice } from './family.ts';
 import { FAMILY_RATIO, LOOSE_BOTTOM } from './limits.ts';
 import { backPlace, frontPlace, ofCorners } from './places.ts';
 
@@ -14,7 +15,7 @@ import { backPlace, frontPlace, ofCorners } from './places.ts';
  * @param front the joint that its front corners were given
  */
 export const advise = (draft: Draft, front: Joint, family: Family): Complaint[] => [
-  ...onFamily(draft, meanTipOf(front), family),
+  ...onFamily(draft, meanTail(front), family),
   ...onLowerHalfPin(draft, front),
   ...onGroove(draft),
   ...ofCorners('front', (place) => frontPlace(draft.spec, place), front.advice),
@@ -34,7 +35,7 @@ const onFamily = (
     const better = nearestChoice(possible, target);
     advice.push({
       at: ['joint', 'tails'],
-      says: say`tails of ${mm(tip)} stand out from the set, which keeps to ${mm(target)}: they are ${ratio.toFixed(1)} times as ${tip > target ? 'wide' : 'narrow'}`,
+      says: say`tails of ${mm(tip)} stand out from the set, which keeps to ${mm(target)}: they are ${Number(ratio.toFixed(2))} times as ${tip > target ? 'wide' : 'narrow'}`,
       ...(better === undefined ? {} : { hint: say`${better.tails}, for tails of ${mm(better.tip)}` }),
     });
   }
@@ -93,7 +94,7 @@ const onGroove = ({ spec, sizes }: Draft): Complaint[] => {
     advice.push({
       at: ['joint', 'kind'],
       says: say`a groove that runs through the sides' front tails shows at the front of a through joint`,
-      hint: say`stop the groove behind the front, or lapped corners`,
+      hint: say`a groove stopped short of the front, or lapped corners`,
     });
   return advice;
 };

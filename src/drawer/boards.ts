@@ -64,7 +64,7 @@ export const boardsOf = (spec: DrawerSpec, sizes: Sizes): Boards => {
       thickness: stock.front.thickness,
       boxes: [
         {
-          from: [-rebate.sides, 0, -rebate.bottom],
+          from: [0 - rebate.sides, 0, 0 - rebate.bottom],
           to: [width + rebate.sides, stock.front.thickness, height + rebate.top],
         },
       ],

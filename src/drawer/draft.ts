@@ -3,7 +3,7 @@ import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
 import { checkWish, layOut } from '../joint/layOut.ts';
-import { LEAST_PIN } from '../joint/limits.ts';
+import { LEAST_PIN, WIDTH_RANGE } from '../joint/limits.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import { tailWidths } from '../joint/tailWidths.ts';
 import { checkBoards } from './checkBoards.ts';
@@ -50,8 +50,9 @@ const assess = (spec: DrawerSpec): Assessment => {
   const boards = checkBoards(spec, sizes);
   const front = frontCorner(spec, frontJointSpec(spec, sizes.height));
   const grooveShows = front.ok && front.value.grooveShows;
-  // A back without height has been complained of already.
-  const back = sizes.backHeight > 0 ? layOut(backJointSpec(spec, sizes.backHeight)) : refuse();
+  // A back that is too low for any joint has been complained of already.
+  const back =
+    sizes.backHeight >= WIDTH_RANGE.least ? layOut(backJointSpec(spec, sizes.backHeight)) : refuse();
   const complaints = [
     ...boards,
     ...(front.ok ? [] : ofCorners('front', (place) => frontPlace(spec, place), front.complaints)),
@@ -76,12 +77,14 @@ const frontCorner = (
     const grooveShows = grooveMargins(resolved, spec.groove).some((margin) => margin < -DUST);
     return accept({ wish, resolved, possible: [], candidates: [], grooveShows });
   }
-  // The groove may ask for a narrower half pin than was wished, so only what fails with the narrowest is refused here.
-  const narrowest = tailWidths({ ...resolved, halfPin: { ...resolved.halfPin, lower: LEAST_PIN } });
-  if (!narrowest.ok) return narrowest;
   const possible = hidingChoices(resolved, spacing, spec.groove);
   const candidates =
     spacing.tails === undefined ? possible : possible.filter(({ tails }) => tails === spacing.tails);
+  if (candidates.length === 0) {
+    // The groove may ask for a narrower half pin than was wished; what even the narrowest leaves no room for is no matter of the groove.
+    const narrowest = tailWidths({ ...resolved, halfPin: { ...resolved.halfPin, lower: LEAST_PIN } });
+    if (!narrowest.ok) return narrowest;
+  }
   return accept({ wish, resolved, possible, candidates, grooveShows: candidates.length === 0 });
 };
 

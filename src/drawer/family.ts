@@ -1,5 +1,5 @@
 import { DUST } from '../joint/dust.ts';
-import type { Count, Joint } from '../joint/joint.ts';
+import type { Count } from '../joint/joint.ts';
 import { TARGET_TAIL_IN_PINS } from '../joint/limits.ts';
 import { ratioBetween } from '../joint/spacing.ts';
 import { TARGET_RANGE_IN_PINS } from './limits.ts';
@@ -86,7 +86,3 @@ export const commonPin = (pins: readonly number[]): number | undefined => {
   for (const [pin, count] of counts) if (best === undefined || count > (counts.get(best) ?? 0)) best = pin;
   return best;
 };
-
-/** The mean width of a joint's tails at their tips, in mm. */
-export const meanTipOf = ({ tails }: Joint): number =>
-  tails.reduce((sum, { tip }) => sum + tip[1] - tip[0], 0) / tails.length;

@@ -35,9 +35,10 @@ const lowerHalfPinBounds = (spec: ResolvedSpec, spacing: Shared, groove: Groove,
   const single = count === 1;
   return {
     room,
-    least: single ? [LEAST_PIN] : [LEAST_PIN, (to + loss - first * room) / (1 - first)],
-    most: [from - loss, room - leastTip(spec) / Math.min(...all)],
-    spare: single ? [room - loss - to] : [],
+    least: single ? Number.NEGATIVE_INFINITY : (to + loss - first * room) / (1 - first),
+    spare: single ? room - loss - to : 0,
+    mostForGroove: from - loss,
+    mostForBases: room - leastTip(spec) / Math.min(...all),
   };
 };
 
@@ -48,9 +49,9 @@ export const hidingChoices = (spec: ResolvedSpec, spacing: Shared, groove: Groov
   const choices: Choice[] = [];
   for (let tails = 1; tails <= mostCounts; tails++) {
     const bounds = lowerHalfPinBounds(spec, spacing, groove, tails);
-    const least = Math.max(...bounds.least);
-    const most = Math.min(...bounds.most);
-    if (least > most + DUST || bounds.spare.some((spare) => spare < -DUST)) continue;
+    const least = Math.max(LEAST_PIN, bounds.least);
+    const most = Math.min(bounds.mostForGroove, bounds.mostForBases);
+    if (least > most + DUST || bounds.spare < -DUST) continue;
     const lowerHalfPin = Math.min(most, Math.max(least, lower));
     choices.push({ tails, tip: (bounds.room - lowerHalfPin) / tails, lowerHalfPin });
   }
@@ -74,8 +75,10 @@ export const grooveMargins = (spec: ResolvedSpec, groove: Groove): number[] => {
   const { spacing, halfPin } = spec;
   if (spacing.kind === 'listed')
     return Object.values(edgeMargins(spec, groove, halfPin.lower, spacing.tails[0] ?? 0));
-  const { least, most, spare } = lowerHalfPinBounds(spec, spacing, groove, spacing.tails ?? 1);
-  return [...most.flatMap((high) => least.map((low) => high - low)), ...spare];
+  const bounds = lowerHalfPinBounds(spec, spacing, groove, spacing.tails ?? 1);
+  return [bounds.mostForGroove, bounds.mostForBases]
+    .flatMap((most) => [most - LEAST_PIN, most - bounds.least])
+    .concat(bounds.spare);
 };
 
 /** By how much the groove misses the lowest tail, its spare included, in mm. */
@@ -93,9 +96,9 @@ export const grooveMiss = (spec: ResolvedSpec, groove: Groove): Miss => {
   if (spacing.kind === 'listed') edges = edgeMargins(spec, groove, halfPin.lower, spacing.tails[0] ?? 0);
   else {
     const count = spacing.tails ?? 1;
-    const lower = Math.max(LEAST_PIN, Math.min(...lowerHalfPinBounds(spec, spacing, groove, count).most));
-    const room = tailRoom({ ...spec, halfPin: { ...halfPin, lower } }, count);
-    edges = edgeMargins(spec, groove, lower, (shares(spacing, count)[0] ?? 1) * room);
+    const { room, mostForGroove, mostForBases } = lowerHalfPinBounds(spec, spacing, groove, count);
+    const lower = Math.max(LEAST_PIN, Math.min(mostForGroove, mostForBases));
+    edges = edgeMargins(spec, groove, lower, (shares(spacing, count)[0] ?? 1) * (room - lower));
   }
   return { low: Math.max(0, -edges.lower), high: Math.max(0, -edges.upper) };
 };

@@ -2,13 +2,14 @@ import { accept, type Complaint, type Result, refuse, under } from '../complaint
 import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
 import { layOut } from '../joint/layOut.ts';
+import { meanTail } from '../joint/proportion.ts';
 import { quote } from '../units/length.ts';
 import { mm, say } from '../units/phrase.ts';
 import { advise } from './advise.ts';
 import { boardsOf } from './boards.ts';
 import { type Draft, draftDrawer } from './draft.ts';
 import type { Drawer, DrawerSet, Family } from './drawer.ts';
-import { commonPin, familyTarget, meanTipOf, nearestChoice } from './family.ts';
+import { commonPin, familyTarget, nearestChoice } from './family.ts';
 import { TARGET_RANGE_IN_PINS } from './limits.ts';
 import type { DrawerSpec } from './spec.ts';
 
@@ -54,7 +55,7 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
   });
   if (wrong.length > 0) return refuse(...wrong);
 
-  const tips = fronts.map(meanTipOf);
+  const tips = fronts.map(meanTail);
   const family: Family = { target: aim, pin, tips, spread: Math.max(...tips) / Math.min(...tips) };
   const drawers: Drawer[] = [];
   const advice = adviseOnTarget(aim, pin);

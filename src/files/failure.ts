@@ -13,8 +13,10 @@ export class Failure extends Error {
   readonly status: number;
 
   constructor(lines: readonly string[], status: number) {
-    super(lines.join('\n'));
-    this.lines = lines;
+    // Several drawers may be at fault in the same words.
+    const once = [...new Set(lines)];
+    super(once.join('\n'));
+    this.lines = once;
     this.status = status;
   }
 }

@@ -34,9 +34,12 @@ export const mostTails = (spec: ResolvedSpec, spacing: Shared): number => {
   const { pin } = spec;
   const bound = Math.floor((tailRoom(spec, 1) + pin) / (leastTip(spec) + pin) + 1e-9);
   if (spacing.kind === 'even') return Math.max(0, bound);
-  for (let count = bound; count > 0; count--)
-    if (Math.min(...shares(spacing, count)) * tailRoom(spec, count) >= leastTip(spec) - 1e-9) return count;
-  return 0;
+  const fits = (count: number): boolean =>
+    Math.min(...shares(spacing, count)) * tailRoom(spec, count) >= leastTip(spec) - 1e-9;
+  // With every tail more the narrowest gets narrower: the first count that does not fit ends the search.
+  let count = 0;
+  while (count < bound && fits(count + 1)) count++;
+  return count;
 };
 
 /** How many times one width goes into another, the larger into the smaller turned over: never under 1. */

@@ -1,5 +1,6 @@
 import type { Box, Drawing, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
+import { formatLength, type Unit } from '../units/length.ts';
 import type { Correction } from './correction.ts';
 import { fitText } from './fitText.ts';
 
@@ -9,6 +10,8 @@ export interface PageFacts {
   readonly number: number;
   readonly count: number;
   readonly paper: string;
+  /** What the maker reads in. */
+  readonly unit: Unit;
   readonly correction?: Correction;
 }
 
@@ -32,7 +35,7 @@ export const usableBox = ({ x0, y0, x1, y1 }: Box): Box => ({ x0: x0 + GUTTER, y
 export const printableHeightFor = (height: number): number => height + STRIP;
 
 /** 100 mm; less on the smallest papers, so that a word still stands beside it. */
-const barLength = (room: number): number => [100, 50].find((length) => room >= length + 28) ?? 20;
+const barLength = (room: number): number => [100, 50].find((length) => room >= length + 20) ?? 20;
 
 /** The bar's ticks and its line, from 0, 0 along to `length`. */
 const bar = (length: number, place: (along: number, across: number) => Point): Path[] => {
@@ -106,10 +109,10 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
     words(
       fitText(
         [
-          `lay a steel rule on this bar and the upright one: ${inMm(level, upright)} exactly, or do not use the page`,
-          `measure this bar and the upright one: ${inMm(level, upright)}`,
-          `both bars must measure ${inMm(level, upright)}`,
-          `must measure ${level} mm`,
+          `lay a steel rule on this bar and the upright one: ${both(level, upright, facts.unit)} exactly, or do not use the page`,
+          `measure this bar and the upright one: ${both(level, upright, facts.unit)}`,
+          `both bars must measure ${both(level, upright, facts.unit)}`,
+          `measure: ${barWords(level, facts.unit)}`,
           `${level} mm`,
         ],
         x1 - besideLevel,
@@ -122,8 +125,8 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
     words(
       fitText(
         [
-          `measure this bar too, ${upright} mm: a printer may err one way only`,
-          `measure this too: ${upright} mm`,
+          `measure this bar too, ${barWords(upright, facts.unit)}: a printer may err one way only`,
+          `measure this too: ${barWords(upright, facts.unit)}`,
           `${upright} mm`,
         ],
         y1 - aboveUpright,
@@ -137,5 +140,9 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
   return { box: printable, marks };
 };
 
-const inMm = (level: number, upright: number): string =>
-  level === upright ? `${level} mm` : `${level} mm and ${upright} mm`;
+/** A bar's length; in inches too for those whose rule has no mm: 100 mm are 3 15/16" within 0.02 mm, and 50 mm half of it. */
+const barWords = (length: number, unit: Unit): string =>
+  unit === 'mm' ? `${length} mm` : `${length} mm (${formatLength(length, unit)})`;
+
+const both = (level: number, upright: number, unit: Unit): string =>
+  level === upright ? barWords(level, unit) : `${barWords(level, unit)} and ${barWords(upright, unit)}`;

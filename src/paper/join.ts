@@ -5,6 +5,7 @@ import { formatLength, type Unit } from '../units/length.ts';
 import { isClear, type Obstacles, obstaclesIn } from './clearPlace.ts';
 import { fitText } from './fitText.ts';
 import { WORDS } from './frame.ts';
+import { CLEAR_OF_SPLITS } from './piece.ts';
 import { CROSS } from './split.ts';
 
 /** A line along which two parts of a piece are taped together, in the piece's mm. */
@@ -28,9 +29,6 @@ export type Side = 'tabbed' | 'laidOver';
 
 /** How far words stand off the line. */
 const CLEARANCE = 1;
-
-/** How far off its line a join's crosses and letters reach, with some air. */
-export const JOIN_ROOM = 6;
 
 /** How far off its line a join looks for a place for its check. */
 const REACH = 120;
@@ -239,7 +237,7 @@ export const joinMarks = (join: Join, side: Side, marks: readonly Mark[]): Mark[
   const { axis, at, from, to } = join;
   const line: Box =
     axis === 'y' ? { x0: from, y0: at, x1: to, y1: at } : { x0: at, y0: from, x1: at, y1: to };
-  const ground = groundOf(grown(line, JOIN_ROOM), marks);
+  const ground = groundOf(grown(line, CLEAR_OF_SPLITS), marks);
   const crosses = crossPlaces(join, ground);
   const letter = lettersOf(join, crosses, ground)[side];
   return [

@@ -10,6 +10,9 @@ export interface Splits {
 
 export const NO_SPLITS: Splits = { x: [], y: [] };
 
+/** What a piece keeps clear of words on both sides of a split, for the join's letter and register crosses, in mm. */
+export const CLEAR_OF_SPLITS = 6;
+
 /** A template to be cut out and laid on wood: drawn at full size, whole or in parts. */
 export interface Piece {
   /** Unique in its set, and safe as a file name on every system: `buttons-front-a`. */
@@ -24,6 +27,6 @@ export interface Piece {
   readonly overhang: number;
   /** Where a split may run: x anywhere listed; y anywhere within the intervals, which cross no sloped line and lie inside tails. */
   readonly splittable: { readonly x: readonly number[]; readonly y: readonly (readonly [number, number])[] };
-  /** Draws it, every label clear of the splits and repeated where a part would be left without. */
+  /** Draws it, every label `CLEAR_OF_SPLITS` off the splits and repeated where a part would be left without. */
   draw(splits: Splits): Drawing;
 }

@@ -151,6 +151,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
       number,
       count,
       paper: paper.name,
+      unit,
       ...(correction === undefined ? {} : { correction }),
     });
     const toArea = translation(usable.x0, usable.y0);

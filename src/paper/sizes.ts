@@ -4,7 +4,7 @@ import { mm, say } from '../units/phrase.ts';
 
 /** Paper as it lies in the printer, in mm. */
 export interface Paper {
-  /** As it is shown: `A4`, `610 x 914 mm`. */
+  /** As it is shown, and can be typed: `A4`, `610x914mm`, `610xroll`. */
   readonly name: string;
   readonly width: number;
   /** For a roll, the longest sheet that is cut from it. */
@@ -77,7 +77,7 @@ export const parsePaper = (text: string): Result<Paper> => {
   if (!width.ok || !height.ok) return noPaper(text);
   const complaints = [...checkSide('width', width.value), ...checkSide('height', height.value)];
   if (complaints.length > 0) return refuse(...complaints);
-  const name = `${trim(width.value)} x ${trim(height.value)} mm`;
+  const name = `${trim(width.value)}x${trim(height.value)}mm`;
   return accept(knownOf(width.value, height.value) ?? sheet(name, width.value, height.value));
 };
 
@@ -87,7 +87,7 @@ const parseRoll = (text: string, across: string): Result<Paper> => {
   const complaints = checkSide('width', width.value);
   if (complaints.length > 0) return refuse(...complaints);
   return accept({
-    name: `roll of ${trim(width.value)} mm`,
+    name: `${trim(width.value)}xroll`,
     width: width.value,
     height: SIDE_RANGE.most,
     roll: true,

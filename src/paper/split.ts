@@ -8,7 +8,7 @@ export const TAB = { least: 5, most: 10 };
 export const CROSS = 3;
 
 /** Room for the widths of lines along the edges that a split makes. */
-export const LINE_ROOM = 0.1;
+export const LINE_ROOM = 0.25;
 
 /** Dust of the floating point, far below what a printer can do. */
 const DUST = 1e-9;

@@ -2,8 +2,8 @@ import { clipMarks } from '../drawing/clip.ts';
 import type { Box, Drawing, Mark, Path, Point } from '../drawing/drawing.ts';
 import { textBox } from '../drawing/textBox.ts';
 import type { Unit } from '../units/length.ts';
-import { checkMarks, JOIN_ROOM, type Join, joinMarks } from './join.ts';
-import { NO_SPLITS, type Piece, type Splits } from './piece.ts';
+import { checkMarks, type Join, joinMarks } from './join.ts';
+import { CLEAR_OF_SPLITS, NO_SPLITS, type Piece, type Splits } from './piece.ts';
 import { CROSS, LINE_ROOM, TAB } from './split.ts';
 
 /** A part of a piece that goes on one page in one place; a piece that fits whole is its own only part. */
@@ -127,10 +127,10 @@ export const drawPart = (part: Part, unit: Unit): Drawing => {
 
 /** The inside of a part, off its joins' letters and crosses. */
 const quietOf = ({ piece, cell: { x0, y0, x1, y1 } }: Part): Box => ({
-  x0: x0 < 0 ? 0 : x0 + JOIN_ROOM,
-  y0: y0 < 0 ? 0 : y0 + JOIN_ROOM,
-  x1: x1 > piece.width ? piece.width : x1 - JOIN_ROOM,
-  y1: y1 > piece.height ? piece.height : y1 - JOIN_ROOM,
+  x0: x0 < 0 ? 0 : x0 + CLEAR_OF_SPLITS,
+  y0: y0 < 0 ? 0 : y0 + CLEAR_OF_SPLITS,
+  x1: x1 > piece.width ? piece.width : x1 - CLEAR_OF_SPLITS,
+  y1: y1 > piece.height ? piece.height : y1 - CLEAR_OF_SPLITS,
 });
 
 /** Where to cut the part out along its joins, and the lines on its tabs that its neighbours are laid to. */

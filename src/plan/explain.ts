@@ -8,7 +8,10 @@ import { type JsonSchema, planJsonSchema } from './planJsonSchema.ts';
 
 type Issue = z.core.$ZodIssue;
 
-/** What zod found, in plain words. Every schema's message is what it wants, as the end of "… is not …". */
+/** How many unknown keys of one group are told one by one: beyond these it is no plan. */
+const MOST_TOLD = 20;
+
+/** What zod found, in plain words. Every schema's message is what it wants, as the end of "it must be …". */
 export const explain = (issues: readonly Issue[]): Complaint[] => {
   let schema: JsonSchema | undefined;
   const explainOne = (issue: Issue, outer: Place): Complaint[] => {
@@ -19,7 +22,13 @@ export const explain = (issues: readonly Issue[]): Complaint[] => {
       case 'unrecognized_keys': {
         schema ??= planJsonSchema();
         const known = schemasAt(schema, at);
-        return issue.keys.map((key) => ({ at: [...at, key], ...unknownKey(key, known) }));
+        const told = issue.keys
+          .slice(0, MOST_TOLD)
+          .map((key) => ({ at: [...at, key], ...unknownKey(key, known) }));
+        const rest = issue.keys.length - told.length;
+        return rest === 0
+          ? told
+          : [...told, { at, says: say`there are ${rest} more keys here that are not known` }];
       }
       case 'invalid_union': {
         // The way of writing that was meant is the one that fails on something inside it.
@@ -27,8 +36,7 @@ export const explain = (issues: readonly Issue[]): Complaint[] => {
         if (meant !== undefined) return meant.flatMap((inner) => explainOne(inner, at));
       }
     }
-    if (issue.input === undefined) return [{ at, says: say`this is missing; it must be ${issue.message}` }];
-    return [{ at, says: say`${shown(issue.input)} is not ${issue.message}` }];
+    return [{ at, says: say`this is ${shown(issue.input)}; it must be ${issue.message}` }];
   };
   return issues.flatMap((issue) => explainOne(issue, []));
 };
@@ -38,7 +46,8 @@ const isAnotherType = ({ code, path }: Issue): boolean =>
 
 const shown = (value: unknown): string => {
   if (typeof value === 'string') return quote(value);
-  if (value === null) return 'an empty value';
+  if (value === undefined) return 'missing';
+  if (value === null) return 'empty';
   if (Array.isArray(value)) return `a list of ${value.length}`;
   return typeof value === 'object' ? 'a group of keys' : String(value);
 };

@@ -3,7 +3,7 @@ import type { BottomSpec, DrawerSpec, JointWish, Stock } from '../drawer/spec.ts
 import { say } from '../units/phrase.ts';
 import { contradictions, mergeJoint, spacingOf } from './mergeJoint.ts';
 import type { NamedJoint } from './plan.ts';
-import type { WrittenDrawer, WrittenJoint, WrittenNamedJoint } from './schema.ts';
+import type { WrittenDrawer, WrittenJoint, WrittenNamedJoint } from './schema/plan.ts';
 
 /** What a drawer is given where neither it nor its plan says otherwise, in mm; all of it common practice. */
 const FIT = { side: 0.5, top: 1, behind: 10 };

@@ -3,7 +3,7 @@ import { fillDrawer, fillJoint } from './fill.ts';
 import { contradictions } from './mergeJoint.ts';
 import type { Plan } from './plan.ts';
 import { formatPlace } from './planComplaint.ts';
-import type { WrittenPlan } from './schema.ts';
+import type { WrittenPlan } from './schema/plan.ts';
 import type { List } from './wholePlan.ts';
 
 type Kept = Readonly<Record<List, readonly number[]>>;

@@ -1,7 +1,7 @@
 import type { Complaint, Place } from '../complaint.ts';
 import type { Spacing } from '../joint/spec.ts';
 import { say } from '../units/phrase.ts';
-import type { WrittenJoint } from './schema.ts';
+import type { WrittenJoint } from './schema/plan.ts';
 
 /**
  * Lays a drawer's own wishes for a corner over its plan's. What would contradict the drawer's gives way: a number of

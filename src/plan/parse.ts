@@ -1,195 +1,237 @@
 import {
-  isAlias,
-  isMap,
-  isScalar,
-  isSeq,
-  LineCounter,
-  type ParsedNode,
-  parseDocument,
-  type YAMLError,
-} from 'yaml';
+  type AliasEvent,
+  boolCoreTag,
+  EVENT_ID,
+  type Event,
+  floatCoreTag,
+  getScalarValue,
+  intCoreTag,
+  NOT_RESOLVED,
+  nullCoreTag,
+  parseEvents,
+  SCALAR_STYLE,
+  type ScalarEvent,
+  YAMLException,
+} from 'js-yaml';
 import type { Complaint, Place } from '../complaint.ts';
 import { quote } from '../units/length.ts';
-import { type Phrase, say } from '../units/phrase.ts';
+import { say } from '../units/phrase.ts';
 import type { PlanComplaint } from './planComplaint.ts';
-import type { Position } from './position.ts';
-
-/** For every map and list, where its keys and its items stand in the text. */
-type Marks = ReadonlyMap<object, ReadonlyMap<string | number, number>>;
+import { type Position, positionsIn } from './position.ts';
+import { inPlainWords } from './yamlWords.ts';
 
 /** What a plan's text says, before anyone asks whether it makes sense. */
 export interface Parsed {
-  /** Plain values: null, booleans, finite numbers, strings, lists and maps. */
+  /** Plain values: null, booleans, numbers, strings, lists and maps; undefined where the text cannot be read. */
   readonly value: unknown;
   readonly complaints: readonly PlanComplaint[];
-  /** Where a place is written; undefined where it is not. */
+  /** Where a place is written, its key or its item; undefined where it is not. */
   readonly find: (place: Place) => Position | undefined;
 }
 
-/** Deeper than any plan; what goes further down is no plan but an attack on the reader. */
+/** Deeper than any plan: what goes further down is a slip, or an attack on the reader. */
 const DEEPEST = 40;
-/** How many values aliases may add to what is written. */
-const MOST_ALIASED = 100_000;
+/** How many values may be added to what is written by repeating it. */
+const MOST_REPEATED = 100_000;
 
-/** Reads YAML 1.2, which JSON is a part of. */
+/** Reads YAML 1.2, core schema, which JSON is a part of. */
 export const parse = (text: string): Parsed => {
-  const lines = new LineCounter();
-  const positionOf = (offset: number): Position => {
-    const { line, col } = lines.linePos(offset);
-    return { line: Math.max(1, line), column: Math.max(1, col) };
-  };
+  const positionOf = positionsIn(text);
   try {
-    const document = parseDocument(text, {
-      lineCounter: lines,
-      prettyErrors: false,
-      uniqueKeys: false,
-      stringKeys: true,
-      schema: 'core',
-    });
-    const errors = [...document.errors, ...document.warnings];
-    const first = errors[0];
-    if (first !== undefined)
-      // One slip makes the parser stumble over what follows; only the first is sure to be the user's.
-      return broken({ ...positionOf(first.pos[0]), complaint: { at: [], ...inPlainWords(first) } });
-    return plain(document.contents, positionOf);
+    return readEvents(text, parseEvents(text, { maxDepth: DEEPEST }), positionOf);
   } catch (error) {
-    if (error instanceof RangeError)
-      return broken({ line: 1, column: 1, complaint: { at: [], says: TOO_DEEP } });
-    throw error;
+    if (!(error instanceof YAMLException)) throw error;
+    // One slip makes a parser stumble over what follows; the first is the one that is sure to be the user's.
+    const offset = error.mark?.position ?? 0;
+    return unread(positionOf(offset), inPlainWords(error.reason, text, offset));
   }
 };
 
-const TOO_DEEP = say`the plan is nested too deeply; no plan needs more than a few levels`;
-
-const broken = (complaint: PlanComplaint): Parsed => ({
+const unread = (position: Position, words: Omit<Complaint, 'at'>): Parsed => ({
   value: undefined,
-  complaints: [complaint],
+  complaints: [{ ...position, complaint: { at: [], ...words } }],
   find: () => undefined,
 });
 
-const inPlainWords = (error: YAMLError): { says: Phrase; hint?: Phrase } => {
-  switch (error.code) {
-    case 'TAB_AS_INDENT':
-      return { says: say`this line is indented with a tab`, hint: say`spaces` };
-    case 'MULTIPLE_DOCS':
-      return { says: say`a second document begins here; a file holds one plan`, hint: say`a file for each` };
-    default:
-      return { says: say`this is not YAML that can be read: ${error.message}` };
-  }
-};
+type NodeEvent = Exclude<Event, { readonly type: typeof EVENT_ID.DOCUMENT | typeof EVENT_ID.POP }>;
+type Starts = Map<string | number, number>;
 
-/** Turns nodes into plain values, and notes where each stands. */
-const plain = (root: ParsedNode | null, positionOf: (offset: number) => Position): Parsed => {
-  const marks = new Map<object, Map<string | number, number>>();
-  const anchors = new Map<string, { value: unknown; size: number }>();
-  const open = new Set<string>();
+/** Turns a parser's events into plain values, and notes where each stands. */
+const readEvents = (
+  text: string,
+  events: readonly Event[],
+  positionOf: (offset: number) => Position,
+): Parsed => {
+  const marks = new Map<unknown, Starts>();
+  const anchors = new Map<string, { readonly value: unknown; readonly size: number } | 'open'>();
   const complaints: PlanComplaint[] = [];
-  let aliased = 0;
+  const place: (string | number)[] = [];
+  let next = 1;
   let size = 0;
+  let repeated = 0;
 
-  const complain = (offset: number, complaint: Complaint): void => {
-    complaints.push({ ...positionOf(offset), complaint });
+  const complain = (offset: number, complaint: Omit<Complaint, 'at'>): void => {
+    complaints.push({ ...positionOf(offset), complaint: { at: [...place], ...complaint } });
   };
 
-  const plainOf = (node: ParsedNode | null, at: Place): unknown => {
+  /** The next thing inside a list, a map or the document; undefined at its end. */
+  const peek = (): NodeEvent | undefined => {
+    const event = events[next];
+    return event === undefined || event.type === EVENT_ID.POP || event.type === EVENT_ID.DOCUMENT
+      ? undefined
+      : event;
+  };
+
+  const readNode = (event: NodeEvent): unknown => {
+    next++;
     size++;
-    if (node === null) return null;
-    if (isAlias(node)) return aliasOf(node.source, node.range[0], at);
-    const { anchor } = node;
-    if (anchor === undefined) return contentOf(node, at);
+    if (event.type === EVENT_ID.ALIAS) return repeat(event);
+    if (event.tagStart >= 0)
+      complain(event.tagStart, {
+        says: say`${quote(text.slice(event.tagStart, event.tagEnd))} is a tag, and a plan has none`,
+        hint: say`leaving it out`,
+      });
+    if (event.anchorStart < 0) return readContent(event);
+    const anchor = text.slice(event.anchorStart, event.anchorEnd);
     const before = size;
-    open.add(anchor);
-    const value = contentOf(node, at);
-    open.delete(anchor);
+    anchors.set(anchor, 'open');
+    const value = readContent(event);
     anchors.set(anchor, { value, size: size - before + 1 });
     return value;
   };
 
-  const aliasOf = (name: string, offset: number, at: Place): unknown => {
-    const target = anchors.get(name);
-    if (open.has(name))
-      complain(offset, {
-        at,
-        says: say`${quote(`*${name}`)} stands inside what it repeats, so it never ends`,
+  const readContent = (event: Exclude<NodeEvent, AliasEvent>): unknown => {
+    if (event.type === EVENT_ID.SCALAR) return scalarOf(text, event);
+    const starts: Starts = new Map();
+    const value = event.type === EVENT_ID.SEQUENCE ? readList(starts) : readMap(starts);
+    marks.set(value, starts);
+    next++;
+    return value;
+  };
+
+  const readList = (starts: Starts): unknown[] => {
+    const list: unknown[] = [];
+    for (let item = peek(); item !== undefined; item = peek()) {
+      const start = startOf(item);
+      if (start !== undefined) starts.set(list.length, start);
+      place.push(list.length);
+      list.push(readNode(item));
+      place.pop();
+    }
+    return list;
+  };
+
+  const readMap = (starts: Starts): Record<string, unknown> => {
+    const map: Record<string, unknown> = {};
+    for (let key = peek(); key !== undefined; key = peek()) {
+      const name = key.type === EVENT_ID.SCALAR ? getScalarValue(text, key) : undefined;
+      if (name === undefined) readNode(key);
+      else next++;
+      place.push(name ?? '?');
+      const start = startOf(key) ?? 0;
+      const fault = keyFault(name, starts);
+      if (fault !== undefined) complain(start, fault);
+      const item = peek();
+      const value = item === undefined ? null : readNode(item);
+      if (fault === undefined && name !== undefined) {
+        starts.set(name, start);
+        map[name] = value;
+      }
+      place.pop();
+    }
+    return map;
+  };
+
+  const keyFault = (name: string | undefined, starts: Starts): Omit<Complaint, 'at'> | undefined => {
+    if (name === undefined) return { says: say`a key must be a word` };
+    if (name === '__proto__') return { says: say`there is no such key in a plan` };
+    const earlier = starts.get(name);
+    if (earlier === undefined) return undefined;
+    return {
+      says: say`this key is given twice; it stands in line ${positionOf(earlier).line} too`,
+      hint: say`leaving out one of them`,
+    };
+  };
+
+  const repeat = (event: AliasEvent): unknown => {
+    const anchor = text.slice(event.anchorStart, event.anchorEnd);
+    const target = anchors.get(anchor);
+    const start = event.anchorStart - 1;
+    if (target === undefined)
+      complain(start, {
+        says: say`${quote(`*${anchor}`)} repeats ${quote(`&${anchor}`)}, which is not written above it`,
       });
-    else if (target === undefined)
-      complain(offset, {
-        at,
-        says: say`${quote(`*${name}`)} repeats ${quote(`&${name}`)}, which is not written above it`,
+    else if (target === 'open')
+      complain(start, {
+        says: say`${quote(`*${anchor}`)} stands inside what it repeats, and would never end`,
       });
     else {
-      aliased += target.size;
       size += target.size;
-      if (aliased <= MOST_ALIASED) return target.value;
-      if (aliased - target.size <= MOST_ALIASED)
-        complain(offset, {
-          at,
-          says: say`the plan repeats itself, with *names, into more than ${MOST_ALIASED} values`,
-        });
+      repeated += target.size;
+      if (repeated <= MOST_REPEATED) return target.value;
+      if (repeated - target.size <= MOST_REPEATED)
+        complain(start, { says: say`the plan repeats itself into more than ${MOST_REPEATED} values` });
     }
     return null;
   };
 
-  const contentOf = (
-    node: Exclude<ParsedNode, { source: string; range: unknown } & { resolve: unknown }>,
-    at: Place,
-  ): unknown => {
-    if (isScalar(node)) return node.value;
-    if (at.length > DEEPEST) {
-      complain(node.range[0], { at, says: TOO_DEEP });
-      return null;
-    }
-    const own = new Map<string | number, number>();
-    if (isSeq(node)) {
-      const list: unknown[] = [];
-      marks.set(list, own);
-      node.items.forEach((item, i) => {
-        own.set(i, item.range[0]);
-        list.push(plainOf(item as ParsedNode, [...at, i]));
-      });
-      return list;
-    }
-    const map: Record<string, unknown> = {};
-    marks.set(map, own);
-    if (isMap(node))
-      for (const { key, value } of node.items) {
-        const name = String(isScalar(key) ? key.value : '');
-        const offset = key.range[0];
-        const place = [...at, name];
-        const earlier = own.get(name);
-        if (name === '__proto__') complain(offset, { at: place, says: say`this is not a key of a plan` });
-        else if (earlier !== undefined)
-          complain(offset, {
-            at: place,
-            says: say`this key is given twice; it stands in line ${positionOf(earlier).line} too`,
-          });
-        else {
-          own.set(name, offset);
-          map[name] = plainOf(value as ParsedNode | null, place);
-        }
-      }
-    return map;
-  };
-
-  const value = plainOf(root, []);
+  const root = peek();
+  if (root === undefined)
+    return unread(positionOf(0), {
+      says: say`the plan is empty`,
+      hint: say`the plan that "halfpin start" writes`,
+    });
+  const value = readNode(root);
+  const second = events[next + 1];
+  if (second !== undefined)
+    complain(startOf(events[next + 2]) ?? text.length, {
+      says: say`a second plan begins here; a file holds one`,
+      hint: say`a file for each`,
+    });
   return {
     value,
     complaints,
-    find: (place) => {
-      const offset = offsetOf(marks, value, place);
+    find: (sought) => {
+      const offset = offsetOf(marks, value, sought);
       return offset === undefined ? undefined : positionOf(offset);
     },
   };
 };
 
-const offsetOf = (marks: Marks, root: unknown, place: Place): number | undefined => {
+/** Where something begins; what is empty begins nowhere. */
+const startOf = (event: Event | undefined): number | undefined => {
+  switch (event?.type) {
+    case EVENT_ID.SEQUENCE:
+    case EVENT_ID.MAPPING:
+      return event.start;
+    case EVENT_ID.ALIAS:
+      return event.anchorStart - 1;
+    case EVENT_ID.SCALAR:
+      if (event.valueStart < 0) return undefined;
+      return event.style === SCALAR_STYLE.PLAIN ? event.valueStart : event.valueStart - 1;
+  }
+  return undefined;
+};
+
+const PLAIN_KINDS = [nullCoreTag, boolCoreTag, intCoreTag, floatCoreTag];
+
+const scalarOf = (text: string, event: ScalarEvent): unknown => {
+  const written = getScalarValue(text, event);
+  if (event.style !== SCALAR_STYLE.PLAIN) return written;
+  for (const kind of PLAIN_KINDS) {
+    const value = kind.resolve(written, false, kind.tagName);
+    if (value !== NOT_RESOLVED) return value;
+  }
+  return written;
+};
+
+const offsetOf = (marks: ReadonlyMap<unknown, Starts>, root: unknown, place: Place): number | undefined => {
   let value = root;
   let offset: number | undefined = 0;
   for (const key of place) {
-    if (typeof value !== 'object' || value === null) return undefined;
     offset = marks.get(value)?.get(key);
     if (offset === undefined) return undefined;
-    value = Array.isArray(value) ? value[Number(key)] : (value as Record<string, unknown>)[key];
+    value = (value as Readonly<Record<string | number, unknown>>)[key];
   }
   return offset;
 };

@@ -7,7 +7,7 @@ import { parse } from './parse.ts';
 import type { Plan } from './plan.ts';
 import type { PlanComplaint } from './planComplaint.ts';
 import { positionsIn } from './position.ts';
-import { planSchema } from './schema.ts';
+import { planSchema } from './schema/plan.ts';
 import { soundPart } from './soundPart.ts';
 import { nearest, trace } from './trace.ts';
 import { checkWhole, isGroup } from './wholePlan.ts';
@@ -79,7 +79,9 @@ const unreadable = (...complaints: readonly PlanComplaint[]): PlanReading => ({
   locate: (complaint) => ({ ...TOP, complaint }),
 });
 
-const unitOf = (value: unknown): Unit => (isGroup(value) && value.units === 'in' ? 'in' : 'mm');
+/** What bare numbers mean; inches too where the unit is misspelt (inch, IN), so that their ranges fit. */
+const unitOf = (value: unknown): Unit =>
+  isGroup(value) && typeof value.units === 'string' && /^\s*in/iu.test(value.units) ? 'in' : 'mm';
 
 const fromTheTop = (a: PlanComplaint, b: PlanComplaint): number => a.line - b.line || a.column - b.column;
 

@@ -18,7 +18,7 @@ export const checkWhole = (value: unknown): Complaint[] => {
       {
         at: [],
         says: say`the plan has neither drawers nor joints, so there is nothing to make`,
-        hint: say`drawers:`,
+        hint: say`drawers: or joints:, and a list of them`,
       },
     ];
   return LISTS.flatMap((list) => repeatedNames(list, value[list]));

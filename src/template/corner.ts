@@ -1,6 +1,7 @@
 import type { Joint } from '../joint/joint.ts';
 import type { Unit } from '../units/length.ts';
 import type { Board } from './band.ts';
+import { rod } from './rod.ts';
 import { REFERENCE_EDGE, type Titles } from './titles.ts';
 import { flat, type GrooveMark, type TemplatePiece, type WrapSpec, wrap } from './wrap.ts';
 
@@ -33,16 +34,29 @@ export interface PieceChoice {
   readonly boards: readonly Board[];
   /** The bands as separate strips, instead of one piece to fold. */
   readonly flat: boolean;
+  /** A rod of each corner as well. */
+  readonly rods: boolean;
 }
 
-export const BOTH_BOARDS: PieceChoice = { boards: ['tail', 'pin'], flat: false };
+export const BOTH_BOARDS: PieceChoice = { boards: ['tail', 'pin'], flat: false, rods: false };
 
 /** The templates of one corner. Left and right corners mirror each other. */
-export const cornerPieces = (corner: Corner, { boards, flat: asStrips }: PieceChoice): TemplatePiece[] =>
-  boards.flatMap((board) => {
+export const cornerPieces = (
+  corner: Corner,
+  { boards, flat: asStrips, rods }: PieceChoice,
+): TemplatePiece[] => [
+  ...boards.flatMap((board) => {
     const spec = wrapSpec(corner, board);
     return asStrips ? flat(spec) : [wrap(spec)];
-  });
+  }),
+  ...(rods ? [cornerRod(corner)] : []),
+];
+
+/** A rod serves both boards of its corner. */
+const cornerRod = (corner: Corner): TemplatePiece => {
+  const { name, joint, titles } = wrapSpec(corner, 'tail');
+  return rod(`${name}-rod`, joint, { ...titles, part: `rod, ${titles.part}` });
+};
 
 const wrapSpec = (corner: Corner, board: Board): WrapSpec => {
   const { joint, item, letter, hand, count, units, stem } = corner;

@@ -75,7 +75,7 @@ export const fakePiece = ({
         kind: 'stroke',
         role: 'fold',
         pen: 'fold',
-        paths: folds.map((x) => line(x, -overhang, x, height + overhang)),
+        paths: folds.map((x) => line(x, 0.1 - overhang, x, height + overhang - 0.1)),
       },
       {
         kind: 'stroke',

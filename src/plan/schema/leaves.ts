@@ -1,8 +1,9 @@
 import * as z from 'zod';
-import type { Complaint } from '../complaint.ts';
-import { parseLength, quote, type Unit } from '../units/length.ts';
-import { mm, type Phrase, say } from '../units/phrase.ts';
-import { parseSlope } from '../units/slope.ts';
+import type { Complaint } from '../../complaint.ts';
+import { parseLength, quote, type Unit } from '../../units/length.ts';
+import { mm, type Phrase, say } from '../../units/phrase.ts';
+import { parseSlope } from '../../units/slope.ts';
+import { unicode } from '../unicode.ts';
 
 /** What a value may be, in mm where it is a length. */
 export interface Range {
@@ -22,17 +23,19 @@ const outside = (value: Phrase, least: Phrase, most: Phrase): Omit<Complaint, 'a
   says: say`${value} is out of range; it must be ${least} to ${most}`,
 });
 
-/** A length as people write it; bare numbers are in `unit`. */
-export const length = (unit: Unit, { least, most }: Range) =>
-  z
-    .union([z.number(), z.string()], { error: 'a length, such as 18, 18mm, 0.75in or 5-11/16in' })
-    .transform((given, sink): number => {
-      const read = parseLength(given, unit);
-      if (!read.ok) return complain(sink, given, read.complaints[0] ?? { says: say`this is not a length` });
-      const { value } = read;
-      if (value >= least && value <= most) return value;
-      return complain(sink, given, outside(say`${mm(value)}`, say`${mm(least)}`, say`${mm(most)}`));
-    });
+/** Lengths as people write them; bare numbers are in `unit`. */
+export const lengths =
+  (unit: Unit) =>
+  ({ least, most }: Range) =>
+    z
+      .union([z.number(), z.string()], { error: 'a length, such as 18, 18mm, 0.75in or 5-11/16in' })
+      .transform((given, sink): number => {
+        const read = parseLength(given, unit);
+        if (!read.ok) return complain(sink, given, read.complaints[0] ?? { says: say`this is not a length` });
+        const { value } = read;
+        if (value >= least && value <= most) return value;
+        return complain(sink, given, outside(say`${mm(value)}`, say`${mm(least)}`, say`${mm(most)}`));
+      });
 
 /** A bare number written as text, as it should be: without its quotes. */
 const unquoted = (input: unknown): string =>
@@ -98,11 +101,12 @@ export const name = (what: string) =>
       const letters = [...plain].length;
       if (letters < 1 || letters > LONGEST_NAME)
         return complain(sink, given, {
-          says: say`${quote(given)} has ${letters} letters; it must have 1 to ${LONGEST_NAME}`,
+          says: say`${quote(plain)} has ${letters} letters; it must have 1 to ${LONGEST_NAME}`,
         });
-      if (UNPRINTABLE.test(plain))
+      const unprintable = UNPRINTABLE.exec(plain)?.[0].charCodeAt(0);
+      if (unprintable !== undefined)
         return complain(sink, given, {
-          says: say`${quote(given)} holds a character that cannot be printed, such as a line end`,
+          says: say`this holds a character that cannot be printed, ${unicode(unprintable)}`,
           hint: say`letters, figures, blanks and signs only`,
         });
       return plain;
@@ -112,3 +116,12 @@ export const name = (what: string) =>
 /** A map of known keys, with an example of how it is written. */
 export const group = <const Shape extends z.core.$ZodLooseShape>(example: string, shape: Shape) =>
   z.strictObject(shape, { error: `written ${example}` });
+
+/**
+ * Keys that may be left out. Their type is that of zod's `exactOptional`, which would be right but for running the
+ * schema of every key that is not there, at ten times the price; a plan's text holds no `undefined` to tell them apart.
+ */
+export const optional = <const Shape extends Readonly<Record<string, z.ZodType>>>(shape: Shape) =>
+  Object.fromEntries(Object.entries(shape).map(([key, schema]) => [key, schema.optional()])) as unknown as {
+    readonly [Key in keyof Shape]: z.ZodExactOptional<Shape[Key]>;
+  };

@@ -1,0 +1,37 @@
+import type { Command } from 'commander';
+import { addJointOptions, type JointOptions } from './jointOptions.ts';
+import { addPaperOptions, type PaperOptions } from './paperOptions.ts';
+
+export interface CompareOptions extends JointOptions, PaperOptions {
+  readonly widths?: string;
+  readonly json?: boolean;
+  readonly out?: string;
+}
+
+/** `compare`: the set as it will be seen. */
+export const addCompare = (program: Command): void => {
+  const command = program
+    .command('compare')
+    .summary('see a whole set together, narrow and wide')
+    .description(
+      'Compares the front corners of a set: a table here, and with --out a sheet on which they are stacked as in the cabinet.',
+    )
+    .argument('[plan]', 'a plan file')
+    .option('--widths <lengths>', 'bare widths instead of a plan: 60,90,140,200')
+    .option('--json', 'print one JSON object, lengths in mm')
+    .option('--out <folder>', 'draw the sheet into this folder, as PDF');
+  addPaperOptions(command);
+  addJointOptions(command)
+    .addHelpText(
+      'after',
+      `
+Examples:
+  halfpin compare examples/haberdashery-chest.yaml
+  halfpin compare --widths 60,90,140,200 --tail-board 11 --pin-board 20
+`,
+    )
+    .action(async (plan: string | undefined, options: CompareOptions) => {
+      const { compareSet } = await import('./compareSet.ts');
+      await compareSet(plan, options);
+    });
+};

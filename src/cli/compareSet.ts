@@ -1,0 +1,124 @@
+import { type Complaint, under } from '../complaint.ts';
+import type { Family } from '../drawer/drawer.ts';
+import { layOutWidths } from '../drawer/layOutWidths.ts';
+import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
+import type { Joint } from '../joint/joint.ts';
+import { meanPin, meanTail } from '../joint/proportion.ts';
+import { glueArea } from '../joint/settings.ts';
+import { printJson } from '../render/json.ts';
+import { table } from '../render/table.ts';
+import { formatLength, formatNumber, parseLength, type Unit } from '../units/length.ts';
+import type { CompareOptions } from './compare.ts';
+import { type JointOptions, readJointOptions } from './jointOptions.ts';
+import { adviceText, wrapText } from './jointText.ts';
+import { loadWork } from './work.ts';
+
+/** The corners to be compared, in the order of the cabinet. */
+interface Comparison {
+  readonly title: string;
+  readonly units: Unit;
+  readonly family: Family;
+  readonly rows: readonly { readonly name: string; readonly count: number; readonly joint: Joint }[];
+  readonly advice: readonly Complaint[];
+}
+
+/** Sets a plan or bare widths out, and shows them together. */
+export const compareSet = async (plan: string | undefined, options: CompareOptions): Promise<void> => {
+  const comparison =
+    options.widths === undefined ? await ofPlan(plan, options) : ofWidths(plan, options, options.widths);
+  process.stdout.write(options.json ? printJson(record(comparison)) : `${text(comparison).join('\n')}\n`);
+};
+
+const ofPlan = async (plan: string | undefined, options: JointOptions): Promise<Comparison> => {
+  if (plan === undefined)
+    throw new Failure(
+      ['--widths: give a plan, or the widths to compare; try --widths 60,90,140,200'],
+      WRONG_INPUT,
+    );
+  const { title, units, set } = await loadWork(plan, options);
+  if (set.family === undefined)
+    throw new Failure([`${plan}: there are no drawers in this plan to compare`], WRONG_INPUT);
+  return {
+    title,
+    units,
+    family: set.family,
+    rows: set.drawers.map(({ spec: { name, count }, front }) => ({ name, count, joint: front })),
+    advice: set.advice,
+  };
+};
+
+/** Boards of a usual drawer, where bare widths are compared without saying what they are made of. */
+const USUAL_BOARDS = { kind: 'lapped', tailBoard: '12mm', pinBoard: '20mm' };
+
+const ofWidths = (plan: string | undefined, options: JointOptions, typed: string): Comparison => {
+  if (plan !== undefined) throw new Failure(['--widths: give a plan or widths, not both'], WRONG_INPUT);
+  if (options.width !== undefined)
+    throw new Failure(['--width: the widths are given by --widths already; leave it out'], WRONG_INPUT);
+  const unit: Unit = options.units === 'in' ? 'in' : 'mm';
+  const parsed = typed.split(',').map((part) => parseLength(part, unit));
+  const wrong = parsed.flatMap((each) => (each.ok ? [] : under(['widths'], each.complaints)));
+  const widths = parsed.flatMap((each) => (each.ok ? [each.value] : []));
+  const { spec, units, complaints } = readJointOptions({
+    ...USUAL_BOARDS,
+    ...options,
+    ...(options.kind === undefined && { kind: 'lapped' }),
+    width: `${widths[0] ?? 100}mm`,
+  });
+  const laid = spec && wrong.length === 0 ? layOutWidths(spec, widths) : undefined;
+  if (laid?.ok !== true || complaints.length > 0)
+    return refuseOptions(
+      [...wrong, ...complaints, ...(laid?.ok === false ? laid.complaints.map(atOption) : [])],
+      units,
+    );
+  return {
+    title: 'Bare widths',
+    units,
+    family: laid.value.family,
+    rows: laid.value.joints.map((joint) => ({ name: formatLength(joint.width, units), count: 1, joint })),
+    advice: [],
+  };
+};
+
+/** A width is blamed by its option; all else by its own. */
+const atOption = ({ at: [, key, ...rest], ...complaint }: Complaint): Complaint => ({
+  ...complaint,
+  at: key === 'width' || key === undefined ? ['widths'] : [key, ...rest],
+});
+
+const record = ({ family, rows }: Comparison) => ({
+  family: { target: family.target, spread: family.spread },
+  corners: rows.map(({ name, count, joint }) => ({
+    name,
+    count,
+    width: joint.width,
+    tails: joint.tails.length,
+    tail: meanTail(joint),
+    pin: meanPin(joint),
+    ratio: meanTail(joint) / meanPin(joint),
+    glueArea: glueArea(joint),
+  })),
+});
+
+const text = ({ units, family, rows, advice }: Comparison): string[] => [
+  ...table(
+    ['drawer', 'count', `height ${units}`, 'tails', `tail ${units}`, `pin ${units}`, 'ratio', 'glue cm²'],
+    rows.map(({ name, count, joint }) => [
+      name,
+      String(count),
+      formatNumber(joint.width, units),
+      String(joint.tails.length),
+      formatNumber(meanTail(joint), units),
+      formatNumber(meanPin(joint), units),
+      (meanTail(joint) / meanPin(joint)).toFixed(2),
+      (glueArea(joint) / 100).toFixed(1),
+    ]),
+    [false, true, true, true, true, true, true, true],
+  ),
+  '',
+  ...wrapText(spreadSentence(family, units)),
+  ...adviceText(advice, units),
+];
+
+/** What is said of the set as a whole. */
+const spreadSentence = ({ target, spread }: Family, units: Unit): string =>
+  `The set keeps to tails of ${formatLength(target, units)}; its widest tail is ${spread.toFixed(2)} times its narrowest.`;

@@ -1,0 +1,33 @@
+import type { Command } from 'commander';
+import { type Complaint, type Result, under } from '../complaint.ts';
+import { DEFAULT_MARGIN } from '../paper/printable.ts';
+import { type Paper, parsePaper } from '../paper/sizes.ts';
+import { parseLength, type Unit } from '../units/length.ts';
+
+/** The options that describe what is printed on, as typed. */
+export interface PaperOptions {
+  readonly paper?: string;
+  readonly margin?: string;
+}
+
+export const addPaperOptions = (command: Command): Command =>
+  command
+    .option('--paper <size>', 'A5 to A0, Letter, Legal, Tabloid, WxH or 610xroll (A4; Letter for inches)')
+    .option('--margin <length>', 'what the printer leaves blank, at least 5 mm (6 mm)');
+
+/** Reads them in the unit that the maker reads in; what is wrong is added to the complaints. */
+export const readPaperOptions = (
+  options: PaperOptions,
+  units: Unit,
+  complaints: Complaint[],
+): { readonly paper: Paper; readonly margin: number } | undefined => {
+  const value = <T>(key: keyof PaperOptions, parsed: Result<T>): T | undefined => {
+    if (parsed.ok) return parsed.value;
+    complaints.push(...under([key], parsed.complaints));
+    return undefined;
+  };
+  const paper = value('paper', parsePaper(options.paper ?? (units === 'in' ? 'Letter' : 'A4')));
+  const margin =
+    options.margin === undefined ? DEFAULT_MARGIN : value('margin', parseLength(options.margin, units));
+  return paper === undefined || margin === undefined ? undefined : { paper, margin };
+};

@@ -1,0 +1,103 @@
+import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
+import { checkSizes } from '../joint/checkSizes.ts';
+import { withDefaults } from '../joint/defaults.ts';
+import { DUST } from '../joint/dust.ts';
+import type { JointSpec } from '../joint/spec.ts';
+import { mm, say } from '../units/phrase.ts';
+import { degrees, formatSlope } from '../units/slope.ts';
+import { type Cutter, cutterSlope, diameterAt, leastPin } from './cutter.ts';
+
+/** How far a wished slope may lie from the cutter's, in degrees, and still mean the same: the cutter's is then laid out. */
+const SAME_SLOPE = 0.5;
+
+/** How far a wished width may lie under the cutter's, in mm: what rounding to a thousandth of an inch leaves. */
+export const SAME_WIDTH = 0.02;
+
+/**
+ * What a cutter makes of a wish: its own slope, and pins that it can cut. A pin that is not wished for becomes as wide as
+ * it must.
+ * @returns the wish with slope and pin set, or every limit of the cutter that it breaks; places name the joint's options,
+ * and the cutter's keys under `cutter`
+ */
+export const fitToCutter = (wish: JointSpec, cutter: Cutter): Result<JointSpec> => {
+  const resolved = withDefaults(wish);
+  const sizes = checkSizes(wish, resolved);
+  if (sizes.length > 0) return refuse(...sizes);
+  const { depth, tailBoard, proud } = resolved;
+  const wrong = [
+    ...checkSlope(wish, cutter),
+    ...checkReach(wish, cutter, depth),
+    // How wide its cut is can only be asked of a cutter that reaches.
+    ...(depth > cutter.length + DUST ? [] : checkPins(wish, leastPin(cutter, depth))),
+    ...(wish.kind === 'lapped' ? checkRound(cutter, depth, tailBoard - proud) : []),
+  ];
+  return wrong.length > 0 ? refuse(...wrong) : accept(withCutter(wish, cutter));
+};
+
+/** The wish with the cutter's slope, and with pins no narrower than it can cut. */
+export const withCutter = (wish: JointSpec, cutter: Cutter): JointSpec => {
+  const { depth, pin } = withDefaults(wish);
+  return { ...wish, slope: cutterSlope(cutter), pin: Math.max(pin, leastPin(cutter, depth)) };
+};
+
+const checkSlope = ({ slope }: JointSpec, cutter: Cutter): Complaint[] => {
+  if (slope === undefined || Math.abs(degrees(slope) - cutter.angle) <= SAME_SLOPE) return [];
+  const its = formatSlope(cutterSlope(cutter));
+  return [
+    {
+      at: ['slope'],
+      says: say`a slope of ${formatSlope(slope)} is not the cutter's: at ${cutter.angle} degrees it cuts ${its}`,
+      hint: say`${its}, or a cutter of ${degrees(slope).toFixed(1)} degrees`,
+    },
+  ];
+};
+
+const checkReach = (wish: JointSpec, { length }: Cutter, depth: number): Complaint[] =>
+  depth <= length + DUST
+    ? []
+    : [
+        {
+          at: ['cutter', 'length'],
+          says: say`the cutter cuts ${mm(length)} deep; the joint is ${mm(depth)} deep`,
+          hint:
+            wish.kind === 'lapped'
+              ? say`a cutting length of at least ${mm(depth)}, or a lap of at least ${mm(wish.pinBoard - length)}`
+              : say`a cutting length of at least ${mm(depth)}, or a pin board of at most ${mm(length)}`,
+        },
+      ];
+
+const checkPins = ({ pin, spacing }: JointSpec, least: number): Complaint[] => {
+  const tooNarrow = (at: Complaint['at'], what: string, value: number | undefined): Complaint[] =>
+    value === undefined || value >= least - SAME_WIDTH
+      ? []
+      : [
+          {
+            at,
+            says: say`${what} is ${mm(value)} at its narrow end; at this depth the cutter takes ${mm(least)}, so it may not be less`,
+            hint: say`${mm(roundUp(least))}, or a cutter of smaller diameter`,
+          },
+        ];
+  return [
+    ...tooNarrow(['pin'], 'a pin', pin),
+    ...(spacing.kind === 'listed'
+      ? (spacing.pins ?? []).flatMap((each, i) => tooNarrow(['pins', i], `pin ${i + 1}`, each))
+      : []),
+  ];
+};
+
+/** Up to the next hundredth, so that what is shown is enough. */
+export const roundUp = (value: number): number => Math.ceil(value * 100 - DUST) / 100;
+
+/** The round at the socket's end must leave some of the tails' thickness square. */
+const checkRound = (cutter: Cutter, depth: number, length: number): Complaint[] => {
+  const radius = diameterAt(cutter, depth) / 2;
+  return radius < length
+    ? []
+    : [
+        {
+          at: ['cutter', 'diameter'],
+          says: say`the cutter's round of ${mm(radius)} takes all of a socket ${mm(length)} long`,
+          hint: say`a diameter of at most ${mm(Math.floor((cutter.diameter - 2 * radius + length) * 10) / 10)}, or a thicker tail board`,
+        },
+      ];
+};

@@ -1,0 +1,59 @@
+import type { Joint } from '../joint/joint.ts';
+import { gauges } from '../joint/settings.ts';
+import { type Cutter, leastPin } from './cutter.ts';
+import { socketPasses, tailPasses } from './passes.ts';
+import { type RoundSocket, roundSocket } from './roundSocket.ts';
+import { type StraightPass, straightPasses } from './straightPasses.ts';
+
+/** How the pin board of a corner is cut. */
+export type PinCut =
+  | {
+      /** One cutter in both boards. */
+      readonly kind: 'round';
+      /** Its centres for each socket, from the reference edge. */
+      readonly passes: readonly (readonly number[])[];
+      readonly socket: RoundSocket;
+    }
+  | {
+      readonly kind: 'straight';
+      readonly diameter: number;
+      /** How deep the straight cutter is set, from the pin board's end. */
+      readonly depth: number;
+      readonly passes: readonly (readonly StraightPass[])[];
+    };
+
+/** How to cut one corner with a router. Lengths in mm. */
+export interface Guided {
+  /** The dovetail cutter's centres for each space of the tail board, from the reference edge, the half spaces included. */
+  readonly passes: readonly (readonly number[])[];
+  /** How deep the dovetail cutter is set. */
+  readonly depth: number;
+  /** The round left in a lapped socket, at its bottom; 0 in a through joint, whose sockets run out at both faces. */
+  readonly socketRadius: number;
+  /** The least narrow width of a pin at this depth. */
+  readonly leastPin: number;
+  readonly pinCut: PinCut;
+}
+
+/**
+ * The passes for a joint that was laid out for a cutter.
+ * @param straight diameter of the straight cutter for through pins, which `checkStraight` accepts
+ */
+export const guidedCut = (joint: Joint, cutter: Cutter, straight: number): Guided => {
+  const socket = roundSocket(joint, cutter);
+  const lapped = joint.kind === 'lapped';
+  return {
+    passes: tailPasses(joint, cutter),
+    depth: joint.depth,
+    socketRadius: lapped ? socket.radius : 0,
+    leastPin: leastPin(cutter, joint.depth),
+    pinCut: lapped
+      ? { kind: 'round', passes: socketPasses(joint, cutter), socket }
+      : {
+          kind: 'straight',
+          diameter: straight,
+          depth: gauges(joint).pinBoardFace,
+          passes: straightPasses(joint, straight),
+        },
+  };
+};

@@ -1,0 +1,61 @@
+import * as z from 'zod';
+import type { Unit } from '../../units/length.ts';
+import { choice, group, lengths, number, optional, slope, wholeNumber } from './leaves.ts';
+import * as ranges from './ranges.ts';
+
+/** The kinds of corner. */
+export const cornerKind = () => choice('through', 'lapped');
+
+/** What may be wished of any corner. */
+export const cornerKeys = (unit: Unit) => {
+  const length = lengths(unit);
+  const pin = length(ranges.PIN);
+  const lowerAndUpper = 'one width, or two: [lower, upper]';
+  return optional({
+    slope: slope().describe("How far a tail's side leans: 1:7, 1 in 7 or 8.13deg. 1:8 unless given."),
+    pin: pin.describe("Narrow width of a pin. Half the tail board's thickness, at least 3 mm, unless given."),
+    halfPin: z
+      .union(
+        [
+          pin.transform((both) => ({ lower: both, upper: both })),
+          z.tuple([pin, pin], { error: lowerAndUpper }).transform(([lower, upper]) => ({ lower, upper })),
+        ],
+        { error: lowerAndUpper },
+      )
+      .describe('Narrow width of the outermost pins, both or [lower, upper]. As wide as a pin unless given.'),
+    tails: z
+      .union(
+        [
+          wholeNumber(ranges.TAILS),
+          z.array(length(ranges.TAIL)).min(1, { error: 'a list of at least one width' }),
+        ],
+        { error: 'a whole number of tails, or a list of their widths from the reference edge up' },
+      )
+      .describe(
+        'How many tails, or the width of each at its tip from the reference edge up. Chosen for the look unless given.',
+      ),
+    pins: z
+      .array(pin, { error: 'a list of widths, one between every two tails' })
+      .describe('Narrow widths of the pins between listed tails. All as wide as `pin` unless given.'),
+    graded: group('{ratio: 0.9, from: edge}', {
+      ratio: number(ranges.RATIO).describe("Each tail's width as a part of its neighbour's."),
+      ...optional({
+        from: choice('edge', 'middle').describe(
+          'From the reference edge up, or from the middle out to both edges. `edge` unless given.',
+        ),
+      }),
+    }).describe('Tails that grow or shrink evenly. All equal unless given.'),
+    proud: length(ranges.GAP).describe(
+      "How far the tail board stands out beyond the pins' end, to be planed flush. 0 unless given.",
+    ),
+    chisel: length(ranges.CHISEL).describe('Width of the narrowest chisel in the rack. 3 mm unless given.'),
+  });
+};
+
+/** What may be wished of a lapped corner only. */
+export const lappedKeys = (unit: Unit) =>
+  optional({
+    lap: lengths(unit)(ranges.LAP).describe(
+      'The wood left in front of the tails of a lapped joint. A quarter of the pin board, to the half millimetre, at least 3 mm, unless given.',
+    ),
+  });

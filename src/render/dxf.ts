@@ -1,0 +1,53 @@
+import { DxfWriter, LWPolylineFlags, point2d, Units } from '@tarikjabiri/dxf';
+import type { Path } from '../drawing/drawing.ts';
+import type { Outline } from '../drawing/outline.ts';
+
+/** What is drawn on one layer of a DXF file. */
+export interface DxfLayer {
+  /** Letters, digits and underscores. */
+  readonly name: string;
+  readonly line: keyof typeof LINES;
+  /** Closed; their arcs stay arcs. */
+  readonly outlines?: readonly Outline[];
+  readonly paths?: readonly Path[];
+}
+
+/** Line types: a dash above 0, a gap below, in mm. */
+const LINES = {
+  CONTINUOUS: [],
+  HIDDEN: [3, -1],
+  CENTER: [6, -1.2, 0.5, -1.2],
+} as const satisfies Record<string, readonly number[]>;
+
+/** Colour number 7: black on white paper, white on a black screen. */
+const INK = 7;
+
+/** Writes layers as a DXF file in mm, x to the right and y upward: outlines as closed polylines whose arcs are bulges. */
+export const renderDxf = (layers: readonly DxfLayer[]): string => {
+  const dxf = new DxfWriter();
+  dxf.setUnits(Units.Millimeters);
+  dxf.setVariable('$MEASUREMENT', { 70: 1 });
+  for (const line of new Set(layers.map((layer) => layer.line)))
+    if (line !== 'CONTINUOUS') dxf.addLType(line, line, [...LINES[line]]);
+  for (const { name, line, outlines = [], paths = [] } of layers) {
+    dxf.addLayer(name, INK, line === 'CONTINUOUS' ? 'Continuous' : line);
+    const draw = (vertices: Outline, flags: LWPolylineFlags) =>
+      dxf.addLWPolyline(
+        vertices.map(({ at: [x, y], bulge }) => ({
+          point: point2d(micro(x), micro(y)),
+          ...(bulge !== undefined && { bulge }),
+        })),
+        { layerName: name, flags },
+      );
+    for (const outline of outlines) draw(outline, LWPolylineFlags.Closed);
+    for (const { points, closed } of paths)
+      draw(
+        points.map((at) => ({ at })),
+        closed === true ? LWPolylineFlags.Closed : LWPolylineFlags.None,
+      );
+  }
+  return dxf.stringify();
+};
+
+/** To the millionth of a mm, without what floats leave behind. */
+const micro = (value: number): number => Math.round(value * 1e6) / 1e6;

@@ -1,0 +1,105 @@
+import fc from 'fast-check';
+import type { JointSpec, Spacing } from '../../src/joint/spec.ts';
+
+const size = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+const optional = <T extends object>(model: { [K in keyof T]: fc.Arbitrary<T[K]> }) =>
+  fc.record(model, { requiredKeys: [] });
+
+const shared: fc.Arbitrary<Spacing> = fc.oneof(
+  fc.record({ kind: fc.constant('even' as const) }),
+  fc.record({ kind: fc.constant('even' as const), tails: fc.integer({ min: 1, max: 12 }) }),
+  fc.record({
+    kind: fc.constant('graded' as const),
+    ratio: size(0.5, 2),
+    from: fc.constantFrom('edge' as const, 'middle' as const),
+  }),
+  fc.record({
+    kind: fc.constant('graded' as const),
+    tails: fc.integer({ min: 1, max: 6 }),
+    ratio: size(0.7, 1.4),
+    from: fc.constantFrom('edge' as const, 'middle' as const),
+  }),
+);
+
+/** Wishes of ordinary sizes, most of which can be cut, in even and graded spacing. */
+export const ordinarySpec: fc.Arbitrary<JointSpec> = fc
+  .tuple(
+    fc.record({ width: size(40, 700), tailBoard: size(5, 30), pinBoard: size(7, 30), spacing: shared }),
+    optional({
+      slope: fc.record({ run: size(2.5, 20) }),
+      pin: size(1, 12),
+      halfPin: fc.record({ lower: size(1, 15), upper: size(1, 15) }),
+      proud: size(0, 1),
+      chisel: size(1, 12),
+    }),
+    fc.constantFrom({ kind: 'through' as const }, { kind: 'lapped' as const }),
+  )
+  .map(([sizes, wishes, kind]) => ({ ...sizes, ...wishes, ...kind }));
+
+/** Ordinary sizes in listed spacing: the widths fill the board, which is as wide as they need. */
+export const listedSpec: fc.Arbitrary<JointSpec> = fc
+  .array(fc.record({ tail: size(14, 60), pin: size(1, 12) }), { minLength: 1, maxLength: 10 })
+  .chain((widths) =>
+    fc
+      .record({
+        halfPin: fc.record({ lower: size(1, 15), upper: size(1, 15) }),
+        tailBoard: size(5, 30),
+        pinBoard: size(7, 20),
+        kind: fc.constantFrom('through' as const, 'lapped' as const),
+      })
+      .map(({ halfPin, ...sizes }): JointSpec => {
+        const tails = widths.map(({ tail }) => tail);
+        const pins = widths.slice(1).map(({ pin }) => pin);
+        const width = [...tails, ...pins, halfPin.lower, halfPin.upper].reduce((a, b) => a + b, 0);
+        return { ...sizes, halfPin, width, spacing: { kind: 'listed', tails, pins } };
+      }),
+  );
+
+const wild = fc.oneof(
+  size(-10, 100),
+  fc.double(),
+  fc.constantFrom(
+    0,
+    -0,
+    1e9,
+    Number.NaN,
+    Number.POSITIVE_INFINITY,
+    Number.NEGATIVE_INFINITY,
+    Number.MIN_VALUE,
+  ),
+);
+
+/** Wishes of any numbers at all. */
+export const wildSpec: fc.Arbitrary<JointSpec> = fc
+  .tuple(
+    fc.record({
+      width: wild,
+      tailBoard: wild,
+      pinBoard: wild,
+      spacing: fc.oneof(
+        fc.constant<Spacing>({ kind: 'even' }),
+        fc.record({ kind: fc.constant('even' as const), tails: wild }),
+        fc.record({
+          kind: fc.constant('graded' as const),
+          tails: wild,
+          ratio: wild,
+          from: fc.constantFrom('edge' as const, 'middle' as const),
+        }),
+        fc.record({ kind: fc.constant('listed' as const), tails: fc.array(wild), pins: fc.array(wild) }),
+        fc.record({ kind: fc.constant('listed' as const), tails: fc.array(wild) }),
+      ),
+    }),
+    optional({
+      slope: fc.record({ run: wild }),
+      pin: wild,
+      halfPin: fc.record({ lower: wild, upper: wild }),
+      proud: wild,
+      chisel: wild,
+    }),
+    fc.oneof(
+      fc.constantFrom({ kind: 'through' as const }, { kind: 'lapped' as const }),
+      fc.record({ kind: fc.constant('lapped' as const), lap: wild }),
+    ),
+  )
+  .map(([sizes, wishes, kind]) => ({ ...sizes, ...wishes, ...kind }));

@@ -1,0 +1,195 @@
+import fc from 'fast-check';
+import type { Manifold as Solid, Vec3 } from 'manifold-3d';
+import { describe, expect, it } from 'vitest';
+import type { Drawer } from '../../src/drawer/drawer.ts';
+import { layOutSet } from '../../src/drawer/layOutSet.ts';
+import type { DrawerSpec } from '../../src/drawer/spec.ts';
+import { drawer } from '../drawer/chest.ts';
+import { value } from '../drawer/value.ts';
+import { drawerSolids, everyBoard, startSolids } from './drawerSolids.ts';
+
+// Drawers put together as solids with manifold-3d, which knows nothing of drawers.
+
+const solids = await startSolids();
+const { Manifold } = solids;
+
+const laidOut = (spec: DrawerSpec): Drawer => {
+  const [first] = value(layOutSet([spec])).drawers;
+  if (first === undefined) throw new Error('a set of one has a drawer');
+  return first;
+};
+
+/** How much wood is in two places at once, in mm³. */
+const overlap = (boards: readonly Solid[], whole = Manifold.union(boards)): number =>
+  boards.reduce((sum, board) => sum + board.volume(), 0) - whole.volume();
+
+/** How much of a box some boards leave empty, in mm³. */
+const gaps = (boards: readonly Solid[], from: Vec3, to: Vec3): number => {
+  const box = Manifold.cube([to[0] - from[0], to[1] - from[1], to[2] - from[2]]).translate(from);
+  return box.subtract(Manifold.union(boards)).volume();
+};
+
+const SKIN = 0.01;
+const NOTHING = 1e-3;
+
+/** What can be seen through, in mm³, in the skin of the closed drawer's left side and of its front. */
+const seenThrough = (made: Drawer, { front, left, right, back } = drawerSolids(solids, made)) => {
+  const { sizes } = made;
+  const behindLip = made.spec.lip === undefined ? 0 : sizes.lap;
+  const [box] = made.boards.front.boxes;
+  if (box === undefined) throw new Error('a drawer has a front');
+  return {
+    side: gaps([front, left, back], [0, behindLip, 0], [SKIN, sizes.depth, sizes.height]),
+    front: gaps([front, left, right], [box.from[0], 0, box.from[2]], [box.to[0], SKIN, box.to[2]]),
+  };
+};
+
+const size = (least: number, most: number) =>
+  fc.integer({ min: 2 * least, max: 2 * most }).map((half) => half / 2);
+
+const specs: fc.Arbitrary<DrawerSpec> = fc
+  .record({
+    opening: fc.record({ width: size(150, 700), height: size(55, 260), depth: size(200, 550) }),
+    fit: fc.record({ side: size(0, 2), top: size(0, 3), behind: size(0, 30) }),
+    lip: fc.option(fc.record({ sides: size(0, 12), top: size(0, 12), bottom: size(0, 12) }), {
+      nil: undefined,
+    }),
+    own: fc.boolean(),
+    thickness: fc.record({ front: size(16, 26), side: size(9, 16), back: size(8, 16), bottom: size(3, 9) }),
+    run: fc.integer({ min: 5, max: 10 }),
+    backRun: fc.integer({ min: 5, max: 10 }),
+    pin: size(3, 9),
+    lap: size(2, 6),
+    proud: fc.constantFrom(0, 0, 0.3),
+    graded: fc.option(fc.double({ min: 0.8, max: 1.25, noNaN: true }), { nil: undefined }),
+    groove: fc.record({ offset: size(6, 16), width: size(3, 7), depth: size(3, 6) }),
+    backDrop: size(0, 8),
+    solid: fc.boolean(),
+    slack: size(0, 2),
+    slips: fc.option(fc.record({ width: size(8, 16), height: size(16, 28) }), { nil: undefined }),
+  })
+  .map((wish): DrawerSpec => {
+    const { opening, fit, own, thickness, proud, graded } = wish;
+    return {
+      name: 'Thread',
+      count: 1,
+      space: own ? { kind: 'size', size: opening } : { kind: 'opening', opening, fit },
+      ...(wish.lip === undefined ? {} : { lip: wish.lip }),
+      stock: {
+        front: { thickness: thickness.front },
+        side: { thickness: thickness.side },
+        back: { thickness: thickness.back },
+        bottom: { thickness: thickness.bottom },
+      },
+      joint: {
+        kind: 'lapped',
+        lap: wish.lap,
+        slope: { run: wish.run },
+        pin: wish.pin,
+        proud,
+        spacing: graded === undefined ? { kind: 'even' } : { kind: 'graded', ratio: graded, from: 'edge' },
+      },
+      backJoint: { slope: { run: wish.backRun }, proud, spacing: { kind: 'even' } },
+      groove: wish.groove,
+      backDrop: wish.backDrop,
+      bottom: {
+        kind: wish.solid ? 'solid' : 'panel',
+        slack: wish.slack,
+        hold: wish.slips === undefined ? { kind: 'groove' } : { kind: 'slips', ...wish.slips },
+      },
+    };
+  });
+
+/** How far boards reach across, back and up, of which nothing counts before `from`. */
+const extent = (whole: Solid, from = 0): Vec3 => {
+  const { min, max } = whole.trimByPlane([0, 1, 0], from).boundingBox();
+  return [max[0] - min[0], max[1] - min[1], max[2] - min[2]];
+};
+
+const expectClose = (found: Vec3, wanted: Vec3) => {
+  found.forEach((length, i) => {
+    expect(length).toBeCloseTo(wanted[i] ?? Number.NaN, 6);
+  });
+};
+
+describe('a drawer put together', () => {
+  it('fills its place without two boards in one, whatever is wished', () => {
+    let made = 0;
+    fc.assert(
+      fc.property(specs, (spec) => {
+        const set = layOutSet([spec]);
+        fc.pre(set.ok);
+        const done = laidOut(spec);
+        made++;
+        const together = drawerSolids(solids, done);
+        const boards = everyBoard(together);
+        const whole = Manifold.union(boards);
+        expect(overlap(boards, whole)).toBeLessThan(NOTHING);
+
+        const { space, lip, joint } = spec;
+        const room = space.kind === 'opening' ? space.opening : space.size;
+        const fit = space.kind === 'opening' ? space.fit : { side: 0, top: 0, behind: 0 };
+        const lipThickness = lip === undefined ? 0 : (joint.lap ?? Number.NaN);
+        const own = space.kind === 'size';
+        // Behind its lip, where it has one, it is the opening less the fit; a size of its own is that over the sides.
+        expectClose(extent(whole, lipThickness + SKIN), [
+          room.width - 2 * fit.side - (own ? 2 * (lip?.sides ?? 0) : 0),
+          room.depth - fit.behind - (own ? lipThickness : 0) - SKIN,
+          room.height - fit.top,
+        ]);
+        const overall: Vec3 =
+          lip === undefined
+            ? [room.width - 2 * fit.side, room.depth - fit.behind, room.height - fit.top]
+            : [
+                room.width + (own ? 0 : 2 * lip.sides),
+                room.depth - fit.behind + (own ? 0 : lipThickness),
+                room.height + lip.top + lip.bottom,
+              ];
+        expectClose(extent(whole), overall);
+        expect(seenThrough(done, together)).toEqual({
+          side: expect.closeTo(0, 3),
+          front: expect.closeTo(0, 3),
+        });
+      }),
+      { numRuns: 50 },
+    );
+    expect(made).toBeGreaterThanOrEqual(50);
+  }, 30_000);
+
+  it('holds its bottom in the grooves, up and down, with its slack from side to side', () => {
+    const holds = (spec: DrawerSpec) => {
+      const { bottom, ...others } = drawerSolids(solids, laidOut(spec));
+      const rest = [others.front, others.left, others.right, others.back, ...others.slips];
+      const moved = (by: Vec3) => overlap([bottom.translate(by), ...rest]);
+      expect(moved([0, 0, 0])).toBeLessThan(NOTHING);
+      expect(moved([0, 0, 0.1])).toBeGreaterThan(1);
+      expect(moved([0, 0, -0.1])).toBeGreaterThan(1);
+      expect(moved([0.5, 0, 0])).toBeLessThan(NOTHING);
+      expect(moved([0.6, 0, 0])).toBeGreaterThan(1);
+      expect(moved([-0.6, 0, 0])).toBeGreaterThan(1);
+    };
+    holds(drawer());
+    holds(drawer({ bottom: { kind: 'solid', slack: 0.5, hold: { kind: 'slips', width: 12, height: 20 } } }));
+    holds(drawer({ stock: { ...drawer().stock, bottom: { thickness: 8 } } }));
+  });
+
+  it('would be seen to gape if the groove ran into a pin', () => {
+    const done = laidOut(drawer());
+    const { groove } = done.spec;
+    const tail = done.front.tails[0];
+    expect(seenThrough(done).side).toBeLessThan(NOTHING);
+    // Raised until 2 mm of it lie above the lowest tail's base. In the front's end that leaves open what the tail, which
+    // gains 1 mm in 7 towards its tip, does not fill of 2 by 5.
+    const offset = (tail?.base[1] ?? 0) + 2 - groove.width;
+    const raised = { ...done, spec: { ...done.spec, groove: { ...groove, offset } } };
+    expect(seenThrough(raised).side).toBeCloseTo(SKIN * (2 * 5 - 5 ** 2 / (2 * 7)), 5);
+  });
+
+  it('shows the groove at the front of through corners, as the advice says', () => {
+    const { lap: _, ...joint } = drawer().joint;
+    const done = laidOut(drawer({ joint: { ...joint, kind: 'through' } }));
+    // On either side the groove's end, 5 by 5.
+    expect(seenThrough(done).front).toBeCloseTo(2 * 5 * 5 * SKIN, 4);
+    expect(seenThrough(laidOut(drawer())).front).toBeLessThan(NOTHING);
+  });
+});

@@ -1,0 +1,215 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { apply } from '../../src/drawing/affine.ts';
+import type { Drawing } from '../../src/drawing/drawing.ts';
+import type { Page } from '../../src/drawing/page.ts';
+import type { Piece } from '../../src/paper/piece.ts';
+import { type Layout, layPages, type Sheets, sheetCounts } from '../../src/paper/sheets.ts';
+import { type Paper, parsePaper } from '../../src/paper/sizes.ts';
+import { speak } from '../../src/units/phrase.ts';
+import { fakePiece } from './fakePiece.ts';
+import { inkBox, isInside, lengthOf, overlaps } from './ink.ts';
+
+const paperOf = (text: string): Paper => {
+  const paper = parsePaper(text);
+  if (!paper.ok) throw new Error(`${text} refused`);
+  return paper.value;
+};
+
+const layout = (pieces: readonly Piece[], more: Partial<Layout> = {}): Layout => ({
+  planName: 'Haberdashery chest',
+  unit: 'mm',
+  paper: paperOf('A4'),
+  margin: 6,
+  leading: () => [],
+  pieces,
+  ...more,
+});
+
+const lay = (pieces: readonly Piece[], more: Partial<Layout> = {}): Sheets => {
+  const sheets = layPages(layout(pieces, more));
+  if (!sheets.ok) throw new Error(sheets.complaints.map(({ says }) => speak(says, 'mm')).join('; '));
+  return sheets.value;
+};
+
+const complaintsOf = (pieces: readonly Piece[], more: Partial<Layout> = {}): string[] => {
+  const sheets = layPages(layout(pieces, more));
+  if (sheets.ok) return [];
+  return sheets.complaints.map(
+    ({ at, says, hint = [] }) => `${at.join('.')}: ${speak(says, 'mm')} (${speak(hint, 'mm')})`,
+  );
+};
+
+const chest = [
+  fakePiece({ name: 'buttons-left', width: 86, height: 75 }),
+  fakePiece({ name: 'buttons-right', width: 86, height: 75 }),
+  fakePiece({ name: 'cloth-left', width: 86, height: 560 }),
+];
+
+const wordsOn = (page: Page): string[] =>
+  page.placed.flatMap(({ drawing }) =>
+    drawing.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])),
+  );
+
+describe('pages', () => {
+  test('are counted before any is drawn, and each piece is found on its pages', () => {
+    const drawn: string[] = [];
+    const pieces = chest.map(
+      (piece): Piece => ({
+        ...piece,
+        draw: (splits) => {
+          drawn.push(piece.name);
+          return piece.draw(splits);
+        },
+      }),
+    );
+    const sheets = lay(pieces);
+    expect(sheets.count).toBe(2);
+    expect([...sheets.pagesOf]).toEqual([
+      ['buttons-left', [1]],
+      ['buttons-right', [1]],
+      ['cloth-left', [1, 2]],
+    ]);
+    expect(drawn).toEqual([]);
+    const pages = [...sheets.pages()];
+    expect(pages.map((page) => wordsOn(page).filter((text) => text.startsWith('page')))).toEqual([
+      ['page 1 of 2 · A4 · print at 100 %'],
+      ['page 2 of 2 · A4 · print at 100 %'],
+    ]);
+    pages.forEach((page, i) => {
+      for (const [name, numbers] of sheets.pagesOf)
+        expect(wordsOn(page).includes(name)).toBe(numbers.includes(i + 1));
+    });
+  });
+
+  test('that go first are drawn for the area left to them and know where every piece will be', () => {
+    const blank = (width: number, height: number): Drawing => ({
+      box: { x0: 0, y0: 0, x1: width, y1: height },
+      marks: [],
+    });
+    const found: (readonly number[] | undefined)[] = [];
+    const sheets = lay(chest, {
+      leading: ({ width, height }) =>
+        [1, 2, 3].map(() => (pagesOf) => {
+          found.push(pagesOf.get('cloth-left'));
+          return blank(width, height);
+        }),
+    });
+    expect(sheets.count).toBe(5);
+    const pages = [...sheets.pages()];
+    expect(pages.length).toBe(5);
+    expect(found).toEqual([
+      [4, 5],
+      [4, 5],
+      [4, 5],
+    ]);
+    const first = pages[0]?.placed[0];
+    const corner = first && apply(first.at, [first.drawing.box.x1, first.drawing.box.y1]);
+    expect(corner?.map((value) => Number(value.toFixed(6)))).toEqual([204, 291]);
+  });
+
+  test('of a roll are as wide as it is and as long as their pieces', () => {
+    const [page, ...others] = [...lay(chest, { paper: paperOf('610xroll') }).pages()];
+    expect(others).toEqual([]);
+    expect(page?.width).toBe(610);
+    expect(page?.height).toBeGreaterThan(170);
+    expect(page?.height).toBeLessThan(290);
+  });
+
+  test('without pieces are those that go first alone', () => {
+    expect(lay([]).count).toBe(0);
+  });
+});
+
+describe('what cannot be laid', () => {
+  test('is named with the smallest known paper that would do, all at once', () => {
+    const pieces = [
+      fakePiece({ name: 'carcase', width: 280, height: 300 }),
+      fakePiece({ name: 'buttons', width: 80, height: 90 }),
+      fakePiece({ name: 'plinth', width: 400, height: 410 }),
+    ];
+    expect(complaintsOf(pieces)).toEqual([
+      'paper: Fake carcase does not fit A4, not even in parts: it may not be split anywhere that would make them small enough (A3)',
+      'paper: Fake plinth does not fit A4, not even in parts: it may not be split anywhere that would make them small enough (A2)',
+    ]);
+    expect(complaintsOf(pieces.slice(0, 1), { paper: paperOf('Letter') })[0]).toMatch(/\(Legal\)$/u);
+  });
+
+  test('a margin that no printer keeps is refused', () => {
+    expect(complaintsOf(chest, { margin: 2 })).toEqual([
+      'margin: the margin is 2 mm; it must be 5 mm to 20 mm (6 mm)',
+    ]);
+  });
+});
+
+test('papers are compared by the sheets they would take', () => {
+  const { paper, ...rest } = layout([...chest, fakePiece({ name: 'wide', width: 280, height: 400 })]);
+  expect(sheetCounts(rest, [paper, paperOf('A3'), paperOf('A2')]).map(({ count }) => count)).toEqual([
+    undefined,
+    3,
+    1,
+  ]);
+});
+
+const piecesOf = fc
+  .array(
+    fc.record({
+      width: fc.double({ min: 30, max: 180, noNaN: true }),
+      height: fc.double({ min: 40, max: 700, noNaN: true }),
+      overhang: fc.double({ min: 0.2, max: 4, noNaN: true }),
+    }),
+    { minLength: 1, maxLength: 12 },
+  )
+  .map((sizes) => sizes.map((size, i) => fakePiece({ ...size, name: `piece-${i}`, pitch: 25 })));
+
+const correction = fc.option(
+  fc.record({
+    x: fc.double({ min: 0.98, max: 1.02, noNaN: true }),
+    y: fc.double({ min: 0.98, max: 1.02, noNaN: true }),
+    skew: fc.double({ min: -0.005, max: 0.005, noNaN: true }),
+  }),
+);
+
+const paper = fc.constantFrom('A5', 'A4', 'A3', 'Letter', '250x180', '610xroll').map(paperOf);
+
+test('every piece is on paper whole and at full size, inside the margins, and no two things overlap', () => {
+  fc.assert(
+    fc.property(piecesOf, paper, correction, (pieces, sheet, error) => {
+      const more = error === null ? {} : { correction: { printer: 'workshop', error } };
+      const wish = layout(pieces, { paper: sheet, ...more });
+      const sheets = layPages(wish);
+      fc.pre(sheets.ok);
+      if (!sheets.ok) return;
+      const pages = [...sheets.value.pages()];
+      expect(pages.length).toBe(sheets.value.count);
+      let slopes = 0;
+      for (const page of pages) {
+        const margins = { x0: 6, y0: 6, x1: page.width - 6, y1: page.height - 6 };
+        const boxes = page.placed.map(({ drawing, at }) => {
+          // Undone by the printer's error, what is placed is turned at most.
+          const [a, b, c, d] = at;
+          if (error === null) expect([a, b, c, d].map(Math.abs).sort()).toEqual([0, 0, 1, 1]);
+          const area = a * d - b * c;
+          const upright = error === null ? 1 : error.x * error.y * Math.sqrt(1 - error.skew ** 2);
+          expect(area * upright).toBeCloseTo(1, 9);
+          for (const mark of drawing.marks)
+            if (mark.kind === 'stroke' && mark.role === 'slope') slopes += lengthOf(mark.paths);
+          const ink = inkBox(drawing.marks, at);
+          expect(isInside(ink, margins)).toBe(true);
+          return ink;
+        });
+        // The last one is the frame, which runs round two sides of the rest.
+        const content = boxes.slice(0, -1);
+        content.forEach((box, i) => {
+          for (const other of content.slice(i + 1)) expect(overlaps(box, other)).toBe(false);
+        });
+      }
+      const whole = pieces
+        .flatMap((piece) => piece.draw({ x: [], y: [] }).marks)
+        .flatMap((mark) => (mark.kind === 'stroke' && mark.role === 'slope' ? mark.paths : []));
+      // Tabs repeat some of it.
+      expect(slopes).toBeGreaterThanOrEqual(lengthOf(whole) - 1e-6);
+    }),
+    { numRuns: 60 },
+  );
+});

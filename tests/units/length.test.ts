@@ -1,0 +1,306 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { formatLength, formatNumber, parseLength, quote, type Unit } from '../../src/units/length.ts';
+import { speak } from '../../src/units/phrase.ts';
+
+const read = (text: string | number, unit: Unit = 'mm'): number => {
+  const result = parseLength(text, unit);
+  if (!result.ok) throw new Error(result.complaints.map(({ says }) => speak(says, unit)).join('; '));
+  return result.value;
+};
+
+describe('parseLength reads', () => {
+  it.each([
+    ['18', 18],
+    [' 18 ', 18],
+    ['18mm', 18],
+    ['18 mm', 18],
+    ['18MM', 18],
+    ['18.5', 18.5],
+    ['18,5', 18.5],
+    ['18,25', 18.25],
+    ['0,125', 0.125],
+    ['12345,678', 12345.678],
+    ['.5', 0.5],
+    [',5mm', 0.5],
+    ['007', 7],
+    ['1.8cm', 18],
+    ['1,8 cm', 18],
+    ['0', 0],
+    ['1/2', 0.5],
+    ['½', 0.5],
+    ['18½', 18.5],
+    ['18 ½ mm', 18.5],
+  ])('%j as %d mm', (text, mm) => {
+    expect(read(text)).toBe(mm);
+  });
+
+  it.each([
+    ['3/4in', 0.75],
+    ['3/4"', 0.75],
+    ['3 / 4 in', 0.75],
+    ['3⁄4″', 0.75],
+    ['0.75 in', 0.75],
+    ['0,75 in', 0.75],
+    ['.75in', 0.75],
+    ['1 inch', 1],
+    ['2 inches', 2],
+    ['2 IN', 2],
+    ['2 in.', 2],
+    ['5 11/16"', 5.6875],
+    ['5-11/16in', 5.6875],
+    ['5 - 11/16 in', 5.6875],
+    ['5 -11/16 in', 5.6875],
+    ['5–11/16”', 5.6875],
+    ['5‑11/16″', 5.6875],
+    ["5 11/16''", 5.6875],
+    ['5 11/16’’', 5.6875],
+    ['5 11/16′′', 5.6875],
+    ['5\u00a011/16\u202fin', 5.6875],
+    ['11/8"', 1.375],
+    ['5½"', 5.5],
+    ['5 ½"', 5.5],
+    ['5-½"', 5.5],
+    ['1¼ in', 1.25],
+    ['1¾ in', 1.75],
+    ['⅛"', 0.125],
+    ['⅜"', 0.375],
+    ['⅝"', 0.625],
+    ['⅞"', 0.875],
+  ])('%j as %d in', (text, inches) => {
+    expect(read(text)).toBeCloseTo(inches * 25.4, 10);
+  });
+
+  it('a bare number in the unit of the user', () => {
+    expect(read('18', 'mm')).toBe(18);
+    expect(read('2', 'in')).toBe(50.8);
+    expect(read('5-1/2', 'in')).toBeCloseTo(139.7, 10);
+    expect(read(2, 'in')).toBe(50.8);
+    expect(read(18.5, 'mm')).toBe(18.5);
+  });
+
+  it('a unit that is written, whatever the unit of the user', () => {
+    expect(read('18mm', 'in')).toBe(18);
+    expect(read('1.8cm', 'in')).toBe(18);
+    expect(read('1in', 'mm')).toBe(25.4);
+  });
+
+  it('a minus sign before the length, for the caller to refuse with a range', () => {
+    expect(read('-3')).toBe(-3);
+    expect(read('−3mm')).toBe(-3);
+    expect(read('-½')).toBe(-0.5);
+    expect(read('-5-1/2"')).toBeCloseTo(-139.7, 10);
+  });
+});
+
+describe('parseLength refuses', () => {
+  it.each([
+    [''],
+    [' '],
+    ['mm'],
+    ['wide'],
+    ['NaN'],
+    ['Infinity'],
+    ['-Infinity'],
+    ['1e3'],
+    ['0x10'],
+    ['1 1'],
+    ['5 11'],
+    ['5-11in'],
+    ['5"3/4'],
+    ['18 18mm'],
+    ['1/0'],
+    ['0/0'],
+    ['5 1/0'],
+    ['5 17/16'],
+    ['3 4/4'],
+    ['1/2/3'],
+    ['/2'],
+    ['1/'],
+    ['-'],
+    ['--3'],
+    ['+3'],
+    ['3-'],
+    ['5.'],
+    ['1.2.3'],
+    ['1,2,3'],
+    ['1.234,5'],
+    ['18 m'],
+    ['5′'],
+    ["5'"],
+    ['5 ft'],
+    ['½5'],
+    ['½½'],
+    ['1½2'],
+    ['3/½'],
+    ['１８'],
+    ['١٨'],
+    ['5¹¹⁄₁₆'],
+    ['18mm\u0000'],
+    ['18mm 3'],
+    ['9'.repeat(400)],
+    [`${'9'.repeat(308)}in`],
+  ])('%j, saying how a length is written', (text) => {
+    expect(parseLength(text, 'mm')).toEqual({
+      ok: false,
+      complaints: [
+        {
+          at: [],
+          says: [expect.any(String), quote(text), ' is not a length'],
+          hint: ['18, 18mm, 0.75in, 3/4in or 5-11/16in'],
+        },
+      ],
+    });
+  });
+
+  it('numbers that are no size, or that overflow once they are mm', () => {
+    for (const nonsense of [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])
+      expect(parseLength(nonsense, 'mm').ok).toBe(false);
+    expect(parseLength(1e308, 'in').ok).toBe(false);
+  });
+
+  it('a comma that may part thousands or decimals, offering both', () => {
+    const result = parseLength('1,250 mm', 'mm');
+    expect(result).toMatchObject({ ok: false });
+    if (result.ok) return;
+    expect(result.complaints.map(({ says, hint = [] }) => [speak(says, 'mm'), speak(hint, 'mm')])).toEqual([
+      ['"1,250 mm" can be read in two ways', '1250 or 1.25'],
+    ]);
+  });
+
+  it('a very long text without searching it for ever, and quotes only its beginning', () => {
+    for (const piece of ['1', ' ', '1 ', '-', '1/', '½', '1,'])
+      expect(parseLength(`1${piece.repeat(100_000)}x`, 'mm').ok).toBe(false);
+    expect(quote('x'.repeat(41))).toBe(`"${'x'.repeat(40)}…"`);
+    expect(quote('x'.repeat(40))).toBe(`"${'x'.repeat(40)}"`);
+  });
+
+  it('any text at all without throwing', () => {
+    fc.assert(
+      fc.property(
+        fc.oneof(fc.string({ unit: 'binary' }), fc.stringMatching(/^[-−0-9/⁄., ½¾"'inmc]{0,12}$/u)),
+        fc.constantFrom<Unit>('mm', 'in'),
+        (text, unit) => {
+          const result = parseLength(text, unit);
+          if (result.ok) expect(Number.isFinite(result.value)).toBe(true);
+          else expect(result.complaints).toHaveLength(1);
+        },
+      ),
+    );
+  });
+});
+
+describe('quote', () => {
+  it('makes control characters visible and never cuts a character in two', () => {
+    expect(quote('a\nb\u001b[31m')).toBe('"a\\nb\\u001b[31m"');
+    expect(quote('🪚'.repeat(50))).toBe(`"${'🪚'.repeat(40)}…"`);
+  });
+});
+
+describe('formatLength shows mm', () => {
+  it.each([
+    [18, '18 mm'],
+    [18.5, '18.5 mm'],
+    [0, '0 mm'],
+    [-0, '0 mm'],
+    [0.004, '0 mm'],
+    [-0.004, '0 mm'],
+    [0.006, '0.01 mm'],
+    [21.4499, '21.45 mm'],
+    [0.1 + 0.2, '0.3 mm'],
+    [-3.25, '-3.25 mm'],
+    [5000, '5000 mm'],
+  ])('%d as %s', (mm, shown) => {
+    expect(formatLength(mm, 'mm')).toBe(shown);
+  });
+});
+
+describe('formatLength shows inches as the nearest 1/64 and what is left over', () => {
+  it.each([
+    [0, '0"'],
+    [1, '1"'],
+    [0.5, '1/2"'],
+    [5.6875, '5 11/16"'],
+    [12 + 1 / 64, '12 1/64"'],
+    [63 / 64, '63/64"'],
+    [27 / 32 + 0.004, '27/32" +.004'],
+    [27 / 32 - 0.004, '27/32" −.004'],
+    [5 + 0.003, '5" +.003'],
+    [0.003, '0" +.003'],
+    [0.9999, '1"'],
+    [2 - 0.006, '2" −.006'],
+    // Exactly between two marks: the upper one, and the 7.8 thousandths back.
+    [1 / 128, '1/64" −.008'],
+    [-0.5, '−1/2"'],
+    [-(5 + 11 / 16), '−5 11/16"'],
+    // 27/32 and a little more, counted downward from zero: both parts are below it.
+    [-(27 / 32 + 0.004), '−27/32" −.004'],
+    [-(27 / 32 - 0.004), '−27/32" +.004'],
+    [-0.003, '0" −.003'],
+  ])('%d in as %s', (inches, shown) => {
+    expect(formatLength(inches * 25.4, 'in')).toBe(shown);
+  });
+
+  it('without the mark of the unit where a table names it', () => {
+    expect(formatNumber(5.6875 * 25.4, 'in')).toBe('5 11/16');
+    expect(formatNumber(18.504, 'mm')).toBe('18.5');
+  });
+});
+
+/** Adds up what an inch reading says: whole, fraction and thousandths, each read by hand. */
+const sum = (shown: string): number => {
+  const groups = /^(−?)(?:(\d+)(?: |$))?(?:(\d+)\/(\d+))?\s*(?:([+−])\.(\d{3}))?$/u.exec(shown);
+  if (groups === null) throw new Error(shown);
+  const [, minus, whole = '0', top = '0', bottom = '1', sign, thousandths = '0'] = groups;
+  return (
+    (minus === '−' ? -1 : 1) * (Number(whole) + Number(top) / Number(bottom)) +
+    ((sign === '−' ? -1 : 1) * Number(thousandths)) / 1000
+  );
+};
+
+describe('showing and reading again', () => {
+  const sizes = fc.double({ min: -5000, max: 5000, noNaN: true });
+
+  it('loses at most half a hundredth of a mm', () => {
+    fc.assert(
+      fc.property(sizes, (mm) => {
+        expect(Math.abs(read(formatLength(mm, 'mm')) - mm)).toBeLessThan(0.005 + 1e-9);
+      }),
+    );
+  });
+
+  it('loses at most half a thousandth of an inch', () => {
+    fc.assert(
+      fc.property(sizes, (mm) => {
+        expect(Math.abs(sum(formatNumber(mm, 'in')) - mm / 25.4)).toBeLessThan(0.0005 + 1e-9);
+      }),
+    );
+  });
+
+  it('loses nothing of a size on a mark of an inch rule, however the fraction is written', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 64 * 200 }), (marks) => {
+        const mm = (marks / 64) * 25.4;
+        const shown = formatLength(mm, 'in');
+        expect(shown).not.toMatch(/[+−]/u);
+        expect(read(shown)).toBeCloseTo(mm, 9);
+        expect(read(shown.replace(' ', '-').replace('"', 'in'))).toBeCloseTo(mm, 9);
+        expect(read(shown.replace('"', ''), 'in')).toBeCloseTo(mm, 9);
+      }),
+    );
+  });
+
+  it('never shows a remainder of more than half a mark, nor a fraction that can be reduced', () => {
+    fc.assert(
+      fc.property(sizes, (mm) => {
+        const shown = formatNumber(mm, 'in');
+        const [, top, bottom] = /(\d+)\/(\d+)/u.exec(shown) ?? [];
+        if (top !== undefined) {
+          expect(Number(top) % 2).toBe(1);
+          expect([2, 4, 8, 16, 32, 64]).toContain(Number(bottom));
+        }
+        expect(Number(/\.(\d{3})$/u.exec(shown)?.[1] ?? 0)).toBeLessThanOrEqual(8);
+      }),
+    );
+  });
+});
