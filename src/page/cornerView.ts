@@ -4,7 +4,7 @@ import { formatNumber, type Unit } from '../units/length.ts';
 import { speak } from '../units/phrase.ts';
 import { type CornerSheet, cornerSheet, type Frame, type Outline } from './cornerSheet.ts';
 import { element, setAttribute, setText } from './dom.ts';
-import { type Handle, handleText, lineHandles, quantityHandles } from './handles.ts';
+import { type Handle, handlesOf, handleText, lineHandles } from './handles.ts';
 import type { Shown, View } from './shown.ts';
 import { isTail, linesOf, widthsOf } from './widths.ts';
 
@@ -281,7 +281,7 @@ class Handles {
   }
 
   show({ corner, moving }: Shown, sheet: CornerSheet, y: (u: number) => number, unit: Unit): void {
-    const wanted = [...quantityHandles(corner), ...lineHandles(corner)];
+    const wanted = handlesOf(corner);
     const kept = new Set(wanted.map(({ id }) => id));
     for (const [id, { group }] of this.#held)
       if (!kept.has(id)) {

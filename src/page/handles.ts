@@ -62,7 +62,7 @@ const quantityHandle = (
 };
 
 /** The uprights and the groove. Where a tail's length and its lap make up the front, one follows from the other. */
-export const quantityHandles = (corner: Corner): Handle[] => {
+const quantityHandles = (corner: Corner): Handle[] => {
   const { joint, ref } = corner;
   const of = (key: string) => quantity(corner, key);
   const across = (sense: 1 | -1) => ({ axis: 'x', sense }) as const;
@@ -104,3 +104,5 @@ export const quantityHandles = (corner: Corner): Handle[] => {
 };
 
 export const handleText = ({ value }: Handle, unit: Unit): string => formatLength(value, unit);
+
+export const handlesOf = (corner: Corner): Handle[] => [...quantityHandles(corner), ...lineHandles(corner)];

@@ -27,6 +27,8 @@ export interface Session {
   readonly selected: CornerRef;
   readonly scope: Scope;
   readonly hold?: Hold;
+  /** What came of typing in the plan's text, as long as nothing else has happened since. */
+  readonly typed?: Work;
 }
 
 const FIRST_DRAWER: CornerRef = { of: 'drawer', index: 0, end: 'front' };
@@ -66,6 +68,17 @@ export const commit = (session: Session, next: Snapshot): Session => {
   const { hold: _, ...rest } = session;
   const same = next.work === session.now.work;
   return same ? rest : { ...rest, now: next, history: goOn(session.history, next.work) };
+};
+
+/**
+ * Goes on with a text that is being typed: what is typed in one go is one step, so while it goes on the step before
+ * stays the same.
+ */
+export const amend = (session: Session, next: Snapshot): Session => {
+  const { typed } = session;
+  if (typed !== undefined && typed === session.now.work)
+    return { ...session, now: next, history: { ...session.history, present: next.work }, typed: next.work };
+  return { ...commit(session, next), typed: next.work };
 };
 
 export const attempt = (
