@@ -42,7 +42,7 @@ export const buildPage = async () => {
       // A script has no address of its own; pdfkit makes a name of it.
       define: { 'import.meta.url': '"https://example.org/"' },
     }),
-    bundle('src/page/page.css', { loader: { '.css': 'css' } }),
+    bundle('src/page/page.css', { loader: { '.css': 'css', '.woff2': 'dataurl' } }),
   ]);
   const policy = [
     "default-src 'none'",

@@ -21,6 +21,7 @@ import {
   amend,
   attempt,
   bringBack,
+  choose,
   commit,
   drag,
   drop,
@@ -118,7 +119,7 @@ export const startApp = (): void => {
     refuse,
   };
 
-  const select = (selected: Session['selected']): void => go({ ...session, selected });
+  const select = (selected: Session['selected']): void => go(choose(session, selected));
   const views = [
     cabinetView(find('cabinet', HTMLElement), { select }),
     cornerView(find('corner', HTMLElement), {
@@ -126,18 +127,16 @@ export const startApp = (): void => {
       drag: (by) => go(drag(session, by)),
       drop: (isKept) => go(drop(session, isKept)),
       nudge: (handle, steps) => {
-        const { session: next, stop } = nudge(session, handle, steps);
-        go(next);
-        if (stop.length > 0) refuse(stop);
-        else {
-          said.clear();
-          const moved = handlesOf(selectedCorner(next)).find(({ id }) => id === handle.id);
-          if (moved !== undefined) setText(spoken, handleText(moved, unit()));
-        }
+        said.clear();
+        go(nudge(session, handle, steps));
+        const [stop] = session.stopped?.stop ?? [];
+        const moved = handlesOf(selectedCorner(session)).find(({ id }) => id === handle.id);
+        if (stop !== undefined) setText(spoken, sentence(stop));
+        else if (moved !== undefined) setText(spoken, handleText(moved, unit()));
       },
     }),
     familyView(find('family', HTMLElement), { select }),
-    controls(find('controls', HTMLElement), {
+    controls(find('which', HTMLElement), find('tools', HTMLElement), find('controls', HTMLElement), {
       select,
       oneMore: () => tryIt(oneMore),
       oneFewer: (i) => tryIt((now, corner) => oneFewer(now, corner, i)),
@@ -207,7 +206,7 @@ export const startApp = (): void => {
   addEventListener('pagehide', () => {
     if (keeping !== undefined) keepNow();
   });
-  addEventListener('resize', show);
+  new ResizeObserver(show).observe(find('corner', HTMLElement));
   show();
 };
 

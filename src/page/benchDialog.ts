@@ -104,12 +104,12 @@ const settings = ({ joint }: Corner, unit: Unit): HTMLElement => {
 /** Where every tail begins and ends, from the reference edge, the highest first as on the board. */
 const marks = ({ joint }: Corner, unit: Unit): HTMLElement => {
   const cell = (value: number) => element('td', {}, formatNumber(value, unit));
-  const head = ['Tail', 'End, from', 'to', 'Baseline, from', 'to'];
+  const over = (name: string) => element('th', { scope: 'colgroup', colspan: 2 }, name);
   return element(
     'table',
     {},
-    element('caption', {}, `From the reference edge, in ${unit}`),
-    element('thead', {}, element('tr', {}, ...head.map((name) => element('th', { scope: 'col' }, name)))),
+    element('caption', {}, `Tails from the reference edge, in ${unit}`),
+    element('thead', {}, element('tr', {}, element('td'), over('at the end'), over('at the baseline'))),
     element(
       'tbody',
       {},

@@ -7,7 +7,7 @@ import type { Ask, View } from './shown.ts';
 
 /** Round the drawers, in px. */
 const FRAME = 10;
-const MOST_HEIGHT = 420;
+const MOST_HEIGHT = 400;
 
 interface DrawnFront {
   readonly group: G;
@@ -47,7 +47,7 @@ export const cabinetView = (host: HTMLElement, ask: Ask): View => {
     const cabinet = cabinetOf(drawers);
     host.hidden = drawers.length === 0;
     if (drawers.length === 0) return;
-    const room = host.clientWidth - 2 * FRAME;
+    const room = Math.max(120, host.clientWidth) - 2 * FRAME;
     const scale = Math.min(room / cabinet.width, (MOST_HEIGHT - 2 * FRAME) / cabinet.height);
     const width = cabinet.width * scale + 2 * FRAME;
     const height = cabinet.height * scale + 2 * FRAME;

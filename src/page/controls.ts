@@ -24,12 +24,20 @@ export interface Wishes {
   readonly complain: (complaints: readonly import('../complaint.ts').Complaint[]) => void;
 }
 
-export const controls = (host: HTMLElement, wishes: Wishes): View => {
+/**
+ * Everything that is set by words and numbers.
+ * @param which for the choice between a drawer's corners
+ * @param tools what goes beside the drawing
+ * @param host what goes apart from it
+ */
+export const controls = (which: HTMLElement, tools: HTMLElement, host: HTMLElement, wishes: Wishes): View => {
   const corners = cornerSwitch(wishes);
   const tails = tailControls(wishes);
   const widths = widthTable(wishes);
   const measures = measureList(wishes);
-  host.append(corners.node, tails.node, widths.node, measures.node);
+  which.append(corners.node);
+  tools.append(tails.node);
+  host.append(widths.node, measures.node);
   return (shown) => {
     corners.show(shown);
     tails.show(shown);
@@ -49,8 +57,8 @@ const button = (label: string, onclick: () => void, attributes: Readonly<Record<
 /** Front corners or back corners. */
 const cornerSwitch = ({ select }: Wishes): Part => {
   let index = 0;
-  const front = button('Front corners', () => select({ of: 'drawer', index, end: 'front' }));
-  const back = button('Back corners', () => select({ of: 'drawer', index, end: 'back' }));
+  const front = button('Front', () => select({ of: 'drawer', index, end: 'front' }));
+  const back = button('Back', () => select({ of: 'drawer', index, end: 'back' }));
   const node = element('div', { class: 'switch', role: 'group', 'aria-label': 'Which corners' }, front, back);
   return {
     node,
@@ -66,14 +74,16 @@ const cornerSwitch = ({ select }: Wishes): Part => {
 
 const tailControls = ({ oneMore, oneFewer, even, choose, mirror }: Wishes): Part => {
   const number = element('output', { class: 'number', 'aria-live': 'off' });
-  const fewer = button('−', () => oneFewer(), { 'aria-label': 'One tail fewer' });
-  const more = button('+', () => oneMore(), { 'aria-label': 'One tail more' });
+  const fewer = button('−', () => oneFewer(), { class: 'step', 'aria-label': 'One tail fewer' });
+  const more = button('+', () => oneMore(), { class: 'step', 'aria-label': 'One tail more' });
   const chosen = button('Let the set choose', choose);
   const node = element(
-    'section',
-    { class: 'tails', 'aria-label': 'Tails' },
+    'div',
+    { class: 'row', role: 'group', 'aria-label': 'Tails' },
     element('div', { class: 'stepper' }, fewer, number, more),
-    element('div', { class: 'row' }, button('Make even', even), button('Mirror', mirror), chosen),
+    button('Make even', even),
+    button('Mirror', mirror),
+    chosen,
   );
   return {
     node,
@@ -138,8 +148,8 @@ const widthTable = ({ width, lock, oneFewer, complain }: Wishes): Part => {
       if (read.ok) width(i, read.value);
       else complain(read.complaints);
     });
-    const key = button('', () => lock(i), { class: 'lock' });
-    const out = button('×', () => oneFewer(i), { class: 'out' });
+    const key = button('', () => lock(i), { class: 'mini' });
+    const out = button('×', () => oneFewer(i), { class: 'mini' });
     const item = element('li', {}, name, typed.input, key, out);
     return {
       node: item,
@@ -189,22 +199,25 @@ const measureList = ({ measure, scope, complain }: Wishes): Part => {
   const scopes = element(
     'fieldset',
     { class: 'scope' },
-    element('legend', {}, 'A change of slope, pin, lap, groove or stock is for'),
+    element('legend', {}, 'Corner, groove and thickness are changed for'),
     all.node,
     one.node,
   );
-  const node = element('section', { 'aria-label': 'Measures' }, element('h3', {}, 'Measures'), scopes, list);
+  const node = element('section', { 'aria-label': 'Measures' }, scopes, list);
   let keys = '';
+  let group = '';
   let unit: Unit = 'mm';
   let rows: { readonly quantity: Quantity; readonly show: (text: string) => void }[] = [];
 
   const makeRow = (quantity: Quantity) => {
-    const typed = entry(quantity.label, (text) => {
+    const typed = entry(`${quantity.group}, ${quantity.label}`, (text) => {
       const read: Result<number> = quantity.kind === 'slope' ? runOf(text) : parseLength(text, unit);
       if (read.ok) measure(quantity, read.value);
       else complain(read.complaints);
     });
-    list.append(element('label', {}, element('span', {}, quantity.label), typed.input));
+    if (quantity.group !== group) list.append(element('h3', {}, quantity.group));
+    ({ group } = quantity);
+    list.append(element('label', {}, quantity.label, typed.input));
     return { quantity, show: typed.show };
   };
 
@@ -218,6 +231,7 @@ const measureList = ({ measure, scope, complain }: Wishes): Part => {
       if (wanted !== keys) {
         keys = wanted;
         list.replaceChildren();
+        group = '';
         rows = quantities.map(makeRow);
       }
       for (const { quantity, show } of rows) {

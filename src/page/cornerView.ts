@@ -22,11 +22,16 @@ export interface Hands {
 const FINGER = 44;
 /** Text is drawn where it has so many px. */
 const LINE_HEIGHT = 15;
+/** The frame of a locked width. */
+const LOCK = 50;
 const MANY_STEPS = 10;
 
 export const cornerView = (host: HTMLElement, hands: Hands): View => {
   const svg = SVG().addTo(host).addClass('corner');
   svg.attr({ role: 'group' });
+  const hatch = svg.defs().element('pattern');
+  hatch.attr({ id: 'hatch', width: 6, height: 6, patternUnits: 'userSpaceOnUse' });
+  hatch.element('path').attr('d', 'M-1 1l2 -2M0 6l6 -6M5 7l2 -2');
   const callout = element('div', { class: 'callout', hidden: true });
   host.append(callout);
 
@@ -214,9 +219,10 @@ const drawSizes = (
   widths.forEach((width, i) => {
     const from = lines[i] ?? 0;
     if (width * scale < LINE_HEIGHT - 3) return;
-    const look = `size middle${isTail(i) ? ' tail' : ''}${locked.has(i) ? ' locked' : ''}`;
-    const words = formatNumber(width, unit);
-    texts.put(locked.has(i) ? `${words} ⊦` : words, middle, y(from + width / 2) + 4.5, look);
+    const at = y(from + width / 2);
+    texts.put(formatNumber(width, unit), middle, at + 5, `size middle${isTail(i) ? ' tail' : ''}`);
+    // As on any drawing, a size in a frame is one that stays.
+    if (locked.has(i)) d += `M${round(middle - LOCK / 2)} ${round(at - 9)}h${LOCK}v18h${-LOCK}Z`;
   });
   for (const line of lines)
     d += `M${round(tailEnd.x1 + 4)} ${round(y(line))}h10M${round(pinEnd.x0 - 4)} ${round(y(line))}h-10`;

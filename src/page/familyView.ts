@@ -8,9 +8,13 @@ import { element, setAttribute, setText } from './dom.ts';
 import type { Ask, View } from './shown.ts';
 
 /** How much of each board is seen beyond its tails, in mm. */
-const BEYOND = 26;
-const MOST_HEIGHT = 170;
-const LARGEST_SCALE = 1.6;
+const BEYOND = 30;
+/** How high all pictures together are to be, in px, where there are few drawers or many. */
+const STACK = 520;
+const SCALE = { least: 0.5, most: 1 };
+const PICTURE_WIDTH = 52;
+/** The scale of tails' widths: half as long in px, and the logarithm of the ratio at its ends. */
+const AXIS = { half: 36, end: Math.log(1.7) };
 
 interface Member {
   readonly name: string;
@@ -25,29 +29,47 @@ interface Drawn {
   readonly tails: SvgPath;
   readonly name: HTMLElement;
   readonly figures: HTMLElement;
+  readonly dot: SVGElement;
 }
 
 /** Every corner of the plan from the side, all to one scale, with what makes them a family. */
 export const familyView = (host: HTMLElement, ask: Ask): View => {
   const summary = element('p', { class: 'summary' });
   const row = element('div', { class: 'members' });
-  host.append(summary, row);
+  const ends = element('p', { class: 'ends', 'aria-hidden': 'true' });
+  ends.append(element('span', {}, 'narrower'), element('span', {}, 'wider'));
+  host.append(summary, ends, row);
   const drawn: Drawn[] = [];
 
   const make = (i: number): Drawn => {
     const picture = element('span', { class: 'picture' });
     const name = element('span', { class: 'name' });
     const figures = element('span', { class: 'figures' });
-    const button = element('button', { type: 'button', class: 'member' }, picture, name, figures);
+    const scale = element('span', { class: 'scale' });
+    const words = element('span', { class: 'words' }, name, figures);
+    const button = element('button', { type: 'button', class: 'member' }, picture, words, scale);
     button.addEventListener('click', () => {
       const member = members[i];
       if (member !== undefined) ask.select(member.ref);
     });
     row.append(button);
-    const svg = SVG().addTo(picture);
+    const svg = SVG().addTo(picture).addClass('corner-picture');
     svg.attr('aria-hidden', 'true');
-    const board = svg.path('').addClass('board') as SvgPath;
-    return { button, svg, board, tails: svg.path('').addClass('tail-wood') as SvgPath, name, figures };
+    const axis = SVG()
+      .addTo(scale)
+      .size(2 * AXIS.half + 8, 20);
+    axis.attr('aria-hidden', 'true');
+    axis.path(`M4 10h${2 * AXIS.half}`).addClass('axis');
+    axis.path(`M${4 + AXIS.half} 4v12`).addClass('aim');
+    return {
+      button,
+      svg,
+      board: svg.path('').addClass('board') as SvgPath,
+      tails: svg.path('').addClass('tail-wood') as SvgPath,
+      name,
+      figures,
+      dot: axis.circle(8).addClass('dot').node,
+    };
   };
 
   let members: readonly Member[] = [];
@@ -72,20 +94,18 @@ export const familyView = (host: HTMLElement, ask: Ask): View => {
     );
     while (drawn.length < members.length) drawn.push(make(drawn.length));
     for (const { button } of drawn.splice(members.length)) button.remove();
-    const tallest = Math.max(...set.drawers.map(({ front }) => front.width), 1);
+    const tall = members.reduce((sum, { joint }) => sum + joint.width, 0);
+    const common = Math.min(SCALE.most, Math.max(SCALE.least, STACK / tall));
     members.forEach((member, i) => {
       const each = drawn[i];
       if (each === undefined) return;
       const { joint, ref } = member;
-      const scale =
-        ref.of === 'drawer'
-          ? Math.min(LARGEST_SCALE, MOST_HEIGHT / tallest)
-          : Math.min(LARGEST_SCALE, MOST_HEIGHT / joint.width);
-      const across = (joint.pinBoard.lap + joint.depth + BEYOND) * scale;
-      const tall = joint.width * scale;
-      each.svg.size(across + 2, tall + 2).viewbox(-1, -1, across + 2, tall + 2);
+      const scale = ref.of === 'drawer' ? common : Math.min(common, PICTURE_WIDTH / joint.width);
+      const across = Math.min(PICTURE_WIDTH - 2, (joint.pinBoard.lap + joint.depth + BEYOND) * scale);
+      const high = joint.width * scale;
+      each.svg.size(across + 2, high + 2).viewbox(-1, -1, across + 2, high + 2);
       const lap = joint.pinBoard.lap * scale;
-      each.board.attr('d', `M0 0H${px(across)}V${px(tall)}H0Z${lap > 0 ? `M${px(lap)} 0V${px(tall)}` : ''}`);
+      each.board.attr('d', `M0 0H${px(across)}V${px(high)}H0Z${lap > 0 ? `M${px(lap)} 0V${px(high)}` : ''}`);
       const baseline = (joint.pinBoard.lap + joint.depth) * scale;
       each.tails.attr(
         'd',
@@ -93,19 +113,22 @@ export const familyView = (host: HTMLElement, ask: Ask): View => {
           .map(
             (tail) =>
               `M${tailOutline(tail, joint)
-                .map(([u, y]) => `${px(baseline - y * scale)} ${px(tall - u * scale)}`)
+                .map(([u, y]) => `${px(baseline - y * scale)} ${px(high - u * scale)}`)
                 .join('L')}Z`,
           )
-          .join('')}M${px(baseline)} 0V${px(tall)}`,
+          .join('')}M${px(baseline)} 0V${px(high)}`,
       );
       setText(each.name, member.name);
       const tail = meanTail(joint);
       const pin = meanPin(joint);
-      const sign = joint.even ? '' : '≈\u202f';
+      const sign = joint.even ? '' : '≈';
       setText(
         each.figures,
         `${joint.tails.length} × ${sign}${formatNumber(tail, plan.units)}, ${(tail / pin).toFixed(1)}\u202f:\u202f1`,
       );
+      const away = family === undefined ? 0 : Math.log(tail / family.target) / AXIS.end;
+      setAttribute(each.dot, 'cx', px(4 + AXIS.half * (1 + Math.max(-1, Math.min(1, away)))));
+      setAttribute(each.dot, 'cy', '10');
       const chosen = corner.ref.of === ref.of && corner.ref.index === ref.index;
       setAttribute(each.button, 'aria-pressed', String(chosen));
     });

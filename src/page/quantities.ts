@@ -4,6 +4,8 @@ import type { Corner } from './corner.ts';
 /** A measure of a corner or of its drawer that can be changed. */
 export interface Quantity {
   readonly key: string;
+  /** What it belongs to, and what it is called there. */
+  readonly group: string;
   readonly label: string;
   readonly kind: 'length' | 'slope';
   /** Where it is written: in a drawer's entry, or among the plan's keys for all drawers; in the entry of a lone corner. */
@@ -14,69 +16,73 @@ export interface Quantity {
   readonly get: (corner: Corner) => number | undefined;
 }
 
-const ofDrawer = (
+const measure = (
   key: string,
-  label: string,
+  [group, label]: readonly [string, string],
   at: Place,
   get: (corner: Corner) => number | undefined,
   { kind = 'length', shared = true }: Partial<Pick<Quantity, 'kind' | 'shared'>> = {},
-): Quantity => ({ key, label, kind, at, shared, get });
+): Quantity => ({ key, group, label, kind, at, shared, get });
 
 const lap = ({ joint, drawer }: Corner): number | undefined => {
   const front = drawer?.front ?? joint;
   return front.kind === 'lapped' ? front.pinBoard.lap : undefined;
 };
 
-const pin = ({ joint }: Corner): number | undefined => {
+/** Where tails are listed, so are the pins. */
+const pin = ({ joint, listed }: Corner): number | undefined => {
+  if (listed) return undefined;
   const whole = joint.pins.find(({ half }) => !half);
   return whole && whole.narrow[1] - whole.narrow[0];
 };
 
 const DRAWER: readonly Quantity[] = [
-  ofDrawer('width', 'Opening, width', ['opening', 'width'], ({ drawer }) => opening(drawer)?.width, {
+  measure('width', ['Opening', 'width'], ['opening', 'width'], ({ drawer }) => opening(drawer)?.width, {
     shared: false,
   }),
-  ofDrawer('height', 'Opening, height', ['opening', 'height'], ({ drawer }) => opening(drawer)?.height, {
+  measure('height', ['Opening', 'height'], ['opening', 'height'], ({ drawer }) => opening(drawer)?.height, {
     shared: false,
   }),
-  ofDrawer('depth', 'Opening, depth', ['opening', 'depth'], ({ drawer }) => opening(drawer)?.depth, {
+  measure('depth', ['Opening', 'depth'], ['opening', 'depth'], ({ drawer }) => opening(drawer)?.depth, {
     shared: false,
   }),
-  ofDrawer('sizeWidth', 'Drawer, width', ['size', 'width'], ({ drawer }) => ownSize(drawer)?.width, {
+  measure('sizeWidth', ['Drawer', 'width'], ['size', 'width'], ({ drawer }) => ownSize(drawer)?.width, {
     shared: false,
   }),
-  ofDrawer('sizeHeight', 'Drawer, height', ['size', 'height'], ({ drawer }) => ownSize(drawer)?.height, {
+  measure('sizeHeight', ['Drawer', 'height'], ['size', 'height'], ({ drawer }) => ownSize(drawer)?.height, {
     shared: false,
   }),
-  ofDrawer('sizeDepth', 'Drawer, depth', ['size', 'depth'], ({ drawer }) => ownSize(drawer)?.depth, {
+  measure('sizeDepth', ['Drawer', 'depth'], ['size', 'depth'], ({ drawer }) => ownSize(drawer)?.depth, {
     shared: false,
   }),
-  ofDrawer('slope', 'Slope', ['joint', 'slope'], ({ joint }) => joint.slope.run, { kind: 'slope' }),
-  ofDrawer('pin', 'Pin, narrow', ['joint', 'pin'], pin),
-  ofDrawer('lap', 'Lap', ['joint', 'lap'], lap),
-  ofDrawer(
+  measure('slope', ['Corner', 'slope'], ['joint', 'slope'], ({ joint }) => joint.slope.run, {
+    kind: 'slope',
+  }),
+  measure('pin', ['Corner', 'pin'], ['joint', 'pin'], pin),
+  measure('lap', ['Corner', 'lap'], ['joint', 'lap'], lap),
+  measure(
     'grooveOffset',
-    'Groove, from the edge',
+    ['Groove', 'from edge'],
     ['groove', 'offset'],
     ({ drawer }) => drawer?.spec.groove.offset,
   ),
-  ofDrawer('grooveWidth', 'Groove, width', ['groove', 'width'], ({ drawer }) => drawer?.spec.groove.width),
-  ofDrawer('grooveDepth', 'Groove, depth', ['groove', 'depth'], ({ drawer }) => drawer?.spec.groove.depth),
-  ofDrawer(
+  measure('grooveWidth', ['Groove', 'width'], ['groove', 'width'], ({ drawer }) => drawer?.spec.groove.width),
+  measure('grooveDepth', ['Groove', 'depth'], ['groove', 'depth'], ({ drawer }) => drawer?.spec.groove.depth),
+  measure(
     'front',
-    'Front, thickness',
+    ['Thickness', 'front'],
     ['stock', 'front', 'thickness'],
     ({ drawer }) => drawer?.spec.stock.front.thickness,
   ),
-  ofDrawer(
+  measure(
     'side',
-    'Sides, thickness',
+    ['Thickness', 'sides'],
     ['stock', 'side', 'thickness'],
     ({ drawer }) => drawer?.spec.stock.side.thickness,
   ),
-  ofDrawer(
+  measure(
     'back',
-    'Back, thickness',
+    ['Thickness', 'back'],
     ['stock', 'back', 'thickness'],
     ({ drawer }) => drawer?.spec.stock.back.thickness,
   ),
@@ -88,12 +94,12 @@ const ownSize = (drawer: Corner['drawer']) =>
   drawer?.spec.space.kind === 'size' ? drawer.spec.space.size : undefined;
 
 const JOINT: readonly Quantity[] = [
-  ofDrawer('jointWidth', 'Boards, width', ['width'], ({ joint }) => joint.width),
-  ofDrawer('tailBoard', 'Tail board, thickness', ['tailBoard'], ({ joint }) => joint.tailBoard.thickness),
-  ofDrawer('pinBoard', 'Pin board, thickness', ['pinBoard'], ({ joint }) => joint.pinBoard.thickness),
-  ofDrawer('slope', 'Slope', ['slope'], ({ joint }) => joint.slope.run, { kind: 'slope' }),
-  ofDrawer('pin', 'Pin, narrow', ['pin'], pin),
-  ofDrawer('lap', 'Lap', ['lap'], lap),
+  measure('jointWidth', ['Boards', 'width'], ['width'], ({ joint }) => joint.width),
+  measure('tailBoard', ['Boards', 'tail board'], ['tailBoard'], ({ joint }) => joint.tailBoard.thickness),
+  measure('pinBoard', ['Boards', 'pin board'], ['pinBoard'], ({ joint }) => joint.pinBoard.thickness),
+  measure('slope', ['Corner', 'slope'], ['slope'], ({ joint }) => joint.slope.run, { kind: 'slope' }),
+  measure('pin', ['Corner', 'pin'], ['pin'], pin),
+  measure('lap', ['Corner', 'lap'], ['lap'], lap),
 ];
 
 /** Every measure that a corner has. */

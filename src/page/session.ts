@@ -1,4 +1,4 @@
-import type { Complaint, Result } from '../complaint.ts';
+import type { Result } from '../complaint.ts';
 import type { Scope } from './adjust.ts';
 import { type Corner, type CornerRef, cornerKey, cornerOf } from './corner.ts';
 import type { Moved } from './edits.ts';
@@ -27,6 +27,8 @@ export interface Session {
   readonly selected: CornerRef;
   readonly scope: Scope;
   readonly hold?: Hold;
+  /** What was last moved by keys and could go no further. */
+  readonly stopped?: NonNullable<Shown['moving']>;
   /** What came of typing in the plan's text, as long as nothing else has happened since. */
   readonly typed?: Work;
 }
@@ -51,21 +53,26 @@ export const selectedCorner = ({ now, selected }: Session): Corner => {
 };
 
 export const shownOf = (session: Session): Shown => {
-  const { hold, scope } = session;
+  const { hold, stopped, scope } = session;
   const now = hold?.moved.snapshot ?? session.now;
+  const moving = hold === undefined ? stopped : { handle: hold.handle.id, stop: hold.moved.stop };
   const corner = selectedCorner({ ...session, now });
   return {
     now,
     corner,
     locked: locksOf(now.work, cornerKey(corner)),
     scope,
-    ...(hold && { moving: { handle: hold.handle.id, stop: hold.moved.stop } }),
+    ...(moving && { moving }),
   };
 };
 
+const atRest = ({ hold: _, stopped: __, ...rest }: Session): Session => rest;
+
+export const choose = (session: Session, selected: CornerRef): Session => ({ ...atRest(session), selected });
+
 /** Goes on with what came of an edit. */
 export const commit = (session: Session, next: Snapshot): Session => {
-  const { hold: _, ...rest } = session;
+  const rest = atRest(session);
   const same = next.work === session.now.work;
   return same ? rest : { ...rest, now: next, history: goOn(session.history, next.work) };
 };
@@ -93,7 +100,7 @@ const goTo = (session: Session, history: History<Work>): Session => {
   if (history === session.history) return session;
   const made = snapshot(history.present);
   // What was once shown can be shown again.
-  return made.ok ? { ...session, history, now: made.value } : session;
+  return made.ok ? { ...atRest(session), history, now: made.value } : session;
 };
 
 export const takeBack = (session: Session): Session => goTo(session, undo(session.history));
@@ -102,7 +109,7 @@ export const bringBack = (session: Session): Session => goTo(session, redo(sessi
 export const grab = (session: Session, handle: Handle): Session => {
   const { now } = session;
   return {
-    ...session,
+    ...atRest(session),
     hold: {
       handle,
       start: now,
@@ -131,18 +138,13 @@ export const drag = (session: Session, by: number): Session => {
 };
 
 /** Keeps what came of it, or lets everything be as it was. */
-export const drop = (session: Session, kept: boolean): Session => {
-  const { hold, ...rest } = session;
-  return kept && hold !== undefined ? commit(session, hold.moved.snapshot) : rest;
-};
+export const drop = (session: Session, kept: boolean): Session =>
+  kept && session.hold !== undefined ? commit(session, session.hold.moved.snapshot) : atRest(session);
 
 /** Moves a handle by steps of 0.1 mm or 1/64 in. */
-export const nudge = (
-  session: Session,
-  handle: Handle,
-  steps: number,
-): { session: Session; stop: readonly Complaint[] } => {
+export const nudge = (session: Session, handle: Handle, steps: number): Session => {
   const to = handle.value + steps * stepOf(session.now.laid.plan.units);
-  const moved = handle.move(session.now, selectedCorner(session), to, session.scope);
-  return { session: commit(session, moved.snapshot), stop: moved.stop };
+  const { snapshot: next, stop } = handle.move(session.now, selectedCorner(session), to, session.scope);
+  const moved = commit(session, next);
+  return stop.length === 0 ? moved : { ...moved, stopped: { handle: handle.id, stop } };
 };

@@ -1,7 +1,16 @@
-import { formatPlanComplaint } from '../plan/planComplaint.ts';
+import { formatPlace, type PlanComplaint } from '../plan/planComplaint.ts';
+import { speak } from '../units/phrase.ts';
 import { element } from './dom.ts';
 import { layOutPlan } from './layOutPlan.ts';
 import { find, type Page } from './page.ts';
+
+/** Enough to begin with; what follows often comes of what comes first. */
+const MOST_LINES = 8;
+
+const lineOf = ({ line, complaint: { at, says, hint } }: PlanComplaint): string => {
+  const place = at.length === 0 ? '' : `${formatPlace(at)}: `;
+  return `Line ${line}: ${place}${speak(says, 'mm')}${hint === undefined ? '' : `; try ${speak(hint, 'mm')}`}`;
+};
 
 /** The plan as it is written, to be read and changed; while it cannot be made, the drawings stay as they were. */
 export const textPanel = (page: Pick<Page, 'now'>, write: (text: string) => void) => {
@@ -10,7 +19,7 @@ export const textPanel = (page: Pick<Page, 'now'>, write: (text: string) => void
   const wrong = find('text-wrong', HTMLUListElement);
 
   const say = (lines: readonly string[]): void => {
-    wrong.replaceChildren(...lines.slice(0, 20).map((line) => element('li', {}, line)));
+    wrong.replaceChildren(...lines.slice(0, MOST_LINES).map((line) => element('li', {}, line)));
     area.setAttribute('aria-invalid', String(lines.length > 0));
   };
 
@@ -19,7 +28,7 @@ export const textPanel = (page: Pick<Page, 'now'>, write: (text: string) => void
     if (reading.ok) {
       say([]);
       write(area.value);
-    } else say(reading.complaints.map((complaint) => formatPlanComplaint('line', complaint, 'mm')));
+    } else say(reading.complaints.map(lineOf));
   });
 
   const show = (): void => {
