@@ -119,7 +119,12 @@ export const startApp = (): void => {
     refuse,
   };
 
-  const select = (selected: Session['selected']): void => go(choose(session, selected));
+  const drawing = find('drawing', HTMLElement);
+  const select = (selected: Session['selected']): void => {
+    go(choose(session, selected));
+    // Where all stands in one column, what was chosen may be out of sight.
+    if (drawing.getBoundingClientRect().top > innerHeight * 0.6) drawing.scrollIntoView();
+  };
   const views = [
     cabinetView(find('cabinet', HTMLElement), { select }),
     cornerView(find('corner', HTMLElement), {
