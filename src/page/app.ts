@@ -197,8 +197,15 @@ export const startApp = (): void => {
       advised = lines.join('\n');
       advice.replaceChildren(...lines.map((line) => element('li', {}, line)));
     }
-    for (const view of views) view(shown);
+    for (const view of views) view({ ...shown, room });
     showText();
+  };
+
+  const hosts = { cabinet: find('set', HTMLElement), corner: find('corner', HTMLElement) };
+  let room = { cabinet: 0, corner: 0 };
+  const measure = (): void => {
+    room = { cabinet: hosts.cabinet.clientWidth, corner: hosts.corner.clientWidth };
+    show();
   };
 
   addEventListener('keydown', (event) => {
@@ -211,8 +218,8 @@ export const startApp = (): void => {
   addEventListener('pagehide', () => {
     if (keeping !== undefined) keepNow();
   });
-  new ResizeObserver(show).observe(find('corner', HTMLElement));
-  show();
+  new ResizeObserver(measure).observe(find('corner', HTMLElement));
+  measure();
 };
 
 /** What a key with Ctrl or Cmd asks for; while one types, undo and redo are the field's own. */

@@ -4,6 +4,7 @@ import { formatNumber } from '../units/length.ts';
 import { cabinetOf } from './cabinet.ts';
 import { setAttribute, setText } from './dom.ts';
 import type { Ask, View } from './shown.ts';
+import { drawPath, px, sizeSvg } from './svgParts.ts';
 
 /** Round the drawers, in px. */
 const FRAME = 10;
@@ -41,18 +42,20 @@ export const cabinetView = (host: HTMLElement, ask: Ask): View => {
     return { group, board, tails, name };
   };
 
-  return ({ now, corner }) => {
+  return ({ now, corner, room }) => {
     const { drawers } = now.laid.set;
     const { units } = now.laid.plan;
     const cabinet = cabinetOf(drawers);
     host.hidden = drawers.length === 0;
     if (drawers.length === 0) return;
-    const room = Math.max(120, host.clientWidth) - 2 * FRAME;
-    const scale = Math.min(room / cabinet.width, (MOST_HEIGHT - 2 * FRAME) / cabinet.height);
+    const scale = Math.min(
+      (room.cabinet - 2 * FRAME) / cabinet.width,
+      (MOST_HEIGHT - 2 * FRAME) / cabinet.height,
+    );
     const width = cabinet.width * scale + 2 * FRAME;
     const height = cabinet.height * scale + 2 * FRAME;
-    svg.size(width, height).viewbox(0, 0, width, height);
-    carcase.attr('d', `M1 1H${width - 1}V${height - 1}H1Z`);
+    sizeSvg(svg, width, height);
+    drawPath(carcase, `M1 1H${width - 1}V${height - 1}H1Z`);
     while (fronts.length < cabinet.fronts.length) fronts.push(make());
     for (const { group } of fronts.splice(cabinet.fronts.length)) group.remove();
     cabinet.fronts.forEach((front, i) => {
@@ -85,10 +88,10 @@ export const cabinetView = (host: HTMLElement, ask: Ask): View => {
       }
       const w = front.width * scale;
       const h = front.height * scale;
-      board.attr('d', `M${px(x0)} ${px(y1)}h${px(w)}v${px(-h)}h${px(-w)}Z`);
+      drawPath(board, `M${px(x0)} ${px(y1)}h${px(w)}v${px(-h)}h${px(-w)}Z`);
       const strip = drawer.spec.stock.side.thickness * scale;
-      tails.attr(
-        'd',
+      drawPath(
+        tails,
         drawer.front.tails
           .flatMap(({ tip: [from, to] }) =>
             [x0, x0 + w - strip].map(
@@ -102,8 +105,6 @@ export const cabinetView = (host: HTMLElement, ask: Ask): View => {
     });
   };
 };
-
-const px = (value: number): string => String(Math.round(value * 10) / 10);
 
 const spoken = ({ spec, sizes, front }: Drawer, length: (value: number) => string): string =>
   [

@@ -5,7 +5,7 @@ import type { Scope } from './adjust.ts';
 import type { CornerRef } from './corner.ts';
 import { element, setAttribute, setText } from './dom.ts';
 import { type Quantity, quantitiesOf } from './quantities.ts';
-import type { Shown, View } from './shown.ts';
+import type { View } from './shown.ts';
 import { isTail, widthName, widthsOf } from './widths.ts';
 
 /** What the controls can ask for. */
@@ -127,7 +127,7 @@ const entry = (label: string, take: (text: string) => void) => {
 
 interface Row {
   readonly node: HTMLElement;
-  readonly show: (shown: Shown) => void;
+  readonly show: View;
 }
 
 const widthTable = ({ width, lock, oneFewer, complain }: Wishes): Part => {
@@ -148,7 +148,7 @@ const widthTable = ({ width, lock, oneFewer, complain }: Wishes): Part => {
       if (read.ok) width(i, read.value);
       else complain(read.complaints);
     });
-    const key = button('', () => lock(i), { class: 'mini' });
+    const key = button('lock', () => lock(i), { class: 'mini' });
     const out = button('×', () => oneFewer(i), { class: 'mini' });
     const item = element('li', {}, name, typed.input, key, out);
     return {
@@ -159,10 +159,8 @@ const widthTable = ({ width, lock, oneFewer, complain }: Wishes): Part => {
         setText(name, called);
         setAttribute(typed.input, 'aria-label', `${called}, width`);
         typed.show(formatNumber(widths[i] ?? 0, unit));
-        const isLocked = locked.has(i);
-        setText(key, isLocked ? 'locked' : 'lock');
         setAttribute(key, 'aria-label', `Lock ${called}`);
-        setAttribute(key, 'aria-pressed', String(isLocked));
+        setAttribute(key, 'aria-pressed', String(locked.has(i)));
         setAttribute(out, 'aria-label', `Take out ${called}`);
         out.hidden = !isTail(i) || widths.length <= 3;
         item.className = isTail(i) ? 'tail' : 'pin';

@@ -6,6 +6,7 @@ import { type CornerSheet, cornerSheet, type Frame, type Outline } from './corne
 import { element, setAttribute, setText } from './dom.ts';
 import { type Handle, handlesOf, handleText, lineHandles } from './handles.ts';
 import type { Shown, View } from './shown.ts';
+import { drawPath, px, sizeSvg } from './svgParts.ts';
 import { isTail, linesOf, widthsOf } from './widths.ts';
 
 /** What the drawing of a corner tells of hands at work. */
@@ -59,18 +60,15 @@ export const cornerView = (host: HTMLElement, hands: Hands): View => {
     const { corner, now, moving } = shown;
     const unit = now.laid.plan.units;
     heldScale = moving === undefined ? undefined : (heldScale ?? sheet?.scale);
-    const frame = frameOf(host, heldScale);
+    const frame = frameOf(shown.room.corner, heldScale);
     const drawn = cornerSheet(corner, frame);
     sheet = drawn;
-    svg.size(drawn.width, drawn.height).viewbox(0, 0, drawn.width, drawn.height);
-    svg.attr({ 'aria-label': `${corner.name}: both boards of the corner` });
+    sizeSvg(svg, drawn.width, drawn.height);
+    setAttribute(svg.node, 'aria-label', `${corner.name}: both boards of the corner`);
     const y = (u: number): number => drawn.foot - u * drawn.scale;
     const data = (outlines: readonly Outline[], closed = true): string =>
       outlines
-        .map(
-          (points) =>
-            `M${points.map(([x, u]) => `${round(x)} ${round(y(u))}`).join('L')}${closed ? 'Z' : ''}`,
-        )
+        .map((points) => `M${points.map(([x, u]) => `${px(x)} ${px(y(u))}`).join('L')}${closed ? 'Z' : ''}`)
         .join('');
     const { width } = corner.joint;
     const { tailFace, tailEnd, pinEnd, pinFace } = drawn;
@@ -88,11 +86,11 @@ export const cornerView = (host: HTMLElement, hands: Hands): View => {
       [x, 0],
       [x, width],
     ];
-    boards.attr('d', data([area(tailFace.x0, tailEnd.x1), area(pinEnd.x0, pinFace.x1)]));
-    wood.attr('d', data([...drawn.tails, ...drawn.tips]));
-    waste.attr('d', data([...drawn.tailWaste, ...drawn.sockets, ...drawn.faceSockets]));
-    outline.attr(
-      'd',
+    drawPath(boards, data([area(tailFace.x0, tailEnd.x1), area(pinEnd.x0, pinFace.x1)]));
+    drawPath(wood, data([...drawn.tails, ...drawn.tips]));
+    drawPath(waste, data([...drawn.tailWaste, ...drawn.sockets, ...drawn.faceSockets]));
+    drawPath(
+      outline,
       data(
         [
           level(tailFace.x0, tailEnd.x1, width),
@@ -107,9 +105,9 @@ export const cornerView = (host: HTMLElement, hands: Hands): View => {
         breakLine(tailFace.x0, y(0), y(width)) +
         breakLine(pinFace.x1, y(0), y(width)),
     );
-    edge.attr('d', data([level(tailFace.x0, tailEnd.x1, 0), level(pinEnd.x0, pinFace.x1, 0)], false));
-    marks.attr(
-      'd',
+    drawPath(edge, data([level(tailFace.x0, tailEnd.x1, 0), level(pinEnd.x0, pinFace.x1, 0)], false));
+    drawPath(
+      marks,
       data(
         [
           ...drawn.lines.flatMap(([a, b, c, d, e, f]) =>
@@ -128,8 +126,8 @@ export const cornerView = (host: HTMLElement, hands: Hands): View => {
       ),
     );
     const { groove } = drawn;
-    grooveLines.attr(
-      'd',
+    drawPath(
+      grooveLines,
       groove === undefined
         ? ''
         : data(
@@ -148,10 +146,7 @@ export const cornerView = (host: HTMLElement, hands: Hands): View => {
   };
 };
 
-const round = (value: number): string => String(Math.round(value * 10) / 10);
-
-const frameOf = (host: HTMLElement, scale: number | undefined): Frame => {
-  const width = host.clientWidth;
+const frameOf = (width: number, scale: number | undefined): Frame => {
   const narrow = width < 560;
   return {
     width,
@@ -168,7 +163,7 @@ const frameOf = (host: HTMLElement, scale: number | undefined): Frame => {
 /** Where a board goes on beyond what is drawn. */
 const breakLine = (x: number, from: number, to: number): string => {
   const middle = (from + to) / 2;
-  return `M${round(x)} ${round(from)}V${round(middle + 9)}l-5 -6l10 -6l-5 -6V${round(to)}`;
+  return `M${px(x)} ${px(from)}V${px(middle + 9)}l-5 -6l10 -6l-5 -6V${px(to)}`;
 };
 
 /** Texts that are made once and moved from then on. */
@@ -189,7 +184,7 @@ class Texts {
     const text = this.#texts[this.#used] ?? this.#group.plain('');
     this.#texts[this.#used++] = text;
     setText(text.node, words);
-    const at = `translate(${round(x)} ${round(y)})${turn === 0 ? '' : ` rotate(${turn})`}`;
+    const at = `translate(${px(x)} ${px(y)})${turn === 0 ? '' : ` rotate(${turn})`}`;
     setAttribute(text.node, 'transform', at);
     setAttribute(text.node, 'class', look);
   }
@@ -222,20 +217,19 @@ const drawSizes = (
     const at = y(from + width / 2);
     texts.put(formatNumber(width, unit), middle, at + 5, `size middle${isTail(i) ? ' tail' : ''}`);
     // As on any drawing, a size in a frame is one that stays.
-    if (locked.has(i)) d += `M${round(middle - LOCK / 2)} ${round(at - 9)}h${LOCK}v18h${-LOCK}Z`;
+    if (locked.has(i)) d += `M${px(middle - LOCK / 2)} ${px(at - 9)}h${LOCK}v18h${-LOCK}Z`;
   });
   for (const line of lines)
-    d += `M${round(tailEnd.x1 + 4)} ${round(y(line))}h10M${round(pinEnd.x0 - 4)} ${round(y(line))}h-10`;
+    d += `M${px(tailEnd.x1 + 4)} ${px(y(line))}h10M${px(pinEnd.x0 - 4)} ${px(y(line))}h-10`;
 
   // The whole width, and the groove, at the left.
   const left = tailFace.x0 - 14;
-  d += `M${round(left - 4)} ${round(y(0))}h8M${round(left - 4)} ${round(y(joint.width))}h8`;
-  d += `M${round(left)} ${round(y(0))}V${round(y(joint.width))}`;
+  d += `M${px(left - 4)} ${px(y(0))}h8M${px(left - 4)} ${px(y(joint.width))}h8`;
+  d += `M${px(left)} ${px(y(0))}V${px(y(joint.width))}`;
   const free = groove === undefined ? joint.width / 2 : (joint.width + groove.offset + groove.width) / 2;
   texts.put(formatNumber(joint.width, unit), left - 6, y(free), 'size middle', -90);
   if (groove !== undefined) {
-    for (const u of [groove.offset, groove.offset + groove.width])
-      d += `M${round(left - 4)} ${round(y(u))}h8`;
+    for (const u of [groove.offset, groove.offset + groove.width]) d += `M${px(left - 4)} ${px(y(u))}h8`;
     const words = formatNumber(groove.offset, unit);
     texts.put(words, left - 8, y(groove.offset / 2) + 4.5, 'size end');
     texts.put(
@@ -254,7 +248,7 @@ const drawSizes = (
   bold('end', tailEnd);
   bold('end', pinEnd);
   bold(`${pin}, inside`, pinFace);
-  ticks.attr('d', d);
+  drawPath(ticks, d);
   texts.end();
   names.end();
 };
@@ -395,10 +389,10 @@ class Handles {
     const bottom = here + Math.min(FINGER / 2, (below - here) / 2);
     const x0 = sheet.tailBaseline;
     const x1 = sheet.pinBaseline;
-    hit.attr('d', `M${round(x0)} ${round(top)}H${round(x1)}V${round(bottom)}H${round(x0)}Z`);
-    trace.attr('d', `M${way.map(([x, u]) => `${round(x)} ${round(y(u))}`).join('L')}`);
+    drawPath(hit, `M${px(x0)} ${px(top)}H${px(x1)}V${px(bottom)}H${px(x0)}Z`);
+    drawPath(trace, `M${way.map(([x, u]) => `${px(x)} ${px(y(u))}`).join('L')}`);
     const x = sheet.tailEnd.x1;
-    grip.attr('d', `M${round(x + 3)} ${round(here)}l9 -5v10z`);
+    drawPath(grip, `M${px(x + 3)} ${px(here)}l9 -5v10z`);
     this.#middles.set(handle.id, [sheet.pinEnd.x0, here]);
   }
 
@@ -409,17 +403,16 @@ class Handles {
     const x1 = sheet.tailBaseline;
     const middle = (y(groove.from) + y(groove.to)) / 2;
     const half = Math.max(FINGER, Math.abs(y(groove.from) - y(groove.to))) / 2;
-    hit.attr('d', `M${round(x0)} ${round(middle - half)}H${round(x1)}V${round(middle + half)}H${round(x0)}Z`);
-    trace.attr(
-      'd',
+    drawPath(hit, `M${px(x0)} ${px(middle - half)}H${px(x1)}V${px(middle + half)}H${px(x0)}Z`);
+    drawPath(
+      trace,
       [groove.from, groove.to]
         .map(
-          (u) =>
-            `M${round(x0)} ${round(y(u))}H${round(tailFace.x1)}M${round(pinFace.x0)} ${round(y(u))}H${round(pinFace.x1)}`,
+          (u) => `M${px(x0)} ${px(y(u))}H${px(tailFace.x1)}M${px(pinFace.x0)} ${px(y(u))}H${px(pinFace.x1)}`,
         )
         .join(''),
     );
-    grip.attr('d', `M${round(x0 + 14)} ${round(middle)}m-5 -3l5 -7l5 7zm0 6l5 7l5 -7z`);
+    drawPath(grip, `M${px(x0 + 14)} ${px(middle)}m-5 -3l5 -7l5 7zm0 6l5 7l5 -7z`);
     this.#middles.set(handle.id, [(x0 + x1) / 2, middle]);
   }
 
@@ -436,11 +429,11 @@ class Handles {
           ? sheet.pinBaseline
           : sheet.tailBaseline;
     const { top } = sheet;
-    hit.attr('d', `M${round(x - FINGER / 2)} ${round(top - 50)}h${FINGER}v48h-${FINGER}Z`);
-    trace.attr('d', `M${round(x)} ${round(top - 12)}V${round(y(0))}`);
-    grip.attr('d', `M${round(x)} ${round(top - 2)}l-5 -9h10z`);
+    drawPath(hit, `M${px(x - FINGER / 2)} ${px(top - 50)}h${FINGER}v48h-${FINGER}Z`);
+    drawPath(trace, `M${px(x)} ${px(top - 12)}V${px(y(0))}`);
+    drawPath(grip, `M${px(x)} ${px(top - 2)}l-5 -9h10z`);
     setText(text.node, tabText(handle, sheet, unit));
-    setAttribute(text.node, 'transform', `translate(${round(x)} ${round(top - 17)})`);
+    setAttribute(text.node, 'transform', `translate(${px(x)} ${px(top - 17)})`);
     this.#middles.set(handle.id, [x, top]);
   }
 }

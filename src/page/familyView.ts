@@ -6,6 +6,7 @@ import { formatLength, formatNumber } from '../units/length.ts';
 import type { CornerRef } from './corner.ts';
 import { element, setAttribute, setText } from './dom.ts';
 import type { Ask, View } from './shown.ts';
+import { drawPath, px, sizeSvg } from './svgParts.ts';
 
 /** How much of each board is seen beyond its tails, in mm. */
 const BEYOND = 30;
@@ -103,12 +104,12 @@ export const familyView = (host: HTMLElement, ask: Ask): View => {
       const scale = ref.of === 'drawer' ? common : Math.min(common, PICTURE_WIDTH / joint.width);
       const across = Math.min(PICTURE_WIDTH - 2, (joint.pinBoard.lap + joint.depth + BEYOND) * scale);
       const high = joint.width * scale;
-      each.svg.size(across + 2, high + 2).viewbox(-1, -1, across + 2, high + 2);
+      sizeSvg(each.svg, across, high, 1);
       const lap = joint.pinBoard.lap * scale;
-      each.board.attr('d', `M0 0H${px(across)}V${px(high)}H0Z${lap > 0 ? `M${px(lap)} 0V${px(high)}` : ''}`);
+      drawPath(each.board, `M0 0H${px(across)}V${px(high)}H0Z${lap > 0 ? `M${px(lap)} 0V${px(high)}` : ''}`);
       const baseline = (joint.pinBoard.lap + joint.depth) * scale;
-      each.tails.attr(
-        'd',
+      drawPath(
+        each.tails,
         `${joint.tails
           .map(
             (tail) =>
@@ -134,5 +135,3 @@ export const familyView = (host: HTMLElement, ask: Ask): View => {
     });
   };
 };
-
-const px = (value: number): string => String(Math.round(value * 10) / 10);

@@ -14,8 +14,13 @@ export interface Shown {
   readonly moving?: { readonly handle: string; readonly stop: readonly Complaint[] };
 }
 
+/** What is shown, and how many px wide the drawings may be: measured apart, for measuring holds the browser up. */
+export interface Placed extends Shown {
+  readonly room: { readonly cabinet: number; readonly corner: number };
+}
+
 /** A part of the page, which follows what is shown. */
-export type View = (shown: Shown) => void;
+export type View = (shown: Placed) => void;
 
 /** What a part of the page can ask for. */
 export interface Ask {

@@ -435,10 +435,14 @@ const longestRun = (lines: readonly (readonly number[])[]): number =>
 /** The two check bars of a first page as poppler's pdftoppm draws it, in mm: along the foot, and up the left side. */
 const checkBars = (pdf: Buffer): { across: number; up: number } => {
   const dpi = 600;
-  const picture = execFileSync('pdftoppm', ['-r', String(dpi), '-gray', '-f', '1', '-l', '1', '-singlefile', '-'], {
-    input: pdf,
-    maxBuffer: 1e9,
-  });
+  const picture = execFileSync(
+    'pdftoppm',
+    ['-r', String(dpi), '-gray', '-f', '1', '-l', '1', '-singlefile', '-'],
+    {
+      input: pdf,
+      maxBuffer: 1e9,
+    },
+  );
   const [head, w = '', h = ''] =
     /^P5\s(\d+)\s(\d+)\s255\s/u.exec(picture.subarray(0, 40).toString('latin1')) ?? [];
   const [width, height] = [Number(w), Number(h)];
