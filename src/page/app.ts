@@ -9,6 +9,7 @@ import { controls } from './controls.ts';
 import type { Corner } from './corner.ts';
 import { cornerView } from './cornerView.ts';
 import { element, setText } from './dom.ts';
+import { another, howMany, rename, takeOut } from './drawers.ts';
 import { editPlan } from './editPlan.ts';
 import { count, makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } from './edits.ts';
 import { familyView } from './familyView.ts';
@@ -81,7 +82,11 @@ export const startApp = (): void => {
   };
 
   const go = (next: Session): void => {
-    if (next.now !== session.now) keeping ??= setTimeout(keepNow, 400);
+    if (next.now !== session.now) {
+      keeping ??= setTimeout(keepNow, 400);
+      // An address that holds another plan than this would bring that one back.
+      if (location.hash.startsWith('#plan=')) history.replaceState(null, '', '#');
+    }
     session = next;
     show();
   };
@@ -153,6 +158,13 @@ export const startApp = (): void => {
       measure: (quantity, value) =>
         tryIt((now, corner) => adjust(now, corner, quantity, value, session.scope)),
       scope: (scope) => go({ ...session, scope }),
+      rename: (name) => tryIt((now, corner) => rename(now, corner, name)),
+      howMany: (number) => tryIt((now, corner) => howMany(now, corner, number)),
+      another: () => {
+        tryIt(another);
+        select({ ...session.selected, index: session.selected.index + 1 });
+      },
+      takeOut: () => tryIt(takeOut),
       complain: refuse,
     }),
   ];
@@ -180,6 +192,8 @@ export const startApp = (): void => {
   for (const [id, act] of Object.entries(actions)) find(id, HTMLButtonElement).addEventListener('click', act);
 
   const names = { corner: find('corner-name', HTMLElement), ends: find('corner-ends', HTMLElement) };
+  const hosts = { cabinet: find('set', HTMLElement), corner: find('corner', HTMLElement) };
+  const familyTitle = find('family-title', HTMLElement);
   const undoButton = find('undo', HTMLButtonElement);
   const redoButton = find('redo', HTMLButtonElement);
   const advice = find('advice', HTMLElement);
@@ -190,6 +204,9 @@ export const startApp = (): void => {
     if (document.activeElement !== title) title.value = now.laid.plan.name;
     setText(names.corner, corner.name);
     setText(names.ends, corner.ref.of === 'joint' ? 'a corner of its own' : `${corner.ref.end} corners`);
+    const { length } = now.laid.set.drawers;
+    hosts.cabinet.hidden = length === 0;
+    setText(familyTitle, length === 0 ? 'Corners' : 'The family');
     undoButton.disabled = session.history.past.length === 0;
     redoButton.disabled = session.history.future.length === 0;
     const lines = adviceFor(corner, now).map(sentence);
@@ -201,7 +218,6 @@ export const startApp = (): void => {
     showText();
   };
 
-  const hosts = { cabinet: find('set', HTMLElement), corner: find('corner', HTMLElement) };
   let room = { cabinet: 0, corner: 0 };
   const measure = (): void => {
     room = { cabinet: hosts.cabinet.clientWidth, corner: hosts.corner.clientWidth };

@@ -8,7 +8,9 @@ import { drawPath, px, sizeSvg } from './svgParts.ts';
 
 /** Round the drawers, in px. */
 const FRAME = 10;
-const MOST_HEIGHT = 400;
+const MOST_HEIGHT = 520;
+/** What a letter takes at the least, in px, on the average. */
+const LETTER = 7.6;
 
 interface DrawnFront {
   readonly group: G;
@@ -46,7 +48,6 @@ export const cabinetView = (host: HTMLElement, ask: Ask): View => {
     const { drawers } = now.laid.set;
     const { units } = now.laid.plan;
     const cabinet = cabinetOf(drawers);
-    host.hidden = drawers.length === 0;
     if (drawers.length === 0) return;
     const scale = Math.min(
       (room.cabinet - 2 * FRAME) / cabinet.width,
@@ -100,10 +101,17 @@ export const cabinetView = (host: HTMLElement, ask: Ask): View => {
           )
           .join(''),
       );
-      setText(name, drawer.spec.name);
+      setText(name, fitting(drawer.spec.name, w - 2 * strip));
       setAttribute(name, 'transform', `translate(${px(x0 + w / 2)} ${px(y1 - h / 2 + 5)})`);
     });
   };
+};
+
+/** As much of a name as there is room for. */
+const fitting = (name: string, room: number): string => {
+  const letters = [...name];
+  const most = Math.floor(room / LETTER);
+  return letters.length <= most ? name : most < 3 ? '' : `${letters.slice(0, most - 1).join('')}…`;
 };
 
 const spoken = ({ spec, sizes, front }: Drawer, length: (value: number) => string): string =>

@@ -20,6 +20,10 @@ export interface Wishes {
   readonly width: (i: number, value: number) => void;
   readonly measure: (quantity: Quantity, value: number) => void;
   readonly scope: (scope: Scope) => void;
+  readonly rename: (name: string) => void;
+  readonly howMany: (count: number) => void;
+  readonly another: () => void;
+  readonly takeOut: () => void;
   /** What was typed cannot be read. */
   readonly complain: (complaints: readonly import('../complaint.ts').Complaint[]) => void;
 }
@@ -35,14 +39,16 @@ export const controls = (which: HTMLElement, tools: HTMLElement, host: HTMLEleme
   const tails = tailControls(wishes);
   const widths = widthTable(wishes);
   const measures = measureList(wishes);
+  const item = itemControls(wishes);
   which.append(corners.node);
   tools.append(tails.node);
-  host.append(widths.node, measures.node);
+  host.append(widths.node, item.node, measures.node);
   return (shown) => {
     corners.show(shown);
     tails.show(shown);
     widths.show(shown);
     measures.show(shown);
+    item.show(shown);
   };
 };
 
@@ -121,6 +127,31 @@ const entry = (label: string, take: (text: string) => void) => {
       if (text === shown) return;
       shown = text;
       input.value = text;
+    },
+  };
+};
+
+/** The drawer itself: its name, how many are made, one more, one fewer. */
+const itemControls = ({ rename, howMany, another, takeOut }: Wishes): Part => {
+  const name = entry('Name', rename);
+  const count = entry('How many', (text) => howMany(Number(text)));
+  const heading = element('h3');
+  const counted = element('label', {}, 'how many', count.input);
+  const node = element(
+    'section',
+    { class: 'item', 'aria-label': 'Name and number' },
+    heading,
+    element('label', {}, 'name', name.input),
+    counted,
+    element('div', { class: 'row' }, button('Another like it', another), button('Take it out', takeOut)),
+  );
+  return {
+    node,
+    show: ({ corner: { drawer, name: called } }) => {
+      setText(heading, drawer === undefined ? 'This corner' : 'This drawer');
+      name.show(called);
+      counted.hidden = drawer === undefined;
+      count.show(String(drawer?.spec.count ?? 1));
     },
   };
 };

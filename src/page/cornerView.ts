@@ -2,7 +2,7 @@ import { type G, SVG, type Svg, type Path as SvgPath, type Text } from '@svgdotj
 import type { Complaint } from '../complaint.ts';
 import { formatNumber, type Unit } from '../units/length.ts';
 import { speak } from '../units/phrase.ts';
-import { type CornerSheet, cornerSheet, type Frame, type Outline } from './cornerSheet.ts';
+import { type CornerSheet, cornerSheet, type Face, type Frame, type Outline } from './cornerSheet.ts';
 import { element, setAttribute, setText } from './dom.ts';
 import { type Handle, handlesOf, handleText, lineHandles } from './handles.ts';
 import type { Shown, View } from './shown.ts';
@@ -25,6 +25,8 @@ const FINGER = 44;
 const LINE_HEIGHT = 15;
 /** The frame of a locked width. */
 const LOCK = 50;
+/** A face this wide, in px, has room for its whole name. */
+const NAMED = 112;
 const MANY_STEPS = 10;
 
 export const cornerView = (host: HTMLElement, hands: Hands): View => {
@@ -242,12 +244,15 @@ const drawSizes = (
   const below = y(0) + 22;
   const [tail, pin] =
     ref.of === 'joint' ? ['Tail board', 'Pin board'] : ['Side', ref.end === 'front' ? 'Front' : 'Back'];
-  const bold = (words: string, { x0, x1 }: { x0: number; x1: number }) =>
-    names.put(words, (x0 + x1) / 2, below, 'name middle');
-  bold(`${tail}, outside`, { x0: tailFace.x0, x1: tailFace.x1 });
-  bold('end', tailEnd);
-  bold('end', pinEnd);
-  bold(`${pin}, inside`, pinFace);
+  const called = (long: string, short: string, { x0, x1 }: Face): void => {
+    const words = x1 - x0 > NAMED ? long : short;
+    names.put(words, (x0 + x1) / 2, below, 'middle');
+  };
+  called(`${tail}, outside`, tail, tailFace);
+  called('end', 'end', tailEnd);
+  called('end', 'end', pinEnd);
+  called(`${pin}, inside`, pin, pinFace);
+  called('ref. edge', 'ref. edge', { x0: tailEnd.x1, x1: pinEnd.x0 });
   drawPath(ticks, d);
   texts.end();
   names.end();

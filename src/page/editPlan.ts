@@ -1,4 +1,4 @@
-import { type Document, isAlias, isMap, isNode, parseDocument } from 'yaml';
+import { type Document, isAlias, isMap, isNode, isSeq, parseDocument } from 'yaml';
 import type { Place } from '../complaint.ts';
 
 /** What the page writes into a plan: numbers, words, and lists of them. */
@@ -21,7 +21,25 @@ export const editPlan = (text: string, edits: readonly Edit[]): string => {
     if (value === undefined) takeOut(document, at);
     else put(document, at, value);
   }
-  return isJson(text) ? `${JSON.stringify(document.toJS(), null, 2)}\n` : print(document, text);
+  return finish(document, text);
+};
+
+const finish = (document: Document, before: string): string =>
+  isJson(before) ? `${JSON.stringify(document.toJS(), null, 2)}\n` : print(document, before);
+
+/** Puts a copy of an item of a list after it, under another name. */
+export const copyItem = (text: string, list: string, index: number, name: string): string => {
+  const document = parseDocument(text);
+  const items = document.get(list);
+  const item = document.getIn([list, index], true);
+  if (!isSeq(items) || !isNode(item)) return text;
+  items.items.splice(
+    index + 1,
+    0,
+    document.createNode(item.toJS(document), { flow: isMap(item) && item.flow === true }),
+  );
+  document.setIn([list, index + 1, 'name'], name);
+  return finish(document, text);
 };
 
 const put = (document: Document, at: Place, value: PlanValue): void => {

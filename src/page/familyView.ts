@@ -11,7 +11,7 @@ import { drawPath, px, sizeSvg } from './svgParts.ts';
 /** How much of each board is seen beyond its tails, in mm. */
 const BEYOND = 30;
 /** How high all pictures together are to be, in px, where there are few drawers or many. */
-const STACK = 520;
+const STACK = 460;
 const SCALE = { least: 0.5, most: 1 };
 const PICTURE_WIDTH = 52;
 /** The scale of tails' widths: half as long in px, and the logarithm of the ratio at its ends. */
@@ -30,6 +30,7 @@ interface Drawn {
   readonly tails: SvgPath;
   readonly name: HTMLElement;
   readonly figures: HTMLElement;
+  readonly scale: HTMLElement;
   readonly dot: SVGElement;
 }
 
@@ -69,6 +70,7 @@ export const familyView = (host: HTMLElement, ask: Ask): View => {
       tails: svg.path('').addClass('tail-wood') as SvgPath,
       name,
       figures,
+      scale,
       dot: axis.circle(8).addClass('dot').node,
     };
   };
@@ -93,6 +95,7 @@ export const familyView = (host: HTMLElement, ask: Ask): View => {
         ? ''
         : `Tails keep to ${formatLength(family.target, plan.units)}; the widest are ${family.spread.toFixed(2)} times the narrowest.`,
     );
+    ends.hidden = family === undefined;
     while (drawn.length < members.length) drawn.push(make(drawn.length));
     for (const { button } of drawn.splice(members.length)) button.remove();
     const tall = members.reduce((sum, { joint }) => sum + joint.width, 0);
@@ -130,6 +133,7 @@ export const familyView = (host: HTMLElement, ask: Ask): View => {
       const away = family === undefined ? 0 : Math.log(tail / family.target) / AXIS.end;
       setAttribute(each.dot, 'cx', px(4 + AXIS.half * (1 + Math.max(-1, Math.min(1, away)))));
       setAttribute(each.dot, 'cy', '10');
+      each.scale.hidden = family === undefined;
       const chosen = corner.ref.of === ref.of && corner.ref.index === ref.index;
       setAttribute(each.button, 'aria-pressed', String(chosen));
     });
