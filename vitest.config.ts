@@ -8,5 +8,5 @@ export default defineConfig({
       pdfkit: fileURLToPath(new URL('./node_modules/pdfkit/js/pdfkit.browser.mjs', import.meta.url)),
     },
   },
-  test: { include: ['tests/**/*.test.ts'] },
+  test: { include: ['tests/**/*.test.ts'], globalSetup: 'tests/built.ts' },
 });

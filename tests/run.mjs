@@ -47,7 +47,7 @@ if (missing.length > 0) {
 }
 
 run('npx', ['tsc', '--noEmit']);
-run('npx', ['biome', 'check', '.']);
+run('npx', ['biome', 'check', '--error-on-warnings', '.']);
 run('npm', ['run', '--silent', 'build']);
 const report = join(tmpdir(), `halfpin-tests-${process.pid}.json`);
 const { status } = spawnSync(

@@ -18,7 +18,8 @@ export const addDraw = (program: Command): void => {
     .option('--boards <board>', 'tail or pin: only that board of each corner')
     .option('--rods', 'a rod of each corner as well, to knife from')
     .option('--printer <name>', 'correct every page for a printer measured with halfpin proof')
-    .option('--send <queue>', 'print straight to this queue of CUPS as well');
+    .option('--send <queue>', 'print straight to this queue of CUPS as well')
+    .option('--force', 'write over files that halfpin did not make');
   addPaperOptions(command);
   addJointOptions(command)
     .addHelpText(

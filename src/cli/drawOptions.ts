@@ -15,6 +15,7 @@ export interface DrawOptions extends PaperOptions {
   readonly rods?: boolean;
   readonly printer?: string;
   readonly send?: string;
+  readonly force?: boolean;
 }
 
 export type FileKind = 'pdf' | 'svg';

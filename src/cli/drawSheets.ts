@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { refuseOptions } from '../files/failure.ts';
 import { loadFonts } from '../files/fonts.ts';
 import { sendToQueue } from '../files/printQueue.ts';
+import { refuseForeign } from '../files/refuseForeign.ts';
 import { writePdf } from '../files/writePdf.ts';
 import { writeWhole } from '../files/writeWhole.ts';
 import { type Layout, layPages, sheetCounts } from '../paper/sheets.ts';
@@ -22,10 +23,15 @@ export const drawSheets = async (
 ): Promise<void> => {
   const work = await loadWork(plan, options);
   const wish = readDrawOptions(options, work.units);
-  const templateWork = { drawers: work.set.drawers, joints: work.joints, units: work.units };
-  const pieces = setPieces(templateWork, wish.choice);
+  const sheetWork = {
+    drawers: work.set.drawers,
+    joints: work.joints,
+    units: work.units,
+    ...(work.set.family && { family: work.set.family }),
+  };
+  const pieces = setPieces(sheetWork, wish.choice);
   const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
-  const layouts = setLayouts(templateWork, pieces, {
+  const layouts = setLayouts(sheetWork, pieces, {
     title: work.title,
     ...wish,
     ...(correction && { correction }),
@@ -33,10 +39,14 @@ export const drawSheets = async (
   const laid = layouts.map(({ name, layout }) => ({ name, layout, sheets: layPages(layout) }));
   const complaints = laid.flatMap(({ sheets }) => (sheets.ok ? [] : sheets.complaints));
   if (complaints.length > 0) return refuseOptions(complaints, work.units);
+
+  const pdfs = wish.kinds.has('pdf') ? laid.map(({ name }) => pdfPath(options.out, work.title, name)) : [];
+  const svgs = wish.kinds.has('svg') ? pieces.map(({ name }) => join(options.out, `${name}.svg`)) : [];
+  await refuseForeign([...pdfs, ...svgs], options.force === true);
   if (wish.kinds.has('pdf'))
     for (const { name, layout, sheets } of laid) {
       if (!sheets.ok) continue;
-      const path = join(options.out, `${fileStem(work.title)}-${name}.pdf`);
+      const path = pdfPath(options.out, work.title, name);
       if (name === 'templates') say(sheetsSentence(sheets.value.count, layout));
       await writePdf(path, `${work.title}: ${name}`, sheets.value.pages());
       say(`${path}: ${pagesOf(sheets.value.count, wish.paper.name)}, ${PURPOSE[name]}`);
@@ -51,6 +61,9 @@ export const drawSheets = async (
   }
   for (const line of closing(work)) say(line);
 };
+
+const pdfPath = (folder: string, title: string, name: string): string =>
+  join(folder, `${fileStem(title)}-${name}.pdf`);
 
 const pagesOf = (count: number, paper: string): string =>
   `${count} ${count === 1 ? 'page' : 'pages'} of ${paper}`;
@@ -96,9 +109,14 @@ const writeSvgs = async (pieces: readonly TemplatePiece[], folder: string): Prom
   const tools = { fonts: loadFonts(), window: svgWindow() };
   for (const piece of pieces)
     await writeWhole(join(folder, `${piece.name}.svg`), (write) =>
-      write(renderSvg(piece.draw(NO_SPLITS), { title: `${piece.title}, make ${piece.count}` }, tools)),
+      write(renderSvg(piece.draw(NO_SPLITS), svgMeta(piece), tools)),
     );
 };
+
+const svgMeta = ({ title, count }: TemplatePiece) => ({
+  title: `${title}, make ${count}`,
+  description: 'Drawn at full size by Halfpin: print at 100 %.',
+});
 
 const closing = ({ set, joints, units }: Work): string[] => [
   ...adviceText([...set.advice, ...joints.flatMap(({ joint }) => joint.advice)], units),

@@ -1,5 +1,7 @@
 import { Command, CommanderError } from 'commander';
+import { deviceFault } from '../files/deviceFault.ts';
 import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
+import { dropUnfinished } from '../files/writeWhole.ts';
 import { addCompare } from './compare.ts';
 import { addDraw } from './draw.ts';
 import { addLay } from './lay.ts';
@@ -26,14 +28,21 @@ const fail = (error: unknown): number => {
     process.stderr.write(error.lines.map((line) => `${line}\n`).join(''));
     return error.status;
   }
-  const { code, path, message } = error as NodeJS.ErrnoException;
-  if (code === 'EPIPE') return 0;
-  process.stderr.write(`halfpin: ${path === undefined ? message : `${path}: ${message}`}\n`);
+  if ((error as NodeJS.ErrnoException).code === 'EPIPE') return 0;
+  process.stderr.write(`${deviceFault(error as NodeJS.ErrnoException)}\n`);
   return DEVICE_FAILED;
 };
 
 // A reader that has seen enough closes the pipe; that is no failure.
 process.stdout.on('error', (error) => process.exit(fail(error)));
+/** What the shell gives a program that a signal ended: 128 and the signal's number. */
+const SIGNALS = { SIGINT: 130, SIGTERM: 143 } as const;
+for (const [signal, status] of Object.entries(SIGNALS))
+  process.on(signal, () => {
+    dropUnfinished();
+    process.stderr.write('halfpin: broken off; nothing is left half written\n');
+    process.exit(status);
+  });
 try {
   await program.parseAsync();
 } catch (error) {

@@ -39,7 +39,9 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
       says:
         mostInSide <= mostInFront
           ? say`the groove is ${mm(groove.depth)} deep; ${grooved.board}, ${mm(grooved.thickness)} thick, must keep ${mm(LEAST_WALL)} behind it, so it may be at most ${mm(Math.max(0, mostInSide))}`
-          : say`the groove is ${mm(groove.depth)} deep; at the front's ends it must stay within the sockets, so it may be at most ${mm(Math.max(0, mostInFront))}`,
+          : lap >= LEAST_WALL
+            ? say`the groove is ${mm(groove.depth)} deep; at the front's ends it must stay within the sockets, so it may be at most ${mm(Math.max(0, mostInFront))}`
+            : say`the groove is ${mm(groove.depth)} deep; the front, ${mm(stock.front.thickness)} thick, must keep ${mm(LEAST_WALL)} before it, so it may be at most ${mm(Math.max(0, mostInFront))}`,
       ...(mostDepth > 0 ? { hint: say`${mm(mostDepth)}` } : {}),
     });
   const mostSlack = groove.depth - LEAST_HELD;

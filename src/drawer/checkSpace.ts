@@ -11,7 +11,8 @@ export const checkSpace = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const { space, stock } = spec;
   const wrong: Complaint[] = [];
   const tooSmall = (key: 'width' | 'height' | 'depth', has: number, needs: number) => {
-    if (has >= needs - DUST) return;
+    // What is no number comes from a joint's measure, and is complained of with the joint.
+    if (!(has < needs - DUST)) return;
     const given = space.kind === 'opening' ? space.opening[key] : space.size[key];
     const least = given - has + needs;
     wrong.push({

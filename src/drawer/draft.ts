@@ -21,7 +21,7 @@ export interface Draft {
   readonly spec: DrawerSpec;
   readonly sizes: Sizes;
   readonly front: {
-    readonly wish: JointSpec;
+    /** The wish, its defaults filled in; the number of tails is as wished or open. */
     readonly resolved: ResolvedSpec;
     /** Every number of tails that hides the groove; none where tails are listed. */
     readonly possible: readonly Choice[];
@@ -72,10 +72,10 @@ const frontCorner = (
   if (wrong.length > 0) return refuse(...wrong);
   const { spacing } = resolved;
   if (spacing.kind === 'listed') {
-    const listed = layOut(wish);
+    const listed = tailWidths(resolved);
     if (!listed.ok) return listed;
     const grooveShows = grooveMargins(resolved, spec.groove).some((margin) => margin < -DUST);
-    return accept({ wish, resolved, possible: [], candidates: [], grooveShows });
+    return accept({ resolved, possible: [], candidates: [], grooveShows });
   }
   const possible = hidingChoices(resolved, spacing, spec.groove);
   const candidates =
@@ -85,7 +85,7 @@ const frontCorner = (
     const narrowest = tailWidths({ ...resolved, halfPin: { ...resolved.halfPin, lower: LEAST_PIN } });
     if (!narrowest.ok) return narrowest;
   }
-  return accept({ wish, resolved, possible, candidates, grooveShows: candidates.length === 0 });
+  return accept({ resolved, possible, candidates, grooveShows: candidates.length === 0 });
 };
 
 /** Sizes a drawer and finds what its corners allow, or says everything that is wrong; places start in the drawer's entry. */

@@ -1,7 +1,7 @@
 import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
-import { layOut } from '../joint/layOut.ts';
+import { setOut } from '../joint/layOut.ts';
 import { meanTail } from '../joint/proportion.ts';
 import { quote } from '../units/length.ts';
 import { mm, say } from '../units/phrase.ts';
@@ -71,12 +71,12 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
 
 /** The front joint with the number of tails that comes nearest to the aim; a listed one is as it was listed. */
 const frontJoint = ({ front }: Draft, aim: number): Result<Joint> => {
-  const { wish, resolved, possible } = front;
+  const { resolved, possible } = front;
   const choice = nearestChoice(front.candidates, aim);
-  if (choice === undefined || resolved.spacing.kind === 'listed') return layOut(wish);
+  if (choice === undefined || resolved.spacing.kind === 'listed') return setOut(resolved);
   const { tails, lowerHalfPin } = choice;
-  const joint = layOut({
-    ...wish,
+  const joint = setOut({
+    ...resolved,
     halfPin: { lower: lowerHalfPin, upper: resolved.halfPin.upper },
     spacing: { ...resolved.spacing, tails },
   });

@@ -5,6 +5,9 @@ import type { Box, Mark, Path, Point } from './drawing.ts';
  * After Liang and Barsky, "A new concept and method for line clipping" (1984).
  */
 const insideOf = ({ x0, y0, x1, y1 }: Box, a: Point, b: Point): readonly [number, number] | undefined => {
+  // Most lines lie far off, and are told so soonest.
+  if (Math.max(a[0], b[0]) < x0 || Math.min(a[0], b[0]) > x1) return undefined;
+  if (Math.max(a[1], b[1]) < y0 || Math.min(a[1], b[1]) > y1) return undefined;
   let from = 0;
   let to = 1;
   const run = b[0] - a[0];

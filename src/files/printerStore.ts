@@ -1,9 +1,9 @@
-import { mkdir, open, readFile, rm, stat } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { open, readFile, rm, stat } from 'node:fs/promises';
+import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import type { PrinterError } from '../paper/correction.ts';
 import { DEVICE_FAILED, Failure } from './failure.ts';
-import { writeWhole } from './writeWhole.ts';
+import { ensureFolder, writeWhole } from './writeWhole.ts';
 
 /** A printer that has been measured. */
 export interface StoredPrinter {
@@ -61,7 +61,7 @@ const isStored = (value: unknown): value is StoredPrinter => {
 /** Adds a printer, or measures it anew; of two runs that save at once the second waits for the first. */
 export const savePrinter = async (folder: string, name: string, printer: StoredPrinter): Promise<void> => {
   const path = fileIn(folder);
-  await mkdir(dirname(path), { recursive: true });
+  await ensureFolder(folder);
   await locked(`${path}.lock`, async () => {
     const printers = { ...(await loadPrinters(folder)), [name]: printer };
     await writeWhole(path, (write) => write(`${JSON.stringify(printers, null, 2)}\n`));

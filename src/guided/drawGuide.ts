@@ -3,10 +3,10 @@ import { flatten, type Outline } from '../drawing/outline.ts';
 import { CAP_HEIGHT } from '../drawing/textWidth.ts';
 import type { Piece, Splits } from '../paper/piece.ts';
 import type { DxfLayer } from '../render/dxf.ts';
-import { type Lettering, letter, SMALL, words } from '../template/lettering.ts';
+import { type Lettering, letter, letterTag, SMALL, type Strip, words } from '../template/lettering.ts';
 import { scaleBar } from '../template/scaleBar.ts';
 import { formatLength, type Unit } from '../units/length.ts';
-import type { GuideBoard } from './guideBoard.ts';
+import { type GuideBoard, STRIP } from './guideBoard.ts';
 
 /** What stands on a guide. */
 export interface GuideTitles {
@@ -16,9 +16,6 @@ export interface GuideTitles {
   readonly stem: string;
   readonly units: Unit;
 }
-
-/** Breadth of the strip along the guide's back that bears its facts, in mm. */
-const STRIP = 20;
 
 /** How far centre lines stand out beyond the outline, in mm. */
 const OVERHANG = 6;
@@ -113,8 +110,13 @@ const drawGuide = (
       label('fence', [fenceMiddle, box.y0 + 3], 90),
       label('ref. edge', [box.x0 + STRIP + 2, -1 - SMALL * CAP_HEIGHT], 0),
       ...levels.slice(1).flatMap((to, i): Mark[] => {
-        const strip: Box = { x0: 0, x1: STRIP, y0: levels[i] ?? 0, y1: to };
-        return letter({ box: strip, turn: 90, nameFirst: true }, letteringOf(guide, titles)) ?? [];
+        const strip: Strip = {
+          box: { x0: 0, x1: STRIP - 1, y0: levels[i] ?? 0, y1: to },
+          turn: 90,
+          nameFirst: true,
+        };
+        const lettering = letteringOf(guide, titles);
+        return letter(strip, lettering) ?? letterTag(strip, lettering);
       }),
     ],
   };

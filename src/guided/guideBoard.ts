@@ -1,6 +1,7 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import type { Path } from '../drawing/drawing.ts';
 import type { Outline } from '../drawing/outline.ts';
+import { lengthOrNonsense } from '../joint/checkSizes.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Interval, Joint } from '../joint/joint.ts';
 import { mm, say } from '../units/phrase.ts';
@@ -52,6 +53,9 @@ const FENCE = 40;
 const SPINE = 50;
 const LAND = 30;
 
+/** Breadth of the strip along the guide's back, behind the fence, that bears its facts; in mm. */
+export const STRIP = 21;
+
 /**
  * A guide for the passes of one board.
  * @param bush outside diameter of the guide bush: at least the cutter's
@@ -69,7 +73,7 @@ export const guideBoard = (
   if (!(bush >= diameter - DUST && Number.isFinite(bush)))
     return refuse({
       at: ['bush'],
-      says: say`the guide bush is ${mm(bush)} outside; the ${plan.cutter.kind} cutter of ${mm(diameter)} must pass through it, so it must be ${mm(diameter)} or more`,
+      says: say`the guide bush is ${lengthOrNonsense(bush)} outside; the ${plan.cutter.kind} cutter of ${mm(diameter)} must pass through it, so it must be ${mm(diameter)} or more`,
       hint: say`${mm(Math.ceil(diameter) + 3)}`,
     });
   const radius = bush / 2;
@@ -78,7 +82,7 @@ export const guideBoard = (
   const narrow = checkFingers(board, bush, diameter, walls);
   if (narrow.length > 0) return refuse(...narrow);
   const ends = slots.map(({ lower }) => lower.end[0]);
-  const back = Math.min(Math.min(...ends) - radius - SPINE, fence[0]);
+  const back = Math.min(Math.min(...ends) - radius - SPINE, fence[0] - STRIP);
   const from = Math.min(0, walls[0]?.[0] ?? 0) - LAND;
   const to = Math.max(joint.width, walls.at(-1)?.[1] ?? 0) + LAND;
   return accept({
@@ -187,7 +191,7 @@ const checkFingers = (
 ): Complaint[] => {
   const narrowest = Math.min(...walls.slice(1).map(([from], i) => from - (walls[i]?.[1] ?? from)));
   if (narrowest >= LEAST_FINGER - DUST) return [];
-  const lacking = Math.ceil((LEAST_FINGER - narrowest) * 10) / 10;
+  const lacking = Math.ceil((LEAST_FINGER - narrowest) * 10 - DUST) / 10;
   const wider = say`${board}s wider by ${mm(lacking)}, or a cutter of smaller diameter`;
   return [
     {

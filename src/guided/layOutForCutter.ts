@@ -3,7 +3,7 @@ import { withDefaults } from '../joint/defaults.ts';
 import type { Joint } from '../joint/joint.ts';
 import { layOut } from '../joint/layOut.ts';
 import { LEAST_BASE } from '../joint/limits.ts';
-import { meanTail } from '../joint/proportion.ts';
+import { meanPin, meanTail } from '../joint/proportion.ts';
 import type { JointSpec, Spacing } from '../joint/spec.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
@@ -17,15 +17,16 @@ import { fitToCutter, roundUp, SAME_WIDTH, withCutter } from './fitToCutter.ts';
  */
 export const layOutForCutter = (wish: JointSpec, cutter: Cutter): Result<Joint> => {
   const fitted = fitToCutter(wish, cutter);
-  if (!fitted.ok) return refuse(...withNearest(fitted.complaints, wish, cutter));
+  if (!fitted.ok) return refuse(...withNearest(fitted.complaints, wish, cutter, 'kept'));
   const laid = layOut(fitted.value);
-  if (!laid.ok) return laid;
+  // What would help without a cutter need not help with it.
+  if (!laid.ok) return refuse(...withNearest(laid.complaints, wish, cutter, 'replaced'));
   const tight = checkRoom(laid.value, cutter);
   if (tight.length === 0) return accept(withoutTight(laid.value, cutter));
   const { spacing } = wish;
   const roomy =
     spacing.kind !== 'listed' && spacing.tails === undefined ? mostRoomy(fitted.value, cutter) : undefined;
-  return roomy === undefined ? refuse(...withNearest(tight, wish, cutter)) : accept(roomy);
+  return roomy === undefined ? refuse(...withNearest(tight, wish, cutter, 'kept')) : accept(roomy);
 };
 
 /**
@@ -64,12 +65,19 @@ const withoutTight = (joint: Joint, { diameter }: Cutter): Joint => ({
   alternatives: joint.alternatives.filter(({ tip }) => joint.kind === 'through' || tip >= diameter),
 });
 
-const withNearest = (complaints: readonly Complaint[], wish: JointSpec, cutter: Cutter): Complaint[] => {
+/** The complaints, the first with the nearest layout as its hint, instead of its own hint or after it. */
+const withNearest = (
+  complaints: readonly Complaint[],
+  wish: JointSpec,
+  cutter: Cutter,
+  ownHint: 'kept' | 'replaced',
+): Complaint[] => {
   const nearest = nearestLayout(wish, cutter);
   const [first, ...rest] = complaints;
   if (nearest === undefined || first === undefined) return [...complaints];
   const works = say`the nearest layout that works: ${describe(nearest, wish)}`;
-  return [{ ...first, hint: first.hint === undefined ? works : say`${first.hint}; ${works}` }, ...rest];
+  const hint = ownHint === 'kept' && first.hint !== undefined ? say`${first.hint}; ${works}` : works;
+  return [{ ...first, hint }, ...rest];
 };
 
 /** The wish with its depth cut down to what the cutter reaches and its pins widened to what it takes. */
@@ -87,8 +95,10 @@ const nearestLayout = (wish: JointSpec, cutter: Cutter): Joint | undefined => {
 };
 
 const describe = (joint: Joint, wish: JointSpec): Phrase => {
-  const { tails, pins, slope, pinBoard, even, kind } = joint;
-  const whole = pins.find(({ half }) => !half)?.narrow;
-  const thinner = pinBoard.thickness < wish.pinBoard ? say`, a pin board of ${mm(pinBoard.thickness)}` : [];
-  return say`${tails.length} ${tails.length === 1 ? 'tail' : 'tails'} of ${even ? '' : 'on average '}${mm(meanTail(joint))}${whole === undefined ? [] : say`, pins of ${mm(whole[1] - whole[0])}`}, slope ${formatSlope(slope)}${kind === 'lapped' ? say`, lap ${mm(pinBoard.lap)}` : thinner}`;
+  const { tails, slope, pinBoard, even, kind } = joint;
+  const count = `${tails.length} ${tails.length === 1 ? 'tail' : 'tails'} of ${even ? '' : 'on average '}`;
+  const pins = `${tails.length === 1 ? 'half ' : ''}pins of `;
+  const thinner = pinBoard.thickness < wish.pinBoard ? say`, pin board ${mm(pinBoard.thickness)}` : [];
+  const last = kind === 'lapped' ? say`, lap ${mm(pinBoard.lap)}` : thinner;
+  return say`${count}${mm(meanTail(joint))}, ${pins}${mm(meanPin(joint))}, slope ${formatSlope(slope)}${last}`;
 };

@@ -1,4 +1,5 @@
 import type { Complaint } from '../complaint.ts';
+import { lengthOrNonsense } from '../joint/checkSizes.ts';
 import type { Joint } from '../joint/joint.ts';
 import { mm, say } from '../units/phrase.ts';
 import { rise } from '../units/slope.ts';
@@ -30,7 +31,7 @@ export const checkStraight = (joint: Joint, diameter: number): Complaint[] => {
     : [
         {
           at: ['straight'],
-          says: say`the straight cutter is ${mm(diameter)}; to pass the narrowest socket it must be more than ${mm(0)} and at most ${mm(most)}`,
+          says: say`the straight cutter is ${lengthOrNonsense(diameter)}; to pass the narrowest socket it must be more than ${mm(0)} and at most ${mm(most)}`,
           hint: say`${mm(Math.floor(most * 10) / 10)}`,
         },
       ];

@@ -1,4 +1,5 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
+import { lengthOrNonsense } from '../joint/checkSizes.ts';
 import { DUST } from '../joint/dust.ts';
 import { LEAST_LAP } from '../joint/limits.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
@@ -171,7 +172,7 @@ const checkDepth = (depth: number): Complaint[] =>
     : [
         {
           at: ['depth'],
-          says: say`the depth is ${Number.isFinite(depth) ? say`${mm(depth)}` : 'not a number'}; it must be more than ${mm(0)} and at most ${mm(MOST_DEPTH)}`,
+          says: say`the depth is ${lengthOrNonsense(depth)}; it must be more than ${mm(0)} and at most ${mm(MOST_DEPTH)}`,
         },
       ];
 
@@ -183,7 +184,7 @@ const checkMeasured = (measured: Measured): Complaint[] => {
       : [
           {
             at: [at],
-            says: say`${what} is ${Number.isFinite(value) ? say`${mm(value)}` : 'not a number'}; what a trial can correct is ${mm(least)} to ${mm(MOST_MEASURED)}`,
+            says: say`${what} is ${lengthOrNonsense(value)}; what a trial can correct is ${mm(least)} to ${mm(MOST_MEASURED)}`,
             hint: say`setting out and cutting the trial again`,
           },
         ];

@@ -170,6 +170,12 @@ export const layPages = (layout: Layout): Result<Sheets> => {
     pagesOf,
     *pages() {
       let number = 0;
+      // Parts of a piece follow each other, so it need not be drawn for each.
+      let last: { readonly piece: Piece; readonly whole: Drawing } | undefined;
+      const wholeOf = ({ piece, splits }: Part): Drawing => {
+        if (last?.piece !== piece) last = { piece, whole: piece.draw(splits) };
+        return last.whole;
+      };
       for (const draw of leaders) {
         number += 1;
         yield framed(number, front.height, [{ drawing: draw(pagesOf), at: translation(0, 0) }]);
@@ -183,7 +189,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
           number,
           area.height - bottom,
           content.map(({ part, place }) => ({
-            drawing: drawPart(part, unit),
+            drawing: drawPart(part, wholeOf(part), unit),
             at: placing(part, { ...place, y: place.y - bottom }),
           })),
         );

@@ -3,7 +3,7 @@ import type { Box, Drawing, Mark, Path, Point } from '../drawing/drawing.ts';
 import { textBox } from '../drawing/textBox.ts';
 import type { Unit } from '../units/length.ts';
 import { checkMarks, type Join, joinMarks } from './join.ts';
-import { CLEAR_OF_SPLITS, NO_SPLITS, type Piece, type Splits } from './piece.ts';
+import { CLEAR_OF_SPLITS, type Piece, type Splits } from './piece.ts';
 import { CROSS, LINE_ROOM, TAB } from './split.ts';
 
 /** A part of a piece that goes on one page in one place; a piece that fits whole is its own only part. */
@@ -100,11 +100,12 @@ export const joinCount = ({ x, y }: Splits): number => y.length * (x.length + 1)
 /**
  * A part's drawing in the piece's own mm: every line exactly where the whole piece has it, the joining lines, register
  * crosses and letters, and what to measure when it is taped.
+ * @param whole the piece as it is drawn for its splits
  */
-export const drawPart = (part: Part, unit: Unit): Drawing => {
-  const { piece, splits, cell, window, room } = part;
-  if (part.tabbed.length + part.laidOver.length === 0) return piece.draw(NO_SPLITS);
-  const { marks } = piece.draw(splits);
+export const drawPart = (part: Part, whole: Drawing, unit: Unit): Drawing => {
+  const { cell, window, room } = part;
+  if (part.tabbed.length + part.laidOver.length === 0) return whole;
+  const { marks } = whole;
   const texts = marks.filter((mark) => {
     if (mark.kind !== 'text') return false;
     // Texts stand clear of the splits, so the part that holds the middle holds the whole.

@@ -12,33 +12,39 @@ type Issue = z.core.$ZodIssue;
 const MOST_TOLD = 20;
 
 /** What zod found, in plain words. Every schema's message is what it wants, as the end of "it must be …". */
-export const explain = (issues: readonly Issue[]): Complaint[] => {
-  let schema: JsonSchema | undefined;
-  const explainOne = (issue: Issue, outer: Place): Complaint[] => {
-    const at = [...outer, ...issue.path.map((key) => (typeof key === 'number' ? key : String(key)))];
-    switch (issue.code) {
-      case 'custom':
-        return [{ at, ...(issue.params as Omit<Complaint, 'at'>) }];
-      case 'unrecognized_keys': {
-        schema ??= planJsonSchema();
-        const known = schemasAt(schema, at);
-        const told = issue.keys
-          .slice(0, MOST_TOLD)
-          .map((key) => ({ at: [...at, key], ...unknownKey(key, known) }));
-        const rest = issue.keys.length - told.length;
-        return rest === 0
-          ? told
-          : [...told, { at, says: say`there are ${rest} more keys here that are not known` }];
-      }
-      case 'invalid_union': {
-        // The way of writing that was meant is the one that fails on something inside it.
-        const meant = issue.errors.find((errors) => !errors.some(isAnotherType));
-        if (meant !== undefined) return meant.flatMap((inner) => explainOne(inner, at));
-      }
+export const explain = (issues: readonly Issue[]): Complaint[] =>
+  issues.flatMap((issue) => explainOne(issue, []));
+
+const explainOne = (issue: Issue, outer: Place): Complaint[] => {
+  const at = [...outer, ...issue.path.map((key) => (typeof key === 'number' ? key : String(key)))];
+  switch (issue.code) {
+    case 'custom':
+      return [{ at, ...(issue.params as Omit<Complaint, 'at'>) }];
+    case 'unrecognized_keys': {
+      const known = schemasAt(allKeys(), at);
+      const told = issue.keys
+        .slice(0, MOST_TOLD)
+        .map((key) => ({ at: [...at, key], ...unknownKey(key, known) }));
+      const rest = issue.keys.length - told.length;
+      return rest === 0
+        ? told
+        : [...told, { at, says: say`there are ${rest} more keys here that are not known` }];
     }
-    return [{ at, says: say`this is ${shown(issue.input)}; it must be ${issue.message}` }];
-  };
-  return issues.flatMap((issue) => explainOne(issue, []));
+    case 'invalid_union': {
+      // The way of writing that was meant is the one that fails on something inside it.
+      const meant = issue.errors.find((errors) => !errors.some(isAnotherType));
+      if (meant !== undefined) return meant.flatMap((inner) => explainOne(inner, at));
+    }
+  }
+  return [{ at, says: say`this is ${shown(issue.input)}; it must be ${issue.message}` }];
+};
+
+let schema: JsonSchema | undefined;
+
+/** Made when the first unknown key is met: few plans have one, and it takes its time. */
+const allKeys = (): JsonSchema => {
+  schema ??= planJsonSchema();
+  return schema;
 };
 
 const isAnotherType = ({ code, path }: Issue): boolean =>
@@ -55,9 +61,9 @@ const shown = (value: unknown): string => {
 const unknownKey = (key: string, known: readonly JsonSchema[]): { says: Phrase; hint?: Phrase } => {
   const says = say`there is no such key here`;
   const keys = keysOf(known);
-  const colon = key.indexOf(':');
-  if (colon > 0 && closest(key.slice(0, colon), keys) !== undefined)
-    return { says, hint: say`${key.slice(0, colon)}: ${key.slice(colon + 1)}, with a blank after the colon` };
+  const [, glued, value] = /^(\w+):([\w.:/ -]+)$/u.exec(key) ?? [];
+  if (glued !== undefined && closest(glued, keys) !== undefined)
+    return { says, hint: say`${glued}: ${value ?? ''}, with a blank after the colon` };
   if (/^\d+$/u.test(key))
     return { says, hint: say`a point in place of a decimal comma, or quotes round the number` };
   const meant = closest(key, keys);

@@ -1,12 +1,11 @@
 import type { Complaint, Result } from '../complaint.ts';
-import { fillDrawer, fillJoint } from './fill.ts';
-import { contradictions } from './mergeJoint.ts';
+import { contradictions } from './contradictions.ts';
+import { fillDrawer } from './fillDrawer.ts';
+import { fillJoint } from './fillJoint.ts';
 import type { Plan } from './plan.ts';
 import { formatPlace } from './planComplaint.ts';
 import type { WrittenPlan } from './schema/plan.ts';
-import type { List } from './wholePlan.ts';
-
-type Kept = Readonly<Record<List, readonly number[]>>;
+import type { Kept } from './soundPart.ts';
 
 /** Fills in every default; entries that contradict themselves are complained of and left out. */
 export const fillPlan = (

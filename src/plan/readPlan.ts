@@ -1,5 +1,7 @@
 import type { Complaint, Place } from '../complaint.ts';
 import type { Unit } from '../units/length.ts';
+import { say } from '../units/phrase.ts';
+import { checkWhole, isGroup } from './checkWhole.ts';
 import { decode } from './decode.ts';
 import { explain } from './explain.ts';
 import { fillPlan } from './fillPlan.ts';
@@ -8,9 +10,8 @@ import type { Plan } from './plan.ts';
 import type { PlanComplaint } from './planComplaint.ts';
 import { positionsIn } from './position.ts';
 import { planSchema } from './schema/plan.ts';
-import { soundPart } from './soundPart.ts';
+import { type Kept, soundPart } from './soundPart.ts';
 import { nearest, trace } from './trace.ts';
-import { checkWhole, isGroup } from './wholePlan.ts';
 
 /** A plan, or every complaint about it; and the way back from a plan to its text. */
 export type PlanReading =
@@ -48,7 +49,7 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
   const written = whole.success && places.length === 0 ? whole.data : (schema.safeParse(left).data ?? {});
   const filled = fillPlan(written, kept);
   const found = (complaint: Complaint): PlanComplaint => ({
-    ...(nearest(find, complaint.at) ?? TOP),
+    ...nearest(find, complaint.at),
     complaint,
   });
   const complaints = [...slips, ...wrong.map(found), ...filled.complaints.map(found)];
@@ -58,7 +59,27 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
   };
   return complaints.length === 0
     ? { ok: true, plan: filled.plan, locate }
-    : { ok: false, sound: filled.plan, complaints: complaints.sort(fromTheTop), locate };
+    : { ok: false, sound: filled.plan, complaints: told(complaints), locate };
+};
+
+/** How many complaints are told one by one: what has more is no plan. */
+const MOST_TOLD = 1000;
+
+const told = (complaints: readonly PlanComplaint[]): readonly PlanComplaint[] => {
+  const sorted = [...complaints].sort((a, b) => a.line - b.line || a.column - b.column);
+  const next = sorted[MOST_TOLD];
+  if (next === undefined) return sorted;
+  const says = say`from here on there are ${sorted.length - MOST_TOLD} more complaints`;
+  return [...sorted.slice(0, MOST_TOLD), { ...next, complaint: { at: [], says } }];
+};
+
+const schemas = new Map<Unit, ReturnType<typeof planSchema>>();
+
+/** Making a schema takes longer than reading a small plan, so each unit's is made once. */
+const schemaIn = (unit: Unit): ReturnType<typeof planSchema> => {
+  const schema = schemas.get(unit) ?? planSchema(unit);
+  schemas.set(unit, schema);
+  return schema;
 };
 
 const schemas = new Map<Unit, ReturnType<typeof planSchema>>();
@@ -83,9 +104,8 @@ const unreadable = (...complaints: readonly PlanComplaint[]): PlanReading => ({
 const unitOf = (value: unknown): Unit =>
   isGroup(value) && typeof value.units === 'string' && /^\s*in/iu.test(value.units) ? 'in' : 'mm';
 
-const fromTheTop = (a: PlanComplaint, b: PlanComplaint): number => a.line - b.line || a.column - b.column;
-
-const givenPlace = (place: Place, kept: Readonly<Record<'drawers' | 'joints', readonly number[]>>): Place => {
+/** A place in the plan that was read, as one in its text: entries that were left out are counted in again. */
+const givenPlace = (place: Place, kept: Kept): Place => {
   const [list, index, ...rest] = place;
   if ((list !== 'drawers' && list !== 'joints') || typeof index !== 'number') return place;
   return [list, kept[list][index] ?? index, ...rest];

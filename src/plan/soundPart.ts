@@ -1,11 +1,13 @@
 import type { Place } from '../complaint.ts';
-import { isGroup, type List } from './wholePlan.ts';
+import { isGroup, type List } from './checkWhole.ts';
+
+/** Which entries are left, by their places in the plan as it was given. */
+export type Kept = Readonly<Record<List, readonly number[]>>;
 
 /** What is left of a plan when everything is taken out that a complaint may touch. */
 export interface SoundPart {
   readonly value: unknown;
-  /** Which entries are left, by their places in the plan as it was given. */
-  readonly kept: Readonly<Record<List, readonly number[]>>;
+  readonly kept: Kept;
 }
 
 /** @param wrong the places that are complained of */

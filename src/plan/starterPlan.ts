@@ -74,14 +74,18 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
   },
 };
 
+/** Notes at the ends of lines begin in one column where the lines leave room for it. */
+const align = (text: string): string =>
+  text.replace(/^(.+?) +## /gmu, (_, code: string) => `${code.padEnd(20)}  # `);
+
 /** A plan to begin from: small, right, and with a word on every key there is. */
 export const starterPlan = (unit: Unit): string => {
   const s = SIZES[unit];
-  return `# A plan of dovetailed drawers. Lines that begin with # are notes: take the # away to use what they show.
+  return align(`# A plan of dovetailed drawers. Lines that begin with # are notes: take the # away to use what they show.
 # A bare number is in the plan's units; any length may also be written 18mm, 0.75in, 3/4in or "5 11/16in".
 
-name: My chest        # stands on every sheet
-units: ${unit}             # mm or in
+name: My chest ## stands on every sheet
+units: ${unit} ## mm or in
 
 # What the parts are made of. Only the thickness of the fronts and of the sides must be given:
 # backs are as thick as the sides, and bottoms as the groove is wide.
@@ -94,54 +98,60 @@ stock:
 
 # The front corners.
 joint:
-  kind: lapped        # lapped, hidden at the front, or through
-  slope: "1:7"        # also "1 in 7" or "8.13deg"; in quotes
-  pin: ${s.pin}              # a pin at its narrowest
-  halfPin: ${s.halfPin}          # the outermost pins, at their narrowest; [lower, upper] where they differ
-  lap: ${s.lap}              # the wood left in front of the tails
-  chisel: ${s.chisel}           # the narrowest chisel in the rack
-  proud: 0            # how far the sides stand out beyond the pins, to be planed flush
-  # tails: 4                            # how many; chosen for the look of the whole set unless given
-  # graded: {ratio: 0.9, from: edge}    # each tail 0.9 of the one below it; from: middle, from the middle out
-  # tails: [${s.listed[0]}, ${s.listed[0]}]          # or each tail's width, from the bottom edge up,
-  # pins: [${s.listed[1]}]                # and the pins between them
+  kind: lapped ## lapped, hidden at the front, or through
+  slope: "1:7" ## also "1 in 7" or "8.13deg"; in quotes
+  pin: ${s.pin} ## a pin at its narrowest
+  halfPin: ${s.halfPin} ## the outermost pins, at their narrowest; [lower, upper] where they differ
+  lap: ${s.lap} ## the wood left in front of the tails
+  chisel: ${s.chisel} ## the narrowest chisel in the rack
+  proud: 0 ## how far the sides stand out beyond the pins, to be planed flush
+  # tails: 4 ## how many; chosen for the look of the whole set unless given
+  # graded: {ratio: 0.9, from: edge} ## each tail 0.9 of the one below it; from: middle, from the middle out
+  # tails: [${s.listed[0]}, ${s.listed[0]}] ## or each tail's width, from the bottom edge up,
+  # pins: [${s.listed[1]}] ## and the pins between them
 
-# The groove for the bottom, in the front and the sides.
-groove: {offset: ${s.offset}, width: ${s.groove}, depth: ${s.depth}}     # offset: from the bottom edge to the groove
+# The groove for the bottom, in the front and the sides; offset is from the bottom edge to the groove.
+groove: {offset: ${s.offset}, width: ${s.groove}, depth: ${s.depth}}
 
 # What is left free round a drawer in its opening.
 fit: {side: ${s.gap}, top: ${s.top}, behind: ${s.behind}}
 
 back:
-  drop: ${s.drop}             # how far the back's top edge lies under the sides'
-  # joint: {pin: ${s.pin}, tails: 2}     # the back corners, where they differ from the front's; any key of joint but kind and lap
+  drop: ${s.drop} ## how far the back's top edge lies under the sides'
+  # The back corners, where they differ from the front's: any key of joint but kind and lap.
+  # joint: {pin: ${s.pin}, tails: 2}
 
 bottom:
-  kind: panel         # a panel that does not move, or solid wood
-  slack: ${s.gap}         # left free at each side, in the groove
-  # slips: {width: ${s.slip[0]}, height: ${s.slip[1]}}    # strips glued inside the sides, which carry the groove; slips: none for one drawer
+  kind: panel ## a panel that does not move, or solid wood
+  slack: ${s.gap} ## left free at each side, in the groove
+  # Strips glued inside the sides, which carry the groove instead; slips: none for a drawer without.
+  # slips: {width: ${s.slip[0]}, height: ${s.slip[1]}}
 
-# front: {lip: ${s.lip}}     # how far fronts overlap their openings; {sides: ${s.lip}, top: ${s.lip}, bottom: 0} where it differs
-# family: {target: ${s.target}}    # the width that all tails should keep to; found from the set unless given
+# How far fronts overlap their openings; {sides: ${s.lip}, top: ${s.lip}, bottom: 0} where it differs.
+# front: {lip: ${s.lip}}
+
+# The width that all tails should keep to; found from the set unless given.
+# family: {target: ${s.target}}
 
 # Each kind of drawer. What is given above for all drawers may be given for one drawer too, as for Letters.
 drawers:
   - name: Pencils
-    count: 2          # how many equal ones
+    count: 2 ## how many equal ones
     opening: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}
   - name: Letters
     opening: {width: ${s.wide[0]}, height: ${s.wide[1]}, depth: ${s.wide[2]}}
     joint: {tails: 5}
+  # A drawer may be given by its own outer size, in place of an opening.
   # - name: Loose tray
-  #   size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}    # the drawer's own outer size, in place of an opening
+  #   size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}
 
 # Corners that belong to no drawer. Any key of joint may be given too.
 joints:
   - name: Carcase
     kind: through
-    width: ${s.carcase[0]}          # of both boards
-    tailBoard: ${s.carcase[1]}        # thickness of the board that carries the tails
-    pinBoard: ${s.carcase[1]}         # thickness of the board that carries the pins
+    width: ${s.carcase[0]} ## of both boards
+    tailBoard: ${s.carcase[1]} ## thickness of the board that carries the tails
+    pinBoard: ${s.carcase[1]} ## thickness of the board that carries the pins
     tails: 9
-`;
+`);
 };

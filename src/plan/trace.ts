@@ -1,83 +1,43 @@
 import type { Place } from '../complaint.ts';
 import type { Position } from './position.ts';
 
+/** Where a place is written; undefined where it is not. */
 type Find = (place: Place) => Position | undefined;
 
-const CORNER_KEYS = new Set([
-  'kind',
-  'slope',
-  'pin',
-  'halfPin',
-  'lap',
-  'tails',
-  'pins',
-  'graded',
-  'proud',
-  'chisel',
-]);
+/** What a back corner does not take from the front's: it has another width to fill. */
+const OWN_OF_THE_BACK = new Set<unknown>(['tails', 'pins', 'graded']);
 
-/**
- * Where the value that a later step complains of is written.
- * @param find where a place is written, if it is
- * @param place as the step knows it: `['drawers', 1, 'slope']`, `['joints', 0, 'tails', 2]`
- * @returns the value's own position, in its drawer or else among the plan's keys for all drawers; where it is written
- *   nowhere, that of what is nearest round it
- */
-export const trace = (find: Find, place: Place): Position => {
-  const [list, index, ...rest] = place;
-  const written =
-    list === 'drawers' && index !== undefined ? inDrawer(find, ['drawers', index], rest) : undefined;
-  return written ?? nearest(find, place) ?? { line: 1, column: 1 };
+/** The place itself, then those that its value is taken from where it is not given. */
+const sources = (place: Place): readonly Place[] => {
+  const [group, part, key] = place;
+  if (group === 'back' && part === 'joint' && key !== undefined && !OWN_OF_THE_BACK.has(key))
+    return [place, place.slice(1)];
+  if (group === 'stock' && part === 'back') return [place, ['stock', 'side', ...place.slice(2)]];
+  if (group === 'stock' && part === 'bottom' && key === 'thickness') return [place, ['groove', 'width']];
+  if (group === 'front' && part === 'lip') return [place, ['front', 'lip']];
+  return [place];
 };
 
-const inDrawer = (find: Find, drawer: Place, rest: Place): Position | undefined => {
-  const candidates = writtenAs(rest);
-  const longest = Math.max(...candidates.map((way) => way.length));
-  for (let length = longest; length > 0; length--)
-    for (const way of candidates) {
-      const part = way.slice(0, length);
-      // A plan's whole group of keys says nothing of a value that it leaves out.
-      const shared = length > 1 || way.length === 1;
-      const position = find([...drawer, ...part]) ?? (shared ? find(part) : undefined);
-      if (position !== undefined && length <= way.length) return position;
-    }
-  return undefined;
-};
-
-/** The keys under which a drawer or a plan may give what a later step calls by its own name, the first one first. */
-const writtenAs = (name: Place): readonly Place[] => {
-  const [key, ...more] = name;
-  if (typeof key !== 'string') return [];
-  if (CORNER_KEYS.has(key)) return [['joint', ...name]];
-  switch (key) {
-    case 'width':
-      return [
-        ['opening', 'height'],
-        ['size', 'height'],
-      ];
-    case 'tailBoard':
-      return [['stock', 'side', 'thickness']];
-    case 'pinBoard':
-      return [['stock', 'front', 'thickness']];
-    case 'back':
-    case 'backJoint':
-      return more[0] === 'pinBoard'
-        ? [
-            ['stock', 'back', 'thickness'],
-            ['stock', 'side', 'thickness'],
-          ]
-        : typeof more[0] === 'string' && CORNER_KEYS.has(more[0])
-          ? [['back', 'joint', ...more], ...writtenAs(more)]
-          : [];
-    default:
-      return [name];
-  }
-};
-
-export const nearest = (find: Find, place: Place): Position | undefined => {
+/** The position of a place, or of what is nearest round it. */
+export const nearest = (find: Find, place: Place): Position => {
   for (let length = place.length; length > 0; length--) {
     const position = find(place.slice(0, length));
     if (position !== undefined) return position;
   }
-  return undefined;
+  return { line: 1, column: 1 };
+};
+
+/**
+ * Where the value that a later step complains of is written: in its drawer, or else among the plan's keys for all
+ * drawers, or else where its default is taken from. What is written nowhere is sought as near as can be in the drawer.
+ * @param place by the plan's keys: `['drawers', 1, 'groove', 'offset']`, `['joints', 0, 'tails', 2]`
+ */
+export const trace = (find: Find, place: Place): Position => {
+  const [list, index, ...rest] = place;
+  if (list !== 'drawers' || index === undefined || rest.length === 0) return nearest(find, place);
+  for (const source of sources(rest)) {
+    const position = find([list, index, ...source]) ?? find(source);
+    if (position !== undefined) return position;
+  }
+  return nearest(find, place);
 };

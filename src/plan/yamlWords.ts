@@ -4,7 +4,7 @@ import { say } from '../units/phrase.ts';
 type Words = Omit<Complaint, 'at'>;
 
 const UNBALANCED: Words = {
-  says: say`a bracket { or [ that is opened above is not closed, or this line should be indented further`,
+  says: say`a bracket or a quote that is opened above is not closed, or this line should be indented further`,
 };
 const NO_COLON: Words = {
   says: say`a colon is missing, in this line or the one above`,

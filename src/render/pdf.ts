@@ -63,6 +63,8 @@ export const renderPdf = async (
     await sink(chunk);
   };
 
+  // Given bytes, pdfkit has not to find them out letter by letter.
+  const utf8 = new TextEncoder();
   const letterings = new Map<TextMark['weight'], Lettering>();
   const letteringOf = (weight: TextMark['weight']): Lettering => {
     const lettering = letterings.get(weight) ?? new Lettering(document, openFont(fonts[weight]));
@@ -71,7 +73,7 @@ export const renderPdf = async (
   };
   for (const page of pages) {
     document.addPage({ size: [page.width * POINTS_PER_MM, page.height * POINTS_PER_MM], margin: 0 });
-    document.addContent(contentOf(page, letteringOf));
+    document.addContent(utf8.encode(`${contentOf(page, letteringOf)}\n`));
     await handOn(CHUNK);
   }
   document.end();

@@ -1,11 +1,24 @@
+import type { Family } from '../drawer/drawer.ts';
+import { parts } from '../drawer/parts.ts';
+import type { Drawing } from '../drawing/drawing.ts';
 import type { Correction } from '../paper/correction.ts';
+import type { Size } from '../paper/printable.ts';
 import type { Layout, LeadingPages } from '../paper/sheets.ts';
 import type { Paper } from '../paper/sizes.ts';
+import { benchSheet } from './benchSheet.ts';
+import { type Compared, comparison } from './comparison.ts';
+import { contents } from './contents.ts';
 import { cornerPieces, type PieceChoice } from './corner.ts';
 import { cornersOf, type TemplateWork } from './corners.ts';
 import type { TemplatePiece } from './wrap.ts';
 
-/** How a set's sheets are to be printed. */
+/** What a whole set's sheets are made from. */
+export interface SheetWork extends TemplateWork {
+  /** Absent where there are no drawers. */
+  readonly family?: Family;
+}
+
+/** How sheets are to be printed. */
 export interface SheetWish {
   readonly title: string;
   readonly paper: Paper;
@@ -20,24 +33,71 @@ export interface SetLayout {
   readonly layout: Layout;
 }
 
+/** With more pieces than this, a contents page leads to them. */
+const FEW = 4;
+
 /** Every template of a set, equal ones once. */
 export const setPieces = (work: TemplateWork, choice: PieceChoice): TemplatePiece[] =>
   cornersOf(work).flatMap((corner) => cornerPieces(corner, choice));
 
 /** Everything to print for a set, each kind of sheet by itself. */
 export const setLayouts = (
-  work: TemplateWork,
+  work: SheetWork,
   pieces: readonly TemplatePiece[],
-  { title, paper, margin, correction }: SheetWish,
+  wish: SheetWish,
 ): SetLayout[] => {
-  const layout = (leading: LeadingPages, laid: readonly TemplatePiece[]): Layout => ({
-    planName: title,
-    unit: work.units,
-    paper,
-    margin,
-    leading,
-    pieces: laid,
-    ...(correction && { correction }),
-  });
-  return [{ name: 'templates', layout: layout(() => [], pieces) }];
+  const { drawers, family, units } = work;
+  const leading: LeadingPages = pieces.length > FEW ? (area) => contents(wish.title, pieces, area) : () => [];
+  const templates: SetLayout = { name: 'templates', layout: layoutOf(units, wish, leading, pieces) };
+  if (family === undefined) return [templates];
+  const rows = drawers.map(({ spec: { name, count }, front }) => ({ name, count, joint: front }));
+  return [
+    templates,
+    {
+      name: 'bench',
+      layout: layoutOf(
+        units,
+        wish,
+        asLeading((area) => benchSheets(work, area)),
+      ),
+    },
+    { name: 'comparison', layout: comparisonLayout(rows, family, units, wish) },
+  ];
 };
+
+/** The comparison sheet alone. */
+export const comparisonLayout = (
+  rows: readonly Compared[],
+  family: Family,
+  units: SheetWork['units'],
+  wish: SheetWish,
+): Layout =>
+  layoutOf(
+    units,
+    wish,
+    asLeading((area) => comparison(rows, { title: wish.title, family, units, area })),
+  );
+
+const layoutOf = (
+  unit: SheetWork['units'],
+  { title, paper, margin, correction }: SheetWish,
+  leading: LeadingPages,
+  pieces: readonly TemplatePiece[] = [],
+): Layout => ({
+  planName: title,
+  unit,
+  paper,
+  margin,
+  leading,
+  pieces,
+  ...(correction && { correction }),
+});
+
+/** Sheets that lead to no pieces. */
+const asLeading =
+  (draw: (area: Size) => readonly Drawing[]): LeadingPages =>
+  (area) =>
+    draw(area).map((drawing) => () => drawing);
+
+const benchSheets = ({ drawers, units }: SheetWork, area: Size): Drawing[] =>
+  drawers.flatMap((drawer) => benchSheet(drawer, parts({ drawers: [drawer], advice: [] }), { units, area }));

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
@@ -130,6 +131,16 @@ describe('a drawer that cannot be made', () => {
     ).toEqual([
       `drawers.0.groove.depth: "Buttons": the groove is 6 mm deep; at the front's ends it must stay within the sockets, so it may be at most 5 mm; try 5 mm`,
     ]);
+    const { lap: _, ...noLap } = joint;
+    expect(
+      refusals({
+        groove: { offset: 11, width: 5, depth: 8.5 },
+        joint: { ...noLap, kind: 'through' },
+        stock: { ...stock, front: { thickness: 10 } },
+      }),
+    ).toEqual([
+      `drawers.0.groove.depth: "Buttons": the groove is 8.5 mm deep; the front, 10 mm thick, must keep 2 mm before it, so it may be at most 8 mm; try 8 mm`,
+    ]);
   });
 
   it('has a bottom that its grooves cannot hold, or that would hang below', () => {
@@ -180,6 +191,49 @@ describe('a drawer that cannot be made', () => {
       'drawers.0.back.joint.tails: "Buttons": back corners: 40 tails are too many for 55 mm: each base must be at least 3 mm, so there may be 1 to 4; try 2',
     ]);
   });
+
+  it('is refused in words whatever its numbers are', () => {
+    // Mostly what can be made, here and there what cannot.
+    const any = (usual: number) =>
+      fc.oneof(
+        { weight: 12, arbitrary: fc.constant(usual) },
+        { weight: 1, arbitrary: fc.constantFrom(0, -1, 1e9, Number.NaN, Number.POSITIVE_INFINITY) },
+        { weight: 1, arbitrary: fc.integer({ min: 1, max: 400 }) },
+      );
+    const wishes = fc.record({
+      box: fc.record({ width: any(280), height: any(76), depth: any(420) }),
+      fit: fc.record({ side: any(0.5), top: any(1), behind: any(12) }),
+      lip: fc.record({ sides: any(6), top: any(6), bottom: any(0) }),
+      boards: fc.tuple(any(20), any(11), any(11), any(5)),
+      joint: fc.record({ lap: any(5), pin: any(5), proud: any(0), tails: any(3), run: any(7) }),
+      groove: fc.record({ offset: any(11), width: any(5), depth: any(5) }),
+      rest: fc.tuple(any(0.5), any(12), any(20), any(4)),
+    });
+    fc.assert(
+      fc.property(wishes, ({ box, fit, lip, boards, joint: { run, tails, ...sizes }, groove, rest }) => {
+        const [front, side, back, panel] = boards.map((thickness) => ({ thickness }));
+        if (!front || !side || !back || !panel) return;
+        const [slack, width, height, backDrop] = rest;
+        const spacing = { kind: 'even', tails } as const;
+        const lines = complaintsOf(
+          layOutSet([
+            drawer({
+              space: { kind: 'opening', opening: box, fit },
+              lip,
+              stock: { front, side, back, bottom: panel },
+              joint: { kind: 'lapped', ...sizes, slope: { run }, spacing },
+              backJoint: { spacing },
+              groove,
+              backDrop,
+              bottom: { kind: 'panel', slack, hold: { kind: 'slips', width, height } },
+            }),
+          ]),
+        );
+        for (const line of lines) expect(line).toMatch(/^drawers\.0\.[a-zA-Z.]+: "Buttons": (?!.*NaN mm).+/u);
+      }),
+      { numRuns: 1000 },
+    );
+  }, 60_000);
 
   it('is refused together with all others, each at its place', () => {
     const complaints = complaintsOf(

@@ -42,6 +42,31 @@ describe('what would hide a groove', () => {
     expect(remediesFor(crowded).slope).toBeUndefined();
   });
 
+  it('may be any of the three', () => {
+    // 4 tails at 1:6 lose 2.5 on either side: h <= 7.5, but h >= (19.5 - (75 - 6 - 15) / 4) * 4 / 3 = 8.
+    const near = drawer({
+      joint: { ...drawer().joint, slope: { run: 6 }, spacing: { kind: 'even', tails: 4 } },
+    });
+    expect(remediesFor(near)).toEqual({
+      // 0.75 (o - 3.5) >= o - 5.
+      offset: { bound: 'most', value: 9.5 },
+      // (69 - 3 p) / 4 >= 19.5 - 0.75 * 7.5.
+      pin: 4.5,
+      // 0.75 (10 - 15 s) >= 3.5 + 15 s: s <= 4 / (1.75 * 15), 1:6.5625.
+      slope: { run: 6.57 },
+    });
+  });
+
+  it('is no offset that would leave the back too low for its joint', () => {
+    // The back is 6.5 high: half pins of 1 and a tail of 3 + 2 * 11 / 20. 1.15 higher, the groove leaves it too little.
+    const lowBack = {
+      ...low,
+      backDrop: 60.5,
+      backJoint: { pin: 1, slope: { run: 20 }, spacing: { kind: 'even' } },
+    } as const;
+    expect(remediesFor(lowBack)).toEqual({ slope: { run: 15 } });
+  });
+
   it('is nothing where the groove is hidden, or where there is more to set right first', () => {
     expect(remediesFor(drawer())).toEqual({});
     expect(remediesFor(inOpening(20, 76, 420))).toEqual({});
@@ -111,8 +136,8 @@ describe('what would hide a groove', () => {
           expect(works(withSlope(spec, { run: slope.run - 0.02 }))).toBe(false);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 120 },
     );
-    expect(showing).toBeGreaterThanOrEqual(200);
-  });
+    expect(showing).toBeGreaterThanOrEqual(120);
+  }, 60_000);
 });

@@ -5,9 +5,11 @@ import type { Drawing, Role } from '../../src/drawing/drawing.ts';
 import { textBox } from '../../src/drawing/textBox.ts';
 import { NO_SPLITS } from '../../src/paper/piece.ts';
 import { splitToFit, TAB } from '../../src/paper/split.ts';
-import { drawPart, joinCount, partsOf } from '../../src/paper/tile.ts';
+import { drawPart, joinCount, type Part, partsOf } from '../../src/paper/tile.ts';
 import { fakePiece } from './fakePiece.ts';
 import { inkBox, isInside, lengthOf, overlaps, segmentsOf } from './ink.ts';
+
+const draw = (part: Part): Drawing => drawPart(part, part.piece.draw(part.splits), 'mm');
 
 const wordsOf = ({ marks }: Drawing): string[] =>
   marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
@@ -23,14 +25,14 @@ describe('a piece that is not split', () => {
     const [part, ...others] = partsOf(piece, NO_SPLITS, 0);
     expect(others).toEqual([]);
     expect(part?.room).toEqual({ x0: -3.2, y0: -3.2, x1: 83.2, y1: 93.2 });
-    expect(part && drawPart(part, 'mm')).toEqual(piece.draw(NO_SPLITS));
+    expect(part && draw(part)).toEqual(piece.draw(NO_SPLITS));
   });
 });
 
 describe('a piece split once', () => {
   const piece = fakePiece({ name: 'cloth', width: 80, height: 480 });
   const parts = partsOf(piece, { x: [], y: [231] }, 0);
-  const drawings = parts.map((part) => drawPart(part, 'mm'));
+  const drawings = parts.map((part) => draw(part));
 
   test('has a lower part with a tab and an upper part that ends at the line', () => {
     expect(parts.map(({ window }) => [window.y0, window.y1])).toEqual([
@@ -128,7 +130,7 @@ test('where a part has no clear place, the length to measure is printed on its t
     0,
   );
   if (lower === undefined) throw new Error('no part');
-  const check = drawPart(lower, 'mm').marks.findLast((mark) => mark.kind === 'text');
+  const check = draw(lower).marks.findLast((mark) => mark.kind === 'text');
   expect(check?.kind === 'text' && check.text).toBe('taped: 480 mm');
   expect(check?.kind === 'text' && textBox(check).y0).toBeGreaterThan(231);
 });
@@ -158,7 +160,7 @@ test('parts keep every line of the piece where it is: their cells together hold 
       fc.pre(splits !== undefined && joinCount(splits) > 0);
       if (splits === undefined) return;
       const whole = piece.draw(splits);
-      const parts = partsOf(piece, splits, 0).map((part) => ({ part, drawing: drawPart(part, 'mm') }));
+      const parts = partsOf(piece, splits, 0).map((part) => ({ part, drawing: draw(part) }));
       for (const [a, b] of linesOf(whole, 'slope')) {
         // Sloped lines are never split upward, so each lies in one row of parts, cut at upright joins only.
         const held = parts.flatMap(({ part: { cell }, drawing }) => {
@@ -187,7 +189,7 @@ test('parts keep every line of the piece where it is: their cells together hold 
         hatch(whole) - 1e-6,
       );
     }),
-    { numRuns: 60 },
+    { numRuns: 30 },
   );
 });
 
@@ -197,7 +199,7 @@ test('parts stay inside their room, their words overlap nothing but waste, and e
       fc.pre(splits !== undefined && joinCount(splits) > 0);
       if (splits === undefined) return;
       const parts = partsOf(piece, splits, 0);
-      const drawings = parts.map((part) => drawPart(part, 'mm'));
+      const drawings = parts.map((part) => draw(part));
       const titles = drawings.flatMap(wordsOf).filter((text) => text === 'Buttons');
       expect(titles.length).toBe(splits.y.length + 1);
       drawings.forEach((drawing, i) => {
@@ -209,6 +211,6 @@ test('parts stay inside their room, their words overlap nothing but waste, and e
         });
       });
     }),
-    { numRuns: 60 },
+    { numRuns: 30 },
   );
 });

@@ -45,7 +45,7 @@ export const cornerKeys = (unit: Unit) => {
         ),
       }),
     }).describe('Tails that grow or shrink evenly. All equal unless given.'),
-    proud: length(ranges.GAP).describe(
+    proud: length(ranges.CLEARANCE).describe(
       "How far the tail board stands out beyond the pins' end, to be planed flush. 0 unless given.",
     ),
     chisel: length(ranges.CHISEL).describe('Width of the narrowest chisel in the rack. 3 mm unless given.'),

@@ -7,15 +7,16 @@ import * as ranges from './ranges.ts';
 /** What every drawer of a plan may have, and any drawer may have instead. */
 export const drawerKeys = (unit: Unit) => {
   const length = lengths(unit);
-  const gap = length(ranges.GAP);
-  const size = length(ranges.SIZE);
+  const gap = length(ranges.CLEARANCE);
+  const strip = length(ranges.THICKNESS);
+  const overlap = length(ranges.LIP);
   const corner = cornerKeys(unit);
 
-  const board = (what: string) =>
+  const board = (what: string, thickness: ranges.Range = ranges.THICKNESS) =>
     group(
       '{thickness: 11, species: "Ash, white"}',
       optional({
-        thickness: length(ranges.THICKNESS).describe(what),
+        thickness: length(thickness).describe(what),
         species: name('the name of a wood').describe('The wood, by its name.'),
         grain: choice('flatsawn', 'quartersawn').describe(
           'How the boards were cut from the log: which way they move most.',
@@ -23,15 +24,15 @@ export const drawerKeys = (unit: Unit) => {
       }),
     );
   const slips = group('{width: 10, height: 18}', {
-    width: size.describe("A slip's width, from the side inwards."),
-    height: size.describe("A slip's height, from the side's bottom edge up."),
+    width: strip.describe("A slip's width, from the side inwards."),
+    height: strip.describe("A slip's height, from the side's bottom edge up."),
   });
   const lip = group(
     '{sides: 6, top: 6, bottom: 0}',
     optional({
-      sides: gap.describe('On the left and on the right, each. 0 unless given.'),
-      top: gap.describe('Above. 0 unless given.'),
-      bottom: gap.describe('Below. 0 unless given.'),
+      sides: overlap.describe('On the left and on the right, each. 0 unless given.'),
+      top: overlap.describe('Above. 0 unless given.'),
+      bottom: overlap.describe('Below. 0 unless given.'),
     }),
   );
 
@@ -39,10 +40,14 @@ export const drawerKeys = (unit: Unit) => {
     stock: group(
       '{front: {thickness: 20}, side: {thickness: 11}}',
       optional({
-        front: board('Thickness of the fronts. Must be given where there are drawers.'),
-        side: board('Thickness of the sides. Must be given where there are drawers.'),
-        back: board("Thickness of the backs. The sides' unless given."),
-        bottom: board("Thickness of the bottoms. The groove's width unless given."),
+        front: board('Their thickness. Must be given where there are drawers.').describe('The fronts.'),
+        side: board('Their thickness. Must be given where there are drawers.').describe('The sides.'),
+        back: board("Their thickness. The sides' unless given.").describe(
+          'The backs. As the sides, in all that is not given.',
+        ),
+        bottom: board("Their thickness. The groove's width unless given.", ranges.BOTTOM_THICKNESS).describe(
+          'The bottoms.',
+        ),
       }),
     ).describe('What the parts are made of.'),
     joint: group('{slope: "1:7", pin: 5}', {
@@ -95,7 +100,7 @@ export const drawerKeys = (unit: Unit) => {
         lip: z
           .union(
             [
-              gap.transform((all) => ({ sides: all, top: all, bottom: all })),
+              overlap.transform((all) => ({ sides: all, top: all, bottom: all })),
               lip.transform(({ sides = 0, top = 0, bottom = 0 }) => ({ sides, top, bottom })),
             ],
             { error: 'one length all round, or written {sides: 6, top: 6, bottom: 0}' },
@@ -108,7 +113,7 @@ export const drawerKeys = (unit: Unit) => {
 
 /** One kind of drawer. */
 export const drawerSchema = (unit: Unit) => {
-  const size = lengths(unit)(ranges.SIZE);
+  const size = lengths(unit)(ranges.SPACE);
   const box = group('{width: 280, height: 76, depth: 420}', {
     width: size.describe('From left to right.'),
     height: size.describe('From bottom to top.'),

@@ -4,12 +4,7 @@ import { parseLength, quote, type Unit } from '../../units/length.ts';
 import { mm, type Phrase, say } from '../../units/phrase.ts';
 import { parseSlope } from '../../units/slope.ts';
 import { unicode } from '../unicode.ts';
-
-/** What a value may be, in mm where it is a length. */
-export interface Range {
-  readonly least: number;
-  readonly most: number;
-}
+import type { Range } from './ranges.ts';
 
 type Sink = z.core.$RefinementCtx;
 

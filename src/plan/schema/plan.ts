@@ -12,7 +12,7 @@ const namedJointSchema = (unit: Unit) => {
   return group('{name: Carcase, kind: through, width: 430, tailBoard: 19, pinBoard: 19}', {
     name: name('the name of a corner').describe('What the corner is called; no two may have one name.'),
     kind: cornerKind().describe('Through, or lapped: hidden at the front.'),
-    width: length(ranges.SIZE).describe('Width of both boards at the joint.'),
+    width: length(ranges.WIDTH).describe('Width of both boards at the joint.'),
     tailBoard: thickness.describe('Thickness of the board that carries the tails.'),
     pinBoard: thickness.describe('Thickness of the board that carries the pins.'),
     ...cornerKeys(unit),
@@ -38,7 +38,7 @@ export const planSchema = (unit: Unit) =>
       family: group(
         '{target: 18}',
         optional({
-          target: lengths(unit)(ranges.SIZE).describe(
+          target: lengths(unit)(ranges.TAIL).describe(
             "The width at the tip that the whole set's tails should keep to. Found from the set unless given.",
           ),
         }),

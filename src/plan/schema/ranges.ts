@@ -1,18 +1,42 @@
-import * as limits from '../../joint/limits.ts';
+import {
+  BOTTOM_THICKNESS_RANGE,
+  CLEARANCE_RANGE,
+  GROOVE_RANGE,
+  LIP_RANGE,
+  SPACE_RANGE,
+} from '../../drawer/limits.ts';
+import {
+  CHISEL_RANGE,
+  LEAST_BASE,
+  LEAST_LAP,
+  LEAST_PIN,
+  RATIO_RANGE,
+  THICKNESS_RANGE,
+  WIDTH_RANGE,
+} from '../../joint/limits.ts';
 
-/** What a plan may say, in mm: generous, but such that every sum stays finite. What lies outside is a slip of the pen. */
-export const SIZE = limits.WIDTH_RANGE;
-export const THICKNESS = limits.THICKNESS_RANGE;
-export const CHISEL = limits.CHISEL_RANGE;
-export const PIN = { least: limits.LEAST_PIN, most: limits.WIDTH_RANGE.most };
-export const LAP = { least: limits.LEAST_LAP, most: limits.THICKNESS_RANGE.most };
-/** A listed tail at its tip; how wide it must be for its base, its layout says. */
-export const TAIL = { least: limits.LEAST_BASE, most: limits.WIDTH_RANGE.most };
-export const GAP = { least: 0, most: 1000 };
-export const GROOVE = { least: 0.5, most: 100 };
+/** The least and the most of a value, both allowed. */
+export interface Range {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** What a plan may say, in mm: all that can be judged of one value by itself. */
+export const WIDTH = WIDTH_RANGE;
+export const THICKNESS = THICKNESS_RANGE;
+export const BOTTOM_THICKNESS = BOTTOM_THICKNESS_RANGE;
+export const SPACE = SPACE_RANGE;
+export const CLEARANCE = CLEARANCE_RANGE;
+export const GROOVE = GROOVE_RANGE;
+export const LIP = LIP_RANGE;
+export const CHISEL = CHISEL_RANGE;
+export const PIN = { least: LEAST_PIN, most: WIDTH_RANGE.most };
+export const LAP = { least: LEAST_LAP, most: THICKNESS_RANGE.most };
+/** A tail at its tip; how wide it must be for its base to be cut, its layout says. */
+export const TAIL = { least: LEAST_BASE, most: WIDTH_RANGE.most };
 /** From each tail to its neighbour. */
-export const RATIO = limits.RATIO_RANGE;
+export const RATIO = RATIO_RANGE;
 /** Equal drawers. */
 export const COUNT = { least: 1, most: 1000 };
-/** Which of these a board has room for, its layout says. */
+/** How many of these a board has room for, its layout says. */
 export const TAILS = { least: 1, most: 10_000 };

@@ -3,7 +3,7 @@ import { quote } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
 
 /** The two lists of things to make. */
-export const LISTS = ['drawers', 'joints'] as const;
+const LISTS = ['drawers', 'joints'] as const;
 export type List = (typeof LISTS)[number];
 
 export const isGroup = (value: unknown): value is Readonly<Record<string, unknown>> =>

@@ -1,9 +1,10 @@
 import { accept, type Complaint, type Place, type Result, refuse } from '../complaint.ts';
 import type { BottomSpec, DrawerSpec, JointWish, Stock } from '../drawer/spec.ts';
 import { say } from '../units/phrase.ts';
-import { contradictions, mergeJoint, spacingOf } from './mergeJoint.ts';
-import type { NamedJoint } from './plan.ts';
-import type { WrittenDrawer, WrittenJoint, WrittenNamedJoint } from './schema/plan.ts';
+import { contradictions } from './contradictions.ts';
+import { mergeJoint } from './mergeJoint.ts';
+import type { WrittenDrawer, WrittenJoint } from './schema/plan.ts';
+import { spacingOf } from './spacingOf.ts';
 
 /** What a drawer is given where neither it nor its plan says otherwise, in mm; all of it common practice. */
 const FIT = { side: 0.5, top: 1, behind: 10 };
@@ -16,10 +17,7 @@ const INSET = { sides: 0, top: 0, bottom: 0 };
 const defaultGrooveDepth = (side: number): number => Math.floor(side) / 2;
 
 /** The keys that a plan gives for all its drawers. */
-export type DrawerDefaults = Pick<
-  WrittenDrawer,
-  'stock' | 'joint' | 'groove' | 'fit' | 'back' | 'bottom' | 'front'
->;
+type DrawerDefaults = Pick<WrittenDrawer, 'stock' | 'joint' | 'groove' | 'fit' | 'back' | 'bottom' | 'front'>;
 
 /** A drawer as it is to be made: its own keys, else the plan's, else the defaults. */
 export const fillDrawer = (plan: DrawerDefaults, drawer: WrittenDrawer, at: Place): Result<DrawerSpec> => {
@@ -118,15 +116,3 @@ const bottomOf = ({
   slack,
   hold: slips === undefined || slips === 'none' ? { kind: 'groove' } : { kind: 'slips', ...slips },
 });
-
-/** A corner that belongs to no drawer; the plan's keys for drawers do not touch it. */
-export const fillJoint = (written: WrittenNamedJoint, at: Place): Result<NamedJoint> => {
-  const { name, kind, lap, tails, pins, graded, ...sizes } = written;
-  const wrong = contradictions(written, at);
-  if (wrong.length > 0) return refuse(...wrong);
-  const spec = { ...sizes, spacing: spacingOf(written) };
-  return accept({
-    name,
-    spec: kind === 'through' ? { ...spec, kind } : { ...spec, kind, ...(lap === undefined ? {} : { lap }) },
-  });
-};

@@ -1,0 +1,34 @@
+import type { Cutter } from '../../src/guided/cutter.ts';
+import { type Guided, guidedCut } from '../../src/guided/guided.ts';
+import { layOutForCutter } from '../../src/guided/layOutForCutter.ts';
+import type { Joint } from '../../src/joint/joint.ts';
+import type { JointSpec } from '../../src/joint/spec.ts';
+
+export const CUTTER: Cutter = { diameter: 12.7, angle: 8, length: 20 };
+/** Diameter of the straight cutter for through pins. */
+export const STRAIGHT = 8;
+
+export const LAPPED: JointSpec = {
+  kind: 'lapped',
+  width: 120,
+  tailBoard: 14,
+  pinBoard: 20,
+  lap: 5,
+  pin: 10,
+  halfPin: { lower: 6, upper: 3 },
+  spacing: { kind: 'even', tails: 3 },
+};
+export const THROUGH: JointSpec = {
+  kind: 'through',
+  width: 150,
+  tailBoard: 14,
+  pinBoard: 16,
+  pin: 12,
+  spacing: { kind: 'even', tails: 3 },
+};
+
+export const cutOf = (spec: JointSpec): { joint: Joint; guided: Guided } => {
+  const laid = layOutForCutter(spec, CUTTER);
+  if (!laid.ok) throw new Error(JSON.stringify(laid.complaints));
+  return { joint: laid.value, guided: guidedCut(laid.value, CUTTER, STRAIGHT) };
+};

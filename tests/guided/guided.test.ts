@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { gauges } from '../../src/joint/settings.ts';
+import { cutOf, LAPPED, STRAIGHT, THROUGH } from './example.ts';
+
+const TAN = Math.tan((8 * Math.PI) / 180);
+
+describe('guidedCut', () => {
+  it('clears as many spaces as there are pins, at the depth of the joint', () => {
+    for (const spec of [LAPPED, THROUGH]) {
+      const { joint, guided } = cutOf(spec);
+      expect(guided.passes.length).toBe(joint.pins.length);
+      expect(guided.depth).toBe(joint.depth);
+    }
+  });
+
+  it('leaves half the diameter as a round in a lapped socket, and none in a through one', () => {
+    expect(cutOf(LAPPED).guided.socketRadius).toBe(6.35);
+    expect(cutOf(THROUGH).guided.socketRadius).toBe(0);
+  });
+
+  it('says the least pin at its depth', () => {
+    expect(cutOf(LAPPED).guided.leastPin).toBeCloseTo(12.7 - 30 * TAN, 12);
+    expect(cutOf(THROUGH).guided.leastPin).toBeCloseTo(12.7 - 32 * TAN, 12);
+  });
+
+  it('cuts lapped sockets with the same cutter, and through ones with a straight one as deep as the tail board', () => {
+    const lapped = cutOf(LAPPED);
+    expect(lapped.guided.pinCut).toMatchObject({ kind: 'round', socket: { length: 14 } });
+    expect(lapped.guided.pinCut.passes.length).toBe(lapped.joint.tails.length);
+    expect(cutOf(THROUGH).guided.pinCut).toMatchObject({ kind: 'straight', diameter: STRAIGHT, depth: 14 });
+    const proud = cutOf({ ...THROUGH, proud: 0.5 });
+    expect(proud.guided.pinCut).toMatchObject({ depth: gauges(proud.joint).pinBoardFace });
+  });
+});

@@ -1,0 +1,131 @@
+import dxfParser, { type ILwpolylineEntity } from 'dxf-parser';
+import type { CrossSection as Section } from 'manifold-3d';
+import { describe, expect, it } from 'vitest';
+import { flatten, type Outline } from '../../src/drawing/outline.ts';
+import { guideLayers } from '../../src/guided/drawGuide.ts';
+import { type GuideBoard, guideBoard } from '../../src/guided/guideBoard.ts';
+import { renderDxf } from '../../src/render/dxf.ts';
+import { CUTTER, cutOf, LAPPED, THROUGH } from '../guided/example.ts';
+import { CrossSection } from './guidedSolids.ts';
+
+/** In Node the package is the class itself, whatever its types say. */
+const Parser = dxfParser as unknown as typeof dxfParser.DxfParser;
+
+const CASES = [
+  ['lapped tails', LAPPED, 'tail', 16],
+  ['lapped sockets', LAPPED, 'pin', 16],
+  ['through tails', THROUGH, 'tail', 16],
+  ['through pins', THROUGH, 'pin', 11],
+] as const;
+
+const guideOf = (spec: (typeof CASES)[number][1], board: 'tail' | 'pin', bush: number): GuideBoard => {
+  const { joint, guided } = cutOf(spec);
+  const guide = guideBoard(joint, CUTTER, guided, board, bush);
+  if (!guide.ok) throw new Error(JSON.stringify(guide.complaints));
+  return guide.value;
+};
+
+/** In a slot as wide as the bush its centre has only a line to run along; with this play, in mm, it has an area. */
+const PLAY = 0.004;
+
+/** Everything that a cutter takes whose bush runs along every wall of a guide: manifold-3d moves the walls by the radii. */
+const reach = (guide: GuideBoard): Section => {
+  const solid = new CrossSection([flatten(guide.outline).points.map(([x, y]) => [x, y])]);
+  const { min, max } = solid.bounds();
+  const free = CrossSection.square([max[0] - min[0] + 60, max[1] - min[1] + 120])
+    .translate([min[0] - 60, min[1] - 60])
+    .subtract(solid.offset(guide.bush / 2 - PLAY, 'Round', 2, 256));
+  const mouth = max[0];
+  // Only what lies in the slots: before their mouths, not round the guide.
+  const slots = free.intersect(
+    CrossSection.square([mouth - min[0] - 1, max[1] - min[1] - 20]).translate([min[0] + 1, min[1] + 10]),
+  );
+  return slots.offset(guide.cutter.diameter / 2, 'Round', 2, 256);
+};
+
+describe('a guide board', () => {
+  it.each(CASES)(
+    'lets the bush take the cutter exactly where the layout wants it: %s',
+    (_, spec, board, bush) => {
+      const { joint, guided } = cutOf(spec);
+      const guide = guideOf(spec, board, bush);
+      const [from, to] = guide.work;
+      // The cut at the cutter's end, over the work; for sockets that end in a round, over the square part before it.
+      const start = guided.pinCut.kind === 'round' && board === 'pin' ? -guided.pinCut.socket.stop : from;
+      const strip = CrossSection.square([to - start, joint.width]).translate([start, 0]);
+      const cut = reach(guide).intersect(strip);
+      const spaces = board === 'tail' ? joint.pins.map(({ wide }) => [wide, wide] as const) : [];
+      const sockets =
+        board === 'pin'
+          ? joint.tails.map(({ tip, base }) => [joint.kind === 'lapped' ? tip : base, tip] as const)
+          : [];
+      const wished = CrossSection.union(
+        [...spaces, ...sockets].map(
+          ([near, far]) =>
+            new CrossSection([
+              [
+                [start, near[0]],
+                [to, far[0]],
+                [to, far[1]],
+                [start, near[1]],
+              ],
+            ]),
+        ),
+      );
+      expect(wished.area()).toBeGreaterThan(100);
+      // No more than 0.01 mm off over any length of wall.
+      expect(cut.subtract(wished.offset(0.01, 'Miter')).area()).toBeLessThan(1e-6);
+      expect(wished.offset(-0.01, 'Miter').subtract(cut).area()).toBeLessThan(1e-6);
+    },
+  );
+});
+
+describe('its DXF file, read again by dxf-parser', () => {
+  const parse = (guide: GuideBoard) => {
+    const dxf = new Parser().parseSync(renderDxf(guideLayers(guide)));
+    if (dxf === null) throw new Error('not a DXF file');
+    return dxf;
+  };
+
+  it.each(CASES)('is in mm, of R12 or later: %s', (_, spec, board, bush) => {
+    const { header } = parse(guideOf(spec, board, bush));
+    // Autodesk's DXF reference: $INSUNITS 4 is millimetres; versions AC1009 (R12) and up.
+    expect(header.$INSUNITS).toBe(4);
+    expect(String(header.$ACADVER) >= 'AC1009').toBe(true);
+  });
+
+  it.each(CASES)(
+    'holds one closed outline whose every corner and arc is that of the guide: %s',
+    (_, spec, board, bush) => {
+      const guide = guideOf(spec, board, bush);
+      const onOutline = parse(guide).entities.filter(({ layer }) => layer === 'OUTLINE');
+      expect(onOutline.length).toBe(1);
+      const entity = onOutline[0] as ILwpolylineEntity;
+      expect(entity.shape).toBe(true);
+      const read: Outline = entity.vertices.map(({ x, y, bulge }) => ({
+        at: [x, y],
+        ...(bulge !== undefined && { bulge }),
+      }));
+      expect(read.length).toBe(guide.outline.length);
+      guide.outline.forEach(({ at, bulge }, i) => {
+        expect(read[i]?.at[0]).toBeCloseTo(at[0], 5);
+        expect(read[i]?.at[1]).toBeCloseTo(at[1], 5);
+        expect(read[i]?.bulge ?? 0).toBeCloseTo(bulge ?? 0, 5);
+      });
+    },
+  );
+
+  it('keeps centre lines, fence and work on layers of their own, with their line types', () => {
+    const dxf = parse(guideOf(LAPPED, 'tail', 16));
+    expect(new Set(dxf.entities.map(({ layer }) => layer))).toEqual(
+      new Set(['OUTLINE', 'CENTRE', 'FENCE', 'WORK']),
+    );
+    expect(Object.keys(dxf.tables.lineType.lineTypes)).toEqual(expect.arrayContaining(['CENTER', 'HIDDEN']));
+    expect(dxf.entities.filter(({ layer }) => layer === 'CENTRE').length).toBe(4);
+  });
+
+  it('is the same bytes every time', () => {
+    const guide = guideOf(THROUGH, 'pin', 11);
+    expect(renderDxf(guideLayers(guide))).toBe(renderDxf(guideLayers(guide)));
+  });
+});

@@ -1,0 +1,137 @@
+import { describe, expect, it } from 'vitest';
+import { speak } from '../../src/units/phrase.ts';
+import { findWood, SOURCE_NOTES, WOODS } from '../../src/wood/species.ts';
+
+const nameOf = (name: string): string | false => {
+  const result = findWood(name);
+  return result.ok && result.value.name;
+};
+
+const closest = (name: string): string[] => {
+  const result = findWood(name);
+  const says = result.ok ? '' : result.complaints.map((complaint) => speak(complaint.says, 'mm')).join();
+  return says.split('the closest names are ')[1]?.split('; ') ?? [];
+};
+
+describe('findWood', () => {
+  it('finds every wood by its own name', () => {
+    for (const wood of WOODS) expect(findWood(wood.name)).toEqual({ ok: true, value: wood });
+  });
+
+  it('gives the figures of the table and where they come from', () => {
+    expect(findWood('Cherry, black')).toEqual({
+      ok: true,
+      value: { name: 'Cherry, black', radial: 0.00126, tangential: 0.00248, source: 'handbook' },
+    });
+    expect(findWood('Teak')).toEqual({
+      ok: true,
+      value: { name: 'Teak', radial: 0.00101, tangential: 0.00186, source: 'memory' },
+    });
+  });
+
+  it.each(['black cherry', 'BLACK CHERRY', ' cherry  black ', 'Cherry,black', 'cherry-black'])(
+    'takes %j for Cherry, black',
+    (name) => {
+      expect(nameOf(name)).toBe('Cherry, black');
+    },
+  );
+
+  it('does not split a name inside a word with an accent', () => {
+    expect(nameOf('chérry')).toBe(false);
+  });
+
+  it.each([
+    ['alder', 'Alder, red'],
+    ['ash', 'Ash, white'],
+    ['white ash', 'Ash, white'],
+    ['American ash', 'Ash, white'],
+    ['aspen', 'Aspen, quaking'],
+    ['basswood', 'Basswood, American'],
+    ['American linden', 'Basswood, American'],
+    ['beech', 'Beech, American'],
+    ['buckeye', 'Buckeye, yellow'],
+    ['white walnut', 'Butternut'],
+    ['catalpa', 'Catalpa, northern'],
+    ['cherry', 'Cherry, black'],
+    ['American cherry', 'Cherry, black'],
+    ['American black cherry', 'Cherry, black'],
+    ['chestnut', 'Chestnut, American'],
+    ['white elm', 'Elm, American'],
+    ['red elm', 'Elm, slippery'],
+    ['pecan', 'Hickory, pecan'],
+    ['honey locust', 'Honeylocust'],
+    ['robinia', 'Locust, black'],
+    ['false acacia', 'Locust, black'],
+    ['madrone', 'Madrone, Pacific'],
+    ['magnolia', 'Magnolia, southern'],
+    ['hard maple', 'Maple, sugar'],
+    ['rock maple', 'Maple, sugar'],
+    ['red oak', 'Oak, commercial red'],
+    ['American red oak', 'Oak, commercial red'],
+    ['white oak', 'Oak, commercial white'],
+    ['American white oak', 'Oak, commercial white'],
+    ['persimmon', 'Persimmon, common'],
+    ['sweet gum', 'Sweetgum'],
+    ['red gum', 'Sweetgum'],
+    ['tan oak', 'Tanoak'],
+    ['black gum', 'Tupelo, black'],
+    ['walnut', 'Walnut, black'],
+    ['American walnut', 'Walnut, black'],
+    ['American black walnut', 'Walnut, black'],
+    ['tulip poplar', 'Yellow-poplar'],
+    ['American tulipwood', 'Yellow-poplar'],
+    ['Douglas fir', 'Douglas-fir, coast'],
+    ['white pine', 'Pine, eastern white'],
+  ])('knows %s, in common use, as %s', (everyday, name) => {
+    expect(nameOf(everyday)).toBe(name);
+  });
+
+  it.each(['oak', 'maple', 'elm', 'birch', 'sycamore', 'poplar', 'constructor', '__proto__', ''])(
+    'does not guess at %j',
+    (name) => {
+      expect(nameOf(name)).toBe(false);
+    },
+  );
+
+  it('names the woods that a family name could be, the everyday ones first', () => {
+    expect(closest('maple')).toEqual(['Maple, sugar', 'Maple, bigleaf', 'Maple, red']);
+    expect(closest('birch')).toEqual(['Birch, paper', 'Birch, river', 'Birch, yellow']);
+    expect(closest('oak').slice(0, 2)).toEqual(['Oak, commercial red', 'Oak, commercial white']);
+  });
+
+  it.each([
+    ['chery', 'Cherry, black'],
+    ['blak chery', 'Cherry, black'],
+    ['red okk', 'Oak, commercial red'],
+    ['white ash, kiln dried', 'Ash, white'],
+    ['mahogony', 'Mahogany'],
+    ['sycamore', 'Sycamore, American'],
+  ])('offers what %j was meant for first', (misspelt, name) => {
+    expect(closest(misspelt)[0]).toBe(name);
+  });
+
+  it('names three different woods for any name, even one like none', () => {
+    for (const name of ['', 'xyz', '木', '123', 'black']) expect(new Set(closest(name)).size).toBe(3);
+  });
+
+  it('says what was asked for and how to give a wood of your own', () => {
+    expect(findWood('Iroko')).toMatchObject({
+      complaints: [
+        { at: [], hint: [expect.stringContaining('{shrinkage: {radial: 3.7, tangential: 7.1}}')] },
+      ],
+    });
+    const result = findWood('Iroko');
+    expect(result.ok ? '' : result.complaints.map(({ says }) => speak(says, 'mm')).join()).toMatch(
+      /^"Iroko" is not a wood of the handbook's table; /u,
+    );
+  });
+});
+
+describe('SOURCE_NOTES', () => {
+  it('tells figures from memory from those of the book', () => {
+    expect(SOURCE_NOTES.memory).toContain('from memory');
+    expect(SOURCE_NOTES.handbook).toContain('FPL-GTR-190');
+    expect(SOURCE_NOTES.handbook).not.toContain('memory');
+    expect(SOURCE_NOTES.own).toBe('your own figures');
+  });
+});
