@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { deflateRawSync } from 'node:zlib';
 import { build } from 'esbuild';
+import { BUNDLING } from './bundling.mjs';
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const read = (path) => readFileSync(here(path), 'utf8');
@@ -30,7 +31,7 @@ const packed = (id, data) =>
 
 const hash = (script) => `'sha256-${createHash('sha256').update(script).digest('base64')}'`;
 
-/** The page as text, and how much of it is read before sheets are asked for. */
+/** The page as text. */
 export const buildPage = async () => {
   const [script, press, css] = await Promise.all([
     bundle('src/page/main.ts', {
@@ -38,7 +39,7 @@ export const buildPage = async () => {
     }),
     bundle('src/page/press.ts', {
       globalName: 'globalThis.halfpinPress',
-      alias: { pdfkit: here('node_modules/pdfkit/js/pdfkit.browser.mjs') },
+      alias: BUNDLING.alias,
       // A script has no address of its own; pdfkit makes a name of it.
       define: { 'import.meta.url': '"https://example.org/"' },
     }),
@@ -58,14 +59,13 @@ export const buildPage = async () => {
     packed('font-regular', readFileSync(here('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf'))),
     packed('font-bold', readFileSync(here('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf'))),
   ].join('\n');
-  const fill = (parts) =>
-    Object.entries(parts).reduce(
-      (html, [mark, part]) => html.replace(mark, () => part),
-      read('src/page/page.html'),
-    );
-  const first = {
+  const parts = {
     '<!--head-->': `<meta http-equiv="Content-Security-Policy" content="${policy}"><style>${css}</style>`,
     '<!--script-->': `<script>${script}</script>`,
+    '<!--sheets-->': sheets,
   };
-  return { html: fill({ ...first, '<!--sheets-->': sheets }), first: fill(first) };
+  return Object.entries(parts).reduce(
+    (html, [mark, part]) => html.replace(mark, () => part),
+    read('src/page/page.html'),
+  );
 };

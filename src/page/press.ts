@@ -11,7 +11,13 @@ import { renderPdf } from '../render/pdf.ts';
 import { renderSvg } from '../render/svg.ts';
 import type { PieceChoice } from '../template/corner.ts';
 import type { TemplateWork } from '../template/corners.ts';
-import { type SetLayout, type SheetWish, setLayouts, setPieces } from '../template/setLayouts.ts';
+import {
+  type SetLayout,
+  type SheetWish,
+  type SheetWork,
+  setLayouts,
+  setPieces,
+} from '../template/setLayouts.ts';
 import type { Unit } from '../units/length.ts';
 
 /** What is to be printed, and how. */
@@ -26,7 +32,7 @@ export interface PressSheets {
 }
 
 /** Every kind of sheet of a set, as the program's `draw` makes them. */
-export const layAll = (work: TemplateWork, wish: PressWish): Result<PressSheets[]> => {
+export const layAll = (work: SheetWork, wish: PressWish): Result<PressSheets[]> => {
   const laid = setLayouts(work, setPieces(work, wish.choice), wish).map(({ name, layout }) => ({
     name,
     title: `${wish.title}: ${name}`,

@@ -8,8 +8,7 @@ import { readProof } from '../paper/readProof.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper, parsePaper } from '../paper/sizes.ts';
 import type { Board } from '../template/band.ts';
 import type { PieceChoice } from '../template/corner.ts';
-import type { TemplateWork } from '../template/corners.ts';
-import type { SetLayout } from '../template/setLayouts.ts';
+import type { SetLayout, SheetWork } from '../template/setLayouts.ts';
 import { formatNumber, parseLength } from '../units/length.ts';
 import { mm, say as says, speak } from '../units/phrase.ts';
 import { element, setText } from './dom.ts';
@@ -72,9 +71,10 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
     return undefined;
   };
 
-  const work = (): TemplateWork => {
+  const work = (): SheetWork => {
     const { set, joints } = now().laid;
-    return { drawers: set.drawers, joints, units: unit() };
+    const { drawers, family } = set;
+    return { drawers, joints, units: unit(), ...(family && { family }) };
   };
 
   const wishOf = (on: Printing): PressWish => {
@@ -108,9 +108,10 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
     if (on === undefined) return undefined;
     const { press } = await loadPress();
     const all = press.layAll(work(), wishOf(on));
-    if (all.ok) return all.value.find((each) => each.name === name);
-    refuse(all.complaints);
-    return undefined;
+    const found = all.ok ? all.value.find((each) => each.name === name) : undefined;
+    if (!all.ok) refuse(all.complaints);
+    else if (found === undefined) say('There are no drawers in this plan, so there is no such sheet.', true);
+    return found;
   };
 
   const takePdf = (name: SetLayout['name']) =>
@@ -210,6 +211,8 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
 
   const tasks: Readonly<Record<string, () => unknown>> = {
     'take-templates': takePdf('templates'),
+    'take-bench': takePdf('bench'),
+    'take-comparison': takePdf('comparison'),
     'take-print': print,
     'take-pieces': takePieces,
     'take-parts': takeParts,

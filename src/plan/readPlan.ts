@@ -82,15 +82,6 @@ const schemaIn = (unit: Unit): ReturnType<typeof planSchema> => {
   return schema;
 };
 
-const schemas = new Map<Unit, ReturnType<typeof planSchema>>();
-
-/** The schema, made only once: that takes longer than reading a plan with it. */
-const schemaIn = (unit: Unit): ReturnType<typeof planSchema> => {
-  const schema = schemas.get(unit) ?? planSchema(unit);
-  schemas.set(unit, schema);
-  return schema;
-};
-
 const TOP = { line: 1, column: 1 };
 
 const unreadable = (...complaints: readonly PlanComplaint[]): PlanReading => ({

@@ -1,9 +1,5 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
-import { buildPage } from '../../buildPage.mjs';
 
 /** Debian's Chromium, and how it is started where there is no screen and no network. */
 const EXECUTABLE = '/usr/bin/chromium';
@@ -21,26 +17,17 @@ const FLAGS = [
 /** The page in a real browser, opened as a file. */
 export interface Visit {
   readonly browser: Browser;
-  readonly address: string;
-  /** What of the page is read before sheets are asked for. */
-  readonly first: string;
   /** Opens the page anew, as a visitor who has never been there, without a network; errors in it fail the test. */
   readonly open: (options?: BrowserContextOptions & { readonly hash?: string }) => Promise<Page>;
   readonly close: () => Promise<void>;
 }
 
 export const visit = async (): Promise<Visit> => {
-  const { html, first } = await buildPage();
-  const folder = mkdtempSync(join(tmpdir(), 'halfpin-page-'));
-  const file = join(folder, 'halfpin.html');
-  writeFileSync(file, html);
-  const address = pathToFileURL(file).href;
+  const address = pathToFileURL('dist/halfpin.html').href;
   const browser = await chromium.launch({ executablePath: EXECUTABLE, args: FLAGS });
   const faults: string[] = [];
   return {
     browser,
-    address,
-    first,
     open: async ({ hash = '', ...options } = {}) => {
       const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
       await context.setOffline(true);
@@ -57,7 +44,6 @@ export const visit = async (): Promise<Visit> => {
     },
     close: async () => {
       await browser.close();
-      rmSync(folder, { recursive: true });
       if (faults.length > 0) throw new Error(faults.join('\n'));
     },
   };
