@@ -1,7 +1,6 @@
 import { accept, type Complaint, type Result } from '../complaint.ts';
 import { formatPlanComplaint } from '../plan/planComplaint.ts';
-import { quote, type Unit } from '../units/length.ts';
-import { speak } from '../units/phrase.ts';
+import { formatLength, quote, type Unit } from '../units/length.ts';
 import { adjust } from './adjust.ts';
 import { benchDialog } from './benchDialog.ts';
 import { cabinetView } from './cabinetView.ts';
@@ -14,10 +13,11 @@ import { editPlan } from './editPlan.ts';
 import { count, makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } from './edits.ts';
 import { familyView } from './familyView.ts';
 import { files } from './files.ts';
-import { handlesOf, handleText } from './handles.ts';
+import { handlesOf } from './handles.ts';
 import { layOutPlan } from './layOutPlan.ts';
 import { messages } from './messages.ts';
 import { find, type Page } from './page.ts';
+import { sentence } from './sentence.ts';
 import {
   amend,
   attempt,
@@ -59,10 +59,8 @@ export const startApp = (): void => {
 
   const said = messages(find('messages', HTMLElement));
   const spoken = find('spoken', HTMLElement);
-  const sentence = ({ says, hint }: Complaint): string =>
-    hint === undefined ? speak(says, unit()) : `${speak(says, unit())}; try ${speak(hint, unit())}`;
   const refuse = (complaints: readonly Complaint[]): void => {
-    const [first, ...more] = complaints.map(sentence);
+    const [first, ...more] = complaints.map((complaint) => sentence(complaint, unit()));
     if (first !== undefined) said.show({ kind: 'stop', title: first, lines: more });
   };
 
@@ -141,8 +139,8 @@ export const startApp = (): void => {
         go(nudge(session, handle, steps));
         const [stop] = session.stopped?.stop ?? [];
         const moved = handlesOf(selectedCorner(session)).find(({ id }) => id === handle.id);
-        if (stop !== undefined) setText(spoken, sentence(stop));
-        else if (moved !== undefined) setText(spoken, handleText(moved, unit()));
+        if (stop !== undefined) setText(spoken, sentence(stop, unit()));
+        else if (moved !== undefined) setText(spoken, formatLength(moved.value, unit()));
       },
     }),
     familyView(find('family', HTMLElement), { select }),
@@ -209,7 +207,7 @@ export const startApp = (): void => {
     setText(familyTitle, length === 0 ? 'Corners' : 'The family');
     undoButton.disabled = session.history.past.length === 0;
     redoButton.disabled = session.history.future.length === 0;
-    const lines = adviceFor(corner, now).map(sentence);
+    const lines = adviceFor(corner, now).map((complaint) => sentence(complaint, unit()));
     if (advised !== lines.join('\n')) {
       advised = lines.join('\n');
       advice.replaceChildren(...lines.map((line) => element('li', {}, line)));

@@ -22,9 +22,12 @@ export interface CornerSheet {
   readonly scale: number;
   readonly width: number;
   readonly height: number;
-  /** In px: where the reference edge lies, and the boards' other edge. */
-  readonly foot: number;
+  /** In px: where the boards' upper edge lies. */
   readonly top: number;
+  /** Where a distance from the reference edge lies, in px from above. */
+  readonly y: (u: number) => number;
+  /** In mm. */
+  readonly boardWidth: number;
   readonly tailFace: Face;
   readonly tailEnd: Face;
   readonly pinEnd: Face;
@@ -110,8 +113,9 @@ export const cornerSheet = ({ joint, groove }: Corner, frame: Frame): CornerShee
     scale,
     width: Math.max(frame.width, pinFace.x1 + frame.right),
     height: frame.top + width * scale + frame.bottom,
-    foot: frame.top + width * scale,
     top: frame.top,
+    y: (u) => frame.top + (width - u) * scale,
+    boardWidth: width,
     tailFace,
     tailEnd,
     pinEnd,

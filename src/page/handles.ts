@@ -1,4 +1,3 @@
-import { formatLength, type Unit } from '../units/length.ts';
 import { dragQuantity, type Scope } from './adjust.ts';
 import type { Corner } from './corner.ts';
 import { dragLine, type Moved } from './edits.ts';
@@ -19,18 +18,30 @@ export interface Handle {
   /** In mm. */
   readonly value: number;
   readonly most: number;
+  /** What it moves: a line between two widths, with its neighbours; the groove; or an upright of the drawing. Levels in mm. */
+  readonly on:
+    | { readonly kind: 'line'; readonly line: number; readonly below: number; readonly above: number }
+    | { readonly kind: 'groove'; readonly from: number; readonly to: number }
+    | { readonly kind: 'upright'; readonly x: 'tailBaseline' | 'lapLine' | 'pinBaseline' };
   readonly move: (now: Snapshot, corner: Corner, to: number, scope: Scope) => Moved;
 }
 
-export const lineHandles = (corner: Corner): Handle[] => {
+const lineHandles = (corner: Corner): Handle[] => {
   const widths = widthsOf(corner.joint);
-  return linesOf(widths).map((value, line) => ({
+  const lines = linesOf(widths);
+  return lines.map((value, line) => ({
     id: `line ${line}`,
     label: lineLabel(line, widths.length),
     axis: 'u',
     sense: 1,
     value,
     most: corner.joint.width,
+    on: {
+      kind: 'line',
+      line,
+      below: lines[line - 1] ?? Number.NEGATIVE_INFINITY,
+      above: lines[line + 1] ?? Number.POSITIVE_INFINITY,
+    },
     move: (now, at, to) => dragLine(now, at, line, to),
   }));
 };
@@ -41,19 +52,14 @@ const lineLabel = (line: number, count: number): string =>
 
 const quantityHandle = (
   corner: Corner,
-  id: string,
   measure: Quantity | undefined,
-  label: string,
-  { axis, sense }: Pick<Handle, 'axis' | 'sense'>,
+  handle: Pick<Handle, 'id' | 'label' | 'axis' | 'sense' | 'on'>,
 ): Handle[] => {
   const value = measure?.get(corner);
   if (measure === undefined || value === undefined) return [];
   return [
     {
-      id,
-      label,
-      axis,
-      sense,
+      ...handle,
       value,
       most: corner.joint.width,
       move: (now, at, to, scope) => dragQuantity(now, at, measure, to, scope),
@@ -61,48 +67,59 @@ const quantityHandle = (
   ];
 };
 
-/** The uprights and the groove. Where a tail's length and its lap make up the front, one follows from the other. */
-const quantityHandles = (corner: Corner): Handle[] => {
+/** The uprights. Where a tail's length and the lap make up the front's thickness, each follows from the other. */
+const uprightHandles = (corner: Corner): Handle[] => {
   const { joint, ref } = corner;
   const of = (key: string) => quantity(corner, key);
-  const across = (sense: 1 | -1) => ({ axis: 'x', sense }) as const;
-  const side = ref.of === 'joint' ? of('tailBoard') : of('side');
-  const end = ref.of === 'joint' ? of('pinBoard') : ref.end === 'front' ? of('front') : of('back');
+  const side = of(ref.of === 'joint' ? 'tailBoard' : 'side');
+  const end = of(ref.of === 'joint' ? 'pinBoard' : ref.end);
+  const tails = { id: 'tail baseline', axis: 'x', on: { kind: 'upright', x: 'tailBaseline' } } as const;
   return [
     ...(joint.kind === 'lapped'
       ? [
-          ...quantityHandle(
-            corner,
-            'tail baseline',
-            of('lap'),
-            'baseline of the tails, by the lap',
-            across(1),
-          ),
-          ...quantityHandle(corner, 'lap', of('lap'), 'lap', across(1)),
+          ...quantityHandle(corner, of('lap'), {
+            ...tails,
+            label: 'baseline of the tails, by the lap',
+            sense: 1,
+          }),
+          ...quantityHandle(corner, of('lap'), {
+            id: 'lap',
+            label: 'lap',
+            axis: 'x',
+            sense: 1,
+            on: { kind: 'upright', x: 'lapLine' },
+          }),
         ]
-      : quantityHandle(
-          corner,
-          'tail baseline',
-          end,
-          "baseline of the tails, by the pin board's thickness",
-          across(-1),
-        )),
-    ...quantityHandle(
-      corner,
-      'pin baseline',
-      side,
-      "baseline of the pins, by the tail board's thickness",
-      across(1),
-    ),
-    ...(corner.groove === undefined
-      ? []
-      : quantityHandle(corner, 'groove', of('grooveOffset'), 'groove, from the reference edge', {
-          axis: 'u',
-          sense: 1,
+      : quantityHandle(corner, end, {
+          ...tails,
+          label: "baseline of the tails, by the pin board's thickness",
+          sense: -1,
         })),
+    ...quantityHandle(corner, side, {
+      id: 'pin baseline',
+      label: "baseline of the pins, by the tail board's thickness",
+      axis: 'x',
+      sense: 1,
+      on: { kind: 'upright', x: 'pinBaseline' },
+    }),
   ];
 };
 
-export const handleText = ({ value }: Handle, unit: Unit): string => formatLength(value, unit);
+const grooveHandle = (corner: Corner): Handle[] => {
+  const { groove } = corner;
+  if (groove === undefined) return [];
+  return quantityHandle(corner, quantity(corner, 'grooveOffset'), {
+    id: 'groove',
+    label: 'groove, from the reference edge',
+    axis: 'u',
+    sense: 1,
+    on: { kind: 'groove', from: groove.offset, to: groove.offset + groove.width },
+  });
+};
 
-export const handlesOf = (corner: Corner): Handle[] => [...quantityHandles(corner), ...lineHandles(corner)];
+/** Everything on a corner that can be moved. */
+export const handlesOf = (corner: Corner): Handle[] => [
+  ...uprightHandles(corner),
+  ...grooveHandle(corner),
+  ...lineHandles(corner),
+];

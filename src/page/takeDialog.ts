@@ -1,29 +1,21 @@
-import { type Complaint, type Result, refuse as refuseAll, under } from '../complaint.ts';
+import { type Complaint, under } from '../complaint.ts';
 import { parts } from '../drawer/parts.ts';
 import { partsCsv } from '../drawer/partsCsv.ts';
-import type { PrinterError } from '../paper/correction.ts';
 import { DEFAULT_MARGIN } from '../paper/printable.ts';
-import { proofLengths } from '../paper/proofLengths.ts';
-import { readProof } from '../paper/readProof.ts';
-import { ANSI_PAPERS, ISO_PAPERS, type Paper, parsePaper } from '../paper/sizes.ts';
+import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../paper/sizes.ts';
 import type { Board } from '../template/band.ts';
 import type { PieceChoice } from '../template/corner.ts';
 import type { SetLayout, SheetWork } from '../template/setLayouts.ts';
 import { formatNumber, parseLength } from '../units/length.ts';
-import { mm, say as says, speak } from '../units/phrase.ts';
 import { element, setText } from './dom.ts';
 import { loadPress } from './loadPress.ts';
+import { measuredError, type Printing } from './measuredError.ts';
 import { find, type Page } from './page.ts';
 import type { PressSheets, PressWish } from './press.ts';
 import { keepPrinter, printers } from './printers.ts';
 import { printPages } from './printPages.ts';
 import { saveFile } from './saveFile.ts';
-
-/** What to print on and how, as it stands in the dialog. */
-interface Printing {
-  readonly paper: Paper;
-  readonly margin: number;
-}
+import { sentence } from './sentence.ts';
 
 /** All that can be taken away: sheets, pieces, lists. */
 export const takeDialog = ({ now, unit }: Page): (() => void) => {
@@ -44,14 +36,7 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
     status.classList.toggle('stop', isStop);
   };
   const refuse = (complaints: readonly Complaint[]): void =>
-    say(
-      complaints
-        .map(({ says, hint }) =>
-          hint === undefined ? speak(says, unit()) : `${speak(says, unit())}; try ${speak(hint, unit())}`,
-        )
-        .join('. '),
-      true,
-    );
+    say(complaints.map((complaint) => sentence(complaint, unit())).join('. '), true);
 
   const choice = (): PieceChoice => ({
     flat: flat.checked,
@@ -160,36 +145,11 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
     return undefined;
   });
 
-  const measured = (id: string): Result<number> | undefined => {
-    const { value } = find(id, HTMLInputElement);
-    return value.trim() === '' ? undefined : parseLength(value, unit());
-  };
-
-  /** How the printer errs, from what was typed. */
-  const typedError = ({ paper, margin }: Printing): Result<PrinterError> => {
-    const nominal = proofLengths(paper, margin, unit());
-    if (!nominal.ok) return nominal;
-    const [x, y, d1, d2] = ['measured-x', 'measured-y', 'measured-d1', 'measured-d2'].map(measured);
-    const unread = [x, y, d1, d2].flatMap((each) => (each?.ok === false ? each.complaints : []));
-    if (unread.length > 0) return refuseAll(...unread);
-    if (!x?.ok || !y?.ok)
-      return refuseAll({
-        at: [],
-        says: says`x and y are both needed: x should be near ${mm(nominal.value.x)}, y near ${mm(nominal.value.y)}`,
-      });
-    return readProof(nominal.value, {
-      x: x.value,
-      y: y.value,
-      ...(d1?.ok && { d1: d1.value }),
-      ...(d2?.ok && { d2: d2.value }),
-    });
-  };
-
   const keepMeasures = run(async () => {
     const on = printing();
     if (on === undefined) return undefined;
     const name = find('printer-name', HTMLInputElement).value.trim() || 'my printer';
-    const error = typedError(on);
+    const error = measuredError(on, unit());
     if (!error.ok) {
       refuse(error.complaints);
       return undefined;

@@ -1,15 +1,15 @@
 import { formatPlace, type PlanComplaint } from '../plan/planComplaint.ts';
-import { speak } from '../units/phrase.ts';
 import { element } from './dom.ts';
 import { layOutPlan } from './layOutPlan.ts';
 import { find, type Page } from './page.ts';
+import { sentence } from './sentence.ts';
 
 /** Enough to begin with; what follows often comes of what comes first. */
 const MOST_LINES = 8;
 
-const lineOf = ({ line, complaint: { at, says, hint } }: PlanComplaint): string => {
-  const place = at.length === 0 ? '' : `${formatPlace(at)}: `;
-  return `Line ${line}: ${place}${speak(says, 'mm')}${hint === undefined ? '' : `; try ${speak(hint, 'mm')}`}`;
+const lineOf = ({ line, complaint }: PlanComplaint): string => {
+  const place = complaint.at.length === 0 ? '' : `${formatPlace(complaint.at)}: `;
+  return `Line ${line}: ${place}${sentence(complaint, 'mm')}`;
 };
 
 /** The plan as it is written, to be read and changed; while it cannot be made, the drawings stay as they were. */

@@ -14,7 +14,8 @@ describe('cornerSheet', () => {
     expect(pinEnd.x0 - tailEnd.x1).toBe(100);
     expect(pinEnd.x1 - pinEnd.x0).toBe(20 * 4);
     expect(pinFace.x0).toBe(pinEnd.x1);
-    expect(sheet.foot - sheet.top).toBe(75 * 4);
+    expect(sheet.y(75)).toBe(sheet.top);
+    expect(sheet.y(0) - sheet.y(75)).toBe(75 * 4);
   });
 
   it('draws the uprights at their distance: tails 15, lap 5, side 11', () => {

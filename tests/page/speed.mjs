@@ -94,7 +94,13 @@ export const measurePage = async () => {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     await page.goto(PAGE.href);
     const paint = await page.evaluate(
-      () => performance.getEntriesByName('first-contentful-paint')[0]?.startTime,
+      () =>
+        new Promise((resolve) => {
+          new PerformanceObserver((list) => {
+            for (const { name, startTime } of list.getEntries())
+              if (name === 'first-contentful-paint') resolve(startTime);
+          }).observe({ type: 'paint', buffered: true });
+        }),
     );
     await page
       .locator('#file')
