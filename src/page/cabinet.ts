@@ -20,6 +20,9 @@ export interface Cabinet {
 const RAIL = 14;
 const LEAST_UPRIGHT = 6;
 
+/** Of one kind no more are drawn: nobody makes a picture of a thousand. */
+const MOST_EQUAL = 40;
+
 interface Row {
   readonly height: number;
   readonly indices: readonly number[];
@@ -55,7 +58,7 @@ export const cabinetOf = (drawers: readonly Drawer[]): Cabinet => {
 const rowsOf = (drawers: readonly Drawer[], width: number): Row[] => {
   const rows: Row[] = [];
   drawers.forEach(({ sizes, spec }, index) => {
-    for (let i = 0; i < spec.count; i++) {
+    for (let i = 0; i < Math.min(spec.count, MOST_EQUAL); i++) {
       const last = rows.at(-1);
       const joined = last && last.width + sizes.width + last.indices.length * LEAST_UPRIGHT <= width;
       if (last !== undefined && joined && Math.abs(last.height - sizes.height) < 1e-6)

@@ -3,7 +3,7 @@ import type { Drawer } from '../drawer/drawer.ts';
 import { formatNumber } from '../units/length.ts';
 import { cabinetOf } from './cabinet.ts';
 import { setAttribute, setText } from './dom.ts';
-import type { Ask, View } from './shown.ts';
+import { type Ask, MOST_DRAWN, type View } from './shown.ts';
 import { drawPath, px, sizeSvg } from './svgParts.ts';
 
 /** Round the drawers, in px. */
@@ -45,7 +45,7 @@ export const cabinetView = (host: HTMLElement, ask: Ask): View => {
   };
 
   return ({ now, corner, room }) => {
-    const { drawers } = now.laid.set;
+    const drawers = now.laid.set.drawers.slice(0, MOST_DRAWN);
     const { units } = now.laid.plan;
     const cabinet = cabinetOf(drawers);
     if (drawers.length === 0) return;

@@ -5,7 +5,7 @@ import { tailOutline } from '../joint/tailOutline.ts';
 import { formatLength, formatNumber } from '../units/length.ts';
 import type { CornerRef } from './corner.ts';
 import { element, setAttribute, setText } from './dom.ts';
-import type { Ask, View } from './shown.ts';
+import { type Ask, MOST_DRAWN, type View } from './shown.ts';
 import { drawPath, px, sizeSvg } from './svgParts.ts';
 
 /** How much of each board is seen beyond its tails, in mm. */
@@ -87,13 +87,14 @@ export const familyView = (host: HTMLElement, ask: Ask): View => {
         }),
       ),
       ...joints.map(({ name, joint }, index): Member => ({ name, joint, ref: { of: 'joint', index } })),
-    ];
+    ].slice(0, MOST_DRAWN);
+    const more = set.drawers.length + joints.length - members.length;
     const { family } = set;
     setText(
       summary,
       family === undefined
         ? ''
-        : `Tails keep to ${formatLength(family.target, plan.units)}; the widest are ${family.spread.toFixed(2)} times the narrowest.`,
+        : `Tails keep to ${formatLength(family.target, plan.units)}; the widest are ${family.spread.toFixed(2)} times the narrowest.${more > 0 ? ` ${more} more stand in the plan's text.` : ''}`,
     );
     ends.hidden = family === undefined;
     while (drawn.length < members.length) drawn.push(make(drawn.length));

@@ -22,6 +22,9 @@ export interface Placed extends Shown {
 /** A part of the page, which follows what is shown. */
 export type View = (shown: Placed) => void;
 
+/** Of more drawers than this only the first are drawn; the others are found in the plan's text. */
+export const MOST_DRAWN = 200;
+
 /** What a part of the page can ask for. */
 export interface Ask {
   readonly select: (ref: CornerRef) => void;

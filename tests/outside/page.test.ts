@@ -149,6 +149,30 @@ describe('setting out by hand', () => {
     await page.context().close();
   });
 
+  it('lets a finger drag, and scroll beside what can be dragged', async () => {
+    const page = await there.open({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+    const handle = slider(page, 'tail 2, lower edge');
+    await handle.scrollIntoViewIfNeeded();
+    const box = await handle.locator('.grip').boundingBox();
+    if (box === null) throw new Error('no grip');
+    const touch = await page.context().newCDPSession(page);
+    const at = (type: 'touchStart' | 'touchMove', by: number) =>
+      touch.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: [{ x: box.x + box.width / 2, y: box.y + box.height / 2 + by }],
+      });
+    const before = await told(handle);
+    await at('touchStart', 0);
+    for (const by of [-2, -5, -9, -12]) await at('touchMove', by);
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    expect(await told(handle)).toBeGreaterThan(before + 2);
+    const free = await page.evaluate(
+      () => getComputedStyle(document.querySelector('#corner svg') as Element).touchAction,
+    );
+    expect(free).toBe('auto');
+    await page.context().close();
+  });
+
   it('returns to the start after 200 random edits and as many undos', async () => {
     const page = await there.open();
     // A small generator with a fixed seed (Park and Miller, 1988), so that a failure comes again.
@@ -303,6 +327,28 @@ describe('taking it away', () => {
     const { across, up } = checkBars(bytes);
     expect(Math.abs(across - 100)).toBeLessThan(0.1);
     expect(Math.abs(up - 100)).toBeLessThan(0.1);
+    await page.context().close();
+  });
+});
+
+describe('at the bench', () => {
+  it('shows one corner after the other in large numbers, and keeps the screen on', async () => {
+    const page = await there.open();
+    await page.click('#bench');
+    expect(await page.locator('#bench-title').textContent()).toBe('Buttons, front corners');
+    await page.waitForFunction(() => document.getElementById('bench-awake')?.textContent !== '');
+    expect(await page.locator('#bench-awake').textContent()).toBe('The screen stays on while this is open.');
+    // From 6 to 23.67 at the end; at the baseline 15/7 less on either side.
+    expect(await page.locator('#bench-body tbody tr').last().allTextContents()).toEqual(['1623.678.1421.52']);
+    await page.getByRole('button', { name: 'The next corner' }).click();
+    expect(await page.locator('#bench-title').textContent()).toBe('Buttons, back corners');
+    const size = await page
+      .locator('#bench-body td')
+      .last()
+      .evaluate((node) => Number.parseFloat(getComputedStyle(node).fontSize));
+    expect(size).toBeGreaterThanOrEqual(24);
+    await page.keyboard.press('Escape');
+    expect(await page.locator('#bench-dialog').isVisible()).toBe(false);
     await page.context().close();
   });
 });

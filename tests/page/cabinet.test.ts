@@ -35,6 +35,12 @@ describe('cabinetOf', () => {
     expect(cabinetOf([one, wide]).fronts[0]).toMatchObject({ x: 147, width: 279 });
   });
 
+  it('draws no more than 40 of one kind', () => {
+    const [narrow] = drawers;
+    if (narrow === undefined) throw new Error('no drawers');
+    expect(cabinetOf([{ ...narrow, spec: { ...narrow.spec, count: 1000 } }]).fronts).toHaveLength(40);
+  });
+
   it('is empty where there are no drawers', () => {
     expect(cabinetOf([])).toEqual({ width: 0, height: 0, fronts: [] });
   });
