@@ -10,6 +10,7 @@ const JUDGES = {
   qpdf: 'qpdf',
   mutool: 'mupdf-tools',
   '/usr/share/ppd/cups-pdf/CUPS-PDF_opt.ppd': 'printer-driver-cups-pdf',
+  chromium: 'chromium',
 };
 
 const run = (command, args, options = {}) => {
