@@ -2,9 +2,9 @@ import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { halfpin } from '../cli/program.ts';
 import { differences, type Segment } from '../template/segments.ts';
 import { type Bar, barsOf } from './bars.ts';
-import { halfpin } from './halfpin.ts';
 import { type ReadPage, readWithPdfjs } from './readPdf.ts';
 import { QUEUE_INSTALLED, type Queue, startQueue } from './startQueue.ts';
 
@@ -58,11 +58,12 @@ describe.skipIf(!QUEUE_INSTALLED)(
     const sendAndRead = async (name: string, ...options: string[]) => {
       const out = join(folder, name);
       const printed = await printedBy(() => {
-        const { status, stderr } = halfpin(
+        const { status, err } = halfpin(
           ['draw', ...options, '--out', out, '--send', 'PDF'],
+          undefined,
           queue.environment,
         );
-        expect([status, stderr]).toEqual([0, '']);
+        expect([status, err]).toEqual([0, '']);
       });
       const files = ['templates', 'bench', 'comparison'].flatMap((kind) =>
         readdirSync(out).filter((file) => file.endsWith(`${kind}.pdf`)),
@@ -125,53 +126,59 @@ describe.skipIf(!QUEUE_INSTALLED)(
     });
 
     it('of another name is refused in plain words, with those that are known', () => {
-      const { status, stderr } = halfpin(
+      const { status, err } = halfpin(
         ['draw', ...CORNER, '--out', join(folder, 'unknown'), '--send', 'attic'],
+        undefined,
         queue.environment,
       );
       expect(status).toBe(1);
-      expect(stderr).toBe(
+      expect(err).toBe(
         `--send: the queue "attic" did not take ${folder}/unknown/corner-templates.pdf: The printer or class does not exist; known queues: "PDF"\n`,
       );
     });
 
     it('that takes no jobs is told of in its own words', async () => {
       await queue.run('/usr/sbin/cupsreject', 'PDF');
-      const { status, stderr } = halfpin(
+      const { status, err } = halfpin(
         ['draw', ...CORNER, '--out', join(folder, 'closed'), '--send', 'PDF'],
+        undefined,
         queue.environment,
       );
       await queue.run('/usr/sbin/cupsaccept', 'PDF');
       expect(status).toBe(1);
-      expect(stderr).toMatch(/^--send: the queue "PDF" did not take .*: .*not accepting.*\n$/);
+      expect(err).toMatch(/^--send: the queue "PDF" did not take .*: .*not accepting.*\n$/);
     });
   },
 );
 
 describe('without a print queue', () => {
-  const send = (environment: NodeJS.ProcessEnv, ...options: string[]) =>
-    halfpin(['draw', ...CORNER, '--out', join(folder, 'none'), '--send', 'PDF', ...options], environment);
+  const send = (environment: Readonly<Record<string, string>>, ...options: string[]) =>
+    halfpin(
+      ['draw', ...CORNER, '--out', join(folder, 'none'), '--send', 'PDF', ...options],
+      undefined,
+      environment,
+    );
 
   it('where there is no lp, says so, says what to do, and keeps what it has drawn', () => {
-    const { status, stdout, stderr } = send({ PATH: '' });
+    const { status, out, err } = send({ PATH: '' });
     expect(status).toBe(1);
-    expect(stderr).toBe(
+    expect(err).toBe(
       `--send: there is no lp here, so no print queue of CUPS; print ${folder}/none/corner-templates.pdf by hand, at 100 %\n`,
     );
-    expect(stdout).toContain(`${folder}/none/corner-templates.pdf: 1 page of A4`);
+    expect(out).toContain(`${folder}/none/corner-templates.pdf: 1 page of A4`);
   });
 
   it.skipIf(!QUEUE_INSTALLED)('where CUPS is not running, says that there is none', () => {
-    const { status, stderr } = send({ CUPS_SERVER: join(folder, 'no.sock') });
+    const { status, err } = send({ CUPS_SERVER: join(folder, 'no.sock') });
     expect(status).toBe(1);
-    expect(stderr).toMatch(
+    expect(err).toMatch(
       /^--send: the queue "PDF" did not take .*; CUPS has no queue here, or is not running\n$/,
     );
   });
 
   it('nothing but a PDF can be sent', () => {
-    const { status, stderr } = send({}, '--as', 'svg');
-    expect([status, stderr]).toEqual([
+    const { status, err } = send({}, '--as', 'svg');
+    expect([status, err]).toEqual([
       2,
       '--send: only a PDF goes to a queue; it must be among --as; try --as pdf,svg\n',
     ]);

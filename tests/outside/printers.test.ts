@@ -21,8 +21,8 @@ import { correctPage } from '../../src/paper/correction.ts';
 import { drawProof } from '../../src/paper/proof.ts';
 import { readProof } from '../../src/paper/readProof.ts';
 import { parsePaper } from '../../src/paper/sizes.ts';
+import { halfpin, PROGRAM } from '../cli/program.ts';
 import { barsOf } from './bars.ts';
-import { halfpin } from './halfpin.ts';
 import { readWithPdfjs, type Stroke } from './readPdf.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
@@ -35,7 +35,7 @@ beforeEach(() => {
   settings = mkdtempSync(join(folder, 'settings-'));
   stored = join(settings, 'printers.json');
 });
-const run = (...args: string[]) => halfpin(args, { HALFPIN_CONFIG_DIR: settings });
+const run = (...args: string[]) => halfpin(args, undefined, { HALFPIN_CONFIG_DIR: settings });
 
 // Each test runs the program a few times, on a machine that may be busy.
 vi.setConfig({ testTimeout: 30_000 });
@@ -144,8 +144,8 @@ describe('a printer that prints 0.4 % short across and 0.3 % long up', () => {
 
   it("prints the check bars of a corrected page 100 mm long, and the pieces' bars true", async () => {
     const sheet = run('proof', '--paper', 'A4', '--out', settings);
-    expect([sheet.status, sheet.stderr]).toEqual([0, '']);
-    const nominal: Lengths = JSON.parse(run('proof', '--paper', 'A4', '--json').stdout);
+    expect([sheet.status, sheet.err]).toEqual([0, '']);
+    const nominal: Lengths = JSON.parse(run('proof', '--paper', 'A4', '--json').out);
     const [proof] = (await readWithPdfjs(join(settings, 'proof-a4.pdf'))).pages;
     const drawn = proof?.strokes ?? [];
     for (const side of ['x', 'y', 'd1', 'd2'] as const)
@@ -157,13 +157,13 @@ describe('a printer that prints 0.4 % short across and 0.3 % long up', () => {
       ...['--measured-x', x.toFixed(2), '--measured-y', y.toFixed(2)],
       ...['--measured-d1', d1.toFixed(2), '--measured-d2', d2.toFixed(2), '--save', 'office'],
     );
-    expect(saved.stdout).toBe(
+    expect(saved.out).toBe(
       'Across −0.40 %, up +0.30 %, an upright leans +0.15 mm in 100. Kept as office:\n  add --printer office to halfpin draw.\n',
     );
 
     const barsDrawn = async (name: string, ...options: string[]) => {
-      const { status, stderr } = run('draw', ...CORNER, ...options, '--out', join(settings, name));
-      expect([status, stderr]).toEqual([0, '']);
+      const { status, err } = run('draw', ...CORNER, ...options, '--out', join(settings, name));
+      expect([status, err]).toEqual([0, '']);
       const [page] = (await readWithPdfjs(join(settings, name, 'corner-templates.pdf'))).pages;
       return barsOf((page?.strokes ?? []).map((stroke) => printedBy(error, stroke)));
     };
@@ -274,9 +274,9 @@ describe('measures that no printer makes', () => {
   ])('are questioned and not saved: %s', (_, measures, lines) => {
     expect(run('proof', ...GOOD, '--save', 'office').status).toBe(0);
     const before = readFileSync(stored);
-    const { status, stdout, stderr } = run('proof', ...measures, '--save', 'office');
-    expect([status, stdout]).toEqual([2, '']);
-    expect(stderr.trimEnd().split('\n')).toEqual(lines);
+    const { status, out, err } = run('proof', ...measures, '--save', 'office');
+    expect([status, out]).toEqual([2, '']);
+    expect(err.trimEnd().split('\n')).toEqual(lines);
     expect(readFileSync(stored)).toEqual(before);
   });
 });
@@ -303,9 +303,9 @@ describe('a file of printers that is damaged', () => {
       ['printers'],
       ['draw', ...CORNER, '--printer', 'office', '--out', settings],
     ]) {
-      const { status, stdout, stderr } = run(...command);
-      expect([status, stdout]).toEqual([1, '']);
-      expect(stderr).toBe(
+      const { status, out, err } = run(...command);
+      expect([status, out]).toEqual([1, '']);
+      expect(err).toBe(
         `${stored}: this file of printers is damaged; it has been left as it is. Mend it, or move it away and measure the printers again\n`,
       );
       expect(readFileSync(stored, 'utf8')).toBe(text);
@@ -346,9 +346,11 @@ describe('settings that cannot be written', () => {
   it('are told of where a file stands in the place of their folder', () => {
     const file = join(settings, 'file');
     writeFileSync(file, 'mine');
-    const { status, stderr } = halfpin(save('attic'), { HALFPIN_CONFIG_DIR: join(file, 'deeper') });
+    const { status, err } = halfpin(save('attic'), undefined, {
+      HALFPIN_CONFIG_DIR: join(file, 'deeper'),
+    });
     expect(status).toBe(1);
-    expect(stderr).toBe(
+    expect(err).toBe(
       `--save: "attic" could not be kept: ${file}/deeper: what should be a folder on the way is a file; nothing that was kept before is changed\n`,
     );
     expect(readFileSync(file, 'utf8')).toBe('mine');
@@ -361,7 +363,7 @@ describe('several runs that save at once', () => {
       names.map(
         (name) =>
           new Promise<number | null>((resolve) => {
-            spawn(process.execPath, ['dist/halfpin.js', ...save(name)], {
+            spawn(process.execPath, [PROGRAM, ...save(name)], {
               env: { ...process.env, HALFPIN_CONFIG_DIR: settings },
               stdio: 'ignore',
             }).on('close', resolve);
@@ -373,7 +375,7 @@ describe('several runs that save at once', () => {
     writeFileSync(stored, JSON.stringify({ office: OFFICE }));
     const names = ['attic', 'cellar', 'hall', 'shed', 'shop', 'study'];
     expect(await saveAtOnce(names)).toEqual(names.map(() => 0));
-    const { printers } = JSON.parse(run('printers', '--json').stdout);
+    const { printers } = JSON.parse(run('printers', '--json').out);
     expect(Object.keys(printers).sort()).toEqual([...names, 'office'].sort());
     expect(printers.office).toEqual(OFFICE);
     expect(readdirSync(settings)).toEqual(['printers.json']);
@@ -401,7 +403,7 @@ describe('the printers that have been measured', () => {
         'Repair café': { error: { x: 1, y: 0.99996, skew: -0.0012 }, paper: '610xroll', measured: today },
       }),
     );
-    expect(run('printers').stdout.split('\n')).toEqual([
+    expect(run('printers').out.split('\n')).toEqual([
       'printer       across       up             skew  paper     measured    days ago',
       `office       −0.40 %  +0.30 %   0.00 mm in 100  A4        ${thirty}        30`,
       `Repair café   0.00 %   0.00 %  −0.12 mm in 100  610xroll  ${today}         0`,
@@ -413,19 +415,17 @@ describe('the printers that have been measured', () => {
     const draw = ['draw', ...CORNER, '--out', settings, '--printer', 'ofice'];
     expect(run(...draw)).toMatchObject({
       status: 2,
-      stderr:
-        '--printer: no printer is called "ofice"; none has been measured yet; try halfpin proof to measure one\n',
+      err: '--printer: no printer is called "ofice"; none has been measured yet; try halfpin proof to measure one\n',
     });
     writeFileSync(stored, JSON.stringify({ office: OFFICE, attic: OFFICE }));
     expect(run(...draw)).toMatchObject({
       status: 2,
-      stderr:
-        '--printer: no printer is called "ofice"; known: "office", "attic"; try halfpin proof to measure one\n',
+      err: '--printer: no printer is called "ofice"; known: "office", "attic"; try halfpin proof to measure one\n',
     });
     expect(readdirSync(settings)).toEqual(['printers.json']);
   });
 
   it('are none at first', () => {
-    expect(run('printers').stdout).toBe('No printer has been measured yet. Begin with: halfpin proof\n');
+    expect(run('printers').out).toBe('No printer has been measured yet. Begin with: halfpin proof\n');
   });
 });

@@ -22,7 +22,7 @@ export const QUEUE_INSTALLED = existsSync('/usr/sbin/cupsd') && existsSync(DRIVE
 
 export interface Queue {
   /** What programs need in their environment to find it. */
-  readonly environment: NodeJS.ProcessEnv;
+  readonly environment: Readonly<Record<string, string>>;
   /** Runs one of CUPS's programs; what it says. */
   readonly run: (program: string, ...args: string[]) => Promise<string>;
   /** Waits for every job to be done; the files that have come out so far, one a job, in the jobs' order. */
