@@ -3,9 +3,8 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Point } from '../../src/drawing/drawing.ts';
 import { expectedBands, type KnownJoint } from '../template/expectedLines.ts';
-import { differences, type Segment } from '../template/segments.ts';
+import { differences, placing, type Segment } from '../template/segments.ts';
 import { evenJoint } from './evenJoint.ts';
 import { type ReadDocument, type ReadPage, readWithMupdf, readWithPdfjs, type Stroke } from './readPdf.ts';
 
@@ -74,14 +73,6 @@ const hasWidth = (width: number) => (stroke: Stroke) => Math.abs(stroke.width - 
 const segment = ({ from, to }: Stroke): Segment => [from, to];
 const penned = ({ strokes }: ReadPage, width: number): Segment[] =>
   strokes.filter(hasWidth(width)).map(segment);
-
-/** Takes a piece's mm to the page where its lower edge runs along a line. */
-const placing = ([from, to]: Segment): ((line: Segment) => Segment) => {
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  const [dx, dy] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
-  const place = ([x, y]: Point): Point => [from[0] + x * dx - y * dy, from[1] + x * dy + y * dx];
-  return ([a, b]) => [place(a), place(b)];
-};
 
 const missing = (found: readonly Segment[], wanted: readonly Segment[]): string[] =>
   differences(found, wanted, 0.01).filter((line) => line.startsWith('missing'));

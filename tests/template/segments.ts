@@ -15,6 +15,14 @@ export const segmentsOf = ({ marks }: Drawing, role: Role, pen?: PenName): Segme
       : [],
   );
 
+/** Takes a piece's mm to the page where its lower edge runs along a line. */
+export const placing = ([from, to]: Segment): ((line: Segment) => Segment) => {
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const [dx, dy] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
+  const place = ([x, y]: Point): Point => [from[0] + x * dx - y * dy, from[1] + x * dy + y * dx];
+  return ([a, b]) => [place(a), place(b)];
+};
+
 const distance = ([ax, ay]: Point, [bx, by]: Point): number => Math.hypot(ax - bx, ay - by);
 
 /** How far two lines are apart at their ends, whichever way each was drawn. */
