@@ -1,7 +1,7 @@
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { halfpin } from '../cli/program.ts';
 import { differences, type Segment } from '../template/segments.ts';
 import { type Bar, barsOf } from './bars.ts';
@@ -10,9 +10,6 @@ import { QUEUE_INSTALLED, type Queue, startQueue } from './startQueue.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
 afterAll(() => rmSync(folder, { recursive: true }));
-
-// Each test waits for the program and for the queue, on a machine that may be busy.
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const CHEST = 'examples/haberdashery-chest.yaml';
 const CORNER = ['--width', '96', '--tail-board', '11', '--pin-board', '20', '--kind', 'lapped'];
@@ -43,7 +40,7 @@ describe.skipIf(!QUEUE_INSTALLED)(
     let queue: Queue;
     beforeAll(async () => {
       queue = await startQueue();
-    });
+    }, 30_000);
     afterAll(() => queue?.stop());
 
     /** What comes out of the queue for what is done, page after page. */

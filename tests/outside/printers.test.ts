@@ -13,7 +13,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { afterAll, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { type Affine, apply, compose, IDENTITY, translation } from '../../src/drawing/affine.ts';
 import type { Point } from '../../src/drawing/drawing.ts';
 import type { Page } from '../../src/drawing/page.ts';
@@ -36,9 +36,6 @@ beforeEach(() => {
   stored = join(settings, 'printers.json');
 });
 const run = (...args: string[]) => halfpin(args, undefined, { HALFPIN_CONFIG_DIR: settings });
-
-// Each test runs the program a few times, on a machine that may be busy.
-vi.setConfig({ testTimeout: 30_000 });
 
 const CORNER = ['--width', '96', '--tail-board', '11', '--pin-board', '20', '--kind', 'lapped'];
 

@@ -1,7 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Role } from '../../src/drawing/drawing.ts';
 import { halfpin } from '../cli/program.ts';
 import { expectedBands } from '../template/expectedLines.ts';
@@ -9,9 +9,6 @@ import { placing, type Segment } from '../template/segments.ts';
 import { evenJoint } from './evenJoint.ts';
 import { installed, paintedByMupdf, paintedByPoppler, paintedByResvg, type Raster } from './raster.ts';
 import { type ReadPage, readWithPdfjs } from './readPdf.ts';
-
-// Pages of a hundred million dots.
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
 afterAll(() => rmSync(folder, { recursive: true }));

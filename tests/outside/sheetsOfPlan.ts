@@ -1,0 +1,39 @@
+import { loadWork } from '../../src/cli/work.ts';
+import type { Page } from '../../src/drawing/page.ts';
+import type { PrinterError } from '../../src/paper/correction.ts';
+import { layPages } from '../../src/paper/sheets.ts';
+import { parsePaper } from '../../src/paper/sizes.ts';
+import { setLayouts, setPieces } from '../../src/template/setLayouts.ts';
+
+/** How a plan is to be printed. */
+export interface Wish {
+  readonly paper: string;
+  readonly margin: number;
+  readonly units: 'mm' | 'in';
+  readonly flat: boolean;
+  readonly rods: boolean;
+  readonly error?: PrinterError;
+}
+
+/** Every page that the program makes of a plan, kind after kind. Throws where the plan, or the paper, is refused. */
+export const sheetsOfPlan = async (
+  file: string,
+  { paper: name, margin, units, flat, rods, error }: Wish,
+): Promise<Page[]> => {
+  const { title, set, joints } = await loadWork(file, { units });
+  const work = { drawers: set.drawers, joints, units, ...(set.family && { family: set.family }) };
+  const pieces = setPieces(work, { boards: ['tail', 'pin'], flat, rods });
+  const paper = parsePaper(name);
+  if (!paper.ok) throw new Error(name);
+  const layouts = setLayouts(work, pieces, {
+    title,
+    paper: paper.value,
+    margin,
+    ...(error && { correction: { printer: 'office', error } }),
+  });
+  return layouts.flatMap(({ layout }) => {
+    const sheets = layPages(layout);
+    if (!sheets.ok) throw new Error(JSON.stringify(sheets.complaints));
+    return [...sheets.value.pages()];
+  });
+};
