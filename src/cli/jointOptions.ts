@@ -207,14 +207,21 @@ const readSpacing = (
   }
   const count = tails === undefined ? undefined : wholeNumber(tails, complain);
   const counted = count === undefined ? {} : { tails: count };
-  return graded === undefined
+  const ratio = graded === undefined ? undefined : gradedRatio(graded, complain);
+  return ratio === undefined
     ? { kind: 'even', ...counted }
     : {
         kind: 'graded',
-        ratio: Number(graded),
+        ratio,
         from: gradedFrom === 'middle' ? 'middle' : 'edge',
         ...counted,
       };
+};
+
+const gradedRatio = (text: string, complain: Complain): number | undefined => {
+  if (/^\s*(?:\d+(?:[.,]\d+)?|[.,]\d+)\s*$/u.test(text)) return Number(text.replace(',', '.'));
+  complain({ at: ['graded'], says: say`${quote(text)} is not a number`, hint: say`0.9` });
+  return undefined;
 };
 
 const wholeNumber = (text: string, complain: Complain): number | undefined => {

@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import type { Command } from 'commander';
 import { type Complaint, under } from '../complaint.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
-import { savePrinter } from '../files/printerStore.ts';
+import { isPrinterName, savePrinter } from '../files/printerStore.ts';
 import { writePdf } from '../files/writePdf.ts';
 import { proofLengths } from '../paper/proofLengths.ts';
 import { readProof } from '../paper/readProof.ts';
@@ -124,9 +124,8 @@ const proof = async (options: ProofOptions): Promise<void> => {
   );
 };
 
-/** A printer's name is something to type again. */
 const nameOf = (text: string): string => {
-  if (/^[\p{L}\p{N}][\p{L}\p{N} ._-]{0,39}$/u.test(text)) return text;
+  if (isPrinterName(text)) return text;
   throw new Failure(
     ['--save: a printer is named with letters, digits, spaces, dots and hyphens, 40 at the most; try office'],
     WRONG_INPUT,

@@ -65,9 +65,9 @@ export interface TemplateMove extends SideMoves {
 }
 
 /** More looseness than this is no fit to be corrected, but a mistake in setting out or in setting up; in mm. */
-const MOST_MEASURED = 5;
+export const MOST_MEASURED = 5;
 /** Deeper than any board is thick. */
-const MOST_DEPTH = 200;
+export const MOST_DEPTH = 200;
 
 /**
  * The next setting of a joint that one cutter cuts in both boards: its depth changes by `correction`, deeper is

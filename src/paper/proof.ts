@@ -117,7 +117,7 @@ const block = (
  * A sheet that shows how a printer errs: a bar each way and both diagonals, as long as the paper lets them be, with ticks
  * for a steel rule, and what to do with them.
  * @param correction of a printer that has been measured, to prove that it is right now
- * @returns a complaint at `paper` where it is too small
+ * @returns a complaint at `margin`, or at `paper` where it is too small
  */
 export const drawProof = (
   paper: Paper,

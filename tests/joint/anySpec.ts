@@ -56,7 +56,8 @@ export const listedSpec: fc.Arbitrary<JointSpec> = fc
       }),
   );
 
-const wild = fc.oneof(
+/** Any number at all, small lengths often. */
+export const wild = fc.oneof(
   size(-10, 100),
   fc.double(),
   fc.constantFrom(
