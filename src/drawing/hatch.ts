@@ -41,9 +41,13 @@ const inside = (polygon: readonly Point[], level: number): Span[] => {
     from = to;
     before = after;
   }
-  crossings.sort((p, q) => p - q);
+  // Most areas are crossed twice, which takes no sorting.
+  if (crossings.length > 2) crossings.sort((p, q) => p - q);
   const spans: Span[] = [];
-  for (let i = 0; i + 1 < crossings.length; i += 2) spans.push([crossings[i] ?? 0, crossings[i + 1] ?? 0]);
+  for (let i = 0; i + 1 < crossings.length; i += 2) {
+    const [a = 0, b = 0] = crossings.slice(i, i + 2);
+    spans.push(a < b ? [a, b] : [b, a]);
+  }
   return spans;
 };
 

@@ -30,7 +30,7 @@ export const benchSettings = (drawer: Drawer, unit: Unit, type: TypeSizes, width
     ),
     rule(width, 0.8),
   ]);
-  return SETTINGS.map(({ label, value }, i) => {
+  return settingsOf(drawer).map(({ label, value }, i) => {
     const row = tableRow(
       columns,
       [
@@ -51,13 +51,23 @@ interface Setting {
 
 const VARIED = 'varied';
 
-const SETTINGS: readonly Setting[] = [
+const settingsOf = ({ front: { kind } }: Drawer): Setting[] => [
   { label: 'gauge, side’s end', value: (joint) => gauges(joint).tailBoard },
-  { label: 'gauge, front’s inside face; back, both faces', value: (joint) => gauges(joint).pinBoardFace },
   {
-    label: 'gauge, front’s end, from inside',
-    value: (joint) => (joint.kind === 'lapped' ? gauges(joint).pinBoardEnd : undefined),
+    label:
+      kind === 'lapped'
+        ? 'gauge, front’s inside face; back, both faces'
+        : 'gauge, front and back, both faces',
+    value: (joint) => gauges(joint).pinBoardFace,
   },
+  ...(kind === 'lapped'
+    ? [
+        {
+          label: 'gauge, front’s end, from inside',
+          value: (joint: Joint) => (joint.kind === 'lapped' ? gauges(joint).pinBoardEnd : undefined),
+        },
+      ]
+    : []),
   { label: 'bevel', value: ({ slope }) => formatSlope(slope) },
   { label: 'tails', value: ({ tails }) => String(tails.length) },
   { label: 'tail, at its tip', value: (joint) => (joint.even ? meanTail(joint) : VARIED) },

@@ -20,7 +20,7 @@ export interface BenchSheetWish {
 }
 
 /** How many times its usual size the type is set where one page then holds everything, best first. */
-const TIMES = [1.6, 1.45, 1.3, 1.2, 1.1, 1, 0.87] as const;
+const TIMES = [1.6, 1.45, 1.3, 1.2, 1.1, 1, 0.87];
 
 /** The least width of a column, in ems of text. */
 const COLUMN = 21;
@@ -38,11 +38,16 @@ export const benchSheet = (
   parts: readonly Part[],
   { units, area }: BenchSheetWish,
 ): Drawing[] => {
-  for (const times of TIMES) {
-    const pages = sheet(drawer, parts, units, typeSizes(times), area);
-    if (pages.length === 1) return pages;
+  const sheetAt = (times: number) => sheet(drawer, parts, units, typeSizes(times), area);
+  let best: Drawing[] | undefined;
+  // What fits in one size fits in every smaller one.
+  for (let [from, to] = [0, TIMES.length]; from < to; ) {
+    const middle = Math.floor((from + to) / 2);
+    const pages = sheetAt(TIMES[middle] ?? 1);
+    if (pages.length === 1) [best, to] = [pages, middle];
+    else from = middle + 1;
   }
-  return sheet(drawer, parts, units, typeSizes(1), area);
+  return best ?? sheetAt(1);
 };
 
 const sheet = (

@@ -16,7 +16,7 @@ const GAP = 6;
  */
 export const benchSketch = (drawer: Drawer, unit: Unit, type: TypeSizes, room: Size): Block[] => {
   const viewsAt = (scale: number) => {
-    const axes = sketchAxes(drawer, scale);
+    const axes = sketchAxes(drawer, scale, type);
     return [viewFromAbove(drawer, axes, unit, type), viewFromRight(drawer, axes, unit, type)];
   };
   const fits = (scale: number): boolean => {
@@ -24,14 +24,16 @@ export const benchSketch = (drawer: Drawer, unit: Unit, type: TypeSizes, room: S
     const height = boxes.reduce((sum, { y0, y1 }) => sum + y1 - y0, GAP);
     return height <= room.height && boxes.every(({ x0, x1 }) => x1 - x0 <= room.width);
   };
-  const [above = space(0), ...rest] = viewsAt(largest(fits)).map(picture);
+  const { width, depth } = drawer.sizes;
+  const scale = largest(fits, room.width / Math.max(width, depth));
+  const [above = space(0), ...rest] = viewsAt(scale).map(picture);
   return [stack([above, space(GAP)]), ...rest];
 };
 
-/** The largest scale up to full size that fits, to within a thousandth. */
-const largest = (fits: (scale: number) => boolean): number => {
-  let [low, high] = [0, 1];
-  for (let step = 0; step < 10; step++) {
+/** The largest scale from 0 to `most` that fits, to within a hundredth of the most. */
+const largest = (fits: (scale: number) => boolean, most: number): number => {
+  let [low, high] = [0, most];
+  for (let step = 0; step < 7; step++) {
     const middle = (low + high) / 2;
     if (fits(middle)) low = middle;
     else high = middle;

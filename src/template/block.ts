@@ -1,5 +1,6 @@
 import type { Drawing, Mark, TextMark } from '../drawing/drawing.ts';
 import { move } from '../drawing/move.ts';
+import { PENS } from '../drawing/pens.ts';
 import { ASCENT, textWidth } from '../drawing/textWidth.ts';
 import { words } from '../drawing/words.ts';
 
@@ -123,7 +124,9 @@ export const beside = (blocks: readonly (readonly [left: number, block: Block])[
   marks: (left, top) => blocks.flatMap(([at, block]) => block.marks(left + at, top)),
 });
 
-/** A thin line across, with as much air above it as below. */
+const HALF = PENS.thin.width / 2;
+
+/** A thin line across, all of it within the width, with as much air above it as below. */
 export const rule = (width: number, air: number): Block => ({
   height: 2 * air,
   marks: (left, top) => [
@@ -134,8 +137,8 @@ export const rule = (width: number, air: number): Block => ({
       paths: [
         {
           points: [
-            [left, top - air],
-            [left + width, top - air],
+            [left + HALF, top - air],
+            [left + width - HALF, top - air],
           ],
         },
       ],

@@ -97,7 +97,7 @@ const heading = (title: string, text: string, width: number): Block =>
   ]);
 
 const familyWords = ({ target, spread }: ComparisonWish['family'], units: Unit): string =>
-  `All keep to tails of ${measure(target, units)}; the widest are ${spread.toFixed(2)} times as wide as the narrowest.`;
+  `Target: tails of ${measure(target, units)}. The widest mean tail is ${spread.toFixed(2)} times the narrowest.`;
 
 const measure = (value: number, units: Unit): string => formatLength(value, units).replaceAll(' ', '\u00A0');
 

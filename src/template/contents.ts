@@ -1,4 +1,5 @@
 import type { Drawing, Mark, Role, TextMark } from '../drawing/drawing.ts';
+import { PENS } from '../drawing/pens.ts';
 import { reduce } from '../drawing/reduce.ts';
 import { words } from '../drawing/words.ts';
 import { fitText } from '../paper/fitText.ts';
@@ -78,7 +79,7 @@ const cellMarks = (
   return [
     ...reduce(
       piece.draw(NO_SPLITS),
-      [scale, 0, 0, scale, left, top - 2 - scale * piece.height],
+      [scale, 0, 0, scale, left + PENS.thin.width / 2, top - 2 - scale * piece.height],
       SHOWN,
       'thin',
     ),

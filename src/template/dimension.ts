@@ -17,7 +17,7 @@ export interface Dimension {
 const GAP = 1;
 const OVERSHOOT = 1.5;
 /** Between a text and its line. */
-const AIR = 0.3;
+const AIR = 0.5;
 const ARROW = { length: 3, half: 0.45 };
 
 /** How far a dimension's line must lie from its edge, so that its text is clear of it. */
@@ -28,9 +28,14 @@ export const roomFor = (way: Dimension['way'], size: number): number =>
 export const dimension = ({ way, from, to, edge, line, text }: Dimension): Mark[] => {
   const place = (along: number, across: number): Point =>
     way === 'level' ? [along, across] : [across, along];
-  const extension = (along: number): Path => ({
-    points: [place(along, edge - GAP), place(along, line - OVERSHOOT)],
-  });
+  const starts = startsOf(text);
+  const length = starts.at(-1) ?? 0;
+  const begin = (from + to - length) / 2;
+  // Extension lines are broken where a text longer than its measure reaches over them.
+  const short = length + 2 * AIR > to - from;
+  const top = short && way === 'level' ? line + AIR / 2 : edge - GAP;
+  const bottom = short && way === 'upright' ? line : line - OVERSHOOT;
+  const extension = (along: number): Path => ({ points: [place(along, top), place(along, bottom)] });
   const arrow = (tip: number, inward: number): Path => ({
     points: [
       place(tip, line),
@@ -39,10 +44,7 @@ export const dimension = ({ way, from, to, edge, line, text }: Dimension): Mark[
     ],
     closed: true,
   });
-  // The text of an upright one reads from the right, so that it stands left of its line.
   const up = DESCENT * (text[0]?.size ?? 0) + AIR;
-  const starts = startsOf(text);
-  const begin = (from + to - (starts.at(-1) ?? 0)) / 2;
   return [
     {
       kind: 'stroke',
@@ -57,6 +59,7 @@ export const dimension = ({ way, from, to, edge, line, text }: Dimension): Mark[
         kind: 'text',
         role: 'label',
         ...run,
+        // An upright one reads from the right, so its text stands left of its line.
         at: place(along, way === 'level' ? line + up : line - up),
         turn: way === 'level' ? 0 : 90,
         anchor: 'start',

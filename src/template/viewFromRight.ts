@@ -1,7 +1,7 @@
 import type { Drawer } from '../drawer/drawer.ts';
 import { boxOfMarks } from '../drawing/boxOfMarks.ts';
 import type { Drawing, Mark, Path } from '../drawing/drawing.ts';
-import { textWidth } from '../drawing/textWidth.ts';
+import { DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { words } from '../drawing/words.ts';
 import { fitText } from '../paper/fitText.ts';
 import { formatNumber, type Unit } from '../units/length.ts';
@@ -42,7 +42,7 @@ export const viewFromRight = (
   const grooveFrom = spec.stock.front.thickness - spec.groove.depth;
   const top = up(height + rebate.top);
   const foot = up(-rebate.bottom);
-  const letter = top + 2;
+  const letter = top + DESCENT * type.title + 0.5;
   const taken = textWidth('B', type.title, 'bold') + 1;
   const marks: Mark[] = [
     ...tailMarks(front, ([u, y]) => [back(baseline - y), up(u)]),
@@ -83,7 +83,7 @@ export const viewFromRight = (
     words('C', [back(depth), letter], type.title, { weight: 'bold', anchor: 'end' }),
     words(
       fitText(['from the right', 'right'], back(depth) - 2 * taken, type.text, 'regular'),
-      [back(depth / 2), letter],
+      [back(depth) / 2, letter],
       type.text,
       { anchor: 'middle' },
     ),

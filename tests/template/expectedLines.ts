@@ -1,6 +1,9 @@
 import type { Point, Role } from '../../src/drawing/drawing.ts';
-import type { KnownJoint } from './anyCorner.ts';
+import type { KnownJoint as Laid } from './anyCorner.ts';
 import type { Segment } from './segments.ts';
+
+/** What is known of a joint's sizes. */
+export type KnownJoint = Omit<Laid, 'joint'>;
 
 /** The formulas of the templates, worked out again from what the sheets promise: a face's grip is 12 mm. */
 const GRIP = 12;
