@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ALL } from './all.ts';
 
-const INPUTS = 300;
+const INPUTS = 500;
 
 describe('whatever is given, the answer is valid or a clear refusal', () => {
   for (const { name, share, run } of ALL)

@@ -7,7 +7,7 @@ import { widthCoefficient } from '../../src/wood/movement.ts';
 import { ownWood } from '../../src/wood/own-wood.ts';
 import { gapsThroughYear, gapToLeave, judgeGaps, sizesThroughYear } from '../../src/wood/season.ts';
 import { findWood, WOODS } from '../../src/wood/species.ts';
-import { wild } from '../joint/anySpec.ts';
+import { mostly, wild } from '../joint/anySpec.ts';
 import { abuse, must, mustBeFinite, refused } from './abuse.ts';
 import { anyText } from './texts.ts';
 
@@ -68,14 +68,15 @@ export const woods = abuse(
   fc.record({
     name: fc.oneof(fc.constantFrom(...WOODS.map(({ name }) => name)), anyText),
     pair: fc.record({
-      radial: fc.oneof(figure(1, 6), wild),
-      tangential: fc.oneof(figure(5, 12), wild),
+      radial: mostly(1, 6),
+      tangential: mostly(5, 12),
     }),
-    as: fc.constantFrom('shrinkage', 'coefficient'),
+    scale: fc.constantFrom(1, 0.0003),
   }),
-  ({ name, pair, as }) => {
+  ({ name, pair: { radial, tangential }, scale }) => {
     const found = findWood(name);
-    const own = ownWood(name, as === 'shrinkage' ? { shrinkage: pair } : { coefficient: pair });
+    const pair = { radial: radial * scale, tangential: tangential * scale };
+    const own = ownWood(name, scale === 1 ? { shrinkage: pair } : { coefficient: pair });
     for (const wood of [found, own])
       if (wood.ok) {
         mustBeFinite(wood.value);

@@ -7,29 +7,42 @@ import { layOutForCutter } from '../../src/guided/layOutForCutter.ts';
 import { checkStraight, defaultStraight } from '../../src/guided/straightPasses.ts';
 import { correctDepth, correctTemplate, type Measured } from '../../src/guided/trial.ts';
 import { convergence, formatTrial, parseTrialLog } from '../../src/guided/trialLog.ts';
-import { ordinarySpec, wild, wildSpec } from '../joint/anySpec.ts';
+import type { JointSpec } from '../../src/joint/spec.ts';
+import { mostly, ordinarySpec, wild, wildSpec } from '../joint/anySpec.ts';
 import { abuse, must, mustBeFinite, refused } from './abuse.ts';
 import { mustBeSound } from './joints.ts';
 
 const optional = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined });
 
-const cutter: fc.Arbitrary<Cutter> = fc.oneof(
-  fc.record({
-    diameter: fc.double({ min: 3, max: 30, noNaN: true }),
-    angle: fc.double({ min: 3, max: 20, noNaN: true }),
-    length: fc.double({ min: 5, max: 30, noNaN: true }),
-  }),
-  fc.record({ diameter: wild, angle: wild, length: wild, neck: wild }),
+const cutter: fc.Arbitrary<Cutter> = fc.record(
+  { diameter: mostly(6, 16), angle: mostly(6, 15), length: mostly(12, 25), neck: mostly(2, 6) },
+  { requiredKeys: ['diameter', 'angle', 'length'] },
+);
+
+/** What leaves the slope and the pins to the cutter, most of the time. */
+const wish: fc.Arbitrary<JointSpec> = fc.oneof(
+  {
+    weight: 6,
+    arbitrary: fc.record({
+      kind: fc.constantFrom('through' as const, 'lapped' as const),
+      width: mostly(60, 500),
+      tailBoard: mostly(8, 20),
+      pinBoard: mostly(10, 22),
+      spacing: fc.constant({ kind: 'even' as const }),
+    }),
+  },
+  ordinarySpec,
+  wildSpec,
 );
 
 export const cutters = abuse(
   'corners cut with any cutter',
   1,
   fc.record({
-    wish: fc.oneof({ weight: 4, arbitrary: ordinarySpec }, wildSpec),
+    wish,
     tool: cutter,
-    straight: optional(wild),
-    bush: fc.oneof(fc.double({ min: 10, max: 40, noNaN: true }), wild),
+    straight: optional(mostly(3, 8)),
+    bush: mostly(10, 40),
   }),
   ({ wish, tool, straight, bush }) => {
     const checked = checkCutter(tool);
@@ -45,22 +58,29 @@ export const cutters = abuse(
     const cut = guidedCut(joint, tool, through);
     mustBeFinite(cut);
     must(cut.passes.length === joint.pins.length, 'there are not passes for every space');
-    const guides = (['tail', 'pin'] as const).map((board) => guideBoard(joint, tool, cut, board, bush));
-    for (const guide of guides) if (guide.ok) mustBeFinite(guide.value);
-    const refusals = guides.flatMap((guide) => (guide.ok ? [] : guide.complaints));
-    return refusals.length > 0 ? refused(refusals, 'numbers') : 'valid';
+    for (const board of ['tail', 'pin'] as const) {
+      const guide = guideBoard(joint, tool, cut, board, bush);
+      if (guide.ok) mustBeFinite(guide.value);
+      else refused(guide.complaints, 'numbers');
+    }
+    return 'valid';
   },
 );
 
 const measured: fc.Arbitrary<Measured> = fc.record(
-  { looseness: fc.oneof(fc.double({ min: -1, max: 1, noNaN: true }), wild), proud: wild, short: wild },
+  { looseness: mostly(-1, 1), proud: mostly(-1, 1), short: mostly(0, 1) },
   { requiredKeys: ['looseness'] },
 );
 
 export const trials = abuse(
   'trial joints of any measures',
   1,
-  fc.record({ angle: wild, depth: wild, measured, run: fc.double({ min: 2.5, max: 20, noNaN: true }) }),
+  fc.record({
+    angle: mostly(4, 20),
+    depth: mostly(5, 20),
+    measured,
+    run: fc.double({ min: 2.5, max: 20, noNaN: true }),
+  }),
   ({ angle, depth, measured, run }) => {
     const moves: Result<object>[] = [
       correctDepth({ angle, depth }, measured),

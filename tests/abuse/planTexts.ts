@@ -125,20 +125,20 @@ const optional = <T extends object>(model: { [K in keyof T]: fc.Arbitrary<T[K]> 
 
 const corner = {
   slope: fc.constantFrom('1:5', '1:6', '1:7', '1:8', '8.1deg', '1:2.5', '1:20'),
-  pin: sizes(2, 10),
-  halfPin: fc.oneof(sizes(3, 10), fc.tuple(sizes(3, 10), sizes(3, 10))),
+  pin: sizes(2, 8),
+  halfPin: fc.oneof(sizes(3, 8), fc.tuple(sizes(3, 8), sizes(3, 8))),
   proud: sizes(0, 1),
   chisel: sizes(1, 12),
 };
 const spaced = optional({
-  tails: fc.integer({ min: 1, max: 7 }),
+  tails: fc.integer({ min: 1, max: 4 }),
   graded: fc.record({
     ratio: fc.double({ min: 0.6, max: 1.6, noNaN: true }),
     from: fc.constantFrom('edge', 'middle'),
   }),
 });
 const wood = {
-  thickness: sizes(6, 22),
+  thickness: sizes(9, 16),
   species: fc.constantFrom('Cherry, black', 'Ash, white', '<b>oak</b>'),
 };
 
@@ -146,12 +146,12 @@ const drawerKeys = {
   joint: fc
     .tuple(optional({ ...corner, kind: fc.constantFrom('lapped', 'through'), lap: sizes(2, 8) }), spaced)
     .map(([keys, spacing]) => ({ ...keys, ...spacing })),
-  groove: optional({ offset: sizes(6, 14), width: sizes(3, 6), depth: sizes(3, 6) }),
+  groove: optional({ offset: sizes(9, 12), width: sizes(3, 5), depth: sizes(3, 5) }),
   fit: optional({ side: sizes(0, 2), top: sizes(0, 4), behind: sizes(0, 20) }),
   back: optional({ drop: sizes(0, 10), joint: optional(corner) }),
   bottom: optional({
     kind: fc.constantFrom('panel', 'solid'),
-    slack: sizes(0, 2),
+    slack: sizes(0, 1),
     slips: fc.oneof(fc.constant('none'), fc.record({ width: sizes(8, 14), height: sizes(14, 24) })),
   }),
   front: optional({
@@ -160,9 +160,14 @@ const drawerKeys = {
 };
 
 const name = fc.oneof(
-  { weight: 2, arbitrary: fc.constantFrom('Buttons', 'Thread', 'Ribbon', 'Patches', 'Cloth') },
+  {
+    weight: 8,
+    arbitrary: fc
+      .tuple(fc.constantFrom('Buttons', 'Thread', 'Ribbon', 'Patches', 'Cloth'), fc.nat(99))
+      .map(([what, number]) => `${what} ${number}`),
+  },
   { weight: 1, arbitrary: fc.constantFrom(...HOSTILE_NAMES) },
-  { weight: 1, arbitrary: fc.string({ unit: 'grapheme', maxLength: 30 }) },
+  { weight: 1, arbitrary: fc.string({ unit: 'grapheme', minLength: 1, maxLength: 30 }) },
 );
 const box = fc.record({ width: sizes(120, 600), height: sizes(60, 220), depth: sizes(200, 500) });
 

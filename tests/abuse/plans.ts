@@ -9,7 +9,7 @@ import { readPlan } from '../../src/plan/readPlan.ts';
 import { BOTH_BOARDS } from '../../src/template/corner.ts';
 import { type SheetWork, setPieces } from '../../src/template/setLayouts.ts';
 import { drawer } from '../drawer/chest.ts';
-import { wild } from '../joint/anySpec.ts';
+import { mostly, wild } from '../joint/anySpec.ts';
 import { abuse, must, mustBeClear, mustBeFinite, refused } from './abuse.ts';
 import { mustBeSafeFileName } from './fileNames.ts';
 import { mustBeSound } from './joints.ts';
@@ -115,22 +115,26 @@ export const plansOfBytes = abuse(
   judge,
 );
 
-/** A drawer of the chest with some of its measures replaced by any numbers. */
+/** A drawer of the chest with some of its measures replaced, by any numbers now and then. */
 const anyDrawer = fc
   .record(
     {
-      count: wild,
-      groove: fc.record({ offset: wild, width: wild, depth: wild }),
-      backDrop: wild,
-      lip: fc.record({ sides: wild, top: wild, bottom: wild }),
+      count: fc.oneof({ weight: 12, arbitrary: fc.integer({ min: 1, max: 20 }) }, wild),
+      groove: fc.record({ offset: mostly(9, 13), width: mostly(3, 6), depth: mostly(3, 6) }),
+      backDrop: mostly(0, 10),
+      lip: fc.record({ sides: mostly(0, 8), top: mostly(0, 8), bottom: mostly(0, 8) }),
       space: fc.record({
         kind: fc.constant('size' as const),
-        size: fc.record({ width: wild, height: wild, depth: wild }),
+        size: fc.record({ width: mostly(150, 600), height: mostly(60, 250), depth: mostly(200, 500) }),
       }),
       bottom: fc.record({
         kind: fc.constantFrom('panel' as const, 'solid' as const),
-        slack: wild,
-        hold: fc.record({ kind: fc.constant('slips' as const), width: wild, height: wild }),
+        slack: mostly(0, 1),
+        hold: fc.record({
+          kind: fc.constant('slips' as const),
+          width: mostly(8, 14),
+          height: mostly(16, 24),
+        }),
       }),
     },
     { requiredKeys: [] },
@@ -140,7 +144,7 @@ const anyDrawer = fc
 export const drawerSets = abuse(
   'drawers of any measures, in process',
   0.5,
-  fc.tuple(anyDrawer, fc.option(wild, { nil: undefined })),
+  fc.tuple(anyDrawer, fc.option(mostly(10, 30), { nil: undefined })),
   ([spec, target]) => {
     const set = layOutSet([spec], target);
     if (!set.ok) return refused(set.complaints, 'numbers');

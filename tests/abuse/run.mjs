@@ -9,8 +9,8 @@ import { BUNDLING } from '../../bundling.mjs';
 const inputs = Number(process.argv[2] ?? 30_000);
 const seed = Number(process.argv[3] ?? Date.now() % 2 ** 31);
 const root = fileURLToPath(new URL('../..', import.meta.url));
-// Beside node_modules, for what is not bundled.
-const scratch = mkdtempSync(join(root, 'tests/abuse/.bundle-'));
+// Where the tests' own paths hold, and what is not bundled is found.
+const scratch = mkdtempSync(join(root, 'tests/.abuse-'));
 process.on('exit', () => rmSync(scratch, { recursive: true }));
 await build({
   ...BUNDLING,

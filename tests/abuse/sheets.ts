@@ -12,7 +12,7 @@ import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../../src/paper/sizes.ts';
 import { renderSvg } from '../../src/render/svg.ts';
 import { svgWindow } from '../../src/render/svgWindow.ts';
 import { setLayouts, setPieces } from '../../src/template/setLayouts.ts';
-import { wild } from '../joint/anySpec.ts';
+import { mostly } from '../joint/anySpec.ts';
 import { FONTS } from '../render/fonts.ts';
 import { abuse, must, mustBeFinite, refused } from './abuse.ts';
 import { workOf } from './plans.ts';
@@ -20,7 +20,7 @@ import { ordinaryPlan } from './planTexts.ts';
 import { anyText, hostileName } from './texts.ts';
 
 const paper = fc.oneof(
-  { weight: 4, arbitrary: fc.constantFrom(...ISO_PAPERS, ...ANSI_PAPERS).map(({ name }) => name) },
+  { weight: 8, arbitrary: fc.constantFrom(...ISO_PAPERS, ...ANSI_PAPERS).map(({ name }) => name) },
   {
     weight: 1,
     arbitrary: fc
@@ -30,7 +30,7 @@ const paper = fc.oneof(
   { weight: 1, arbitrary: fc.integer({ min: 80, max: 900 }).map((width) => `${width}xroll`) },
   anyText,
 );
-const margin = fc.oneof({ weight: 4, arbitrary: fc.integer({ min: 5, max: 20 }) }, wild);
+const margin = mostly(5, 20);
 const error = fc.record({
   x: fc.double({ min: 0.97, max: 1.03, noNaN: true }),
   y: fc.double({ min: 0.97, max: 1.03, noNaN: true }),
@@ -52,7 +52,7 @@ const mustLieOnPaper = ({ width, height, placed }: Page): void => {
 
 export const sheets = abuse(
   'sheets on any paper, for any printer',
-  0.03,
+  0.05,
   fc.record({ plan: ordinaryPlan, paper, margin, correction: fc.option(error), title: hostileName }),
   ({ plan, paper, margin, correction, title }) => {
     const work = workOf(plan);
@@ -130,22 +130,24 @@ export const proofs = abuse(
     paper,
     margin,
     unit: fc.constantFrom('mm' as const, 'in' as const),
-    factors: fc.array(fc.oneof(fc.double({ min: 0.98, max: 1.02, noNaN: true }), wild), {
-      minLength: 4,
-      maxLength: 4,
-    }),
+    factors: fc.record(
+      { x: mostly(0.98, 1.02), y: mostly(0.98, 1.02), d1: mostly(0.99, 1.01), d2: mostly(0.99, 1.01) },
+      { requiredKeys: ['x', 'y'] },
+    ),
   }),
-  ({ paper, margin, unit, factors: [x = 1, y = 1, d1, d2] }) => {
+  ({ paper, margin, unit, factors }) => {
     const size = parsePaper(paper);
     if (!size.ok) return refused(size.complaints);
     const proof = drawProof(size.value, margin, unit, undefined);
     if (!proof.ok) return refused(proof.complaints, 'numbers');
     const { lengths, page } = proof.value;
     mustLieOnPaper(page);
+    const { x, y, d1, d2 } = factors;
     const read = readProof(lengths, {
       x: lengths.x * x,
       y: lengths.y * y,
-      ...(d1 !== undefined && d2 !== undefined && { d1: lengths.d1 * d1, d2: lengths.d2 * d2 }),
+      ...(d1 !== undefined && { d1: lengths.d1 * d1 }),
+      ...(d2 !== undefined && { d2: lengths.d2 * d2 }),
     });
     if (!read.ok) return refused(read.complaints, 'numbers');
     mustBeFinite(undo(read.value));

@@ -73,7 +73,26 @@ export const hostileName = fc.constantFrom(...HOSTILE_NAMES);
 export const anyText: fc.Arbitrary<string> = fc.oneof(
   fc.string({ unit: 'binary', maxLength: 40 }),
   hostileName,
-  fc.stringMatching(/^[-−+]?[0-9.,/ ½¾:xX*]{0,12}(mm|cm|in|"|deg|°|%|C|F|roll)?$/u),
+  fc
+    .tuple(
+      fc.constantFrom('', '', '-', '1:', '1 in ', '5 ', '5-'),
+      fc.constantFrom(
+        '0',
+        '7',
+        '18',
+        '297',
+        '3/4',
+        '11/16',
+        '0.5',
+        ',5',
+        '1,234',
+        '5½',
+        '1e3',
+        '9'.repeat(308),
+      ),
+      fc.constantFrom('', '', 'mm', ' cm', 'in', '"', 'deg', '°', '%', 'x210', 'x11in', 'xroll', 'xx'),
+    )
+    .map((parts) => parts.join('')),
 );
 
 /** What stands for a number on the command line and in a plan. */

@@ -71,6 +71,10 @@ export const wild = fc.oneof(
   ),
 );
 
+/** A number in a range nearly always, any number at all now and then. */
+export const mostly = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.oneof({ weight: 12, arbitrary: size(min, max) }, wild);
+
 /** Wishes of any numbers at all. */
 export const wildSpec: fc.Arbitrary<JointSpec> = fc
   .tuple(
