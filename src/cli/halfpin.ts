@@ -1,7 +1,8 @@
 import { Command, CommanderError } from 'commander';
+import { shownText } from '../drawing/shownText.ts';
 import { deviceFault } from '../files/deviceFault.ts';
 import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
-import { dropUnfinished } from '../files/writeWhole.ts';
+import { dropUnfinished } from '../files/unfinished.ts';
 import { addCompare } from './compare.ts';
 import { addDraw } from './draw.ts';
 import { addLay } from './lay.ts';
@@ -25,18 +26,24 @@ for (const command of program.commands) command.copyInheritedSettings(program);
 const fail = (error: unknown): number => {
   if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : WRONG_INPUT;
   if (error instanceof Failure) {
-    process.stderr.write(error.lines.map((line) => `${line}\n`).join(''));
+    // Names of files may hold anything, a line end too.
+    process.stderr.write(error.lines.map((line) => `${shownText(line)}\n`).join(''));
     return error.status;
   }
-  if ((error as NodeJS.ErrnoException).code === 'EPIPE') return 0;
-  process.stderr.write(`${deviceFault(error as NodeJS.ErrnoException)}\n`);
+  process.stderr.write(`${shownText(deviceFault(error as NodeJS.ErrnoException))}\n`);
   return DEVICE_FAILED;
 };
 
-// A reader that has seen enough closes the pipe; that is no failure.
-process.stdout.on('error', (error) => process.exit(fail(error)));
+// A reader that has seen enough closes the pipe; that is no failure, and what goes into files is still written.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') return;
+  dropUnfinished();
+  process.exit(fail(error));
+});
+// Where nobody listens to complaints, the exit status still tells.
+process.stderr.on('error', () => {});
 /** What the shell gives a program that a signal ended: 128 and the signal's number. */
-const SIGNALS = { SIGINT: 130, SIGTERM: 143 } as const;
+const SIGNALS = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;
 for (const [signal, status] of Object.entries(SIGNALS))
   process.on(signal, () => {
     dropUnfinished();

@@ -3,6 +3,7 @@ import { type Complaint, type Result, under } from '../complaint.ts';
 import { optionName } from '../files/failure.ts';
 import type { HalfPins, JointSpec, Spacing } from '../joint/spec.ts';
 import { parseLength, quote, type Unit } from '../units/length.ts';
+import { parseName } from '../units/name.ts';
 import { say } from '../units/phrase.ts';
 import { parseSlope } from '../units/slope.ts';
 
@@ -138,7 +139,8 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
   const halfPin =
     options.halfPin === undefined ? undefined : halfPins(lengths('halfPin', options.halfPin), complain);
   const spacing = readSpacing(options, lengths, complain);
-  const known = { name: options.name ?? 'Corner', units: shown, complaints };
+  const name = options.name === undefined ? undefined : value('name', options.name, parseName);
+  const known = { name: name ?? 'Corner', units: shown, complaints };
   if (width === undefined || tailBoard === undefined || pinBoard === undefined) return known;
   const common = {
     width,

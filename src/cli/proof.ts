@@ -3,6 +3,7 @@ import type { Command } from 'commander';
 import { type Complaint, under } from '../complaint.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { isPrinterName, savePrinter } from '../files/printerStore.ts';
+import { refuseForeign } from '../files/refuseForeign.ts';
 import { writePdf } from '../files/writePdf.ts';
 import { proofLengths } from '../paper/proofLengths.ts';
 import { readProof } from '../paper/readProof.ts';
@@ -24,6 +25,7 @@ interface ProofOptions extends PaperOptions {
   readonly measuredD2?: string;
   readonly save?: string;
   readonly printer?: string;
+  readonly force?: boolean;
 }
 
 /** `proof`: how a printer errs, found out and kept. */
@@ -42,7 +44,8 @@ export const addProof = (program: Command): void => {
     .option('--measured-d1 <length>', 'from the bottom left corner to the top right')
     .option('--measured-d2 <length>', 'from the top left corner to the bottom right')
     .option('--save <name>', "keep the correction under the printer's name")
-    .option('--printer <name>', 'draw the sheet corrected for this printer, to prove the correction');
+    .option('--printer <name>', 'draw the sheet corrected for this printer, to prove the correction')
+    .option('--force', 'write over a file that halfpin did not make');
   addPaperOptions(command)
     .addHelpText(
       'after',
@@ -133,7 +136,7 @@ const nameOf = (text: string): string => {
 };
 
 const drawSheet = async (
-  { json, out, printer }: ProofOptions,
+  { json, out, printer, force }: ProofOptions,
   { paper, margin, unit }: { paper: Parameters<typeof proofLengths>[0]; margin: number; unit: Unit },
 ): Promise<void> => {
   const correction = printer === undefined ? undefined : await loadCorrection(printer);
@@ -142,7 +145,10 @@ const drawSheet = async (
   if (!drawn.ok) return refuseOptions(drawn.complaints, unit);
   const { lengths, page } = drawn.value;
   const path = join(out ?? 'templates-out', `proof-${fileStem(paper.name)}.pdf`);
-  if (!json || out !== undefined) await writePdf(path, `Proof sheet for ${paper.name}`, [page]);
+  if (!json || out !== undefined) {
+    await refuseForeign([path], force === true);
+    await writePdf(path, `Proof sheet for ${paper.name}`, [page]);
+  }
   process.stdout.write(
     json
       ? printJson(lengths)

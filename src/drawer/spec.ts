@@ -71,7 +71,7 @@ export interface BottomSpec {
 /** One kind of drawer, as wished, every default of its plan filled in. Lengths in mm. */
 export interface DrawerSpec {
   readonly name: string;
-  /** How many equal ones are made: a whole number, at least 1. */
+  /** How many equal ones are made: a whole number, 1 to 1000. */
   readonly count: number;
   /** Sized to its opening, or by its own outer size: the front's length, the sides' width, the depth overall. */
   readonly space:

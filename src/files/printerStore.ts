@@ -4,6 +4,7 @@ import { setTimeout } from 'node:timers/promises';
 import type { PrinterError } from '../paper/correction.ts';
 import { parsePaper } from '../paper/sizes.ts';
 import { DEVICE_FAILED, Failure } from './failure.ts';
+import { withUnfinished } from './unfinished.ts';
 import { ensureFolder, writeWhole } from './writeWhole.ts';
 
 /** A printer that has been measured. */
@@ -66,9 +67,9 @@ const isStored = (value: unknown): value is StoredPrinter => {
   if (Number.isNaN(Date.parse(measured))) return false;
   if (typeof error !== 'object' || error === null) return false;
   const { x, y, skew } = error as Record<keyof PrinterError, unknown>;
-  return [Number(x) - 1, Number(y) - 1, skew].every(
-    (part) => typeof part === 'number' && Math.abs(part) < NO_PRINTER,
-  );
+  const near = (part: unknown, right: number) =>
+    typeof part === 'number' && Math.abs(part - right) < NO_PRINTER;
+  return near(x, 1) && near(y, 1) && near(skew, 0);
 };
 
 /** Adds a printer, or measures it anew; of two runs that save at once the second waits for the first. */
@@ -93,8 +94,9 @@ const locked = async (lock: string, work: () => Promise<void>): Promise<void> =>
       break;
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
-      const age = Date.now() - (await stat(lock).catch(() => ({ mtimeMs: 0 }))).mtimeMs;
-      if (age > STALE) await rm(lock, { force: true });
+      const left = await stat(lock).catch(() => undefined);
+      if (left === undefined) continue;
+      if (Date.now() - left.mtimeMs > STALE) await rm(lock, { force: true });
       else if (tries > PATIENCE)
         throw new Failure(
           [`${lock}: another run is saving a printer; try again when it is done`],
@@ -103,9 +105,11 @@ const locked = async (lock: string, work: () => Promise<void>): Promise<void> =>
       else await setTimeout(PAUSE);
     }
   }
-  try {
-    await work();
-  } finally {
-    await rm(lock, { force: true });
-  }
+  await withUnfinished(lock, async () => {
+    try {
+      await work();
+    } finally {
+      await rm(lock, { force: true });
+    }
+  });
 };

@@ -59,7 +59,8 @@ const typed = fc.oneof(
   { weight: 6, arbitrary: fc.integer({ min: 4, max: 40 }).map(String) },
   { weight: 1, arbitrary: anyText },
 );
-const rarely = (text: fc.Arbitrary<string>) => fc.option(text, { nil: undefined, freq: 1 });
+const rarely = (text: fc.Arbitrary<string>) =>
+  fc.oneof({ weight: 5, arbitrary: fc.constant(undefined) }, text);
 
 export const jointOptions = abuse(
   'options of any text',
