@@ -1,15 +1,20 @@
 // Makes dist/: the program and the library, each one bundled file with what is heavy in parts loaded on demand.
-import { cpSync, mkdirSync, rmSync } from 'node:fs';
+import { cpSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
 import { BUNDLING } from './bundling.mjs';
+import { writeDeclarations } from './declarations.mjs';
+import { thirdParty } from './licences.mjs';
 
 rmSync('dist', { recursive: true, force: true });
-await build({
+const { metafile } = await build({
   ...BUNDLING,
   entryPoints: { halfpin: 'src/cli/halfpin.ts', index: 'src/index.ts' },
   outdir: 'dist',
+  metafile: true,
 });
 mkdirSync('dist/fonts', { recursive: true });
 for (const font of ['DejaVuSansCondensed.ttf', 'DejaVuSansCondensed-Bold.ttf'])
   cpSync(`node_modules/dejavu-fonts-ttf/ttf/${font}`, `dist/fonts/${font}`);
 cpSync('node_modules/dejavu-fonts-ttf/LICENSE', 'dist/fonts/LICENSE');
+writeFileSync('dist/THIRD-PARTY.txt', thirdParty(metafile, ['node_modules/dejavu-fonts-ttf']));
+writeDeclarations();

@@ -1,3 +1,4 @@
+#!/usr/bin/env node
 import { Command, CommanderError } from 'commander';
 import { shownText } from '../drawing/shownText.ts';
 import { deviceFault } from '../files/deviceFault.ts';

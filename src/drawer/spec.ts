@@ -60,6 +60,7 @@ export type BottomHold =
   /** Strips as high as `height` and as wide as `width`, glued inside the sides, which carry the groove instead. */
   | { readonly kind: 'slips'; readonly width: number; readonly height: number };
 
+/** What is wished of a drawer's bottom. Lengths in mm. */
 export interface BottomSpec {
   /** A panel that does not move, or solid wood with its grain running from side to side. */
   readonly kind: 'panel' | 'solid';

@@ -32,6 +32,7 @@ export interface Layout {
   readonly correction?: Correction;
 }
 
+/** Sheets laid out, to be drawn page by page. */
 export interface Sheets {
   readonly count: number;
   readonly pagesOf: PagesOfPieces;

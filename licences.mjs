@@ -1,0 +1,33 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+/** The folder of the package that a bundled file comes from. */
+const packageOf = (path) => /^(.*node_modules\/(?:@[^/]+\/)?[^/]+)\//u.exec(path)?.[1];
+
+const FILE = /^(?:licen[cs]e|copying)(?:[.-](?:md|txt|mit))?$/iu;
+
+/** The words of the MIT licence, without whose copyright it speaks of. */
+const MIT = readFileSync('LICENSE', 'utf8').replace(/^[\s\S]*?(?=Permission is hereby)/u, '');
+
+const textOf = (folder, { name, license, author }) => {
+  const file = readdirSync(folder).find((entry) => FILE.test(entry));
+  if (file !== undefined) return readFileSync(join(folder, file), 'utf8');
+  // Some name their licence and leave out its words.
+  if (license === 'MIT') return `Copyright (c) ${author}\n\n${MIT}`;
+  throw new Error(`${name} has no licence to be shown`);
+};
+
+/**
+ * The licences of everything that is bundled.
+ * @param metafile esbuild's
+ * @param more folders of packages whose files lie beside what is bundled
+ */
+export const thirdParty = (metafile, more) => {
+  const folders = new Set([...Object.keys(metafile.inputs).flatMap((path) => packageOf(path) ?? []), ...more]);
+  const parts = [...folders].map((folder) => {
+    const about = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+    const { name, version, license } = about;
+    return `${'-'.repeat(78)}\n${name} ${version} (${license})\n\n${textOf(folder, about).trim()}\n`;
+  });
+  return ['Halfpin holds parts of these packages, under their licences.\n', ...parts.sort()].join('\n');
+};
