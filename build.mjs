@@ -1,6 +1,7 @@
-// Makes dist/: the program and the library, each one bundled file with what is heavy in parts loaded on demand.
+// Makes dist/: the program and the library, each one bundled file with what is heavy in parts loaded on demand, and the page.
 import { cpSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
+import { buildPage } from './buildPage.mjs';
 import { BUNDLING } from './bundling.mjs';
 import { writeDeclarations } from './declarations.mjs';
 import { thirdParty } from './licences.mjs';
@@ -16,5 +17,7 @@ mkdirSync('dist/fonts', { recursive: true });
 for (const font of ['DejaVuSansCondensed.ttf', 'DejaVuSansCondensed-Bold.ttf'])
   cpSync(`node_modules/dejavu-fonts-ttf/ttf/${font}`, `dist/fonts/${font}`);
 cpSync('node_modules/dejavu-fonts-ttf/LICENSE', 'dist/fonts/LICENSE');
-writeFileSync('dist/THIRD-PARTY.txt', thirdParty(metafile, ['node_modules/dejavu-fonts-ttf']));
+const { html, inputs } = await buildPage();
+writeFileSync('dist/halfpin.html', html);
+writeFileSync('dist/THIRD-PARTY.txt', thirdParty([...Object.keys(metafile.inputs), ...inputs]));
 writeDeclarations();

@@ -1,5 +1,8 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, realpathSync } from 'node:fs';
 import { join } from 'node:path';
+
+/** Laid beside the program, and packed into the page. */
+const FONTS = 'node_modules/dejavu-fonts-ttf/ttf/';
 
 /** The folder of the package that a bundled file comes from. */
 const packageOf = (path) => /^(.*node_modules\/(?:@[^/]+\/)?[^/]+)\//u.exec(path)?.[1];
@@ -19,11 +22,12 @@ const textOf = (folder, { name, license, author }) => {
 
 /**
  * The licences of everything that is bundled.
- * @param metafile esbuild's
- * @param more folders of packages whose files lie beside what is bundled
+ * @param inputs the files that went into it, as esbuild's metafiles name them
  */
-export const thirdParty = (metafile, more) => {
-  const folders = new Set([...Object.keys(metafile.inputs).flatMap((path) => packageOf(path) ?? []), ...more]);
+export const thirdParty = (inputs) => {
+  const folders = new Set(
+    [...inputs, FONTS].flatMap((path) => packageOf(path) ?? []).map((folder) => realpathSync(folder)),
+  );
   const parts = [...folders].map((folder) => {
     const about = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
     const { name, version, license } = about;

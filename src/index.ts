@@ -29,20 +29,22 @@ export type { Complaint, Place, Result } from './complaint.ts';
 // A set of drawers.
 export type { Board, Boards, Box as BoardBox, Place3 } from './drawer/boards.ts';
 export type { Drawer, DrawerSet, Family } from './drawer/drawer.ts';
+export type { GapSeason, Gaps } from './drawer/gaps.ts';
 export type { Choice } from './drawer/groove.ts';
 export { layOutSet } from './drawer/layOutSet.ts';
 export { layOutWidths, type Widths } from './drawer/layOutWidths.ts';
 export { type Part, type PartName, parts, type StockTotal, stockTotals } from './drawer/parts.ts';
+export { type DrawerSeason, drawerSeason, type PartSeason } from './drawer/season.ts';
 export type { Rebate, Sizes } from './drawer/sizes.ts';
 export type {
   BottomHold,
   BottomSpec,
   DrawerSpec,
   Fit,
-  Grain,
   Groove,
   JointWish,
   Lip,
+  Movement,
   Opening,
   Stock,
 } from './drawer/spec.ts';
@@ -156,10 +158,10 @@ export {
   type BottomStock,
   bottomSeason,
   type Slot as ScrewSlot,
-} from './wood/bottom-season.ts';
-export { adviseClimate, type Climate, parseClimate, type Through } from './wood/climate.ts';
-export { type CornerBoard, type CornerSteps, cornerSteps } from './wood/flush-corner.ts';
-export { type GapPoint, gapYear } from './wood/gap-year.ts';
+} from './wood/bottomSeason.ts';
+export { adviseClimate, type Climate, checkYear, parseMaking, type Through } from './wood/climate.ts';
+export { type CornerBoard, type CornerSteps, cornerSteps } from './wood/flushCorner.ts';
+export { type GapPoint, gapYear } from './wood/gapYear.ts';
 export { type Air, equilibriumMoisture, formatPercent, parseMoisture } from './wood/moisture.ts';
 export {
   adviseMoisture,
@@ -167,11 +169,12 @@ export {
   checkMaking,
   movement,
   parseCut,
+  type SawnWood,
   sizeAt,
   thicknessCoefficient,
   widthCoefficient,
 } from './wood/movement.ts';
-export { coefficientOfShrinkage, type OwnFigures, ownWood, type Pair } from './wood/own-wood.ts';
+export { coefficientOfShrinkage, type OwnFigures, ownWood, type Pair } from './wood/ownWood.ts';
 export {
   GAP_BAND,
   type GapBand,

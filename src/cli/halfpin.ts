@@ -11,16 +11,31 @@ import { addParts } from './parts.ts';
 import { addPrinters } from './printers.ts';
 import { addProof } from './proof.ts';
 import { addSchema } from './schema.ts';
+import { addSeason } from './season.ts';
 import { addStart } from './start.ts';
 import { VERSION } from './version.ts';
+
+/** What commander says of a slip of the pen, as all else is said: one line, with what to try at its end. */
+const onOneLine = (text: string): string =>
+  text.replace(/^error: /u, 'halfpin: ').replace(/\n\(Did you mean (.+)\?\)/u, '; try $1');
 
 const program = new Command('halfpin')
   .description('Sets out dovetailed drawers, and prints full-size templates for them.')
   .version(VERSION)
-  .configureOutput({ outputError: (text, write) => write(text.replace(/^error: /u, 'halfpin: ')) })
+  .configureOutput({ outputError: (text, write) => write(onOneLine(text)) })
   .showSuggestionAfterError()
   .exitOverride();
-for (const add of [addDraw, addLay, addCompare, addParts, addProof, addPrinters, addStart, addSchema])
+for (const add of [
+  addDraw,
+  addLay,
+  addCompare,
+  addParts,
+  addSeason,
+  addProof,
+  addPrinters,
+  addStart,
+  addSchema,
+])
   add(program);
 for (const command of program.commands) command.copyInheritedSettings(program);
 

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
-import { bottomSeason } from '../../src/wood/bottom-season.ts';
-import { adviseClimate, parseClimate } from '../../src/wood/climate.ts';
-import { cornerSteps } from '../../src/wood/flush-corner.ts';
-import { gapYear } from '../../src/wood/gap-year.ts';
+import { bottomSeason } from '../../src/wood/bottomSeason.ts';
+import { adviseClimate, checkYear, parseMaking } from '../../src/wood/climate.ts';
+import { cornerSteps } from '../../src/wood/flushCorner.ts';
+import { gapYear } from '../../src/wood/gapYear.ts';
+import { parseMoisture } from '../../src/wood/moisture.ts';
 import { widthCoefficient } from '../../src/wood/movement.ts';
-import { ownWood } from '../../src/wood/own-wood.ts';
+import { ownWood } from '../../src/wood/ownWood.ts';
 import { gapsThroughYear, gapToLeave, judgeGaps, sizesThroughYear } from '../../src/wood/season.ts';
 import { findWood, WOODS } from '../../src/wood/species.ts';
 import { mostly, wild } from '../joint/anySpec.ts';
@@ -34,10 +35,17 @@ export const climates = abuse(
     least: figure(0, 3),
   }),
   ({ text, wood, cut, opening, least }) => {
-    const read = parseClimate(text);
-    if (!read.ok) return refused(read.complaints);
-    const climate = read.value;
+    const [making, driest, dampest] = [
+      parseMaking(text.making),
+      parseMoisture(text.driest),
+      parseMoisture(text.dampest),
+    ];
+    if (!making.ok || !driest.ok || !dampest.ok)
+      return refused([making, driest, dampest].flatMap((read) => (read.ok ? [] : read.complaints)));
+    const climate = { making: making.value, driest: driest.value, dampest: dampest.value };
     mustBeFinite(climate);
+    const turned = checkYear(climate);
+    if (turned.length > 0) return refused(turned);
     must(climate.driest <= climate.dampest, 'driest is damper than dampest');
     const advice = adviseClimate(climate);
     if (advice.length > 0) refused(advice);
@@ -53,7 +61,12 @@ export const climates = abuse(
     must(!judgeGaps(gaps, { least, most: 1e9 }).includes('sticks'), 'it is judged to stick');
     const year = gapYear(opening, made, coefficient, climate, 12);
     mustBeFinite(year);
-    const bottom = bottomSeason({ kind: 'solid', wood, cut }, opening, climate, 4);
+    const bottom = bottomSeason(
+      { kind: 'solid', wood, cut },
+      { flush: opening - 10, room: opening },
+      climate,
+      4,
+    );
     mustBeFinite(bottom);
     must(bottom.depth.dampest <= opening + 1e-6, 'the bottom outgrows its room');
     const board = { wood, cut, thickness: 18 };
