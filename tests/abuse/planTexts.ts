@@ -137,6 +137,11 @@ const spaced = optional({
     from: fc.constantFrom('edge', 'middle'),
   }),
 });
+const conditions = fc.oneof(
+  { weight: 5, arbitrary: fc.integer({ min: 25, max: 65 }).map((humidity) => `20C/${humidity}%`) },
+  fc.constantFrom('8%', '70F/45%', '31%', '20C', '<b>'),
+);
+const pair = fc.record({ radial: sizes(2, 5), tangential: sizes(5, 9) });
 const wood = {
   thickness: sizes(9, 16),
   species: fc.constantFrom('Cherry, black', 'Ash, white', '<b>oak</b>'),
@@ -174,7 +179,12 @@ const box = fc.record({ width: sizes(120, 600), height: sizes(60, 220), depth: s
 /** Plans as people write them, of sizes that go together more often than not. */
 export const ordinaryPlan = fc
   .record({
-    head: optional({ name, units: fc.constant('mm') }),
+    head: optional({
+      name,
+      units: fc.constant('mm'),
+      climate: fc.record({ making: conditions, driest: fc.constant('20C/25%'), dampest: conditions }),
+      woods: fc.dictionary(name, fc.record({ shrinkage: pair }), { maxKeys: 2 }),
+    }),
     stock: fc.record({
       front: fc.record({ ...wood, thickness: sizes(16, 24) }),
       side: fc.record(wood),

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import type { Drawer, DrawerSet } from '../../src/drawer/drawer.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { parts, stockTotals } from '../../src/drawer/parts.ts';
+import { drawerSeason } from '../../src/drawer/season.ts';
 import { layOut } from '../../src/joint/layOut.ts';
 import type { Plan } from '../../src/plan/plan.ts';
 import { formatPlanComplaint, type PlanComplaint } from '../../src/plan/planComplaint.ts';
@@ -53,6 +54,9 @@ const mustBeSoundSet = (set: DrawerSet): void => {
     mustHideGroove(each);
     mustFitOpening(each);
     mustBeFinite(each.boards);
+    const { parts: moved, bottom, corners, gaps } = drawerSeason(each) ?? {};
+    mustBeFinite({ moved, bottom, corners, leave: gaps?.leave });
+    for (const gap of [gaps?.front, gaps?.side, gaps?.beside]) mustBeFinite(gap?.gap);
   }
   const rows = parts(set);
   for (const row of rows) {
