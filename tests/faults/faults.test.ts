@@ -11,6 +11,7 @@ import {
   restore,
   run,
   type Scene,
+  SEASONS,
   scene,
   stepsOf,
 } from './scene.ts';
@@ -49,7 +50,7 @@ const WRITERS: readonly {
     name: 'proof over an older proof',
     first: ({ out }) => ['proof', '--paper', 'A4', '--units', 'in', '--out', out],
     args: ({ out }) => ['proof', '--out', out],
-    tried: 3,
+    tried: 2,
   },
   {
     name: 'proof --save',
@@ -66,6 +67,12 @@ const WRITERS: readonly {
     name: 'compare over an older sheet',
     first: ({ out }) => ['compare', '--widths', '60,90', '--out', out],
     args: ({ out }) => ['compare', '--widths', '60,90,140', '--out', out],
+    tried: 2,
+  },
+  {
+    name: 'season over an older sheet',
+    first: ({ out }) => ['season', SEASONS, '--out', out, '--paper', 'A3'],
+    args: ({ out }) => ['season', SEASONS, '--out', out],
     tried: 2,
   },
 ];
@@ -301,6 +308,7 @@ describe('a file that halfpin did not make', PATIENCE, () => {
     ['draw --as svg', 'box-corner-tail-board-a.svg', ['draw', PLAN, '--as', 'svg']],
     ['proof', 'proof-a4.pdf', ['proof']],
     ['compare', 'bare-widths-comparison.pdf', ['compare', '--widths', '60,90']],
+    ['season', 'seasonal-haberdashery-chest-season.pdf', ['season', SEASONS]],
   ])('is not written over by %s, unless it is forced', (_, name, args) => {
     const at = scene();
     mkdirSync(at.out);

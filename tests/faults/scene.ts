@@ -14,6 +14,7 @@ import { join, relative, resolve } from 'node:path';
 
 export const PROGRAM = resolve('dist/halfpin.js');
 export const PLAN = resolve('examples/trinket-box.yaml');
+export const SEASONS = resolve('examples/haberdashery-chest-seasons.yaml');
 
 /** Folders of their own for one test: where output goes, and the user's settings. */
 export interface Scene {
