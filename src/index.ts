@@ -149,6 +149,7 @@ export {
 export type { TemplatePiece } from './template/wrap.ts';
 // Lengths, slopes and words.
 export { formatLength, formatNumber, MM_PER_INCH, parseLength, type Unit } from './units/length.ts';
+export { parseName } from './units/name.ts';
 export { type LengthWord, mm, type Phrase, say, speak } from './units/phrase.ts';
 export { degrees, formatSlope, parseSlope, rise, type Slope, slopeOfDegrees } from './units/slope.ts';
 // Wood that moves.

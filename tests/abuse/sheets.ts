@@ -12,12 +12,13 @@ import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../../src/paper/sizes.ts';
 import { renderSvg } from '../../src/render/svg.ts';
 import { svgWindow } from '../../src/render/svgWindow.ts';
 import { setLayouts, setPieces } from '../../src/template/setLayouts.ts';
+import { parseName } from '../../src/units/name.ts';
 import { mostly } from '../joint/anySpec.ts';
 import { FONTS } from '../render/fonts.ts';
 import { abuse, must, mustBeFinite, refused } from './abuse.ts';
 import { workOf } from './plans.ts';
 import { ordinaryPlan } from './planTexts.ts';
-import { anyText, hostileName } from './texts.ts';
+import { anyText, HOSTILE_NAMES } from './texts.ts';
 
 const paper = fc.oneof(
   { weight: 8, arbitrary: fc.constantFrom(...ISO_PAPERS, ...ANSI_PAPERS).map(({ name }) => name) },
@@ -31,6 +32,8 @@ const paper = fc.oneof(
   anyText,
 );
 const margin = mostly(5, 20);
+/** Every hostile name that is accepted as one. */
+const title = fc.constantFrom(...HOSTILE_NAMES.filter((name) => parseName(name).ok));
 const error = fc.record({
   x: fc.double({ min: 0.97, max: 1.03, noNaN: true }),
   y: fc.double({ min: 0.97, max: 1.03, noNaN: true }),
@@ -53,7 +56,7 @@ const mustLieOnPaper = ({ width, height, placed }: Page): void => {
 export const sheets = abuse(
   'sheets on any paper, for any printer',
   0.05,
-  fc.record({ plan: ordinaryPlan, paper, margin, correction: fc.option(error), title: hostileName }),
+  fc.record({ plan: ordinaryPlan, paper, margin, correction: fc.option(error), title }),
   ({ plan, paper, margin, correction, title }) => {
     const work = workOf(plan);
     if (work === 'refused') return work;
