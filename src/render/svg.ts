@@ -83,10 +83,12 @@ const drawTexts = (group: G, texts: readonly TextMark[], map: Affine, fonts: Fon
 const pathData = (paths: readonly Path[], map: Affine): string => {
   let data = '';
   for (const { points, closed } of paths) {
-    points.forEach((point, i) => {
-      const [x, y] = apply(map, point);
-      data += `${i === 0 ? 'M' : 'L'}${svgNumber(x)} ${svgNumber(y)}`;
-    });
+    let command = 'M';
+    for (const point of points) {
+      const to = apply(map, point);
+      data += `${command}${svgNumber(to[0])} ${svgNumber(to[1])}`;
+      command = 'L';
+    }
     if (closed === true) data += 'Z';
   }
   return data;
