@@ -40,7 +40,7 @@ export const renderSvg = (drawing: Drawing, { title, description }: SvgMeta, too
       for (const [, texts] of groupBy(marks.filter(isText), (mark) => mark.weight))
         drawTexts(group, texts, map, tools.fonts);
     }
-    return `${svg.svg()}\n`;
+    return `${svg.node.outerHTML}\n`;
   });
 
 const isStroke = (mark: Mark): mark is StrokeMark => mark.kind === 'stroke';
