@@ -1,6 +1,7 @@
-// Makes dist/: the program and the library, each one bundled file with what is heavy in parts loaded on demand.
-import { cpSync, mkdirSync, rmSync } from 'node:fs';
+// Makes dist/: the program and the library, each one bundled file with what is heavy in parts loaded on demand, and the page.
+import { cpSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
+import { buildPage } from './buildPage.mjs';
 import { BUNDLING } from './bundling.mjs';
 
 rmSync('dist', { recursive: true, force: true });
@@ -13,3 +14,4 @@ mkdirSync('dist/fonts', { recursive: true });
 for (const font of ['DejaVuSansCondensed.ttf', 'DejaVuSansCondensed-Bold.ttf'])
   cpSync(`node_modules/dejavu-fonts-ttf/ttf/${font}`, `dist/fonts/${font}`);
 cpSync('node_modules/dejavu-fonts-ttf/LICENSE', 'dist/fonts/LICENSE');
+writeFileSync('dist/halfpin.html', await buildPage());

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import type { Part, StockTotal } from '../drawer/parts.ts';
+import { partsCsv } from '../drawer/partsCsv.ts';
 import { Failure, WRONG_INPUT } from '../files/failure.ts';
-import { csv } from '../render/csv.ts';
 import { printJson } from '../render/json.ts';
 import { table } from '../render/table.ts';
 import { formatNumber, MM_PER_INCH, type Unit } from '../units/length.ts';
@@ -53,10 +53,7 @@ export const addParts = (program: Command): void => {
               ...(climate && { making: { mc: climate.making } }),
             })
           : options.csv
-            ? csv(
-                HEADING.map((title) => `${title[0]}${title[1] ? ` ${units}` : ''}`),
-                rows.map((row) => cells(row, units)),
-              )
+            ? partsCsv(rows, units)
             : `${text(rows, totals, units, climate).join('\n')}\n`,
       );
     });
@@ -67,34 +64,6 @@ const partRecord = ({ worked, ...part }: Part, units: Unit) => ({
   species: part.species ?? null,
   worked: worked.map((phrase) => speak(phrase, units)),
 });
-
-/** Each column's title, and whether it is a length. */
-const HEADING = [
-  ['drawer', false],
-  ['part', false],
-  ['count', false],
-  ['length', true],
-  ['width', true],
-  ['thickness', true],
-  ['rough length', true],
-  ['species', false],
-  ['grain', false],
-  ['worked', false],
-] as const;
-
-/** A spreadsheet reckons with decimals, in inches too. */
-const decimal = (value: number, units: Unit): string =>
-  String(Number((units === 'in' ? value / MM_PER_INCH : value).toFixed(4)));
-
-const cells = (part: Part, units: Unit): string[] => [
-  part.drawer,
-  part.part,
-  String(part.count),
-  ...[part.length, part.width, part.thickness, part.roughLength].map((value) => decimal(value, units)),
-  part.species ?? '',
-  part.grain,
-  part.worked.map((phrase) => speak(phrase, units)).join('; '),
-];
 
 const text = (
   rows: readonly Part[],

@@ -30,7 +30,7 @@ export const addSeason = (program: Command): void => {
     .option('--out <folder>', "draw each drawer's gap through the year into this folder, as PDF and SVG")
     .option('--force', 'write over files that halfpin did not make');
   addPaperOptions(command)
-    .optionsGroup('One board, without a plan (conditions: 21C/45%, 70F/45% or, from a moisture meter, 8%):')
+    .optionsGroup('One board, without a plan (conditions: 21C/45%, 70F/45%, or measured: 8%):')
     .option('--species <name>', 'the wood: "Cherry, black", or an everyday name')
     .option('--shrinkage <percents>', 'a wood of your own, green to oven-dry: radial,tangential')
     .option('--coefficient <numbers>', 'or its change for 1 % of moisture content: radial,tangential')
