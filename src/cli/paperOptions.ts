@@ -29,7 +29,7 @@ export const readPaperOptions = (
   const paper = value('paper', parsePaper(options.paper ?? (units === 'in' ? 'Letter' : 'A4')));
   const margin =
     options.margin === undefined ? DEFAULT_MARGIN : value('margin', parseLength(options.margin, units));
-  const wrong = margin === undefined ? [] : under(['margin'], checkMargin(margin));
+  const wrong = margin === undefined ? [] : checkMargin(margin);
   complaints.push(...wrong);
   return paper === undefined || margin === undefined || wrong.length > 0 ? undefined : { paper, margin };
 };

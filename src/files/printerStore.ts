@@ -3,9 +3,11 @@ import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import type { PrinterError } from '../paper/correction.ts';
 import { MOST_ERROR } from '../paper/readProof.ts';
+import { parsePaper } from '../paper/sizes.ts';
 import { quote } from '../units/length.ts';
 import { deviceFault } from './deviceFault.ts';
 import { DEVICE_FAILED, Failure } from './failure.ts';
+import { withUnfinished } from './unfinished.ts';
 import { ensureFolder, writeWhole } from './writeWhole.ts';
 
 /** A printer that has been measured. */
@@ -46,17 +48,24 @@ const parse = (text: string): Printers | undefined => {
   try {
     const value: unknown = JSON.parse(text);
     if (typeof value !== 'object' || value === null || Array.isArray(value)) return undefined;
-    return Object.values(value).every(isStored) ? (value as Printers) : undefined;
+    const sound = Object.entries(value).every(([name, printer]) => isPrinterName(name) && isStored(printer));
+    return sound ? (value as Printers) : undefined;
   } catch {
     return undefined;
   }
 };
 
+/** A printer's name is something to type again. */
+export const isPrinterName = (text: string): boolean =>
+  /^[\p{L}\p{N}][\p{L}\p{M}\p{N} ._-]{0,39}$/u.test(text);
+
 const isStored = (value: unknown): value is StoredPrinter => {
   if (typeof value !== 'object' || value === null) return false;
   const { error, paper, measured } = value as Record<keyof StoredPrinter, unknown>;
-  if (typeof paper !== 'string' || typeof measured !== 'string') return false;
-  if (!/^\d{4}-\d\d-\d\d$/u.test(measured) || typeof error !== 'object' || error === null) return false;
+  if (typeof paper !== 'string' || !parsePaper(paper).ok) return false;
+  if (typeof measured !== 'string' || !/^\d{4}-\d\d-\d\d$/u.test(measured)) return false;
+  if (Number.isNaN(Date.parse(measured))) return false;
+  if (typeof error !== 'object' || error === null) return false;
   const { x, y, skew } = error as Record<keyof PrinterError, unknown>;
   return isNear(x, 1) && isNear(y, 1) && isNear(skew, 0);
 };
@@ -98,11 +107,13 @@ const locked = async (lock: string, work: () => Promise<void>): Promise<void> =>
     if (age !== undefined && Math.abs(age) > STALE) await rm(lock, { force: true });
     else await setTimeout(PAUSE);
   }
-  try {
-    await work();
-  } finally {
-    await rm(lock, { force: true });
-  }
+  await withUnfinished(lock, async () => {
+    try {
+      await work();
+    } finally {
+      await rm(lock, { force: true });
+    }
+  });
 };
 
 /** Makes the lock, unless another run has it. */

@@ -10,6 +10,7 @@ import { type ProofLengths, proofLengths, proofSize, proofStep } from './proofLe
 import type { Paper } from './sizes.ts';
 import { wrapText } from './wrapText.ts';
 
+/** A proof sheet, and the lengths that are to be measured on it. */
 export interface Proof {
   readonly lengths: ProofLengths;
   readonly page: Page;
