@@ -67,23 +67,43 @@ const onSheet = (marks: readonly Mark[], map: Affine): Found[] =>
 /** Half the width of the widest line, or more. */
 const WIDEST = 0.3;
 
+/** Lines are looked up by level bands of a page this high, or each label would have to look at every line. */
+const BAND = 5;
+
+const bandsOf = (y0: number, y1: number): number[] => {
+  const first = Math.floor(y0 / BAND);
+  return Array.from({ length: Math.floor(y1 / BAND) - first + 1 }, (_, i) => first + i);
+};
+
 /** Labels over labels, and over lines but those that a white ground under the label hides. */
 const labelFaults = (found: readonly Found[]): string[] => {
   const ordered = found.map((each, order) => ({ ...each, order }));
   const labels = ordered.filter((each) => each.kind === 'label');
   const lines = ordered.filter((each) => each.kind === 'line');
   const grounds = ordered.filter((each) => each.kind === 'ground');
+  const linesIn = new Map<number, typeof lines>();
+  for (const line of lines) {
+    const [[, a], [, b]] = line.ends;
+    for (const band of bandsOf(Math.min(a, b), Math.max(a, b))) {
+      const there = linesIn.get(band);
+      if (there === undefined) linesIn.set(band, [line]);
+      else there.push(line);
+    }
+  }
   return labels.flatMap(({ text, box, order }) => {
     const ground = grounds.findLast((each) => each.order < order && isInside(box, each.box))?.order ?? -1;
     const over = labels.filter((other) => other.order > order && overlaps(box, other.box));
     const near = grown(box, WIDEST);
-    const crossed = lines.filter(
-      ({ order: drawn, half, ends: [a, b] }) =>
-        touches(near, a, b) && drawn > ground && touches(grown(box, half - 1e-6), a, b),
+    const crossed = new Set(
+      bandsOf(near.y0, near.y1)
+        .flatMap((band) => linesIn.get(band) ?? [])
+        .filter(
+          ({ order: drawn, half, ends: [a, b] }) => drawn > ground && touches(grown(box, half - 1e-6), a, b),
+        ),
     );
     return [
       ...over.map((other) => `"${text}" lies over "${other.text}"`),
-      ...crossed.map(({ role }) => `"${text}" lies over a line of ${role}`),
+      ...[...crossed].map(({ role }) => `"${text}" lies over a line of ${role}`),
     ];
   });
 };
