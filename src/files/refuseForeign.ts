@@ -1,9 +1,8 @@
 import { open } from 'node:fs/promises';
 import { Failure, WRONG_INPUT } from './failure.ts';
 
-/** Every file that the program writes has this word at its beginning or near its end. */
+/** Every file that the program writes has this word in it somewhere: a PDF before its list of pages, however long. */
 const SIGNATURE = 'Halfpin';
-const LOOKED_AT = 1 << 14;
 
 /**
  * Refuses to write over files that the program did not make, all of them named at once; `force` allows it.
@@ -32,15 +31,16 @@ const isForeign = async (path: string): Promise<boolean> => {
     return (error as NodeJS.ErrnoException).code === 'EACCES';
   }
   try {
-    const { size } = await file.stat();
-    if (size === 0) return false;
-    const ends = await Promise.all(
-      [0, Math.max(0, size - LOOKED_AT)].map(async (position) => {
-        const { buffer, bytesRead } = await file.read({ buffer: Buffer.alloc(LOOKED_AT), position });
-        return buffer.toString('latin1', 0, bytesRead);
-      }),
-    );
-    return !ends.some((end) => end.includes(SIGNATURE));
+    // A device has no size either, and may have no end.
+    if ((await file.stat()).size === 0) return false;
+    // A file of any size is read part by part; the word may begin in one and end in the next.
+    let before = '';
+    for await (const part of file.createReadStream({ encoding: 'latin1' })) {
+      const text = `${before}${part}`;
+      if (text.includes(SIGNATURE)) return false;
+      before = text.slice(1 - SIGNATURE.length);
+    }
+    return true;
   } finally {
     await file.close();
   }

@@ -2,8 +2,10 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from '../../src/drawing/page.ts';
 import { refuseForeign } from '../../src/files/refuseForeign.ts';
 import { writeNew } from '../../src/files/writeNew.ts';
+import { pdfBytes } from '../render/pdfBytes.ts';
 
 let where = '';
 const at = (name: string): string => join(where, name);
@@ -11,6 +13,8 @@ beforeAll(() => {
   where = mkdtempSync(join(tmpdir(), 'halfpin-'));
   writeFileSync(at('own.pdf'), `%PDF-1.7 ${'x'.repeat(50_000)} /Creator (Halfpin)`);
   writeFileSync(at('own.svg'), `<svg><desc>Drawn by Halfpin</desc>${'x'.repeat(50_000)}</svg>`);
+  // Reading goes in parts of 64 kB, and this word lies over the end of the first.
+  writeFileSync(at('long.pdf'), `${'x'.repeat(65_536 - 3)}Halfpin${'x'.repeat(200_000)}`);
   writeFileSync(at('empty.pdf'), '');
   writeFileSync(at('mine.pdf'), '%PDF-1.7 my own');
   writeFileSync(at('mine.svg'), `<svg>${'x'.repeat(50_000)}</svg>`);
@@ -20,8 +24,17 @@ afterAll(() => rmSync(where, { recursive: true }));
 describe('refuseForeign', () => {
   it('lets the program write where there is nothing, nothing in it, or something of its own', async () => {
     await expect(
-      refuseForeign([at('nowhere.pdf'), at('empty.pdf'), at('own.pdf'), at('own.svg')], false),
+      refuseForeign(
+        [at('nowhere.pdf'), at('empty.pdf'), at('own.pdf'), at('own.svg'), at('long.pdf')],
+        false,
+      ),
     ).resolves.toBeUndefined();
+  });
+
+  it('knows a PDF of hundreds of pages for its own', async () => {
+    const blank: Page = { width: 210, height: 297, placed: [] };
+    writeFileSync(at('pages.pdf'), await pdfBytes(Array.from({ length: 400 }, () => blank)));
+    await expect(refuseForeign([at('pages.pdf')], false)).resolves.toBeUndefined();
   });
 
   it('names every file that it did not make', async () => {
