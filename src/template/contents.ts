@@ -23,11 +23,13 @@ export const contents = (title: string, pieces: readonly TemplatePiece[], area: 
   const columns = Math.max(1, Math.floor(width / CELL.width));
   const held = columns * Math.max(1, Math.floor((height - HEAD) / CELL.height));
   const widest = widestByHeight(pieces);
+  // Pieces may be split where they are folded.
+  const how = pieces.some(({ splittable }) => splittable.x.length > 0) ? FOLDED : ['Cut out on the outline.'];
   return Array.from({ length: Math.ceil(pieces.length / held) }, (_, sheet) => (pagesOf) => ({
     box: { x0: 0, y0: 0, x1: width, y1: height },
     marks: [
       words(fitText([title], width, TITLE, 'bold'), [0, height - TITLE], TITLE, { weight: 'bold' }),
-      words(fitText(HOW, width, SMALL, 'regular'), [0, height - 11.5], SMALL),
+      words(fitText(how, width, SMALL, 'regular'), [0, height - 11.5], SMALL),
       ...pieces.slice(sheet * held, (sheet + 1) * held).flatMap((piece, i) =>
         cellMarks(piece, pagesOf.get(piece.name) ?? [], {
           // Boards of one width are shown to one scale.
@@ -44,7 +46,7 @@ export const contents = (title: string, pieces: readonly TemplatePiece[], area: 
   }));
 };
 
-const HOW = [
+const FOLDED = [
   'Cut out on the outline, fold on the long-dash-dot lines.',
   'Cut on the outline, fold on the dashes.',
   'Cut out, then fold.',
@@ -73,7 +75,8 @@ const cellMarks = (
     words(fitText(wordings, room, SMALL, weight), [left + PICTURE.width + 2, top - 5 - i * LINE], SMALL, {
       weight,
     });
-  const [item, part, end] = piece.caption;
+  const [item, ...about] = piece.caption;
+  const lines = [...about, `make ${piece.count}`].map((text) => [text]);
   return [
     ...reduce(
       piece.lines(),
@@ -81,10 +84,7 @@ const cellMarks = (
       'thin',
     ),
     line(0, [item], 'bold'),
-    line(1, [part]),
-    line(2, [end]),
-    line(3, [`make ${piece.count}`]),
-    line(4, pageWords(pages)),
+    ...[...lines, pageWords(pages)].map((wordings, i) => line(i + 1, wordings)),
   ];
 };
 

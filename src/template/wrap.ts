@@ -2,7 +2,7 @@ import type { Box, Drawing, Path, Point, StrokeMark } from '../drawing/drawing.t
 import { hatch } from '../drawing/hatch.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { Piece, Splits } from '../paper/piece.ts';
-import { type Band, type Board, bandsOf } from './band.ts';
+import { type Band, type BandName, type Board, bandsOf } from './band.ts';
 import { betweenSplits } from './betweenSplits.ts';
 import { edgeMark } from './edgeMark.ts';
 import { endWords } from './endWords.ts';
@@ -15,9 +15,9 @@ import { type Shape, shapeOf } from './shape.ts';
 import { gripFacts, letteringOf, letteringOfTag, type Share, type Titles } from './titles.ts';
 import { clearBox } from './word.ts';
 
-/** A piece with its title in parts: the drawer, the part and corner, and the end. */
+/** A piece with its title in parts: the drawer, the part and corner, the end, and of a strip its face. */
 export interface TemplatePiece extends Piece {
-  readonly caption: readonly [item: string, part: string, end: string];
+  readonly caption: readonly [item: string, ...about: string[]];
   /** The lines that a small picture of it shows: all but waste, words, folds and grooves. */
   lines(): readonly StrokeMark[];
 }
@@ -35,27 +35,40 @@ export interface WrapSpec {
 /** How far a fold line stands out beyond the cutting outline, in mm. */
 const FOLD_OVERHANG = 3;
 
+/** What a strip of one band is called. */
+const STRIPS: Readonly<Record<BandName, string>> = {
+  inside: 'inside face',
+  outside: 'outside face',
+  end: 'end grain',
+};
+
 /** The bands of a board's end as one piece, to be folded round it. */
 export const wrap = (spec: WrapSpec): TemplatePiece => pieceOf(spec, () => bandsOf(spec.joint, spec.board));
 
 /** Each band as a piece of its own, for boards that are not exactly as thick as they should be. */
 export const flat = (spec: WrapSpec): TemplatePiece[] =>
   bandsOf(spec.joint, spec.board).map(({ name }) =>
-    pieceOf({ ...spec, name: `${spec.name}-${name}` }, () =>
-      bandsOf(spec.joint, spec.board).filter((band) => band.name === name),
+    pieceOf(
+      { ...spec, name: `${spec.name}-${name}` },
+      () => bandsOf(spec.joint, spec.board).filter((band) => band.name === name),
+      name,
     ),
   );
 
-/** @param bands set out anew for each drawing: a set of thousands of pieces could not keep them all */
-const pieceOf = (spec: WrapSpec, bands: () => readonly Band[]): TemplatePiece => {
+/**
+ * @param bands set out anew for each drawing: a set of thousands of pieces could not keep them all
+ * @param only the one band that it is of
+ */
+const pieceOf = (spec: WrapSpec, bands: () => readonly Band[], only?: BandName): TemplatePiece => {
   const { joint, titles, name, insideOn } = spec;
   const { laid, ...kept } = shapeOfPiece(spec, bands());
   const start = laid[0]?.x0 ?? 0;
+  const strip = only === undefined ? [] : [STRIPS[only]];
   const shape = (): Shape => ({ ...kept, laid: lay(bands(), insideOn, start) });
   return {
     name,
-    title: `${titles.item}, ${titles.part}, ${titles.end}, corner ${titles.corner}`,
-    caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end],
+    title: [titles.item, titles.part, titles.end, `corner ${titles.corner}`, ...strip].join(', '),
+    caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end, ...strip],
     count: titles.count,
     width: kept.width,
     height: kept.height,

@@ -40,6 +40,21 @@ describe('the contents', () => {
     expect(text).toContain('Buttons back · D left end make 2 page 10');
   });
 
+  it('tell the strips of a board apart by their faces, and speak of no folds where there are none', () => {
+    const pieces = cornersOf({
+      drawers: [made(drawer())?.drawer ?? []].flat(),
+      joints: [],
+      units: 'mm',
+    }).flatMap((corner) => cornerPieces(corner, { ...BOTH_BOARDS, flat: true, rods: true }));
+    const [page] = contents('Chest', pieces, AREAS.A4).map((draw) => draw(onPages(pieces)));
+    const text = page === undefined ? '' : wordsOf(page);
+    expect(text).toContain('Cut out on the outline. Buttons left side · A');
+    for (const face of ['inside face', 'end grain', 'outside face'])
+      expect(text).toContain(`Buttons left side · A front end ${face} make 1`);
+    const captions = pieces.map(({ caption }) => caption.join());
+    expect(new Set(captions).size).toBe(captions.length);
+  });
+
   it('name all pages of a piece that is tiled, or the first and the last where they are many', () => {
     const pieces = madeOf(drawer()).slice(0, 2);
     const [left, front] = pieces.map(({ name }) => name);
