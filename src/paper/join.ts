@@ -1,7 +1,7 @@
 import type { Box, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
 import { textBox } from '../drawing/textBox.ts';
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
-import { formatLength, type Unit } from '../units/length.ts';
+import { formatLength, formatNumber, type Unit } from '../units/length.ts';
 import { isClear, type Obstacles, obstaclesIn } from './clearPlace.ts';
 import { fitText } from './fitText.ts';
 import { WORDS } from './frame.ts';
@@ -178,20 +178,87 @@ const withBoxes = ({ lines, boxes }: Obstacles, more: readonly Box[]): Obstacles
   boxes: [...boxes, ...more],
 });
 
-const checkWordings = ({ axis, whole }: Join, unit: Unit): string[] => {
+/** In words as full as there is room for; then the bare length; on the narrowest strips its number alone. */
+const checkWordings = ({ axis, whole }: Join, unit: Unit): readonly (readonly string[])[] => {
   const length = formatLength(whole, unit);
-  return axis === 'y'
-    ? [
-        `when taped: ${length} from the reference edge to the other edge`,
-        `when taped: ${length} from edge to edge`,
-        `taped: ${length}`,
-      ]
-    : [`when taped: ${length} from side to side`, `taped: ${length}`];
+  const full =
+    axis === 'y'
+      ? [
+          `when taped: ${length} from the reference edge to the far end`,
+          `when taped: ${length} from end to end`,
+          `taped: ${length}`,
+        ]
+      : [`when taped: ${length} from side to side`, `taped: ${length}`];
+  return [full, [length], [formatNumber(whole, unit)]];
+};
+
+const HEIGHT = (ASCENT + DESCENT) * WORDS;
+
+const checkText = (text: string, turn: 0 | 90, at: Point, size = WORDS): TextMark => ({
+  kind: 'text',
+  role: 'label',
+  text,
+  at,
+  size,
+  turn,
+  anchor: 'start',
+  weight: 'regular',
+});
+
+/** Numbers from the greatest down. */
+const downward = (most: number, least: number, step: number): number[] =>
+  Array.from({ length: Math.max(0, Math.floor((most - least) / step) + 1) }, (_, i) => most - i * step);
+
+/** Everywhere in a region that a text may stand, level and upright, from its upper right. */
+function* placesIn({ x0, y0, x1, y1 }: Box, text: string): Generator<{ mark: TextMark; taken: Box }> {
+  const length = textWidth(text, WORDS, 'regular');
+  for (const turn of [0, 90] as const) {
+    const [width, rise] = turn === 0 ? [length, HEIGHT] : [HEIGHT, length];
+    for (const y of downward(y1 - rise, y0, 1))
+      for (const x of downward(x1 - width, x0, 1)) {
+        const mark = checkText(text, turn, turn === 0 ? [x, y + DESCENT * WORDS] : [x + ASCENT * WORDS, y]);
+        yield { mark, taken: grown(textBox(mark), AROUND_WORDS) };
+      }
+  }
+}
+
+/** Small letters stand this far off the lines that run along them, or a little more. */
+const BESIDE_LINES = 0.12;
+
+/** Everywhere in a region that a text may go on with an upright line of small letters, from the top. */
+function* placesOnLines(
+  { x0, y0, x1, y1 }: Box,
+  text: string,
+  marks: readonly Mark[],
+): Generator<{ mark: TextMark; taken: Box }> {
+  for (const line of marks) {
+    if (line.kind !== 'text' || line.turn !== 90 || line.size > WORDS) continue;
+    const { size, at } = line;
+    for (const y of downward(y1 - textWidth(text, size, 'regular'), y0, 1)) {
+      const mark = checkText(text, 90, [at[0], y], size);
+      const box = textBox(mark);
+      if (box.x0 < x0 || box.x1 > x1) break;
+      const beside = grown(box, BESIDE_LINES);
+      yield { mark, taken: { ...beside, y0: box.y0 - CLEARANCE, y1: box.y1 + CLEARANCE } };
+    }
+  }
+}
+
+const textInQuiet = (
+  quiet: Box,
+  wordings: readonly string[],
+  marks: readonly Mark[],
+  obstacles: Obstacles,
+): TextMark | undefined => {
+  for (const text of wordings)
+    for (const places of [placesIn(quiet, text), placesOnLines(quiet, text, marks)])
+      for (const { mark, taken } of places) if (isClear(taken, obstacles)) return mark;
+  return undefined;
 };
 
 /**
  * The length to measure when two parts are taped, for the part with the tab: where there is a clear place in `quiet`, or
- * else on the tab.
+ * else on the tab, or else over waste.
  * @param marks the whole piece's, and any check that stands there already
  */
 export const checkMarks = (join: Join, quiet: Box, marks: readonly Mark[], unit: Unit): Mark[] => {
@@ -200,36 +267,20 @@ export const checkMarks = (join: Join, quiet: Box, marks: readonly Mark[], unit:
     axis === 'y'
       ? { ...quiet, y0: Math.max(quiet.y0, at - REACH) }
       : { ...quiet, x0: Math.max(quiet.x0, at - REACH) };
-  const { all } = groundOf(near, marks);
-  const height = (ASCENT + DESCENT) * WORDS;
-  const wordings = checkWordings(join, unit);
-  for (const text of wordings) {
-    const length = textWidth(text, WORDS, 'regular');
-    for (const turn of [0, 90] as const) {
-      const [width, rise] = turn === 0 ? [length, height] : [height, length];
-      for (let y = near.y1 - rise; y >= near.y0; y -= 2)
-        for (let x = near.x1 - width; x >= near.x0; x -= 1) {
-          const box = { x0: x, y0: y, x1: x + width, y1: y + rise };
-          if (!isClear(grown(box, AROUND_WORDS), all)) continue;
-          const start: Point = turn === 0 ? [x, y + DESCENT * WORDS] : [x + ASCENT * WORDS, y];
-          return [
-            {
-              kind: 'text',
-              role: 'label',
-              text,
-              at: start,
-              size: WORDS,
-              turn,
-              anchor: 'start',
-              weight: 'regular',
-            },
-          ];
-        }
-    }
+  const ground = groundOf(near, marks);
+  const room = to - from - 2 * CLEARANCE;
+  const onTab = (text: string): Mark[] =>
+    onWhite(wordBeside(join, 'laidOver', text, (from + to) / 2, (tab - HEIGHT) / 2, 'regular'));
+  const groups = checkWordings(join, unit);
+  for (const wordings of groups) {
+    const clear = textInQuiet(near, wordings, marks, ground.all);
+    if (clear !== undefined) return [clear];
+    const held = wordings.find((text) => textWidth(text, WORDS, 'regular') <= room);
+    if (held !== undefined) return onTab(held);
+    const overWaste = textInQuiet(near, wordings, marks, ground.butWaste);
+    if (overWaste !== undefined) return onWhite(overWaste);
   }
-  const text = fitText(wordings, to - from - 2 * CLEARANCE, WORDS, 'regular');
-  const off = (tab - height) / 2;
-  return onWhite(wordBeside(join, 'laidOver', text, (from + to) / 2, off, 'regular'));
+  return onTab(fitText(groups.at(-1) ?? [], room, WORDS, 'regular'));
 };
 
 /** Register crosses and the join's letter for one of its parts; they match its neighbour's. */
@@ -240,8 +291,12 @@ export const joinMarks = (join: Join, side: Side, marks: readonly Mark[]): Mark[
   const ground = groundOf(grown(line, CLEAR_OF_SPLITS), marks);
   const crosses = crossPlaces(join, ground);
   const letter = lettersOf(join, crosses, ground)[side];
+  // On the narrowest strips the letter takes their place, and the strip's own edges register it.
+  const alongLetter = axis === 'y' ? letter.at[0] : letter.at[1];
+  const taken = textWidth(letter.text, WORDS, 'bold') / 2 + AROUND_WORDS;
+  const free = crosses.filter((along) => Math.abs(along - alongLetter) > taken);
   return [
-    { kind: 'stroke', role: 'scale', pen: 'thin', paths: crosses.flatMap((along) => cross(join, along)) },
+    { kind: 'stroke', role: 'scale', pen: 'thin', paths: free.flatMap((along) => cross(join, along)) },
     ...(isClear(grown(textBox(letter), AROUND_WORDS), ground.all) ? [letter] : onWhite(letter)),
   ];
 };

@@ -26,6 +26,8 @@ export interface Piece {
   readonly width: number;
   readonly height: number;
   readonly overhang: number;
+  /** How far to the right it reaches below a tag on its top that stands out; its whole width unless given. */
+  readonly waist?: number;
   /** Where a split may run: x anywhere listed; y anywhere within the intervals, which cross no sloped line and lie inside tails. */
   readonly splittable: { readonly x: readonly number[]; readonly y: readonly (readonly [number, number])[] };
   /** Draws it, every label `CLEAR_OF_SPLITS` off the splits and repeated where a part would be left without. */

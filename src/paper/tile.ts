@@ -29,7 +29,7 @@ const letterOf = (index: number): string =>
  * @param firstLetter how many letters the set has used before
  */
 export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Part[] => {
-  const { width, height, overhang, splittable } = piece;
+  const { width, height, overhang, splittable, waist = width } = piece;
   const columns = [0, ...splits.x, width];
   const rows = [0, ...splits.y, height];
   const [across, up] = [columns.length - 1, rows.length - 1];
@@ -42,7 +42,7 @@ export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Part
       axis: 'y',
       at,
       from: columns[column] ?? 0,
-      to: columns[column + 1] ?? width,
+      to: Math.min(columns[column + 1] ?? width, waist),
       tab: Math.min(Math.max(top - at, TAB.least), TAB.most, (rows[row + 2] ?? height) - at),
       whole: height,
       letter: letterOf(firstLetter + row * across + column),
@@ -130,7 +130,7 @@ export const drawPart = (part: Part, whole: Drawing, unit: Unit): Drawing => {
 const quietOf = ({ piece, cell: { x0, y0, x1, y1 } }: Part): Box => ({
   x0: x0 < 0 ? 0 : x0 + CLEAR_OF_SPLITS,
   y0: y0 < 0 ? 0 : y0 + CLEAR_OF_SPLITS,
-  x1: x1 > piece.width ? piece.width : x1 - CLEAR_OF_SPLITS,
+  x1: x1 > piece.width ? (piece.waist ?? piece.width) : x1 - CLEAR_OF_SPLITS,
   y1: y1 > piece.height ? piece.height : y1 - CLEAR_OF_SPLITS,
 });
 
@@ -139,7 +139,8 @@ const edgesOf = ({ piece, window, tabbed, laidOver }: Part): Mark[] => {
   const outline = {
     x0: Math.max(window.x0, 0),
     y0: Math.max(window.y0, 0),
-    x1: Math.min(window.x1, piece.width),
+    // No split runs through a tag that stands out.
+    x1: Math.min(window.x1, piece.waist ?? piece.width),
     y1: Math.min(window.y1, piece.height),
   };
   const line = (axis: Join['axis'], at: number): Path => {

@@ -9,6 +9,8 @@ export interface Shape {
   readonly width: number;
   readonly height: number;
   readonly outline: readonly Point[];
+  /** Its width below a tag on top. */
+  readonly waist: number;
   readonly tag?: { readonly area: Area; readonly lettering: Lettering; readonly on: BandName };
 }
 
@@ -36,7 +38,7 @@ export const shapeOf = (
   const width = laid.at(-1)?.x1 ?? 0;
   const face = laid.find(isFace);
   if (face === undefined) return withTagOnTop(laid, width, height, onTag('end'));
-  if (haveRoom(laid)) return { laid, width, height, outline: rectangle(width, height) };
+  if (haveRoom(laid)) return { laid, width, height, waist: width, outline: rectangle(width, height) };
   const lettering = onTag(face.band.name);
   const top = Math.max(height, GRIP_TAG);
   const length = tagLength(top, lettering);
@@ -48,6 +50,7 @@ export const shapeOf = (
     laid: lay(bands, insideOn, onLeft ? length : 0),
     width: whole,
     height: top,
+    waist: whole,
     outline: onLeft ? outline : outline.map(([x, y]): Point => [whole - x, y]),
     tag: {
       area: { box: { x0: onLeft ? 0 : width, x1: onLeft ? length : whole, y0: 0, y1: top }, turn: 0 },
@@ -65,6 +68,7 @@ const withTagOnTop = (laid: readonly Laid[], width: number, height: number, lett
     laid,
     width: breadth,
     height: top,
+    waist: width,
     outline: width === breadth ? rectangle(width, top) : ell(width, breadth, height, top),
     tag: { area: { box: { x0: 0, x1: breadth, y0: height, y1: top }, turn: 90 }, lettering, on: 'end' },
   };

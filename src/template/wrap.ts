@@ -73,6 +73,7 @@ const pieceOf = (spec: WrapSpec, bands: () => readonly Band[], only?: BandName):
     width: kept.width,
     height: kept.height,
     overhang: FOLD_OVERHANG,
+    waist: kept.waist,
     splittable: {
       x: laid.slice(1).map(({ x0 }) => x0),
       y: joint.tails.map(({ base }) => base),

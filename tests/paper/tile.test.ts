@@ -43,7 +43,7 @@ describe('a piece split once', () => {
 
   test('carries the same letter on both sides, its title on each part, and the length to measure', () => {
     expect(drawings.map(wordsOf)).toEqual([
-      ['cloth', 'join A', 'when taped: 480 mm from the reference edge to the other edge'],
+      ['cloth', 'join A', 'when taped: 480 mm from the reference edge to the far end'],
       ['cloth', 'join A'],
     ]);
     const [lower] = drawings.map((drawing) =>
@@ -133,6 +133,24 @@ test('where a part has no clear place, the length to measure is printed on its t
   const check = draw(lower).marks.findLast((mark) => mark.kind === 'text');
   expect(check?.kind === 'text' && check.text).toBe('taped: 480 mm');
   expect(check?.kind === 'text' && textBox(check).y0).toBeGreaterThan(231);
+});
+
+test('below a tag that stands out, joins, cuts, letters and lengths keep to the strip', () => {
+  const bare = fakePiece({ name: '', width: 24, height: 480 });
+  const [lower] = partsOf({ ...bare, waist: 8 }, { x: [], y: [231] }, 0);
+  if (lower === undefined) throw new Error('no part');
+  const { marks } = draw(lower);
+  const said = marks.flatMap((mark) => (mark.kind === 'text' && mark.text !== '' ? [mark] : []));
+  expect(said.map(({ text }) => text)).toEqual([
+    'A',
+    'when taped: 480 mm from the reference edge to the far end',
+  ]);
+  for (const mark of said) expect(isInside(textBox(mark), { x0: 0, y0: 0, x1: 8, y1: 231 })).toBe(true);
+  const level = linesOf(draw(lower), 'outline').filter(([a, b]) => a[1] === b[1] && a[1] > 0);
+  expect(level.map(([a, b]) => [a[0], b[0]])).toEqual([
+    [0, 8],
+    [0, 8],
+  ]);
 });
 
 const split = fc

@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { textBox } from '../../src/drawing/textBox.ts';
 import { NO_SPLITS, type Piece } from '../../src/paper/piece.ts';
 import { splitToFit } from '../../src/paper/split.ts';
+import { drawPart, partsOf } from '../../src/paper/tile.ts';
 import type { GrooveMark } from '../../src/template/grooveMark.ts';
+import { formatNumber } from '../../src/units/length.ts';
 import { anyName, type KnownJoint, knownJoint } from './anyCorner.ts';
 import { faults } from './faults.ts';
 import { cornerOf, everyPiece, grooved, textsOf, wordsOf } from './pieces.ts';
@@ -41,6 +43,36 @@ describe('the labels of a piece', () => {
         },
       ),
       { numRuns: 100 },
+    );
+  });
+
+  it('give the length to measure whole on every part with a tab, on strips of any joint, on the line or over waste', () => {
+    fc.assert(
+      fc.property(
+        // Nothing can be written across a strip for boards much thinner than any drawer's.
+        knownJoint.filter(
+          ({ width, tailBoard, pinBoard }) => width > 150 && Math.min(tailBoard, pinBoard) >= 8,
+        ),
+        fc.constantFrom('mm' as const, 'in' as const),
+        fc.boolean(),
+        (known, units, flat) => {
+          for (const piece of everyPiece(cornerOf(known, { units }), flat)) {
+            const splits = splitToFit(piece, { width: 120, height: 180 });
+            if (splits === undefined) continue;
+            const whole = piece.draw(splits);
+            for (const part of partsOf(piece, splits, 0)) {
+              const words = textsOf(drawPart(part, whole, units)).map(({ text }) => text);
+              for (const { axis } of part.tabbed) {
+                const length = formatNumber(axis === 'y' ? piece.height : piece.width, units);
+                const told = words.filter((word) => word.includes(length.split(' ')[0] ?? ''));
+                expect([piece.name, words, told.length > 0]).toEqual([piece.name, words, true]);
+              }
+              expect(words.filter((word) => /taped.*…/u.test(word))).toEqual([]);
+            }
+          }
+        },
+      ),
+      { numRuns: 30 },
     );
   });
 
