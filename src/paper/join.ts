@@ -209,16 +209,25 @@ const checkText = (text: string, turn: 0 | 90, at: Point, size = WORDS): TextMar
 const downward = (most: number, least: number, step: number): number[] =>
   Array.from({ length: Math.max(0, Math.floor((most - least) / step) + 1) }, (_, i) => most - i * step);
 
+/** Where a text may stand: its mark, and what it takes with the room that it needs. */
+interface TextPlace {
+  readonly mark: TextMark;
+  readonly taken: Box;
+}
+
+const movedBy = ({ mark, taken }: TextPlace, dx: number, dy: number): TextPlace => ({
+  mark: { ...mark, at: [mark.at[0] + dx, mark.at[1] + dy] },
+  taken: { x0: taken.x0 + dx, y0: taken.y0 + dy, x1: taken.x1 + dx, y1: taken.y1 + dy },
+});
+
 /** Everywhere in a region that a text may stand, level and upright, from its upper right. */
-function* placesIn({ x0, y0, x1, y1 }: Box, text: string): Generator<{ mark: TextMark; taken: Box }> {
-  const length = textWidth(text, WORDS, 'regular');
+function* placesIn({ x0, y0, x1, y1 }: Box, text: string): Generator<TextPlace> {
   for (const turn of [0, 90] as const) {
-    const [width, rise] = turn === 0 ? [length, HEIGHT] : [HEIGHT, length];
-    for (const y of downward(y1 - rise, y0, 1))
-      for (const x of downward(x1 - width, x0, 1)) {
-        const mark = checkText(text, turn, turn === 0 ? [x, y + DESCENT * WORDS] : [x + ASCENT * WORDS, y]);
-        yield { mark, taken: grown(textBox(mark), AROUND_WORDS) };
-      }
+    const mark = checkText(text, turn, [0, 0]);
+    const box = textBox(mark);
+    const first = { mark, taken: grown(box, AROUND_WORDS) };
+    for (const dy of downward(y1 - box.y1, y0 - box.y0, 1))
+      for (const dx of downward(x1 - box.x1, x0 - box.x0, 1)) yield movedBy(first, dx, dy);
   }
 }
 
@@ -226,21 +235,16 @@ function* placesIn({ x0, y0, x1, y1 }: Box, text: string): Generator<{ mark: Tex
 const BESIDE_LINES = 0.12;
 
 /** Everywhere in a region that a text may go on with an upright line of small letters, from the top. */
-function* placesOnLines(
-  { x0, y0, x1, y1 }: Box,
-  text: string,
-  marks: readonly Mark[],
-): Generator<{ mark: TextMark; taken: Box }> {
+function* placesOnLines(region: Box, text: string, marks: readonly Mark[]): Generator<TextPlace> {
   for (const line of marks) {
     if (line.kind !== 'text' || line.turn !== 90 || line.size > WORDS) continue;
-    const { size, at } = line;
-    for (const y of downward(y1 - textWidth(text, size, 'regular'), y0, 1)) {
-      const mark = checkText(text, 90, [at[0], y], size);
-      const box = textBox(mark);
-      if (box.x0 < x0 || box.x1 > x1) break;
-      const beside = grown(box, BESIDE_LINES);
-      yield { mark, taken: { ...beside, y0: box.y0 - CLEARANCE, y1: box.y1 + CLEARANCE } };
-    }
+    const mark = checkText(text, 90, [line.at[0], 0], line.size);
+    const box = textBox(mark);
+    if (box.x0 < region.x0 || box.x1 > region.x1) continue;
+    const beside = grown(box, BESIDE_LINES);
+    const taken = { ...beside, y0: box.y0 - CLEARANCE, y1: box.y1 + CLEARANCE };
+    for (const dy of downward(region.y1 - box.y1, region.y0 - box.y0, 1))
+      yield movedBy({ mark, taken }, 0, dy);
   }
 }
 

@@ -11,13 +11,14 @@ import { Failure } from '../../src/files/failure.ts';
 import { pdfBytes } from '../render/pdfBytes.ts';
 import { anyPlan } from './anyPlan.ts';
 import { pageFaults } from './pageFaults.ts';
-import { installed, paintedByPoppler, type Raster } from './raster.ts';
+import { paintedByPoppler, type Raster } from './raster.ts';
 import { sheetsOfPlan, type Wish } from './sheetsOfPlan.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const DOTS_PER_INCH = 100;
+/** Coarse, to take less time: what is drawn is judged to 0.005 mm, and this finds what a painter adds to it. */
+const DOTS_PER_INCH = 72;
 
 /** How many dots have ink more than a dot inside the margins: poppler moves a line to whole dots. */
 const inkInMargins = (raster: Raster, { width, height }: Page, margin: number): number => {
@@ -49,8 +50,6 @@ const paintedFaults = async (pages: readonly Page[], margin: number): Promise<st
   });
 };
 
-const popplerIsHere = installed('pdftoppm');
-
 describe('the judges of pages', () => {
   const line = (from: Point, to: Point): Mark => ({
     kind: 'stroke',
@@ -81,7 +80,7 @@ describe('the judges of pages', () => {
     expect(pageFaults(pageOf(ground, buttons, ruled), 6)).toEqual(['"Buttons" lies over a line of square']);
   });
 
-  it.skipIf(!popplerIsHere)('find ink in the margins, drawn and painted', async () => {
+  it('find ink in the margins, drawn and painted', async () => {
     const right = pageOf(line([6.1, 20], [6.1, 100]), line([10, 6.1], [93.9, 6.1]));
     expect(pageFaults(right, 6)).toEqual([]);
     expect(await paintedFaults([right], 6)).toEqual([]);
@@ -110,7 +109,7 @@ describe.each(readdirSync('examples').filter((file) => file.endsWith('.yaml')))(
     ] as const)('on %s keeps its margins white, and its labels apart', async (paper, units) => {
       const pages = await sheetsOfPlan(join('examples', example), { ...PLAIN, paper, units });
       expect(pages.flatMap((page) => pageFaults(page, PLAIN.margin))).toEqual([]);
-      if (popplerIsHere) expect(await paintedFaults(pages, PLAIN.margin)).toEqual([]);
+      expect(await paintedFaults(pages, PLAIN.margin)).toEqual([]);
     });
   },
 );
@@ -157,7 +156,7 @@ describe('every page of 50 random plans', () => {
     }
     // Painting takes longer, so it is done of some.
     const some = plans.filter((_, i) => i % 5 === 0);
-    for (const { text, wish, pages } of popplerIsHere ? some : [])
+    for (const { text, wish, pages } of some)
       expect([text, wish, await paintedFaults(pages, wish.margin)]).toEqual([text, wish, []]);
   });
 });

@@ -6,7 +6,7 @@ import { halfpin } from '../cli/program.ts';
 import { differences, type Segment } from '../template/segments.ts';
 import { type Bar, barsOf } from './bars.ts';
 import { type ReadPage, readWithPdfjs } from './readPdf.ts';
-import { QUEUE_INSTALLED, type Queue, startQueue } from './startQueue.ts';
+import { type Queue, startQueue } from './startQueue.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -34,119 +34,116 @@ const linesOf = ({ strokes }: ReadPage): Segment[] => {
 /** CUPS counts paper in whole points. */
 const PAPER_WITHIN = 25.4 / 72;
 
-describe.skipIf(!QUEUE_INSTALLED)(
-  'a print queue of CUPS that prints to PDF (Debian: printer-driver-cups-pdf)',
-  () => {
-    let queue: Queue;
-    beforeAll(async () => {
-      queue = await startQueue();
-    }, 30_000);
-    afterAll(() => queue?.stop());
+describe('a print queue of CUPS that prints to PDF (Debian: printer-driver-cups-pdf)', () => {
+  let queue: Queue;
+  beforeAll(async () => {
+    queue = await startQueue();
+  }, 30_000);
+  afterAll(() => queue?.stop());
 
-    /** What comes out of the queue for what is done, page after page. */
-    const printedBy = async (work: () => unknown): Promise<ReadPage[]> => {
-      const before = (await queue.printed()).length;
-      await work();
-      const files = (await queue.printed()).slice(before);
-      return (await Promise.all(files.map(readWithPdfjs))).flatMap(({ pages }) => pages);
-    };
+  /** What comes out of the queue for what is done, page after page. */
+  const printedBy = async (work: () => unknown): Promise<ReadPage[]> => {
+    const before = (await queue.printed()).length;
+    await work();
+    const files = (await queue.printed()).slice(before);
+    return (await Promise.all(files.map(readWithPdfjs))).flatMap(({ pages }) => pages);
+  };
 
-    /** Draws and sends: every page as it was sent, and as it came out. */
-    const sendAndRead = async (name: string, ...options: string[]) => {
-      const out = join(folder, name);
-      const printed = await printedBy(() => {
-        const { status, err } = halfpin(
-          ['draw', ...options, '--out', out, '--send', 'PDF'],
-          undefined,
-          queue.environment,
-        );
-        expect([status, err]).toEqual([0, '']);
-      });
-      const files = ['templates', 'bench', 'comparison'].flatMap((kind) =>
-        readdirSync(out).filter((file) => file.endsWith(`${kind}.pdf`)),
-      );
-      const sent = await Promise.all(files.map((file) => readWithPdfjs(join(out, file))));
-      const pages = sent.flatMap((document) => document.pages);
-      expect(printed).toHaveLength(pages.length);
-      return pages.map((page, i) => ({ sent: page, printed: printed[i] ?? page }));
-    };
-
-    const expectTrue = ({ sent, printed }: { sent: ReadPage; printed: ReadPage }): void => {
-      expect(Math.abs(printed.width - sent.width)).toBeLessThan(PAPER_WITHIN);
-      expect(Math.abs(printed.height - sent.height)).toBeLessThan(PAPER_WITHIN);
-      const bars = barsOf(printed.strokes);
-      expect(bars.filter(({ length }) => nominal(length) === 100)).toHaveLength(2);
-      expect(bars).toHaveLength(barsOf(sent.strokes).length);
-      expect(worst(bars)).toBeLessThan(0.05);
-      expect(differences(linesOf(printed), linesOf(sent), 0.05)).toEqual([]);
-    };
-
-    it('prints every sheet of the chest with its bars true and every line in its place, within 0.05 mm', async () => {
-      const pages = await sendAndRead('chest', CHEST, '--paper', 'A4');
-      expect(pages.length).toBeGreaterThan(10);
-      pages.forEach(expectTrue);
-    });
-
-    it.each(['Letter', 'A3', '260x190'])('prints a corner as truly on %s', async (paper) => {
-      const pages = await sendAndRead(paper, ...CORNER, '--paper', paper);
-      expect(pages).toHaveLength(1);
-      pages.forEach(expectTrue);
-    });
-
-    it('cuts a roll off where each page ends', async () => {
-      const pages = await sendAndRead('roll', 'examples/trinket-box.yaml', '--paper', '610xroll');
-      expect(new Set(pages.map(({ sent }) => Math.round(sent.height))).size).toBeGreaterThan(1);
-      pages.forEach(expectTrue);
-    });
-
-    it('is asked for one side, no scaling, and the paper by its standard name', async () => {
-      // PWG 5101.1 names A5.
-      await sendAndRead('asked', ...CORNER, '--paper', 'A5');
-      expect(queue.log()).toMatch(/argv\[5\]=.*media=iso_a5_148x210mm.* print-scaling=none sides=one-sided/);
-    });
-
-    it('is caught by the scale bars of a page that it fits to its paper', async () => {
-      const [page] = await sendAndRead('fitted', ...CORNER, '--paper', 'A4');
-      const file = join(folder, 'fitted', 'corner-templates.pdf');
-      const [fitted] = await printedBy(() =>
-        queue.run('lp', '-d', 'PDF', '-o', 'fit-to-page', '-o', 'media=na_letter_8.5x11in', file),
-      );
-      const bars = barsOf(fitted?.strokes ?? []);
-      const wanted = barsOf(page?.sent.strokes ?? []);
-      expect(wanted.length).toBeGreaterThan(4);
-      expect(bars).toHaveLength(wanted.length);
-      // A4 on letter paper comes out as their heights are, 279.4 to 297: 100 mm as 94.1, and 10 mm as 9.4.
-      bars.forEach(({ length }, i) => {
-        expect(Math.abs(length / (wanted[i]?.length ?? 0) - 279.4 / 297)).toBeLessThan(0.002);
-      });
-      expect(worst(bars)).toBeGreaterThan(5);
-    });
-
-    it('of another name is refused in plain words, with those that are known', () => {
+  /** Draws and sends: every page as it was sent, and as it came out. */
+  const sendAndRead = async (name: string, ...options: string[]) => {
+    const out = join(folder, name);
+    const printed = await printedBy(() => {
       const { status, err } = halfpin(
-        ['draw', ...CORNER, '--out', join(folder, 'unknown'), '--send', 'attic'],
+        ['draw', ...options, '--out', out, '--send', 'PDF'],
         undefined,
         queue.environment,
       );
-      expect(status).toBe(1);
-      expect(err).toBe(
-        `--send: the queue "attic" did not take ${folder}/unknown/corner-templates.pdf: The printer or class does not exist; known queues: "PDF"\n`,
-      );
+      expect([status, err]).toEqual([0, '']);
     });
+    const files = ['templates', 'bench', 'comparison'].flatMap((kind) =>
+      readdirSync(out).filter((file) => file.endsWith(`${kind}.pdf`)),
+    );
+    const sent = await Promise.all(files.map((file) => readWithPdfjs(join(out, file))));
+    const pages = sent.flatMap((document) => document.pages);
+    expect(printed).toHaveLength(pages.length);
+    return pages.map((page, i) => ({ sent: page, printed: printed[i] ?? page }));
+  };
 
-    it('that takes no jobs is told of in its own words', async () => {
-      await queue.run('/usr/sbin/cupsreject', 'PDF');
-      const { status, err } = halfpin(
-        ['draw', ...CORNER, '--out', join(folder, 'closed'), '--send', 'PDF'],
-        undefined,
-        queue.environment,
-      );
-      await queue.run('/usr/sbin/cupsaccept', 'PDF');
-      expect(status).toBe(1);
-      expect(err).toMatch(/^--send: the queue "PDF" did not take .*: .*not accepting.*\n$/);
+  const expectTrue = ({ sent, printed }: { sent: ReadPage; printed: ReadPage }): void => {
+    expect(Math.abs(printed.width - sent.width)).toBeLessThan(PAPER_WITHIN);
+    expect(Math.abs(printed.height - sent.height)).toBeLessThan(PAPER_WITHIN);
+    const bars = barsOf(printed.strokes);
+    expect(bars.filter(({ length }) => nominal(length) === 100)).toHaveLength(2);
+    expect(bars).toHaveLength(barsOf(sent.strokes).length);
+    expect(worst(bars)).toBeLessThan(0.05);
+    expect(differences(linesOf(printed), linesOf(sent), 0.05)).toEqual([]);
+  };
+
+  it('prints every sheet of the chest with its bars true and every line in its place, within 0.05 mm', async () => {
+    const pages = await sendAndRead('chest', CHEST, '--paper', 'A4');
+    expect(pages.length).toBeGreaterThan(10);
+    pages.forEach(expectTrue);
+  });
+
+  it.each(['Letter', 'A3', '260x190'])('prints a corner as truly on %s', async (paper) => {
+    const pages = await sendAndRead(paper, ...CORNER, '--paper', paper);
+    expect(pages).toHaveLength(1);
+    pages.forEach(expectTrue);
+  });
+
+  it('cuts a roll off where each page ends', async () => {
+    const pages = await sendAndRead('roll', 'examples/trinket-box.yaml', '--paper', '610xroll');
+    expect(new Set(pages.map(({ sent }) => Math.round(sent.height))).size).toBeGreaterThan(1);
+    pages.forEach(expectTrue);
+  });
+
+  it('is asked for one side, no scaling, and the paper by its standard name', async () => {
+    // PWG 5101.1 names A5.
+    await sendAndRead('asked', ...CORNER, '--paper', 'A5');
+    expect(queue.log()).toMatch(/argv\[5\]=.*media=iso_a5_148x210mm.* print-scaling=none sides=one-sided/);
+  });
+
+  it('is caught by the scale bars of a page that it fits to its paper', async () => {
+    const [page] = await sendAndRead('fitted', ...CORNER, '--paper', 'A4');
+    const file = join(folder, 'fitted', 'corner-templates.pdf');
+    const [fitted] = await printedBy(() =>
+      queue.run('lp', '-d', 'PDF', '-o', 'fit-to-page', '-o', 'media=na_letter_8.5x11in', file),
+    );
+    const bars = barsOf(fitted?.strokes ?? []);
+    const wanted = barsOf(page?.sent.strokes ?? []);
+    expect(wanted.length).toBeGreaterThan(4);
+    expect(bars).toHaveLength(wanted.length);
+    // A4 on letter paper comes out as their heights are, 279.4 to 297: 100 mm as 94.1, and 10 mm as 9.4.
+    bars.forEach(({ length }, i) => {
+      expect(Math.abs(length / (wanted[i]?.length ?? 0) - 279.4 / 297)).toBeLessThan(0.002);
     });
-  },
-);
+    expect(worst(bars)).toBeGreaterThan(5);
+  });
+
+  it('of another name is refused in plain words, with those that are known', () => {
+    const { status, err } = halfpin(
+      ['draw', ...CORNER, '--out', join(folder, 'unknown'), '--send', 'attic'],
+      undefined,
+      queue.environment,
+    );
+    expect(status).toBe(1);
+    expect(err).toBe(
+      `--send: the queue "attic" did not take ${folder}/unknown/corner-templates.pdf: The printer or class does not exist; known queues: "PDF"\n`,
+    );
+  });
+
+  it('that takes no jobs is told of in its own words', async () => {
+    await queue.run('/usr/sbin/cupsreject', 'PDF');
+    const { status, err } = halfpin(
+      ['draw', ...CORNER, '--out', join(folder, 'closed'), '--send', 'PDF'],
+      undefined,
+      queue.environment,
+    );
+    await queue.run('/usr/sbin/cupsaccept', 'PDF');
+    expect(status).toBe(1);
+    expect(err).toMatch(/^--send: the queue "PDF" did not take .*: .*not accepting.*\n$/);
+  });
+});
 
 describe('without a print queue', () => {
   const send = (environment: Readonly<Record<string, string>>, ...options: string[]) =>
@@ -165,7 +162,7 @@ describe('without a print queue', () => {
     expect(out).toContain(`${folder}/none/corner-templates.pdf: 1 page of A4`);
   });
 
-  it.skipIf(!QUEUE_INSTALLED)('where CUPS is not running, says that there is none', () => {
+  it('where CUPS is not running, says that there is none', () => {
     const { status, err } = send({ CUPS_SERVER: join(folder, 'no.sock') });
     expect(status).toBe(1);
     expect(err).toMatch(

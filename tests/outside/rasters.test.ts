@@ -7,7 +7,7 @@ import { halfpin } from '../cli/program.ts';
 import { expectedBands } from '../template/expectedLines.ts';
 import { placing, type Segment } from '../template/segments.ts';
 import { evenJoint } from './evenJoint.ts';
-import { installed, paintedByMupdf, paintedByPoppler, paintedByResvg, type Raster } from './raster.ts';
+import { paintedByMupdf, paintedByPoppler, paintedByResvg, type Raster } from './raster.ts';
 import { type ReadPage, readWithPdfjs } from './readPdf.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
@@ -142,9 +142,9 @@ const faultsOf = (raster: Raster, lines: readonly Ruled[]): string[] =>
   });
 
 const painters = [
-  { painter: 'poppler', program: 'pdftoppm', paint: paintedByPoppler },
-  { painter: 'mupdf', program: 'mutool', paint: paintedByMupdf },
-].filter(({ program }) => installed(program));
+  { painter: 'poppler', paint: paintedByPoppler },
+  { painter: 'mupdf', paint: paintedByMupdf },
+];
 
 const NO_PAGE: Raster = { width: 0, height: 0, ink: () => 0 };
 

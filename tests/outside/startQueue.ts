@@ -17,9 +17,6 @@ const execute = promisify(execFile);
 
 const DRIVER = '/usr/share/ppd/cups-pdf/CUPS-PDF_opt.ppd';
 
-/** Whether Debian's CUPS and its PDF queue are here; `npm test` installs them. */
-export const QUEUE_INSTALLED = existsSync('/usr/sbin/cupsd') && existsSync(DRIVER);
-
 export interface Queue {
   /** What programs need in their environment to find it. */
   readonly environment: Readonly<Record<string, string>>;
@@ -81,8 +78,14 @@ const settingsOf = (folder: string): Readonly<Record<string, readonly string[]>>
   ],
 });
 
-/** Starts a print queue of CUPS that prints to PDF files, for this process alone. */
+/**
+ * Starts a print queue of CUPS that prints to PDF files, for this process alone. It takes root, or sudo that asks
+ * nothing, and Debian's printer-driver-cups-pdf, which `npm test` installs.
+ */
 export const startQueue = async (): Promise<Queue> => {
+  const missing = ['/usr/sbin/cupsd', DRIVER].filter((file) => !existsSync(file));
+  if (missing.length > 0)
+    throw new Error(`${missing.join(' and ')} missing: npm test installs printer-driver-cups-pdf`);
   const folder = mkdtempSync(join(tmpdir(), 'halfpin-queue-'));
   // CUPS does its work as a user of its own.
   chmodSync(folder, 0o755);
