@@ -4,9 +4,10 @@ import type { Joint } from '../joint/joint.ts';
 import { layOut } from '../joint/layOut.ts';
 import { LEAST_BASE } from '../joint/limits.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
-import type { JointSpec, Spacing } from '../joint/spec.ts';
+import type { JointKind, JointSpec, Spacing } from '../joint/spec.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
+import { adviseCutter } from './cautions.ts';
 import type { Cutter } from './cutter.ts';
 import { fitToCutter, roundUp, SAME_WIDTH, withCutter } from './fitToCutter.ts';
 
@@ -22,21 +23,25 @@ export const layOutForCutter = (wish: JointSpec, cutter: Cutter): Result<Joint> 
   // What would help without a cutter need not help with it.
   if (!laid.ok) return refuse(...withNearest(laid.complaints, wish, cutter, 'replaced'));
   const tight = checkRoom(laid.value, cutter);
-  if (tight.length === 0) return accept(withoutTight(laid.value, cutter));
+  if (tight.length === 0) return accept(forCutter(laid.value, cutter));
   const { spacing } = wish;
   const roomy =
     spacing.kind !== 'listed' && spacing.tails === undefined ? mostRoomy(fitted.value, cutter) : undefined;
   return roomy === undefined ? refuse(...withNearest(tight, wish, cutter, 'kept')) : accept(roomy);
 };
 
+/** Whether a cutter can enter the socket of a tail: a through one's is cut by another, a lapped one's from the end by itself. */
+export const enters = (kind: JointKind, tip: number, { diameter }: Cutter): boolean =>
+  kind === 'through' || tip >= diameter - SAME_WIDTH;
+
 /**
  * The tails whose lapped sockets a cutter cannot enter: they must be as wide at the tip as it is at its end. Places are
  * `['tails']`, or `['tails', i]` where tails differ.
  */
-export const checkRoom = ({ kind, tails, even }: Joint, { diameter }: Cutter): Complaint[] => {
-  if (kind === 'through') return [];
+export const checkRoom = ({ kind, tails, even }: Joint, cutter: Cutter): Complaint[] => {
+  const { diameter } = cutter;
   const narrow = tails.flatMap(({ tip: [from, to] }, i) =>
-    to - from < diameter - SAME_WIDTH ? [{ i, width: to - from }] : [],
+    enters(kind, to - from, cutter) ? [] : [{ i, width: to - from }],
   );
   return (even ? narrow.slice(0, 1) : narrow).map(({ i, width }) => ({
     at: even ? ['tails'] : ['tails', i],
@@ -54,15 +59,16 @@ const mostRoomy = (wish: JointSpec, cutter: Cutter): Joint | undefined => {
   const start = Math.min(room, spacing.tails ?? (chosen.ok ? chosen.value.tails.length : 0));
   for (let tails = start; tails >= 1; tails--) {
     const laid = layOut({ ...wish, spacing: { ...spacing, tails } });
-    if (laid.ok && checkRoom(laid.value, cutter).length === 0) return withoutTight(laid.value, cutter);
+    if (laid.ok && checkRoom(laid.value, cutter).length === 0) return forCutter(laid.value, cutter);
   }
   return undefined;
 };
 
-/** Other counts are offered only where the cutter could cut them. */
-const withoutTight = (joint: Joint, { diameter }: Cutter): Joint => ({
+/** A joint that a cutter can cut, with what is to be said of that; other counts are offered only where it could cut them. */
+const forCutter = (joint: Joint, cutter: Cutter): Joint => ({
   ...joint,
-  alternatives: joint.alternatives.filter(({ tip }) => joint.kind === 'through' || tip >= diameter),
+  alternatives: joint.alternatives.filter(({ tip }) => enters(joint.kind, tip, cutter)),
+  advice: [...joint.advice, ...adviseCutter(joint, cutter)],
 });
 
 /** The complaints, the first with the nearest layout as its hint, instead of its own hint or after it. */

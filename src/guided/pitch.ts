@@ -1,4 +1,5 @@
 import { accept, type Result, refuse } from '../complaint.ts';
+import { checkSizes } from '../joint/checkSizes.ts';
 import { withDefaults } from '../joint/defaults.ts';
 import { DUST } from '../joint/dust.ts';
 import { LEAST_PIN } from '../joint/limits.ts';
@@ -11,10 +12,12 @@ import { mm, say } from '../units/phrase.ts';
  * the same for every width of board. Both half pins are alike, and take what the pitch leaves: of the counts that can be
  * cut, the one whose half pins are nearest in width to a pin.
  * @param wish its spacing and half pins do not count
- * @returns the wish with listed tails, or why the pitch does not work; the place is `pitch`
+ * @returns the wish with listed tails, or why the pitch does not work; the place is `pitch`, or that of a size that is wrong in itself
  */
 export const atPitch = (wish: JointSpec, pitch: number): Result<JointSpec> => {
   const resolved = withDefaults(wish);
+  const sizes = checkSizes(wish, resolved);
+  if (sizes.length > 0) return refuse(...sizes);
   const { pin, width } = resolved;
   const tip = pitch - pin;
   const least = leastTip(resolved);
