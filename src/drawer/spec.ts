@@ -1,3 +1,4 @@
+import type { Cutter } from '../guided/cutter.ts';
 import type { HalfPins, Spacing } from '../joint/spec.ts';
 import type { Slope } from '../units/slope.ts';
 
@@ -91,4 +92,6 @@ export interface DrawerSpec {
   /** How far the back's top edge lies under the sides'. */
   readonly backDrop: number;
   readonly bottom: BottomSpec;
+  /** What its corners are cut with, where that is not by hand. */
+  readonly cutter?: Cutter;
 }
