@@ -1,5 +1,6 @@
 import { accept, type Complaint, type Place, type Result, refuse } from '../complaint.ts';
 import type { BottomSpec, DrawerSpec, JointWish, Stock } from '../drawer/spec.ts';
+import type { Cutter } from '../guided/cutter.ts';
 import { say } from '../units/phrase.ts';
 import { contradictions } from './contradictions.ts';
 import { mergeJoint } from './mergeJoint.ts';
@@ -20,7 +21,12 @@ const defaultGrooveDepth = (side: number): number => Math.floor(side) / 2;
 type DrawerDefaults = Pick<WrittenDrawer, 'stock' | 'joint' | 'groove' | 'fit' | 'back' | 'bottom' | 'front'>;
 
 /** A drawer as it is to be made: its own keys, else the plan's, else the defaults. */
-export const fillDrawer = (plan: DrawerDefaults, drawer: WrittenDrawer, at: Place): Result<DrawerSpec> => {
+export const fillDrawer = (
+  plan: DrawerDefaults,
+  drawer: WrittenDrawer,
+  at: Place,
+  cutter: Cutter | undefined,
+): Result<DrawerSpec> => {
   const front = { ...plan.stock?.front, ...drawer.stock?.front };
   const side = { ...plan.stock?.side, ...drawer.stock?.side };
   const back = { ...side, ...plan.stock?.back, ...drawer.stock?.back };
@@ -54,6 +60,7 @@ export const fillDrawer = (plan: DrawerDefaults, drawer: WrittenDrawer, at: Plac
     groove,
     backDrop: drawer.back?.drop ?? plan.back?.drop ?? BACK_DROP,
     bottom: bottomOf({ ...plan.bottom, ...drawer.bottom }),
+    ...(cutter && { cutter }),
   });
 };
 

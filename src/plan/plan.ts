@@ -1,4 +1,5 @@
 import type { DrawerSpec } from '../drawer/spec.ts';
+import type { Cutting } from '../guided/cutting.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import type { Unit } from '../units/length.ts';
 
@@ -15,6 +16,8 @@ export interface Plan {
   readonly units: Unit;
   readonly drawers: readonly DrawerSpec[];
   readonly joints: readonly NamedJoint[];
+  /** What every corner is cut with, where that is not by hand. */
+  readonly cutting?: Cutting;
   /** The tail width that the set should keep to; absent, the family rule finds it. */
   readonly target?: number;
 }
