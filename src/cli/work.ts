@@ -1,11 +1,15 @@
-import type { Complaint } from '../complaint.ts';
-import { under } from '../complaint.ts';
+import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import type { DrawerSet } from '../drawer/drawer.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { readInput } from '../files/readInput.ts';
+import { cutJoint, type JointCut } from '../guided/cutJoint.ts';
+import type { Cutting } from '../guided/cutting.ts';
+import { layOutWith, type Tooling } from '../guided/layOutWith.ts';
 import type { Joint } from '../joint/joint.ts';
-import { layOut } from '../joint/layOut.ts';
-import type { Unit } from '../units/length.ts';
+import type { LaidJoint } from '../plan/layOutPlan.ts';
+import { quote, type Unit } from '../units/length.ts';
+import { say } from '../units/phrase.ts';
+import { atCutterOption, changeTools } from './cutterOptions.ts';
 import { type JointOptions, optionsOfJoint, readJointOptions } from './jointOptions.ts';
 
 /** What a command has been given to work on, set out. */
@@ -14,7 +18,11 @@ export interface Work {
   readonly units: Unit;
   readonly set: DrawerSet;
   /** Corners that belong to no drawer. */
-  readonly joints: readonly { readonly name: string; readonly joint: Joint }[];
+  readonly joints: readonly LaidJoint[];
+  /** What every corner is cut with, where that is not by hand. */
+  readonly cutting?: Cutting;
+  /** How each corner's joint is cut; none without a cutter. */
+  readonly cuts: ReadonlyMap<Joint, JointCut>;
 }
 
 const NO_DRAWERS: DrawerSet = { drawers: [], advice: [] };
@@ -23,16 +31,59 @@ const NO_DRAWERS: DrawerSet = { drawers: [], advice: [] };
 export const loadWork = async (plan: string | undefined, options: JointOptions): Promise<Work> =>
   plan === undefined ? workOfOptions(options) : workOfPlan(plan, options);
 
+/** Every corner of a work by its name: `Buttons front`, `Buttons back`, and the names of those that belong to no drawer. */
+export const namedCorners = ({ set, joints }: Pick<Work, 'set' | 'joints'>): LaidJoint[] => [
+  ...set.drawers.flatMap(({ spec: { name }, front, back }) => [
+    { name: `${name} front`, joint: front },
+    { name: `${name} back`, joint: back },
+  ]),
+  ...joints,
+];
+
 const workOfOptions = (options: JointOptions): Work => {
-  const { name, units, spec, complaints } = readJointOptions(options);
-  const joint = spec && layOut(spec);
+  const { name, units, spec, cutting, pitch, complaints } = readJointOptions(options);
+  const joint = spec && layOutWith(spec, toolingOf(cutting, pitch));
   if (joint?.ok !== true || complaints.length > 0) {
     // An option that could not be read is not blamed a second time for what its default does.
     const blamed = new Set(complaints.map(({ at }) => at[0]));
-    const more = joint?.ok === false ? joint.complaints.filter(({ at }) => !blamed.has(at[0] ?? '')) : [];
+    const more =
+      joint?.ok === false
+        ? joint.complaints.map((each) => atOption(each, pitch)).filter(({ at }) => !blamed.has(at[0] ?? ''))
+        : [];
     return refuseOptions([...complaints, ...more], units);
   }
-  return { title: name, units, set: NO_DRAWERS, joints: [{ name, joint: joint.value }] };
+  const work = { title: name, units, set: NO_DRAWERS, joints: [{ name, joint: joint.value }] };
+  const cuts = cutAll(work.joints, cutting);
+  if (!cuts.ok) return refuseOptions(cuts.complaints.map(atCutterOption), units);
+  return { ...work, ...(cutting && { cutting }), cuts: cuts.value };
+};
+
+export const toolingOf = (cutting: Cutting | undefined, pitch: number | undefined): Tooling => ({
+  ...(cutting && { cutter: cutting.cutter }),
+  ...(pitch !== undefined && { pitch }),
+});
+
+/** A joint's complaint at the option that can put it right: with a pitch there is no other for tails and half pins. */
+export const atOption = (complaint: Complaint, pitch: number | undefined): Complaint =>
+  pitch !== undefined && ['tails', 'pins', 'halfPin'].includes(String(complaint.at[0]))
+    ? { ...complaint, at: ['pitch'] }
+    : atCutterOption(complaint);
+
+/** The cut of every corner; complaints of one among several name it. */
+const cutAll = (
+  corners: readonly LaidJoint[],
+  cutting: Cutting | undefined,
+): Result<ReadonlyMap<Joint, JointCut>> => {
+  const cuts = new Map<Joint, JointCut>();
+  const wrong: Complaint[] = [];
+  if (cutting === undefined) return accept(cuts);
+  for (const { name, joint } of corners) {
+    const cut = cutJoint(joint, cutting);
+    if (cut.ok) cuts.set(joint, cut.value);
+    else if (corners.length === 1) wrong.push(...cut.complaints);
+    else wrong.push(...cut.complaints.map((each) => ({ ...each, says: say`${quote(name)}: ${each.says}` })));
+  }
+  return wrong.length > 0 ? refuse(...wrong) : accept(cuts);
 };
 
 const workOfPlan = async (file: string, options: JointOptions): Promise<Work> => {
@@ -44,32 +95,42 @@ const workOfPlan = async (file: string, options: JointOptions): Promise<Work> =>
     );
   const bytes = await readInput(file, 'a plan; try halfpin start to begin one');
   // Reading plans takes a parser and a checker that a single corner has no need of.
-  const [{ readPlan }, { formatPlanComplaint }, { layOutSet }] = await Promise.all([
+  const [{ readPlan }, { formatPlanComplaint }, { layOutPlan }] = await Promise.all([
     import('../plan/readPlan.ts'),
     import('../plan/planComplaint.ts'),
-    import('../drawer/layOutSet.ts'),
+    import('../plan/layOutPlan.ts'),
   ]);
   const reading = readPlan(bytes);
   const plan = reading.ok ? reading.plan : reading.sound;
   const units = options.units === 'in' || options.units === 'mm' ? options.units : plan.units;
-  const set = layOutSet(plan.drawers, plan.target);
-  const joints = plan.joints.map(({ name, spec }, i) => ({ name, i, laid: layOut(spec) }));
-  const later: Complaint[] = [
-    ...(set.ok ? [] : set.complaints),
-    ...joints.flatMap(({ i, laid }) => (laid.ok ? [] : under(['joints', i], laid.complaints))),
-  ];
-  const complaints = [...(reading.ok ? [] : reading.complaints), ...later.map(reading.locate)];
-  if (complaints.length > 0 || !set.ok)
+  const refusePlan = (later: readonly Complaint[]): never => {
     throw new Failure(
-      complaints
+      [...(reading.ok ? [] : reading.complaints), ...later.map(reading.locate)]
         .sort((a, b) => a.line - b.line || a.column - b.column)
         .map((complaint) => formatPlanComplaint(file, complaint, units)),
       WRONG_INPUT,
     );
+  };
+  const { set, joints, complaints } = layOutPlan(plan);
+  if (!reading.ok || complaints.length > 0 || set === undefined) return refusePlan(complaints);
+
+  const cutting = changeTools(plan.cutting, options, units);
+  if (!cutting.ok) return refuseOptions(cutting.complaints, units);
+  const cuts = cutAll(namedCorners({ set, joints }), cutting.value);
+  if (!cuts.ok) {
+    // A tool that was typed is blamed where it was typed.
+    const typed = cuts.complaints.map(atCutterOption).filter(({ at }) => isTyped(options, at[0]));
+    return typed.length > 0 ? refuseOptions(typed, units) : refusePlan(cuts.complaints);
+  }
   return {
     title: plan.name,
     units,
-    set: set.value,
-    joints: joints.flatMap(({ name, laid }) => (laid.ok ? [{ name, joint: laid.value }] : [])),
+    set,
+    joints,
+    ...(cutting.value && { cutting: cutting.value }),
+    cuts: cuts.value,
   };
 };
+
+const isTyped = (options: JointOptions, key: string | number | undefined): boolean =>
+  key !== undefined && Object.entries(options).some(([name, text]) => name === key && text !== undefined);

@@ -18,7 +18,8 @@ export interface Tooling {
 export const layOutWith = (wish: JointSpec, { cutter, pitch }: Tooling): Result<Joint> => {
   // A pin that is wished for is judged as it is; one that is not is as wide as the cutter asks.
   const pinned = cutter !== undefined && wish.pin === undefined ? withCutter(wish, cutter) : wish;
-  const spaced = pitch === undefined ? undefined : atPitch(pinned, pitch);
+  const entry = wish.kind === 'lapped' ? cutter?.diameter : undefined;
+  const spaced = pitch === undefined ? undefined : atPitch(pinned, pitch, entry);
   if (spaced?.ok === false) return spaced;
   const held = spaced?.value ?? wish;
   return cutter === undefined ? layOut(held) : layOutForCutter(held, cutter);

@@ -1,4 +1,5 @@
 import type { Correction } from '../paper/correction.ts';
+import type { Piece } from '../paper/piece.ts';
 import type { Layout, LeadingPages } from '../paper/sheets.ts';
 import type { Paper } from '../paper/sizes.ts';
 import { cornerPieces, type PieceChoice } from './corner.ts';
@@ -16,7 +17,7 @@ export interface SheetWish {
 
 /** Sheets that are printed together. */
 export interface SetLayout {
-  readonly name: 'templates' | 'bench' | 'comparison';
+  readonly name: 'templates' | 'guides' | 'bench' | 'comparison';
   readonly layout: Layout;
 }
 
@@ -28,9 +29,10 @@ export const setPieces = (work: TemplateWork, choice: PieceChoice): TemplatePiec
 export const setLayouts = (
   work: TemplateWork,
   pieces: readonly TemplatePiece[],
+  guides: readonly Piece[],
   { title, paper, margin, correction }: SheetWish,
 ): SetLayout[] => {
-  const layout = (leading: LeadingPages, laid: readonly TemplatePiece[]): Layout => ({
+  const layout = (leading: LeadingPages, laid: readonly Piece[]): Layout => ({
     planName: title,
     unit: work.units,
     paper,
@@ -39,5 +41,8 @@ export const setLayouts = (
     pieces: laid,
     ...(correction && { correction }),
   });
-  return [{ name: 'templates', layout: layout(() => [], pieces) }];
+  return [
+    { name: 'templates', layout: layout(() => [], pieces) },
+    ...(guides.length > 0 ? [{ name: 'guides' as const, layout: layout(() => [], guides) }] : []),
+  ];
 };
