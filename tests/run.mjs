@@ -9,6 +9,7 @@ const JUDGES = {
   pdftoppm: 'poppler-utils',
   qpdf: 'qpdf',
   mutool: 'mupdf-tools',
+  chromium: 'chromium',
 };
 
 const run = (command, args, options = {}) => {
@@ -47,7 +48,7 @@ if (missing.length > 0) {
 }
 
 run('npx', ['tsc', '--noEmit']);
-run('npx', ['biome', 'check', '.']);
+run('npx', ['biome', 'check', '--error-on-warnings', '.']);
 run('npm', ['run', '--silent', 'build']);
 const report = join(tmpdir(), `halfpin-tests-${process.pid}.json`);
 const { status } = spawnSync(

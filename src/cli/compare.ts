@@ -6,6 +6,7 @@ export interface CompareOptions extends JointOptions, PaperOptions {
   readonly widths?: string;
   readonly json?: boolean;
   readonly out?: string;
+  readonly force?: boolean;
 }
 
 /** `compare`: the set as it will be seen. */
@@ -19,7 +20,8 @@ export const addCompare = (program: Command): void => {
     .argument('[plan]', 'a plan file')
     .option('--widths <lengths>', 'bare widths instead of a plan: 60,90,140,200')
     .option('--json', 'print one JSON object, lengths in mm')
-    .option('--out <folder>', 'draw the sheet into this folder, as PDF');
+    .option('--out <folder>', 'draw the sheet into this folder, as PDF')
+    .option('--force', 'write over a file that halfpin did not make');
   addPaperOptions(command);
   addJointOptions(command)
     .addHelpText(

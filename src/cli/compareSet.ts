@@ -6,15 +6,15 @@ import type { Joint } from '../joint/joint.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import { glueArea } from '../joint/settings.ts';
 import { printJson } from '../render/json.ts';
-import { table } from '../render/table.ts';
 import { formatLength, formatNumber, parseLength, type Unit } from '../units/length.ts';
 import type { CompareOptions } from './compare.ts';
+import { fitTable } from './fitTable.ts';
 import { type JointOptions, readJointOptions } from './jointOptions.ts';
 import { adviceText, wrapText } from './jointText.ts';
 import { atOption, loadWork, toolingOf } from './work.ts';
 
 /** The corners to be compared, in the order of the cabinet. */
-interface Comparison {
+export interface Comparison {
   readonly title: string;
   readonly units: Unit;
   readonly family: Family;
@@ -26,7 +26,14 @@ interface Comparison {
 export const compareSet = async (plan: string | undefined, options: CompareOptions): Promise<void> => {
   const comparison =
     options.widths === undefined ? await ofPlan(plan, options) : ofWidths(plan, options, options.widths);
-  process.stdout.write(options.json ? printJson(record(comparison)) : `${text(comparison).join('\n')}\n`);
+  // What draws is far more than the figures need.
+  const drawn =
+    options.out === undefined
+      ? []
+      : await (await import('./drawComparison.ts')).drawComparison(comparison, options, options.out);
+  process.stdout.write(
+    options.json ? printJson(record(comparison)) : `${[...text(comparison), ...drawn].join('\n')}\n`,
+  );
 };
 
 const ofPlan = async (plan: string | undefined, options: JointOptions): Promise<Comparison> => {
@@ -104,7 +111,7 @@ const record = ({ family, rows }: Comparison) => ({
 });
 
 const text = ({ units, family, rows, advice }: Comparison): string[] => [
-  ...table(
+  ...fitTable(
     ['drawer', 'count', `height ${units}`, 'tails', `tail ${units}`, `pin ${units}`, 'ratio', 'glue cm²'],
     rows.map(({ name, count, joint }) => [
       name,
@@ -117,6 +124,7 @@ const text = ({ units, family, rows, advice }: Comparison): string[] => [
       (glueArea(joint) / 100).toFixed(1),
     ]),
     [false, true, true, true, true, true, true, true],
+    1,
   ),
   '',
   ...wrapText(spreadSentence(family, units)),

@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { refuseOptions } from '../files/failure.ts';
+import { failWith, refuseOptions } from '../files/failure.ts';
 import { loadFonts } from '../files/fonts.ts';
 import { sendToQueue } from '../files/printQueue.ts';
 import { refuseForeign } from '../files/refuseForeign.ts';
@@ -25,14 +25,22 @@ export const drawSheets = async (
   plan: string | undefined,
   options: DrawOptions & JointOptions,
 ): Promise<void> => {
-  const work = await loadWork(plan, options);
+  const work = await loadWork(plan, options).catch((error: unknown) =>
+    failWith(error, () => readDrawOptions(options, options.units === 'in' ? 'in' : 'mm', true)),
+  );
   const guides = guidesOf(work);
   const wish = readDrawOptions(options, work.units, guides.length > 0);
-  const templateWork = { drawers: work.set.drawers, joints: work.joints, units: work.units };
-  const pieces = setPieces(templateWork, wish.choice);
-  const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
   const guidePieces = guides.map(({ guide, titles }) => guidePiece(guide, titles));
-  const layouts = setLayouts(templateWork, pieces, guidePieces, {
+  const sheetWork = {
+    guides: guidePieces,
+    drawers: work.set.drawers,
+    joints: work.joints,
+    units: work.units,
+    ...(work.set.family && { family: work.set.family }),
+  };
+  const pieces = setPieces(sheetWork, wish.choice);
+  const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
+  const layouts = setLayouts(sheetWork, pieces, {
     title: work.title,
     ...wish,
     ...(correction && { correction }),

@@ -1,11 +1,14 @@
 import type { Command } from 'commander';
 import type { Part, StockTotal } from '../drawer/parts.ts';
+import { partsCsv } from '../drawer/partsCsv.ts';
 import { Failure, WRONG_INPUT } from '../files/failure.ts';
-import { csv } from '../render/csv.ts';
 import { printJson } from '../render/json.ts';
 import { table } from '../render/table.ts';
 import { formatNumber, MM_PER_INCH, type Unit } from '../units/length.ts';
 import { speak } from '../units/phrase.ts';
+import type { Climate } from '../wood/climate.ts';
+import { formatPercent } from '../wood/moisture.ts';
+import { fitTable } from './fitTable.ts';
 import { wrapText } from './jointText.ts';
 import { readUnits } from './units.ts';
 import { loadWork } from './work.ts';
@@ -33,7 +36,7 @@ export const addParts = (program: Command): void => {
       if (options.csv && options.json)
         throw new Failure(['--csv: give --csv or --json, not both'], WRONG_INPUT);
       readUnits(options.units);
-      const { units, set } = await loadWork(plan, options);
+      const { units, set, climate } = await loadWork(plan, options);
       if (set.drawers.length === 0)
         throw new Failure(
           [`${plan}: there are no drawers in this plan, so there are no parts to list`],
@@ -44,13 +47,14 @@ export const addParts = (program: Command): void => {
       const totals = stockTotals(rows);
       process.stdout.write(
         options.json
-          ? printJson({ parts: rows.map((row) => partRecord(row, units)), totals })
+          ? printJson({
+              parts: rows.map((row) => partRecord(row, units)),
+              totals,
+              ...(climate && { making: { mc: climate.making } }),
+            })
           : options.csv
-            ? csv(
-                HEADING.map((title) => `${title[0]}${title[1] ? ` ${units}` : ''}`),
-                rows.map((row) => cells(row, units)),
-              )
-            : `${text(rows, totals, units).join('\n')}\n`,
+            ? partsCsv(rows, units)
+            : `${text(rows, totals, units, climate).join('\n')}\n`,
       );
     });
 };
@@ -61,35 +65,12 @@ const partRecord = ({ worked, ...part }: Part, units: Unit) => ({
   worked: worked.map((phrase) => speak(phrase, units)),
 });
 
-/** Each column's title, and whether it is a length. */
-const HEADING = [
-  ['drawer', false],
-  ['part', false],
-  ['count', false],
-  ['length', true],
-  ['width', true],
-  ['thickness', true],
-  ['rough length', true],
-  ['species', false],
-  ['grain', false],
-  ['worked', false],
-] as const;
-
-/** A spreadsheet reckons with decimals, in inches too. */
-const decimal = (value: number, units: Unit): string =>
-  String(Number((units === 'in' ? value / MM_PER_INCH : value).toFixed(4)));
-
-const cells = (part: Part, units: Unit): string[] => [
-  part.drawer,
-  part.part,
-  String(part.count),
-  ...[part.length, part.width, part.thickness, part.roughLength].map((value) => decimal(value, units)),
-  part.species ?? '',
-  part.grain,
-  part.worked.map((phrase) => speak(phrase, units)).join('; '),
-];
-
-const text = (rows: readonly Part[], totals: readonly StockTotal[], units: Unit): string[] => {
+const text = (
+  rows: readonly Part[],
+  totals: readonly StockTotal[],
+  units: Unit,
+  climate: Climate | undefined,
+): string[] => {
   const length = (value: number): string => formatNumber(value, units);
   const area = (value: number): string =>
     units === 'in'
@@ -99,8 +80,9 @@ const text = (rows: readonly Part[], totals: readonly StockTotal[], units: Unit)
     units === 'in' ? `${(value / (12 * MM_PER_INCH)).toFixed(2)} ft` : `${(value / 1000).toFixed(2)} m`;
   return [
     `Lengths in ${units}; the rough length has a spare joint and 3 mm at each jointed end.`,
+    ...(climate ? wrapText(daySentence(climate)) : []),
     '',
-    ...table(
+    ...fitTable(
       ['drawer', 'part', 'count', 'length', 'width', 'thick', 'rough', 'wood'],
       rows.map((row) => [
         row.drawer,
@@ -110,6 +92,7 @@ const text = (rows: readonly Part[], totals: readonly StockTotal[], units: Unit)
         row.species ?? '',
       ]),
       [false, false, true, true, true, true, true, false],
+      2,
     ),
     '',
     ...rows.flatMap((row) =>
@@ -130,3 +113,7 @@ const text = (rows: readonly Part[], totals: readonly StockTotal[], units: Unit)
     ),
   ];
 };
+
+/** Which day's sizes these are. */
+const daySentence = ({ making }: Climate): string =>
+  `These are the sizes on the day of making, for wood of ${formatPercent(making)} moisture content. Where yours is damper or drier, give the plan that instead.`;

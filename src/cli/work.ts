@@ -1,4 +1,4 @@
-import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
+import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
 import type { DrawerSet } from '../drawer/drawer.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { readInput } from '../files/readInput.ts';
@@ -9,6 +9,7 @@ import type { Joint } from '../joint/joint.ts';
 import type { LaidJoint } from '../plan/layOutPlan.ts';
 import { quote, type Unit } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
+import { adviseClimate, type Climate } from '../wood/climate.ts';
 import { atCutterOption, changeTools } from './cutterOptions.ts';
 import { type JointOptions, optionsOfJoint, readJointOptions } from './jointOptions.ts';
 
@@ -17,6 +18,8 @@ export interface Work {
   readonly title: string;
   readonly units: Unit;
   readonly set: DrawerSet;
+  /** Absent where a plan gives none. */
+  readonly climate?: Climate;
   /** Corners that belong to no drawer. */
   readonly joints: readonly LaidJoint[];
   /** What every corner is cut with, where that is not by hand. */
@@ -122,10 +125,12 @@ const workOfPlan = async (file: string, options: JointOptions): Promise<Work> =>
     const typed = cuts.complaints.map(atCutterOption).filter(({ at }) => isTyped(options, at[0]));
     return typed.length > 0 ? refuseOptions(typed, units) : refusePlan(cuts.complaints);
   }
+  const { climate } = plan;
   return {
     title: plan.name,
     units,
-    set,
+    set: climate ? { ...set, advice: [...under(['climate'], adviseClimate(climate)), ...set.advice] } : set,
+    ...(climate && { climate }),
     joints,
     ...(cutting.value && { cutting: cutting.value }),
     cuts: cuts.value,

@@ -32,15 +32,22 @@ type Span = readonly [from: number, to: number];
 
 /** Where the line x - y = level lies inside the polygon, as spans of x. */
 const inside = (polygon: readonly Point[], level: number): Span[] => {
-  const crossings = polygon.flatMap((a, i) => {
-    const b = polygon[(i + 1) % polygon.length] ?? a;
-    const da = a[0] - a[1] - level;
-    const db = b[0] - b[1] - level;
-    return da < 0 === db < 0 ? [] : [a[0] + ((b[0] - a[0]) * da) / (da - db)];
-  });
-  crossings.sort((p, q) => p - q);
+  const crossings: number[] = [];
+  let from = polygon.at(-1) ?? [0, 0];
+  let before = from[0] - from[1] - level;
+  for (const to of polygon) {
+    const after = to[0] - to[1] - level;
+    if (before < 0 !== after < 0) crossings.push(from[0] + ((to[0] - from[0]) * before) / (before - after));
+    from = to;
+    before = after;
+  }
+  // Most areas are crossed twice, which takes no sorting.
+  if (crossings.length > 2) crossings.sort((p, q) => p - q);
   const spans: Span[] = [];
-  for (let i = 0; i + 1 < crossings.length; i += 2) spans.push([crossings[i] ?? 0, crossings[i + 1] ?? 0]);
+  for (let i = 0; i + 1 < crossings.length; i += 2) {
+    const [a = 0, b = 0] = crossings.slice(i, i + 2);
+    spans.push(a < b ? [a, b] : [b, a]);
+  }
   return spans;
 };
 

@@ -62,16 +62,19 @@ const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: Widths): Join
 };
 
 /** The pins are what the tails leave of the board. */
-const pinsBetween = (tails: readonly Tail[], width: number): Pin[] =>
-  Array.from({ length: tails.length + 1 }, (_, i) => {
-    const below = tails[i - 1];
-    const above = tails[i];
-    return {
+const pinsBetween = (tails: readonly Tail[], width: number): Pin[] => {
+  const pins: Pin[] = [];
+  let below: Tail | undefined;
+  for (const above of [...tails, undefined]) {
+    pins.push({
       narrow: [below?.tip[1] ?? 0, above?.tip[0] ?? width],
       wide: [below?.base[1] ?? 0, above?.base[0] ?? width],
       half: below === undefined || above === undefined,
-    };
-  });
+    });
+    below = above;
+  }
+  return pins;
+};
 
 const allEqual = (widths: readonly number[]): boolean =>
   widths.every((width) => Math.abs(width - (widths[0] ?? width)) < DUST);

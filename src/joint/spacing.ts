@@ -20,6 +20,20 @@ export const shares = (spacing: Shared, count: number): number[] => {
   return weights.map((weight) => weight / sum);
 };
 
+/** The part that the narrowest of `count` graded tails takes, without setting them all out. */
+const narrowestShare = ({ ratio, from }: Extract<Spacing, { kind: 'graded' }>, count: number): number => {
+  const steps = from === 'edge' ? count - 1 : Math.floor((count - 1) / 2);
+  let last = 1;
+  let sum = 1;
+  for (let i = 0; i < steps; i++) {
+    last *= ratio;
+    sum += last;
+  }
+  // From the middle both sides count, but a tail that stands in it only once.
+  if (from === 'middle') sum = 2 * sum - (count % 2);
+  return Math.min(1, last) / sum;
+};
+
 /** What the pins leave for `count` tails at the tip level: W - h1 - h2 - (k - 1) p. */
 export const tailRoom = ({ width, halfPin, pin }: ResolvedSpec, count: number): number =>
   width - halfPin.lower - halfPin.upper - (count - 1) * pin;
@@ -40,7 +54,7 @@ export const mostTails = (spec: ResolvedSpec, spacing: Shared): number => {
   const bound = Math.floor((tailRoom(spec, 1) + pin) / (leastTip(spec) + pin) + 1e-9);
   if (spacing.kind === 'even') return Math.max(0, bound);
   const fits = (count: number): boolean =>
-    Math.min(...shares(spacing, count)) * tailRoom(spec, count) >= leastTip(spec) - 1e-9;
+    narrowestShare(spacing, count) * tailRoom(spec, count) >= leastTip(spec) - 1e-9;
   // With every tail more the narrowest gets narrower: the first count that does not fit ends the search.
   let count = 0;
   while (count < bound && fits(count + 1)) count++;

@@ -2,6 +2,7 @@ import type { DrawerSpec } from '../drawer/spec.ts';
 import type { Cutting } from '../guided/cutting.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import type { Unit } from '../units/length.ts';
+import type { Climate } from '../wood/climate.ts';
 
 /** A corner that belongs to no drawer. */
 export interface NamedJoint {
@@ -18,6 +19,8 @@ export interface Plan {
   readonly joints: readonly NamedJoint[];
   /** What every corner is cut with, where that is not by hand. */
   readonly cutting?: Cutting;
+  /** Where the drawers are made and kept; absent, nothing is known of how they will move. */
+  readonly climate?: Climate;
   /** The tail width that the set should keep to; absent, the family rule finds it. */
   readonly target?: number;
 }

@@ -63,6 +63,8 @@ export const renderPdf = async (
     await sink(chunk);
   };
 
+  // Given bytes, pdfkit has not to find them out letter by letter.
+  const utf8 = new TextEncoder();
   const letterings = new Map<TextMark['weight'], Lettering>();
   const letteringOf = (weight: TextMark['weight']): Lettering => {
     const lettering = letterings.get(weight) ?? new Lettering(document, openFont(fonts[weight]));
@@ -71,7 +73,11 @@ export const renderPdf = async (
   };
   for (const page of pages) {
     document.addPage({ size: [page.width * POINTS_PER_MM, page.height * POINTS_PER_MM], margin: 0 });
-    document.addContent(contentOf(page, letteringOf));
+    const content = `${contentOf(page, letteringOf)}\n`;
+    // All of it is ASCII: one byte a character.
+    const bytes = new Uint8Array(content.length);
+    utf8.encodeInto(content, bytes);
+    document.addContent(bytes);
     await handOn(CHUNK);
   }
   document.end();

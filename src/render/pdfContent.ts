@@ -43,8 +43,18 @@ export const contentOf = (page: Page, letteringOf: (weight: TextMark['weight']) 
 const drawnWith = (mark: Mark | undefined, pen: PenName): boolean =>
   mark?.kind === 'stroke' && mark.pen === pen;
 
-/** Coordinates to the thousandth of a point, a third of a micrometre. */
-const coordinate = (points: number): number => Math.round(points * 1e3) / 1e3;
+/** Every decimal fraction of three places as it is written, without zeros at its end: '', '.001', …, '.999'. */
+const FRACTIONS = Array.from({ length: 1e3 }, (_, i) => String(i / 1e3).slice(1));
+
+/**
+ * A coordinate to the thousandth of a point, a third of a micrometre. Fractions are looked up: to print a double takes
+ * many times longer.
+ */
+const coordinate = (points: number): string => {
+  const steps = Math.round(points * 1e3);
+  const size = Math.abs(steps);
+  return `${steps < 0 ? '-' : ''}${Math.floor(size / 1e3)}${FRACTIONS[size % 1e3]}`;
+};
 const factor = (value: number): number => Math.round(value * 1e6) / 1e6;
 
 const penOperators = (name: PenName): string => {
@@ -56,8 +66,8 @@ const penOperators = (name: PenName): string => {
 const pathOperators = ({ points, closed }: Path, map: Affine): string => {
   let operators = '';
   for (const point of points) {
-    const [x, y] = apply(map, point);
-    operators += `${coordinate(x)} ${coordinate(y)} ${operators === '' ? 'm' : 'l'} `;
+    const to = apply(map, point);
+    operators += `${coordinate(to[0])} ${coordinate(to[1])} ${operators === '' ? 'm' : 'l'} `;
   }
   return closed === true ? `${operators}h` : operators;
 };

@@ -30,8 +30,6 @@ export interface Band {
   readonly strokes: readonly BandStroke[];
   /** Closed outlines of what is cut away. */
   readonly waste: readonly (readonly Point[])[];
-  /** Quiet areas of sound wood or of waste inside the joint, from the reference edge up: room for a word. */
-  readonly rooms: readonly { readonly from: number; readonly to: number; readonly waste: boolean }[];
 }
 
 /** The bands of a board's end, from its inside face over the end to its outside face. */
@@ -65,7 +63,6 @@ const tailBands = (joint: Joint): Band[] => {
       [0, narrow[1]],
       [depth, wide[1]],
     ]),
-    rooms: tails.map(({ base }) => ({ from: base[0], to: base[1], waste: false })),
   });
   const thickness = tailBoard.thickness;
   const end: Band = {
@@ -80,7 +77,6 @@ const tailBands = (joint: Joint): Band[] => {
       ),
     ],
     waste: pins.map(({ narrow: [from, to] }): Point[] => rectangle(from, to, thickness)),
-    rooms: tails.map(({ tip: [from, to] }) => ({ from, to, waste: false })),
   };
   return [face('inside'), end, face('outside')];
 };
@@ -101,7 +97,6 @@ const pinBands = (joint: Joint): Band[] => {
       ),
     ],
     waste: tails.map((tail) => rectangle(tail[level][0], tail[level][1], pinBoardFace)),
-    rooms: tails.map((tail) => ({ from: tail[level][0], to: tail[level][1], waste: true })),
   });
   const end: Band = {
     name: 'end',
@@ -109,10 +104,9 @@ const pinBands = (joint: Joint): Band[] => {
     reach: depth,
     strokes: [
       stroke('slope', 'saw', slopedSides(joint, swap)),
-      ...(joint.kind === 'lapped' ? [stroke('lap', 'lap', [across(joint, depth)])] : []),
+      ...(pinBoard.lap > 0 ? [stroke('lap', 'lap', [across(joint, depth)])] : []),
     ],
     waste: tails.map((tail) => tailOutline(tail, joint).map(swap)),
-    rooms: tails.map(({ base: [from, to] }) => ({ from, to, waste: true })),
   };
   return joint.kind === 'lapped'
     ? [face('inside', 'base'), end]

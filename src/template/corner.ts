@@ -1,9 +1,10 @@
 import type { Joint } from '../joint/joint.ts';
 import type { Unit } from '../units/length.ts';
 import type { Board } from './band.ts';
+import type { GrooveMark } from './grooveMark.ts';
 import { rod } from './rod.ts';
 import { REFERENCE_EDGE, type Titles } from './titles.ts';
-import { flat, type GrooveMark, type TemplatePiece, type WrapSpec, wrap } from './wrap.ts';
+import { flat, type TemplatePiece, type WrapSpec, wrap } from './wrap.ts';
 
 /** What one board of a corner is called on its template. */
 export interface BoardEnd {
@@ -77,7 +78,7 @@ const wrapSpec = (corner: Corner, board: Board): WrapSpec => {
       slope: joint.slope,
       edge,
       units,
-      ...(board === 'pin' && joint.kind === 'lapped' && { lap: joint.pinBoard.lap }),
+      ...(board === 'pin' && joint.pinBoard.lap > 0 && { lap: joint.pinBoard.lap }),
     },
     ...(groove && { groove }),
   };

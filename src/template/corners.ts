@@ -56,7 +56,7 @@ const drawerCorners = (drawer: Drawer, stem: string, units: Unit): Corner[] => {
       tailBoard: side(hand, 'front end'),
     }),
   );
-  const backs = HANDS.map(
+  const backs = HANDS.toReversed().map(
     (hand): Corner => ({
       ...common,
       joint: back,

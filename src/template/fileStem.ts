@@ -9,7 +9,7 @@ export const fileStem = (name: string): string => {
   const plain = name
     .normalize('NFC')
     .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-');
+    .replace(/[^\p{L}\p{M}\p{N}]+/gu, '-');
   return (
     [...plain]
       .slice(0, MOST)

@@ -1,5 +1,5 @@
 import type { Box, Mark, Point, TextMark } from '../drawing/drawing.ts';
-import { CAP_HEIGHT, textWidth } from '../drawing/textWidth.ts';
+import { ASCENT, CAP_HEIGHT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 
 /** Lines run to the right, the first one topmost, or upward, the first one leftmost. */
 export type Turn = Extract<TextMark['turn'], 0 | 90>;
@@ -17,7 +17,7 @@ export type Fact = readonly [Wording, ...Wording[]];
 export const SMALL = 2.4 / CAP_HEIGHT;
 
 /** The em of a piece's name where there is room. */
-const LARGE = 4.2;
+const LARGE = 5;
 
 /** Between two facts on a line, in ems. */
 const SPACE = 0.9;
@@ -25,10 +25,26 @@ const SPACE = 0.9;
 /** Left free at both ends of a line, in mm. */
 const INDENT = 1;
 
-const wording = (text: string, weight: TextMark['weight']): Wording => ({
-  width: (size) => textWidth(text, size, weight),
-  marks: (at, size, turn) => [{ kind: 'text', role: 'label', text, at, size, turn, anchor: 'start', weight }],
-});
+/** Left free beside every line of letters, in mm: half of the boldest line that may run along it. */
+export const AIR = 0.125;
+
+/** What a line of text takes across, from its highest accent to its lowest descender, in ems. */
+const ROOM = ASCENT + DESCENT;
+
+const wording = (text: string, weight: TextMark['weight']): Wording => {
+  // Asked for over and over while wordings are chosen, or never.
+  let ems: number | undefined;
+  const width = (size: number): number => {
+    ems ??= textWidth(text, 1, weight);
+    return ems * size;
+  };
+  return {
+    width,
+    marks: (at, size, turn) => [
+      { kind: 'text', role: 'label', text, at, size, turn, anchor: 'start', weight },
+    ],
+  };
+};
 
 /** A fact in words, from the fullest wording to the shortest. */
 export const words = (weight: TextMark['weight'], fullest: string, ...shorter: readonly string[]): Fact => [
@@ -43,107 +59,131 @@ export interface Lettering {
   readonly place: readonly Fact[];
 }
 
-/** Where letters go. */
-export interface Strip {
+/** Where letters go, and which way. */
+export interface Area {
   readonly box: Box;
   readonly turn: Turn;
+}
+
+export interface Strip extends Area {
   /** Whether the line of the name comes first of the lines, or last. */
   readonly nameFirst: boolean;
 }
 
 /**
- * Letters a strip: three lines, the name large and the rest small; where that does not fit, all small, and in as few
- * words as it takes.
+ * Letters a strip: on three lines or on two, the name large, or all small, in full words; where that does not fit, in as
+ * few words as it takes, on all the lines there are.
+ * @param more further strips, for what the first has no room for
  * @returns nothing where even the fewest words find no room
  */
-export const letter = (strip: Strip, lettering: Lettering): Mark[] | undefined => {
-  const groups = [lettering.name, lettering.about, lettering.place];
-  const ordered = strip.nameFirst ? groups : groups.toReversed();
-  const sizes = strip.nameFirst ? [LARGE, SMALL, SMALL] : [SMALL, SMALL, LARGE];
-  const small = spread(strip, [SMALL, SMALL, SMALL]);
+export const letter = (
+  strip: Strip,
+  { name, about, place }: Lettering,
+  more: readonly Strip[] = [],
+): Mark[] | undefined => {
+  const three = [name, about, place];
   return (
-    setLines(strip, ordered, spread(strip, sizes)) ??
-    setLines(strip, ordered, small) ??
-    pour(strip, groups.flat(), small)
+    setLines(strip, three, [LARGE, SMALL, SMALL]) ??
+    setLines(strip, [name, [...about, ...place]], [LARGE, SMALL]) ??
+    setLines(strip, three, [SMALL, SMALL, SMALL]) ??
+    pour(three.flat(), [strip, ...more].flatMap(smallLines))
   );
 };
 
-/** How long a tag of a given breadth must be to hold every fact in full, in mm; `letterTag` then writes it. */
+/** The longest that a tag grows to hold every fact in full, in mm; from there on words are left out. */
+const LONGEST_TAG = 80;
+
+/** How long a tag of a given breadth must be to hold every fact, in mm; `letterTag` then writes it. */
 export const tagLength = (breadth: number, lettering: Lettering): number => {
-  const facts = allFacts(lettering).map(([fullest]) => fullest);
-  for (let length = 20; ; length += 5)
-    if (fill(facts, tagLines(breadth).length, length - 2 * INDENT)) return length;
+  const facts = allFacts(lettering);
+  for (let length = 20; ; length += 5) {
+    const lines = smallLines({ box: { x0: 0, x1: length, y0: 0, y1: breadth }, turn: 0 });
+    const written =
+      length < LONGEST_TAG
+        ? fill(
+            facts.map(([fullest]) => fullest),
+            lines,
+          )
+        : pour(facts, lines);
+    if (written !== undefined) return length;
+  }
 };
 
-export const letterTag = (strip: Strip, lettering: Lettering): Mark[] => {
-  const breadth = strip.turn === 0 ? strip.box.y1 - strip.box.y0 : strip.box.x1 - strip.box.x0;
-  return pour(strip, allFacts(lettering), spread(strip, tagLines(breadth))) ?? [];
-};
+export const letterTag = (area: Area, lettering: Lettering): Mark[] =>
+  pour(allFacts(lettering), smallLines(area)) ?? [];
 
 const allFacts = ({ name, about, place }: Lettering): Fact[] => [...name, ...about, ...place];
 
-const tagLines = (breadth: number): number[] =>
-  new Array<number>(Math.max(1, Math.floor(breadth / (SMALL * 1.15)))).fill(SMALL);
-
+/** A line to write on. */
 interface Line {
   readonly size: number;
-  /** Across the lines, from the strip's near side to the text's baseline. */
-  readonly offset: number;
+  /** The text's baseline, at its start. */
+  readonly start: Point;
+  readonly turn: Turn;
+  readonly length: number;
 }
 
-/** Lines one after the other, with equal gaps over the strip's breadth. */
-const spread = ({ box, turn }: Strip, sizes: readonly number[]): Line[] => {
-  const breadth = turn === 0 ? box.y1 - box.y0 : box.x1 - box.x0;
-  const caps = sizes.reduce((sum, size) => sum + size * CAP_HEIGHT, 0);
-  const gap = (breadth - caps) / (sizes.length + 1);
-  let offset = 0;
+const breadthOf = ({ box, turn }: Area): number => (turn === 0 ? box.y1 - box.y0 : box.x1 - box.x0);
+
+/** Lines one after the other, with equal gaps over the area's breadth; none where they are too many for it. */
+const spread = (area: Area, sizes: readonly number[]): Line[] | undefined => {
+  const { box, turn } = area;
+  const taken = sizes.reduce((sum, size) => sum + size * ROOM, 0);
+  const gap = (breadthOf(area) - taken) / (sizes.length + 1);
+  if (gap < AIR) return undefined;
+  let across = 0;
   return sizes.map((size) => {
-    offset += gap + size * CAP_HEIGHT;
-    return { size, offset };
+    const offset = across + gap + size * ASCENT;
+    across += gap + size * ROOM;
+    return turn === 0
+      ? { size, turn, start: [box.x0 + INDENT, box.y1 - offset], length: box.x1 - box.x0 - 2 * INDENT }
+      : { size, turn, start: [box.x0 + offset, box.y0 + INDENT], length: box.y1 - box.y0 - 2 * INDENT };
   });
 };
 
-const lengthOf = ({ box, turn }: Strip): number =>
-  (turn === 0 ? box.x1 - box.x0 : box.y1 - box.y0) - 2 * INDENT;
+/** As many lines of the small size as an area holds. */
+const smallLines = (area: Area): Line[] => {
+  const count = Math.floor((breadthOf(area) - AIR) / (SMALL * ROOM + AIR));
+  return spread(area, new Array<number>(Math.max(0, count)).fill(SMALL)) ?? [];
+};
 
 const lineLength = (wordings: readonly Wording[], size: number): number =>
   wordings.reduce((sum, { width }) => sum + width(size), 0) + SPACE * size * Math.max(0, wordings.length - 1);
 
-/** Each group on its own line, in the fullest wordings that fit. */
+/** Each group on its own line, in full. */
 const setLines = (
   strip: Strip,
   groups: readonly (readonly Fact[])[],
-  lines: readonly Line[],
+  sizes: readonly number[],
 ): Mark[] | undefined => {
-  const marks: Mark[] = [];
-  for (const [i, line] of lines.entries()) {
-    const chosen = shorten(groups[i] ?? [], (held) => lineLength(held, line.size) <= lengthOf(strip));
-    if (chosen === undefined) return undefined;
-    marks.push(...setLine(strip, line, chosen));
-  }
-  return marks;
+  const lines = spread(strip, strip.nameFirst ? sizes : sizes.toReversed());
+  const held = (strip.nameFirst ? groups : groups.toReversed()).map((facts) =>
+    facts.map(([fullest]) => fullest),
+  );
+  return lines?.every(({ size, length }, i) => lineLength(held[i] ?? [], size) <= length)
+    ? lines.flatMap((line, i) => setLine(line, held[i] ?? []))
+    : undefined;
 };
 
-const setLine = ({ box, turn }: Strip, { size, offset }: Line, held: readonly Wording[]): Mark[] => {
-  let along = INDENT;
+const setLine = ({ size, start: [x, y], turn }: Line, held: readonly Wording[]): Mark[] => {
+  let along = 0;
   return held.flatMap(({ width, marks }) => {
-    const at: Point = turn === 0 ? [box.x0 + along, box.y1 - offset] : [box.x0 + offset, box.y0 + along];
+    const at: Point = turn === 0 ? [x + along, y] : [x, y + along];
     along += width(size) + SPACE * size;
     return marks(at, size, turn);
   });
 };
 
-/** Everything small, each fact on the first line that has room. */
-const pour = (strip: Strip, facts: readonly Fact[], lines: readonly Line[]): Mark[] | undefined => {
-  const filled = (held: readonly Wording[]) => fill(held, lines.length, lengthOf(strip));
-  const chosen = shorten(facts, (held) => filled(held) !== undefined);
-  return chosen && filled(chosen)?.flatMap((held, i) => (lines[i] ? setLine(strip, lines[i], held) : []));
+/** Each fact on the first line that has room, in the fullest wordings that fit. */
+const pour = (facts: readonly Fact[], lines: readonly Line[]): Mark[] | undefined => {
+  const chosen = shorten(facts, (held) => fill(held, lines) !== undefined);
+  return chosen && fill(chosen, lines)?.flatMap((held, i) => (lines[i] ? setLine(lines[i], held) : []));
 };
 
-const fill = (wordings: readonly Wording[], count: number, length: number): Wording[][] | undefined => {
-  const filled: Wording[][] = Array.from({ length: count }, () => []);
+const fill = (wordings: readonly Wording[], lines: readonly Line[]): Wording[][] | undefined => {
+  const filled: Wording[][] = lines.map(() => []);
   for (const next of wordings) {
-    const line = filled.find((held) => lineLength([...held, next], SMALL) <= length);
+    const line = filled.find((held, i) => lineLength([...held, next], SMALL) <= (lines[i]?.length ?? 0));
     if (line === undefined) return undefined;
     line.push(next);
   }

@@ -1,16 +1,17 @@
-import type { Drawing, Mark, Path, TextMark } from '../drawing/drawing.ts';
-import { CAP_HEIGHT, textWidth } from '../drawing/textWidth.ts';
+import type { StrokeMark, TextMark } from '../drawing/drawing.ts';
+import { textWidth } from '../drawing/textWidth.ts';
 import type { Interval, Joint } from '../joint/joint.ts';
-import type { Splits } from '../paper/piece.ts';
+import { EDGE_MARK, edgeMark } from './edgeMark.ts';
 import { type Lettering, letter, letterTag, SMALL, type Strip, tagLength, words } from './lettering.ts';
+import { straight } from './line.ts';
 import { letteringOf, type Titles } from './titles.ts';
+import { wordAt } from './word.ts';
 import type { TemplatePiece } from './wrap.ts';
 
 /** How far each edge's marks reach in, and how wide the words between them stand, in mm. */
 const MARKS = 7;
 const WORDS = 12;
 const WIDTH = 2 * MARKS + WORDS;
-const EDGE_MARK = 4.2;
 
 /**
  * A corner's rod: a strip with every mark at full size, for those who knife from its edge instead of gluing paper on.
@@ -19,12 +20,12 @@ const EDGE_MARK = 4.2;
 export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece => {
   const height = joint.width;
   const lettering = letteringOfRod(titles);
-  const beside: Strip = {
-    box: { x0: MARKS, x1: MARKS + WORDS, y0: EDGE_MARK, y1: height },
+  const beside = ([from, to]: Interval): Strip => ({
+    box: { x0: MARKS, x1: MARKS + WORDS, y0: Math.max(from, EDGE_MARK), y1: to },
     turn: 90,
     nameFirst: true,
-  };
-  const fits = letter(beside, lettering) !== undefined;
+  });
+  const fits = letter(beside([0, height]), lettering) !== undefined;
   const top = fits ? height : height + tagLength(WIDTH, lettering);
   return {
     name,
@@ -35,16 +36,22 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
     height: top,
     overhang: 1,
     splittable: { x: [], y: joint.tails.map(({ base }) => base) },
-    draw: (splits) => ({
-      box: { x0: -1, y0: -1, x1: WIDTH + 1, y1: top + 1 },
-      marks: [
-        ...lineMarks(joint, top),
-        ...sideWords(joint),
-        ...(fits
-          ? lettersBetween(beside, lettering, height, splits)
-          : letterTag({ ...beside, box: { x0: 0, x1: WIDTH, y0: height, y1: top } }, lettering)),
-      ],
-    }),
+    lines: () => lineMarks(joint, top),
+    draw: (splits) => {
+      const levels = [0, ...splits.y, height];
+      const parts = levels.slice(1).map((to, i): Interval => [levels[i] ?? 0, to]);
+      return {
+        box: { x0: -1, y0: -1, x1: WIDTH + 1, y1: top + 1 },
+        marks: [
+          ...lineMarks(joint, top),
+          edgeMark(WIDTH / 2),
+          ...parts.flatMap((part) => sideWords(joint, part)),
+          ...(fits
+            ? parts.flatMap((part) => letter(beside(part), lettering) ?? [])
+            : letterTag({ box: { x0: 0, x1: WIDTH, y0: height, y1: top }, turn: 90 }, lettering)),
+        ],
+      };
+    },
   };
 };
 
@@ -53,35 +60,15 @@ const letteringOfRod = (titles: Titles): Lettering => {
   return { name, about, place: [words('regular', `← ${titles.edge[0]}`, `← ${titles.edge[1]}`, '← edge')] };
 };
 
-const lettersBetween = (strip: Strip, lettering: Lettering, height: number, { y }: Splits): Mark[] => {
-  const levels = [strip.box.y0, ...y, height];
-  return levels.slice(1).flatMap((to, i) => {
-    const box = { ...strip.box, y0: levels[i] ?? 0, y1: to };
-    return letter({ ...strip, box }, lettering) ?? [];
-  });
-};
-
-const lineMarks = ({ tails, width }: Joint, top: number): Drawing['marks'] => {
-  const across = (x0: number, x1: number, y: number): Path => ({
-    points: [
-      [x0, y],
-      [x1, y],
-    ],
-  });
-  const upright = (x: number): Path => ({
-    points: [
-      [x, 0],
-      [x, width],
-    ],
-  });
+const lineMarks = ({ tails, width }: Joint, top: number): StrokeMark[] => {
   return [
     {
       kind: 'stroke',
       role: 'square',
       pen: 'saw',
       paths: tails.flatMap(({ tip, base }) => [
-        ...tip.map((u) => across(0, MARKS, u)),
-        ...base.map((u) => across(WIDTH - MARKS, WIDTH, u)),
+        ...tip.map((u) => straight(0, u, MARKS, u)),
+        ...base.map((u) => straight(WIDTH - MARKS, u, WIDTH, u)),
       ]),
     },
     {
@@ -98,47 +85,35 @@ const lineMarks = ({ tails, width }: Joint, top: number): Drawing['marks'] => {
           ],
           closed: true,
         },
-        upright(MARKS),
-        upright(WIDTH - MARKS),
-        ...(top > width ? [across(0, WIDTH, width)] : []),
+        straight(MARKS, 0, MARKS, width),
+        straight(WIDTH - MARKS, 0, WIDTH - MARKS, width),
+        ...(top > width ? [straight(0, width, WIDTH, width)] : []),
       ],
     },
-    { kind: 'stroke', role: 'outline', pen: 'edge', paths: [across(0, WIDTH, 0)] },
-    {
-      kind: 'stroke',
-      role: 'label',
-      pen: 'medium',
-      paths: [
-        {
-          points: [
-            [WIDTH / 2 - 1.6, 3.2],
-            [WIDTH / 2, 0],
-            [WIDTH / 2 + 1.6, 3.2],
-          ],
-        },
-      ],
-    },
+    { kind: 'stroke', role: 'outline', pen: 'edge', paths: [straight(0, 0, WIDTH, 0)] },
   ];
 };
 
-/** What each edge's marks are, in the first tail that has room for the word. */
-const sideWords = ({ tails }: Joint): TextMark[] => [
+/** What each edge's marks are, in the first tail of a part that has room for the word. */
+const sideWords = ({ tails }: Joint, part: Interval): TextMark[] => [
   ...sideWord(
     'TIPS',
     MARKS / 2,
     tails.map(({ tip }) => tip),
+    part,
   ),
   ...sideWord(
     'BASES',
     WIDTH - MARKS / 2,
     tails.map(({ base }) => base),
+    part,
   ),
 ];
 
-const sideWord = (text: string, x: number, rooms: readonly Interval[]): TextMark[] => {
+const sideWord = (text: string, x: number, rooms: readonly Interval[], part: Interval): TextMark[] => {
   const length = textWidth(text, SMALL, 'bold') + 1.5;
-  const room = rooms.find(([from, to]) => to - from >= length);
-  if (room === undefined) return [];
-  const at = [x + (SMALL * CAP_HEIGHT) / 2, (room[0] + room[1]) / 2] as const;
-  return [{ kind: 'text', role: 'label', text, at, size: SMALL, turn: 90, anchor: 'middle', weight: 'bold' }];
+  const room = rooms
+    .map(([from, to]): Interval => [Math.max(from, part[0]), Math.min(to, part[1])])
+    .find(([from, to]) => to - from >= length);
+  return room === undefined ? [] : [wordAt(text, 'bold', 90, [x, (room[0] + room[1]) / 2])];
 };

@@ -1,12 +1,28 @@
+import type { Drawer, Family } from '../drawer/drawer.ts';
+import { parts } from '../drawer/parts.ts';
+import type { Drawing } from '../drawing/drawing.ts';
 import type { Correction } from '../paper/correction.ts';
 import type { Piece } from '../paper/piece.ts';
+import type { Size } from '../paper/printable.ts';
 import type { Layout, LeadingPages } from '../paper/sheets.ts';
 import type { Paper } from '../paper/sizes.ts';
+import { benchSheet } from './benchSheet.ts';
+import { type Compared, comparison } from './comparison.ts';
+import { contents } from './contents.ts';
 import { cornerPieces, type PieceChoice } from './corner.ts';
 import { cornersOf, type TemplateWork } from './corners.ts';
+import { gapSheets } from './gapSheets.ts';
 import type { TemplatePiece } from './wrap.ts';
 
-/** How a set's sheets are to be printed. */
+/** What a whole set's sheets are made from. */
+export interface SheetWork extends TemplateWork {
+  /** Absent where there are no drawers. */
+  readonly family?: Family;
+  /** Guides to cut the corners by, where there are any. */
+  readonly guides?: readonly Piece[];
+}
+
+/** How sheets are to be printed. */
 export interface SheetWish {
   readonly title: string;
   readonly paper: Paper;
@@ -21,28 +37,84 @@ export interface SetLayout {
   readonly layout: Layout;
 }
 
+/** With more pieces than this, a contents page leads to them. */
+const FEW = 4;
+
 /** Every template of a set, equal ones once. */
 export const setPieces = (work: TemplateWork, choice: PieceChoice): TemplatePiece[] =>
   cornersOf(work).flatMap((corner) => cornerPieces(corner, choice));
 
 /** Everything to print for a set, each kind of sheet by itself. */
 export const setLayouts = (
-  work: TemplateWork,
+  work: SheetWork,
   pieces: readonly TemplatePiece[],
-  guides: readonly Piece[],
-  { title, paper, margin, correction }: SheetWish,
+  wish: SheetWish,
 ): SetLayout[] => {
-  const layout = (leading: LeadingPages, laid: readonly Piece[]): Layout => ({
-    planName: title,
-    unit: work.units,
-    paper,
-    margin,
-    leading,
-    pieces: laid,
-    ...(correction && { correction }),
-  });
+  const { drawers, family, units, guides = [] } = work;
+  const leading: LeadingPages = pieces.length > FEW ? (area) => contents(wish.title, pieces, area) : () => [];
+  const toCut: SetLayout[] = [
+    { name: 'templates', layout: layoutOf(units, wish, leading, pieces) },
+    ...(guides.length > 0
+      ? [{ name: 'guides' as const, layout: layoutOf(units, wish, () => [], guides) }]
+      : []),
+  ];
+  if (family === undefined) return toCut;
+  const rows = drawers.map(({ spec: { name, count }, front }) => ({ name, count, joint: front }));
   return [
-    { name: 'templates', layout: layout(() => [], pieces) },
-    ...(guides.length > 0 ? [{ name: 'guides' as const, layout: layout(() => [], guides) }] : []),
+    ...toCut,
+    {
+      name: 'bench',
+      layout: layoutOf(
+        units,
+        wish,
+        asLeading((area) => benchSheets(work, area)),
+      ),
+    },
+    { name: 'comparison', layout: comparisonLayout(rows, family, units, wish) },
   ];
 };
+
+/** The comparison sheet alone. */
+export const comparisonLayout = (
+  rows: readonly Compared[],
+  family: Family,
+  units: SheetWork['units'],
+  wish: SheetWish,
+): Layout =>
+  layoutOf(
+    units,
+    wish,
+    asLeading((area) => comparison(rows, { title: wish.title, family, units, area })),
+  );
+
+/** The gaps through the year alone. */
+export const gapLayout = (drawers: readonly Drawer[], units: SheetWork['units'], wish: SheetWish): Layout =>
+  layoutOf(
+    units,
+    wish,
+    asLeading((area) => gapSheets(drawers, { title: wish.title, units, area })),
+  );
+
+const layoutOf = (
+  unit: SheetWork['units'],
+  { title, paper, margin, correction }: SheetWish,
+  leading: LeadingPages,
+  pieces: readonly Piece[] = [],
+): Layout => ({
+  planName: title,
+  unit,
+  paper,
+  margin,
+  leading,
+  pieces,
+  ...(correction && { correction }),
+});
+
+/** Sheets that lead to no pieces. */
+const asLeading =
+  (draw: (area: Size) => readonly Drawing[]): LeadingPages =>
+  (area) =>
+    draw(area).map((drawing) => () => drawing);
+
+const benchSheets = ({ drawers, units }: SheetWork, area: Size): Drawing[] =>
+  drawers.flatMap((drawer) => benchSheet(drawer, parts({ drawers: [drawer], advice: [] }), { units, area }));

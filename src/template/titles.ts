@@ -2,7 +2,7 @@ import { formatLength, type Unit } from '../units/length.ts';
 import type { Slope } from '../units/slope.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { BandName } from './band.ts';
-import { type Lettering, words } from './lettering.ts';
+import { type Fact, type Lettering, words } from './lettering.ts';
 import { scaleBar } from './scaleBar.ts';
 
 /** What a template says about itself. */
@@ -33,53 +33,74 @@ const FACES: Readonly<Record<BandName, readonly [string, ...string[]]>> = {
 };
 
 /** A name cut to so many characters, with an ellipsis where it was longer. */
-const cut = (text: string, most: number): string => {
+export const cut = (text: string, most: number): string => {
   const characters = [...text];
-  return characters.length <= most
-    ? text
-    : `${characters
-        .slice(0, most - 1)
-        .join('')
-        .trimEnd()}…`;
+  const kept = characters.slice(0, most - 1).join('');
+  return characters.length <= most ? text : `${kept.replace(/[\s\p{P}]+$/u, '')}…`;
 };
 
 /** Which of a piece's facts a band bears: all of them, or its share beside the piece's other face. */
 export type Share = 'all' | 'first' | 'second';
 
+const nameFacts = ({ item, part, corner }: Titles): Fact[] => [
+  words(
+    'bold',
+    `${item} · ${part}`,
+    `${cut(item, 30)} · ${part}`,
+    `${cut(item, 20)} · ${part}`,
+    `${cut(item, 12)} · ${part}`,
+    `${cut(item, 8)} · ${part}`,
+    `${cut(item, 5)} ${part}`,
+  ),
+  words('bold', corner),
+];
+
+const aboutFacts = ({ end, slope, count, lap, units }: Titles, share: Share): Fact[] => [
+  ...(share === 'second'
+    ? []
+    : [words('regular', end), words('regular', `slope ${formatSlope(slope)}`, formatSlope(slope))]),
+  ...(share === 'first'
+    ? []
+    : [
+        words('regular', `make ${count}`, `× ${count}`),
+        ...(lap === undefined ? [] : [words('regular', `lap ${formatLength(lap, units)}`)]),
+        scaleBar(units),
+      ]),
+];
+
+/** @param arrow points to the edge, as the letters run */
+const edgeFact = ({ edge }: Titles, arrow: string): Fact =>
+  words('regular', `${arrow} ${edge[0]}`, `${arrow} ${edge[1]}`, `${arrow} edge`);
+
+const faceFact = (face: BandName): Fact => words('bold', ...FACES[face]);
+
+const BASELINE = words('regular', 'baseline', 'base l.');
+
 /** The facts to stand on one band of a piece. Its name, corner and face stand on every one. */
-export const letteringOf = (titles: Titles, band: BandName, share: Share): Lettering => {
-  const { item, part, end, corner, count, slope, lap, edge, units } = titles;
-  const [face, ...shorterFaces] = FACES[band];
-  const first =
-    share === 'second'
-      ? []
-      : [words('regular', end), words('regular', `slope ${formatSlope(slope)}`, formatSlope(slope))];
-  const second =
-    share === 'first'
-      ? []
-      : [
-          words('regular', `make ${count}`, `× ${count}`),
-          ...(lap === undefined ? [] : [words('regular', `lap ${formatLength(lap, units)}`)]),
-          scaleBar(units),
-        ];
-  return {
-    name: [
-      words(
-        'bold',
-        `${item} · ${part}`,
-        `${cut(item, 20)} · ${part}`,
-        `${cut(item, 12)} · ${part}`,
-        `${cut(item, 8)} · ${part}`,
-        `${cut(item, 5)} ${part}`,
-      ),
-      words('bold', corner),
-    ],
-    about: [...first, ...second],
-    place: [
-      // The lettering runs away from the edge, so an arrow against its direction points there.
-      words('regular', `← ${edge[0]}`, `← ${edge[1]}`, '← edge'),
-      words('bold', face, ...shorterFaces),
-      ...(band === 'end' ? [] : [words('regular', 'baseline', 'base l.')]),
-    ],
-  };
-};
+export const letteringOf = (titles: Titles, band: BandName, share: Share): Lettering => ({
+  name: nameFacts(titles),
+  about: aboutFacts(titles, share),
+  // The lettering runs away from the edge.
+  place: [edgeFact(titles, '←'), faceFact(band), ...(band === 'end' ? [] : [BASELINE])],
+});
+
+/** All of a piece's facts, for a tag that adjoins one of its bands; its other faces lie beyond the board's end. */
+export const letteringOfTag = (titles: Titles, on: BandName, faces: readonly BandName[]): Lettering => ({
+  name: nameFacts(titles),
+  about: aboutFacts(titles, 'all'),
+  place: [
+    // Over an end the lettering runs away from the edge; beside a face it runs along it.
+    edgeFact(titles, on === 'end' ? '←' : '↓'),
+    faceFact(on),
+    ...faces
+      .filter((face) => face !== on)
+      .map((face) => words('regular', `${FACES[face][0]} beyond the end`, `${FACES[face][0]} beyond`)),
+  ],
+});
+
+/** What stands on a grip whose piece says all else on its tag. */
+export const gripFacts = (face: BandName): Lettering => ({
+  name: [],
+  about: [faceFact(face)],
+  place: [BASELINE],
+});

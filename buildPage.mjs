@@ -1,0 +1,71 @@
+// Makes the page: one HTML file that holds its script, its style and all else, and asks no network for anything.
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { deflateRawSync } from 'node:zlib';
+import { build } from 'esbuild';
+import { BUNDLING } from './bundling.mjs';
+
+const here = (path) => fileURLToPath(new URL(path, import.meta.url));
+const read = (path) => readFileSync(here(path), 'utf8');
+
+const bundle = async (entry, options = {}) => {
+  const { outputFiles } = await build({
+    entryPoints: [here(entry)],
+    bundle: true,
+    write: false,
+    minify: true,
+    format: 'iife',
+    platform: 'browser',
+    target: 'es2022',
+    legalComments: 'none',
+    logLevel: 'warning',
+    ...options,
+  });
+  return outputFiles[0].text.replaceAll('</script', '<\\/script');
+};
+
+/** Data that the browser does nothing with until the script asks for it. */
+const packed = (id, data) =>
+  `<script type="text/plain" id="${id}">${deflateRawSync(data, { level: 9 }).toString('base64')}</script>`;
+
+const hash = (script) => `'sha256-${createHash('sha256').update(script).digest('base64')}'`;
+
+/** The page as text. */
+export const buildPage = async () => {
+  const [script, press, css] = await Promise.all([
+    bundle('src/page/main.ts', {
+      define: { HALFPIN_EXAMPLE: JSON.stringify(read('examples/haberdashery-chest.yaml')) },
+    }),
+    bundle('src/page/press.ts', {
+      globalName: 'globalThis.halfpinPress',
+      alias: BUNDLING.alias,
+      // A script has no address of its own; pdfkit makes a name of it.
+      define: { 'import.meta.url': '"https://example.org/"' },
+    }),
+    bundle('src/page/page.css', { loader: { '.css': 'css', '.woff2': 'dataurl' } }),
+  ]);
+  const policy = [
+    "default-src 'none'",
+    `script-src ${hash(script)} ${hash(press)}`,
+    "style-src 'unsafe-inline'",
+    'font-src data:',
+    'img-src data:',
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join('; ');
+  const sheets = [
+    packed('press', press),
+    packed('font-regular', readFileSync(here('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf'))),
+    packed('font-bold', readFileSync(here('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf'))),
+  ].join('\n');
+  const parts = {
+    '<!--head-->': `<meta http-equiv="Content-Security-Policy" content="${policy}"><style>${css}</style>`,
+    '<!--script-->': `<script>${script}</script>`,
+    '<!--sheets-->': sheets,
+  };
+  return Object.entries(parts).reduce(
+    (html, [mark, part]) => html.replace(mark, () => part),
+    read('src/page/page.html'),
+  );
+};

@@ -1,0 +1,39 @@
+import { csv } from '../render/csv.ts';
+import { MM_PER_INCH, type Unit } from '../units/length.ts';
+import { speak } from '../units/phrase.ts';
+import type { Part } from './parts.ts';
+
+/** Each column's title, and whether it is a length. */
+const HEADING = [
+  ['drawer', false],
+  ['part', false],
+  ['count', false],
+  ['length', true],
+  ['width', true],
+  ['thickness', true],
+  ['rough length', true],
+  ['species', false],
+  ['grain', false],
+  ['worked', false],
+] as const;
+
+/** A parts list for a spreadsheet, one part a line. */
+export const partsCsv = (rows: readonly Part[], units: Unit): string =>
+  csv(
+    HEADING.map(([title, isLength]) => `${title}${isLength ? ` ${units}` : ''}`),
+    rows.map((row) => cells(row, units)),
+  );
+
+/** A spreadsheet reckons with decimals, in inches too. */
+const decimal = (value: number, units: Unit): string =>
+  String(Number((units === 'in' ? value / MM_PER_INCH : value).toFixed(4)));
+
+const cells = (part: Part, units: Unit): string[] => [
+  part.drawer,
+  part.part,
+  String(part.count),
+  ...[part.length, part.width, part.thickness, part.roughLength].map((value) => decimal(value, units)),
+  part.species ?? '',
+  part.grain,
+  part.worked.map((phrase) => speak(phrase, units)).join('; '),
+];

@@ -1,0 +1,259 @@
+import { accept, type Complaint, type Result } from '../complaint.ts';
+import { formatPlanComplaint } from '../plan/planComplaint.ts';
+import { formatLength, quote, type Unit } from '../units/length.ts';
+import { adjust } from './adjust.ts';
+import { benchDialog } from './benchDialog.ts';
+import { cabinetView } from './cabinetView.ts';
+import { controls } from './controls.ts';
+import type { Corner } from './corner.ts';
+import { cornerView } from './cornerView.ts';
+import { element, setText } from './dom.ts';
+import { another, howMany, rename, takeOut } from './drawers.ts';
+import { editPlan } from './editPlan.ts';
+import { count, makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } from './edits.ts';
+import { familyView } from './familyView.ts';
+import { files } from './files.ts';
+import { handlesOf } from './handles.ts';
+import { layOutPlan } from './layOutPlan.ts';
+import { messages } from './messages.ts';
+import { find, type Page } from './page.ts';
+import { sentence } from './sentence.ts';
+import {
+  amend,
+  attempt,
+  bringBack,
+  choose,
+  commit,
+  drag,
+  drop,
+  grab,
+  nudge,
+  type Session,
+  selectedCorner,
+  shownOf,
+  startSession,
+  takeBack,
+} from './session.ts';
+import { keep, kept } from './storage.ts';
+import { takeDialog } from './takeDialog.ts';
+import { textPanel } from './textPanel.ts';
+import { type Snapshot, snapshot } from './work.ts';
+
+/** Put in by the build: the plan that a first visitor sees. */
+declare const HALFPIN_EXAMPLE: string;
+
+/** The work of the last visit, or the example. */
+const firstSnapshot = (): Snapshot => {
+  const before = kept();
+  const last = before && snapshot(before);
+  if (last?.ok) return last.value;
+  const example = snapshot({ text: HALFPIN_EXAMPLE, locks: {} });
+  if (!example.ok) throw new Error('The example is no plan');
+  return example.value;
+};
+
+/** Brings the page to life. */
+export const startApp = (): void => {
+  let session: Session = startSession(firstSnapshot());
+  const unit = (): Unit => session.now.laid.plan.units;
+
+  const said = messages(find('messages', HTMLElement));
+  const spoken = find('spoken', HTMLElement);
+  const refuse = (complaints: readonly Complaint[]): void => {
+    const [first, ...more] = complaints.map((complaint) => sentence(complaint, unit()));
+    if (first !== undefined) said.show({ kind: 'stop', title: first, lines: more });
+  };
+
+  // The work is kept a moment after it has changed, so that dragging is not held up.
+  let keeping: ReturnType<typeof setTimeout> | undefined;
+  let keepsNothing = false;
+  const keepNow = (): void => {
+    clearTimeout(keeping);
+    keeping = undefined;
+    if (keep(session.now.work) || keepsNothing) return;
+    keepsNothing = true;
+    said.show({
+      kind: 'note',
+      title:
+        'This browser does not keep your plan: its storage is full or switched off. Save the plan as a file before you leave.',
+    });
+  };
+
+  const go = (next: Session): void => {
+    if (next.now !== session.now) {
+      keeping ??= setTimeout(keepNow, 400);
+      // An address that holds another plan than this would bring that one back.
+      if (location.hash.startsWith('#plan=')) history.replaceState(null, '', '#');
+    }
+    session = next;
+    show();
+  };
+
+  const tryIt = (edit: (now: Snapshot, corner: Corner) => Result<Snapshot>): void => {
+    const result = attempt(session, edit);
+    if (result.ok) {
+      said.clear();
+      go(result.value);
+    } else {
+      refuse(result.complaints);
+      show();
+    }
+  };
+
+  const page: Page = {
+    now: () => session.now,
+    unit,
+    take: (given, name) => {
+      const reading = layOutPlan(given);
+      if (reading.ok) {
+        const text = typeof given === 'string' ? given : new TextDecoder().decode(given);
+        said.clear();
+        const next = commit(session, { work: { text, locks: {} }, laid: reading.value });
+        go({ ...next, selected: startSession(next.now).selected });
+      } else
+        said.show({
+          kind: 'stop',
+          title: `${quote(name)} was not opened; the plan in hand is as it was.`,
+          lines: reading.complaints.map((complaint) => formatPlanComplaint(name, complaint, 'mm')),
+        });
+      return reading.ok;
+    },
+    say: said.show,
+    refuse,
+  };
+
+  const drawing = find('drawing', HTMLElement);
+  const select = (selected: Session['selected']): void => {
+    go(choose(session, selected));
+    // Where all stands in one column, what was chosen may be out of sight.
+    if (drawing.getBoundingClientRect().top > innerHeight * 0.6) drawing.scrollIntoView();
+  };
+  const views = [
+    cabinetView(find('cabinet', HTMLElement), { select }),
+    cornerView(find('corner', HTMLElement), {
+      grab: (handle) => go(grab(session, handle)),
+      drag: (by) => go(drag(session, by)),
+      drop: (isKept) => go(drop(session, isKept)),
+      nudge: (handle, steps) => {
+        said.clear();
+        go(nudge(session, handle, steps));
+        const [stop] = session.stopped?.stop ?? [];
+        const moved = handlesOf(selectedCorner(session)).find(({ id }) => id === handle.id);
+        if (stop !== undefined) setText(spoken, sentence(stop, unit()));
+        else if (moved !== undefined) setText(spoken, formatLength(moved.value, unit()));
+      },
+    }),
+    familyView(find('family', HTMLElement), { select }),
+    controls(find('which', HTMLElement), find('tools', HTMLElement), find('controls', HTMLElement), {
+      select,
+      oneMore: () => tryIt(oneMore),
+      oneFewer: (i) => tryIt((now, corner) => oneFewer(now, corner, i)),
+      even: () => tryIt(makeEven),
+      choose: () => tryIt((now, corner) => count(now, corner, undefined)),
+      mirror: () => tryIt(mirrored),
+      lock: (i) => tryIt((now, corner) => accept(toggleLock(now, corner, i))),
+      width: (i, value) => tryIt((now, corner) => typeWidth(now, corner, i, value)),
+      measure: (quantity, value) =>
+        tryIt((now, corner) => adjust(now, corner, quantity, value, session.scope)),
+      scope: (scope) => go({ ...session, scope }),
+      rename: (name) => tryIt((now, corner) => rename(now, corner, name)),
+      howMany: (number) => tryIt((now, corner) => howMany(now, corner, number)),
+      another: () => {
+        tryIt(another);
+        select({ ...session.selected, index: session.selected.index + 1 });
+      },
+      takeOut: () => tryIt(takeOut),
+      complain: refuse,
+    }),
+  ];
+
+  const title = find('title', HTMLInputElement);
+  title.addEventListener('change', () => {
+    const name = title.value;
+    tryIt(({ work }) => snapshot({ ...work, text: editPlan(work.text, [{ at: ['name'], value: name }]) }));
+    title.value = session.now.laid.plan.name;
+  });
+
+  const showText = textPanel(page, (text) => {
+    const made = snapshot({ text, locks: {} });
+    if (made.ok) go(amend(session, made.value));
+  });
+  const openTake = takeDialog(page);
+  const openBench = benchDialog(page);
+  const actions: Readonly<Record<string, () => void>> = {
+    undo: () => go(takeBack(session)),
+    redo: () => go(bringBack(session)),
+    take: openTake,
+    bench: () => openBench(selectedCorner(session).ref),
+    ...files(page),
+  };
+  for (const [id, act] of Object.entries(actions)) find(id, HTMLButtonElement).addEventListener('click', act);
+
+  const names = { corner: find('corner-name', HTMLElement), ends: find('corner-ends', HTMLElement) };
+  const hosts = { cabinet: find('set', HTMLElement), corner: find('corner', HTMLElement) };
+  const familyTitle = find('family-title', HTMLElement);
+  const undoButton = find('undo', HTMLButtonElement);
+  const redoButton = find('redo', HTMLButtonElement);
+  const advice = find('advice', HTMLElement);
+  let advised = '';
+  const show = (): void => {
+    const shown = shownOf(session);
+    const { corner, now } = shown;
+    if (document.activeElement !== title) title.value = now.laid.plan.name;
+    setText(names.corner, corner.name);
+    setText(names.ends, corner.ref.of === 'joint' ? 'a corner of its own' : `${corner.ref.end} corners`);
+    const { length } = now.laid.set.drawers;
+    hosts.cabinet.hidden = length === 0;
+    setText(familyTitle, length === 0 ? 'Corners' : 'The family');
+    undoButton.disabled = session.history.past.length === 0;
+    redoButton.disabled = session.history.future.length === 0;
+    const lines = adviceFor(corner, now).map((complaint) => sentence(complaint, unit()));
+    if (advised !== lines.join('\n')) {
+      advised = lines.join('\n');
+      advice.replaceChildren(...lines.map((line) => element('li', {}, line)));
+    }
+    for (const view of views) view({ ...shown, room });
+    showText();
+  };
+
+  let room = { cabinet: 0, corner: 0 };
+  const measure = (): void => {
+    room = { cabinet: hosts.cabinet.clientWidth, corner: hosts.corner.clientWidth };
+    show();
+  };
+
+  addEventListener('keydown', (event) => {
+    const typing = event.target instanceof HTMLTextAreaElement || event.target instanceof HTMLInputElement;
+    const act = actions[shortcut(event, typing) ?? ''];
+    if (act === undefined || document.querySelector('dialog[open]') !== null) return;
+    event.preventDefault();
+    act();
+  });
+  addEventListener('pagehide', () => {
+    if (keeping !== undefined) keepNow();
+  });
+  new ResizeObserver(measure).observe(find('corner', HTMLElement));
+  measure();
+};
+
+/** What a key with Ctrl or Cmd asks for; while one types, undo and redo are the field's own. */
+const shortcut = (event: KeyboardEvent, typing: boolean): string | undefined => {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey) return undefined;
+  switch (event.key.toLowerCase()) {
+    case 'z':
+      return typing ? undefined : event.shiftKey ? 'redo' : 'undo';
+    case 'y':
+      return typing ? undefined : 'redo';
+    case 's':
+      return 'save';
+    case 'o':
+      return 'open';
+    default:
+      return undefined;
+  }
+};
+
+const adviceFor = ({ ref, joint }: Corner, { laid }: Snapshot): readonly Complaint[] =>
+  ref.of === 'joint'
+    ? joint.advice
+    : laid.set.advice.filter(({ at }) => at[0] === 'drawers' && at[1] === ref.index);

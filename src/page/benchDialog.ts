@@ -1,0 +1,123 @@
+import { dividers, gauges } from '../joint/settings.ts';
+import { formatLength, formatNumber, type Unit } from '../units/length.ts';
+import { formatSlope } from '../units/slope.ts';
+import { type Corner, type CornerRef, cornerOf } from './corner.ts';
+import { element, setText } from './dom.ts';
+import type { LaidOut } from './layOutPlan.ts';
+import { find, type Page } from './page.ts';
+
+/** Every corner of a plan, in the order of work. */
+const cornersOf = ({ set, joints }: LaidOut): CornerRef[] => [
+  ...set.drawers.flatMap((_, index): CornerRef[] => [
+    { of: 'drawer', index, end: 'front' },
+    { of: 'drawer', index, end: 'back' },
+  ]),
+  ...joints.map((_, index): CornerRef => ({ of: 'joint', index })),
+];
+
+const sameCorner = (a: CornerRef, b: CornerRef): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/** The numbers of one corner, big enough to be read from the bench; the screen stays on where the browser can do that. */
+export const benchDialog = ({ now, unit }: Page): ((ref: CornerRef) => void) => {
+  const dialog = find('bench-dialog', HTMLDialogElement);
+  const title = find('bench-title', HTMLElement);
+  const body = find('bench-body', HTMLElement);
+  const awake = find('bench-awake', HTMLElement);
+  let at = 0;
+  let lock: WakeLockSentinel | undefined;
+
+  const show = (): void => {
+    const { laid } = now();
+    const refs = cornersOf(laid);
+    at = (at + refs.length) % refs.length;
+    const ref = refs[at];
+    const corner = ref && cornerOf(laid, ref);
+    if (corner === undefined) return;
+    const ends = corner.ref.of === 'joint' ? '' : `, ${corner.ref.end} corners`;
+    setText(title, `${corner.name}${ends}`);
+    body.replaceChildren(settings(corner, unit()), marks(corner, unit()));
+    body.scrollTop = 0;
+  };
+
+  const stayAwake = async (): Promise<void> => {
+    try {
+      lock = await navigator.wakeLock.request('screen');
+      setText(awake, 'The screen stays on while this is open.');
+    } catch {
+      setText(awake, 'This browser cannot keep the screen on.');
+    }
+  };
+
+  document.addEventListener('visibilitychange', () => {
+    // The browser lets go of the screen when the page is hidden.
+    if (dialog.open && document.visibilityState === 'visible') void stayAwake();
+  });
+  dialog.addEventListener('close', () => {
+    void lock?.release();
+    lock = undefined;
+  });
+  const turn = (by: number) => (): void => {
+    at += by;
+    show();
+  };
+  find('bench-back', HTMLButtonElement).addEventListener('click', turn(-1));
+  find('bench-on', HTMLButtonElement).addEventListener('click', turn(1));
+  find('bench-close', HTMLButtonElement).addEventListener('click', () => dialog.close());
+
+  return (ref) => {
+    at = Math.max(
+      0,
+      cornersOf(now().laid).findIndex((other) => sameCorner(other, ref)),
+    );
+    show();
+    dialog.showModal();
+    void stayAwake();
+  };
+};
+
+/** What gauges, dividers and the bevel are set to. */
+const settings = ({ joint }: Corner, unit: Unit): HTMLElement => {
+  const { tailBoard, pinBoardFace, pinBoardEnd } = gauges(joint);
+  const steps = dividers(joint);
+  const rows: [string, string][] = [
+    ['Tails', String(joint.tails.length)],
+    ['Slope', formatSlope(joint.slope)],
+    ['Gauge, tail board', formatLength(tailBoard, unit)],
+    ['Gauge, pin board, inside', formatLength(pinBoardFace, unit)],
+    ...(joint.kind === 'lapped'
+      ? ([['Gauge, pin board, end', formatLength(pinBoardEnd, unit)]] satisfies [string, string][])
+      : []),
+    ...(steps === undefined
+      ? []
+      : ([
+          ['Dividers', formatLength(steps.step, unit)],
+          ['Dividers start at', formatLength(steps.from, unit)],
+        ] satisfies [string, string][])),
+  ];
+  return element(
+    'dl',
+    {},
+    ...rows.map(([name, value]) => element('div', {}, element('dt', {}, name), element('dd', {}, value))),
+  );
+};
+
+/** Where every tail begins and ends, from the reference edge, the highest first as on the board. */
+const marks = ({ joint }: Corner, unit: Unit): HTMLElement => {
+  const cell = (value: number) => element('td', {}, formatNumber(value, unit));
+  const over = (name: string) => element('th', { scope: 'colgroup', colspan: 2 }, name);
+  return element(
+    'table',
+    {},
+    element('caption', {}, `Tails from the reference edge, in ${unit}`),
+    element('thead', {}, element('tr', {}, element('td'), over('at the end'), over('at the baseline'))),
+    element(
+      'tbody',
+      {},
+      ...joint.tails
+        .map(({ tip, base }, i) =>
+          element('tr', {}, element('th', { scope: 'row' }, String(i + 1)), ...[...tip, ...base].map(cell)),
+        )
+        .toReversed(),
+    ),
+  );
+};

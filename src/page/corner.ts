@@ -1,0 +1,71 @@
+import type { Place, Result } from '../complaint.ts';
+import { draftDrawer } from '../drawer/draft.ts';
+import type { Drawer } from '../drawer/drawer.ts';
+import type { Groove } from '../drawer/spec.ts';
+import type { Joint } from '../joint/joint.ts';
+import { layOut } from '../joint/layOut.ts';
+import type { LaidOut } from './layOutPlan.ts';
+import { listed, type Widths } from './widths.ts';
+
+/** Which of a plan's corners is meant. */
+export type CornerRef =
+  | { readonly of: 'drawer'; readonly index: number; readonly end: 'front' | 'back' }
+  | { readonly of: 'joint'; readonly index: number };
+
+/** One corner of a plan, to be looked at and set out by hand. */
+export interface Corner {
+  readonly ref: CornerRef;
+  /** The drawer's name, or the corner's own. */
+  readonly name: string;
+  readonly joint: Joint;
+  readonly drawer?: Drawer;
+  /** Where the groove crosses the tail board, from the joint's reference edge. */
+  readonly groove?: Groove;
+  /** Where in a plan its tails are written. */
+  readonly at: Place;
+  /** Whether its tails are listed, width by width. */
+  readonly listed: boolean;
+  /** Whether the corner can be cut with these widths, whatever the rest of the set. */
+  readonly judge: (widths: Widths) => Result<unknown>;
+}
+
+/** The corner, or undefined where the plan has none such. */
+export const cornerOf = ({ plan, set, joints }: LaidOut, ref: CornerRef): Corner | undefined => {
+  if (ref.of === 'joint') {
+    const named = plan.joints[ref.index];
+    const laid = joints[ref.index];
+    if (named === undefined || laid === undefined) return undefined;
+    return {
+      ref,
+      name: named.name,
+      joint: laid.joint,
+      at: ['joints', ref.index],
+      listed: named.spec.spacing.kind === 'listed',
+      judge: (widths) => layOut({ ...named.spec, ...listed(widths) }),
+    };
+  }
+  const drawer = set.drawers[ref.index];
+  if (drawer === undefined) return undefined;
+  const { spec } = drawer;
+  const common = { ref, name: spec.name, drawer };
+  return ref.end === 'front'
+    ? {
+        ...common,
+        joint: drawer.front,
+        ...(spec.bottom.hold.kind === 'groove' && { groove: spec.groove }),
+        at: ['drawers', ref.index, 'joint'],
+        listed: spec.joint.spacing.kind === 'listed',
+        judge: (widths) => draftDrawer({ ...spec, joint: { ...spec.joint, ...listed(widths) } }),
+      }
+    : {
+        ...common,
+        joint: drawer.back,
+        at: ['drawers', ref.index, 'back', 'joint'],
+        listed: spec.backJoint.spacing.kind === 'listed',
+        judge: (widths) => draftDrawer({ ...spec, backJoint: { ...spec.backJoint, ...listed(widths) } }),
+      };
+};
+
+/** A name for a corner that stays when others come and go. */
+export const cornerKey = ({ ref, name }: Corner): string =>
+  ref.of === 'joint' ? `joint ${name}` : `${ref.end} ${name}`;

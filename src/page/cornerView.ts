@@ -1,0 +1,58 @@
+import { type G, SVG } from '@svgdotjs/svg.js';
+import { boardsLayer } from './boardsLayer.ts';
+import { callout } from './callout.ts';
+import { cornerSheet, type Frame } from './cornerSheet.ts';
+import { setAttribute } from './dom.ts';
+import type { Grasp } from './grasp.ts';
+import { handleLayer } from './handleLayer.ts';
+import type { View } from './shown.ts';
+import { sizesLayer } from './sizesLayer.ts';
+import { sizeSvg } from './svgParts.ts';
+
+/** Both boards of the selected corner, to be set out by hand. */
+export const cornerView = (host: HTMLElement, hands: Grasp): View => {
+  const svg = SVG().addTo(host).addClass('corner');
+  svg.attr('role', 'group');
+  const hatch = svg.defs().element('pattern');
+  hatch.attr({ id: 'hatch', width: 6, height: 6, patternUnits: 'userSpaceOnUse' });
+  hatch.element('path').attr('d', 'M-1 1l2 -2M0 6l6 -6M5 7l2 -2');
+  const layer = (name: string): G => svg.group().addClass(name);
+  const drawBoards = boardsLayer(layer('boards'));
+  const sizes = layer('sizes');
+  sizes.attr('aria-hidden', 'true');
+  const drawSizes = sizesLayer(sizes);
+  const drawHandles = handleLayer(layer('handles'), hands);
+  const sayStop = callout(host);
+  /** The scale that the drawing has while something is moved. */
+  let held: number | undefined;
+
+  return (shown) => {
+    const { corner, now, moving, room } = shown;
+    const sheet = cornerSheet(corner, frameOf(room.corner, moving === undefined ? undefined : held));
+    held = sheet.scale;
+    sizeSvg(svg, sheet.width, sheet.height);
+    setAttribute(svg.node, 'aria-label', `${corner.name}: both boards of the corner`);
+    drawBoards(sheet);
+    drawSizes(shown, sheet);
+    const middle = drawHandles(shown, sheet);
+    sayStop(moving?.stop ?? [], middle, sheet.width, now.laid.plan.units);
+  };
+};
+
+/** In px: of the window's height, what stands above the drawing; less than this no drawing is made. */
+const ABOVE = 260;
+const HEIGHT = { least: 360, most: 700 };
+
+const frameOf = (width: number, scale: number | undefined): Frame => {
+  const narrow = width < 560;
+  return {
+    width,
+    height: Math.max(HEIGHT.least, Math.min(innerHeight - ABOVE, HEIGHT.most)),
+    left: narrow ? 44 : 76,
+    right: narrow ? 8 : 32,
+    top: 58,
+    bottom: 34,
+    gap: narrow ? 56 : 92,
+    ...(scale === undefined ? {} : { scale }),
+  };
+};

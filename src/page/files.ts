@@ -1,0 +1,66 @@
+import { starterPlan } from '../plan/starterPlan.ts';
+import { quote } from '../units/length.ts';
+import { linkOf, planInLink } from './link.ts';
+import { find, type Page } from './page.ts';
+import { saveFile } from './saveFile.ts';
+
+/** Far more than a plan may have; what is larger still is not read to its end. */
+const MOST_READ = 100e6;
+
+/** Opening and saving: plans come and go as files and as links. */
+export const files = ({ now, unit, take, say }: Page) => {
+  const open = async (file: File): Promise<void> => {
+    try {
+      take(new Uint8Array(await file.slice(0, MOST_READ).arrayBuffer()), file.name);
+    } catch {
+      say({ kind: 'stop', title: `${quote(file.name)} could not be read; the plan in hand is as it was.` });
+    }
+  };
+
+  const chooser = find('file', HTMLInputElement);
+  chooser.addEventListener('change', () => {
+    const [file] = chooser.files ?? [];
+    chooser.value = '';
+    if (file !== undefined) void open(file);
+  });
+
+  addEventListener('dragover', (event) => {
+    event.preventDefault();
+    document.body.classList.add('dropping');
+  });
+  addEventListener('dragleave', (event) => {
+    if (event.relatedTarget === null) document.body.classList.remove('dropping');
+  });
+  addEventListener('drop', (event) => {
+    event.preventDefault();
+    document.body.classList.remove('dropping');
+    const [file] = event.dataTransfer?.files ?? [];
+    if (file !== undefined) void open(file);
+  });
+
+  const copyLink = async (): Promise<void> => {
+    history.replaceState(null, '', `#${await linkOf(now().work.text)}`);
+    try {
+      await navigator.clipboard.writeText(location.href);
+      say({ kind: 'note', title: 'A link that holds the whole plan has been copied.' });
+    } catch {
+      say({ kind: 'note', title: 'The link in the address bar now holds the whole plan.' });
+    }
+  };
+
+  const openLink = async (): Promise<void> => {
+    const bytes = await planInLink(location.hash);
+    if (bytes === null)
+      say({ kind: 'stop', title: 'The plan in this link is damaged; the plan in hand is as it was.' });
+    else if (bytes !== undefined && new TextDecoder().decode(bytes) !== now().work.text) take(bytes, 'link');
+  };
+  addEventListener('hashchange', () => void openLink());
+  void openLink();
+
+  return {
+    open: () => chooser.click(),
+    save: () => saveFile(now().laid.plan.name, '.yaml', 'application/yaml', [now().work.text]),
+    fresh: () => void take(starterPlan(unit()), 'a new plan'),
+    link: () => void copyLink(),
+  };
+};

@@ -1,0 +1,29 @@
+/** What was, what is, and what was taken back; as long as the work goes on. */
+export interface History<T> {
+  readonly past: readonly T[];
+  readonly present: T;
+  readonly future: readonly T[];
+}
+
+export const begin = <T>(present: T): History<T> => ({ past: [], present, future: [] });
+
+/** Goes on from the present; what had been taken back is gone. */
+export const goOn = <T>({ past, present }: History<T>, next: T): History<T> => ({
+  past: [...past, present],
+  present: next,
+  future: [],
+});
+
+export const undo = <T>(history: History<T>): History<T> => {
+  const { past, present, future } = history;
+  const before = past.at(-1);
+  return before === undefined
+    ? history
+    : { past: past.slice(0, -1), present: before, future: [present, ...future] };
+};
+
+export const redo = <T>(history: History<T>): History<T> => {
+  const { past, present, future } = history;
+  const [next, ...rest] = future;
+  return next === undefined ? history : { past: [...past, present], present: next, future: rest };
+};

@@ -1,0 +1,34 @@
+import { element } from './dom.ts';
+
+/** A page of a sheet and what is drawn on it; sizes in mm. */
+export interface PrintedPage {
+  readonly width: number;
+  readonly height: number;
+  readonly svg: SVGSVGElement;
+}
+
+/** Has the browser print pages at their own size, and nothing else of the page. */
+export const printPages = (pages: readonly PrintedPage[]): void => {
+  // Pages of a roll differ in length, so each kind of page has a name.
+  const style = element(
+    'style',
+    {},
+    ...pages.map(
+      ({ width, height }, i) =>
+        `@page sheet-${i} { size: ${width}mm ${height}mm; margin: 0 } #print > :nth-child(${i + 1}) { page: sheet-${i} }\n`,
+    ),
+  );
+  const host = element('div', { id: 'print' });
+  host.append(...pages.map(({ svg }) => svg));
+  document.head.append(style);
+  document.body.append(host);
+  addEventListener(
+    'afterprint',
+    () => {
+      host.remove();
+      style.remove();
+    },
+    { once: true },
+  );
+  print();
+};

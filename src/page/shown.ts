@@ -1,0 +1,31 @@
+import type { Complaint } from '../complaint.ts';
+import type { Scope } from './adjust.ts';
+import type { Corner, CornerRef } from './corner.ts';
+import type { Locked } from './widths.ts';
+import type { Snapshot } from './work.ts';
+
+/** All that the page shows. */
+export interface Shown {
+  readonly now: Snapshot;
+  readonly corner: Corner;
+  readonly locked: Locked;
+  readonly scope: Scope;
+  /** What is being moved, and what stops it. */
+  readonly moving?: { readonly handle: string; readonly stop: readonly Complaint[] };
+}
+
+/** What is shown, and how many px wide the drawings may be: measured apart, for measuring holds the browser up. */
+export interface Placed extends Shown {
+  readonly room: { readonly cabinet: number; readonly corner: number };
+}
+
+/** A part of the page, which follows what is shown. */
+export type View = (shown: Placed) => void;
+
+/** Of more drawers than this only the first are drawn; the others are found in the plan's text. */
+export const MOST_DRAWN = 200;
+
+/** What a part of the page can ask for. */
+export interface Ask {
+  readonly select: (ref: CornerRef) => void;
+}

@@ -1,0 +1,45 @@
+import { formatPlace, type PlanComplaint } from '../plan/planComplaint.ts';
+import { element } from './dom.ts';
+import { layOutPlan } from './layOutPlan.ts';
+import { find, type Page } from './page.ts';
+import { sentence } from './sentence.ts';
+
+/** Enough to begin with; what follows often comes of what comes first. */
+const MOST_LINES = 8;
+
+const lineOf = ({ line, complaint }: PlanComplaint): string => {
+  const place = complaint.at.length === 0 ? '' : `${formatPlace(complaint.at)}: `;
+  return `Line ${line}: ${place}${sentence(complaint, 'mm')}`;
+};
+
+/** The plan as it is written, to be read and changed; while it cannot be made, the drawings stay as they were. */
+export const textPanel = (page: Pick<Page, 'now'>, write: (text: string) => void) => {
+  const panel = find('text-panel', HTMLDetailsElement);
+  const area = find('text', HTMLTextAreaElement);
+  const wrong = find('text-wrong', HTMLUListElement);
+
+  const say = (lines: readonly string[]): void => {
+    wrong.replaceChildren(...lines.slice(0, MOST_LINES).map((line) => element('li', {}, line)));
+    area.setAttribute('aria-invalid', String(lines.length > 0));
+  };
+
+  area.addEventListener('input', () => {
+    const reading = layOutPlan(area.value);
+    if (reading.ok) {
+      say([]);
+      write(area.value);
+    } else say(reading.complaints.map(lineOf));
+  });
+
+  const show = (): void => {
+    const { text } = page.now().work;
+    if (!panel.open || document.activeElement === area || area.value === text) return;
+    area.value = text;
+    say([]);
+  };
+  panel.addEventListener('toggle', show);
+  area.addEventListener('blur', () => {
+    if (wrong.childElementCount === 0) show();
+  });
+  return show;
+};

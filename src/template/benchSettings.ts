@@ -1,0 +1,78 @@
+import type { Drawer } from '../drawer/drawer.ts';
+import type { Joint } from '../joint/joint.ts';
+import { meanPin, meanTail } from '../joint/proportion.ts';
+import { dividers, gauges } from '../joint/settings.ts';
+import { formatNumber, type Unit } from '../units/length.ts';
+import { formatSlope } from '../units/slope.ts';
+import { type Block, type Run, rule, stack } from './block.ts';
+import { figure } from './figure.ts';
+import { columnsOf, tableRow } from './table.ts';
+import type { TypeSizes } from './typeSizes.ts';
+
+/** Shares of the width: what is set, then each pair of corners. */
+const SHARES = [44, 28, 28];
+const NONE = '–';
+
+/** How to set gauge, bevel and dividers for a drawer's front corners and for its back ones. */
+export const benchSettings = (drawer: Drawer, unit: Unit, type: TypeSizes, width: number): Block[] => {
+  const columns = columnsOf(SHARES, width);
+  const cell = (value: number | string | undefined): Run[] =>
+    figure(typeof value === 'number' ? formatNumber(value, unit) : (value ?? NONE), type);
+  const heading = stack([
+    tableRow(
+      columns,
+      [
+        [{ text: `Settings, ${unit}`, size: type.heading, weight: 'bold' }],
+        [{ text: 'front A, B', size: type.text, weight: 'bold' }],
+        [{ text: 'back C, D', size: type.text, weight: 'bold' }],
+      ],
+      type.heading,
+    ),
+    rule(width, 0.8),
+  ]);
+  return settingsOf(drawer).map(({ label, value }, i) => {
+    const row = tableRow(
+      columns,
+      [
+        [{ text: label, size: type.text, weight: 'regular' }],
+        cell(value(drawer.front)),
+        cell(value(drawer.back)),
+      ],
+      type.figure,
+    );
+    return i === 0 ? stack([heading, row]) : row;
+  });
+};
+
+interface Setting {
+  readonly label: string;
+  value(joint: Joint): number | string | undefined;
+}
+
+const VARIED = 'varied';
+
+const settingsOf = ({ front: { kind } }: Drawer): Setting[] => [
+  { label: 'gauge, side’s end', value: (joint) => gauges(joint).tailBoard },
+  {
+    label:
+      kind === 'lapped'
+        ? 'gauge, front’s inside face; back, both faces'
+        : 'gauge, front and back, both faces',
+    value: (joint) => gauges(joint).pinBoardFace,
+  },
+  ...(kind === 'lapped'
+    ? [
+        {
+          label: 'gauge, front’s end, from inside',
+          value: (joint: Joint) => (joint.kind === 'lapped' ? gauges(joint).pinBoardEnd : undefined),
+        },
+      ]
+    : []),
+  { label: 'bevel', value: ({ slope }) => formatSlope(slope) },
+  { label: 'tails', value: ({ tails }) => String(tails.length) },
+  { label: 'tail, at its tip', value: (joint) => (joint.even ? meanTail(joint) : VARIED) },
+  { label: 'pin, narrow', value: (joint) => (joint.even ? meanPin(joint) : VARIED) },
+  { label: 'dividers', value: (joint) => dividers(joint)?.step },
+  { label: 'step up from', value: ({ tails }) => tails[0]?.tip[0] },
+  { label: 'step down from', value: ({ tails }) => tails.at(-1)?.tip[1] },
+];

@@ -1,0 +1,154 @@
+import type { Drawer } from '../drawer/drawer.ts';
+import type { Part } from '../drawer/parts.ts';
+import type { Drawing } from '../drawing/drawing.ts';
+import { textWidth } from '../drawing/textWidth.ts';
+import type { Size } from '../paper/printable.ts';
+import { formatNumber, type Unit } from '../units/length.ts';
+import { formatPercent } from '../wood/moisture.ts';
+import { benchGap } from './benchGap.ts';
+import { benchParts } from './benchParts.ts';
+import { benchSettings } from './benchSettings.ts';
+import { benchSketch } from './benchSketch.ts';
+import { benchWords, type Section } from './benchWords.ts';
+import { type Block, beside, paragraph, type Run, stack } from './block.ts';
+import { figure } from './figure.ts';
+import { flow } from './flow.ts';
+import { type TypeSizes, typeSizes } from './typeSizes.ts';
+
+export interface BenchSheetWish {
+  readonly units: Unit;
+  /** What a page holds. */
+  readonly area: Size;
+}
+
+/** How many times its usual size the type is set where one page then holds everything, best first. */
+const TIMES = [1.6, 1.45, 1.3, 1.2, 1.1, 1, 0.87];
+
+/** The least width of a column, in ems of text. */
+const COLUMN = 21;
+
+/** How high the gap's picture is, in ems of text: where all is to stand on one page, and where there is room. */
+const PICTURE = { low: 10, high: 16 };
+
+/** The least height of a sketch, in ems of text. */
+const SKETCH = 24;
+
+/**
+ * What to work a drawer from, at the bench: a dimensioned sketch, its parts, the settings, the order of work.
+ * @param parts the drawer's own
+ * @returns one page, its type as large as that allows; several in the usual size where one is too small
+ */
+export const benchSheet = (
+  drawer: Drawer,
+  parts: readonly Part[],
+  { units, area }: BenchSheetWish,
+): Drawing[] => {
+  const sheetAt = (times: number, picture = PICTURE.low) =>
+    sheet(drawer, parts, units, typeSizes(times), area, picture);
+  let best: Drawing[] | undefined;
+  // What fits in one size fits in every smaller one.
+  for (let [from, to] = [0, TIMES.length]; from < to; ) {
+    const middle = Math.floor((from + to) / 2);
+    const pages = sheetAt(TIMES[middle] ?? 1);
+    if (pages.length === 1) [best, to] = [pages, middle];
+    else from = middle + 1;
+  }
+  return best ?? sheetAt(1, PICTURE.high);
+};
+
+const sheet = (
+  drawer: Drawer,
+  parts: readonly Part[],
+  unit: Unit,
+  type: TypeSizes,
+  area: Size,
+  picture: number,
+): Drawing[] => {
+  const { width, height } = area;
+  const gap = 1.3 * type.text;
+  const columns = Math.max(1, Math.floor((width + gap) / (COLUMN * type.text + gap)));
+  const column = (width - (columns - 1) * gap) / columns;
+  const head = stack([headline(drawer, type, width), paragraph(outline(drawer, unit, type), width)]);
+  const later = paragraph([{ text: drawer.spec.name, size: type.heading, weight: 'bold' }], width);
+  const list = benchParts(parts, unit, type, width);
+  const settings = benchSettings(drawer, unit, type, column);
+  const gapAbove = benchGap(drawer, unit, type, { width: column, height: picture * type.text });
+  const listHeight = stack(list).height;
+  const settingsHeight = stack([stack(settings), ...gapAbove], gap).height;
+  // The sketch stands over the settings and the gap where the first page has room for both, or else alone, or on the second page.
+  const rest = height - head.height - listHeight - 2 * gap;
+  const over = rest - settingsHeight - gap;
+  const next = height - later.height - settingsHeight - 2 * gap;
+  const room = columns === 1 ? Math.max(rest, next) : over < SKETCH * type.text ? rest : over;
+  return flow(
+    {
+      head: [head, later],
+      wide: [list],
+      narrow: [
+        benchSketch(drawer, unit, type, { width: column, height: room }),
+        settings,
+        ...gapAbove.map((block) => [block]),
+        ...benchWords(drawer, unit).map((section) => sectionRows(section, type, column)),
+      ],
+      columns,
+      gap,
+    },
+    area,
+  );
+};
+
+/** The drawer's name, and how many are made of it. */
+const headline = ({ spec: { name, count } }: Drawer, type: TypeSizes, width: number): Block => {
+  const make: Run = { text: `make\u00A0${count}`, size: type.title, weight: 'bold' };
+  const taken = textWidth(make.text, make.size, make.weight);
+  const share = width - taken - type.title;
+  const fits = (size: number) => textWidth(name, size, 'bold') <= share;
+  const size = [type.title, 0.75 * type.title].find(fits) ?? 0.6 * type.title;
+  return beside([
+    [0, paragraph([{ text: name, size, weight: 'bold' }], share, { strut: type.title })],
+    [width - taken, paragraph([make], taken)],
+  ]);
+};
+
+/** The hole that it goes into, or that it has its own size; and how damp the wood is that these sizes are meant for. */
+const outline = ({ spec: { space, movement } }: Drawer, unit: Unit, { text: size }: TypeSizes): Run[] => {
+  const number = (value: number) => formatNumber(value, unit).replaceAll(' ', '\u00A0');
+  const of = ({ width, height, depth }: { width: number; height: number; depth: number }) =>
+    [width, height, depth].map(number).join(' × ');
+  const text =
+    space.kind === 'size'
+      ? `of its own size, ${of(space.size)} ${unit}`
+      : `opening ${of(space.opening)} ${unit}; free ${number(space.fit.side)} at each side, ${number(space.fit.top)} at the top, ${number(space.fit.behind)} behind`;
+  const wood =
+    movement === undefined
+      ? ''
+      : `; made of wood at ${formatPercent(movement.climate.making).replaceAll(' ', '\u00A0')} moisture content`;
+  return [{ text: text + wood, size, weight: 'regular' }];
+};
+
+const sectionRows = ({ heading, numbered, lines }: Section, type: TypeSizes, width: number): Block[] => {
+  const indent = 1.5 * type.text;
+  const title = paragraph([{ text: heading, size: type.heading, weight: 'bold' }], width);
+  return lines.map(({ text, figure: number }, i) => {
+    const row = beside([
+      [
+        0,
+        paragraph([{ text: numbered ? String(i + 1) : '–', size: type.text, weight: 'bold' }], indent, {
+          strut: number === undefined ? 0 : type.figure,
+        }),
+      ],
+      [
+        indent,
+        paragraph(
+          [
+            { text, size: type.text, weight: 'regular' },
+            ...(number === undefined ? [] : figure(number, type)),
+          ],
+          width - indent,
+          { strut: number === undefined ? 0 : type.figure },
+        ),
+      ],
+    ]);
+    return i === 0 ? stack([title, row]) : row;
+  });
+};

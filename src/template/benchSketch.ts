@@ -1,0 +1,42 @@
+import type { Drawer } from '../drawer/drawer.ts';
+import type { Size } from '../paper/printable.ts';
+import type { Unit } from '../units/length.ts';
+import { type Block, picture, space, stack } from './block.ts';
+import { sketchAxes } from './sketchAxes.ts';
+import type { TypeSizes } from './typeSizes.ts';
+import { viewFromAbove } from './viewFromAbove.ts';
+import { viewFromRight } from './viewFromRight.ts';
+
+/** Between the views. */
+const GAP = 6;
+
+/**
+ * A dimensioned sketch of a drawer, from above and below that from its right side, as large as the room allows. It stands
+ * out of a room that is too small for its lettering.
+ */
+export const benchSketch = (drawer: Drawer, unit: Unit, type: TypeSizes, room: Size): Block[] => {
+  const viewsAt = (scale: number) => {
+    const axes = sketchAxes(drawer, scale, type);
+    return [viewFromAbove(drawer, axes, unit, type), viewFromRight(drawer, axes, unit, type)];
+  };
+  const fits = (scale: number): boolean => {
+    const boxes = viewsAt(scale).map(({ box }) => box);
+    const height = boxes.reduce((sum, { y0, y1 }) => sum + y1 - y0, GAP);
+    return height <= room.height && boxes.every(({ x0, x1 }) => x1 - x0 <= room.width);
+  };
+  const { width, depth } = drawer.sizes;
+  const scale = largest(fits, room.width / Math.max(width, depth));
+  const [above = space(0), ...rest] = viewsAt(scale).map(picture);
+  return [stack([above, space(GAP)]), ...rest];
+};
+
+/** The largest scale from 0 to `most` that fits, to within a hundredth of the most. */
+const largest = (fits: (scale: number) => boolean, most: number): number => {
+  let [low, high] = [0, most];
+  for (let step = 0; step < 7; step++) {
+    const middle = (low + high) / 2;
+    if (fits(middle)) low = middle;
+    else high = middle;
+  }
+  return low;
+};

@@ -1,0 +1,86 @@
+import type { Drawer } from '../drawer/drawer.ts';
+import { formatLength, type Unit } from '../units/length.ts';
+import { insideDiagonal } from './insideDiagonal.ts';
+
+/** Something to do or to heed, in few words; what is in bold is worked to. */
+export interface Advice {
+  readonly text: string;
+  readonly figure?: string;
+}
+
+export interface Section {
+  readonly heading: string;
+  readonly numbered: boolean;
+  readonly lines: readonly Advice[];
+}
+
+/** How much damp paper grows, for an example of what that costs. */
+const SWELLING = 0.005;
+
+/** What a drawer's bench sheet says beside its numbers. */
+export const benchWords = (drawer: Drawer, unit: Unit): Section[] => {
+  const { spec, sizes, front } = drawer;
+  const length = (value: number) => formatLength(value, unit).replaceAll(' ', '\u00A0');
+  const grooved = spec.bottom.hold.kind === 'slips' ? 'front and slips' : 'front and sides';
+  return [
+    {
+      heading: 'Order of work',
+      numbered: true,
+      lines: [
+        { text: 'Letter the corners; mark faces and edges.' },
+        { text: 'Gauge every end.' },
+        { text: 'Saw and chop the tails.' },
+        { text: 'Mark the pins from the tails, A from A.' },
+        { text: 'Saw the pins, chop the sockets.' },
+        { text: 'Fit dry, and check.' },
+        { text: `Groove ${grooved}.` },
+        { text: 'Finish the inside faces.' },
+        { text: 'Glue, clamp, check again.' },
+        { text: bottomStep(drawer) },
+        ...(front.proud > 0 || drawer.back.proud > 0
+          ? [{ text: 'Plane the sides flush with the pins.' }]
+          : []),
+      ],
+    },
+    {
+      heading: 'Before glue',
+      numbered: false,
+      lines: [
+        { text: 'Both diagonals inside:', figure: length(insideDiagonal(drawer)) },
+        { text: 'No wind: sight over two straight strips, one on the front, one on the back.' },
+        {
+          text: 'Finish first: inside faces of front, sides and back; the bottom all over. Joints and grooves stay bare.',
+        },
+      ],
+    },
+    {
+      heading: 'Templates',
+      numbered: false,
+      lines: [
+        { text: 'Measure the check bars first.' },
+        {
+          text: 'Glue stick or thin spray, on the wood; lay the paper down from the edge and never pull it.',
+        },
+        {
+          text: `Water-based glue swells paper: 0.5 % of ${length(sizes.height)} is`,
+          figure: length(SWELLING * sizes.height),
+        },
+        { text: 'Saw on the waste side; leave half the line.' },
+      ],
+    },
+    {
+      heading: 'Take care',
+      numbered: false,
+      lines: [
+        { text: 'Sharp tools, the work held fast, hands behind the edge. Guard eyes, ears and lungs.' },
+        { text: 'Dry oily rags spread out, outdoors: heaped, they can catch fire by themselves.' },
+        { text: 'Tool makers’ manuals, local rules and a qualified teacher come before this sheet.' },
+      ],
+    },
+  ];
+};
+
+const bottomStep = ({ spec: { bottom } }: Drawer): string =>
+  bottom.kind === 'solid'
+    ? 'Slide the bottom in from behind. Glue its front edge only; a slotted screw holds it under the back.'
+    : 'Slide the bottom in from behind; screw it up under the back.';

@@ -1,0 +1,95 @@
+import type { Drawing, Mark, TextMark } from '../drawing/drawing.ts';
+import { PENS } from '../drawing/pens.ts';
+import { reduce } from '../drawing/reduce.ts';
+import { words } from '../drawing/words.ts';
+import { fitText } from '../paper/fitText.ts';
+import type { Size } from '../paper/printable.ts';
+import type { PagesOfPieces } from '../paper/sheets.ts';
+import { SMALL } from './lettering.ts';
+import type { TemplatePiece } from './wrap.ts';
+
+const CELL = { width: 62, height: 40 };
+const PICTURE = { width: 24, height: 34 };
+const HEAD = 16;
+const TITLE = 6;
+const LINE = 4.6;
+
+/** Pages of a contents list, each drawn once it is known on which pages the pieces lie. */
+export type ContentsPage = (pagesOf: PagesOfPieces) => Drawing;
+
+/** The contents pages: every piece as a small picture, with what it is, how often it is made, and its page. */
+export const contents = (title: string, pieces: readonly TemplatePiece[], area: Size): ContentsPage[] => {
+  const { width, height } = area;
+  const columns = Math.max(1, Math.floor(width / CELL.width));
+  const held = columns * Math.max(1, Math.floor((height - HEAD) / CELL.height));
+  const widest = widestByHeight(pieces);
+  return Array.from({ length: Math.ceil(pieces.length / held) }, (_, sheet) => (pagesOf) => ({
+    box: { x0: 0, y0: 0, x1: width, y1: height },
+    marks: [
+      words(fitText([title], width, TITLE, 'bold'), [0, height - TITLE], TITLE, { weight: 'bold' }),
+      words(fitText(HOW, width, SMALL, 'regular'), [0, height - 11.5], SMALL),
+      ...pieces.slice(sheet * held, (sheet + 1) * held).flatMap((piece, i) =>
+        cellMarks(piece, pagesOf.get(piece.name) ?? [], {
+          // Boards of one width are shown to one scale.
+          scale: Math.min(
+            PICTURE.width / (widest.get(piece.height) ?? piece.width),
+            PICTURE.height / piece.height,
+          ),
+          left: ((i % columns) * width) / columns,
+          top: height - HEAD - Math.floor(i / columns) * CELL.height,
+          width: width / columns,
+        }),
+      ),
+    ],
+  }));
+};
+
+const HOW = [
+  'Cut out on the outline, fold on the long-dash-dot lines.',
+  'Cut on the outline, fold on the dashes.',
+  'Cut out, then fold.',
+];
+
+const widestByHeight = (pieces: readonly TemplatePiece[]): ReadonlyMap<number, number> => {
+  const widest = new Map<number, number>();
+  for (const { width, height } of pieces) widest.set(height, Math.max(width, widest.get(height) ?? 0));
+  return widest;
+};
+
+interface Cell {
+  readonly scale: number;
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+}
+
+const cellMarks = (
+  piece: TemplatePiece,
+  pages: readonly number[],
+  { scale, left, top, width }: Cell,
+): Mark[] => {
+  const room = width - PICTURE.width - 5;
+  const line = (i: number, wordings: readonly string[], weight: TextMark['weight'] = 'regular'): Mark =>
+    words(fitText(wordings, room, SMALL, weight), [left + PICTURE.width + 2, top - 5 - i * LINE], SMALL, {
+      weight,
+    });
+  const [item, part, end] = piece.caption;
+  return [
+    ...reduce(
+      piece.lines(),
+      [scale, 0, 0, scale, left + PENS.thin.width / 2, top - 2 - scale * piece.height],
+      'thin',
+    ),
+    line(0, [item], 'bold'),
+    line(1, [part]),
+    line(2, [end]),
+    line(3, [`make ${piece.count}`]),
+    line(4, pageWords(pages)),
+  ];
+};
+
+/** On which pages, in wordings from the fullest to the shortest. */
+const pageWords = (pages: readonly number[]): string[] =>
+  pages.length === 1
+    ? [`page ${pages[0]}`]
+    : [`pages ${pages.join(', ')}`, `pages ${pages[0]} to ${pages.at(-1)}`, `p. ${pages[0]}–${pages.at(-1)}`];

@@ -1,0 +1,26 @@
+import type { Band } from './band.ts';
+
+/** A band in its place on a piece. */
+export interface Laid {
+  readonly band: Band;
+  readonly x0: number;
+  readonly x1: number;
+  /** Where a distance from the arris falls. */
+  readonly at: (fromArris: number) => number;
+  /** +1 where the distance grows to the right, -1 to the left. */
+  readonly sense: 1 | -1;
+}
+
+/** Lays a board's bands side by side, from `start` to the right. */
+export const lay = (bands: readonly Band[], insideOn: 'left' | 'right', start: number): Laid[] => {
+  let x0 = start;
+  return (insideOn === 'left' ? bands : bands.toReversed()).map((band) => {
+    const left = x0;
+    const right = x0 + band.width;
+    x0 = right;
+    const sense = (band.name === 'inside') === (insideOn === 'left') ? -1 : 1;
+    return { band, x0: left, x1: right, sense, at: (d) => (sense === 1 ? left + d : right - d) };
+  });
+};
+
+export const isFace = ({ band }: Laid): boolean => band.name !== 'end';

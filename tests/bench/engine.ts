@@ -1,0 +1,16 @@
+// What the bench runs in process, bundled as the program is.
+export { layOutSet } from '../../src/drawer/layOutSet.ts';
+export { parts } from '../../src/drawer/parts.ts';
+export { type Affine, apply, compose } from '../../src/drawing/affine.ts';
+export { PENS } from '../../src/drawing/pens.ts';
+export { layOut } from '../../src/joint/layOut.ts';
+export { NO_SPLITS } from '../../src/paper/piece.ts';
+export { layPages } from '../../src/paper/sheets.ts';
+export { parsePaper } from '../../src/paper/sizes.ts';
+export { readPlan } from '../../src/plan/readPlan.ts';
+export { lettersMap } from '../../src/render/letters.ts';
+export { renderPdf } from '../../src/render/pdf.ts';
+export { POINTS_PER_MM } from '../../src/render/pdfContent.ts';
+export { renderSvg } from '../../src/render/svg.ts';
+export { svgWindow } from '../../src/render/svgWindow.ts';
+export { setLayouts, setPieces } from '../../src/template/setLayouts.ts';

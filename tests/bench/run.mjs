@@ -1,0 +1,171 @@
+// `npm run bench`: how long things take, beside floors that are measured in the same run and in turn with them. Ends with
+// status 1 where anything is over its budget. Whole processes are timed by the clock on the wall, all else by the time
+// that processors worked for it. `--quick` takes fewer rounds and smaller sets, `--full` draws 10,000 drawers too.
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { build } from 'esbuild';
+import { BUNDLING } from '../../bundling.mjs';
+import { chestOf } from './chest.mjs';
+import { median } from './timing.mjs';
+
+const QUICK = process.argv.includes('--quick');
+const FULL = process.argv.includes('--full');
+const budgets = JSON.parse(readFileSync(new URL('budgets.json', import.meta.url), 'utf8'));
+const root = new URL('../..', import.meta.url);
+const scratch = mkdtempSync(join(tmpdir(), 'halfpin-bench-'));
+process.on('exit', () => rmSync(scratch, { recursive: true }));
+const inScratch = (name) => join(scratch, name);
+
+const run = (...args) => {
+  const started = performance.now();
+  const { status, stdout, stderr } = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8' });
+  if (status !== 0) throw new Error(`node ${args.join(' ')}: ${stderr}`);
+  return { ms: performance.now() - started, stdout };
+};
+/** How long a whole process takes. */
+const cold = (...args) => ({ ms: run(...args).ms });
+/** What a process finds out about itself. */
+const inside = (...args) => JSON.parse(run('tests/bench/inside.mjs', ...args).stdout);
+const raw = (...args) => JSON.parse(run('tests/bench/rawPdfkit.mjs', ...args).stdout);
+
+/** Every measurement's median figures; they run in turn, so that a busy spell of the machine meets them all. */
+const inTurn = (rounds, measurements) => {
+  const found = measurements.map(() => []);
+  for (let round = 0; round < rounds; round++)
+    measurements.forEach((measure, i) => {
+      found[i].push(measure());
+    });
+  return found.map((runs) =>
+    Object.fromEntries(Object.keys(runs[0]).map((key) => [key, median(runs.map((each) => each[key]))])),
+  );
+};
+
+const over = [];
+const line = (...[name, ours, floor, value, budget, mark = '']) =>
+  console.log(
+    name.padEnd(42) + [ours, floor, value, budget].map((each) => each.padStart(11)).join('') + mark,
+  );
+const heading = (title, floor, value) => {
+  console.log('');
+  line(title, 'halfpin', floor, value, 'budget');
+};
+const figure = (value) => (value >= 100 ? Math.round(value).toLocaleString('en') : value.toFixed(2));
+const ms = (value) => `${value < 10 ? value.toFixed(2) : value.toFixed(0)} ms`;
+const mb = (value) => `${value.toFixed(0)} MB`;
+
+/** A line of the table, and what it says of the budget of its name. */
+const report = (name, ours, floor, value) => {
+  const { most, least, why } = budgets[name] ?? {};
+  const budget = most !== undefined ? `≤ ${figure(most)}` : least !== undefined ? `≥ ${figure(least)}` : '';
+  const broken = value > most || value < least;
+  if (broken) over.push(`${name}: ${figure(value)}, budget ${budget}: ${why}`);
+  line(name, ours, floor, figure(value), budget, broken ? '  over' : '');
+};
+
+run('build.mjs');
+await build({
+  ...BUNDLING,
+  absWorkingDir: root.pathname,
+  entryPoints: { engine: 'tests/bench/engine.ts' },
+  outdir: 'tests/bench/dist',
+});
+writeFileSync(inScratch('ten.yaml'), JSON.stringify(chestOf(10)));
+
+const CORNER = '--kind lapped --width 96 --tail-board 11 --pin-board 20'.split(' ');
+const TEN = inScratch('ten.yaml');
+const OUT = ['--out', inScratch('out')];
+const COMMANDS = {
+  'lay, one corner': ['lay', ...CORNER],
+  'lay, ten drawers': ['lay', TEN],
+  'parts, ten drawers': ['parts', TEN],
+  'compare, bare widths': ['compare', '--widths', '60,90,140,200'],
+  'compare, ten drawers': ['compare', TEN],
+  start: ['start'],
+  schema: ['schema'],
+  'draw, one corner, PDF': ['draw', ...CORNER, ...OUT],
+  'draw, one corner, SVG': ['draw', ...CORNER, '--as', 'svg', ...OUT],
+  'draw, ten drawers, PDF': ['draw', TEN, ...OUT],
+};
+const halfpin = (args) => () => cold('dist/halfpin.js', ...args);
+const [bare, ...colds] = inTurn(QUICK ? 5 : 11, [
+  () => cold('-e', '0'),
+  ...Object.values(COMMANDS).map(halfpin),
+]);
+heading('Cold start', 'node -e 0', 'ratio');
+Object.keys(COMMANDS).forEach((name, i) => {
+  report(name, ms(colds[i].ms), ms(bare.ms), colds[i].ms / bare.ms);
+});
+
+inside('corner', inScratch('corner.jsonl'));
+const bareDraw = (...fonts) =>
+  cold('tests/bench/rawPdfkit.mjs', inScratch('corner.jsonl'), inScratch('raw.pdf'), ...fonts);
+const [corner, embedded, builtin] = inTurn(QUICK ? 5 : 11, [
+  halfpin(COMMANDS['draw, one corner, PDF']),
+  () => bareDraw(),
+  () => bareDraw('builtin'),
+]);
+heading('Cold start of draw, one corner to PDF', 'bare pdfkit', 'ratio');
+report('against the same embedded fonts', ms(corner.ms), ms(embedded.ms), corner.ms / embedded.ms);
+report('against built-in fonts', ms(corner.ms), ms(builtin.ms), corner.ms / builtin.ms);
+
+const [layouts, pdf, svg] = ['layouts', 'pdf', 'svg'].map((name) => inside(name));
+heading('In process', 'floor', 'figure');
+report('layouts a second', ms(layouts.ours), '', 1000 / layouts.ours);
+report('a layout, to its bare formulas', ms(layouts.ours), ms(layouts.floor), layouts.ours / layouts.floor);
+report('a piece as PDF, to bare pdfkit', ms(pdf.ours), ms(pdf.floor), pdf.ours / pdf.floor);
+report('a piece as SVG, in ms', ms(svg.ours), '', svg.ours);
+report('a piece as SVG, to plain strings', ms(svg.ours), ms(svg.floor), svg.ours / svg.floor);
+report('the first piece as SVG, in ms', ms(svg.first), '', svg.first);
+
+const SIZES = [10, 100, 1000, 2000, 10000];
+const sets = inTurn(
+  QUICK ? 1 : 3,
+  SIZES.map((size) => () => inside('set', size)),
+);
+heading('Layout and parts of a set', 'first time', 'figure');
+SIZES.forEach((size, i) => {
+  report(`${size} drawers, in ms`, ms(sets[i].again), ms(sets[i].first), sets[i].again);
+});
+const [, , thousand, twoThousand] = sets;
+report(
+  '2000 drawers, to 1000',
+  ms(twoThousand.again),
+  ms(thousand.again),
+  twoThousand.again / thousand.again,
+);
+
+const templates = (size) => inside('templates', size, inScratch('templates.pdf'));
+const floorOf = (size) => {
+  const pages = inScratch(`${size}.jsonl`);
+  inside('pages', size, pages);
+  return () => raw(pages, inScratch('raw.pdf'));
+};
+heading('Templates of a set as PDF', 'bare pdfkit', 'ratio');
+let largest;
+for (const size of QUICK ? [10, 100] : [10, 100, 1000]) {
+  const [ours, floor] = inTurn(QUICK ? 1 : 3, [() => templates(size), floorOf(size)]);
+  report(`${size} drawers, time`, ms(ours.ms), ms(floor.ms), ours.ms / floor.ms);
+  report(
+    `${size} drawers, memory`,
+    mb(ours.megabytes),
+    mb(floor.megabytes),
+    ours.megabytes / floor.megabytes,
+  );
+  largest = { size, ...ours };
+}
+heading('The same, as a set grows', 'smaller set', 'ratio');
+for (const size of QUICK ? [200] : FULL ? [2000, 10000] : [2000]) {
+  const more = templates(size);
+  const name = `${size} drawers, to ${largest.size}`;
+  report(`${name}, time`, ms(more.ms), ms(largest.ms), more.ms / largest.ms);
+  report(`${name}, memory`, mb(more.megabytes), mb(largest.megabytes), more.megabytes / largest.megabytes);
+}
+
+console.log('');
+if (over.length === 0) console.log('Nothing is over its budget.');
+else {
+  console.log(`Over budget:\n${over.map((each) => `  ${each}`).join('\n')}`);
+  process.exitCode = 1;
+}

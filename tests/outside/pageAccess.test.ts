@@ -1,0 +1,117 @@
+// The page judged by axe-core (rules of WCAG 2.2, A and AA) and by its measures, in every state, width and colour scheme.
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { type Visit, visit } from '../page/chromium.ts';
+
+vi.setConfig({ testTimeout: 20_000 });
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+let there: Visit;
+beforeAll(async () => {
+  there = await visit();
+}, 60_000);
+afterAll(() => there.close());
+
+/** What axe-core finds, in words; nothing where it finds nothing. */
+const faults = async (page: Page): Promise<string[]> => {
+  await page.evaluate(AXE);
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as { axe: { run: (options: object) => Promise<AxeResults> } };
+    const { violations } = await axe.run({
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    });
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')}: ${failureSummary ?? ''}`),
+    );
+  });
+};
+
+const STATES: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+  'as it opens': async () => {},
+  'while a line is stopped': async (page) => {
+    await page.getByRole('slider', { name: 'tail 2, lower edge', exact: true }).focus();
+    for (let i = 0; i < 8; i++) await page.keyboard.press('PageDown');
+    await page.locator('.callout').waitFor();
+  },
+  'with a message, locks and the plan as text': async (page) => {
+    await page.getByRole('button', { name: 'Lock tail 2' }).click();
+    await page.locator('#text-panel summary').click();
+    await page.locator('#text').fill('name: x');
+    await page
+      .locator('#file')
+      .setInputFiles({ name: 'x.txt', mimeType: 'text/plain', buffer: Buffer.from('?') });
+    await page.locator('#messages .stop').waitFor();
+  },
+  'with back corners': async (page) => {
+    await page.getByRole('button', { name: 'Back', exact: true }).click();
+  },
+  'while sheets are chosen': async (page) => {
+    await page.click('#take');
+    await page.locator('#take-dialog summary').click();
+  },
+  'at the bench': async (page) => {
+    await page.click('#bench');
+  },
+};
+
+describe.each([
+  [1440, 'light'],
+  [390, 'dark'],
+] as const)('the page %i px wide in %s', (width, colorScheme) => {
+  it('gives axe-core nothing to find, in any state', async () => {
+    const found: string[] = [];
+    const page = await there.open({ viewport: { width, height: 844 }, colorScheme, bypassCSP: true });
+    for (const [name, enter] of Object.entries(STATES)) {
+      await page.reload();
+      await enter(page);
+      found.push(...(await faults(page)).map((fault) => `${name}: ${fault}`));
+    }
+    expect(found).toEqual([]);
+    await page.context().close();
+  });
+});
+
+describe.each([
+  [1440, 'light'],
+  [1024, 'dark'],
+  [390, 'light'],
+] as const)('the page %i px wide', (width, colorScheme) => {
+  it('shows everything without scrolling sideways, and gives a finger 44 px', async () => {
+    const page = await there.open({ viewport: { width, height: 844 }, colorScheme });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+    const small = await page.evaluate(() =>
+      [
+        ...document.querySelectorAll(
+          'button, input:not([type]), input[type="text"], select, summary, label:has([type="radio"])',
+        ),
+      ]
+        .map((node) => ({
+          name: node.getAttribute('aria-label') ?? node.textContent,
+          box: node.getBoundingClientRect(),
+        }))
+        .filter(({ box }) => box.width > 0 && (box.width < 43.99 || box.height < 43.99))
+        .map(({ name, box }) => `${name}: ${box.width} × ${box.height}`),
+    );
+    expect(small).toEqual([]);
+    await page.context().close();
+  });
+});
+
+describe('motion', () => {
+  it('there is none, for those who ask for none and for all others', async () => {
+    const page = await there.open({ reducedMotion: 'reduce' });
+    const moving = await page.evaluate(
+      () =>
+        [...document.querySelectorAll('*')].filter((node) => {
+          const { animationName, transitionDuration } = getComputedStyle(node);
+          return animationName !== 'none' || transitionDuration !== '0s';
+        }).length,
+    );
+    expect(moving).toBe(0);
+    await page.context().close();
+  });
+});

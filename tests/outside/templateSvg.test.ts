@@ -1,0 +1,201 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { Resvg } from '@resvg/resvg-js';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Point } from '../../src/drawing/drawing.ts';
+import { expectedBands } from '../template/expectedLines.ts';
+import { differences, type Segment } from '../template/segments.ts';
+import { evenJoint } from './evenJoint.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+// The same corners as in the PDF, with the defaults of common practice worked out by hand.
+const CORNERS = {
+  lapped: {
+    known: evenJoint({ kind: 'lapped', width: 96, tailBoard: 11, pinBoard: 20, depth: 15 }, 4, 5.5, 8),
+    options: ['--width', '96', '--tail-board', '11', '--pin-board', '20', '--kind', 'lapped'],
+  },
+  through: {
+    known: evenJoint({ kind: 'through', width: 560, tailBoard: 19, pinBoard: 19, depth: 19 }, 14, 9.5, 8),
+    options: ['--width', '560', '--tail-board', '19', '--pin-board', '19', '--kind', 'through'],
+  },
+} as const;
+
+const PIECES = [
+  ['tail', 'left', 'tail-board-a'],
+  ['tail', 'right', 'tail-board-b'],
+  ['pin', 'left', 'pin-board-a'],
+  ['pin', 'right', 'pin-board-b'],
+] as const;
+
+const cases = Object.entries(CORNERS).flatMap(([name, { known }]) =>
+  PIECES.map(([board, hand, file]) => ({ file: `${name}-${file}.svg`, known, board, hand })),
+);
+
+beforeAll(() => {
+  for (const [name, { options }] of Object.entries(CORNERS))
+    execFileSync('node', [
+      'dist/halfpin.js',
+      'draw',
+      '--as',
+      'svg',
+      '--name',
+      name,
+      '--out',
+      folder,
+      ...options,
+    ]);
+});
+
+const fileOf = (name: string): string => readFileSync(join(folder, name), 'utf8');
+
+/** The paths of each group of a role, by their class, with their attributes. */
+const groupsOf = (svg: string): Map<string, string[]> =>
+  new Map(
+    [...svg.matchAll(/<g class="([a-z]+)">([\s\S]*?)<\/g>/g)].map(([, role = '', inside = '']) => [
+      role,
+      [...inside.matchAll(/<path ([^>]*)>/g)].map(([, attributes = '']) => attributes),
+    ]),
+  );
+
+/** The straight lines of path data that moves, runs straight and closes. */
+const segmentsOf = (paths: readonly string[]): Segment[] =>
+  paths.flatMap((attributes) => {
+    const data = / ?d="([^"]*)"/.exec(attributes)?.[1] ?? '';
+    let start: Point = [0, 0];
+    let from = start;
+    return [...data.matchAll(/([MLZ])(?:([-\d.]+) ([-\d.]+))?/g)].flatMap(([, step, x, y]): Segment[] => {
+      const to: Point = step === 'Z' ? start : [Number(x), Number(y)];
+      const line: Segment = [from, to];
+      if (step === 'M') start = to;
+      from = to;
+      return step === 'M' ? [] : [line];
+    });
+  });
+
+describe.each(cases)('$file', ({ file, known, board, hand }) => {
+  const bands = expectedBands(known, board, hand);
+  const width = bands.reduce((sum, band) => sum + band.width, 0);
+  const starts = bands.map((_, i) => bands.slice(0, i).reduce((sum, band) => sum + band.width, 0));
+  // Three millimetres stand out all round for the folds; y runs downward from the top.
+  const flipped = (x0: number, [[ax, ay], [bx, by]]: Segment): Segment => [
+    [ax + x0 + 3, known.width + 3 - ay],
+    [bx + x0 + 3, known.width + 3 - by],
+  ];
+
+  it('is as large as its piece, in mm, and counts from its top left corner', () => {
+    const size = [width + 6, known.width + 6];
+    expect(fileOf(file)).toMatch(
+      new RegExp(`^<svg [^>]*width="${size[0]}mm" height="${size[1]}mm" viewBox="0 0 ${size.join(' ')}">`),
+    );
+  });
+
+  it('has every line where the formulas put it, in the group of its role, within 0.01 mm', () => {
+    const groups = groupsOf(fileOf(file));
+    for (const role of ['slope', 'square', 'baseline', 'lap'] as const) {
+      const wanted = bands.flatMap(({ lines }, i) =>
+        lines.filter(([kind]) => kind === role).map(([, line]) => flipped(starts[i] ?? 0, line)),
+      );
+      expect(differences(segmentsOf(groups.get(role) ?? []), wanted, 0.01)).toEqual([]);
+    }
+    const folds = starts.slice(1).map((x) =>
+      flipped(x, [
+        [0, -3],
+        [0, known.width + 3],
+      ]),
+    );
+    expect(differences(segmentsOf(groups.get('fold') ?? []), folds, 0.01)).toEqual([]);
+  });
+
+  it('has its reference edge at the bottom, drawn bold', () => {
+    const bold = (groupsOf(fileOf(file)).get('outline') ?? []).filter((path) =>
+      path.includes('stroke-width="0.5"'),
+    );
+    expect(
+      differences(
+        segmentsOf(bold),
+        [
+          flipped(0, [
+            [0, 0],
+            [width, 0],
+          ]),
+        ],
+        0.01,
+      ),
+    ).toEqual([]);
+  });
+
+  it('is painted by resvg where it is written', () => {
+    const dots = 20;
+    const image = new Resvg(fileOf(file), {
+      fitTo: { mode: 'width', value: (width + 6) * dots },
+      background: 'white',
+    }).render();
+    const { pixels } = image;
+    const ink = (x: number, y: number) => 1 - (pixels[(y * image.width + x) * 4] ?? 0) / 255;
+    // Baselines stand upright: along each, the rows where nothing else comes near.
+    const baselines = bands.flatMap(({ lines }, i) =>
+      lines.filter(([role]) => role === 'baseline').map(([, [[x]]]) => (starts[i] ?? 0) + x + 3),
+    );
+    for (const x of baselines) {
+      const offs: number[] = [];
+      const reach = Math.round(0.4 * dots);
+      const left = Math.round(x * dots) - reach;
+      for (let y = Math.round(3.5 * dots); y < (known.width + 2.5) * dots; y++) {
+        let sum = 0;
+        let moment = 0;
+        for (let i = 0; i < 2 * reach; i++) {
+          const value = ink(left + i, y);
+          sum += value;
+          moment += value * (left + i + 0.5);
+        }
+        if (Math.abs(sum / dots - 0.25) < 0.01) offs.push(moment / sum / dots - x);
+      }
+      expect(offs.length).toBeGreaterThan(200);
+      // Half of them at least: a line that comes near may weigh on the others.
+      const median = offs.sort((p, q) => p - q)[Math.floor(offs.length / 2)];
+      expect(Math.abs(median ?? Number.NaN)).toBeLessThan(0.01);
+    }
+    expect(baselines).toHaveLength(known.kind === 'lapped' && board === 'pin' ? 1 : 2);
+  });
+});
+
+describe('the SVG files of a corner', () => {
+  it('are one a piece, named for what it is called, the part and the corner', () => {
+    expect(readdirSync(folder).sort()).toEqual(cases.map(({ file }) => file).sort());
+  });
+
+  it('hold groups of roles with plain paths, and neither a transform nor text that a font must set', () => {
+    const roles = [
+      'outline',
+      'fold',
+      'baseline',
+      'lap',
+      'slope',
+      'square',
+      'waste',
+      'groove',
+      'label',
+      'scale',
+    ];
+    for (const { file } of cases) {
+      const svg = fileOf(file);
+      expect(svg).not.toMatch(/transform|<text|<use|style=/);
+      const elements = new Set([...svg.matchAll(/<([a-z]+)/g)].map(([, name]) => name));
+      expect([...elements].sort()).toEqual(['desc', 'g', 'path', 'svg', 'title']);
+      const classes = [...svg.matchAll(/<g class="([^"]*)"/g)].map(([, name]) => name ?? '');
+      expect(new Set(classes).size).toBe(classes.length);
+      for (const name of classes) expect(roles).toContain(name);
+    }
+  });
+
+  it('keep their words where a reader of screens finds them', () => {
+    const svg = fileOf('lapped-pin-board-a.svg');
+    expect(svg).toContain('<title>lapped, pin board, left corner, corner A, make 1</title>');
+    for (const words of ['lapped · pin board', 'INSIDE FACE', 'lap 5 mm', 'slope 1:8', 'END'])
+      expect(svg).toMatch(new RegExp(`aria-label="[^"]*${words}`));
+  });
+});

@@ -1,0 +1,34 @@
+import { readFileSync } from 'node:fs';
+import { type Corner, type CornerRef, cornerOf } from '../../src/page/corner.ts';
+import { type Snapshot, snapshot } from '../../src/page/work.ts';
+
+/** The example that the page begins with. */
+export const CHEST = readFileSync('examples/haberdashery-chest.yaml', 'utf8');
+
+export const snapshotOf = (text: string, locks: Record<string, number[]> = {}): Snapshot => {
+  const made = snapshot({ text, locks });
+  if (!made.ok) throw new Error(JSON.stringify(made.complaints));
+  return made.value;
+};
+
+export const cornerIn = (now: Snapshot, ref: CornerRef): Corner => {
+  const corner = cornerOf(now.laid, ref);
+  if (corner === undefined) throw new Error('no such corner');
+  return corner;
+};
+
+export const FRONT: CornerRef = { of: 'drawer', index: 0, end: 'front' };
+export const BACK: CornerRef = { of: 'drawer', index: 0, end: 'back' };
+
+/** A corner of its own, even: half pins 4, pins 4, tails 12, slope 1:8 so that each tail loses 1.25 of 10 a side. */
+export const BOX = `name: Box
+joints:
+  - name: Corner # the only one
+    kind: through
+    width: 56
+    tailBoard: 10
+    pinBoard: 10
+    pin: 4
+    tails: 3
+`;
+export const LONE: CornerRef = { of: 'joint', index: 0 };

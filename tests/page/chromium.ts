@@ -1,0 +1,50 @@
+import { pathToFileURL } from 'node:url';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+
+/** Debian's Chromium, and how it is started where there is no screen and no network. */
+const EXECUTABLE = '/usr/bin/chromium';
+const FLAGS = [
+  '--headless',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/** The page in a real browser, opened as a file. */
+export interface Visit {
+  readonly browser: Browser;
+  /** Opens the page anew, as a visitor who has never been there, without a network; errors in it fail the test. */
+  readonly open: (options?: BrowserContextOptions & { readonly hash?: string }) => Promise<Page>;
+  readonly close: () => Promise<void>;
+}
+
+export const visit = async (): Promise<Visit> => {
+  const address = pathToFileURL('dist/halfpin.html').href;
+  const browser = await chromium.launch({ executablePath: EXECUTABLE, args: FLAGS });
+  const faults: string[] = [];
+  return {
+    browser,
+    open: async ({ hash = '', ...options } = {}) => {
+      const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
+      await context.setOffline(true);
+      context.on('request', (request) => {
+        if (!/^(file|data|blob):/u.test(request.url())) faults.push(`asked for ${request.url()}`);
+      });
+      const page = await context.newPage();
+      page.on('pageerror', (error) => faults.push(String(error)));
+      page.on('console', (message) => {
+        if (message.type() === 'error') faults.push(message.text());
+      });
+      await page.goto(address + hash);
+      return page;
+    },
+    close: async () => {
+      await browser.close();
+      if (faults.length > 0) throw new Error(faults.join('\n'));
+    },
+  };
+};

@@ -1,0 +1,147 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { DrawerSpec } from '../../src/drawer/spec.ts';
+import type { Size } from '../../src/paper/printable.ts';
+import { benchSheet } from '../../src/template/benchSheet.ts';
+import { formatNumber, type Unit } from '../../src/units/length.ts';
+import { drawer } from '../drawer/chest.ts';
+import { AREAS, anyDrawer, made } from './anyDrawer.ts';
+import { sheetFaults, textsOf, wordsOf } from './sheetFaults.ts';
+
+const sheet = (spec: DrawerSpec, units: Unit = 'mm', area: Size = AREAS.A4) => {
+  const found = made(spec);
+  if (found === undefined) throw new Error('this drawer can be made');
+  return benchSheet(found.drawer, found.parts, { units, area });
+};
+
+const words = (spec: DrawerSpec, units: Unit = 'mm') => sheet(spec, units).map(wordsOf).join(' ');
+
+describe('a bench sheet', () => {
+  it('is one page for a drawer, on A4, Letter and A3', () => {
+    for (const area of [AREAS.A4, AREAS.Letter, AREAS.A3])
+      expect(sheet(drawer(), 'mm', area)).toHaveLength(1);
+  });
+
+  it('sets larger type on larger paper', () => {
+    const least = (area: Size) =>
+      Math.min(
+        ...sheet(drawer(), 'mm', area)
+          .flatMap(textsOf)
+          .map(({ size }) => size),
+      );
+    expect(least(AREAS.A3)).toBeGreaterThan(1.2 * least(AREAS.A4));
+  });
+
+  it('names the drawer on every page, and says how many to make', () => {
+    const pages = sheet(drawer({ name: 'Notions', count: 3 }), 'mm', AREAS.A5);
+    expect(pages.length).toBeGreaterThan(1);
+    for (const page of pages) expect(wordsOf(page)).toContain('Notions');
+    expect(pages.map(wordsOf).join(' ')).toContain('make\u00A03');
+  });
+
+  it('lists the parts: how many, cut to, length, width, thickness', () => {
+    // Front 280 - 2 × 0.5 by 76 - 1; each lapped end spares 20 - 5 + 3, each through one 11 + 3.
+    // Side 420 - 12 - 5; back 75 - 16 - 4; bottom 279 - 22 + 10 - 1 by 408 - 20 + 5.
+    const text = words(drawer({ count: 2 }));
+    expect(text).toContain('2 fronts 315 279 75 20 Cherry, black; grain along its length;');
+    expect(text).toContain('4 sides 435 403 75 11 Ash, white;');
+    expect(text).toContain('2 backs 307 279 55 11');
+    expect(text).toContain('2 bottoms 393 393 266 5');
+  });
+
+  it('gives every setting for the front corners and for the back ones', () => {
+    // Three tails share 75 - 6 - 6 - 2 × 5, two share 55 - 6 - 6 - 5.
+    const text = words(drawer());
+    expect(text).toContain('gauge, side’s end 15 11');
+    expect(text).toContain('11 11'); // both faces of the pin boards: the side's thickness
+    expect(text).toContain('bevel 1:7 1:7');
+    expect(text).toContain('tails 3 2');
+    expect(text).toContain('tail, at its tip 17.67 19');
+    expect(text).toContain('pin, narrow 5 5');
+    expect(text).toContain('dividers 22.67 24');
+    expect(text).toContain('step up from 6 6');
+    expect(text).toContain('step down from 69 49');
+  });
+
+  it('has no dividers to set where tails differ or there is only one', () => {
+    const graded = { kind: 'graded', ratio: 1.2, from: 'edge' } as const;
+    const text = words(drawer({ joint: { ...drawer().joint, spacing: graded } }));
+    expect(text).toContain('tail, at its tip varied 19');
+    expect(text).toContain('dividers – 24');
+  });
+
+  it('dimensions the sketch: outside, the side, and what lies at which height', () => {
+    const text = words(drawer());
+    for (const number of ['279', '408', '403']) expect(text.split(' ')).toContain(number);
+    expect(text).toContain('0 edge 11 groove 16 back 71 back 75 side');
+  });
+
+  it('letters the corners clockwise from the front’s left end, as seen from above', () => {
+    const [page] = sheet(drawer());
+    const letters = textsOf(page ?? { box: { x0: 0, y0: 0, x1: 0, y1: 0 }, marks: [] }).filter(({ text }) =>
+      /^[A-D]$/u.test(text),
+    );
+    const at = (letter: string) => letters.find(({ text }) => text === letter)?.at ?? [0, 0];
+    const [a, b, c, d] = ['A', 'B', 'C', 'D'].map(at);
+    expect([a?.[1], d?.[0], c?.[1]]).toEqual([b?.[1], a?.[0], d?.[1]]);
+    expect(b?.[0]).toBeGreaterThan(a?.[0] ?? 0);
+    expect(d?.[1]).toBeGreaterThan(a?.[1] ?? 0);
+  });
+
+  it('gives the length of the diagonals between the inside corners', () => {
+    // Inside 279 - 2 × 11 by 408 - 20 - 11.
+    expect(Math.hypot(257, 377)).toBeCloseTo(456.27, 2);
+    expect(words(drawer())).toContain('Both diagonals inside: 456.27\u00A0mm');
+  });
+
+  it('says what swollen paper would cost at this width', () => {
+    // 0.5 % of 189 mm.
+    const cloth = drawer({
+      space: {
+        kind: 'opening',
+        opening: { width: 574, height: 190, depth: 420 },
+        fit: { side: 0.5, top: 1, behind: 12 },
+      },
+    });
+    expect(words(cloth)).toContain('189\u00A0mm is 0.95\u00A0mm');
+  });
+
+  it('sets what is left over of a fraction of an inch small', () => {
+    const [page] = sheet(drawer(), 'in');
+    const texts = page === undefined ? [] : textsOf(page);
+    // 403 mm is 15.866 in: 15 55/64 and 7 thousandths.
+    expect(texts.find(({ text }) => text === '15\u00A055/64')?.size).toBeGreaterThanOrEqual(5);
+    expect(texts.find(({ text }) => text === '+.007')?.size).toBeLessThan(5);
+  });
+
+  it('shows a groove in slips, a lip and a through front as they are', () => {
+    expect(
+      words(drawer({ bottom: { kind: 'solid', slack: 1, hold: { kind: 'slips', width: 12, height: 22 } } })),
+    ).toContain('Groove front and slips.');
+    // The front stands out 6 mm and half the gap on each side: 279 + 2 × 6.5.
+    expect(words(drawer({ lip: { sides: 6, top: 6, bottom: 0 } })).split(' ')).toContain('292');
+    const through = words(drawer({ joint: { kind: 'through', spacing: { kind: 'even' } } }));
+    expect(through).toContain('gauge, front and back, both faces');
+    expect(through).not.toContain('front’s end');
+  });
+
+  it('has nothing small, nothing over anything else and nothing outside, for any drawer on any paper', () => {
+    fc.assert(
+      fc.property(
+        anyDrawer,
+        fc.constantFrom<Unit>('mm', 'in'),
+        fc.constantFrom(...Object.values(AREAS)),
+        ({ drawer: drawn, parts }, units, area) => {
+          const pages = benchSheet(drawn, parts, { units, area });
+          expect(pages.flatMap(sheetFaults)).toEqual([]);
+          for (const { size } of pages.flatMap(textsOf)) expect(size).toBeGreaterThanOrEqual(3.3);
+          const text = pages.map(wordsOf).join(' ').replaceAll('\u00A0', ' ');
+          for (const { length, width, thickness, roughLength } of parts)
+            for (const measure of [length, width, thickness, roughLength])
+              expect(text).toContain(formatNumber(measure, units));
+        },
+      ),
+      { numRuns: 30 },
+    );
+  }, 30_000);
+});
