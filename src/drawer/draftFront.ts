@@ -1,14 +1,17 @@
-import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
+import { accept, type Result, refuse } from '../complaint.ts';
 import type { Cutter } from '../guided/cutter.ts';
 import { fitToCutter } from '../guided/fitToCutter.ts';
 import { checkRoom, enters } from '../guided/layOutForCutter.ts';
+import { nearestWish, withNearest } from '../guided/nearest.ts';
 import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
 import { DUST } from '../joint/dust.ts';
+import type { Joint } from '../joint/joint.ts';
 import { checkWish, setOut } from '../joint/layOut.ts';
-import { LEAST_PIN } from '../joint/limits.ts';
-import { narrowestTip } from '../joint/spacing.ts';
+import { LEAST_PIN, TARGET_TAIL_IN_PINS } from '../joint/limits.ts';
+import { narrowestTip, type Shared } from '../joint/spacing.ts';
+import type { JointSpec } from '../joint/spec.ts';
 import { tailWidths } from '../joint/tailWidths.ts';
-import { mm, say } from '../units/phrase.ts';
+import { nearestChoice } from './family.ts';
 import { type Choice, grooveMargins, hidingChoices } from './groove.ts';
 import { frontJointSpec, sizesOf } from './sizes.ts';
 import type { DrawerSpec } from './spec.ts';
@@ -24,7 +27,45 @@ export interface FrontDraft {
 }
 
 /** What a drawer's front corners allow; places name the joint's options, and the cutter's keys under `cutter`. */
-export const draftFront = (spec: DrawerSpec): Result<FrontDraft & { grooveShows: boolean }> => {
+export const draftFront = (spec: DrawerSpec): Result<AnyFront> => {
+  const front = draftWithin(spec);
+  const { cutter } = spec;
+  if (front.ok || cutter === undefined) return front;
+  const wish = frontJointSpec(spec, sizesOf(spec).height);
+  return refuse(
+    ...withNearest(front.complaints, nearestFront(spec, nearestWish(wish, cutter)), wish, 'kept'),
+  );
+};
+
+type AnyFront = FrontDraft & { readonly grooveShows: boolean };
+
+/** The corner with the tails nearest to the usual that hides the groove, of a wish that the cutter can cut. */
+const nearestFront = (spec: DrawerSpec, { pinBoard, ...wish }: JointSpec): Joint | undefined => {
+  const { slope, pin } = wish;
+  const front = draftWithin({
+    ...spec,
+    stock: { ...spec.stock, front: { ...spec.stock.front, thickness: pinBoard } },
+    joint: {
+      ...spec.joint,
+      ...(slope && { slope }),
+      ...(pin !== undefined && { pin }),
+      ...(wish.kind === 'lapped' && wish.lap !== undefined && { lap: wish.lap }),
+      spacing: { kind: 'even' },
+    },
+  });
+  if (!front.ok) return undefined;
+  const { resolved, possible } = front.value;
+  const { spacing } = spec.joint;
+  const count = spacing.kind === 'listed' ? spacing.tails.length : spacing.tails;
+  const choice =
+    count === undefined
+      ? nearestChoice(possible, TARGET_TAIL_IN_PINS * resolved.pin)
+      : possible.toSorted((a, b) => Math.abs(a.tails - count) - Math.abs(b.tails - count))[0];
+  const joint = choice && frontWith(resolved, { kind: 'even' }, choice);
+  return joint?.ok ? joint.value : undefined;
+};
+
+const draftWithin = (spec: DrawerSpec): Result<AnyFront> => {
   const wish = frontJointSpec(spec, sizesOf(spec).height);
   const { cutter } = spec;
   const fitted = cutter === undefined ? accept(wish) : fitToCutter(wish, cutter);
@@ -52,7 +93,7 @@ export const draftFront = (spec: DrawerSpec): Result<FrontDraft & { grooveShows:
   if (candidates.length === 0) {
     const tooTight = wished(hiding)[0];
     if (cutter !== undefined && tooTight !== undefined)
-      return refuse(tightComplaint(narrowestTip(spacing, tooTight), cutter, possible.at(-1)));
+      return tightFront(frontWith(resolved, spacing, tooTight), cutter);
     // The groove may ask for a narrower half pin than was wished; what even the narrowest leaves no room for is no matter of the groove.
     const narrowest = tailWidths({ ...resolved, halfPin: { ...resolved.halfPin, lower: LEAST_PIN } });
     if (!narrowest.ok) return narrowest;
@@ -61,11 +102,13 @@ export const draftFront = (spec: DrawerSpec): Result<FrontDraft & { grooveShows:
 };
 
 /** Tails that hide the groove but whose sockets the cutter cannot enter. */
-const tightComplaint = (tip: number, { diameter }: Cutter, most: Choice | undefined): Complaint => ({
-  at: ['tails'],
-  says: say`the narrowest tail would be ${mm(tip)} at its tip; the cutter of ${mm(diameter)} cannot enter its socket, so it must be ${mm(diameter)} or more`,
-  hint:
-    most === undefined
-      ? say`a cutter of smaller diameter, or a higher drawer`
-      : say`${most.tails}, for tails of ${mm(most.tip)}, or a cutter of smaller diameter`,
-});
+const tightFront = (front: Result<Joint>, cutter: Cutter): Result<never> =>
+  refuse(...(front.ok ? checkRoom(front.value, cutter) : front.complaints));
+
+/** The front joint with one of the numbers of tails that hide the groove. */
+export const frontWith = (
+  resolved: ResolvedSpec,
+  spacing: Shared,
+  { tails, lowerHalfPin: lower }: Choice,
+): Result<Joint> =>
+  setOut({ ...resolved, halfPin: { ...resolved.halfPin, lower }, spacing: { ...spacing, tails } });

@@ -9,6 +9,7 @@ import { mm, say } from '../units/phrase.ts';
 import { advise } from './advise.ts';
 import { boardsOf } from './boards.ts';
 import { type Draft, draftDrawer } from './draft.ts';
+import { frontWith } from './draftFront.ts';
 import type { Drawer, DrawerSet, Family } from './drawer.ts';
 import { commonPin, familyTarget, nearestChoice } from './family.ts';
 import { TARGET_RANGE_IN_PINS } from './limits.ts';
@@ -90,12 +91,8 @@ const frontJoint = ({ front, spec: { cutter } }: Draft, aim: number): Result<Joi
     const listed = setOut(resolved);
     return listed.ok ? accept(advised(listed.value)) : listed;
   }
-  const { tails, lowerHalfPin } = choice;
-  const joint = setOut({
-    ...resolved,
-    halfPin: { lower: lowerHalfPin, upper: resolved.halfPin.upper },
-    spacing: { ...resolved.spacing, tails },
-  });
+  const { tails } = choice;
+  const joint = frontWith(resolved, resolved.spacing, choice);
   if (!joint.ok) return joint;
   const alternatives = possible
     .filter((other) => Math.abs(other.tails - tails) === 1)

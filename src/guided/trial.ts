@@ -137,7 +137,7 @@ export const correctTemplate = (
     because:
       move === 0
         ? say`The fit is right: leave the template where it is.`
-        : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} x ${Number(slope.run.toFixed(2))} / 2 = ${mm(Math.abs(move))} towards the ${move > 0 ? 'outside face: wider' : 'inside face: narrower'} pins.`,
+        : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} x ${Number(slope.run.toFixed(2))} / 2 = ${mm(Math.abs(move))} towards the ${move > 0 ? 'outside' : 'inside'} face.`,
     ...sideMoves(measured),
   });
 };

@@ -92,7 +92,7 @@ describe('correctTemplate', () => {
     const loose = correctTemplate({ slope }, { looseness: 0.2 });
     expect(loose.ok && loose.value.move).toBeCloseTo(0.8, 12);
     expect(loose.ok && speak(loose.value.because, 'mm')).toBe(
-      'Loose by 0.2 mm: 0.2 mm x 8 / 2 = 0.8 mm towards the outside face: wider pins.',
+      'Loose by 0.2 mm: 0.2 mm x 8 / 2 = 0.8 mm towards the outside face.',
     );
     const tight = correctTemplate({ slope }, { looseness: -0.2 });
     expect(tight.ok && tight.value.move).toBeCloseTo(-0.8, 12);
