@@ -150,14 +150,4 @@ describe('a log of trials', () => {
       spread: 0,
     });
   });
-
-  it('loses no trial where several are kept at once', async () => {
-    const { appendLine } = await import('../../src/files/appendLine.ts');
-    const log = join(folder(), 'deep', 'cutter.log');
-    const lines = Array.from({ length: 40 }, (_, i) => `{"angle":14,"depth":9.5,"loose":${i / 100}}\n`);
-    await Promise.all(lines.map((line) => appendLine(log, line)));
-    expect(readFileSync(log, 'utf8').split('\n').sort()).toEqual(
-      ['', ...lines.map((line) => line.trimEnd())].sort(),
-    );
-  });
 });
