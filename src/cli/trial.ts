@@ -53,7 +53,7 @@ export const addTrial = (program: Command): void => {
 Examples:
   halfpin trial --cutter-angle 14 --depth 9.5 --loose 0.2
   halfpin trial --slope 1:8 --tight 0.1 --proud 0.3
-  halfpin trial examples/haberdashery-chest-guided.yaml --joint "Buttons front" --loose 0.15
+  halfpin trial examples/trinket-box.yaml --joint "Box corner" --loose 1/64
 `,
     )
     .action(async (plan: string | undefined, options: TrialOptions) => {
