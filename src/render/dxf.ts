@@ -50,7 +50,7 @@ export const renderDxf = (layers: readonly DxfLayer[], written: string): string 
       );
   }
   // A comment before all else, which every reader passes over, says who wrote the file.
-  return `999\n${written}\n${dxf.stringify()}`;
+  return `999\n${written.replace(/\p{Cc}+/gu, ' ')}\n${dxf.stringify()}`;
 };
 
 /** To the millionth of a mm, without what floats leave behind. */
