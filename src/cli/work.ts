@@ -7,6 +7,7 @@ import type { Cutting } from '../guided/cutting.ts';
 import { layOutWith, type Tooling } from '../guided/layOutWith.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { LaidJoint } from '../plan/layOutPlan.ts';
+import type { PlanComplaint } from '../plan/planComplaint.ts';
 import { quote, type Unit } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
 import { adviseClimate, type Climate } from '../wood/climate.ts';
@@ -98,32 +99,29 @@ const workOfPlan = async (file: string, options: JointOptions): Promise<Work> =>
     );
   const bytes = await readInput(file, 'a plan; try halfpin start to begin one');
   // Reading plans takes a parser and a checker that a single corner has no need of.
-  const [{ readPlan }, { formatPlanComplaint }, { layOutPlan }] = await Promise.all([
-    import('../plan/readPlan.ts'),
-    import('../plan/planComplaint.ts'),
+  const [{ layOutPlan }, { formatPlanComplaint }] = await Promise.all([
     import('../plan/layOutPlan.ts'),
+    import('../plan/planComplaint.ts'),
   ]);
-  const reading = readPlan(bytes);
-  const plan = reading.ok ? reading.plan : reading.sound;
-  const units = options.units === 'in' || options.units === 'mm' ? options.units : plan.units;
-  const refusePlan = (later: readonly Complaint[]): never => {
+  const reading = layOutPlan(bytes);
+  const planned = reading.ok ? reading.value.plan.units : reading.units;
+  const units = options.units === 'in' || options.units === 'mm' ? options.units : planned;
+  const refusePlan = (complaints: readonly PlanComplaint[]): never => {
     throw new Failure(
-      [...(reading.ok ? [] : reading.complaints), ...later.map(reading.locate)]
-        .sort((a, b) => a.line - b.line || a.column - b.column)
-        .map((complaint) => formatPlanComplaint(file, complaint, units)),
+      complaints.map((complaint) => formatPlanComplaint(file, complaint, units)),
       WRONG_INPUT,
     );
   };
-  const { set, joints, complaints } = layOutPlan(plan);
-  if (!reading.ok || complaints.length > 0 || set === undefined) return refusePlan(complaints);
+  if (!reading.ok) return refusePlan(reading.complaints);
 
+  const { plan, set, joints, locate } = reading.value;
   const cutting = changeTools(plan.cutting, options, units);
   if (!cutting.ok) return refuseOptions(cutting.complaints, units);
   const cuts = cutAll(namedCorners({ set, joints }), cutting.value);
   if (!cuts.ok) {
     // A tool that was typed is blamed where it was typed.
     const typed = cuts.complaints.map(atCutterOption).filter(({ at }) => isTyped(options, at[0]));
-    return typed.length > 0 ? refuseOptions(typed, units) : refusePlan(cuts.complaints);
+    return typed.length > 0 ? refuseOptions(typed, units) : refusePlan(cuts.complaints.map(locate));
   }
   const { climate } = plan;
   return {

@@ -4,7 +4,10 @@ import { layOutSet } from '../drawer/layOutSet.ts';
 import { fromEntry } from '../drawer/places.ts';
 import { layOutWith } from '../guided/layOutWith.ts';
 import type { Joint } from '../joint/joint.ts';
+import type { Unit } from '../units/length.ts';
 import type { Plan } from './plan.ts';
+import type { PlanComplaint } from './planComplaint.ts';
+import { readPlan } from './readPlan.ts';
 
 /** A corner that belongs to no drawer, set out. */
 export interface LaidJoint {
@@ -12,20 +15,44 @@ export interface LaidJoint {
   readonly joint: Joint;
 }
 
-/** Everything of a plan that can be set out, and what is wrong with the rest; places start at the plan's top. */
-export const layOutPlan = ({
-  drawers,
-  target,
-  joints,
-  cutting,
-}: Plan): { set?: DrawerSet; joints: readonly LaidJoint[]; complaints: readonly Complaint[] } => {
-  const set = layOutSet(drawers, target);
-  const complaints: Complaint[] = set.ok ? [] : [...set.complaints];
-  const laidJoints = joints.flatMap(({ name, spec }, i): LaidJoint[] => {
-    const laid = layOutWith(spec, cutting ?? {});
+/** A plan that can be made, with everything set out. */
+export interface LaidOut {
+  readonly plan: Plan;
+  readonly set: DrawerSet;
+  /** Corners that belong to no drawer, in the plan's order. */
+  readonly joints: readonly LaidJoint[];
+  /** Where in the plan's text a complaint that comes up later belongs; its place starts at the plan's top. */
+  readonly locate: (complaint: Complaint) => PlanComplaint;
+}
+
+export type Reading =
+  | { readonly ok: true; readonly value: LaidOut }
+  | {
+      readonly ok: false;
+      /** From the top of the text down. */
+      readonly complaints: readonly PlanComplaint[];
+      /** The unit to tell them in, as far as the plan says it. */
+      readonly units: Unit;
+    };
+
+/** Reads a plan and sets everything out, or says all that is wrong with it and in which line. */
+export const layOutPlan = (given: string | Uint8Array): Reading => {
+  const reading = readPlan(given);
+  const plan = reading.ok ? reading.plan : reading.sound;
+  const set = layOutSet(plan.drawers, plan.target);
+  const later: Complaint[] = set.ok ? [] : [...set.complaints];
+  const joints = plan.joints.flatMap(({ name, spec }, i): LaidJoint[] => {
+    const laid = layOutWith(spec, plan.cutting ?? {});
     if (laid.ok) return [{ name, joint: laid.value }];
-    complaints.push(...fromEntry(['joints', i], laid.complaints));
+    later.push(...fromEntry(['joints', i], laid.complaints));
     return [];
   });
-  return { ...(set.ok && { set: set.value }), joints: laidJoints, complaints };
+  const complaints = [...(reading.ok ? [] : reading.complaints), ...later.map(reading.locate)];
+  return complaints.length > 0 || !set.ok
+    ? {
+        ok: false,
+        complaints: complaints.sort((a, b) => a.line - b.line || a.column - b.column),
+        units: plan.units,
+      }
+    : { ok: true, value: { plan, set: set.value, joints, locate: reading.locate } };
 };

@@ -7,11 +7,13 @@ import type { Fonts } from './fonts.ts';
 import { outlineText } from './outlines.ts';
 import { svgNumber } from './svgNumber.ts';
 
+/** What an SVG file says of itself. */
 export interface SvgMeta {
   readonly title: string;
   readonly description?: string;
 }
 
+/** What an SVG is made with. */
 export interface SvgTools {
   readonly fonts: Fonts;
   /** The browser's window, or the one of `svgWindow.ts`. */

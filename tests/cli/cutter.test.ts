@@ -41,7 +41,7 @@ describe('a corner laid out for a cutter', () => {
     const { guided } = joint(...through, '--straight', '6');
     expect(guided).toMatchObject({ socketRadius: 0, pinCut: { kind: 'straight', diameter: 6, depth: 14 } });
     expect(refusals('lay', ...through, '--straight', '60')[0]).toMatch(
-      /^--straight: the straight cutter is 60 mm; to pass the narrowest socket it must be more than 0 mm and at most [\d.]+ mm; try /u,
+      /^--straight: the straight cutter is 60 mm; to pass the narrowest socket it must be 1 mm to [\d.]+ mm; try /u,
     );
   });
 
