@@ -3,7 +3,7 @@ import { type Affine, compose, translation } from '../drawing/affine.ts';
 import type { Box, Drawing } from '../drawing/drawing.ts';
 import type { Page } from '../drawing/page.ts';
 import type { Unit } from '../units/length.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, mm, say } from '../units/phrase.ts';
 import { type Correction, correctPage } from './correction.ts';
 import { drawFrame, printableHeightFor, usableBox } from './frame.ts';
 import { type Place, pack } from './pack.ts';
@@ -88,7 +88,7 @@ const LEAST_WIDTH = 40;
 
 const tooNarrow = ({ name }: Paper, { width }: Size): Complaint => ({
   at: ['paper'],
-  says: say`${name} leaves ${mm(Math.max(0, width))} across to draw on, once the printer's lean is put right over its whole length; it must be ${mm(LEAST_WIDTH)} or more`,
+  says: say`${name} leaves ${mm(Math.max(0, width))} across to draw on, once the printer's lean is put right over its whole length; it must be ${atLeast(LEAST_WIDTH)} or more`,
   hint: say`sheets instead of a roll, or a wider roll`,
 });
 
