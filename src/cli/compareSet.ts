@@ -8,10 +8,11 @@ import { glueArea } from '../joint/settings.ts';
 import { printJson } from '../render/json.ts';
 import { formatLength, formatNumber, parseLength, type Unit } from '../units/length.ts';
 import type { CompareOptions } from './compare.ts';
+import { familySentence } from './familySentence.ts';
 import { fitTable } from './fitTable.ts';
 import { type JointOptions, readJointOptions } from './jointOptions.ts';
 import { adviceText, wrapText } from './jointText.ts';
-import { loadWork } from './work.ts';
+import { atOption, loadWork, toolingOf } from './work.ts';
 
 /** The corners to be compared, in the order of the cabinet. */
 export interface Comparison {
@@ -65,16 +66,20 @@ const ofWidths = (plan: string | undefined, options: JointOptions, typed: string
   const parsed = typed.split(',').map((part) => parseLength(part, unit));
   const wrong = parsed.flatMap((each) => (each.ok ? [] : under(['widths'], each.complaints)));
   const widths = parsed.flatMap((each) => (each.ok ? [each.value] : []));
-  const { spec, units, complaints } = readJointOptions({
+  const { spec, units, cutting, pitch, complaints } = readJointOptions({
     ...USUAL_BOARDS,
     ...options,
     ...(options.kind === undefined && { kind: 'lapped' }),
     width: `${widths[0] ?? 100}mm`,
   });
-  const laid = spec && wrong.length === 0 ? layOutWidths(spec, widths) : undefined;
+  const laid = spec && wrong.length === 0 ? layOutWidths(spec, widths, toolingOf(cutting, pitch)) : undefined;
   if (laid?.ok !== true || complaints.length > 0)
     return refuseOptions(
-      [...wrong, ...complaints, ...(laid?.ok === false ? laid.complaints.map(atOption) : [])],
+      [
+        ...wrong,
+        ...complaints,
+        ...(laid?.ok === false ? laid.complaints.map((each) => atOption(atKey(each), pitch)) : []),
+      ],
       units,
     );
   return {
@@ -87,7 +92,7 @@ const ofWidths = (plan: string | undefined, options: JointOptions, typed: string
 };
 
 /** A width is blamed by its option; all else by its own. */
-const atOption = ({ at: [, key, ...rest], ...complaint }: Complaint): Complaint => ({
+const atKey = ({ at: [, key, ...rest], ...complaint }: Complaint): Complaint => ({
   ...complaint,
   at: key === 'width' || key === undefined ? ['widths'] : [key, ...rest],
 });
@@ -123,10 +128,8 @@ const text = ({ units, family, rows, advice }: Comparison): string[] => [
     1,
   ),
   '',
-  ...wrapText(spreadSentence(family, units)),
+  ...wrapText(familySentence(family, units)),
   ...adviceText(advice, units),
 ];
 
 /** What is said of the set as a whole. */
-const spreadSentence = ({ target, spread }: Family, units: Unit): string =>
-  `The set keeps to tails of ${formatLength(target, units)}; its widest tail is ${spread.toFixed(2)} times its narrowest.`;

@@ -1,17 +1,17 @@
 import type { Complaint } from '../complaint.ts';
-import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
-import { mm, type Phrase, say } from '../units/phrase.ts';
+import type { ResolvedSpec } from '../joint/defaults.ts';
+import { atLeast, atMost, mm, type Phrase, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
+import { frontCorner } from './frontCorner.ts';
 import { grooveMiss, hidingChoices } from './groove.ts';
 import { GROOVE_SPARE } from './limits.ts';
 import type { Remedies } from './remedies.ts';
-import { frontJointSpec, sizesOf } from './sizes.ts';
 import type { DrawerSpec, Groove } from './spec.ts';
 
 /** Says by how much a drawer's groove misses the lowest tail, and what would help. */
 export const grooveComplaint = (spec: DrawerSpec, remedies: Remedies): Complaint => {
   const { groove } = spec;
-  const corner = withDefaults(frontJointSpec(spec, sizesOf(spec).height));
+  const corner = frontCorner(spec);
   const { low, high } = grooveMiss(corner, groove);
   const misses = [
     ...(low > 0 ? [say`lies ${mm(low)} too low`] : []),
@@ -34,9 +34,12 @@ const hint = ({ offset, pin, slope }: Remedies, tails: number | undefined): Phra
   const help: Phrase[] = [];
   const useless: string[] = [];
   if (offset === undefined) useless.push('groove offset');
-  else help.push(say`a groove offset of at ${offset.bound} ${mm(offset.value)}`);
+  else
+    help.push(
+      say`a groove offset of at ${offset.bound} ${offset.bound === 'least' ? atLeast(offset.value) : atMost(offset.value)}`,
+    );
   if (pin === undefined) useless.push('pin width');
-  else help.push(say`a pin of at most ${mm(pin)}`);
+  else help.push(say`a pin of at most ${atMost(pin)}`);
   if (slope === undefined) useless.push('slope');
   else help.push(say`a slope of at most ${formatSlope(slope)}`);
   if (tails !== undefined) help.push(say`${tails} ${tails === 1 ? 'tail' : 'tails'}`);

@@ -1,28 +1,32 @@
 import { accept, type Result, refuse } from '../complaint.ts';
+import { checkSizes } from '../joint/checkSizes.ts';
 import { withDefaults } from '../joint/defaults.ts';
 import { DUST } from '../joint/dust.ts';
 import { LEAST_PIN } from '../joint/limits.ts';
 import { leastTip } from '../joint/spacing.ts';
 import type { JointSpec } from '../joint/spec.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 
 /**
  * A wish spaced as a machine spaces it: tails and pins at a fixed pitch, from the middle of one pin to that of the next,
  * the same for every width of board. Both half pins are alike, and take what the pitch leaves: of the counts that can be
  * cut, the one whose half pins are nearest in width to a pin.
  * @param wish its spacing and half pins do not count
- * @returns the wish with listed tails, or why the pitch does not work; the place is `pitch`
+ * @param entry the narrowest tail whose socket can be cut, where a cutter must enter it
+ * @returns the wish with listed tails, or why the pitch does not work; the place is `pitch`, or that of a size that is wrong in itself
  */
-export const atPitch = (wish: JointSpec, pitch: number): Result<JointSpec> => {
+export const atPitch = (wish: JointSpec, pitch: number, entry = 0): Result<JointSpec> => {
   const resolved = withDefaults(wish);
+  const sizes = checkSizes(wish, resolved);
+  if (sizes.length > 0) return refuse(...sizes);
   const { pin, width } = resolved;
   const tip = pitch - pin;
-  const least = leastTip(resolved);
+  const least = Math.max(leastTip(resolved), entry);
   const most = width - 2 * LEAST_PIN + pin;
   if (!(tip >= least - DUST && pitch <= most + DUST))
     return refuse({
       at: ['pitch'],
-      says: say`a pitch of ${mm(pitch)} leaves tails of ${mm(Math.max(0, tip))} beside pins of ${mm(pin)}; it must be ${mm(least + pin)} to ${mm(most)} here`,
+      says: say`a pitch of ${mm(pitch)} leaves tails of ${mm(Math.max(0, tip))} beside pins of ${mm(pin)}; it must be ${atLeast(least + pin)} to ${atMost(most)} here`,
       hint: say`a wider pitch, or narrower pins`,
     });
   // Every tail more takes half a pitch from either half pin.

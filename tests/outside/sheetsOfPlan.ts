@@ -1,5 +1,7 @@
+import { guidesOf } from '../../src/cli/guidesOf.ts';
 import { loadWork } from '../../src/cli/work.ts';
 import type { Page } from '../../src/drawing/page.ts';
+import { guidePiece } from '../../src/guided/drawGuide.ts';
 import type { PrinterError } from '../../src/paper/correction.ts';
 import { layPages } from '../../src/paper/sheets.ts';
 import { parsePaper } from '../../src/paper/sizes.ts';
@@ -20,8 +22,10 @@ export const sheetsOfPlan = async (
   file: string,
   { paper: name, margin, units, flat, rods, error }: Wish,
 ): Promise<Page[]> => {
-  const { title, set, joints } = await loadWork(file, { units });
-  const work = { drawers: set.drawers, joints, units, ...(set.family && { family: set.family }) };
+  const loaded = await loadWork(file, { units });
+  const { title, set, joints } = loaded;
+  const guides = guidesOf(loaded).map(({ guide, titles }) => guidePiece(guide, titles));
+  const work = { guides, drawers: set.drawers, joints, units, ...(set.family && { family: set.family }) };
   const pieces = setPieces(work, { boards: ['tail', 'pin'], flat, rods });
   const paper = parsePaper(name);
   if (!paper.ok) throw new Error(name);

@@ -1,8 +1,9 @@
 import * as z from 'zod';
 import type { Complaint, Place, Result } from '../../complaint.ts';
+import { checkAngle } from '../../guided/cutter.ts';
 import { parseLength, type Unit } from '../../units/length.ts';
 import { LONGEST_NAME, parseName } from '../../units/name.ts';
-import { mm, type Phrase, say } from '../../units/phrase.ts';
+import { atLeast, atMost, mm, type Phrase, say } from '../../units/phrase.ts';
 import { parseSlope } from '../../units/slope.ts';
 import type { Range } from './ranges.ts';
 
@@ -52,7 +53,11 @@ export const lengths =
         if (!read.ok) return complain(sink, given, read.complaints[0] ?? { says: say`this is not a length` });
         const { value } = read;
         if (value >= least && value <= most) return value;
-        return complain(sink, given, outside(say`${mm(value)}`, say`${mm(least)}`, say`${mm(most)}`));
+        return complain(
+          sink,
+          given,
+          outside(say`${mm(value)}`, say`${atLeast(least)}`, say`${atMost(most)}`),
+        );
       });
 
 /** A bare number written as text, as it should be: without its quotes. */
@@ -97,6 +102,15 @@ export const slope = () =>
       const read = parseSlope(given);
       if (read.ok) return read.value;
       return complain(sink, given, read.complaints[0] ?? { says: say`this is not a slope` });
+    });
+
+/** A cutter's angle off its axis, in degrees. */
+export const cutterAngle = () =>
+  z
+    .number({ error: ({ input }) => `an angle in degrees, such as 8${unquoted(input)}` })
+    .transform((given, sink): number => {
+      const [wrong] = checkAngle(given);
+      return wrong === undefined ? given : complain(sink, given, wrong);
     });
 
 /** One of a few words. */
