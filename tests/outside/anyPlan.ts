@@ -50,7 +50,7 @@ export const anyPlan: fc.Arbitrary<string> = fc
     stock: fc.record({ front: tenths(12, 26), side: tenths(6, 16) }),
     joint: corner,
     groove: fc.record({ offset: tenths(4, 14), width: tenths(3, 6) }),
-    drawers: fc.array(drawer, { maxLength: 4 }),
+    drawers: fc.array(drawer, { maxLength: 2 }),
     joints: fc.array(joint, { maxLength: 2 }),
     lip: fc.option(tenths(3, 10), { nil: undefined }),
   })
