@@ -1,4 +1,5 @@
 // `npm run mutation [folder…]`: how many faults, put into each folder one at a time, its own tests find.
+import { availableParallelism } from 'node:os';
 import { Stryker } from '@stryker-mutator/core';
 
 const FOLDERS = ['joint', 'drawer', 'guided', 'wood'];
@@ -12,7 +13,8 @@ for (const folder of asked.length > 0 ? asked : FOLDERS) {
     testRunner: 'vitest',
     vitest: { configFile: 'tests/mutation/vitest.config.ts', dir: `tests/${folder}`, related: false },
     mutate: [`src/${folder}/**/*.ts`],
-    concurrency: 2,
+    // It takes long: a core is kept free for other work.
+    concurrency: Math.max(1, availableParallelism() - 1),
     reporters: ['clear-text', 'json'],
     clearTextReporter: { allowColor: false, logTests: false, reportTests: false, reportScoreTable: true },
     jsonReporter: { fileName: `.mutation/${folder}.json` },
