@@ -78,11 +78,16 @@ if (EVERY)
       writeFileSync(
         join(folder, 'use.ts'),
         [
-          "import { layOut, type Joint, renderPdf, readPlan, findWood, layOutForCutter } from 'halfpin';",
+          "import { cutJoint, type Cutting, findWood, guidePiece, guidesToMake, layOut, layOutPlan, type Joint, type Piece, renderPdf } from 'halfpin';",
           "const corner = layOut({ kind: 'through', width: 96, tailBoard: 11, pinBoard: 20, spacing: { kind: 'even' } });",
           'export const tips: readonly number[] = corner.ok ? corner.value.tails.map(({ tip }) => tip[1] - tip[0]) : [];',
           'export const first = (joint: Joint): number | undefined => joint.tails[0]?.base[0];',
-          'export { findWood, layOutForCutter, readPlan, renderPdf };',
+          'export const guidesOf = (joint: Joint, cutting: Cutting): Piece[] => {',
+          '  const cut = cutJoint(joint, cutting);',
+          "  const corner = { item: 'Lid', stem: 'lid', guides: cut.ok ? cut.value.guides : [] };",
+          "  return guidesToMake([corner], 'mm').map(({ guide, titles }) => guidePiece(guide, titles));",
+          '};',
+          'export { findWood, layOutPlan, renderPdf };',
           '// @ts-expect-error a lap belongs to a lapped joint',
           "layOut({ kind: 'through', lap: 5, width: 96, tailBoard: 11, pinBoard: 20, spacing: { kind: 'even' } });",
         ].join('\n'),
