@@ -117,7 +117,12 @@ const largerThan = ({ name, width, height }: Paper): Paper[] => {
 };
 
 /** The guides of every corner that is cut with a bush, under the names of its templates. */
-const guidesOf = ({ set, joints, units, cuts }: Work): NamedGuide[] => {
+export const guidesOf = ({
+  set,
+  joints,
+  units,
+  cuts,
+}: Pick<Work, 'set' | 'joints' | 'units' | 'cuts'>): NamedGuide[] => {
   const stem = stems();
   const guides = (joint: Joint) => cuts.get(joint)?.guides ?? [];
   return guidesToMake(
