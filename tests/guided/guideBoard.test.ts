@@ -103,6 +103,28 @@ describe('any guide', () => {
     ]);
   });
 
+  it('says the narrowest finger where slots differ, and no bush where even the cutter itself is too thick', () => {
+    // Between the sockets lie pins of 20 and 9: 9 + 12.7 - 20 = 1.7.
+    const uneven: JointSpec = {
+      ...LAPPED,
+      width: 116,
+      halfPin: { lower: 6, upper: 6 },
+      spacing: { kind: 'listed', tails: [25, 25, 25], pins: [20, 9] },
+    };
+    const { pin: _, ...listed } = uneven;
+    expect(refusal(listed, 'pin', 20)[0]).toMatch(
+      /leaves a finger of 1\.7 mm between two slots for the pins; .*; try a bush of at most 18\.7 mm, or pins wider by 1\.3 mm/u,
+    );
+    // 12.7 + t - b must be 3 between tails of t: 15 - 12.7 wide bushes leave it, so only wider tails are offered.
+    const narrow: JointSpec = {
+      ...LAPPED,
+      width: 44,
+      halfPin: { lower: 3, upper: 3 },
+      spacing: { kind: 'even', tails: 2 },
+    };
+    expect(refusal(narrow, 'tail', 22)[0] ?? '').toMatch(/^bush: a guide bush of 22 mm leaves a finger/u);
+  });
+
   it('is one closed outline that never crosses itself, with every arc of the radius of the bush', () => {
     fc.assert(
       fc.property(
@@ -114,6 +136,7 @@ describe('any guide', () => {
           const guide = guideBoard(joint, CUTTER, guided, board, bush);
           if (!guide.ok) return;
           const { outline } = guide.value;
+          expect(outline.filter(({ bulge }) => bulge !== undefined).length).toBeGreaterThan(2);
           outline.forEach(({ at: [x0, y0], bulge }, i) => {
             if (bulge === undefined) return;
             const [x1, y1] = outline[i + 1]?.at ?? [Number.NaN, Number.NaN];

@@ -46,6 +46,14 @@ describe('the straight cutter', () => {
     expect(checkStraight(joint, mostStraight(joint))).toEqual([]);
   });
 
+  it('must pass the narrowest of sockets that differ', () => {
+    const { pin: _, ...wish } = THROUGH;
+    const uneven = cutOf({ ...wish, spacing: { kind: 'graded', tails: 3, ratio: 0.7, from: 'edge' } }).joint;
+    const bases = uneven.tails.map(({ base }) => base[1] - base[0]);
+    expect(Math.max(...bases)).toBeGreaterThan(1.5 * Math.min(...bases));
+    expect(mostStraight(uneven)).toBeCloseTo(Math.min(...bases) * Math.cos(ANGLE), 9);
+  });
+
   it('is as thick as the dovetail cutter unless the sockets are narrower, then the most whole mm', () => {
     expect(defaultStraight(joint, CUTTER)).toBe(12.7);
     const narrow = cutOf({ ...THROUGH, spacing: { kind: 'even', tails: 6 } }).joint;
