@@ -93,6 +93,17 @@ describe('drawers cut with a router', () => {
     expect(refusals(drawer(through))[0]).toMatch(/slope 1:7\.12, pin board 14 mm$/u);
   });
 
+  it('are refused a back deeper than the cutter cuts, at the cutter and no drawer', () => {
+    // Lapped by 10 the front is 10 mm deep, the through back 11.
+    const shallow = guided({
+      cutter: { ...CUTTER, length: 10.5 },
+      joint: { kind: 'lapped', halfPin: { lower: 6, upper: 6 }, lap: 10, spacing: free },
+    });
+    expect(refusals(drawer(shallow))[0]).toMatch(
+      /^cutter\.length: "Buttons": back corners: the cutter cuts 10\.5 mm deep; the joint is 11 mm deep/u,
+    );
+  });
+
   it('are told the nearest layout with the number of tails that was wished', () => {
     const wished = (spacing: DrawerSpec['joint']['spacing']) =>
       refusals(
