@@ -1,4 +1,5 @@
 import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -10,8 +11,8 @@ const GUIDED_CHEST = resolve('examples/haberdashery-chest-guided.yaml');
 const BOX = resolve('examples/trinket-box.yaml');
 
 const COMMANDS: readonly (readonly string[])[] = [
-  ...(EVERY ? [['draw', CHEST, '--rods', '--as', 'pdf,svg', '--out', 'out']] : []),
-  ['draw', EVERY ? GUIDED_CHEST : GUIDED, '--rods', '--as', 'pdf,svg,dxf', '--out', 'out'],
+  ...(EVERY ? [['draw', CHEST, '--rods', '--as', 'pdf,svg', '--out', 'out/chest']] : []),
+  ['draw', EVERY ? GUIDED_CHEST : GUIDED, '--rods', '--as', 'pdf,svg,dxf', '--out', 'out/guided'],
   ['trial', '--slope', '1:8', '--loose', '0.2', '--log', 'out/trials.log', '--out', 'out'],
   ['compare', CHEST, '--out', 'out'],
   ['proof', '--out', 'out'],
@@ -33,8 +34,11 @@ const everything = async (node: string, env: NodeJS.ProcessEnv = {}): Promise<Re
       return [args.join(' '), stdout] as const;
     }),
   );
-  const files = filesIn(join(at.root, 'out'));
-  expect([...files.keys()]).toEqual(expect.arrayContaining(['trials.log', 'proof-a4.pdf']));
+  // Bytes that differ are told by their file's name: no one would read them.
+  const files = [...filesIn(join(at.root, 'out'))].map(
+    ([name, bytes]) => [name, createHash('sha256').update(bytes).digest('hex')] as const,
+  );
+  expect(files.map(([name]) => name)).toEqual(expect.arrayContaining(['trials.log', 'proof-a4.pdf']));
   rmSync(at.root, { recursive: true });
   return { ...Object.fromEntries(files), ...Object.fromEntries(said) };
 };
