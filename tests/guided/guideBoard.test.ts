@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { flatten } from '../../src/drawing/outline.ts';
 import { type GuideBoard, guideBoard } from '../../src/guided/guideBoard.ts';
+import { guidedCut } from '../../src/guided/guided.ts';
+import { mostStraight } from '../../src/guided/straightPasses.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from './example.ts';
@@ -83,6 +85,21 @@ describe('a guide for through pins', () => {
       expect(outside[2 * i + 1]).toBeCloseTo(tip[0] - off, 9);
       expect(outside[2 * i + 2]).toBeCloseTo(tip[1] + off, 9);
     });
+  });
+});
+
+describe('a guide for through pins whose sockets are as narrow as their cutter at the inside', () => {
+  it('closes its slots where the outermost passes meet, at the fence, and else 2 mm past it', () => {
+    const { joint } = cutOf(THROUGH);
+    const closesAt = (straight: number, bush: number): number => {
+      const guide = guideBoard(joint, CUTTER, guidedCut(joint, CUTTER, straight), 'pin', bush);
+      if (!guide.ok) throw new Error(JSON.stringify(guide.complaints));
+      const { points } = flatten(guide.value.outline);
+      const back = Math.min(...points.map(([x]) => x));
+      return Math.min(...points.map(([x]) => x).filter((x) => x > back)) + bush / 2;
+    };
+    expect(closesAt(mostStraight(joint), 30)).toBeCloseTo(0, 3);
+    expect(closesAt(8, 12)).toBeCloseTo(-2, 3);
   });
 });
 

@@ -148,6 +148,11 @@ describe('layOutForCutter', () => {
     );
   });
 
+  it('speaks of the average where the tails of the nearest layout differ', () => {
+    const graded: JointSpec = { ...FRONT, pin: 5, spacing: { kind: 'graded', ratio: 0.9, from: 'edge' } };
+    expect(refusals(graded)[0]).toMatch(/the nearest layout that works: 3 tails of on average 28\.68 mm/u);
+  });
+
   it('refuses a round that would take all of a thin tail board', () => {
     expect(refusals({ ...FRONT, tailBoard: 4 })[0]).toBe(
       "cutter.diameter: the cutter's round of 4.24 mm takes all of a socket 4 mm long; try a diameter of at most 8.2 mm, or a thicker tail board",

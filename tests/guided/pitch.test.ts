@@ -66,6 +66,8 @@ describe('atPitch', () => {
     expect(laid(SIDE, 26).tails).toHaveLength(5);
     // Six leave half pins of 1 exactly: (150 - 6 x 25.5 + 5) / 2.
     expect(laid(SIDE, 25.5).tails).toHaveLength(6);
+    // Eleven would leave 1.05, ten leave 8: nearer to 5.
+    expect(laid(SIDE, 13.9).tails).toHaveLength(10);
   });
 
   it('lays out whatever it accepts', () => {
