@@ -8,15 +8,14 @@ import {
   DEFAULT_MARGIN,
   formatLength,
   formatPlanComplaint,
-  layOutSet,
+  layOutPlan,
   layPages,
   parsePaper,
   parts,
-  readPlan,
   renderPdf,
+  sentence,
   setLayouts,
   setPieces,
-  speak,
 } from 'halfpin';
 
 const PLAN = `
@@ -31,29 +30,25 @@ drawers:
   - {name: Cloth, opening: {width: 574, height: 190, depth: 420}}
 `;
 
-// A plan is read whole, or every complaint about it comes back with its line and column.
-const reading = readPlan(PLAN);
-if (!reading.ok)
-  throw new Error(reading.complaints.map((each) => formatPlanComplaint('plan', each, 'mm')).join('\n'));
-const { name: title, units, drawers: specs } = reading.plan;
-
-// The set as a whole: sizes, corners, and what they have in common.
-const set = layOutSet(specs);
-if (!set.ok) throw new Error(set.complaints.map(({ says }) => speak(says, units)).join('\n'));
-const { drawers, family } = set.value;
-for (const { spec, front } of drawers)
+// A plan is read and set out whole, or every complaint about it comes back with its line and column.
+const laid = layOutPlan(PLAN);
+if (!laid.ok)
+  throw new Error(laid.complaints.map((each) => formatPlanComplaint('plan', each, laid.units)).join('\n'));
+const { plan, set, joints } = laid.value;
+const { name: title, units } = plan;
+for (const { spec, front } of set.drawers)
   console.log(`${spec.name}: ${front.tails.length} tails at each front corner`);
-for (const { drawer, part, count, roughLength } of parts(set.value))
+for (const { drawer, part, count, roughLength } of parts(set))
   console.log(`${count} x ${drawer} ${part}, ${formatLength(roughLength, units)} in the rough`);
 
 // Every corner as a template, packed on sheets of paper.
 const paper = parsePaper('A4');
 if (!paper.ok) throw new Error('A4 is a paper');
-const work = { drawers, joints: [], units, ...(family && { family }) };
+const work = { ...set, joints, units };
 const wish = { title, paper: paper.value, margin: DEFAULT_MARGIN };
 const [templates] = setLayouts(work, setPieces(work, BOTH_BOARDS), wish);
 const sheets = layPages(templates.layout);
-if (!sheets.ok) throw new Error(sheets.complaints.map(({ says }) => speak(says, units)).join('\n'));
+if (!sheets.ok) throw new Error(sheets.complaints.map((each) => sentence(each, units)).join('\n'));
 
 // The fonts come with the package.
 const font = (file) => readFileSync(fileURLToPath(import.meta.resolve(`halfpin/fonts/${file}`)));

@@ -3,20 +3,22 @@
  * reads no files, no clock and no environment, and the same input gives the same result, to the byte.
  *
  * Lengths are mm throughout. What can be wrong comes back as a {@link Result}: a value, or every {@link Complaint} about
- * the input at once; {@link speak} turns a complaint's phrases into text in the reader's unit.
+ * the input at once; {@link sentence} turns one into a line of text in the reader's unit.
  *
- * The way from a plan to paper: {@link readPlan} → {@link layOutSet} and {@link layOut} → {@link setPieces} and
- * {@link setLayouts} → {@link layPages} → {@link renderPdf}, or {@link renderSvg} for one piece.
+ * The way from a plan to paper: {@link layOutPlan} → {@link setPieces} and {@link setLayouts} → {@link layPages} →
+ * {@link renderPdf}, or {@link renderSvg} for one piece. Without a plan it begins at {@link layOutSet} for drawers, and at
+ * {@link layOut} or {@link layOutWith} for one corner. With a cutter, {@link cutJoint} gives a corner's passes and guides,
+ * {@link guidesToMake} equal ones once, and {@link guidePiece} and {@link guideLayers} draw them.
  *
  * @example One corner, its tails from the reference edge up
  * ```ts
- * import { layOut, speak } from 'halfpin';
+ * import { layOut, sentence } from 'halfpin';
  *
  * const corner = layOut({
  *   kind: 'lapped', width: 96, tailBoard: 11, pinBoard: 20, slope: { run: 7 }, spacing: { kind: 'even' },
  * });
  * if (corner.ok) for (const { tip, base } of corner.value.tails) console.log(tip, base);
- * else for (const { at, says } of corner.complaints) console.error(at.join('.'), speak(says, 'mm'));
+ * else for (const complaint of corner.complaints) console.error(complaint.at.join('.'), sentence(complaint, 'mm'));
  * ```
  *
  * A whole set, from its plan to a PDF: `examples/library.mjs`.
@@ -67,11 +69,15 @@ export type { Page, Placed } from './drawing/page.ts';
 export { PENS } from './drawing/pens.ts';
 // Cutting with a router and a guide.
 export { adviseCutter, CAUTIONS } from './guided/cautions.ts';
+export { cutJoint, type JointCut } from './guided/cutJoint.ts';
 export { type Cutter, checkCutter, cutterSlope, diameterAt, leastPin } from './guided/cutter.ts';
+export { type Cutting, checkCutting } from './guided/cutting.ts';
 export { type GuideTitles, guideLayers, guidePiece } from './guided/drawGuide.ts';
 export { type GuideBoard, guideBoard } from './guided/guideBoard.ts';
 export { type Guided, guidedCut, type PinCut } from './guided/guided.ts';
+export { type CornerGuides, guidesToMake, type NamedGuide } from './guided/guidesToMake.ts';
 export { layOutForCutter } from './guided/layOutForCutter.ts';
+export { layOutWith, type Tooling } from './guided/layOutWith.ts';
 export { atPitch } from './guided/pitch.ts';
 export type { RoundSocket } from './guided/roundSocket.ts';
 export { checkStraight, defaultStraight, type StraightPass } from './guided/straightPasses.ts';
@@ -95,6 +101,7 @@ export {
   type Trial,
   type TrialLog,
 } from './guided/trialLog.ts';
+export { depthPicture, templatePicture } from './guided/trialPicture.ts';
 // One corner.
 export type { Count, Interval, Joint, Pin, Tail } from './joint/joint.ts';
 export { layOut } from './joint/layOut.ts';
@@ -121,6 +128,7 @@ export {
 } from './paper/sheets.ts';
 export { ANSI_PAPERS, ISO_PAPERS, mediaName, type Paper, parsePaper } from './paper/sizes.ts';
 // Plans.
+export { type LaidJoint, type LaidOut, layOutPlan, type Reading } from './plan/layOutPlan.ts';
 export type { NamedJoint, Plan } from './plan/plan.ts';
 export { formatPlace, formatPlanComplaint, type PlanComplaint } from './plan/planComplaint.ts';
 export { type JsonSchema, planJsonSchema } from './plan/planJsonSchema.ts';
@@ -133,10 +141,12 @@ export type { Fonts } from './render/fonts.ts';
 export { type PdfOptions, renderPdf } from './render/pdf.ts';
 export { renderSvg, type SvgMeta, type SvgTools } from './render/svg.ts';
 export { svgWindow } from './render/svgWindow.ts';
+// What is wrong, on one line.
+export { sentence } from './sentence.ts';
 // Templates.
 export type { Board as CornerBoardName } from './template/band.ts';
 export { BOTH_BOARDS, type PieceChoice } from './template/corner.ts';
-export type { TemplateWork } from './template/corners.ts';
+export { stems, type TemplateWork } from './template/corners.ts';
 export { fileStem } from './template/fileStem.ts';
 export {
   comparisonLayout,

@@ -4,7 +4,12 @@ import { stems } from '../template/corners.ts';
 import type { Work } from './work.ts';
 
 /** The guides of every corner that is cut with a bush, under the names of its templates. */
-export const guidesOf = ({ set, joints, units, cuts }: Work): NamedGuide[] => {
+export const guidesOf = ({
+  set,
+  joints,
+  units,
+  cuts,
+}: Pick<Work, 'set' | 'joints' | 'units' | 'cuts'>): NamedGuide[] => {
   const stem = stems();
   const guides = (joint: Joint) => cuts.get(joint)?.guides ?? [];
   return guidesToMake(

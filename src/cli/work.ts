@@ -74,7 +74,7 @@ export const atOption = (complaint: Complaint, pitch: number | undefined): Compl
     : atCutterOption(complaint);
 
 /** The cut of every corner; complaints of one among several name it. */
-const cutAll = (
+export const cutAll = (
   corners: readonly LaidJoint[],
   cutting: Cutting | undefined,
 ): Result<ReadonlyMap<Joint, JointCut>> => {

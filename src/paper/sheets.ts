@@ -59,10 +59,13 @@ const areaOf = ({ paper, margin, correction }: Pick<Layout, 'paper' | 'margin' |
 
 const sizeOf = ({ x0, y0, x1, y1 }: Box): Size => ({ width: x1 - x0, height: y1 - y0 });
 
-/** Full-page drawings on a roll are as high as a sheet of its width lying down would be. */
+/** A sheet of a roll is long enough for the upright check bar. */
+const ROLL_LEAST = 130;
+
+/** Full-page drawings on a roll are as high as a sheet of its width lying down would be, but never low. */
 const leadingArea = (paper: Paper, { width, height }: Size): Size => ({
   width,
-  height: paper.roll ? Math.min(height, width / Math.SQRT2) : height,
+  height: paper.roll ? Math.min(height, Math.max(ROLL_LEAST, width / Math.SQRT2)) : height,
 });
 
 /** Every part of every piece, or a complaint for each piece that can be laid on the paper in no way. */
@@ -218,9 +221,6 @@ export const layPages = (layout: Layout): Result<Sheets> => {
     },
   });
 };
-
-/** A sheet of a roll is long enough for the upright check bar. */
-const ROLL_LEAST = 130;
 
 /** How many sheets each of some papers would take; undefined where a piece does not fit. */
 export const sheetCounts = (

@@ -25,6 +25,7 @@ export interface LaidOut {
   readonly locate: (complaint: Complaint) => PlanComplaint;
 }
 
+/** A plan set out, or every complaint about it. */
 export type Reading =
   | { readonly ok: true; readonly value: LaidOut }
   | {

@@ -2,9 +2,16 @@ import type { Abuse } from './abuse.ts';
 import { climates, woods } from './climates.ts';
 import { cutters, trialLogs, trials } from './cutters.ts';
 import { joints } from './joints.ts';
-import { drawerSets, ordinaryPlans, plansOfAnything, plansOfBytes, plansWithSlips } from './plans.ts';
-import { jointOptions, printerFiles } from './settings.ts';
-import { drawings, names, proofs, sheets } from './sheets.ts';
+import {
+  drawerSets,
+  guidedPlans,
+  ordinaryPlans,
+  plansOfAnything,
+  plansOfBytes,
+  plansWithSlips,
+} from './plans.ts';
+import { jointOptions, printerFiles, trialOptions } from './settings.ts';
+import { drawings, guides, names, proofs, sheets } from './sheets.ts';
 import { typedValues } from './texts.ts';
 
 /** Every interface that takes something from outside. */
@@ -14,11 +21,13 @@ export const ALL: readonly Abuse[] = [
   joints,
   drawerSets,
   ordinaryPlans,
+  guidedPlans,
   plansWithSlips,
   plansOfAnything,
   plansOfBytes,
   cutters,
   trials,
+  trialOptions,
   trialLogs,
   climates,
   woods,
@@ -26,5 +35,6 @@ export const ALL: readonly Abuse[] = [
   proofs,
   names,
   drawings,
+  guides,
   sheets,
 ];

@@ -1,21 +1,19 @@
 import fc from 'fast-check';
 import type { Result } from '../../src/complaint.ts';
-import { type Cutter, checkCutter } from '../../src/guided/cutter.ts';
-import { guideBoard } from '../../src/guided/guideBoard.ts';
-import { guidedCut } from '../../src/guided/guided.ts';
-import { layOutForCutter } from '../../src/guided/layOutForCutter.ts';
-import { checkStraight, defaultStraight } from '../../src/guided/straightPasses.ts';
+import { cutJoint, type JointCut } from '../../src/guided/cutJoint.ts';
+import type { Cutter } from '../../src/guided/cutter.ts';
+import { type Cutting, checkCutting } from '../../src/guided/cutting.ts';
+import { layOutWith } from '../../src/guided/layOutWith.ts';
 import { correctDepth, correctTemplate, type Measured } from '../../src/guided/trial.ts';
 import { convergence, formatTrial, parseTrialLog } from '../../src/guided/trialLog.ts';
+import type { Joint } from '../../src/joint/joint.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
 import { mostly, ordinarySpec, wild, wildSpec } from '../joint/anySpec.ts';
 import { abuse, must, mustBeFinite, refused } from './abuse.ts';
 import { mustBeSound } from './joints.ts';
 
-const optional = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined });
-
 const cutter: fc.Arbitrary<Cutter> = fc.record(
-  { diameter: mostly(6, 16), angle: mostly(6, 15), length: mostly(12, 25), neck: mostly(2, 6) },
+  { diameter: mostly(9, 16), angle: mostly(6, 12), length: mostly(16, 22), neck: mostly(2, 6) },
   { requiredKeys: ['diameter', 'angle', 'length'] },
 );
 
@@ -35,34 +33,44 @@ const wish: fc.Arbitrary<JointSpec> = fc.oneof(
   wildSpec,
 );
 
+/** What holds of every joint that a cutter cuts. */
+export const mustCut = (joint: Joint, cut: JointCut): void => {
+  mustBeFinite(cut);
+  const { passes, pinCut } = cut.guided;
+  must(passes.length === joint.pins.length, 'there are not passes for every space');
+  must(pinCut.passes.length === joint.tails.length, 'there are not passes for every socket');
+  for (const [first = 0, ...more] of [passes, pinCut.kind === 'round' ? pinCut.passes : []].flat())
+    more.reduce((before, centre) => {
+      must(centre > before, 'passes that do not go on');
+      return centre;
+    }, first);
+};
+
+const cutting: fc.Arbitrary<Cutting> = fc.record(
+  { cutter, straight: mostly(2, 8), bush: mostly(14, 24), pinBush: mostly(9, 20) },
+  { requiredKeys: ['cutter'] },
+);
+
 export const cutters = abuse(
-  'corners cut with any cutter',
+  'corners cut with any cutter, bush and pitch',
   1,
   fc.record({
     wish,
-    tool: cutter,
-    straight: optional(mostly(3, 8)),
-    bush: mostly(10, 40),
+    cutting,
+    pitch: fc.oneof({ weight: 4, arbitrary: fc.constant(undefined) }, mostly(15, 60)),
   }),
-  ({ wish, tool, straight, bush }) => {
-    const checked = checkCutter(tool);
-    if (!checked.ok) return refused(checked.complaints, 'numbers');
-    const laid = layOutForCutter(wish, checked.value);
-    if (!laid.ok) return refused(laid.complaints, 'numbers');
-    const joint = laid.value;
-    mustBeSound(joint);
-    must(joint.depth <= tool.length + 1e-9, 'deeper than the cutter cuts');
-    const through = straight ?? defaultStraight(joint, tool);
-    const wrong = joint.kind === 'through' ? checkStraight(joint, through) : [];
+  ({ wish, cutting, pitch }) => {
+    const wrong = checkCutting(cutting);
     if (wrong.length > 0) return refused(wrong, 'numbers');
-    const cut = guidedCut(joint, tool, through);
-    mustBeFinite(cut);
-    must(cut.passes.length === joint.pins.length, 'there are not passes for every space');
-    for (const board of ['tail', 'pin'] as const) {
-      const guide = guideBoard(joint, tool, cut, board, bush);
-      if (guide.ok) mustBeFinite(guide.value);
-      else refused(guide.complaints, 'numbers');
-    }
+    const { cutter } = cutting;
+    const laid = layOutWith(wish, { cutter, ...(pitch !== undefined && { pitch }) });
+    if (!laid.ok) return refused(laid.complaints, 'numbers');
+    mustBeSound(laid.value);
+    must(laid.value.depth <= cutter.length + 1e-6, 'deeper than the cutter cuts');
+    const cut = cutJoint(laid.value, cutting);
+    if (!cut.ok) return refused(cut.complaints, 'numbers');
+    mustCut(laid.value, cut.value);
+    must(cutting.bush === undefined || cut.value.guides.length > 0, 'a bush without a guide');
     return 'valid';
   },
 );

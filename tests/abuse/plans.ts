@@ -1,20 +1,23 @@
 import fc from 'fast-check';
+import { guidesOf } from '../../src/cli/guidesOf.ts';
+import { cutAll, namedCorners } from '../../src/cli/work.ts';
 import type { Drawer, DrawerSet } from '../../src/drawer/drawer.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { parts, stockTotals } from '../../src/drawer/parts.ts';
 import { drawerSeason } from '../../src/drawer/season.ts';
-import { layOut } from '../../src/joint/layOut.ts';
-import type { Plan } from '../../src/plan/plan.ts';
+import { guidePiece } from '../../src/guided/drawGuide.ts';
+import type { NamedGuide } from '../../src/guided/guidesToMake.ts';
+import { layOutPlan } from '../../src/plan/layOutPlan.ts';
 import { formatPlanComplaint, type PlanComplaint } from '../../src/plan/planComplaint.ts';
-import { readPlan } from '../../src/plan/readPlan.ts';
 import { BOTH_BOARDS } from '../../src/template/corner.ts';
 import { type SheetWork, setPieces } from '../../src/template/setLayouts.ts';
 import { drawer } from '../drawer/chest.ts';
 import { mostly, wild } from '../joint/anySpec.ts';
 import { abuse, must, mustBeClear, mustBeFinite, refused } from './abuse.ts';
+import { mustCut } from './cutters.ts';
 import { mustBeSafeFileName } from './fileNames.ts';
 import { mustBeSound } from './joints.ts';
-import { ordinaryPlan, planOfAnything, planWithSlips } from './planTexts.ts';
+import { guidedPlan, ordinaryPlan, planOfAnything, planWithSlips } from './planTexts.ts';
 
 /** Complaints at places that the text has. */
 const refusedPlan = (given: string | Uint8Array, complaints: readonly PlanComplaint[]): 'refused' => {
@@ -68,37 +71,33 @@ const mustBeSoundSet = (set: DrawerSet): void => {
   if (set.advice.length > 0) refused(set.advice);
 };
 
-/** Everything that a plan is for, made from it. */
-const work = (plan: Plan): SheetWork | { readonly refused: PlanComplaint['complaint'][] } => {
-  const set = layOutSet(plan.drawers, plan.target);
-  const joints = plan.joints.map(({ name, spec }) => ({ name, laid: layOut(spec) }));
-  const complaints = [
-    ...(set.ok ? [] : set.complaints),
-    ...joints.flatMap(({ laid }) => (laid.ok ? [] : laid.complaints)),
-  ];
-  if (!set.ok || complaints.length > 0) return { refused: complaints };
-  mustBeSoundSet(set.value);
-  return {
-    drawers: set.value.drawers,
-    joints: joints.flatMap(({ name, laid }) => (laid.ok ? [{ name, joint: laid.value }] : [])),
-    units: plan.units,
-    ...(set.value.family && { family: set.value.family }),
-  };
-};
+/** What a plan leads to. */
+export interface Made {
+  readonly work: SheetWork;
+  readonly guides: readonly NamedGuide[];
+}
 
 /** What a plan's text leads to: sheets that can be made, or a reason at a place that the text has. */
-export const workOf = (given: string | Uint8Array): SheetWork | 'refused' => {
-  const reading = readPlan(given);
-  if (!reading.ok) return refusedPlan(given, reading.complaints);
-  must(reading.plan.drawers.length + reading.plan.joints.length > 0, 'a plan of nothing is read');
-  const made = work(reading.plan);
-  return 'refused' in made ? refusedPlan(given, made.refused.map(reading.locate)) : made;
+export const workOf = (given: string | Uint8Array): Made | 'refused' => {
+  const laid = layOutPlan(given);
+  if (!laid.ok) return refusedPlan(given, laid.complaints);
+  const { plan, set, joints, locate } = laid.value;
+  must(set.drawers.length + joints.length > 0, 'a plan of nothing is read');
+  mustBeSoundSet(set);
+  for (const { joint } of joints) mustBeSound(joint);
+  const cuts = cutAll(namedCorners({ set, joints }), plan.cutting);
+  if (!cuts.ok) return refusedPlan(given, cuts.complaints.map(locate));
+  for (const [joint, cut] of cuts.value) mustCut(joint, cut);
+  const guides = guidesOf({ set, joints, units: plan.units, cuts: cuts.value });
+  const pieces = guides.map(({ guide, titles }) => guidePiece(guide, titles));
+  return { work: { ...set, joints, units: plan.units, guides: pieces }, guides };
 };
 
 const judge = (given: string | Uint8Array) => {
   const made = workOf(given);
   if (made === 'refused') return made;
-  const pieces = setPieces(made, { ...BOTH_BOARDS, rods: true });
+  const { guides = [] } = made.work;
+  const pieces = [...setPieces(made.work, { ...BOTH_BOARDS, rods: true }), ...guides];
   const names = pieces.map(({ name }) => name);
   for (const name of names) mustBeSafeFileName(`${name}.svg`);
   must(
@@ -110,6 +109,7 @@ const judge = (given: string | Uint8Array) => {
 };
 
 export const ordinaryPlans = abuse('plans of ordinary keys and hostile names', 0.5, ordinaryPlan, judge);
+export const guidedPlans = abuse('plans with a cutter and hostile names', 0.3, guidedPlan, judge);
 export const plansWithSlips = abuse('plans with slips of the pen', 0.5, planWithSlips, judge);
 export const plansOfAnything = abuse('plans with values of any kind', 0.5, planOfAnything, judge);
 export const plansOfBytes = abuse(

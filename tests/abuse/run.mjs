@@ -1,5 +1,5 @@
-// `npm run abuse [inputs] [seed]`: every interface under abuse, so many inputs to the quickest of them (30,000), and what became
-// of them. Ends with status 1 where one was answered otherwise than it should be.
+// `npm run abuse [inputs] [seed] [words]`: every interface under abuse, or those with the words in their name; so many inputs to
+// the quickest of them (30,000), and what became of them. Ends with status 1 where one was answered otherwise than it should be.
 import { mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -8,6 +8,7 @@ import { BUNDLING } from '../../bundling.mjs';
 
 const inputs = Number(process.argv[2] ?? 30_000);
 const seed = Number(process.argv[3] ?? Date.now() % 2 ** 31);
+const words = process.argv[4] ?? '';
 const root = fileURLToPath(new URL('../..', import.meta.url));
 // Where the tests' own paths hold, and what is not bundled is found.
 const scratch = mkdtempSync(join(root, 'tests/.abuse-'));
@@ -27,7 +28,7 @@ const figure = (value) => value.toLocaleString('en');
 console.log(`seed ${seed}`);
 row('interface', 'tried', 'valid', 'refused', 'failures');
 const sum = { valid: 0, refused: 0, failures: 0 };
-for (const { name, share, run } of ALL) {
+for (const { name, share, run } of ALL.filter((each) => each.name.includes(words))) {
   let counts = { valid: 0, refused: 0 };
   let failures = 0;
   try {

@@ -1,15 +1,24 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { Command } from 'commander';
 import fc from 'fast-check';
-import { readJointOptions } from '../../src/cli/jointOptions.ts';
+import { atCutterOption } from '../../src/cli/cutterOptions.ts';
+import { addJointOptions, readJointOptions } from '../../src/cli/jointOptions.ts';
 import { printerRows } from '../../src/cli/printers.ts';
-import { Failure } from '../../src/files/failure.ts';
+import { addTrial, type TrialOptions } from '../../src/cli/trial.ts';
+import { atTrialOption, type PlannedJoint, readTrialOptions } from '../../src/cli/trialOptions.ts';
+import { atOption, toolingOf } from '../../src/cli/work.ts';
+import type { Complaint } from '../../src/complaint.ts';
+import { Failure, optionName } from '../../src/files/failure.ts';
 import { loadPrinters } from '../../src/files/printerStore.ts';
-import { layOut } from '../../src/joint/layOut.ts';
+import { cutJoint } from '../../src/guided/cutJoint.ts';
+import { layOutWith } from '../../src/guided/layOutWith.ts';
+import { correctDepth, correctTemplate } from '../../src/guided/trial.ts';
 import { undo } from '../../src/paper/correction.ts';
 import { wild } from '../joint/anySpec.ts';
 import { abuse, must, mustBeClear, mustBeFinite, refused } from './abuse.ts';
+import { mustCut } from './cutters.ts';
 import { mustBeSound } from './joints.ts';
 import { anyText, hostileName } from './texts.ts';
 
@@ -62,6 +71,31 @@ const typed = fc.oneof(
 const rarely = (text: fc.Arbitrary<string>) =>
   fc.oneof({ weight: 5, arbitrary: fc.constant(undefined) }, text);
 
+const cutterSize = (...ordinary: string[]) =>
+  fc.oneof({ weight: 12, arbitrary: fc.constantFrom(...ordinary) }, anyText);
+
+/** The options a command takes, as they are typed. */
+const optionsOf = (add: (command: Command) => unknown): ReadonlySet<string> => {
+  const program = new Command();
+  add(program);
+  return new Set(
+    [program, ...program.commands].flatMap(({ options }) => options.map(({ long }) => long ?? '')),
+  );
+};
+const JOINT_OPTIONS = optionsOf(addJointOptions);
+const TRIAL_OPTIONS = optionsOf(addTrial);
+
+/** What is absent is not typed. */
+const typedOnly = (all: Readonly<Record<string, string | undefined>>): Record<string, string> =>
+  Object.fromEntries(Object.entries(all).flatMap(([key, text]) => (text === undefined ? [] : [[key, text]])));
+
+/** Complaints at options that there are. */
+const refusedOptions = (complaints: readonly Complaint[], options: ReadonlySet<string>): 'refused' => {
+  for (const { at } of complaints)
+    must(options.has(optionName(at)), `there is no option ${optionName(at)} to be wrong`);
+  return refused(complaints);
+};
+
 export const jointOptions = abuse(
   'options of any text',
   1,
@@ -75,22 +109,101 @@ export const jointOptions = abuse(
     slope: rarely(fc.oneof(fc.constant('1:7'), anyText)),
     tails: rarely(fc.oneof(fc.constantFrom('3', '20,25,20'), anyText)),
     pin: rarely(typed),
+    pitch: rarely(typed),
+    cutter: fc.option(
+      fc.record({
+        cutterDiameter: cutterSize('12.7', '10'),
+        cutterAngle: cutterSize('8', '14deg', '9,5°'),
+        cutterLength: cutterSize('20', '1in'),
+        cutterNeck: rarely(typed),
+      }),
+    ),
+    straight: rarely(cutterSize('6', '5')),
+    bush: rarely(cutterSize('16', '14')),
+    pinBush: rarely(cutterSize('11', '16')),
     halfPin: rarely(typed),
     graded: rarely(fc.oneof(fc.constant('0.9'), anyText)),
     gradedFrom: rarely(anyText),
     units: rarely(fc.oneof(fc.constantFrom('mm', 'in'), anyText)),
   }),
-  (all) => {
-    const given = Object.fromEntries(Object.entries(all).filter(([, text]) => text !== undefined));
-    const { spec, complaints, name } = readJointOptions(given);
-    if (complaints.length > 0) return refused(complaints);
+  ({ cutter, ...others }) => {
+    const { spec, complaints, name, cutting, pitch } = readJointOptions(typedOnly({ ...others, ...cutter }));
+    if (complaints.length > 0) return refusedOptions(complaints, JOINT_OPTIONS);
     must(!/\p{Cc}/u.test(name) && name.length <= 160, 'a name that is no name');
     must(spec !== undefined, 'neither read nor refused');
-    const laid = layOut(
-      spec ?? { kind: 'through', width: 0, tailBoard: 0, pinBoard: 0, spacing: { kind: 'even' } },
-    );
-    if (!laid.ok) return refused(laid.complaints);
+    if (spec === undefined) return 'refused';
+    const laid = layOutWith(spec, toolingOf(cutting, pitch));
+    if (!laid.ok)
+      return refusedOptions(
+        laid.complaints.map((each) => atOption(each, pitch)),
+        JOINT_OPTIONS,
+      );
     mustBeSound(laid.value);
+    if (cutting === undefined) return 'valid';
+    const cut = cutJoint(laid.value, cutting);
+    if (!cut.ok) return refusedOptions(cut.complaints.map(atCutterOption), JOINT_OPTIONS);
+    mustCut(laid.value, cut.value);
     return 'valid';
+  },
+);
+
+const measure = fc.oneof({ weight: 6, arbitrary: fc.constantFrom('0', '0.2', '1/64in', '0,3') }, anyText);
+/** The corners of the plan that is tried. */
+const PLANNED = [
+  undefined,
+  ...(['through', 'lapped'] as const).map((kind): PlannedJoint => {
+    const cutter = { diameter: 12.7, angle: 8, length: 20 };
+    const laid = layOutWith(
+      { kind, width: 100, tailBoard: 11, pinBoard: 19, spacing: { kind: 'even' } },
+      { cutter },
+    );
+    if (!laid.ok) throw new Error('an ordinary corner is refused');
+    return { joint: laid.value, cutter };
+  }),
+];
+
+export const trialOptions = abuse(
+  'options of a trial of any text',
+  1,
+  fc.record({
+    planned: fc.constantFrom(...PLANNED),
+    unit: fc.constantFrom('mm' as const, 'in' as const),
+    given: fc.record({
+      cutterAngle: rarely(cutterSize('8', '14')),
+      cutterLength: rarely(typed),
+      depth: rarely(typed),
+      slope: rarely(fc.oneof(fc.constantFrom('1:7', '8deg'), anyText)),
+      at: rarely(measure),
+      loose: rarely(measure),
+      tight: rarely(measure),
+      proud: rarely(measure),
+      shy: rarely(measure),
+      short: rarely(measure),
+    }),
+  }),
+  ({ planned, unit, given }) => {
+    const options: TrialOptions = typedOnly(given);
+    try {
+      const { trial, measured } = readTrialOptions(options, unit, planned);
+      mustBeFinite({ trial, measured });
+      const next =
+        trial.kind === 'depth'
+          ? correctDepth(trial.setting, measured)
+          : correctTemplate(trial.setting, measured);
+      if (next.ok) mustBeFinite(next.value);
+      return next.ok
+        ? 'valid'
+        : refusedOptions(
+            next.complaints.map((each) => atTrialOption(each, options)),
+            TRIAL_OPTIONS,
+          );
+    } catch (error) {
+      if (!(error instanceof Failure)) throw error;
+      for (const line of error.lines) {
+        mustBeClear(line);
+        must(TRIAL_OPTIONS.has(/^(--[a-z-]+): /u.exec(line)?.[1] ?? ''), `no option at: ${line}`);
+      }
+      return 'refused';
+    }
   },
 );

@@ -1,14 +1,18 @@
 import { Resvg } from '@resvg/resvg-js';
+import dxfParser, { type ILwpolylineEntity } from 'dxf-parser';
 import fc from 'fast-check';
 import { apply } from '../../src/drawing/affine.ts';
 import type { Page } from '../../src/drawing/page.ts';
 import { shownText } from '../../src/drawing/shownText.ts';
+import { guideLayers, guidePiece } from '../../src/guided/drawGuide.ts';
+import type { GuideBoard } from '../../src/guided/guideBoard.ts';
 import { undo } from '../../src/paper/correction.ts';
-import { NO_SPLITS } from '../../src/paper/piece.ts';
+import { NO_SPLITS, type Piece } from '../../src/paper/piece.ts';
 import { drawProof } from '../../src/paper/proof.ts';
 import { readProof } from '../../src/paper/readProof.ts';
 import { layPages } from '../../src/paper/sheets.ts';
 import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../../src/paper/sizes.ts';
+import { renderDxf } from '../../src/render/dxf.ts';
 import { renderSvg } from '../../src/render/svg.ts';
 import { svgWindow } from '../../src/render/svgWindow.ts';
 import { setLayouts, setPieces } from '../../src/template/setLayouts.ts';
@@ -17,7 +21,7 @@ import { mostly } from '../joint/anySpec.ts';
 import { FONTS } from '../render/fonts.ts';
 import { abuse, must, mustBeFinite, refused } from './abuse.ts';
 import { workOf } from './plans.ts';
-import { ordinaryPlan } from './planTexts.ts';
+import { guidedPlan, ordinaryPlan } from './planTexts.ts';
 import { anyText, HOSTILE_NAMES } from './texts.ts';
 
 const paper = fc.oneof(
@@ -56,10 +60,11 @@ const mustLieOnPaper = ({ width, height, placed }: Page): void => {
 export const sheets = abuse(
   'sheets on any paper, for any printer',
   0.05,
-  fc.record({ plan: ordinaryPlan, paper, margin, correction: fc.option(error), title }),
+  fc.record({ plan: fc.oneof(ordinaryPlan, guidedPlan), paper, margin, correction: fc.option(error), title }),
   ({ plan, paper, margin, correction, title }) => {
-    const work = workOf(plan);
-    if (work === 'refused') return work;
+    const made = workOf(plan);
+    if (made === 'refused') return made;
+    const { work } = made;
     const size = parsePaper(paper);
     if (!size.ok) return refused(size.complaints);
     const pieces = setPieces(work, { boards: ['tail', 'pin'], flat: false, rods: true });
@@ -159,13 +164,45 @@ export const proofs = abuse(
 );
 
 /** What a drawing of one piece holds is finite, split or not. */
-export const drawings = abuse('pieces drawn whole and in parts', 0.05, ordinaryPlan, (plan) => {
-  const work = workOf(plan);
-  if (work === 'refused') return work;
-  for (const piece of setPieces(work, { boards: ['tail', 'pin'], flat: true, rods: true }).slice(0, 6)) {
+const mustDraw = (pieces: readonly Piece[]): void => {
+  for (const piece of pieces.slice(0, 6)) {
     mustBeFinite(piece.draw(NO_SPLITS));
     const [from, to] = piece.splittable.y[0] ?? [0, 0];
     mustBeFinite(piece.draw({ x: [], y: [(from + to) / 2] }));
   }
+};
+
+export const drawings = abuse('pieces drawn whole and in parts', 0.05, ordinaryPlan, (plan) => {
+  const made = workOf(plan);
+  if (made === 'refused') return made;
+  mustDraw(setPieces(made.work, { boards: ['tail', 'pin'], flat: true, rods: true }));
+  return 'valid';
+});
+
+/** In Node the package is the class itself, whatever its types say. */
+const Parser = dxfParser as unknown as typeof dxfParser.DxfParser;
+
+/** What a reader of DXF that did not write the file finds of a guide. */
+const mustBeReadable = (guide: GuideBoard, written: string): void => {
+  const dxf = new Parser().parseSync(written);
+  const lines = (dxf?.entities ?? []).filter(({ type }) => type === 'LWPOLYLINE') as ILwpolylineEntity[];
+  must(lines.length === dxf?.entities.length, 'other things than lines');
+  const [outline, ...more] = lines.filter(({ layer }) => layer === 'OUTLINE');
+  must(outline?.shape === true && more.length === 0, 'not one closed outline');
+  must(outline?.vertices.length === guide.outline.length, 'corners are lost');
+  const near = (a = 0, b = 0): boolean => Math.abs(a - b) < 1e-5;
+  guide.outline.forEach(({ at: [x, y], bulge }, i) => {
+    const vertex = outline?.vertices[i];
+    must(near(vertex?.x, x) && near(vertex?.y, y) && near(vertex?.bulge, bulge), `corner ${i} is elsewhere`);
+  });
+  mustBeFinite(lines.map(({ vertices }) => vertices));
+};
+
+export const guides = abuse('guides drawn whole, in parts and as DXF', 0.1, guidedPlan, (plan) => {
+  const made = workOf(plan);
+  if (made === 'refused') return made;
+  mustDraw(made.work.guides ?? []);
+  for (const { guide, titles } of made.guides)
+    mustBeReadable(guide, renderDxf(guideLayers(guide), `Halfpin: ${guidePiece(guide, titles).title}`));
   return 'valid';
 });

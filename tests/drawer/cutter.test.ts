@@ -77,6 +77,53 @@ describe('drawers cut with a router', () => {
     );
   });
 
+  it('are refused what the cutter does not reach, with the nearest that it does', () => {
+    // A lap of 20 - 14 = 6; 14 mm deep the cutter leaves pins of 12.7 - 28 tan 8° = 8.7649, and two tails of
+    // (75 - 6 - 6 - 8.77) / 2 = 27.1 hide the groove with the half pin that was wished.
+    const [short] = refusals(drawer(guided({ cutter: { ...CUTTER, length: 14 } })));
+    expect(short).toMatch(/: the cutter cuts 14 mm deep; the joint is 15 mm deep; /u);
+    expect(short).toMatch(
+      /the nearest layout that works: 2 tails of 27\.\d+ mm, pins of 8\.77 mm, slope 1:7\.12, lap 6 mm$/u,
+    );
+    // Of a through corner it is the board that must be thinner.
+    const through = guided({
+      cutter: { ...CUTTER, length: 14 },
+      joint: { kind: 'through', halfPin: { lower: 6, upper: 6 }, spacing: free },
+    });
+    expect(refusals(drawer(through))[0]).toMatch(/slope 1:7\.12, pin board 14 mm$/u);
+  });
+
+  it('are refused a back deeper than the cutter cuts, at the cutter and no drawer', () => {
+    // Lapped by 10 the front is 10 mm deep, the through back 11.
+    const shallow = guided({
+      cutter: { ...CUTTER, length: 10.5 },
+      joint: { kind: 'lapped', halfPin: { lower: 6, upper: 6 }, lap: 10, spacing: free },
+    });
+    expect(refusals(drawer(shallow))[0]).toMatch(
+      /^cutter\.length: "Buttons": back corners: the cutter cuts 10\.5 mm deep; the joint is 11 mm deep/u,
+    );
+  });
+
+  it('are told the nearest layout with the number of tails that was wished', () => {
+    const wished = (spacing: DrawerSpec['joint']['spacing']) =>
+      refusals(
+        inOpening(
+          280,
+          190,
+          420,
+          guided({
+            cutter: { ...CUTTER, length: 14 },
+            joint: { kind: 'lapped', halfPin: { lower: 6, upper: 6 }, lap: 5, spacing },
+          }),
+        ),
+      )[0];
+    expect(wished({ kind: 'even', tails: 3 })).toMatch(/the nearest layout that works: 3 tails of /u);
+    expect(wished({ kind: 'listed', tails: [30, 30, 30, 50] })).toMatch(
+      /the nearest layout that works: 4 tails of /u,
+    );
+    expect(wished({ kind: 'even', tails: 7 })).toMatch(/the nearest layout that works: 7 tails of /u);
+  });
+
   it('say of the cutter once what they would all say', () => {
     const tight = { cutter: { ...CUTTER, length: 15.4 } };
     const { advice } = laid(
@@ -115,5 +162,15 @@ describe('bare widths for a cutter', () => {
     for (const { tails } of widths.value.joints)
       for (const { tip } of tails) expect(tip[1] - tip[0]).toBeCloseTo(16.4, 9);
     expect(widths.value.family.spread).toBeCloseTo(1, 9);
+  });
+
+  it('do not aim at tails that the cutter cannot enter', () => {
+    // At 21° a cut 24 mm deep leaves pins of 25 - 48 tan 21° = 6.574: a usual tail of three pins is narrower than 25 mm.
+    const steep = { diameter: 25, angle: 21, length: 25 };
+    const deep = { ...wish, tailBoard: 20, pinBoard: 30, lap: 6 };
+    const widths = layOutWidths(deep, [120, 240], { cutter: steep });
+    if (!widths.ok) throw new Error(JSON.stringify(widths.complaints));
+    expect(widths.value.joints).toHaveLength(2);
+    expect(widths.value.family.target).toBeGreaterThan(24.98);
   });
 });

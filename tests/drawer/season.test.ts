@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { gapsOf } from '../../src/drawer/gaps.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { parts } from '../../src/drawer/parts.ts';
 import { drawerSeason } from '../../src/drawer/season.ts';
@@ -56,6 +57,31 @@ describe('a drawer through the year', () => {
       thickness: { making: 5, driest: 5, dampest: 5 },
       stock: null,
     });
+  });
+
+  it('has the gaps of its opening, and none without one', () => {
+    const spec = moving();
+    const [made] = setOf(spec).drawers;
+    expect(seasonOf(spec)?.gaps).toEqual(made && gapsOf(spec, made.sizes));
+    // 76 - 75 above a front that moves by 75 x 0.002 x 4 till it is dampest.
+    expect(seasonOf(spec)?.gaps?.front.gap.dampest).toBeCloseTo(1 - 0.6, 10);
+    const sized = moving({ space: { kind: 'size', size: { width: 279, height: 75, depth: 403 } } });
+    expect(seasonOf(sized)).not.toHaveProperty('gaps');
+  });
+
+  it('says of a solid bottom which wood it is', () => {
+    const bottom = seasonOf(solid(12))?.parts.find(({ part }) => part === 'bottom');
+    expect(bottom?.stock).toMatchObject({ wood: plum, cut: 'flatsawn' });
+  });
+
+  it('names the board that sticks first', () => {
+    // A pear front grows by 75 x 0.003 x 4 = 0.9 and plum sides by 0.6, in a gap of 1.
+    const pearFront = movement({
+      front: { wood: pear, cut: 'flatsawn' },
+      side: { wood: plum, cut: 'flatsawn' },
+    });
+    expect(adviceOn(moving({ movement: pearFront }))[0]).toContain('the gap above the front is 0.1 mm');
+    expect(adviceOn(moving())[0]).toContain('the gap above the sides is 0.1 mm');
   });
 
   it('makes slips of the wood of the sides', () => {

@@ -1,10 +1,12 @@
-import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
+  ended,
   environment,
   filesIn,
+  GUIDED,
   type Outcome,
   PLAN,
   PROGRAM,
@@ -13,17 +15,21 @@ import {
   type Scene,
   SEASONS,
   scene,
+  started,
   stepsOf,
 } from './scene.ts';
 
-/** `npm run faults` tries every step; `npm test` some of them, first and last included. */
+/** `npm run faults` tries every step; `npm test` some of them. */
 const EVERY = process.env.HALFPIN_EVERY === 'yes';
-const PATIENCE = { timeout: EVERY ? 3_600_000 : 60_000 };
+/** Every test has folders of its own, and waits for the disk more than for anything else. */
+const AT_ONCE = { timeout: EVERY ? 3_600_000 : 60_000, concurrent: true };
 
+/** So many of the steps, first and last included; one alone lies in the middle, where something is half written. */
 const some = (steps: number, most: number): number[] => {
   const all = Array.from({ length: steps }, (_, i) => i + 1);
   if (EVERY || steps <= most) return all;
-  return all.filter((step) => step === steps || (step - 1) % Math.ceil(steps / (most - 1)) === 0);
+  if (most === 1) return [Math.ceil(steps / 2)];
+  return Array.from({ length: most }, (_, i) => 1 + Math.round(((steps - 1) * i) / (most - 1)));
 };
 
 /** One line that says what is wrong, and no trace of the program's inside. */
@@ -38,48 +44,82 @@ const WRITERS: readonly {
   readonly name: string;
   readonly first?: (at: Scene) => string[];
   readonly args: (at: Scene) => string[];
-  readonly tried: number;
+  /** What is the user's once it is written, so that the same run again does not leave it as it is. */
+  readonly once?: string;
+  readonly kills: number;
+  readonly full: number;
 }[] = [
   {
-    name: 'draw over older templates',
-    first: ({ out }) => ['draw', PLAN, '--as', 'pdf,svg', '--paper', 'A3', '--out', out],
-    args: ({ out }) => ['draw', PLAN, '--as', 'pdf,svg', '--rods', '--out', out],
-    tried: 4,
+    name: 'draw over older templates and guides',
+    first: ({ out }) => ['draw', GUIDED, '--as', 'pdf,svg,dxf', '--bush', '15', '--out', out],
+    args: ({ out }) => ['draw', GUIDED, '--as', 'pdf,svg,dxf', '--rods', '--out', out],
+    kills: 3,
+    full: 2,
+  },
+  {
+    name: 'trial after an earlier one',
+    first: ({ out }) => trial(out, '--slope', '1:8', '--loose', '0.3'),
+    args: ({ out }) => trial(out, '--slope', '1:8', '--at', '1.2', '--tight', '0.1'),
+    once: 'trials.log',
+    kills: 2,
+    full: 2,
   },
   {
     name: 'proof over an older proof',
     first: ({ out }) => ['proof', '--paper', 'A4', '--units', 'in', '--out', out],
     args: ({ out }) => ['proof', '--out', out],
-    tried: 2,
+    kills: 1,
+    full: 1,
   },
   {
     name: 'proof --save',
     first: () => ['proof', '--measured-x', '179.3', '--measured-y', '240.7', '--save', 'office'],
     args: () => ['proof', '--measured-x', '180.3', '--measured-y', '239.7', '--save', 'copy shop'],
-    tried: 4,
+    kills: 3,
+    full: 1,
   },
   {
     name: 'start',
     args: ({ out }) => ['start', join(out, 'plan.yaml')],
-    tried: 4,
+    once: 'plan.yaml',
+    kills: 3,
+    full: 1,
   },
   {
     name: 'compare over an older sheet',
     first: ({ out }) => ['compare', '--widths', '60,90', '--out', out],
     args: ({ out }) => ['compare', '--widths', '60,90,140', '--out', out],
-    tried: 2,
+    kills: 1,
+    full: 1,
   },
   {
     name: 'season over an older sheet',
     first: ({ out }) => ['season', SEASONS, '--out', out, '--paper', 'A3'],
     args: ({ out }) => ['season', SEASONS, '--out', out],
-    tried: 2,
+    kills: 1,
+    full: 1,
   },
+];
+
+const trial = (out: string, ...how: string[]): string[] => [
+  'trial',
+  ...how,
+  '--log',
+  join(out, 'trials.log'),
+  '--out',
+  out,
 ];
 
 /** Both folders that a run may write to. */
 const kept = ({ out, config }: Scene) => ({ out: filesIn(out), config: filesIn(config) });
 type Kept = ReturnType<typeof kept>;
+
+const sceneOf = ({ out, config }: Kept): Scene => {
+  const at = scene();
+  restore(at.out, out);
+  restore(at.config, config);
+  return at;
+};
 
 const mustBeOldOrNew = (now: Kept, old: Kept, next: Kept): void => {
   for (const key of ['out', 'config'] as const) {
@@ -89,43 +129,45 @@ const mustBeOldOrNew = (now: Kept, old: Kept, next: Kept): void => {
   }
 };
 
-describe.each(WRITERS)('$name', PATIENCE, ({ first, args, tried }) => {
-  const at = scene();
-  if (first !== undefined) expect(run(at, first(at)).stderr).toBe('');
-  const old = kept(at);
-  const steps = stepsOf(at, args(at));
-  const next = kept(at);
-  const again = (env: NodeJS.ProcessEnv): Outcome => {
-    restore(at.out, old.out);
-    restore(at.config, old.config);
-    return run(at, args(at), { env });
-  };
+/** What each of them finds, what it leaves, and in how many steps. */
+const prepared = await Promise.all(
+  WRITERS.map(async ({ first, ...writer }) => {
+    const at = scene();
+    if (first !== undefined) expect((await run(at, first(at))).stderr).toBe('');
+    const old = kept(at);
+    const steps = await stepsOf(at, writer.args(at));
+    return { ...writer, old, steps, next: kept(at) };
+  }),
+);
 
+describe.each(prepared)('$name', AT_ONCE, ({ args, once, kills, full, old, steps, next }) => {
   it('makes files, in steps that can be counted', () => {
     expect(steps).toBeGreaterThan(3);
     expect(next).not.toEqual(old);
   });
 
-  it.each(some(steps, tried))(
+  it.each(some(steps, kills))(
     'killed at step %i leaves every file old or new, and does not stop the next run',
-    (step) => {
-      const { signal } = again({ HALFPIN_FAULT_STEP: String(step), HALFPIN_FAULT: 'kill' });
-      expect(signal).toBe('SIGKILL');
+    async (step) => {
+      const at = sceneOf(old);
+      const env = { HALFPIN_FAULT_STEP: String(step), HALFPIN_FAULT: 'kill' };
+      expect((await run(at, args(at), { env })).signal).toBe('SIGKILL');
       mustBeOldOrNew(kept(at), old, next);
       const lock = join(at.config, 'printers.json.lock');
       // Left by a run that was killed some time ago.
       if (existsSync(lock)) utimesSync(lock, 0, 0);
-      // What start wrote is the user's now.
-      if (args(at)[0] === 'start' && kept(at).out.size > 0) return;
-      expect(run(at, args(at))).toMatchObject({ status: 0, stderr: '' });
+      if (once !== undefined && kept(at).out.get(once) === next.out.get(once)) return;
+      expect(await run(at, args(at))).toMatchObject({ status: 0, stderr: '' });
       expect(kept(at)).toEqual(next);
     },
   );
 
-  it.each(some(steps, Math.ceil(tried / 2)))(
+  it.each(some(steps, full))(
     'on a disk that is full from step %i on keeps the old files and says so',
-    (step) => {
-      const outcome = again({ HALFPIN_FAULT_STEP: String(step), HALFPIN_FAULT: 'ENOSPC' });
+    async (step) => {
+      const at = sceneOf(old);
+      const env = { HALFPIN_FAULT_STEP: String(step), HALFPIN_FAULT: 'ENOSPC' };
+      const outcome = await run(at, args(at), { env });
       mustBeOldOrNew(kept(at), old, next);
       if (outcome.status === 0) expect(kept(at)).toEqual(next);
       else {
@@ -143,14 +185,14 @@ const hidden = ({ out, config }: Scene): string[] =>
     existsSync(folder) ? readdirSync(folder).filter((name) => /^\.|\.lock$/u.test(name)) : [],
   );
 
-describe('draw', PATIENCE, () => {
-  const drawInto = (out: string): string[] => ['draw', PLAN, '--as', 'pdf,svg', '--out', out];
+describe('draw', AT_ONCE, () => {
+  const drawInto = (out: string): string[] => ['draw', GUIDED, '--as', 'pdf,svg,dxf', '--out', out];
 
-  it('says in one line that its folder went away', () => {
+  it('says in one line that its folder went away', async () => {
     const at = scene();
-    const steps = stepsOf(at, drawInto(at.out));
-    for (const step of some(steps, 4)) {
-      const outcome = run(at, drawInto(at.out), {
+    const steps = await stepsOf(at, drawInto(at.out));
+    for (const step of some(steps, 2)) {
+      const outcome = await run(at, drawInto(at.out), {
         env: { HALFPIN_FAULT_STEP: String(step), HALFPIN_FAULT: 'vanish', HALFPIN_FAULT_FOLDER: at.out },
       });
       // A folder that goes before it is needed again is made again.
@@ -162,22 +204,22 @@ describe('draw', PATIENCE, () => {
     }
   });
 
-  it('says in one line that its folder can only be read', () => {
+  it('says in one line that its folder can only be read', async () => {
     const at = scene();
     mkdirSync(at.out, { mode: 0o555 });
     // What may be read only binds everyone but root.
     const nobody = process.getuid?.() === 0 ? { uid: 65534, gid: 65534 } : {};
     spawnSync('chmod', ['755', at.root]);
-    const outcome = run(at, drawInto(at.out), nobody);
+    const outcome = await run(at, drawInto(at.out), nobody);
     expect(outcome.status).toBe(1);
-    mustSayInOneLine(outcome, /out\/trinket-box-templates\.pdf: this may not be read or written here$/mu);
+    mustSayInOneLine(outcome, /out\/button-box-templates\.pdf: this may not be read or written here$/mu);
     expect(readdirSync(at.out)).toEqual([]);
   });
 
-  it('says in one line that what should be its folder is a file, and leaves it', () => {
+  it('says in one line that what should be its folder is a file, and leaves it', async () => {
     const at = scene();
     writeFileSync(at.out, 'mine');
-    const outcome = run(at, drawInto(at.out));
+    const outcome = await run(at, drawInto(at.out));
     expect(outcome.status).toBe(1);
     mustSayInOneLine(
       outcome,
@@ -188,7 +230,7 @@ describe('draw', PATIENCE, () => {
 
   it('twice at once into one folder leaves the files of one run', async () => {
     const at = scene();
-    run(at, drawInto(at.out));
+    await run(at, drawInto(at.out));
     const alone = kept(at);
     restore(at.out, new Map());
     const both = await Promise.all([started(at, drawInto(at.out)), started(at, drawInto(at.out))].map(ended));
@@ -200,21 +242,21 @@ describe('draw', PATIENCE, () => {
     expect(hidden(at)).toEqual([]);
   });
 
-  it('with its input closed draws as ever', () => {
+  it('with its input closed draws as ever', async () => {
     const at = scene();
-    const { status } = shell(at, `draw "${PLAN}" --out "${at.out}" <&-`);
+    const { status } = await shell(at, `draw "${PLAN}" --out "${at.out}" <&-`);
     expect(status).toBe(0);
     expect([...kept(at).out.keys()]).toEqual(['trinket-box-templates.pdf']);
   });
 
-  it('whose reader goes away still writes every file', () => {
+  it('whose reader goes away still writes every file', async () => {
     const at = scene();
-    run(at, drawInto(at.out));
+    await run(at, drawInto(at.out));
     const alone = kept(at);
     restore(at.out, new Map());
-    const { stdout, stderr } = shell(
+    const { stdout, stderr } = await shell(
       at,
-      `draw "${PLAN}" --as pdf,svg --out "${at.out}" | true; echo "status \${PIPESTATUS[0]}"`,
+      `draw "${GUIDED}" --as pdf,svg,dxf --out "${at.out}" | true; echo "status \${PIPESTATUS[0]}"`,
     );
     expect(stderr).toBe('');
     expect(stdout).toBe('status 0\n');
@@ -242,30 +284,18 @@ describe('draw', PATIENCE, () => {
   );
 });
 
-const started = (at: Scene, args: readonly string[]): ChildProcess =>
-  spawn(process.execPath, [PROGRAM, ...args], { cwd: at.root, env: environment(at) });
-
-const ended = (child: ChildProcess): Promise<Outcome> =>
-  new Promise((resolve) => {
-    let [stdout, stderr] = ['', ''];
-    child.stdout?.on('data', (chunk) => (stdout += chunk));
-    child.stderr?.on('data', (chunk) => (stderr += chunk));
-    child.on('close', (status, signal) => resolve({ status, signal, stdout, stderr }));
-  });
-
-const shell = (at: Scene, line: string): Outcome => {
-  const { status, signal, stdout, stderr } = spawnSync(
-    'bash',
-    ['-c', `"${process.execPath}" "${PROGRAM}" ${line}`],
-    { cwd: at.root, encoding: 'utf8', env: environment(at) },
+const shell = (at: Scene, line: string): Promise<Outcome> =>
+  ended(
+    spawn('bash', ['-c', `"${process.execPath}" "${PROGRAM}" ${line}`], {
+      cwd: at.root,
+      env: environment(at),
+    }),
   );
-  return { status, signal, stdout, stderr };
-};
 
-describe('numbers that cannot be shown', PATIENCE, () => {
-  it.each(['lay', 'parts', 'compare'])('of %s: a reader that goes away is no failure', (command) => {
+describe('numbers that cannot be shown', AT_ONCE, () => {
+  it.each(['lay', 'parts', 'compare'])('of %s: a reader that goes away is no failure', async (command) => {
     const plan = 'examples/haberdashery-chest.yaml';
-    const { stdout, stderr } = shell(
+    const { stdout, stderr } = await shell(
       { ...scene(), root: process.cwd() },
       `${command} ${plan} | true; echo "status \${PIPESTATUS[0]}"`,
     );
@@ -273,19 +303,19 @@ describe('numbers that cannot be shown', PATIENCE, () => {
     expect(stdout).toBe('status 0\n');
   });
 
-  it.runIf(existsSync('/dev/full'))('on a full device are a failure of the device', () => {
-    const outcome = shell(scene(), `schema > /dev/full`);
+  it.runIf(existsSync('/dev/full'))('on a full device are a failure of the device', async () => {
+    const outcome = await shell(scene(), `schema > /dev/full`);
     expect(outcome.status).toBe(1);
     mustSayInOneLine(outcome, /^halfpin: the disk is full$/mu);
   });
 
-  it('leave the status where nobody listens to complaints', () => {
-    const { status, stdout } = shell(scene(), 'lay nowhere.yaml 2>&-');
+  it('leave the status where nobody listens to complaints', async () => {
+    const { status, stdout } = await shell(scene(), 'lay nowhere.yaml 2>&-');
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
   });
 });
 
-describe('printers saved by many runs at once', PATIENCE, () => {
+describe('printers saved by many runs at once', AT_ONCE, () => {
   it('are all kept', async () => {
     const at = scene();
     const names = ['a', 'b', 'c', 'd'];
@@ -300,47 +330,64 @@ describe('printers saved by many runs at once', PATIENCE, () => {
   });
 });
 
-describe('a file that halfpin did not make', PATIENCE, () => {
+describe('a file that halfpin did not make', AT_ONCE, () => {
   const MINE = 'my own notes\n';
 
-  it.each([
-    ['draw', 'trinket-box-templates.pdf', ['draw', PLAN]],
-    ['draw --as svg', 'box-corner-tail-board-a.svg', ['draw', PLAN, '--as', 'svg']],
-    ['proof', 'proof-a4.pdf', ['proof']],
-    ['compare', 'bare-widths-comparison.pdf', ['compare', '--widths', '60,90']],
-    ['season', 'seasonal-haberdashery-chest-season.pdf', ['season', SEASONS]],
-  ])('is not written over by %s, unless it is forced', (_, name, args) => {
-    const at = scene();
+  const mustLeaveMine = async (at: Scene, name: string, args: readonly string[]): Promise<void> => {
     mkdirSync(at.out);
     const path = join(at.out, name);
     writeFileSync(path, MINE);
-    const refused = run(at, [...args, '--out', at.out]);
+    const refused = await run(at, [...args, '--out', at.out]);
     expect(refused.status).toBe(2);
     mustSayInOneLine(refused, /this file was not made by halfpin, so it is left as it is; try .*--force$/mu);
     expect(readFileSync(path, 'utf8')).toBe(MINE);
     expect(readdirSync(at.out)).toEqual([name]);
-    expect(run(at, [...args, '--out', at.out, '--force']).status).toBe(0);
-    expect(readFileSync(path, 'utf8')).not.toBe(MINE);
+  };
+
+  it.each([
+    ['draw', 'trinket-box-templates.pdf', ['draw', PLAN]],
+    ['draw --as svg', 'box-corner-tail-board-a.svg', ['draw', PLAN, '--as', 'svg']],
+    ['draw --as dxf', 'lid-guide-tails.dxf', ['draw', GUIDED, '--as', 'dxf']],
+    ['trial', 'trial.svg', ['trial', '--slope', '1:8', '--loose', '0.3']],
+  ])('is not written over by %s, unless it is forced', async (_, name, args) => {
+    const at = scene();
+    await mustLeaveMine(at, name, args);
+    expect((await run(at, [...args, '--out', at.out, '--force'])).status).toBe(0);
+    expect(readFileSync(join(at.out, name), 'utf8')).not.toBe(MINE);
     // Now it is halfpin's own.
-    expect(run(at, [...args, '--out', at.out]).status).toBe(0);
+    expect((await run(at, [...args, '--out', at.out])).status).toBe(0);
   });
 
-  it('is never written over by start, not even an empty one', () => {
+  it.each([
+    ['proof', 'proof-a4.pdf', ['proof']],
+    ['compare', 'bare-widths-comparison.pdf', ['compare', '--widths', '60,90']],
+    ['season', 'seasonal-haberdashery-chest-season.pdf', ['season', SEASONS]],
+  ])('is not written over by %s', (_, name, args) => mustLeaveMine(scene(), name, args));
+
+  it('is never written over by start, not even an empty one', async () => {
     const at = scene();
     const path = join(at.root, 'plan.yaml');
     writeFileSync(path, '');
-    const refused = run(at, ['start', path]);
+    const refused = await run(at, ['start', path]);
     expect(refused.status).toBe(2);
     mustSayInOneLine(refused, /plan\.yaml: there is a file of this name already; try another name$/mu);
     expect(readFileSync(path, 'utf8')).toBe('');
   });
 
-  it('is not written over where the printers are kept, if it is damaged', () => {
+  it('is not written over where the printers are kept, if it is damaged', async () => {
     const at = scene();
     mkdirSync(at.config);
     const path = join(at.config, 'printers.json');
     writeFileSync(path, '{"office": {');
-    const refused = run(at, ['proof', '--measured-x', '180', '--measured-y', '240', '--save', 'office']);
+    const refused = await run(at, [
+      'proof',
+      '--measured-x',
+      '180',
+      '--measured-y',
+      '240',
+      '--save',
+      'office',
+    ]);
     expect(refused.status).toBe(1);
     mustSayInOneLine(refused, /this file of printers is damaged; it has been left as it is/u);
     expect(readFileSync(path, 'utf8')).toBe('{"office": {');

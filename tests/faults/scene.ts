@@ -1,4 +1,4 @@
-import { type SpawnSyncOptions, spawnSync } from 'node:child_process';
+import { type ChildProcess, type SpawnOptions, spawn } from 'node:child_process';
 import {
   existsSync,
   mkdirSync,
@@ -14,6 +14,8 @@ import { join, relative, resolve } from 'node:path';
 
 export const PROGRAM = resolve('dist/halfpin.js');
 export const PLAN = resolve('examples/trinket-box.yaml');
+/** A plan with a cutter and a bush. */
+export const GUIDED = resolve('tests/faults/guided.yaml');
 export const SEASONS = resolve('examples/haberdashery-chest-seasons.yaml');
 
 /** Folders of their own for one test: where output goes, and the user's settings. */
@@ -48,27 +50,45 @@ export const environment = ({ config }: Scene, more: NodeJS.ProcessEnv = {}): No
   ...more,
 });
 
-/** Runs the program as it was built, with or without a fault. */
-export const run = (
+/** How a program is to be run. */
+export interface Running extends SpawnOptions {
+  readonly env?: NodeJS.ProcessEnv;
+  /** What runs it, where that is not this Node. */
+  readonly node?: string;
+}
+
+/** Starts the program as it was built, with or without a fault. */
+export const started = (
   at: Scene,
   args: readonly string[],
-  { env, ...options }: SpawnSyncOptions & { readonly env?: NodeJS.ProcessEnv } = {},
-): Outcome => {
+  { env, node = process.execPath, ...options }: Running = {},
+): ChildProcess => {
   const preload =
     env?.HALFPIN_FAULT_STEP === undefined ? [] : ['--import', resolve('tests/faults/inject.mjs')];
-  const { status, signal, stdout, stderr } = spawnSync(process.execPath, [...preload, PROGRAM, ...args], {
+  return spawn(node, [...preload, PROGRAM, ...args], {
     cwd: at.root,
-    encoding: 'utf8',
     env: environment(at, env),
     ...options,
   });
-  return { status, signal, stdout: String(stdout ?? ''), stderr: String(stderr ?? '') };
 };
 
+export const ended = (child: ChildProcess): Promise<Outcome> =>
+  new Promise((resolve, reject) => {
+    let [stdout, stderr] = ['', ''];
+    child.stdout?.setEncoding('utf8').on('data', (chunk) => (stdout += chunk));
+    child.stderr?.setEncoding('utf8').on('data', (chunk) => (stderr += chunk));
+    child.on('error', reject);
+    child.on('close', (status, signal) => resolve({ status, signal, stdout, stderr }));
+  });
+
+/** Runs the program to its end. */
+export const run = (at: Scene, args: readonly string[], how: Running = {}): Promise<Outcome> =>
+  ended(started(at, args, how));
+
 /** How many steps a run takes by which it changes the disk. */
-export const stepsOf = (at: Scene, args: readonly string[]): number => {
+export const stepsOf = async (at: Scene, args: readonly string[]): Promise<number> => {
   const counted = join(at.root, 'steps');
-  const { status, stderr } = run(at, args, {
+  const { status, stderr } = await run(at, args, {
     env: { HALFPIN_FAULT_STEP: '0', HALFPIN_FAULT_COUNT: counted },
   });
   if (status !== 0) throw new Error(stderr);

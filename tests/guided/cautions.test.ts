@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adviseCutter, CAUTIONS } from '../../src/guided/cautions.ts';
+import { diameterAt } from '../../src/guided/cutter.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { CUTTER, cutOf, LAPPED } from './example.ts';
 
@@ -25,9 +26,16 @@ describe('adviseCutter', () => {
   });
 });
 
+describe('a neck just as wide as the cut', () => {
+  it('does not rub', () => {
+    expect(said({ ...CUTTER, neck: diameterAt(CUTTER, joint.depth) })).toEqual([]);
+  });
+});
+
 describe('the cautions', () => {
   it('tell to score the grain before the full cut, and to try in scrap', () => {
     const texts = CAUTIONS.map((phrase) => speak(phrase, 'mm'));
+    for (const text of texts) expect(text).toMatch(/^[A-Z].*[.]$/u);
     expect(texts.filter((text) => text.startsWith('Score the grain first'))).toHaveLength(1);
     expect(texts.at(-1)).toMatch(/^Cut one trial joint in scrap/u);
   });

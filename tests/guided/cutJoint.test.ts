@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cutJoint } from '../../src/guided/cutJoint.ts';
 import { type Cutting, checkCutting } from '../../src/guided/cutting.ts';
+import { speak } from '../../src/units/phrase.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from './example.ts';
 
 const cut = (spec: typeof LAPPED, tools: Omit<Cutting, 'cutter'>) =>
@@ -47,6 +48,9 @@ describe('cutJoint', () => {
   it('blames the tool that will not do by its key', () => {
     expect(places(THROUGH, { straight: 90 })).toEqual(['cutter.straight']);
     expect(places(THROUGH, { bush: 34 })).toContain('cutter.bush');
+    // The tails' bush is at fault, the pins' is not.
+    expect(places(THROUGH, { bush: 46, pinBush: 11 })).toEqual(['cutter.bush']);
+    expect(places(LAPPED, { bush: 22, pinBush: 11 })).toEqual(['cutter.bush']);
     expect(places(THROUGH, { bush: 16, pinBush: 34 })).toEqual(['cutter.pinBush']);
     // A lapped joint has no use for a straight cutter.
     expect(places(LAPPED, { straight: 90 })).toEqual([]);
@@ -69,6 +73,17 @@ describe('checkCutting', () => {
       'pinBush',
     ]);
     expect(wrong({ pinBush: 0 })).toEqual(['pinBush']);
+  });
+
+  it('says what must pass through what', () => {
+    const said = (tools: Omit<Cutting, 'cutter'>): string[] =>
+      checkCutting({ cutter: CUTTER, ...tools }).map(({ says }) => speak(says, 'mm'));
+    expect(said({ straight: -1 })).toEqual(['the straight cutter is -1 mm; it must be more than 0 mm']);
+    expect(said({ bush: 12, straight: 8, pinBush: 7 })).toEqual([
+      'the guide bush is 12 mm outside; the dovetail cutter of 12.7 mm must pass through it, so it must be 12.7 mm or more',
+      'the guide bush is 7 mm outside; the straight cutter of 8 mm must pass through it, so it must be 8 mm or more',
+    ]);
+    expect(said({})).toEqual([]);
   });
 
   it('says nothing of the tools round a cutter that is wrong in itself', () => {

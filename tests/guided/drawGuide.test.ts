@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Box, TextMark } from '../../src/drawing/drawing.ts';
 import { CAP_HEIGHT, textWidth } from '../../src/drawing/textWidth.ts';
-import { guidePiece } from '../../src/guided/drawGuide.ts';
+import { guideLayers, guidePiece } from '../../src/guided/drawGuide.ts';
 import { guideBoard } from '../../src/guided/guideBoard.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
 import { NO_SPLITS, type Piece } from '../../src/paper/piece.ts';
@@ -104,4 +104,31 @@ describe('guidePiece', () => {
       }
     },
   );
+});
+
+describe('guideLayers', () => {
+  it('has the outline, the middles, the fence and the edges of the work, each on its layer', () => {
+    const { joint, guided } = cutOf(LAPPED);
+    const guide = guideBoard(joint, CUTTER, guided, 'tail', 16);
+    if (!guide.ok) throw new Error(JSON.stringify(guide.complaints));
+    const layers = guideLayers(guide.value);
+    expect(layers.map(({ name, line }) => [name, line])).toEqual([
+      ['OUTLINE', 'CONTINUOUS'],
+      ['CENTRE', 'CENTER'],
+      ['FENCE', 'HIDDEN'],
+      ['WORK', 'HIDDEN'],
+    ]);
+    const [outline, centre, fence, work] = layers;
+    expect(outline?.outlines).toEqual([guide.value.outline]);
+    // A middle for each of the four spaces; the fence's edges at -40 and 0; the work 120 wide.
+    expect(centre?.paths).toHaveLength(4);
+    expect(fence?.paths?.map(({ points }) => points.map(([x]) => x))).toEqual([
+      [-40, -40],
+      [0, 0],
+    ]);
+    expect(work?.paths?.map(({ points }) => points.map(([, y]) => y))).toEqual([
+      [0, 0],
+      [120, 120],
+    ]);
+  });
 });

@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { flatten } from '../../src/drawing/outline.ts';
 import { type GuideBoard, guideBoard } from '../../src/guided/guideBoard.ts';
+import { guidedCut } from '../../src/guided/guided.ts';
+import { mostStraight } from '../../src/guided/straightPasses.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from './example.ts';
@@ -86,6 +88,21 @@ describe('a guide for through pins', () => {
   });
 });
 
+describe('a guide for through pins whose sockets are as narrow as their cutter at the inside', () => {
+  it('closes its slots where the outermost passes meet, at the fence, and else 2 mm past it', () => {
+    const { joint } = cutOf(THROUGH);
+    const closesAt = (straight: number, bush: number): number => {
+      const guide = guideBoard(joint, CUTTER, guidedCut(joint, CUTTER, straight), 'pin', bush);
+      if (!guide.ok) throw new Error(JSON.stringify(guide.complaints));
+      const { points } = flatten(guide.value.outline);
+      const back = Math.min(...points.map(([x]) => x));
+      return Math.min(...points.map(([x]) => x).filter((x) => x > back)) + bush / 2;
+    };
+    expect(closesAt(mostStraight(joint), 30)).toBeCloseTo(0, 3);
+    expect(closesAt(8, 12)).toBeCloseTo(-2, 3);
+  });
+});
+
 describe('any guide', () => {
   it('refuses a bush smaller than the cutter, by name', () => {
     expect(refusal(LAPPED, 'tail', 12)).toEqual([
@@ -103,6 +120,28 @@ describe('any guide', () => {
     ]);
   });
 
+  it('says the narrowest finger where slots differ, and no bush where even the cutter itself is too thick', () => {
+    // Between the sockets lie pins of 20 and 9: 9 + 12.7 - 20 = 1.7.
+    const uneven: JointSpec = {
+      ...LAPPED,
+      width: 116,
+      halfPin: { lower: 6, upper: 6 },
+      spacing: { kind: 'listed', tails: [25, 25, 25], pins: [20, 9] },
+    };
+    const { pin: _, ...listed } = uneven;
+    expect(refusal(listed, 'pin', 20)[0]).toMatch(
+      /leaves a finger of 1\.7 mm between two slots for the pins; .*; try a bush of at most 18\.7 mm, or pins wider by 1\.3 mm/u,
+    );
+    // 12.7 + t - b must be 3 between tails of t: 15 - 12.7 wide bushes leave it, so only wider tails are offered.
+    const narrow: JointSpec = {
+      ...LAPPED,
+      width: 44,
+      halfPin: { lower: 3, upper: 3 },
+      spacing: { kind: 'even', tails: 2 },
+    };
+    expect(refusal(narrow, 'tail', 22)[0] ?? '').toMatch(/^bush: a guide bush of 22 mm leaves a finger/u);
+  });
+
   it('is one closed outline that never crosses itself, with every arc of the radius of the bush', () => {
     fc.assert(
       fc.property(
@@ -114,6 +153,7 @@ describe('any guide', () => {
           const guide = guideBoard(joint, CUTTER, guided, board, bush);
           if (!guide.ok) return;
           const { outline } = guide.value;
+          expect(outline.filter(({ bulge }) => bulge !== undefined).length).toBeGreaterThan(2);
           outline.forEach(({ at: [x0, y0], bulge }, i) => {
             if (bulge === undefined) return;
             const [x1, y1] = outline[i + 1]?.at ?? [Number.NaN, Number.NaN];

@@ -109,6 +109,33 @@ describe('layOutForCutter', () => {
     expect(Math.min(...tips)).toBeGreaterThanOrEqual(25);
   });
 
+  it('takes as many as it can enter where the usual tails are narrower than itself', () => {
+    // At 21° a cut 24 mm deep leaves pins of 25 - 48 tan 21° = 6.574: usual tails, three times that, are under 25 mm.
+    const steep: Cutter = { diameter: 25, angle: 21, length: 24.5 };
+    const wish: JointSpec = {
+      kind: 'lapped',
+      width: 240,
+      tailBoard: 20,
+      pinBoard: 30,
+      lap: 6,
+      pin: 6.58,
+      halfPin: { lower: 6, upper: 6 },
+      spacing: { kind: 'even' },
+    };
+    // Seven: (240 - 12 - 6 x 6.58) / 7 = 26.93; eight would be 22.75.
+    const joint = laid(wish, steep);
+    expect(joint.tails).toHaveLength(7);
+    expect((joint.tails[0]?.tip[1] ?? 0) - 6).toBeCloseTo(26.931, 3);
+    // What is said of the cutter comes with it, and no count is offered that it cannot enter.
+    expect(joint.advice.map(({ at }) => at.join('.'))).toContain('cutter.length');
+    for (const { tip } of joint.alternatives) expect(tip).toBeGreaterThan(24.97);
+  });
+
+  it('keeps what is to be said of the joint beside what is said of the cutter', () => {
+    const short = laid({ ...FRONT, chisel: 12 }, { ...EIGHT, length: 15.2 });
+    expect(short.advice.map(({ at }) => at[0])).toEqual(['pin', 'cutter']);
+  });
+
   it('refuses more tails than the cutter can enter, and says how many it can', () => {
     // With five, (120 - 6 x 8.4838) / 5 = 13.8 mm is enough for 12.7 mm; with six, (120 - 7 x 8.4838) / 6 = 10.1 mm is not.
     expect(laid({ ...FRONT, spacing: { kind: 'even', tails: 5 } }).tails.length).toBe(5);
@@ -119,6 +146,11 @@ describe('layOutForCutter', () => {
     expect(refusals({ ...FRONT, spacing: { kind: 'even', tails: 20 } })[0]).toMatch(
       /^tails: 20 tails are too many .*; try the nearest layout that works: 5 tails of 13\.81 mm/u,
     );
+  });
+
+  it('speaks of the average where the tails of the nearest layout differ', () => {
+    const graded: JointSpec = { ...FRONT, pin: 5, spacing: { kind: 'graded', ratio: 0.9, from: 'edge' } };
+    expect(refusals(graded)[0]).toMatch(/the nearest layout that works: 3 tails of on average 28\.68 mm/u);
   });
 
   it('refuses a round that would take all of a thin tail board', () => {

@@ -97,6 +97,11 @@ describe('a space hardly wider than the cutter', () => {
 });
 
 describe('socketPasses', () => {
+  it('takes no more passes than overlap by a tenth where the cutter is narrowest', () => {
+    // Tips of (200 - 18 - 3 x 9) / 4 = 38.75: 26.05 to travel in steps of 0.9 x 8.484 = 7.635.
+    expect(socketPasses(joint(9, 9, 9), CUTTER).map((centres) => centres.length)).toEqual([5, 5, 5, 5]);
+  });
+
   it('keeps the largest diameter inside the tips of each tail, touching them', () => {
     const cut = joint(9, 9, 9);
     socketPasses(cut, CUTTER).forEach((centres, i) => {

@@ -4,6 +4,7 @@ import { atPitch } from '../../src/guided/pitch.ts';
 import type { Joint } from '../../src/joint/joint.ts';
 import { layOut } from '../../src/joint/layOut.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
+import { speak } from '../../src/units/phrase.ts';
 
 const laid = (wish: JointSpec, pitch: number): Joint => {
   const spec = atPitch(wish, pitch);
@@ -11,6 +12,11 @@ const laid = (wish: JointSpec, pitch: number): Joint => {
   const joint = layOut(spec.value);
   if (!joint.ok) throw new Error(JSON.stringify(joint.complaints));
   return joint.value;
+};
+
+const complaintsOf = (pitch: number): string[] => {
+  const result = atPitch(SIDE, pitch);
+  return result.ok ? [] : result.complaints.map(({ says }) => speak(says, 'mm'));
 };
 
 const SIDE: JointSpec = {
@@ -39,6 +45,29 @@ describe('atPitch', () => {
       const result = atPitch(SIDE, pitch);
       expect(result.ok ? [] : result.complaints.map(({ at }) => at)).toEqual([['pitch']]);
     }
+  });
+
+  it('takes every pitch from the least tail to one pin and two half pins of 1 mm, and none beside', () => {
+    // The widest: 150 - 2 x 1 + 5 = 153. The least tail is 3 at its base, and 8 / 8 wider on either side.
+    expect(laid(SIDE, 153).tails).toHaveLength(1);
+    expect(laid(SIDE, 10).tails.length).toBeGreaterThan(12);
+    for (const pitch of [9.99, 153.01]) {
+      const [complaint] = complaintsOf(pitch);
+      expect(complaint).toContain('it must be 10 mm to 153 mm here');
+    }
+  });
+
+  it('takes the count whose half pins are nearest to a pin', () => {
+    // (150 - 5) / 28 = 5.18: five tails leave half pins of (150 - 140 + 5) / 2 = 7.5.
+    const { tails, pins } = laid(SIDE, 28);
+    expect(tails).toHaveLength(5);
+    expect(pins[0]?.narrow[1]).toBeCloseTo(7.5, 9);
+    // (150 - 5) / 26 = 5.58 is nearest to six, which leave -0.5: five it is.
+    expect(laid(SIDE, 26).tails).toHaveLength(5);
+    // Six leave half pins of 1 exactly: (150 - 6 x 25.5 + 5) / 2.
+    expect(laid(SIDE, 25.5).tails).toHaveLength(6);
+    // Eleven would leave 1.05, ten leave 8: nearer to 5.
+    expect(laid(SIDE, 13.9).tails).toHaveLength(10);
   });
 
   it('lays out whatever it accepts', () => {

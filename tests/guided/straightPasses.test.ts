@@ -25,6 +25,11 @@ describe('straightPasses', () => {
     });
   });
 
+  it('takes no more passes than overlap by a tenth', () => {
+    // 34 - 8 / cos 8° = 25.92 to travel at the outside, in steps of 7.2.
+    expect(straightPasses(joint, 8).map((passes) => passes.length)).toEqual([5, 5, 5]);
+  });
+
   it('leaves no ridge between two passes at either face', () => {
     fc.assert(
       fc.property(fc.double({ min: 1, max: mostStraight(joint), noNaN: true }), (diameter) => {
@@ -44,6 +49,14 @@ describe('the straight cutter', () => {
     const base = (first?.base[1] ?? 0) - (first?.base[0] ?? 0);
     expect(mostStraight(joint)).toBeCloseTo(base * Math.cos(ANGLE), 9);
     expect(checkStraight(joint, mostStraight(joint))).toEqual([]);
+  });
+
+  it('must pass the narrowest of sockets that differ', () => {
+    const { pin: _, ...wish } = THROUGH;
+    const uneven = cutOf({ ...wish, spacing: { kind: 'graded', tails: 3, ratio: 0.7, from: 'edge' } }).joint;
+    const bases = uneven.tails.map(({ base }) => base[1] - base[0]);
+    expect(Math.max(...bases)).toBeGreaterThan(1.5 * Math.min(...bases));
+    expect(mostStraight(uneven)).toBeCloseTo(Math.min(...bases) * Math.cos(ANGLE), 9);
   });
 
   it('is as thick as the dovetail cutter unless the sockets are narrower, then the most whole mm', () => {

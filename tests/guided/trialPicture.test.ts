@@ -33,6 +33,10 @@ describe('the picture of a trial in letters', () => {
       '  inside face   ───────/──────────\\───────  ↑',
     ]);
     expect(template(-0.2)[1]).toContain('↓ 0.8 mm, for narrower pins');
-    expect(template(0).join('')).not.toMatch(/[↑↓]/u);
+    expect(template(0)).toEqual([
+      '  outside face  ─────────/──────\\─────────',
+      '                        /  pin   \\',
+      '  inside face   ───────/──────────\\───────',
+    ]);
   });
 });

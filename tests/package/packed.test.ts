@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -37,6 +37,27 @@ describe('the package', () => {
   it('needs no other package and runs no script when it is installed', () => {
     expect(about.dependencies ?? about.optionalDependencies ?? about.peerDependencies).toBeUndefined();
     expect(Object.keys(about.scripts).filter((name) => /install$|^prepare$/u.test(name))).toEqual([]);
+  });
+
+  it('bundles nothing that was built for one machine or ran a script when it was installed', () => {
+    const { packages } = JSON.parse(readFileSync('package-lock.json', 'utf8'));
+    const bundled = [...readFileSync('dist/THIRD-PARTY.txt', 'utf8').matchAll(/^(\S+) \d[\d.]* \(.+\)$/gmu)];
+    expect(bundled.length).toBeGreaterThan(15);
+    for (const [, name] of bundled) {
+      const { version, hasInstallScript, cpu, os } = packages[`node_modules/${name}`];
+      expect({ name, version, hasInstallScript, cpu, os }).toEqual({ name, version });
+    }
+  });
+
+  it('has no way to a network', () => {
+    const code = readdirSync('dist')
+      .filter((name) => name.endsWith('.js'))
+      .map((name) => readFileSync(join('dist', name), 'utf8'))
+      .join('\n');
+    const reaches = (module: string): boolean =>
+      new RegExp(`(?:from|require\\(|import\\()\\s*["'](?:node:)?${module}["']`, 'u').test(code);
+    expect(['fs', 'dgram', 'dns', 'http', 'http2', 'https', 'net', 'tls'].filter(reaches)).toEqual(['fs']);
+    expect(code).not.toMatch(/\bfetch\(|XMLHttpRequest|WebSocket/u);
   });
 });
 
@@ -78,11 +99,16 @@ if (EVERY)
       writeFileSync(
         join(folder, 'use.ts'),
         [
-          "import { layOut, type Joint, renderPdf, readPlan, findWood, layOutForCutter } from 'halfpin';",
+          "import { cutJoint, type Cutting, findWood, guidePiece, guidesToMake, layOut, layOutPlan, type Joint, type Piece, renderPdf } from 'halfpin';",
           "const corner = layOut({ kind: 'through', width: 96, tailBoard: 11, pinBoard: 20, spacing: { kind: 'even' } });",
           'export const tips: readonly number[] = corner.ok ? corner.value.tails.map(({ tip }) => tip[1] - tip[0]) : [];',
           'export const first = (joint: Joint): number | undefined => joint.tails[0]?.base[0];',
-          'export { findWood, layOutForCutter, readPlan, renderPdf };',
+          'export const guidesOf = (joint: Joint, cutting: Cutting): Piece[] => {',
+          '  const cut = cutJoint(joint, cutting);',
+          "  const corner = { item: 'Lid', stem: 'lid', guides: cut.ok ? cut.value.guides : [] };",
+          "  return guidesToMake([corner], 'mm').map(({ guide, titles }) => guidePiece(guide, titles));",
+          '};',
+          'export { findWood, layOutPlan, renderPdf };',
           '// @ts-expect-error a lap belongs to a lapped joint',
           "layOut({ kind: 'through', lap: 5, width: 96, tailBoard: 11, pinBoard: 20, spacing: { kind: 'even' } });",
         ].join('\n'),

@@ -4,6 +4,7 @@ import { apply } from '../../src/drawing/affine.ts';
 import type { Drawing } from '../../src/drawing/drawing.ts';
 import type { Page } from '../../src/drawing/page.ts';
 import type { Piece } from '../../src/paper/piece.ts';
+import type { Size } from '../../src/paper/printable.ts';
 import { type Layout, layPages, type Sheets, sheetCounts } from '../../src/paper/sheets.ts';
 import { type Paper, parsePaper } from '../../src/paper/sizes.ts';
 import { speak } from '../../src/units/phrase.ts';
@@ -227,5 +228,20 @@ describe('a roll too narrow for a leaning printer', () => {
       "paper: 90xroll leaves 0 mm across to draw on, once the printer's lean is put right over its whole length; it must be 40 mm or more (sheets instead of a roll, or a wider roll)",
     ]);
     expect(complaintsOf([], { paper: paperOf('610xroll'), correction: leaning(0.03) })).toEqual([]);
+  });
+
+  test('leaves the pages that go before the pieces high enough for what stands on them', () => {
+    const areas: Size[] = [];
+    const leading = (area: Size) => {
+      areas.push(area);
+      return [];
+    };
+    // 90 mm less two margins of 6 and what the frame takes; lying down such a sheet would be some 52 mm high.
+    lay([], { paper: paperOf('90xroll'), leading });
+    lay([], { paper: paperOf('610xroll'), leading });
+    const [narrow, wide] = areas;
+    expect(narrow?.width).toBeCloseTo(73, 9);
+    expect(narrow?.height).toBe(130);
+    expect(wide?.height).toBeCloseTo((wide?.width ?? 0) / Math.SQRT2, 9);
   });
 });
