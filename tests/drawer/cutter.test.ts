@@ -93,6 +93,15 @@ describe('drawers cut with a router', () => {
     expect(refusals(drawer(through))[0]).toMatch(/slope 1:7\.12, pin board 14 mm$/u);
   });
 
+  it("are refused another slope than the cutter's, with the nearest layout of its own", () => {
+    const steep = guided({
+      joint: { kind: 'lapped', slope: { run: 4 }, halfPin: { lower: 6, upper: 6 }, lap: 5, spacing: free },
+    });
+    expect(refusals(drawer(steep))[0]).toMatch(
+      /^drawers\.0\.joint\.slope: .*; the nearest layout that works: \d tails of .* slope 1:7\.12, lap 5 mm$/u,
+    );
+  });
+
   it('are refused a back deeper than the cutter cuts, at the cutter and no drawer', () => {
     // Lapped by 10 the front is 10 mm deep, the through back 11.
     const shallow = guided({
