@@ -8,5 +8,10 @@ export default defineConfig({
       pdfkit: fileURLToPath(new URL('./node_modules/pdfkit/js/pdfkit.browser.mjs', import.meta.url)),
     },
   },
-  test: { include: ['tests/**/*.test.ts'], globalSetup: 'tests/built.ts' },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    globalSetup: 'tests/built.ts',
+    // What starts programs takes long on a machine that is busy with other things.
+    testTimeout: 60_000,
+  },
 });

@@ -9,6 +9,7 @@ const JUDGES = {
   pdftoppm: 'poppler-utils',
   qpdf: 'qpdf',
   mutool: 'mupdf-tools',
+  chromium: 'chromium',
 };
 
 const run = (command, args, options = {}) => {

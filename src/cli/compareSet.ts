@@ -1,27 +1,20 @@
-import { join } from 'node:path';
 import { type Complaint, under } from '../complaint.ts';
 import type { Family } from '../drawer/drawer.ts';
 import { layOutWidths } from '../drawer/layOutWidths.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
-import { refuseForeign } from '../files/refuseForeign.ts';
-import { writePdf } from '../files/writePdf.ts';
 import type { Joint } from '../joint/joint.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import { glueArea } from '../joint/settings.ts';
-import { layPages } from '../paper/sheets.ts';
 import { printJson } from '../render/json.ts';
-import { table } from '../render/table.ts';
-import { fileStem } from '../template/fileStem.ts';
-import { comparisonLayout } from '../template/setLayouts.ts';
 import { formatLength, formatNumber, parseLength, type Unit } from '../units/length.ts';
 import type { CompareOptions } from './compare.ts';
+import { fitTable } from './fitTable.ts';
 import { type JointOptions, readJointOptions } from './jointOptions.ts';
 import { adviceText, wrapText } from './jointText.ts';
-import { readPaperOptions } from './paperOptions.ts';
 import { loadWork } from './work.ts';
 
 /** The corners to be compared, in the order of the cabinet. */
-interface Comparison {
+export interface Comparison {
   readonly title: string;
   readonly units: Unit;
   readonly family: Family;
@@ -33,26 +26,14 @@ interface Comparison {
 export const compareSet = async (plan: string | undefined, options: CompareOptions): Promise<void> => {
   const comparison =
     options.widths === undefined ? await ofPlan(plan, options) : ofWidths(plan, options, options.widths);
-  const drawn = options.out === undefined ? [] : await drawComparison(comparison, options, options.out);
+  // What draws is far more than the figures need.
+  const drawn =
+    options.out === undefined
+      ? []
+      : await (await import('./drawComparison.ts')).drawComparison(comparison, options, options.out);
   process.stdout.write(
     options.json ? printJson(record(comparison)) : `${[...text(comparison), ...drawn].join('\n')}\n`,
   );
-};
-
-const drawComparison = async (
-  { title, units, family, rows }: Comparison,
-  options: CompareOptions,
-  folder: string,
-): Promise<string[]> => {
-  const complaints: Complaint[] = [];
-  const printed = readPaperOptions(options, units, complaints);
-  if (printed === undefined) return refuseOptions(complaints, units);
-  const sheets = layPages(comparisonLayout(rows, family, units, { title, ...printed }));
-  if (!sheets.ok) return refuseOptions(sheets.complaints, units);
-  const path = join(folder, `${fileStem(title)}-comparison.pdf`);
-  await refuseForeign([path], options.force === true);
-  await writePdf(path, `${title}: comparison`, sheets.value.pages());
-  return ['', `${path}: the set as it will be seen`];
 };
 
 const ofPlan = async (plan: string | undefined, options: JointOptions): Promise<Comparison> => {
@@ -126,7 +107,7 @@ const record = ({ family, rows }: Comparison) => ({
 });
 
 const text = ({ units, family, rows, advice }: Comparison): string[] => [
-  ...table(
+  ...fitTable(
     ['drawer', 'count', `height ${units}`, 'tails', `tail ${units}`, `pin ${units}`, 'ratio', 'glue cm²'],
     rows.map(({ name, count, joint }) => [
       name,
@@ -139,6 +120,7 @@ const text = ({ units, family, rows, advice }: Comparison): string[] => [
       (glueArea(joint) / 100).toFixed(1),
     ]),
     [false, true, true, true, true, true, true, true],
+    1,
   ),
   '',
   ...wrapText(spreadSentence(family, units)),

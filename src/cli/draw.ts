@@ -27,7 +27,7 @@ export const addDraw = (program: Command): void => {
       `
 Examples:
   halfpin draw examples/haberdashery-chest.yaml
-  halfpin draw --width 96 --tail-board 11 --pin-board 20 --kind lapped --paper A4
+  halfpin draw --width 96 --tail-board 11 --pin-board 20 --lap 5 --paper A4
 `,
     )
     .action(async (plan: string | undefined, options: DrawOptions & JointOptions) => {

@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { refuseOptions } from '../files/failure.ts';
+import { failWith, refuseOptions } from '../files/failure.ts';
 import { loadFonts } from '../files/fonts.ts';
 import { sendToQueue } from '../files/printQueue.ts';
 import { refuseForeign } from '../files/refuseForeign.ts';
@@ -21,7 +21,9 @@ export const drawSheets = async (
   plan: string | undefined,
   options: DrawOptions & JointOptions,
 ): Promise<void> => {
-  const work = await loadWork(plan, options);
+  const work = await loadWork(plan, options).catch((error: unknown) =>
+    failWith(error, () => readDrawOptions(options, options.units === 'in' ? 'in' : 'mm')),
+  );
   const wish = readDrawOptions(options, work.units);
   const sheetWork = {
     drawers: work.set.drawers,

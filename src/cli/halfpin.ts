@@ -9,16 +9,31 @@ import { addParts } from './parts.ts';
 import { addPrinters } from './printers.ts';
 import { addProof } from './proof.ts';
 import { addSchema } from './schema.ts';
+import { addSeason } from './season.ts';
 import { addStart } from './start.ts';
 import { VERSION } from './version.ts';
+
+/** What commander says of a slip of the pen, as all else is said: one line, with what to try at its end. */
+const onOneLine = (text: string): string =>
+  text.replace(/^error: /u, 'halfpin: ').replace(/\n\(Did you mean (.+)\?\)/u, '; try $1');
 
 const program = new Command('halfpin')
   .description('Sets out dovetailed drawers, and prints full-size templates for them.')
   .version(VERSION)
-  .configureOutput({ outputError: (text, write) => write(text.replace(/^error: /u, 'halfpin: ')) })
+  .configureOutput({ outputError: (text, write) => write(onOneLine(text)) })
   .showSuggestionAfterError()
   .exitOverride();
-for (const add of [addDraw, addLay, addCompare, addParts, addProof, addPrinters, addStart, addSchema])
+for (const add of [
+  addDraw,
+  addLay,
+  addCompare,
+  addParts,
+  addSeason,
+  addProof,
+  addPrinters,
+  addStart,
+  addSchema,
+])
   add(program);
 for (const command of program.commands) command.copyInheritedSettings(program);
 
@@ -28,13 +43,18 @@ const fail = (error: unknown): number => {
     process.stderr.write(error.lines.map((line) => `${line}\n`).join(''));
     return error.status;
   }
-  if ((error as NodeJS.ErrnoException).code === 'EPIPE') return 0;
   process.stderr.write(`${deviceFault(error as NodeJS.ErrnoException)}\n`);
   return DEVICE_FAILED;
 };
 
-// A reader that has seen enough closes the pipe; that is no failure.
-process.stdout.on('error', (error) => process.exit(fail(error)));
+// A reader that has seen enough closes the pipe; that is no failure, and there may be files still to be written.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') return;
+  dropUnfinished();
+  process.exit(fail(error));
+});
+// Where even complaints find no reader, the exit status tells.
+process.stderr.on('error', () => {});
 /** What the shell gives a program that a signal ended: 128 and the signal's number. */
 const SIGNALS = { SIGINT: 130, SIGTERM: 143 } as const;
 for (const [signal, status] of Object.entries(SIGNALS))

@@ -4,12 +4,9 @@ import type { Joint } from '../joint/joint.ts';
 import { blockPicture } from '../joint/picture.ts';
 import { meanTail } from '../joint/proportion.ts';
 import { dividers, gauges, glueArea } from '../joint/settings.ts';
-import { table } from '../render/table.ts';
 import { formatLength, formatNumber, type Unit } from '../units/length.ts';
 import { degrees, formatSlope } from '../units/slope.ts';
-
-/** Nothing printed is wider. */
-const COLUMNS = 80;
+import { COLUMNS, fitTable } from './fitTable.ts';
 
 /** A corner to mark out from, without a printer: a small picture, every line's place, and the settings. */
 export const jointText = (heading: string, joint: Joint, unit: Unit): string[] => {
@@ -20,21 +17,22 @@ export const jointText = (heading: string, joint: Joint, unit: Unit): string[] =
     ...wrapText(
       `${heading}: ${kind} joint, ${length(width)} wide, tail board ${length(tailBoard.thickness)}, pin board ${length(pinBoard.thickness)}${lap}, slope ${formatSlope(slope)} (${degrees(slope).toFixed(2)}°)`,
     ),
-    countText(joint, unit),
+    ...wrapText(countText(joint, unit)),
     '',
     ...blockPicture(joint, 64).map((row, i) => `${['tip ', '', '', 'base'][i]?.padEnd(6)}${row}`),
     '',
     `From the reference edge, ${unit}:`,
-    ...table(
+    ...fitTable(
       ['', 'tip from', 'tip to', 'base from', 'base to', 'tip width'],
       tails.map(({ tip, base }, i) => [
         `tail ${i + 1}`,
         ...[...tip, ...base, tip[1] - tip[0]].map((value) => formatNumber(value, unit)),
       ]),
       [false, true, true, true, true, true],
+      1,
     ),
     '',
-    ...settingsText(joint, unit),
+    ...settingsText(joint, unit).flatMap(wrapText),
   ];
 };
 

@@ -24,7 +24,7 @@ export const addLay = (program: Command): void => {
   addJointOptions(command)
     .addHelpText(
       'after',
-      '\nExample:\n  halfpin lay --width 96 --tail-board 11 --pin-board 20 --kind lapped --slope 1:7\n',
+      '\nExample:\n  halfpin lay --width 96 --tail-board 11 --pin-board 20 --lap 5 --slope 1:7\n',
     )
     .action(async (plan: string | undefined, options: LayOptions) => {
       const work = await loadWork(plan, options);

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { type Complaint, type Result, under } from '../complaint.ts';
-import { DEFAULT_MARGIN } from '../paper/printable.ts';
+import { checkMargin, DEFAULT_MARGIN } from '../paper/printable.ts';
 import { type Paper, parsePaper } from '../paper/sizes.ts';
 import { parseLength, type Unit } from '../units/length.ts';
 
@@ -29,5 +29,7 @@ export const readPaperOptions = (
   const paper = value('paper', parsePaper(options.paper ?? (units === 'in' ? 'Letter' : 'A4')));
   const margin =
     options.margin === undefined ? DEFAULT_MARGIN : value('margin', parseLength(options.margin, units));
-  return paper === undefined || margin === undefined ? undefined : { paper, margin };
+  const wrong = margin === undefined ? [] : under(['margin'], checkMargin(margin));
+  complaints.push(...wrong);
+  return paper === undefined || margin === undefined || wrong.length > 0 ? undefined : { paper, margin };
 };

@@ -6,6 +6,9 @@ import { printJson } from '../render/json.ts';
 import { table } from '../render/table.ts';
 import { formatNumber, MM_PER_INCH, type Unit } from '../units/length.ts';
 import { speak } from '../units/phrase.ts';
+import type { Climate } from '../wood/climate.ts';
+import { formatPercent } from '../wood/moisture.ts';
+import { fitTable } from './fitTable.ts';
 import { wrapText } from './jointText.ts';
 import { readUnits } from './units.ts';
 import { loadWork } from './work.ts';
@@ -33,7 +36,7 @@ export const addParts = (program: Command): void => {
       if (options.csv && options.json)
         throw new Failure(['--csv: give --csv or --json, not both'], WRONG_INPUT);
       readUnits(options.units);
-      const { units, set } = await loadWork(plan, options);
+      const { units, set, climate } = await loadWork(plan, options);
       if (set.drawers.length === 0)
         throw new Failure(
           [`${plan}: there are no drawers in this plan, so there are no parts to list`],
@@ -44,10 +47,14 @@ export const addParts = (program: Command): void => {
       const totals = stockTotals(rows);
       process.stdout.write(
         options.json
-          ? printJson({ parts: rows.map((row) => partRecord(row, units)), totals })
+          ? printJson({
+              parts: rows.map((row) => partRecord(row, units)),
+              totals,
+              ...(climate && { making: { mc: climate.making } }),
+            })
           : options.csv
             ? partsCsv(rows, units)
-            : `${text(rows, totals, units).join('\n')}\n`,
+            : `${text(rows, totals, units, climate).join('\n')}\n`,
       );
     });
 };
@@ -58,7 +65,12 @@ const partRecord = ({ worked, ...part }: Part, units: Unit) => ({
   worked: worked.map((phrase) => speak(phrase, units)),
 });
 
-const text = (rows: readonly Part[], totals: readonly StockTotal[], units: Unit): string[] => {
+const text = (
+  rows: readonly Part[],
+  totals: readonly StockTotal[],
+  units: Unit,
+  climate: Climate | undefined,
+): string[] => {
   const length = (value: number): string => formatNumber(value, units);
   const area = (value: number): string =>
     units === 'in'
@@ -68,8 +80,9 @@ const text = (rows: readonly Part[], totals: readonly StockTotal[], units: Unit)
     units === 'in' ? `${(value / (12 * MM_PER_INCH)).toFixed(2)} ft` : `${(value / 1000).toFixed(2)} m`;
   return [
     `Lengths in ${units}; the rough length has a spare joint and 3 mm at each jointed end.`,
+    ...(climate ? wrapText(daySentence(climate)) : []),
     '',
-    ...table(
+    ...fitTable(
       ['drawer', 'part', 'count', 'length', 'width', 'thick', 'rough', 'wood'],
       rows.map((row) => [
         row.drawer,
@@ -79,6 +92,7 @@ const text = (rows: readonly Part[], totals: readonly StockTotal[], units: Unit)
         row.species ?? '',
       ]),
       [false, false, true, true, true, true, true, false],
+      2,
     ),
     '',
     ...rows.flatMap((row) =>
@@ -99,3 +113,7 @@ const text = (rows: readonly Part[], totals: readonly StockTotal[], units: Unit)
     ),
   ];
 };
+
+/** Which day's sizes these are. */
+const daySentence = ({ making }: Climate): string =>
+  `These are the sizes on the day of making, for wood of ${formatPercent(making)} moisture content. Where yours is damper or drier, give the plan that instead.`;

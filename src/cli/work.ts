@@ -6,6 +6,7 @@ import { readInput } from '../files/readInput.ts';
 import type { Joint } from '../joint/joint.ts';
 import { layOut } from '../joint/layOut.ts';
 import type { Unit } from '../units/length.ts';
+import { adviseClimate, type Climate } from '../wood/climate.ts';
 import { type JointOptions, optionsOfJoint, readJointOptions } from './jointOptions.ts';
 
 /** What a command has been given to work on, set out. */
@@ -13,6 +14,8 @@ export interface Work {
   readonly title: string;
   readonly units: Unit;
   readonly set: DrawerSet;
+  /** Absent where a plan gives none. */
+  readonly climate?: Climate;
   /** Corners that belong to no drawer. */
   readonly joints: readonly { readonly name: string; readonly joint: Joint }[];
 }
@@ -66,10 +69,14 @@ const workOfPlan = async (file: string, options: JointOptions): Promise<Work> =>
         .map((complaint) => formatPlanComplaint(file, complaint, units)),
       WRONG_INPUT,
     );
+  const { climate } = plan;
   return {
     title: plan.name,
     units,
-    set: set.value,
+    set: climate
+      ? { ...set.value, advice: [...under(['climate'], adviseClimate(climate)), ...set.value.advice] }
+      : set.value,
+    ...(climate && { climate }),
     joints: joints.flatMap(({ name, laid }) => (laid.ok ? [{ name, joint: laid.value }] : [])),
   };
 };

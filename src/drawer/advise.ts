@@ -4,6 +4,7 @@ import type { Joint } from '../joint/joint.ts';
 import { meanTail } from '../joint/proportion.ts';
 import { ratioBetween } from '../joint/spacing.ts';
 import { mm, say } from '../units/phrase.ts';
+import { adviseOnYear } from './adviseOnYear.ts';
 import type { Draft } from './draft.ts';
 import type { Family } from './drawer.ts';
 import { nearestChoice } from './family.ts';
@@ -18,6 +19,7 @@ export const advise = (draft: Draft, front: Joint, family: Family): Complaint[] 
   ...onFamily(draft, meanTail(front), family),
   ...onLowerHalfPin(draft, front),
   ...onGroove(draft),
+  ...adviseOnYear(draft.spec, draft.sizes),
   ...ofCorners('front', (place) => frontPlace(draft.spec, place), front.advice),
   ...ofCorners('back', backPlace, draft.back.advice),
 ];

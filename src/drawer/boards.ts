@@ -1,3 +1,4 @@
+import { bottomDepth } from './bottomDepth.ts';
 import type { Sizes } from './sizes.ts';
 import type { DrawerSpec } from './spec.ts';
 
@@ -36,21 +37,22 @@ export const boardsOf = (spec: DrawerSpec, sizes: Sizes): Boards => {
   const { width, height, depth, lap, rebate, wall, inside, backFrom, backHeight } = sizes;
   const hold = bottom.hold.kind === 'slips' ? bottom.hold : undefined;
   const bottomSide = wall + (hold?.width ?? 0) - groove.depth + bottom.slack;
+  const deep = bottomDepth(spec, sizes);
+  const bottomFrom = stock.front.thickness - groove.depth;
   const bottomBox: Box = {
     from: [
       bottomSide,
-      stock.front.thickness - groove.depth,
+      bottomFrom,
       // A bottom that is thicker than its groove is let in with its upper face at the groove's upper edge.
       Math.min(groove.offset, backFrom - stock.bottom.thickness),
     ],
     to: [
       width - bottomSide,
-      depth,
+      bottomFrom + deep,
       Math.min(groove.offset, backFrom - stock.bottom.thickness) + stock.bottom.thickness,
     ],
   };
   const across = width - 2 * bottomSide;
-  const deep = depth - stock.front.thickness + groove.depth;
   const solid = bottom.kind === 'solid';
   /** The same box at the left and, as in a mirror, at the right. */
   const pair = ({ from, to }: Box): Box[] => [

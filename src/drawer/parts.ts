@@ -1,5 +1,6 @@
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import type { Board } from './boards.ts';
+import { bottomThroughYear } from './bottomDepth.ts';
 import type { Drawer, DrawerSet } from './drawer.ts';
 import { TRIAL_SPARE } from './limits.ts';
 import type { Stock } from './spec.ts';
@@ -107,12 +108,22 @@ const onFront = (drawer: Drawer): Phrase[] => {
       ];
 };
 
-const onBottom = ({ spec: { stock, groove } }: Drawer): Phrase[] =>
-  stock.bottom.thickness > groove.width
-    ? [
-        say`under side: front and side edges thinned to ${mm(groove.width)}, ${mm(groove.depth)} in from the edge`,
-      ]
-    : [];
+const onBottom = ({ spec, sizes }: Drawer): Phrase[] => {
+  const { stock, groove } = spec;
+  const slot = bottomThroughYear(spec, sizes)?.slot;
+  return [
+    ...(stock.bottom.thickness > groove.width
+      ? [
+          say`under side: front and side edges thinned to ${mm(groove.width)}, ${mm(groove.depth)} in from the edge`,
+        ]
+      : []),
+    ...(slot
+      ? [
+          say`at the back: a slot ${mm(slot.length)} long for each screw, its front end ${mm(slot.ahead)} ahead of the screw's middle`,
+        ]
+      : []),
+  ];
+};
 
 /** What the parts take of each kind of stock, in the order in which it is first needed. */
 export const stockTotals = (rows: readonly Part[]): StockTotal[] => {

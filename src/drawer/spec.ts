@@ -1,14 +1,15 @@
 import type { HalfPins, Spacing } from '../joint/spec.ts';
 import type { Slope } from '../units/slope.ts';
-
-/** How the boards were cut from the log: which way they move most. */
-export type Grain = 'flatsawn' | 'quartersawn';
+import type { BottomStock } from '../wood/bottomSeason.ts';
+import type { Climate } from '../wood/climate.ts';
+import type { Cut, SawnWood } from '../wood/movement.ts';
 
 /** The wood that one kind of part is made of. */
 export interface Stock {
   readonly thickness: number;
   readonly species?: string;
-  readonly grain?: Grain;
+  /** How the boards were cut from the log: which way they move most. */
+  readonly grain?: Cut;
 }
 
 /** What is wished of a drawer's corner; what is absent takes the joint's own defaults. */
@@ -68,6 +69,16 @@ export interface BottomSpec {
   readonly hold: BottomHold;
 }
 
+/** What a drawer's parts are made of, and the climate that moves them. */
+export interface Movement {
+  readonly climate: Climate;
+  readonly front: SawnWood;
+  /** Of slips too. */
+  readonly side: SawnWood;
+  readonly back: SawnWood;
+  readonly bottom: BottomStock;
+}
+
 /** One kind of drawer, as wished, every default of its plan filled in. Lengths in mm. */
 export interface DrawerSpec {
   readonly name: string;
@@ -91,4 +102,6 @@ export interface DrawerSpec {
   /** How far the back's top edge lies under the sides'. */
   readonly backDrop: number;
   readonly bottom: BottomSpec;
+  /** Absent where no climate is given: then nothing is known of how the wood will move. Sizes are those on the day of making. */
+  readonly movement?: Movement;
 }

@@ -1,4 +1,4 @@
-import type { Box, Point } from './drawing.ts';
+import type { Point } from './drawing.ts';
 
 /** A plane map (x, y) → (a x + c y + e, b x + d y + f), in the order that PDF and SVG use. */
 export type Affine = readonly [a: number, b: number, c: number, d: number, e: number, f: number];
@@ -6,9 +6,6 @@ export type Affine = readonly [a: number, b: number, c: number, d: number, e: nu
 export const IDENTITY: Affine = [1, 0, 0, 1, 0, 0];
 
 export const translation = (x: number, y: number): Affine => [1, 0, 0, 1, x, y];
-
-/** A quarter turn counter-clockwise about the origin. */
-export const QUARTER_TURN: Affine = [0, 1, -1, 0, 0, 0];
 
 export const apply = ([a, b, c, d, e, f]: Affine, [x, y]: Point): Point => [
   a * x + c * y + e,
@@ -20,12 +17,4 @@ export const compose = (first: Affine, second: Affine): Affine => {
   const [a, b, c, d, e, f] = second;
   const [p, q, r, s, t, u] = first;
   return [a * p + c * q, b * p + d * q, a * r + c * s, b * r + d * s, a * t + c * u + e, b * t + d * u + f];
-};
-
-/** The upright box round a mapped box. */
-export const mapBox = (map: Affine, { x0, y0, x1, y1 }: Box): Box => {
-  const corners = [apply(map, [x0, y0]), apply(map, [x1, y0]), apply(map, [x0, y1]), apply(map, [x1, y1])];
-  const xs = corners.map(([x]) => x);
-  const ys = corners.map(([, y]) => y);
-  return { x0: Math.min(...xs), y0: Math.min(...ys), x1: Math.max(...xs), y1: Math.max(...ys) };
 };

@@ -36,3 +36,15 @@ export const refuseOptions = (complaints: readonly Complaint[], unit: Unit): nev
     WRONG_INPUT,
   );
 };
+
+/** Throws an error again; a failure together with what a further check finds wrong. */
+export const failWith = (error: unknown, check: () => unknown): never => {
+  if (!(error instanceof Failure)) throw error;
+  try {
+    check();
+  } catch (more) {
+    if (more instanceof Failure) throw new Failure([...error.lines, ...more.lines], error.status);
+    throw more;
+  }
+  throw error;
+};

@@ -1,9 +1,11 @@
 import { accept, type Complaint, type Place, type Result, refuse } from '../complaint.ts';
-import type { BottomSpec, DrawerSpec, JointWish, Stock } from '../drawer/spec.ts';
+import type { BottomSpec, DrawerSpec, JointWish, Movement, Stock } from '../drawer/spec.ts';
+import { topGap } from '../drawer/topGap.ts';
 import { say } from '../units/phrase.ts';
 import { contradictions } from './contradictions.ts';
+import { fillMovement } from './fillMovement.ts';
 import { mergeJoint } from './mergeJoint.ts';
-import type { WrittenDrawer, WrittenJoint } from './schema/plan.ts';
+import type { WrittenDrawer, WrittenJoint, WrittenPlan } from './schema/plan.ts';
 import { spacingOf } from './spacingOf.ts';
 
 /** What a drawer is given where neither it nor its plan says otherwise, in mm; all of it common practice. */
@@ -17,7 +19,10 @@ const INSET = { sides: 0, top: 0, bottom: 0 };
 const defaultGrooveDepth = (side: number): number => Math.floor(side) / 2;
 
 /** The keys that a plan gives for all its drawers. */
-type DrawerDefaults = Pick<WrittenDrawer, 'stock' | 'joint' | 'groove' | 'fit' | 'back' | 'bottom' | 'front'>;
+type DrawerDefaults = Pick<
+  WrittenPlan,
+  'stock' | 'joint' | 'groove' | 'fit' | 'back' | 'bottom' | 'front' | 'climate' | 'woods'
+>;
 
 /** A drawer as it is to be made: its own keys, else the plan's, else the defaults. */
 export const fillDrawer = (plan: DrawerDefaults, drawer: WrittenDrawer, at: Place): Result<DrawerSpec> => {
@@ -26,36 +31,43 @@ export const fillDrawer = (plan: DrawerDefaults, drawer: WrittenDrawer, at: Plac
   const back = { ...side, ...plan.stock?.back, ...drawer.stock?.back };
   const joint = mergeJoint(plan.joint ?? {}, drawer.joint ?? {});
   const backJoint = mergeJoint(plan.back?.joint ?? {}, drawer.back?.joint ?? {});
-  const space = spaceOf(plan, drawer, at);
+  const bottom = bottomOf({ ...plan.bottom, ...drawer.bottom });
   const complaints = [
-    ...(space.ok ? [] : space.complaints),
     ...(isStock(front) ? [] : [noThickness('front')]),
     ...(isStock(side) ? [] : [noThickness('side')]),
     ...contradictions(joint, [...at, 'joint']),
     ...contradictions(backJoint, [...at, 'back', 'joint']),
   ];
-  if (!space.ok || !isStock(front) || !isStock(side) || !isStock(back) || complaints.length > 0)
-    return refuse(...complaints);
+  if (!isStock(front) || !isStock(side) || !isStock(back))
+    return refuse(...complaints, ...wrongOf(spaceOf(plan, drawer, at, undefined)));
   const groove = { ...GROOVE, depth: defaultGrooveDepth(side.thickness), ...plan.groove, ...drawer.groove };
+  const stock = {
+    front,
+    side,
+    back,
+    bottom: { thickness: groove.width, ...plan.stock?.bottom, ...drawer.stock?.bottom },
+  };
+  const movement = fillMovement(plan, stock, bottom.kind, { stock: drawer.stock, at });
+  const space = spaceOf(plan, drawer, at, movement.ok ? movement.value : undefined);
+  if (!movement.ok || !space.ok || complaints.length > 0)
+    return refuse(...complaints, ...wrongOf(movement), ...wrongOf(space));
   const lip = drawer.front?.lip ?? plan.front?.lip ?? INSET;
   return accept({
     name: drawer.name,
     count: drawer.count ?? 1,
     space: space.value,
     ...(lip.sides + lip.top + lip.bottom === 0 ? {} : { lip }),
-    stock: {
-      front,
-      side,
-      back,
-      bottom: { thickness: groove.width, ...plan.stock?.bottom, ...drawer.stock?.bottom },
-    },
+    stock,
     joint: wishOf(joint),
     backJoint: backWishOf(joint, backJoint),
     groove,
     backDrop: drawer.back?.drop ?? plan.back?.drop ?? BACK_DROP,
-    bottom: bottomOf({ ...plan.bottom, ...drawer.bottom }),
+    bottom,
+    ...(movement.value && { movement: movement.value }),
   });
 };
+
+const wrongOf = (result: Result<unknown>): readonly Complaint[] => (result.ok ? [] : result.complaints);
 
 const isStock = (board: Partial<Stock>): board is Stock => board.thickness !== undefined;
 
@@ -66,7 +78,12 @@ const noThickness = (part: 'front' | 'side'): Complaint => ({
   hint: say`stock: {${part}: {thickness: …}}`,
 });
 
-const spaceOf = (plan: DrawerDefaults, drawer: WrittenDrawer, at: Place): Result<DrawerSpec['space']> => {
+const spaceOf = (
+  plan: DrawerDefaults,
+  drawer: WrittenDrawer,
+  at: Place,
+  movement: Movement | undefined,
+): Result<DrawerSpec['space']> => {
   const { opening, size } = drawer;
   if (opening !== undefined && size !== undefined)
     return refuse({
@@ -74,8 +91,18 @@ const spaceOf = (plan: DrawerDefaults, drawer: WrittenDrawer, at: Place): Result
       says: say`the opening is given too, and the size follows from it`,
       hint: say`leaving out one of them`,
     });
-  if (opening !== undefined)
-    return accept({ kind: 'opening', opening, fit: { ...FIT, ...plan.fit, ...drawer.fit } });
+  if (opening !== undefined) {
+    const fit = { ...FIT, ...plan.fit, ...drawer.fit };
+    if (fit.top === 'auto' && plan.climate === undefined)
+      return refuse(noClimate(drawer.fit?.top === undefined ? [] : at));
+    // Woods that are missing are complained of by themselves.
+    const found = movement === undefined ? FIT.top : topGap(opening.height, movement);
+    return accept({
+      kind: 'opening',
+      opening,
+      fit: { ...fit, top: fit.top === 'auto' ? found : fit.top },
+    });
+  }
   if (size === undefined)
     return refuse({
       at: [...at, 'opening'],
@@ -90,6 +117,12 @@ const spaceOf = (plan: DrawerDefaults, drawer: WrittenDrawer, at: Place): Result
     });
   return accept({ kind: 'size', size });
 };
+
+const noClimate = (at: Place): Complaint => ({
+  at: [...at, 'fit', 'top'],
+  says: say`the gap above a drawer can be found only where a climate is given`,
+  hint: say`climate: {making: 21C/45%, driest: 21C/30%, dampest: 21C/70%}, or a length here`,
+});
 
 const wishOf = (joint: WrittenJoint): JointWish => ({
   kind: joint.kind ?? 'lapped',

@@ -12,7 +12,7 @@ export const fillPlan = (
   written: WrittenPlan,
   given: Kept,
 ): { plan: Plan; kept: Kept; complaints: readonly Complaint[] } => {
-  const { name = 'Untitled', units = 'mm', family, drawers = [], joints = [] } = written;
+  const { name = 'Untitled', units = 'mm', family, climate, drawers = [], joints = [] } = written;
   const general = [
     ...contradictions(written.joint ?? {}, ['joint']),
     ...contradictions(written.back?.joint ?? {}, ['back', 'joint']),
@@ -33,6 +33,7 @@ export const fillPlan = (
       units,
       drawers: madeDrawers.values,
       joints: madeJoints.values,
+      ...(climate && { climate }),
       ...(family?.target === undefined ? {} : { target: family.target }),
     },
     kept: { drawers: madeDrawers.kept, joints: madeJoints.kept },

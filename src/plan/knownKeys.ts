@@ -6,11 +6,16 @@ export const schemasAt = (schema: JsonSchema, place: Place): readonly JsonSchema
   let found = ways(schema);
   for (const key of place)
     found = found.flatMap((each) => {
-      const next = typeof key === 'number' ? each.items : each.properties?.[key];
+      const next =
+        typeof key === 'number' ? each.items : (each.properties?.[key] ?? groupOf(each.additionalProperties));
       return next === undefined ? [] : ways(next);
     });
   return found;
 };
+
+/** What stands under every name of a map; `false` where a group has no keys but its own. */
+const groupOf = (schema: JsonSchema | boolean | undefined): JsonSchema | undefined =>
+  typeof schema === 'object' ? schema : undefined;
 
 const ways = (schema: JsonSchema): readonly JsonSchema[] => schema.anyOf ?? [schema];
 

@@ -1,6 +1,7 @@
 import type { DrawerSpec } from '../drawer/spec.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import type { Unit } from '../units/length.ts';
+import type { Climate } from '../wood/climate.ts';
 
 /** A corner that belongs to no drawer. */
 export interface NamedJoint {
@@ -15,6 +16,8 @@ export interface Plan {
   readonly units: Unit;
   readonly drawers: readonly DrawerSpec[];
   readonly joints: readonly NamedJoint[];
+  /** Where the drawers are made and kept; absent, nothing is known of how they will move. */
+  readonly climate?: Climate;
   /** The tail width that the set should keep to; absent, the family rule finds it. */
   readonly target?: number;
 }

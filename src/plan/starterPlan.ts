@@ -113,8 +113,17 @@ joint:
 # The groove for the bottom, in the front and the sides; offset is from the bottom edge to the groove.
 groove: {offset: ${s.offset}, width: ${s.groove}, depth: ${s.depth}}
 
-# What is left free round a drawer in its opening.
+# What is left free round a drawer in its opening; top: auto leaves above it what the climate below asks for.
 fit: {side: ${s.gap}, top: ${s.top}, behind: ${s.behind}}
+
+# The air in the workshop, and where the drawers are kept when that is driest and dampest; also 70F/45%, or 8% as a
+# moisture meter says. Every size is that of wood as damp as it is when made: on a damper or a drier day, change this.
+# climate: {making: 21C/45%, driest: 21C/30%, dampest: 21C/70%}
+
+# Woods of your own, by their shrinkage in percent, or by how much they move for 1 % of moisture content.
+# woods:
+#   My wood: {shrinkage: {radial: 3.7, tangential: 7.1}}
+#   My other wood: {coefficient: {radial: 0.00126, tangential: 0.00248}}
 
 back:
   drop: ${s.drop} ## how far the back's top edge lies under the sides'

@@ -73,7 +73,11 @@ export const renderPdf = async (
   };
   for (const page of pages) {
     document.addPage({ size: [page.width * POINTS_PER_MM, page.height * POINTS_PER_MM], margin: 0 });
-    document.addContent(utf8.encode(`${contentOf(page, letteringOf)}\n`));
+    const content = `${contentOf(page, letteringOf)}\n`;
+    // All of it is ASCII: one byte a character.
+    const bytes = new Uint8Array(content.length);
+    utf8.encodeInto(content, bytes);
+    document.addContent(bytes);
     await handOn(CHUNK);
   }
   document.end();

@@ -4,6 +4,8 @@ import type { Drawing } from '../drawing/drawing.ts';
 import { textWidth } from '../drawing/textWidth.ts';
 import type { Size } from '../paper/printable.ts';
 import { formatNumber, type Unit } from '../units/length.ts';
+import { formatPercent } from '../wood/moisture.ts';
+import { benchGap } from './benchGap.ts';
 import { benchParts } from './benchParts.ts';
 import { benchSettings } from './benchSettings.ts';
 import { benchSketch } from './benchSketch.ts';
@@ -25,6 +27,9 @@ const TIMES = [1.6, 1.45, 1.3, 1.2, 1.1, 1, 0.87];
 /** The least width of a column, in ems of text. */
 const COLUMN = 21;
 
+/** How high the gap's picture is, in ems of text: where all is to stand on one page, and where there is room. */
+const PICTURE = { low: 10, high: 16 };
+
 /** The least height of a sketch, in ems of text. */
 const SKETCH = 24;
 
@@ -38,7 +43,8 @@ export const benchSheet = (
   parts: readonly Part[],
   { units, area }: BenchSheetWish,
 ): Drawing[] => {
-  const sheetAt = (times: number) => sheet(drawer, parts, units, typeSizes(times), area);
+  const sheetAt = (times: number, picture = PICTURE.low) =>
+    sheet(drawer, parts, units, typeSizes(times), area, picture);
   let best: Drawing[] | undefined;
   // What fits in one size fits in every smaller one.
   for (let [from, to] = [0, TIMES.length]; from < to; ) {
@@ -47,7 +53,7 @@ export const benchSheet = (
     if (pages.length === 1) [best, to] = [pages, middle];
     else from = middle + 1;
   }
-  return best ?? sheetAt(1);
+  return best ?? sheetAt(1, PICTURE.high);
 };
 
 const sheet = (
@@ -56,6 +62,7 @@ const sheet = (
   unit: Unit,
   type: TypeSizes,
   area: Size,
+  picture: number,
 ): Drawing[] => {
   const { width, height } = area;
   const gap = 1.3 * type.text;
@@ -65,8 +72,10 @@ const sheet = (
   const later = paragraph([{ text: drawer.spec.name, size: type.heading, weight: 'bold' }], width);
   const list = benchParts(parts, unit, type, width);
   const settings = benchSettings(drawer, unit, type, column);
-  const [listHeight, settingsHeight] = [stack(list).height, stack(settings).height];
-  // The sketch stands over the settings where the first page has room for both, or else alone, or on the second page.
+  const gapAbove = benchGap(drawer, unit, type, { width: column, height: picture * type.text });
+  const listHeight = stack(list).height;
+  const settingsHeight = stack([stack(settings), ...gapAbove], gap).height;
+  // The sketch stands over the settings and the gap where the first page has room for both, or else alone, or on the second page.
   const rest = height - head.height - listHeight - 2 * gap;
   const over = rest - settingsHeight - gap;
   const next = height - later.height - settingsHeight - 2 * gap;
@@ -78,6 +87,7 @@ const sheet = (
       narrow: [
         benchSketch(drawer, unit, type, { width: column, height: room }),
         settings,
+        ...gapAbove.map((block) => [block]),
         ...benchWords(drawer, unit).map((section) => sectionRows(section, type, column)),
       ],
       columns,
@@ -100,8 +110,8 @@ const headline = ({ spec: { name, count } }: Drawer, type: TypeSizes, width: num
   ]);
 };
 
-/** The hole that it goes into, or that it has its own size. */
-const outline = ({ spec: { space } }: Drawer, unit: Unit, { text: size }: TypeSizes): Run[] => {
+/** The hole that it goes into, or that it has its own size; and how damp the wood is that these sizes are meant for. */
+const outline = ({ spec: { space, movement } }: Drawer, unit: Unit, { text: size }: TypeSizes): Run[] => {
   const number = (value: number) => formatNumber(value, unit).replaceAll(' ', '\u00A0');
   const of = ({ width, height, depth }: { width: number; height: number; depth: number }) =>
     [width, height, depth].map(number).join(' × ');
@@ -109,7 +119,11 @@ const outline = ({ spec: { space } }: Drawer, unit: Unit, { text: size }: TypeSi
     space.kind === 'size'
       ? `of its own size, ${of(space.size)} ${unit}`
       : `opening ${of(space.opening)} ${unit}; free ${number(space.fit.side)} at each side, ${number(space.fit.top)} at the top, ${number(space.fit.behind)} behind`;
-  return [{ text, size, weight: 'regular' }];
+  const wood =
+    movement === undefined
+      ? ''
+      : `; made of wood at ${formatPercent(movement.climate.making).replaceAll(' ', '\u00A0')} moisture content`;
+  return [{ text: text + wood, size, weight: 'regular' }];
 };
 
 const sectionRows = ({ heading, numbered, lines }: Section, type: TypeSizes, width: number): Block[] => {

@@ -27,7 +27,7 @@ export interface ParagraphStyle {
   readonly strut?: number;
 }
 
-/** Runs one after the other, each set off by a space, in lines of at most `width` mm. A longer word is broken anywhere. */
+/** Runs one after the other, each set off by a space, in lines of at most `width` mm. A longer word is broken anywhere; a single letter that is wider still stands out. */
 export const paragraph = (
   runs: readonly Run[],
   width: number,

@@ -1,9 +1,8 @@
-import type { Drawing, Mark, Role, TextMark } from '../drawing/drawing.ts';
+import type { Drawing, Mark, TextMark } from '../drawing/drawing.ts';
 import { PENS } from '../drawing/pens.ts';
 import { reduce } from '../drawing/reduce.ts';
 import { words } from '../drawing/words.ts';
 import { fitText } from '../paper/fitText.ts';
-import { NO_SPLITS } from '../paper/piece.ts';
 import type { Size } from '../paper/printable.ts';
 import type { PagesOfPieces } from '../paper/sheets.ts';
 import { SMALL } from './lettering.ts';
@@ -14,7 +13,6 @@ const PICTURE = { width: 24, height: 34 };
 const HEAD = 16;
 const TITLE = 6;
 const LINE = 4.6;
-const SHOWN: ReadonlySet<Role> = new Set(['outline', 'slope', 'square', 'baseline', 'lap']);
 
 /** Pages of a contents list, each drawn once it is known on which pages the pieces lie. */
 export type ContentsPage = (pagesOf: PagesOfPieces) => Drawing;
@@ -78,9 +76,8 @@ const cellMarks = (
   const [item, part, end] = piece.caption;
   return [
     ...reduce(
-      piece.draw(NO_SPLITS),
+      piece.lines(),
       [scale, 0, 0, scale, left + PENS.thin.width / 2, top - 2 - scale * piece.height],
-      SHOWN,
       'thin',
     ),
     line(0, [item], 'bold'),

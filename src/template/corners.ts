@@ -81,7 +81,7 @@ const frontBoard = ({ spec, front }: Drawer, pinBoard: BoardEnd): Pick<Corner, '
       };
 
 /** Gives each name a stem of its own, numbered where two names come to the same. */
-const stems = (): ((name: string) => string) => {
+export const stems = (): ((name: string) => string) => {
   const taken = new Set<string>();
   return (name) => {
     const stem = fileStem(name);

@@ -31,10 +31,20 @@ export const AIR = 0.125;
 /** What a line of text takes across, from its highest accent to its lowest descender, in ems. */
 const ROOM = ASCENT + DESCENT;
 
-const wording = (text: string, weight: TextMark['weight']): Wording => ({
-  width: (size) => textWidth(text, size, weight),
-  marks: (at, size, turn) => [{ kind: 'text', role: 'label', text, at, size, turn, anchor: 'start', weight }],
-});
+const wording = (text: string, weight: TextMark['weight']): Wording => {
+  // Asked for over and over while wordings are chosen, or never.
+  let ems: number | undefined;
+  const width = (size: number): number => {
+    ems ??= textWidth(text, 1, weight);
+    return ems * size;
+  };
+  return {
+    width,
+    marks: (at, size, turn) => [
+      { kind: 'text', role: 'label', text, at, size, turn, anchor: 'start', weight },
+    ],
+  };
+};
 
 /** A fact in words, from the fullest wording to the shortest. */
 export const words = (weight: TextMark['weight'], fullest: string, ...shorter: readonly string[]): Fact => [

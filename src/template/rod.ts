@@ -1,4 +1,4 @@
-import type { Drawing, TextMark } from '../drawing/drawing.ts';
+import type { StrokeMark, TextMark } from '../drawing/drawing.ts';
 import { textWidth } from '../drawing/textWidth.ts';
 import type { Interval, Joint } from '../joint/joint.ts';
 import { EDGE_MARK, edgeMark } from './edgeMark.ts';
@@ -36,6 +36,7 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
     height: top,
     overhang: 1,
     splittable: { x: [], y: joint.tails.map(({ base }) => base) },
+    lines: () => lineMarks(joint, top),
     draw: (splits) => {
       const levels = [0, ...splits.y, height];
       const parts = levels.slice(1).map((to, i): Interval => [levels[i] ?? 0, to]);
@@ -43,6 +44,7 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
         box: { x0: -1, y0: -1, x1: WIDTH + 1, y1: top + 1 },
         marks: [
           ...lineMarks(joint, top),
+          edgeMark(WIDTH / 2),
           ...parts.flatMap((part) => sideWords(joint, part)),
           ...(fits
             ? parts.flatMap((part) => letter(beside(part), lettering) ?? [])
@@ -58,7 +60,7 @@ const letteringOfRod = (titles: Titles): Lettering => {
   return { name, about, place: [words('regular', `← ${titles.edge[0]}`, `← ${titles.edge[1]}`, '← edge')] };
 };
 
-const lineMarks = ({ tails, width }: Joint, top: number): Drawing['marks'] => {
+const lineMarks = ({ tails, width }: Joint, top: number): StrokeMark[] => {
   return [
     {
       kind: 'stroke',
@@ -89,7 +91,6 @@ const lineMarks = ({ tails, width }: Joint, top: number): Drawing['marks'] => {
       ],
     },
     { kind: 'stroke', role: 'outline', pen: 'edge', paths: [straight(0, 0, WIDTH, 0)] },
-    edgeMark(WIDTH / 2),
   ];
 };
 

@@ -1,4 +1,4 @@
-import type { Family } from '../drawer/drawer.ts';
+import type { Drawer, Family } from '../drawer/drawer.ts';
 import { parts } from '../drawer/parts.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Correction } from '../paper/correction.ts';
@@ -10,6 +10,7 @@ import { type Compared, comparison } from './comparison.ts';
 import { contents } from './contents.ts';
 import { cornerPieces, type PieceChoice } from './corner.ts';
 import { cornersOf, type TemplateWork } from './corners.ts';
+import { gapSheets } from './gapSheets.ts';
 import type { TemplatePiece } from './wrap.ts';
 
 /** What a whole set's sheets are made from. */
@@ -76,6 +77,14 @@ export const comparisonLayout = (
     units,
     wish,
     asLeading((area) => comparison(rows, { title: wish.title, family, units, area })),
+  );
+
+/** The gaps through the year alone. */
+export const gapLayout = (drawers: readonly Drawer[], units: SheetWork['units'], wish: SheetWish): Layout =>
+  layoutOf(
+    units,
+    wish,
+    asLeading((area) => gapSheets(drawers, { title: wish.title, units, area })),
   );
 
 const layoutOf = (

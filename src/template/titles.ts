@@ -33,14 +33,10 @@ const FACES: Readonly<Record<BandName, readonly [string, ...string[]]>> = {
 };
 
 /** A name cut to so many characters, with an ellipsis where it was longer. */
-const cut = (text: string, most: number): string => {
+export const cut = (text: string, most: number): string => {
   const characters = [...text];
-  return characters.length <= most
-    ? text
-    : `${characters
-        .slice(0, most - 1)
-        .join('')
-        .trimEnd()}…`;
+  const kept = characters.slice(0, most - 1).join('');
+  return characters.length <= most ? text : `${kept.replace(/[\s\p{P}]+$/u, '')}…`;
 };
 
 /** Which of a piece's facts a band bears: all of them, or its share beside the piece's other face. */
@@ -50,6 +46,7 @@ const nameFacts = ({ item, part, corner }: Titles): Fact[] => [
   words(
     'bold',
     `${item} · ${part}`,
+    `${cut(item, 30)} · ${part}`,
     `${cut(item, 20)} · ${part}`,
     `${cut(item, 12)} · ${part}`,
     `${cut(item, 8)} · ${part}`,

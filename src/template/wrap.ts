@@ -7,7 +7,7 @@ import { edgeMark } from './edgeMark.ts';
 import { endWords } from './endWords.ts';
 import { letterGrip } from './grip.ts';
 import { type GrooveMark, grooveLines, grooveWord } from './grooveMark.ts';
-import { isFace, type Laid } from './laid.ts';
+import { isFace, type Laid, lay } from './laid.ts';
 import { letterTag } from './lettering.ts';
 import { straight } from './line.ts';
 import { type Shape, shapeOf } from './shape.ts';
@@ -17,6 +17,8 @@ import { clearBox } from './word.ts';
 /** A piece with its title in parts: the drawer, the part and corner, and the end. */
 export interface TemplatePiece extends Piece {
   readonly caption: readonly [item: string, part: string, end: string];
+  /** The lines that a small picture of it shows: all but waste, words, folds and grooves. */
+  lines(): readonly StrokeMark[];
 }
 
 export interface WrapSpec {
@@ -45,21 +47,27 @@ export const flat = (spec: WrapSpec): TemplatePiece[] =>
 
 /** @param bands set out anew for each drawing: a set of thousands of pieces could not keep them all */
 const pieceOf = (spec: WrapSpec, bands: () => readonly Band[]): TemplatePiece => {
-  const { joint, titles, name } = spec;
-  const { width, height, laid } = shapeOfPiece(spec, bands());
+  const { joint, titles, name, insideOn } = spec;
+  const { laid, ...kept } = shapeOfPiece(spec, bands());
+  const start = laid[0]?.x0 ?? 0;
+  const shape = (): Shape => ({ ...kept, laid: lay(bands(), insideOn, start) });
   return {
     name,
     title: `${titles.item}, ${titles.part}, ${titles.end}, corner ${titles.corner}`,
     caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end],
     count: titles.count,
-    width,
-    height,
+    width: kept.width,
+    height: kept.height,
     overhang: FOLD_OVERHANG,
     splittable: {
       x: laid.slice(1).map(({ x0 }) => x0),
       y: joint.tails.map(({ base }) => base),
     },
-    draw: (splits) => draw(spec, shapeOfPiece(spec, bands()), splits),
+    lines: () => {
+      const whole = shape();
+      return [...whole.laid.flatMap(strokeMarks), ...outlineMarks(whole, joint.width)];
+    },
+    draw: (splits) => draw(spec, shape(), splits),
   };
 };
 

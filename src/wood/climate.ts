@@ -1,4 +1,4 @@
-import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
+import type { Complaint, Result } from '../complaint.ts';
 import { say } from '../units/phrase.ts';
 import { formatPercent, parseMoisture } from './moisture.ts';
 import { adviseMoisture, checkMaking } from './movement.ts';
@@ -14,37 +14,28 @@ export interface Through<T> {
 export type Climate = Through<number>;
 
 /**
- * Reads a climate, each part as parseMoisture does.
- * @returns moisture contents with making at 6 % to 14 % and driest not over dampest, or every complaint, each at the part
- * that it is about
+ * Reads the conditions on the day of making, as parseMoisture does.
+ * @returns moisture content in percent, 6 to 14, or complaints with an empty place
  */
-export const parseClimate = (text: Through<string>): Result<Climate> => {
-  const read = parseMoisture(text.making);
-  const making = read.ok ? checkMaking(read.value) : read;
-  const driest = parseMoisture(text.driest);
-  const dampest = parseMoisture(text.dampest);
-  const turned = driest.ok && dampest.ok && driest.value > dampest.value;
-  if (making.ok && driest.ok && dampest.ok && !turned)
-    return accept({ making: making.value, driest: driest.value, dampest: dampest.value });
-  return refuse(
-    ...complaintsAt('making', making),
-    ...complaintsAt('driest', driest),
-    ...complaintsAt('dampest', dampest),
-    ...(turned ? [turnedRound(text, driest.value, dampest.value)] : []),
-  );
+export const parseMaking = (text: string): Result<number> => {
+  const read = parseMoisture(text);
+  return read.ok ? checkMaking(read.value) : read;
 };
+
+/** A complaint at `driest` where the year is turned round. */
+export const checkYear = ({ driest, dampest }: Climate): Complaint[] =>
+  driest <= dampest
+    ? []
+    : [
+        {
+          at: ['driest'],
+          says: say`driest (${formatPercent(driest)} moisture content) must not be damper than dampest (${formatPercent(dampest)})`,
+          hint: say`changing the two round`,
+        },
+      ];
 
 /** Advice for each end of the year at which the published figures no longer hold. */
 export const adviseClimate = (climate: Climate): Complaint[] => [
   ...adviseMoisture(climate.driest, ['driest']),
   ...adviseMoisture(climate.dampest, ['dampest']),
 ];
-
-const complaintsAt = (key: keyof Climate, result: Result<number>): Complaint[] =>
-  result.ok ? [] : under([key], result.complaints);
-
-const turnedRound = (text: Through<string>, driest: number, dampest: number): Complaint => ({
-  at: ['driest'],
-  says: say`driest (${formatPercent(driest)} moisture content) must not be damper than dampest (${formatPercent(dampest)})`,
-  hint: say`driest: ${text.dampest}, dampest: ${text.driest}`,
-});

@@ -7,6 +7,12 @@ import type { Wood } from './species.ts';
 /** How a board is cut from the log: flatsawn has the rings along its width, quartersawn across it. */
 export type Cut = 'flatsawn' | 'quartersawn';
 
+/** A wood, and how its boards were cut. */
+export interface SawnWood {
+  readonly wood: Wood;
+  readonly cut: Cut;
+}
+
 /** The moisture contents between which the published coefficients hold, in percent (Wood Handbook, chapter 13). */
 const LEAST_MOISTURE = 6;
 const MOST_MOISTURE = 14;

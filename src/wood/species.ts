@@ -141,11 +141,12 @@ const ALIASES: Readonly<Record<string, TableName>> = {
   'white pine': 'Pine, eastern white',
 };
 
-/** A name's words, whatever their order, capitals, commas and hyphens. */
+/** A name's words and figures, whatever their order, capitals, commas and hyphens. */
 const keyOf = (name: string): string =>
   name
+    .normalize('NFC')
     .toLowerCase()
-    .split(/[^\p{L}]+/u)
+    .split(/[^\p{L}\p{N}]+/u)
     .filter((word) => word !== '')
     .sort()
     .join(' ');
@@ -160,22 +161,23 @@ const BY_KEY: ReadonlyMap<string, Wood> = new Map(
 /**
  * A wood by the handbook's name or an everyday one, whatever its capitals and the order of its words: `Cherry, black`,
  * `black cherry`, `cherry`.
+ * @param own the user's woods, which go before those of the table
  * @returns the wood, or a complaint with an empty place that names the three whose names are most like it
  */
-export const findWood = (name: string): Result<Wood> => {
+export const findWood = (name: string, own: readonly Wood[] = []): Result<Wood> => {
   const key = keyOf(name);
-  const wood = BY_KEY.get(key);
+  const wood = own.find((each) => keyOf(each.name) === key) ?? BY_KEY.get(key);
   if (wood !== undefined) return accept(wood);
-  const nearest = nearestNames(key);
+  const nearest = nearestNames(key, own);
   return refuse({
     at: [],
-    says: say`${quote(name)} is not a wood of the handbook's table; the closest names are ${nearest.join('; ')}`,
-    hint: say`one of these, or in a plan your own wood by its shrinkage in percent: {shrinkage: {radial: 3.7, tangential: 7.1}}`,
+    says: say`${quote(name)} is not a wood that is known here; the closest names are ${nearest.join('; ')}`,
+    hint: say`one of these`,
   });
 };
 
-const nearestNames = (key: string): string[] => {
-  const byLikeness = [...BY_KEY]
+const nearestNames = (key: string, own: readonly Wood[]): string[] => {
+  const byLikeness = [...own.map((wood) => [keyOf(wood.name), wood] as const), ...BY_KEY]
     .map(([known, wood]) => ({ name: wood.name, likeness: likeness(key, known) }))
     .sort((a, b) => b.likeness - a.likeness);
   return [...new Set(byLikeness.map(({ name }) => name))].slice(0, 3);

@@ -4,7 +4,7 @@ import { chestOf } from './chest.mjs';
 import * as engine from './dist/engine.js';
 import { flatten } from './flatten.mjs';
 import { drawPage, newDocument } from './rawPdfkit.mjs';
-import { median, timesInTurn } from './timing.mjs';
+import { timesInTurn, worked } from './timing.mjs';
 
 const font = (name) => readFileSync(new URL(`../../dist/fonts/${name}.ttf`, import.meta.url));
 const fonts = { regular: font('DejaVuSansCondensed'), bold: font('DejaVuSansCondensed-Bold') };
@@ -36,9 +36,9 @@ const sheetsOf = (work) => {
   return accepted(engine.layPages(layout));
 };
 
-/** The pieces of a hundred drawers, each with a page to itself. */
+/** The pieces of thirty drawers, each with a page to itself. */
 const somePieces = () => {
-  const pieces = engine.setPieces(workOf(specsOf(100)), CHOICE);
+  const pieces = engine.setPieces(workOf(specsOf(30)), CHOICE);
   return pieces.map((piece) => {
     const drawing = piece.draw(engine.NO_SPLITS);
     const { x0, y0, x1, y1 } = drawing.box;
@@ -84,73 +84,81 @@ const plainSvg = ({ size: [width, height], marks }) => {
 
 const measurements = {
   /** Milliseconds a layout. */
-  layouts() {
+  async layouts() {
     const corners = someCorners().map((spec) => ({
       spec,
       count: accepted(engine.layOut(spec)).tails.length,
     }));
-    const { ours, floor } = timesInTurn(30, {
-      ours: () => corners.map(({ spec }) => engine.layOut(spec)),
-      floor: () => corners.map(({ spec, count }) => bareMarks(spec, count)),
+    const { ours, floor } = await timesInTurn(100, {
+      ours: () => {
+        for (const { spec } of corners) engine.layOut(spec);
+      },
+      floor: () => {
+        for (const { spec, count } of corners) bareMarks(spec, count);
+      },
     });
     return { ours: ours / corners.length, floor: floor / corners.length };
   },
 
-  /** Milliseconds for the first layout and parts list of so many drawers in a process. */
-  set(count) {
+  /** Milliseconds for layout and parts list of so many drawers: the first time in a process, and once it is warm. */
+  async set(count) {
     const specs = specsOf(Number(count));
-    const started = performance.now();
-    engine.parts(accepted(engine.layOutSet(specs)));
-    return { ms: performance.now() - started };
+    const ours = () => engine.parts(accepted(engine.layOutSet(specs)));
+    const { ours: first } = await timesInTurn(1, { ours });
+    const { ours: again } = await timesInTurn(5, { ours });
+    return { first, again };
   },
 
   /** Milliseconds a piece as PDF, each on a page of its own. */
   async pdf() {
     const pages = somePieces().map(({ page }) => page);
     const flat = pages.map(flatten);
-    const ours = [];
-    const floor = [];
-    for (let round = 0; round < 5; round++) {
-      let started = performance.now();
-      await engine.renderPdf(pages, { title: 'Bench', fonts }, () => {});
-      ours.push((performance.now() - started) / pages.length);
-      started = performance.now();
-      const document = newDocument();
-      document.resume();
-      for (const page of flat) drawPage(document, page);
-      document.end();
-      floor.push((performance.now() - started) / pages.length);
-    }
-    return { ours: median(ours), floor: median(floor) };
+    const { ours, floor } = await timesInTurn(5, {
+      ours: () => engine.renderPdf(pages, { title: 'Bench', fonts }, () => {}),
+      floor: () => {
+        const document = newDocument();
+        document.resume();
+        for (const page of flat) drawPage(document, page);
+        document.end();
+      },
+    });
+    return { ours: ours / pages.length, floor: floor / pages.length };
   },
 
-  /** Milliseconds a piece as SVG, drawing included, the first one apart. */
-  svg() {
-    const [first, ...pieces] = somePieces().map(({ piece, page }) => ({ piece, flat: flatten(page) }));
-    const started = performance.now();
-    const tools = { fonts, window: engine.svgWindow() };
+  /** Milliseconds a piece as SVG, drawing included: the first one in a process, and those that follow. */
+  async svg() {
+    const [one, ...pieces] = somePieces().map(({ piece, page }) => ({ piece, flat: flatten(page) }));
+    let tools;
     const render = ({ piece }) =>
       engine.renderSvg(piece.draw(engine.NO_SPLITS), { title: piece.title }, tools);
-    render(first);
-    const firstMs = performance.now() - started;
-    const { ours, floor } = timesInTurn(5, {
-      ours: () => pieces.map(render),
-      floor: () => pieces.map(({ flat }) => plainSvg(flat)),
+    const { first } = await timesInTurn(1, {
+      first: () => {
+        tools = { fonts, window: engine.svgWindow() };
+        render(one);
+      },
     });
-    return { first: firstMs, ours: ours / pieces.length, floor: floor / pieces.length };
+    const { ours, floor } = await timesInTurn(15, {
+      ours: () => {
+        for (const piece of pieces) render(piece);
+      },
+      floor: () => {
+        for (const { flat } of pieces) plainSvg(flat);
+      },
+    });
+    return { first, ours: ours / pieces.length, floor: floor / pieces.length };
   },
 
   /** Milliseconds and megabytes for the templates of so many drawers, from their specs to the last byte of the PDF. */
   async templates(count, out) {
     const specs = specsOf(Number(count));
     const file = openSync(out, 'w');
-    const started = performance.now();
+    const started = worked();
     const write = (chunk) => {
       writeSync(file, chunk);
     };
     await engine.renderPdf(sheetsOf(workOf(specs)).pages(), { title: 'Bench', fonts }, write);
     closeSync(file);
-    const ms = performance.now() - started;
+    const ms = worked() - started;
     return { ms, megabytes: process.resourceUsage().maxRSS / 1024 };
   },
 
@@ -163,7 +171,7 @@ const measurements = {
     return {};
   },
 
-  /** Writes the pages of the templates of one lapped corner for the floor to draw. */
+  /** The same for one lapped corner. */
   corner(out) {
     const joint = accepted(
       engine.layOut({ kind: 'lapped', width: 96, tailBoard: 11, pinBoard: 20, spacing: { kind: 'even' } }),

@@ -1,11 +1,12 @@
 // The floor under every PDF: pdfkit's regular build drawing the same lines and labels straight.
-// node rawPdfkit.mjs PAGES OUT [--builtin]: pages as `flatten.mjs` has them, one a line. Prints its time and memory.
+// node rawPdfkit.mjs PAGES OUT [builtin]: pages as `flatten.mjs` has them, one a line. Prints its time and memory.
 import { once } from 'node:events';
 import { closeSync, createWriteStream, openSync, readSync } from 'node:fs';
 import { StringDecoder } from 'node:string_decoder';
 import { setImmediate } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import PDFDocument from 'pdfkit';
+import { worked } from './timing.mjs';
 
 const fontFile = (name) =>
   fileURLToPath(new URL(`../../node_modules/dejavu-fonts-ttf/ttf/${name}.ttf`, import.meta.url));
@@ -57,22 +58,22 @@ function* linesOf(path) {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const [pages, out, builtin] = process.argv.slice(2);
-  const started = performance.now();
+  const started = worked();
   let reading = 0;
   const document = newDocument();
   const file = document.pipe(createWriteStream(out));
-  let before = performance.now();
+  let before = worked();
   for (const line of linesOf(pages)) {
     const page = JSON.parse(line);
     // To read the pages back is no part of drawing them.
-    reading += performance.now() - before;
+    reading += worked() - before;
     drawPage(document, page, builtin ? BUILTIN : EMBEDDED);
     // A document hands its bytes on when nothing else is going on; without a pause it keeps them all.
     await setImmediate();
-    before = performance.now();
+    before = worked();
   }
   document.end();
   await once(file, 'finish');
-  const ms = performance.now() - started - reading;
+  const ms = worked() - started - reading;
   console.log(JSON.stringify({ ms, megabytes: process.resourceUsage().maxRSS / 1024 }));
 }

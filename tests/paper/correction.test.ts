@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Affine, apply, compose, IDENTITY, mapBox, translation } from '../../src/drawing/affine.ts';
+import { type Affine, apply, compose, IDENTITY, translation } from '../../src/drawing/affine.ts';
 import type { Page } from '../../src/drawing/page.ts';
 import { correctPage, undo } from '../../src/paper/correction.ts';
 import { MARGIN_RANGE, printableBox } from '../../src/paper/printable.ts';
 import { readProof } from '../../src/paper/readProof.ts';
+import { mapBox } from '../drawing/mapBox.ts';
 
 const empty = { box: { x0: 0, y0: 0, x1: 0, y1: 0 }, marks: [] };
 

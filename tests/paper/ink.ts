@@ -1,7 +1,8 @@
-import { type Affine, apply, mapBox } from '../../src/drawing/affine.ts';
+import { type Affine, apply } from '../../src/drawing/affine.ts';
 import type { Box, Mark, Path, Point } from '../../src/drawing/drawing.ts';
 import { PENS } from '../../src/drawing/pens.ts';
 import { textBox } from '../../src/drawing/textBox.ts';
+import { mapBox } from '../drawing/mapBox.ts';
 
 /** The box round all ink, line widths included; white grounds are no ink. */
 export const inkBox = (marks: readonly Mark[], map: Affine): Box => {

@@ -45,6 +45,36 @@ describe('the haberdashery chest', () => {
   });
 });
 
+describe('the seasonal haberdashery chest', () => {
+  const plain = read('haberdashery-chest.yaml');
+  const { drawers, climate } = read('haberdashery-chest-seasons.yaml');
+
+  it('is the same chest, but for its climate and the gaps that follow from it', () => {
+    const still = drawers.map(({ movement, ...drawer }) => ({
+      ...drawer,
+      space:
+        drawer.space.kind === 'opening'
+          ? { ...drawer.space, fit: { ...drawer.space.fit, top: 1 } }
+          : drawer.space,
+    }));
+    expect(still).toEqual(plain.drawers);
+  });
+
+  it('is made at 8.5 % and kept between 6.2 % and 13.1 % (Wood Handbook, Table 4-2, 45, 30 and 70 % at 21.1 C)', () => {
+    expect(climate?.making).toBeCloseTo(8.5, 1);
+    expect(climate?.driest).toBeCloseTo(6.2, 1);
+    expect(climate?.dampest).toBeCloseTo(13.1, 1);
+  });
+
+  it('can be set out; only its two deepest drawers move more than a gap can hide', () => {
+    const set = layOutSet(drawers);
+    expect(set.ok && set.value.advice.map(({ at }) => at)).toEqual([
+      ['drawers', 4, 'fit', 'top'],
+      ['drawers', 5, 'fit', 'top'],
+    ]);
+  });
+});
+
 describe('the trinket box', () => {
   it('has a through and a lapped corner, in inches, and both can be cut without a word of advice', () => {
     const { units, drawers, joints } = read('trinket-box.yaml');

@@ -13,6 +13,7 @@ const keysOf = (each: JsonSchema, place = ''): [place: string, key: JsonSchema][
     ...keysOf(inner, `${place}.${key}`),
   ]),
   ...(each.items === undefined ? [] : keysOf(each.items, `${place}[]`)),
+  ...(typeof each.additionalProperties === 'object' ? keysOf(each.additionalProperties, `${place}.*`) : []),
   ...(each.anyOf ?? []).flatMap((way) => keysOf(way, place)),
 ];
 
@@ -62,6 +63,7 @@ describe('the JSON Schema of a plan', () => {
 
   it.each([
     ['the chest', readFileSync('examples/haberdashery-chest.yaml', 'utf8')],
+    ['the chest through the seasons', readFileSync('examples/haberdashery-chest-seasons.yaml', 'utf8')],
     ['the box', readFileSync('examples/trinket-box.yaml', 'utf8')],
     ['the starter plan in mm', starterPlan('mm')],
     ['the starter plan in inches', starterPlan('in')],
@@ -70,6 +72,8 @@ describe('the JSON Schema of a plan', () => {
   it.each([
     'grove: {width: 5}',
     'units: cm',
+    'climate: {making: 21C/45%}',
+    'woods: {Plum: {shrinkage: {radial: 3.7}}}',
     'drawers: [{opening: {width: 280, height: 76, depth: 420}}]',
     'drawers: [{name: A, count: 0}]',
     'joints: [{name: A, kind: through, width: [90], tailBoard: 12, pinBoard: 12}]',

@@ -6,6 +6,9 @@ import { sheetFaults } from './sheetFaults.ts';
 
 const run = (text: string, size = 4): Run => ({ text, size, weight: 'regular' });
 
+/** More than the widest letter of the sheets' fonts, in ems. */
+const WIDEST = 3;
+
 const linesOf = (block: { marks(left: number, top: number): readonly object[] }) =>
   block.marks(0, 0).flatMap((mark) => ('text' in mark ? [mark.text] : []));
 
@@ -63,7 +66,7 @@ describe('a paragraph', () => {
       { maxLength: 6 },
     );
     fc.assert(
-      fc.property(texts, fc.double({ min: 15, max: 200, noNaN: true }), (runs, width) => {
+      fc.property(texts, fc.double({ min: WIDEST * 9, max: 200, noNaN: true }), (runs, width) => {
         const block = paragraph(runs, width);
         const marks = block.marks(0, block.height);
         const box = { x0: 0, y0: 0, x1: width, y1: block.height };

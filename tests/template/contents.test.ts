@@ -37,7 +37,7 @@ describe('the contents', () => {
     expect(pieces).toHaveLength(8);
     expect(text).toContain('Buttons left side · A front end make 2 page 3');
     expect(text).toContain('Buttons front · A left end make 2 page 4');
-    expect(text).toContain('Buttons back · C right end make 2 page 10');
+    expect(text).toContain('Buttons back · D left end make 2 page 10');
   });
 
   it('name all pages of a piece that is tiled, or the first and the last where they are many', () => {

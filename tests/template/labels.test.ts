@@ -111,6 +111,20 @@ describe('the labels of a piece', () => {
     );
   });
 
+  it('point to the edge that the template is laid by, whichever way the words run', () => {
+    fc.assert(
+      fc.property(knownJoint, fc.boolean(), anyHand, (known, flat, hand) => {
+        for (const piece of everyPiece(cornerOf(known, { hand }), flat)) {
+          const pointing = textsOf(piece.draw(NO_SPLITS)).filter(({ text }) => / edge$/.test(text));
+          expect(pointing.length).toBeGreaterThan(0);
+          for (const { text, turn } of pointing)
+            expect([turn, text[0]]).toEqual([turn, turn === 0 ? '↓' : '←']);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
   it('name every face that a piece covers, and the end where it is a strip by itself', () => {
     const named: Readonly<Record<string, readonly string[]>> = {
       inside: ['INSIDE FACE', 'INSIDE', 'IN', 'INSIDE FACE beyond the end', 'INSIDE FACE beyond'],

@@ -19,7 +19,7 @@ export const drawerKeys = (unit: Unit) => {
         thickness: length(thickness).describe(what),
         species: name('the name of a wood').describe('The wood, by its name.'),
         grain: choice('flatsawn', 'quartersawn').describe(
-          'How the boards were cut from the log: which way they move most.',
+          'How the boards were cut from the log: which way they move most. Taken as `flatsawn`, which moves more across its width, unless given.',
         ),
       }),
     );
@@ -69,7 +69,11 @@ export const drawerKeys = (unit: Unit) => {
       '{side: 0.5, top: 1, behind: 10}',
       optional({
         side: gap.describe('Left free on each side. 0.5 mm unless given.'),
-        top: gap.describe('Left free above. 1 mm unless given.'),
+        top: z
+          .union([gap, z.literal('auto')], { error: 'a length, or auto' })
+          .describe(
+            'Left free above: a length, or `auto` for what leaves 0.5 mm when the wood is dampest, by the climate. 1 mm unless given.',
+          ),
         behind: gap.describe('Left free behind. 10 mm unless given.'),
       }),
     ).describe('What is left free round a drawer in its opening.'),

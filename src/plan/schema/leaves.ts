@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { Complaint } from '../../complaint.ts';
+import type { Complaint, Place, Result } from '../../complaint.ts';
 import { parseLength, quote, type Unit } from '../../units/length.ts';
 import { mm, type Phrase, say } from '../../units/phrase.ts';
 import { parseSlope } from '../../units/slope.ts';
@@ -9,10 +9,33 @@ import type { Range } from './ranges.ts';
 type Sink = z.core.$RefinementCtx;
 
 /** Hands a complaint, whose lengths are not yet in a unit, through zod; `explain` takes it out again. */
-const complain = (sink: Sink, input: unknown, { says, hint }: Omit<Complaint, 'at'>): never => {
-  sink.issues.push({ code: 'custom', input, params: hint === undefined ? { says } : { says, hint } });
+const complain = (
+  sink: Sink,
+  input: unknown,
+  { says, hint }: Omit<Complaint, 'at'>,
+  at: Place = [],
+): never => {
+  sink.issues.push({
+    code: 'custom',
+    input,
+    path: [...at],
+    params: hint === undefined ? { says } : { says, hint },
+  });
   return z.NEVER;
 };
+
+/** Hands every complaint through zod, each at its place in the value. */
+export const complainOfAll = (sink: Sink, input: unknown, complaints: readonly Complaint[]): never => {
+  for (const complaint of complaints) complain(sink, input, complaint, complaint.at);
+  return z.NEVER;
+};
+
+/** Text that is read by one of the readers of the core, all of whose complaints are told. */
+export const text = <T>(what: string, read: (text: string) => Result<T>) =>
+  z.string({ error: what }).transform((given, sink): T => {
+    const value = read(given);
+    return value.ok ? value.value : complainOfAll(sink, given, value.complaints);
+  });
 
 const outside = (value: Phrase, least: Phrase, most: Phrase): Omit<Complaint, 'at'> => ({
   says: say`${value} is out of range; it must be ${least} to ${most}`,

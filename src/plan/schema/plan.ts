@@ -1,9 +1,11 @@
 import * as z from 'zod';
 import type { Unit } from '../../units/length.ts';
+import { climateSchema } from './climate.ts';
 import { cornerKeys, cornerKind, lappedKeys } from './corner.ts';
 import { drawerKeys, drawerSchema } from './drawer.ts';
 import { choice, group, lengths, name, optional } from './leaves.ts';
 import * as ranges from './ranges.ts';
+import { woodsSchema } from './woods.ts';
 
 /** A corner that belongs to no drawer. */
 const namedJointSchema = (unit: Unit) => {
@@ -35,6 +37,12 @@ export const planSchema = (unit: Unit) =>
     }),
     ...drawerKeys(unit),
     ...optional({
+      climate: climateSchema().describe(
+        'The air in which the drawers are made, and in which they are kept. Without it nothing is said of how their wood moves.',
+      ),
+      woods: woodsSchema().describe(
+        'Woods of your own, each by its name, for `species` beside those that are known.',
+      ),
       family: group(
         '{target: 18}',
         optional({

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { coefficientOfShrinkage } from '../../src/wood/own-wood.ts';
+import { coefficientOfShrinkage } from '../../src/wood/ownWood.ts';
 import { WOODS } from '../../src/wood/species.ts';
 
 type Shrinkage = readonly [name: string, radial: number, tangential: number];

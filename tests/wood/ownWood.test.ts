@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { speak } from '../../src/units/phrase.ts';
-import { type OwnFigures, ownWood } from '../../src/wood/own-wood.ts';
+import { type OwnFigures, ownWood } from '../../src/wood/ownWood.ts';
 
 const complaintsOf = (figures: OwnFigures) => {
   const result = ownWood('Plum', figures);

@@ -1,10 +1,7 @@
-import { type Cut, movement, thicknessCoefficient, widthCoefficient } from './movement.ts';
-import type { Wood } from './species.ts';
+import { movement, type SawnWood, thicknessCoefficient, widthCoefficient } from './movement.ts';
 
 /** A board of a corner. */
-export interface CornerBoard {
-  readonly wood: Wood;
-  readonly cut: Cut;
+export interface CornerBoard extends SawnWood {
   /** mm */
   readonly thickness: number;
 }

@@ -1,17 +1,14 @@
 import type { Complaint } from '../complaint.ts';
 import { mm, say } from '../units/phrase.ts';
 import type { Climate, Through } from './climate.ts';
-import { type Cut, widthCoefficient } from './movement.ts';
+import { type SawnWood, widthCoefficient } from './movement.ts';
 import { largestToMake, sizesThroughYear } from './season.ts';
-import type { Wood } from './species.ts';
 
 /**
  * What a drawer's bottom is made of: a panel (plywood and the like, which does not move), or solid wood with its grain
  * from side to side, which moves from front to back.
  */
-export type BottomStock =
-  | { readonly kind: 'panel' }
-  | { readonly kind: 'solid'; readonly wood: Wood; readonly cut: Cut };
+export type BottomStock = { readonly kind: 'panel' } | ({ readonly kind: 'solid' } & SawnWood);
 
 /** A slot for the screw that holds a solid bottom up to the back; mm, along the drawer's depth. */
 export interface Slot {
@@ -31,20 +28,23 @@ export interface BottomSeason {
 }
 
 /**
- * The depth to cut a bottom to, so that it never outgrows its room, and the slot that lets it move. The slot is as long as
- * if the screw stood at the very back edge, which is a little more than it needs.
- * @param room mm, from the bottom of the front's groove to where the bottom may reach when dampest
+ * The depth to cut a bottom to, and the slot that lets it move. It is cut flush with the back, or as much shorter as it
+ * must be never to outgrow its room. The slot is as long as if the screw stood at the very back edge, which is a little
+ * more than it needs.
+ * @param flush mm, from the bottom of the front's groove to the back's outer face
+ * @param room mm, from the bottom of the front's groove to where the bottom may reach when dampest, at least `flush`
  * @param screw mm, the diameter of the screw's shank
  */
 export const bottomSeason = (
   stock: BottomStock,
-  room: number,
+  { flush, room }: { readonly flush: number; readonly room: number },
   climate: Climate,
   screw: number,
 ): BottomSeason => {
-  if (stock.kind === 'panel') return { depth: { making: room, driest: room, dampest: room }, slot: null };
+  if (stock.kind === 'panel') return { depth: { making: flush, driest: flush, dampest: flush }, slot: null };
   const coefficient = widthCoefficient(stock.wood, stock.cut);
-  const depth = sizesThroughYear(largestToMake(room, coefficient, climate), coefficient, climate);
+  const made = Math.min(flush, largestToMake(room, coefficient, climate));
+  const depth = sizesThroughYear(made, coefficient, climate);
   // The bottom grows backwards past the screw, so the screw nears the front end of its slot.
   const ahead = screw / 2 + Math.max(0, depth.dampest - depth.making);
   const behind = screw / 2 + Math.max(0, depth.making - depth.driest);

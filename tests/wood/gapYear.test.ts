@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { gapYear } from '../../src/wood/gap-year.ts';
+import { gapYear } from '../../src/wood/gapYear.ts';
 import { gapsThroughYear, sizesThroughYear } from '../../src/wood/season.ts';
 
 const climate = { making: 8, driest: 6, dampest: 12 };

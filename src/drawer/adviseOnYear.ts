@@ -1,0 +1,46 @@
+import { type Complaint, under } from '../complaint.ts';
+import { mm, say } from '../units/phrase.ts';
+import { adviseBottom } from '../wood/bottomSeason.ts';
+import { GAP_BAND } from '../wood/season.ts';
+import { bottomThroughYear, screwPlace } from './bottomDepth.ts';
+import { BESIDE_BAND, gapsOf } from './gaps.ts';
+import type { Sizes } from './sizes.ts';
+import type { DrawerSpec } from './spec.ts';
+
+/** Up to the next tenth of a millimetre, so that what is typed after our advice is not a shade too little. */
+const roundUp = (length: number): number => Math.ceil(length * 10 - 1e-6) / 10;
+
+/** Where the year that follows the making will make a drawer stick, or a gap show; places start in the drawer's entry. */
+export const adviseOnYear = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
+  const advice: Complaint[] = [];
+  const bottom = bottomThroughYear(spec, sizes);
+  if (bottom !== undefined) advice.push(...under(['bottom'], adviseBottom(bottom, screwPlace(spec, sizes))));
+  const gaps = gapsOf(spec, sizes);
+  if (gaps === undefined) return advice;
+  const { front, side, beside, leave } = gaps;
+  const enough = roundUp(leave);
+  const [tightest, board] =
+    front.gap.dampest <= side.gap.dampest ? ([front, 'front'] as const) : ([side, 'sides'] as const);
+  if (tightest.verdict.startsWith('sticks'))
+    advice.push({
+      at: ['fit', 'top'],
+      says: say`when dampest, the gap above the ${board} is ${mm(tightest.gap.dampest)}, so the drawer will stick; it should be at least ${mm(GAP_BAND.least)}`,
+      hint: say`auto, or ${mm(enough)}`,
+    });
+  if (front.verdict.endsWith('shows'))
+    advice.push({
+      at: ['fit', 'top'],
+      says: say`when driest, the gap above the front is ${mm(front.gap.driest)} and will show; it should be at most ${mm(GAP_BAND.most)}`,
+      hint:
+        front.gap.making > enough
+          ? say`auto, or ${mm(enough)}`
+          : say`quartersawn stock, or a wood that moves less`,
+    });
+  if (beside.verdict === 'sticks')
+    advice.push({
+      at: ['fit', 'side'],
+      says: say`when dampest, the gap beside each side is ${mm(beside.gap.dampest)}, so the drawer will stick; it should be at least ${mm(BESIDE_BAND.least)}`,
+      hint: say`${mm(roundUp(beside.gap.making + BESIDE_BAND.least - beside.gap.dampest))}`,
+    });
+  return advice;
+};

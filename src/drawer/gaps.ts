@@ -1,0 +1,62 @@
+import type { Through } from '../wood/climate.ts';
+import { type SawnWood, thicknessCoefficient, widthCoefficient } from '../wood/movement.ts';
+import {
+  GAP_BAND,
+  type GapBand,
+  type GapVerdict,
+  gapsThroughYear,
+  judgeGaps,
+  sizesThroughYear,
+} from '../wood/season.ts';
+import type { Sizes } from './sizes.ts';
+import type { DrawerSpec } from './spec.ts';
+import { topGap } from './topGap.ts';
+
+/** A gap in mm, when made and at both ends of the year, and what becomes of a drawer that has it. */
+export interface GapSeason {
+  readonly gap: Through<number>;
+  /** Between these it neither sticks nor shows; what is hidden may be as wide as it likes. */
+  readonly band: GapBand;
+  readonly verdict: GapVerdict;
+}
+
+/** What is left free round a drawer through the year. */
+export interface Gaps {
+  /** Above the front, or above the part of it that enters the opening. */
+  readonly front: GapSeason;
+  /** Above the sides. */
+  readonly side: GapSeason;
+  /** Beside each side, whose thickness grows outward beyond the front's ends, which do not move. */
+  readonly beside: GapSeason;
+  /** The gap to leave above on the day of making, so that the drawer never sticks. */
+  readonly leave: number;
+}
+
+/** Behind a front nobody sees how wide a gap is. */
+const HIDDEN: GapBand = { least: GAP_BAND.least, most: Number.POSITIVE_INFINITY };
+/** Common practice: beside the sides less is enough to run free. */
+export const BESIDE_BAND: GapBand = { least: 0.1, most: Number.POSITIVE_INFINITY };
+
+/** The gaps round a drawer in its opening; absent where it has none, or where no climate is given. */
+export const gapsOf = ({ space, movement, lip }: DrawerSpec, sizes: Sizes): Gaps | undefined => {
+  if (space.kind === 'size' || movement === undefined) return undefined;
+  const { climate, front, side } = movement;
+  const { height } = space.opening;
+  const left = (room: number, made: number, coefficient: number, band: GapBand): GapSeason => {
+    const gap = gapsThroughYear(room, sizesThroughYear(made, coefficient, climate));
+    return { gap, band, verdict: judgeGaps(gap, band) };
+  };
+  const above = ({ wood, cut }: SawnWood, band: GapBand) =>
+    left(height, sizes.height, widthCoefficient(wood, cut), band);
+  return {
+    front: above(front, lip !== undefined && lip.top > 0 ? HIDDEN : GAP_BAND),
+    side: above(side, HIDDEN),
+    beside: left(
+      space.fit.side + sizes.wall,
+      sizes.wall,
+      thicknessCoefficient(side.wood, side.cut),
+      BESIDE_BAND,
+    ),
+    leave: topGap(height, movement),
+  };
+};
