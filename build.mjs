@@ -3,15 +3,21 @@ import { cpSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
 import { buildPage } from './buildPage.mjs';
 import { BUNDLING } from './bundling.mjs';
+import { writeDeclarations } from './declarations.mjs';
+import { thirdParty } from './licences.mjs';
 
 rmSync('dist', { recursive: true, force: true });
-await build({
+const { metafile } = await build({
   ...BUNDLING,
   entryPoints: { halfpin: 'src/cli/halfpin.ts', index: 'src/index.ts' },
   outdir: 'dist',
+  metafile: true,
 });
 mkdirSync('dist/fonts', { recursive: true });
 for (const font of ['DejaVuSansCondensed.ttf', 'DejaVuSansCondensed-Bold.ttf'])
   cpSync(`node_modules/dejavu-fonts-ttf/ttf/${font}`, `dist/fonts/${font}`);
 cpSync('node_modules/dejavu-fonts-ttf/LICENSE', 'dist/fonts/LICENSE');
-writeFileSync('dist/halfpin.html', await buildPage());
+const { html, inputs } = await buildPage();
+writeFileSync('dist/halfpin.html', html);
+writeFileSync('dist/THIRD-PARTY.txt', thirdParty([...Object.keys(metafile.inputs), ...inputs]));
+writeDeclarations();

@@ -5,15 +5,17 @@ import { fileURLToPath } from 'node:url';
 import { deflateRawSync } from 'node:zlib';
 import { build } from 'esbuild';
 import { BUNDLING } from './bundling.mjs';
+import { thirdParty } from './licences.mjs';
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const read = (path) => readFileSync(here(path), 'utf8');
 
 const bundle = async (entry, options = {}) => {
-  const { outputFiles } = await build({
+  const { outputFiles, metafile } = await build({
     entryPoints: [here(entry)],
     bundle: true,
     write: false,
+    metafile: true,
     minify: true,
     format: 'iife',
     platform: 'browser',
@@ -22,7 +24,8 @@ const bundle = async (entry, options = {}) => {
     logLevel: 'warning',
     ...options,
   });
-  return outputFiles[0].text.replaceAll('</script', '<\\/script');
+  const code = outputFiles[0].text.replaceAll('</script', '<\\/script');
+  return { code, inputs: Object.keys(metafile.inputs) };
 };
 
 /** Data that the browser does nothing with until the script asks for it. */
@@ -31,9 +34,9 @@ const packed = (id, data) =>
 
 const hash = (script) => `'sha256-${createHash('sha256').update(script).digest('base64')}'`;
 
-/** The page as text. */
+/** The page as text, and the files that are bundled in it. */
 export const buildPage = async () => {
-  const [script, press, css] = await Promise.all([
+  const bundles = await Promise.all([
     bundle('src/page/main.ts', {
       define: { HALFPIN_EXAMPLE: JSON.stringify(read('examples/haberdashery-chest.yaml')) },
     }),
@@ -45,6 +48,8 @@ export const buildPage = async () => {
     }),
     bundle('src/page/page.css', { loader: { '.css': 'css', '.woff2': 'dataurl' } }),
   ]);
+  const [script, press, css] = bundles.map(({ code }) => code);
+  const inputs = bundles.flatMap((each) => each.inputs);
   const policy = [
     "default-src 'none'",
     `script-src ${hash(script)} ${hash(press)}`,
@@ -58,14 +63,16 @@ export const buildPage = async () => {
     packed('press', press),
     packed('font-regular', readFileSync(here('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf'))),
     packed('font-bold', readFileSync(here('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf'))),
+    `<script type="text/plain" id="licences">${thirdParty(inputs)}</script>`,
   ].join('\n');
   const parts = {
     '<!--head-->': `<meta http-equiv="Content-Security-Policy" content="${policy}"><style>${css}</style>`,
     '<!--script-->': `<script>${script}</script>`,
     '<!--sheets-->': sheets,
   };
-  return Object.entries(parts).reduce(
+  const html = Object.entries(parts).reduce(
     (html, [mark, part]) => html.replace(mark, () => part),
     read('src/page/page.html'),
   );
+  return { html, inputs };
 };

@@ -1,7 +1,9 @@
+#!/usr/bin/env node
 import { Command, CommanderError } from 'commander';
+import { shownText } from '../drawing/shownText.ts';
 import { deviceFault } from '../files/deviceFault.ts';
 import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
-import { dropUnfinished } from '../files/writeWhole.ts';
+import { dropUnfinished } from '../files/unfinished.ts';
 import { addCompare } from './compare.ts';
 import { addDraw } from './draw.ts';
 import { addLay } from './lay.ts';
@@ -40,23 +42,24 @@ for (const command of program.commands) command.copyInheritedSettings(program);
 const fail = (error: unknown): number => {
   if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : WRONG_INPUT;
   if (error instanceof Failure) {
-    process.stderr.write(error.lines.map((line) => `${line}\n`).join(''));
+    // Names of files may hold anything, a line end too.
+    process.stderr.write(error.lines.map((line) => `${shownText(line)}\n`).join(''));
     return error.status;
   }
-  process.stderr.write(`${deviceFault(error as NodeJS.ErrnoException)}\n`);
+  process.stderr.write(`${shownText(deviceFault(error as NodeJS.ErrnoException))}\n`);
   return DEVICE_FAILED;
 };
 
-// A reader that has seen enough closes the pipe; that is no failure, and there may be files still to be written.
+// A reader that has seen enough closes the pipe; that is no failure, and what goes into files is still written.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') return;
   dropUnfinished();
   process.exit(fail(error));
 });
-// Where even complaints find no reader, the exit status tells.
+// Where nobody listens to complaints, the exit status still tells.
 process.stderr.on('error', () => {});
 /** What the shell gives a program that a signal ended: 128 and the signal's number. */
-const SIGNALS = { SIGINT: 130, SIGTERM: 143 } as const;
+const SIGNALS = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;
 for (const [signal, status] of Object.entries(SIGNALS))
   process.on(signal, () => {
     dropUnfinished();

@@ -3,6 +3,7 @@ import { type Complaint, type Result, under } from '../complaint.ts';
 import { optionName } from '../files/failure.ts';
 import type { HalfPins, JointSpec, Spacing } from '../joint/spec.ts';
 import { parseLength, quote, type Unit } from '../units/length.ts';
+import { parseName } from '../units/name.ts';
 import { say } from '../units/phrase.ts';
 import { parseSlope } from '../units/slope.ts';
 
@@ -138,7 +139,8 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
   const halfPin =
     options.halfPin === undefined ? undefined : halfPins(lengths('halfPin', options.halfPin), complain);
   const spacing = readSpacing(options, lengths, complain);
-  const known = { name: options.name ?? 'Corner', units: shown, complaints };
+  const name = options.name === undefined ? undefined : value('name', options.name, parseName);
+  const known = { name: name ?? 'Corner', units: shown, complaints };
   if (width === undefined || tailBoard === undefined || pinBoard === undefined) return known;
   const common = {
     width,
@@ -207,14 +209,21 @@ const readSpacing = (
   }
   const count = tails === undefined ? undefined : wholeNumber(tails, complain);
   const counted = count === undefined ? {} : { tails: count };
-  return graded === undefined
+  const ratio = graded === undefined ? undefined : gradedRatio(graded, complain);
+  return ratio === undefined
     ? { kind: 'even', ...counted }
     : {
         kind: 'graded',
-        ratio: Number(graded),
+        ratio,
         from: gradedFrom === 'middle' ? 'middle' : 'edge',
         ...counted,
       };
+};
+
+const gradedRatio = (text: string, complain: Complain): number | undefined => {
+  if (/^\s*(?:\d+(?:[.,]\d+)?|[.,]\d+)\s*$/u.test(text)) return Number(text.replace(',', '.'));
+  complain({ at: ['graded'], says: say`${quote(text)} is not a number`, hint: say`0.9` });
+  return undefined;
 };
 
 const wholeNumber = (text: string, complain: Complain): number | undefined => {

@@ -1,9 +1,9 @@
 import type { Complaint } from '../complaint.ts';
-import { sentence } from '../files/failure.ts';
 import type { Joint } from '../joint/joint.ts';
 import { blockPicture } from '../joint/picture.ts';
 import { meanTail } from '../joint/proportion.ts';
 import { dividers, gauges, glueArea } from '../joint/settings.ts';
+import { sentence } from '../sentence.ts';
 import { formatLength, formatNumber, type Unit } from '../units/length.ts';
 import { degrees, formatSlope } from '../units/slope.ts';
 import { COLUMNS, fitTable } from './fitTable.ts';

@@ -21,7 +21,7 @@ export const addPrinters = (program: Command): void => {
       const folder = userFolder();
       const printers = await loadPrinters(folder);
       process.stdout.write(
-        options.json ? printJson({ printers }) : `${text(printers, new Date()).join('\n')}\n`,
+        options.json ? printJson({ printers }) : `${printerRows(printers, new Date()).join('\n')}\n`,
       );
     });
 };
@@ -43,7 +43,7 @@ export const loadCorrection = async (name: string): Promise<Correction> => {
 
 const DAY = 24 * 60 * 60 * 1000;
 
-const text = (printers: Printers, today: Date): string[] => {
+export const printerRows = (printers: Printers, today: Date): string[] => {
   const entries = Object.entries(printers);
   if (entries.length === 0) return ['No printer has been measured yet. Begin with: halfpin proof'];
   return table(

@@ -2,7 +2,8 @@ import { join } from 'node:path';
 import type { Command } from 'commander';
 import { type Complaint, under } from '../complaint.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
-import { savePrinter } from '../files/printerStore.ts';
+import { isPrinterName, savePrinter } from '../files/printerStore.ts';
+import { refuseForeign } from '../files/refuseForeign.ts';
 import { writePdf } from '../files/writePdf.ts';
 import { proofLengths } from '../paper/proofLengths.ts';
 import { readProof } from '../paper/readProof.ts';
@@ -24,6 +25,7 @@ interface ProofOptions extends PaperOptions {
   readonly measuredD2?: string;
   readonly save?: string;
   readonly printer?: string;
+  readonly force?: boolean;
 }
 
 /** `proof`: how a printer errs, found out and kept. */
@@ -42,7 +44,8 @@ export const addProof = (program: Command): void => {
     .option('--measured-d1 <length>', 'from the bottom left corner to the top right')
     .option('--measured-d2 <length>', 'from the top left corner to the bottom right')
     .option('--save <name>', "keep the correction under the printer's name")
-    .option('--printer <name>', 'draw the sheet corrected for this printer, to prove the correction');
+    .option('--printer <name>', 'draw the sheet corrected for this printer, to prove the correction')
+    .option('--force', 'write over a file that halfpin did not make');
   addPaperOptions(command)
     .addHelpText(
       'after',
@@ -124,9 +127,8 @@ const proof = async (options: ProofOptions): Promise<void> => {
   );
 };
 
-/** A printer's name is something to type again. */
 const nameOf = (text: string): string => {
-  if (/^[\p{L}\p{N}][\p{L}\p{N} ._-]{0,39}$/u.test(text)) return text;
+  if (isPrinterName(text)) return text;
   throw new Failure(
     ['--save: a printer is named with letters, digits, spaces, dots and hyphens, 40 at the most; try office'],
     WRONG_INPUT,
@@ -134,7 +136,7 @@ const nameOf = (text: string): string => {
 };
 
 const drawSheet = async (
-  { json, out, printer }: ProofOptions,
+  { json, out, printer, force }: ProofOptions,
   { paper, margin, unit }: { paper: Parameters<typeof proofLengths>[0]; margin: number; unit: Unit },
 ): Promise<void> => {
   const correction = printer === undefined ? undefined : await loadCorrection(printer);
@@ -143,7 +145,10 @@ const drawSheet = async (
   if (!drawn.ok) return refuseOptions(drawn.complaints, unit);
   const { lengths, page } = drawn.value;
   const path = join(out ?? 'templates-out', `proof-${fileStem(paper.name)}.pdf`);
-  if (!json || out !== undefined) await writePdf(path, `Proof sheet for ${paper.name}`, [page]);
+  if (!json || out !== undefined) {
+    await refuseForeign([path], force === true);
+    await writePdf(path, `Proof sheet for ${paper.name}`, [page]);
+  }
   process.stdout.write(
     json
       ? printJson(lengths)

@@ -1,4 +1,3 @@
-import type { Complaint } from '../complaint.ts';
 import { under } from '../complaint.ts';
 import type { DrawerSet } from '../drawer/drawer.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
@@ -47,36 +46,25 @@ const workOfPlan = async (file: string, options: JointOptions): Promise<Work> =>
     );
   const bytes = await readInput(file, 'a plan; try halfpin start to begin one');
   // Reading plans takes a parser and a checker that a single corner has no need of.
-  const [{ readPlan }, { formatPlanComplaint }, { layOutSet }] = await Promise.all([
-    import('../plan/readPlan.ts'),
+  const [{ layOutPlan }, { formatPlanComplaint }] = await Promise.all([
+    import('../plan/layOutPlan.ts'),
     import('../plan/planComplaint.ts'),
-    import('../drawer/layOutSet.ts'),
   ]);
-  const reading = readPlan(bytes);
-  const plan = reading.ok ? reading.plan : reading.sound;
-  const units = options.units === 'in' || options.units === 'mm' ? options.units : plan.units;
-  const set = layOutSet(plan.drawers, plan.target);
-  const joints = plan.joints.map(({ name, spec }, i) => ({ name, i, laid: layOut(spec) }));
-  const later: Complaint[] = [
-    ...(set.ok ? [] : set.complaints),
-    ...joints.flatMap(({ i, laid }) => (laid.ok ? [] : under(['joints', i], laid.complaints))),
-  ];
-  const complaints = [...(reading.ok ? [] : reading.complaints), ...later.map(reading.locate)];
-  if (complaints.length > 0 || !set.ok)
+  const reading = layOutPlan(bytes);
+  const unitOf = (planned: Unit): Unit =>
+    options.units === 'in' || options.units === 'mm' ? options.units : planned;
+  if (!reading.ok)
     throw new Failure(
-      complaints
-        .sort((a, b) => a.line - b.line || a.column - b.column)
-        .map((complaint) => formatPlanComplaint(file, complaint, units)),
+      reading.complaints.map((complaint) => formatPlanComplaint(file, complaint, unitOf(reading.units))),
       WRONG_INPUT,
     );
+  const { plan, set, joints } = reading.value;
   const { climate } = plan;
   return {
     title: plan.name,
-    units,
-    set: climate
-      ? { ...set.value, advice: [...under(['climate'], adviseClimate(climate)), ...set.value.advice] }
-      : set.value,
+    units: unitOf(plan.units),
+    set: climate ? { ...set, advice: [...under(['climate'], adviseClimate(climate)), ...set.advice] } : set,
     ...(climate && { climate }),
-    joints: joints.flatMap(({ name, laid }) => (laid.ok ? [{ name, joint: laid.value }] : [])),
+    joints,
   };
 };

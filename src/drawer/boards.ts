@@ -22,6 +22,7 @@ export interface Board {
   readonly boxes: readonly Box[];
 }
 
+/** Every kind of board in a drawer. */
 export interface Boards {
   readonly front: Board;
   readonly side: Board;

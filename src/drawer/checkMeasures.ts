@@ -2,7 +2,14 @@ import type { Complaint, Place } from '../complaint.ts';
 import { within } from '../joint/checkSizes.ts';
 import { THICKNESS_RANGE } from '../joint/limits.ts';
 import { say } from '../units/phrase.ts';
-import { BOTTOM_THICKNESS_RANGE, CLEARANCE_RANGE, GROOVE_RANGE, LIP_RANGE, SPACE_RANGE } from './limits.ts';
+import {
+  BOTTOM_THICKNESS_RANGE,
+  CLEARANCE_RANGE,
+  COUNT_RANGE,
+  GROOVE_RANGE,
+  LIP_RANGE,
+  SPACE_RANGE,
+} from './limits.ts';
 import type { DrawerSpec } from './spec.ts';
 
 type Measure = readonly [at: Place, what: string, value: number, range: { least: number; most: number }];
@@ -51,12 +58,12 @@ const measuresOf = ({ space, lip, stock, groove, backDrop, bottom }: DrawerSpec)
 
 /** Everything that is wrong with a wish's single measures, each taken by itself. */
 export const checkMeasures = (spec: DrawerSpec): Complaint[] => [
-  ...(Number.isInteger(spec.count) && spec.count >= 1
+  ...(Number.isInteger(spec.count) && spec.count >= COUNT_RANGE.least && spec.count <= COUNT_RANGE.most
     ? []
     : [
         {
           at: ['count'],
-          says: say`${spec.count} is no number of drawers; it must be a whole number, at least 1`,
+          says: say`${spec.count} is no number of drawers; it must be a whole number, ${COUNT_RANGE.least} to ${COUNT_RANGE.most}`,
         },
       ]),
   ...measuresOf(spec).flatMap(([at, what, value, range]) => within(at, what, value, range)),

@@ -30,6 +30,7 @@ export interface Family {
   readonly spread: number;
 }
 
+/** A set of drawers that keep to one look. */
 export interface DrawerSet {
   readonly drawers: readonly Drawer[];
   /** Absent where there are no drawers. */

@@ -4,6 +4,8 @@ export const CLEARANCE_RANGE = { least: 0, most: 1000 } as const;
 export const LIP_RANGE = { least: 0, most: 100 } as const;
 export const BOTTOM_THICKNESS_RANGE = { least: 1, most: 60 } as const;
 export const GROOVE_RANGE = { least: 1, most: 100 } as const;
+/** How many equal drawers are made. */
+export const COUNT_RANGE = { least: 1, most: 1000 } as const;
 /** The least clear width and depth inside a drawer. */
 export const LEAST_INSIDE = 20;
 /** The least wood behind a groove, or above it. */

@@ -5,6 +5,7 @@ import type { Drawer, DrawerSet } from './drawer.ts';
 import { TRIAL_SPARE } from './limits.ts';
 import type { Stock } from './spec.ts';
 
+/** What a board is to its drawer. */
 export type PartName = 'front' | 'side' | 'back' | 'bottom' | 'slip';
 
 /** One row of the parts list. Lengths in mm. */

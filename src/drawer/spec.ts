@@ -61,6 +61,7 @@ export type BottomHold =
   /** Strips as high as `height` and as wide as `width`, glued inside the sides, which carry the groove instead. */
   | { readonly kind: 'slips'; readonly width: number; readonly height: number };
 
+/** What is wished of a drawer's bottom. Lengths in mm. */
 export interface BottomSpec {
   /** A panel that does not move, or solid wood with its grain running from side to side. */
   readonly kind: 'panel' | 'solid';
@@ -82,7 +83,7 @@ export interface Movement {
 /** One kind of drawer, as wished, every default of its plan filled in. Lengths in mm. */
 export interface DrawerSpec {
   readonly name: string;
-  /** How many equal ones are made: a whole number, at least 1. */
+  /** How many equal ones are made: a whole number, 1 to 1000. */
   readonly count: number;
   /** Sized to its opening, or by its own outer size: the front's length, the sides' width, the depth overall. */
   readonly space:

@@ -63,6 +63,7 @@ export interface TextMark {
   readonly weight: 'regular' | 'bold';
 }
 
+/** One thing drawn: lines, filled areas or words. */
 export type Mark = StrokeMark | FillMark | TextMark;
 
 /** An upright rectangle in mm. */

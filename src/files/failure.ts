@@ -1,6 +1,6 @@
 import type { Complaint, Place } from '../complaint.ts';
+import { sentence } from '../sentence.ts';
 import type { Unit } from '../units/length.ts';
-import { speak } from '../units/phrase.ts';
 
 /** The input is wrong. */
 export const WRONG_INPUT = 2;
@@ -20,10 +20,6 @@ export class Failure extends Error {
     this.status = status;
   }
 }
-
-/** What is wrong, what is allowed and what to try, on one line. */
-export const sentence = ({ says, hint }: Complaint, unit: Unit): string =>
-  hint === undefined ? speak(says, unit) : `${speak(says, unit)}; try ${speak(hint, unit)}`;
 
 /** A place in the options as they are typed: `halfPin` as `--half-pin`. */
 export const optionName = (at: Place): string =>

@@ -2,7 +2,9 @@ import { open, readFile, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import type { PrinterError } from '../paper/correction.ts';
+import { parsePaper } from '../paper/sizes.ts';
 import { DEVICE_FAILED, Failure } from './failure.ts';
+import { withUnfinished } from './unfinished.ts';
 import { ensureFolder, writeWhole } from './writeWhole.ts';
 
 /** A printer that has been measured. */
@@ -43,19 +45,31 @@ const parse = (text: string): Printers | undefined => {
   try {
     const value: unknown = JSON.parse(text);
     if (typeof value !== 'object' || value === null || Array.isArray(value)) return undefined;
-    return Object.values(value).every(isStored) ? (value as Printers) : undefined;
+    const sound = Object.entries(value).every(([name, printer]) => isPrinterName(name) && isStored(printer));
+    return sound ? (value as Printers) : undefined;
   } catch {
     return undefined;
   }
 };
 
+/** No printer errs by so much of a length. */
+const NO_PRINTER = 0.1;
+
+/** A printer's name is something to type again. */
+export const isPrinterName = (text: string): boolean =>
+  /^[\p{L}\p{N}][\p{L}\p{M}\p{N} ._-]{0,39}$/u.test(text);
+
 const isStored = (value: unknown): value is StoredPrinter => {
   if (typeof value !== 'object' || value === null) return false;
   const { error, paper, measured } = value as Record<keyof StoredPrinter, unknown>;
-  if (typeof paper !== 'string' || typeof measured !== 'string') return false;
+  if (typeof paper !== 'string' || !parsePaper(paper).ok) return false;
+  if (typeof measured !== 'string' || !/^\d{4}-\d\d-\d\d$/u.test(measured)) return false;
+  if (Number.isNaN(Date.parse(measured))) return false;
   if (typeof error !== 'object' || error === null) return false;
   const { x, y, skew } = error as Record<keyof PrinterError, unknown>;
-  return [x, y, skew].every((part) => Number.isFinite(part)) && Number(x) > 0.9 && Number(y) > 0.9;
+  const near = (part: unknown, right: number) =>
+    typeof part === 'number' && Math.abs(part - right) < NO_PRINTER;
+  return near(x, 1) && near(y, 1) && near(skew, 0);
 };
 
 /** Adds a printer, or measures it anew; of two runs that save at once the second waits for the first. */
@@ -80,8 +94,9 @@ const locked = async (lock: string, work: () => Promise<void>): Promise<void> =>
       break;
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
-      const age = Date.now() - (await stat(lock).catch(() => ({ mtimeMs: 0 }))).mtimeMs;
-      if (age > STALE) await rm(lock, { force: true });
+      const left = await stat(lock).catch(() => undefined);
+      if (left === undefined) continue;
+      if (Date.now() - left.mtimeMs > STALE) await rm(lock, { force: true });
       else if (tries > PATIENCE)
         throw new Failure(
           [`${lock}: another run is saving a printer; try again when it is done`],
@@ -90,9 +105,11 @@ const locked = async (lock: string, work: () => Promise<void>): Promise<void> =>
       else await setTimeout(PAUSE);
     }
   }
-  try {
-    await work();
-  } finally {
-    await rm(lock, { force: true });
-  }
+  await withUnfinished(lock, async () => {
+    try {
+      await work();
+    } finally {
+      await rm(lock, { force: true });
+    }
+  });
 };

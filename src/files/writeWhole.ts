@@ -1,17 +1,9 @@
-import { rmSync } from 'node:fs';
-import { mkdir, open, rename, rm, stat } from 'node:fs/promises';
+import { constants, copyFile, link, mkdir, open, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
+import { withUnfinished } from './unfinished.ts';
 
 /** Takes a part of a file. */
 export type Write = (chunk: Uint8Array | string) => Promise<void>;
-
-/** Files that are being written now, to be taken away where the run is broken off. */
-const unfinished = new Set<string>();
-
-/** Takes away what is half written. For a run that is being broken off: it does not wait. */
-export const dropUnfinished = (): void => {
-  for (const path of unfinished) rmSync(path, { force: true });
-};
 
 /** Makes a folder and those above it. Node's own way of doing so never ends on file systems that take no folders. */
 export const ensureFolder = async (folder: string): Promise<void> => {
@@ -28,31 +20,55 @@ export const ensureFolder = async (folder: string): Promise<void> => {
 };
 
 /**
- * Writes a file whole or not at all: into a hidden file beside it, which takes its name when all is on the disk.
- * Folders on the way are made. Throws what the disk says.
+ * Writes a file whole or not at all: into a hidden file beside it, which takes its name when all is on the disk. A file
+ * of that name is replaced. Folders on the way are made. Throws what the disk says, of the file as it is to be called.
  */
-export const writeWhole = async (path: string, fill: (write: Write) => Promise<void>): Promise<void> => {
+export const writeWhole = async (path: string, fill: (write: Write) => Promise<void>): Promise<void> =>
+  inPlace(path, fill, (part) => rename(part, path));
+
+/** The same for a file that must not be there yet: throws EEXIST, and leaves it as it is, where it is. */
+export const writeWholeNew = async (path: string, text: string): Promise<void> =>
+  inPlace(
+    path,
+    (write) => write(text),
+    async (part) => {
+      // Unlike a renamed file, a linked one never takes another's place. Some disks know no links.
+      await link(part, path).catch((error: NodeJS.ErrnoException) => {
+        if (error.code === 'EEXIST') throw error;
+        return copyFile(part, path, constants.COPYFILE_EXCL);
+      });
+      await rm(part);
+    },
+  );
+
+const inPlace = async (
+  path: string,
+  fill: (write: Write) => Promise<void>,
+  settle: (part: string) => Promise<void>,
+): Promise<void> => {
   const folder = dirname(path);
   await ensureFolder(folder);
   const part = join(folder, `.${basename(path)}.${process.pid}.part`);
-  unfinished.add(part);
-  try {
-    const file = await open(part, 'w');
+  await withUnfinished(part, async () => {
     try {
-      await fill(async (chunk) => {
-        await file.writeFile(chunk);
+      const file = await open(part, 'w');
+      try {
+        await fill(async (chunk) => {
+          await file.writeFile(chunk);
+        });
+        await file.sync();
+      } finally {
+        await file.close();
+      }
+      await settle(part);
+    } catch (error) {
+      await rm(part, { force: true }).catch(() => {
+        // The first fault is the one to be told.
       });
-      await file.sync();
-    } finally {
-      await file.close();
+      throw isOfDisk(error) ? Object.assign(error, { path }) : error;
     }
-    await rename(part, path);
-  } catch (error) {
-    await rm(part, { force: true }).catch(() => {
-      // The first fault is the one to be told.
-    });
-    throw error;
-  } finally {
-    unfinished.delete(part);
-  }
+  });
 };
+
+const isOfDisk = (error: unknown): error is NodeJS.ErrnoException =>
+  error instanceof Error && 'errno' in error;

@@ -23,15 +23,18 @@ export const mostStraight = (joint: Joint): number =>
 export const defaultStraight = (joint: Joint, cutter: Cutter): number =>
   Math.min(cutter.diameter, Math.floor(mostStraight(joint)));
 
+/** The thinnest straight cutter there is, in mm (common practice). */
+const LEAST_STRAIGHT = 1;
+
 /** What is wrong with a straight cutter for a joint. The place is `straight`. */
 export const checkStraight = (joint: Joint, diameter: number): Complaint[] => {
   const most = mostStraight(joint);
-  return diameter > 0 && diameter <= most
+  return diameter >= LEAST_STRAIGHT && diameter <= most
     ? []
     : [
         {
           at: ['straight'],
-          says: say`the straight cutter is ${lengthOrNonsense(diameter)}; to pass the narrowest socket it must be more than ${mm(0)} and at most ${mm(most)}`,
+          says: say`the straight cutter is ${lengthOrNonsense(diameter)}; to pass the narrowest socket it must be ${mm(LEAST_STRAIGHT)} to ${mm(most)}`,
           hint: say`${mm(Math.floor(most * 10) / 10)}`,
         },
       ];

@@ -31,6 +31,7 @@ export interface SideMoves {
   readonly tails?: Move;
 }
 
+/** How a trial was set that one cutter cut in both boards. Lengths in mm. */
 export interface OneCutterSetting {
   /** The cutter's, in degrees. */
   readonly angle: number;
@@ -42,6 +43,7 @@ export interface OneCutterSetting {
   readonly pinBoard?: number;
 }
 
+/** The next setting of one cutter for both boards. Lengths in mm. */
 export interface DepthMove extends SideMoves {
   /** The next depth, for both boards. */
   readonly depth: number;
@@ -52,12 +54,14 @@ export interface DepthMove extends SideMoves {
   readonly advice: readonly Complaint[];
 }
 
+/** How a trial was set whose pins were cut along a sloped template. Lengths in mm. */
 export interface SlopedSetting {
   readonly slope: Slope;
   /** The joint's depth, where it is known: no move can be larger. */
   readonly depth?: number;
 }
 
+/** The next place of a sloped template. Lengths in mm. */
 export interface TemplateMove extends SideMoves {
   /** How far the template moves across the pin board towards its outside face, where sockets are wide; less than 0, towards the inside. */
   readonly move: number;
@@ -65,9 +69,9 @@ export interface TemplateMove extends SideMoves {
 }
 
 /** More looseness than this is no fit to be corrected, but a mistake in setting out or in setting up; in mm. */
-const MOST_MEASURED = 5;
+export const MOST_MEASURED = 5;
 /** Deeper than any board is thick. */
-const MOST_DEPTH = 200;
+export const MOST_DEPTH = 200;
 
 /**
  * The next setting of a joint that one cutter cuts in both boards: its depth changes by `correction`, deeper is

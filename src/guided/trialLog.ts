@@ -1,8 +1,11 @@
 import type { Complaint } from '../complaint.ts';
+import { DUST } from '../joint/dust.ts';
 import { quote } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
-import { slopeOfDegrees } from '../units/slope.ts';
+import { SHALLOWEST_RUN, STEEPEST_RUN, slopeOfDegrees } from '../units/slope.ts';
 import { correction } from './correction.ts';
+import { checkAngle } from './cutter.ts';
+import { MOST_DEPTH, MOST_MEASURED } from './trial.ts';
 
 /** One trial joint of a log, in mm: where it was cut, and how loose it was (tight is less than 0). */
 export type Trial =
@@ -44,10 +47,12 @@ const readTrial = (line: string): Trial | undefined => {
   if (typeof value !== 'object' || value === null) return undefined;
   const fields: Partial<Record<string, unknown>> = { ...value };
   const { angle, depth, slope, at, loose } = fields;
-  if (!isNumber(loose)) return undefined;
-  if (isNumber(angle) && angle > 0 && angle < 90 && isNumber(depth) && depth > 0)
+  if (!isWithin(loose, -MOST_MEASURED, MOST_MEASURED)) return undefined;
+  if (isNumber(angle) && checkAngle(angle).length === 0 && isWithin(depth, 2 * DUST, MOST_DEPTH))
     return { angle, depth, loose };
-  return isNumber(slope) && slope > 0 && isNumber(at) ? { slope, at, loose } : undefined;
+  return isWithin(slope, STEEPEST_RUN, SHALLOWEST_RUN) && isWithin(at, -MOST_DEPTH, MOST_DEPTH)
+    ? { slope, at, loose }
+    : undefined;
 };
 
 const parseJson = (line: string): unknown => {
@@ -58,7 +63,10 @@ const parseJson = (line: string): unknown => {
   }
 };
 
-const isNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
+const isNumber = (value: unknown): value is number => typeof value === 'number';
+
+const isWithin = (value: unknown, least: number, most: number): value is number =>
+  isNumber(value) && value >= least - DUST && value <= most + DUST;
 
 /** Where the trials of one cutter are heading. */
 export interface Convergence {

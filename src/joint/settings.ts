@@ -11,6 +11,7 @@ export interface Gauges {
   readonly pinBoardEnd: number;
 }
 
+/** The marking-gauge settings of a joint. */
 export const gauges = ({ depth, tailBoard, proud }: Joint): Gauges => ({
   tailBoard: depth,
   pinBoardFace: tailBoard.thickness - proud,

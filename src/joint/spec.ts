@@ -25,7 +25,8 @@ export interface HalfPins {
   readonly upper: number;
 }
 
-interface CommonSpec {
+/** What is wished of any corner. Lengths in mm from the reference edge. */
+export interface CommonSpec {
   /** Width of both boards at the joint. */
   readonly width: number;
   /** Thickness of the board that carries the tails. */
@@ -53,4 +54,5 @@ export type JointSpec = CommonSpec &
     | { readonly kind: 'lapped'; readonly lap?: number }
   );
 
+/** The tails run through the pin board, or end behind its lap. */
 export type JointKind = JointSpec['kind'];

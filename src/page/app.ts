@@ -1,5 +1,7 @@
 import { accept, type Complaint, type Result } from '../complaint.ts';
+import { layOutPlan } from '../plan/layOutPlan.ts';
 import { formatPlanComplaint } from '../plan/planComplaint.ts';
+import { sentence } from '../sentence.ts';
 import { formatLength, quote, type Unit } from '../units/length.ts';
 import { adjust } from './adjust.ts';
 import { benchDialog } from './benchDialog.ts';
@@ -14,10 +16,8 @@ import { count, makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } f
 import { familyView } from './familyView.ts';
 import { files } from './files.ts';
 import { handlesOf } from './handles.ts';
-import { layOutPlan } from './layOutPlan.ts';
 import { messages } from './messages.ts';
 import { find, type Page } from './page.ts';
-import { sentence } from './sentence.ts';
 import {
   amend,
   attempt,

@@ -1,9 +1,9 @@
 import { dividers, gauges } from '../joint/settings.ts';
+import type { LaidOut } from '../plan/layOutPlan.ts';
 import { formatLength, formatNumber, type Unit } from '../units/length.ts';
 import { formatSlope } from '../units/slope.ts';
 import { type Corner, type CornerRef, cornerOf } from './corner.ts';
 import { element, setText } from './dom.ts';
-import type { LaidOut } from './layOutPlan.ts';
 import { find, type Page } from './page.ts';
 
 /** Every corner of a plan, in the order of work. */

@@ -4,7 +4,7 @@ import type { Drawer } from '../drawer/drawer.ts';
 import type { Groove } from '../drawer/spec.ts';
 import type { Joint } from '../joint/joint.ts';
 import { layOut } from '../joint/layOut.ts';
-import type { LaidOut } from './layOutPlan.ts';
+import type { LaidOut } from '../plan/layOutPlan.ts';
 import { listed, type Widths } from './widths.ts';
 
 /** Which of a plan's corners is meant. */

@@ -1,10 +1,10 @@
 import type { Result } from '../complaint.ts';
+import type { LaidOut } from '../plan/layOutPlan.ts';
 import type { Scope } from './adjust.ts';
 import { type Corner, type CornerRef, cornerKey, cornerOf } from './corner.ts';
 import type { Moved } from './edits.ts';
 import type { Handle } from './handles.ts';
 import { begin, goOn, type History, redo, undo } from './history.ts';
-import type { LaidOut } from './layOutPlan.ts';
 import { stepOf } from './planNumber.ts';
 import type { Shown } from './shown.ts';
 import { locksOf, type Snapshot, snapshot, type Work } from './work.ts';

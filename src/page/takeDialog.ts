@@ -3,6 +3,7 @@ import { parts } from '../drawer/parts.ts';
 import { partsCsv } from '../drawer/partsCsv.ts';
 import { DEFAULT_MARGIN } from '../paper/printable.ts';
 import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../paper/sizes.ts';
+import { sentence } from '../sentence.ts';
 import type { Board } from '../template/band.ts';
 import type { PieceChoice } from '../template/corner.ts';
 import type { SetLayout, SheetWork } from '../template/setLayouts.ts';
@@ -15,7 +16,6 @@ import type { PressSheets, PressWish } from './press.ts';
 import { keepPrinter, printers } from './printers.ts';
 import { printPages } from './printPages.ts';
 import { saveFile } from './saveFile.ts';
-import { sentence } from './sentence.ts';
 
 /** All that can be taken away: sheets, pieces, lists. */
 export const takeDialog = ({ now, unit }: Page): (() => void) => {

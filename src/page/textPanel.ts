@@ -1,8 +1,8 @@
+import { layOutPlan } from '../plan/layOutPlan.ts';
 import { formatPlace, type PlanComplaint } from '../plan/planComplaint.ts';
+import { sentence } from '../sentence.ts';
 import { element } from './dom.ts';
-import { layOutPlan } from './layOutPlan.ts';
 import { find, type Page } from './page.ts';
-import { sentence } from './sentence.ts';
 
 /** Enough to begin with; what follows often comes of what comes first. */
 const MOST_LINES = 8;

@@ -1,5 +1,5 @@
 import { accept, type Result } from '../complaint.ts';
-import { type LaidOut, layOutPlan } from './layOutPlan.ts';
+import { type LaidOut, layOutPlan } from '../plan/layOutPlan.ts';
 import type { Locked } from './widths.ts';
 
 /** What is worked on, and what undo brings back. */

@@ -8,6 +8,7 @@ export interface Splits {
   readonly y: readonly number[];
 }
 
+/** A piece in one part. */
 export const NO_SPLITS: Splits = { x: [], y: [] };
 
 /** What a piece keeps clear of words on both sides of a split, for the join's letter and register crosses, in mm. */

@@ -3,11 +3,13 @@ import type { Box } from '../drawing/drawing.ts';
 import { mm, say } from '../units/phrase.ts';
 import { type PrinterError, undo } from './correction.ts';
 
+/** Width and height in mm. */
 export interface Size {
   readonly width: number;
   readonly height: number;
 }
 
+/** What is left white at the edges of paper unless said otherwise, in mm. */
 export const DEFAULT_MARGIN = 6;
 
 /** What common printers leave white at the least, and what leaves small paper room for a piece. */

@@ -10,6 +10,7 @@ import { type ProofLengths, proofLengths, proofSize, proofStep } from './proofLe
 import type { Paper } from './sizes.ts';
 import { wrapText } from './wrapText.ts';
 
+/** A proof sheet, and the lengths that are to be measured on it. */
 export interface Proof {
   readonly lengths: ProofLengths;
   readonly page: Page;
@@ -117,7 +118,7 @@ const block = (
  * A sheet that shows how a printer errs: a bar each way and both diagonals, as long as the paper lets them be, with ticks
  * for a steel rule, and what to do with them.
  * @param correction of a printer that has been measured, to prove that it is right now
- * @returns a complaint at `paper` where it is too small
+ * @returns a complaint at `margin`, or at `paper` where it is too small
  */
 export const drawProof = (
   paper: Paper,

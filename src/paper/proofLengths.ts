@@ -1,8 +1,8 @@
-import { accept, type Result, refuse } from '../complaint.ts';
+import { accept, type Result, refuse, under } from '../complaint.ts';
 import { MM_PER_INCH, type Unit } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
 import type { PrinterError } from './correction.ts';
-import { printableBox, type Size } from './printable.ts';
+import { checkMargin, printableBox, type Size } from './printable.ts';
 import type { Paper } from './sizes.ts';
 
 /** The lengths that a proof sheet is drawn with, in mm. */
@@ -32,7 +32,7 @@ export const proofStep = (unit: Unit): number => (unit === 'mm' ? 10 : MM_PER_IN
 
 /**
  * The lengths of the largest proof for a paper. Its sides are as 3 to 4, so that the diagonals too are round numbers.
- * @returns a complaint at `paper` where it is too small to tell anything
+ * @returns a complaint at `margin`, or at `paper` where it is too small to tell anything
  */
 export const proofLengths = (
   paper: Paper,
@@ -40,6 +40,8 @@ export const proofLengths = (
   unit: Unit,
   error?: PrinterError,
 ): Result<ProofLengths> => {
+  const wrong = under(['margin'], checkMargin(margin));
+  if (wrong.length > 0) return refuse(...wrong);
   const { x0, y0, x1, y1 } = printableBox(proofSize(paper), margin, error);
   const [width, height] = [x1 - x0 - LINES, y1 - y0 - LINES];
   const step = proofStep(unit);

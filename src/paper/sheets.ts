@@ -3,7 +3,7 @@ import { type Affine, compose, translation } from '../drawing/affine.ts';
 import type { Box, Drawing } from '../drawing/drawing.ts';
 import type { Page } from '../drawing/page.ts';
 import type { Unit } from '../units/length.ts';
-import { say } from '../units/phrase.ts';
+import { mm, say } from '../units/phrase.ts';
 import { type Correction, correctPage } from './correction.ts';
 import { drawFrame, printableHeightFor, usableBox } from './frame.ts';
 import { type Place, pack } from './pack.ts';
@@ -32,6 +32,7 @@ export interface Layout {
   readonly correction?: Correction;
 }
 
+/** Sheets laid out, to be drawn page by page. */
 export interface Sheets {
   readonly count: number;
   readonly pagesOf: PagesOfPieces;
@@ -75,6 +76,15 @@ const cutApart = (layout: Layout): Result<Part[]> => {
   return complaints.length > 0 ? refuse(...complaints) : accept(parts);
 };
 
+/** Under the least paper with the widest margins. The lean of a printer can take more of a narrow roll, which is long. */
+const LEAST_WIDTH = 40;
+
+const tooNarrow = ({ name }: Paper, { width }: Size): Complaint => ({
+  at: ['paper'],
+  says: say`${name} leaves ${mm(Math.max(0, width))} across to draw on, once the printer's lean is put right over its whole length; it must be ${mm(LEAST_WIDTH)} or more`,
+  hint: say`sheets instead of a roll, or a wider roll`,
+});
+
 const tooLarge = (piece: Piece, layout: Layout): Complaint => {
   const known = ANSI_PAPERS.includes(layout.paper) ? [...ANSI_PAPERS, ...ISO_PAPERS] : ISO_PAPERS;
   const larger = known.find((paper) => splitToFit(piece, sizeOf(areaOf({ ...layout, paper }))) !== undefined);
@@ -98,17 +108,19 @@ const placing = ({ room: { x0, y0, x1 } }: Part, { x, y, turned }: Place): Affin
 /**
  * Lays pieces on pages: packed, turned where that saves paper, cut apart where they are larger than a page, at full size
  * always, and every page with its frame.
- * @returns complaints about the margin, or one at `paper` for each piece that does not fit even in parts
+ * @returns complaints about the margin, one at `paper` where it is too narrow, or one for each piece that does not fit
+ * even in parts
  */
 export const layPages = (layout: Layout): Result<Sheets> => {
   const { planName, unit, paper, margin, leading, pieces, correction } = layout;
   const wrong = checkMargin(margin).map((complaint) => ({ ...complaint, at: ['margin'] }));
   if (wrong.length > 0) return refuse(...wrong);
+  const area = sizeOf(areaOf(layout));
+  if (area.width < LEAST_WIDTH) return refuse(tooNarrow(paper, area));
   const cut = cutApart(layout);
   if (!cut.ok) return cut;
   const parts = cut.value;
 
-  const area = sizeOf(areaOf(layout));
   const front = leadingArea(paper, area);
   const leaders = leading(front);
   const leastOverhang = Math.min(...pieces.map(({ overhang }) => overhang));

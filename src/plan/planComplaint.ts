@@ -1,6 +1,6 @@
 import type { Complaint, Place } from '../complaint.ts';
+import { sentence } from '../sentence.ts';
 import { quote, type Unit } from '../units/length.ts';
-import { speak } from '../units/phrase.ts';
 import type { Position } from './position.ts';
 
 /** A complaint about a plan, and where in its text it can be put right. */
@@ -27,6 +27,5 @@ export const formatPlanComplaint = (
   unit: Unit,
 ): string => {
   const place = complaint.at.length === 0 ? '' : `${formatPlace(complaint.at)}: `;
-  const hint = complaint.hint === undefined ? '' : `; try ${speak(complaint.hint, unit)}`;
-  return `${fileName}:${line}:${column} ${place}${speak(complaint.says, unit)}${hint}`;
+  return `${fileName}:${line}:${column} ${place}${sentence(complaint, unit)}`;
 };

@@ -2,8 +2,9 @@ import type { Font } from 'fontkit';
 import { type Affine, apply, compose } from '../drawing/affine.ts';
 import type { Point, TextMark } from '../drawing/drawing.ts';
 import { shownText } from '../drawing/shownText.ts';
-import { type Fonts, openFont } from './fonts.ts';
+import type { Fonts } from './fonts.ts';
 import { lettersMap } from './letters.ts';
+import { openFont } from './openFont.ts';
 import { svgNumber } from './svgNumber.ts';
 
 /** A letter at one size and turn: SVG path data that starts from `start`, in mm from where the pen stands. */

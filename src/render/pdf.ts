@@ -2,10 +2,12 @@ import PDFDocument from 'pdfkit';
 import type { TextMark } from '../drawing/drawing.ts';
 import type { Page } from '../drawing/page.ts';
 import { shownText } from '../drawing/shownText.ts';
-import { type Fonts, openFont } from './fonts.ts';
+import type { Fonts } from './fonts.ts';
 import { Lettering } from './lettering.ts';
+import { openFont } from './openFont.ts';
 import { contentOf, POINTS_PER_MM } from './pdfContent.ts';
 
+/** What a PDF needs beside its pages. */
 export interface PdfOptions {
   readonly title: string;
   readonly fonts: Fonts;

@@ -7,11 +7,13 @@ import type { Fonts } from './fonts.ts';
 import { outlineText } from './outlines.ts';
 import { svgNumber } from './svgNumber.ts';
 
+/** What an SVG file says of itself. */
 export interface SvgMeta {
   readonly title: string;
   readonly description?: string;
 }
 
+/** What an SVG is made with. */
 export interface SvgTools {
   readonly fonts: Fonts;
   /** The browser's window, or the one of `svgWindow.ts`. */
@@ -40,7 +42,7 @@ export const renderSvg = (drawing: Drawing, { title, description }: SvgMeta, too
       for (const [, texts] of groupBy(marks.filter(isText), (mark) => mark.weight))
         drawTexts(group, texts, map, tools.fonts);
     }
-    return `${svg.svg()}\n`;
+    return `${svg.node.outerHTML}\n`;
   });
 
 const isStroke = (mark: Mark): mark is StrokeMark => mark.kind === 'stroke';
@@ -83,10 +85,12 @@ const drawTexts = (group: G, texts: readonly TextMark[], map: Affine, fonts: Fon
 const pathData = (paths: readonly Path[], map: Affine): string => {
   let data = '';
   for (const { points, closed } of paths) {
-    points.forEach((point, i) => {
-      const [x, y] = apply(map, point);
-      data += `${i === 0 ? 'M' : 'L'}${svgNumber(x)} ${svgNumber(y)}`;
-    });
+    let command = 'M';
+    for (const point of points) {
+      const to = apply(map, point);
+      data += `${command}${svgNumber(to[0])} ${svgNumber(to[1])}`;
+      command = 'L';
+    }
     if (closed === true) data += 'Z';
   }
   return data;

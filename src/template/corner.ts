@@ -31,6 +31,7 @@ export interface Corner {
   readonly stem: string;
 }
 
+/** Which pieces are made of each corner. */
 export interface PieceChoice {
   readonly boards: readonly Board[];
   /** The bands as separate strips, instead of one piece to fold. */
@@ -39,6 +40,7 @@ export interface PieceChoice {
   readonly rods: boolean;
 }
 
+/** Both boards of each corner, each a piece to fold, without rods. */
 export const BOTH_BOARDS: PieceChoice = { boards: ['tail', 'pin'], flat: false, rods: false };
 
 /** The templates of one corner. Left and right corners mirror each other. */

@@ -1,6 +1,7 @@
 import type { StrokeMark, TextMark } from '../drawing/drawing.ts';
 import { textWidth } from '../drawing/textWidth.ts';
 import type { Interval, Joint } from '../joint/joint.ts';
+import { betweenSplits } from './betweenSplits.ts';
 import { EDGE_MARK, edgeMark } from './edgeMark.ts';
 import { type Lettering, letter, letterTag, SMALL, type Strip, tagLength, words } from './lettering.ts';
 import { straight } from './line.ts';
@@ -38,8 +39,7 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
     splittable: { x: [], y: joint.tails.map(({ base }) => base) },
     lines: () => lineMarks(joint, top),
     draw: (splits) => {
-      const levels = [0, ...splits.y, height];
-      const parts = levels.slice(1).map((to, i): Interval => [levels[i] ?? 0, to]);
+      const parts = betweenSplits(splits.y, height);
       return {
         box: { x0: -1, y0: -1, x1: WIDTH + 1, y1: top + 1 },
         marks: [

@@ -21,6 +21,7 @@ export interface SheetWork extends TemplateWork {
 
 /** How sheets are to be printed. */
 export interface SheetWish {
+  /** A name as `parseName` accepts it: one of 10,000 letters would not find room. */
   readonly title: string;
   readonly paper: Paper;
   /** What the printer leaves blank at each edge. */

@@ -1,8 +1,9 @@
 import type { Box, Drawing, Path, Point, StrokeMark } from '../drawing/drawing.ts';
 import { hatch } from '../drawing/hatch.ts';
-import type { Interval, Joint } from '../joint/joint.ts';
+import type { Joint } from '../joint/joint.ts';
 import type { Piece, Splits } from '../paper/piece.ts';
 import { type Band, type Board, bandsOf } from './band.ts';
+import { betweenSplits } from './betweenSplits.ts';
 import { edgeMark } from './edgeMark.ts';
 import { endWords } from './endWords.ts';
 import { letterGrip } from './grip.ts';
@@ -93,8 +94,7 @@ const shareOf = ({ band }: Laid, faces: readonly Laid[]): Share =>
 const draw = ({ joint, board, titles, groove }: WrapSpec, shape: Shape, splits: Splits): Drawing => {
   const { laid, tag } = shape;
   const height = joint.width;
-  const levels = [0, ...splits.y, height];
-  const parts = levels.slice(1).map((to, i): Interval => [levels[i] ?? 0, to]);
+  const parts = betweenSplits(splits.y, height);
   const ends = laid.filter((each) => !isFace(each));
   const faces = laid.filter(isFace);
   const grooved =

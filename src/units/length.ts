@@ -64,24 +64,33 @@ const noLength = (text: string): Result<never> =>
     hint: say`18, 18mm, 0.75in, 3/4in or 5-11/16in`,
   });
 
+/** What no line may hold as it is: terminals act on it, or it turns the reading direction of what follows. */
+const UNSEEN = /[\p{Cc}\u2028-\u202E\u2066-\u2069]/gu;
+
 /** What the user wrote, in quotes, cut short where it is long and with control characters made visible. */
 export const quote = (text: string): string => {
-  const shown = JSON.stringify([...text].slice(0, 40).join(''));
+  const shown = JSON.stringify([...text].slice(0, 40).join('')).replace(
+    UNSEEN,
+    (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
   return [...text].length > 40 ? `${shown.slice(0, -1)}…"` : shown;
 };
 
 /** The finest mark on an inch rule. */
 const MARKS_PER_INCH = 64;
+/** In inches; longer than any rule, so that no marks are counted. */
+const PAST_ALL_RULES = 1e6;
 
 const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
 
 /**
  * A length for reading, without its unit: mm to the hundredth; inches as the nearest 1/64 and what is left over, in
- * thousandths of an inch (`27/32 +.004`).
+ * thousandths of an inch (`27/32 +.004`). Beyond a million inches it is a plain number.
  */
 export const formatNumber = (value: number, unit: Unit): string => {
   if (unit === 'mm') return String(Number(value.toFixed(2)) + 0);
   const inches = Math.abs(value) / MM_PER_INCH;
+  if (!(inches < PAST_ALL_RULES)) return String(Number((value / MM_PER_INCH).toPrecision(6)));
   const marks = Math.round(inches * MARKS_PER_INCH);
   const over = Math.round((inches - marks / MARKS_PER_INCH) * 1000);
   // Under zero the mark is counted downward, and so is what is left over.

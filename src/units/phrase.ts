@@ -8,6 +8,7 @@ export interface LengthWord {
 /** A sentence about lengths that does not yet know in which unit the user reads. */
 export type Phrase = readonly (string | LengthWord)[];
 
+/** A length for a phrase, in mm. */
 export const mm = (value: number): LengthWord => ({ mm: value });
 
 /**

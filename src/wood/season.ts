@@ -10,6 +10,7 @@ export interface GapBand {
 /** Common practice for a drawer under a rail. */
 export const GAP_BAND: GapBand = { least: 0.5, most: 3 };
 
+/** How a drawer's gap does through the year. */
 export type GapVerdict = 'fits' | 'sticks' | 'shows' | 'sticks and shows';
 
 /** Sizes are computed in floating point; less than this, in mm, is no difference. */

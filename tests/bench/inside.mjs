@@ -137,7 +137,7 @@ const measurements = {
         render(one);
       },
     });
-    const { ours, floor } = await timesInTurn(15, {
+    const { ours, floor } = await timesInTurn(31, {
       ours: () => {
         for (const piece of pieces) render(piece);
       },

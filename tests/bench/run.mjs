@@ -52,7 +52,8 @@ const heading = (title, floor, value) => {
   line(title, 'halfpin', floor, value, 'budget');
 };
 const figure = (value) => (value >= 100 ? Math.round(value).toLocaleString('en') : value.toFixed(2));
-const ms = (value) => `${value < 10 ? value.toFixed(2) : value.toFixed(0)} ms`;
+const ms = (value) =>
+  value < 0.1 ? `${(value * 1000).toFixed(2)} µs` : `${value < 10 ? value.toFixed(2) : value.toFixed(0)} ms`;
 const mb = (value) => `${value.toFixed(0)} MB`;
 
 /** A line of the table, and what it says of the budget of its name. */

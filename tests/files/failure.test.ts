@@ -1,13 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { deviceFault } from '../../src/files/deviceFault.ts';
-import {
-  Failure,
-  failWith,
-  optionName,
-  refuseOptions,
-  sentence,
-  WRONG_INPUT,
-} from '../../src/files/failure.ts';
+import { Failure, failWith, optionName, refuseOptions, WRONG_INPUT } from '../../src/files/failure.ts';
+import { sentence } from '../../src/sentence.ts';
 import { mm, say } from '../../src/units/phrase.ts';
 
 /** What a refusal says, a line each, and its exit status. */

@@ -174,3 +174,70 @@ describe('layOutForCutter', () => {
     expect(cut).toBeGreaterThan(10);
   });
 });
+
+describe('a layout for a cutter', () => {
+  const counts = ({ alternatives }: Joint) => alternatives.map(({ tails }) => tails);
+  // Pins and half pins of 8.49 mm: (120 - 6 x 8.4838) / 5 = 13.82, with six 10.10 mm, with four 19.40 mm.
+  const five: JointSpec = { ...FRONT, spacing: { kind: 'even', tails: 5 } };
+
+  it('offers other numbers of tails only where the cutter enters their sockets', () => {
+    expect(counts(laid(five))).toEqual([4]);
+    expect(counts(laid({ ...FRONT, spacing: { kind: 'even', tails: 3 } }))).toEqual([2, 4]);
+    // A through joint is cut from the end: every number will do.
+    const { lap: _, ...through } = { ...five, kind: 'through' as const, pinBoard: 15 };
+    expect(counts(laid(through))).toEqual([4, 6]);
+  });
+
+  it('refuses each listed tail that is too narrow by its own name, and offers as many even ones as fit', () => {
+    // Half pins of 8.49 mm and two pins of 9.01 leave 85 for the tails.
+    const listed: JointSpec = {
+      ...FRONT,
+      halfPin: { lower: 8.5, upper: 8.5 },
+      pin: 9,
+      spacing: { kind: 'listed', tails: [12, 61, 12] },
+    };
+    const lines = refusals(listed);
+    expect(lines.map((line) => line.split(';')[0])).toEqual([
+      'tails.0: tail 1 is 12 mm at its tip',
+      'tails.2: tail 3 is 12 mm at its tip',
+    ]);
+    expect(lines[0]).toContain('the nearest layout that works: 3 tails of 28.33 mm, pins of 9 mm');
+  });
+
+  it('leaves a single tail half pins alone, and says so', () => {
+    const [line] = refusals({ ...FRONT, width: 40, spacing: { kind: 'even', tails: 3 } });
+    expect(line).toMatch(
+      /the nearest layout that works: 1 tail of 23\.0\d mm, half pins of 8\.4\d mm, slope 1:7\.12, lap 5 mm$/u,
+    );
+  });
+
+  it('keeps to a pin board that the cutter just reaches through', () => {
+    const { lap: _, ...through } = { ...FRONT, kind: 'through' as const };
+    expect(laid({ ...through, pinBoard: 20 }).depth).toBe(20);
+    const [line] = refusals({ ...through, pinBoard: 21 });
+    expect(line).toMatch(/^cutter\.length: the cutter cuts 20 mm deep; the joint is 21 mm deep/u);
+    expect(line).toMatch(/, pin board 20 mm$/u);
+    // Where only the slope is wrong the board is not spoken of.
+    expect(refusals({ ...through, pinBoard: 20, slope: { run: 4 } })[0]).not.toMatch(/, pin board/u);
+  });
+
+  it('lets a side that stands proud shorten the socket that its round must fit', () => {
+    // A round of 8.4838 / 2 = 4.24 mm in a socket of 5 mm, or of 5 less 1.
+    expect(refusals({ ...FRONT, tailBoard: 5 })).toEqual([]);
+    expect(refusals({ ...FRONT, tailBoard: 5, proud: 1 })[0]).toMatch(
+      /^cutter\.diameter: the cutter's round of 4\.24 mm takes all of a socket 4 mm long/u,
+    );
+  });
+
+  it('says by name which listed pins are too narrow', () => {
+    const listed: JointSpec = {
+      ...FRONT,
+      halfPin: { lower: 8.5, upper: 8.5 },
+      spacing: { kind: 'listed', tails: [30, 30, 30], pins: [8, 5] },
+    };
+    expect(refusals(listed).map((line) => line.split(';')[0])).toEqual([
+      'pins.0: pin 1 is 8 mm at its narrow end',
+      'pins.1: pin 2 is 5 mm at its narrow end',
+    ]);
+  });
+});

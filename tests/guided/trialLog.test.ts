@@ -36,11 +36,31 @@ describe('a log of trials', () => {
     );
   });
 
+  it('leaves out what no trial can be', () => {
+    // Beyond what the corrections take: an angle and a slope outside 1:20 to 1:2.5, deeper than a board, looser than 5 mm.
+    const lines = [
+      '{"angle":2,"depth":9,"loose":0}',
+      '{"angle":30,"depth":9,"loose":0}',
+      '{"angle":14,"depth":0,"loose":0}',
+      '{"angle":14,"depth":201,"loose":0}',
+      '{"angle":14,"depth":9,"loose":5.1}',
+      '{"slope":2,"at":0,"loose":0}',
+      '{"slope":1e300,"at":0,"loose":0.2}',
+      '{"slope":8,"at":-201,"loose":0}',
+    ];
+    const { trials, complaints } = parseTrialLog(lines.join('\n'));
+    expect(trials).toEqual([]);
+    expect(complaints.map(({ at }) => at[1])).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
+  });
+
   it('reads back what it writes', () => {
-    const number = fc.double({ min: 0.001, max: 80, noNaN: true, noDefaultInfinity: true });
+    // JSON has no negative zero.
+    const number = (min: number, max: number) =>
+      fc.double({ min, max, noNaN: true }).map((value) => value + 0);
+    const loose = number(-5, 5);
     const trial: fc.Arbitrary<Trial> = fc.oneof(
-      fc.record({ angle: number, depth: number, loose: number }),
-      fc.record({ slope: number, at: number, loose: number }),
+      fc.record({ angle: number(3, 21), depth: number(0.001, 200), loose }),
+      fc.record({ slope: number(2.5, 20), at: number(-200, 200), loose }),
     );
     fc.assert(
       fc.property(fc.array(trial), (trials) => {

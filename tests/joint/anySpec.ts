@@ -56,7 +56,8 @@ export const listedSpec: fc.Arbitrary<JointSpec> = fc
       }),
   );
 
-const wild = fc.oneof(
+/** Any number at all, small lengths often. */
+export const wild = fc.oneof(
   size(-10, 100),
   fc.double(),
   fc.constantFrom(
@@ -69,6 +70,10 @@ const wild = fc.oneof(
     Number.MIN_VALUE,
   ),
 );
+
+/** A number in a range nearly always, any number at all now and then. */
+export const mostly = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.oneof({ weight: 12, arbitrary: size(min, max) }, wild);
 
 /** Wishes of any numbers at all. */
 export const wildSpec: fc.Arbitrary<JointSpec> = fc

@@ -9,11 +9,11 @@ import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { parse } from 'yaml';
 import { parts } from '../../src/drawer/parts.ts';
 import { partsCsv } from '../../src/drawer/partsCsv.ts';
-import { layOutPlan } from '../../src/page/layOutPlan.ts';
 import { NO_SPLITS } from '../../src/paper/piece.ts';
 import { DEFAULT_MARGIN } from '../../src/paper/printable.ts';
 import { layPages } from '../../src/paper/sheets.ts';
 import { parsePaper } from '../../src/paper/sizes.ts';
+import { layOutPlan } from '../../src/plan/layOutPlan.ts';
 import { renderPdf } from '../../src/render/pdf.ts';
 import { renderSvg } from '../../src/render/svg.ts';
 import { svgWindow } from '../../src/render/svgWindow.ts';
@@ -43,6 +43,15 @@ const kept = (page: Page): Promise<string> =>
 const message = (page: Page): Locator => page.locator('#messages');
 const give = (page: Page, name: string, buffer: Buffer): Promise<void> =>
   page.locator('#file').setInputFiles({ name, mimeType: 'application/octet-stream', buffer });
+
+/** Gives a file that is no plan, and waits for what the page says of it: reading takes a moment. */
+const refusalOf = async (page: Page, name: string, buffer: Buffer): Promise<string | null> => {
+  await give(page, name, buffer);
+  await message(page)
+    .filter({ hasText: `"${name}" was not opened` })
+    .waitFor();
+  return message(page).textContent();
+};
 
 const download = async (page: Page, button: string): Promise<{ name: string; bytes: Buffer }> => {
   const [file] = await Promise.all([page.waitForEvent('download'), page.click(button)]);
@@ -358,20 +367,20 @@ describe('what comes in', () => {
     const page = await there.open();
     await slider(page, 'tail 2, lower edge').press('ArrowUp');
     const inHand = await kept(page);
-    await give(
+    const mistaken = await refusalOf(
       page,
       'chest.yaml',
       Buffer.from(CHEST.replace('slope: "1:7"', 'slope: "1:0"').replace('count: 2', 'count: two')),
     );
-    expect(await message(page).textContent()).toContain(
-      '"chest.yaml" was not opened; the plan in hand is as it was.',
-    );
-    expect(await message(page).textContent()).toMatch(/chest\.yaml:12:\d+ joint\.slope/u);
-    expect(await message(page).textContent()).toMatch(/chest\.yaml:19:\d+ drawers\[0\]\.count/u);
+    expect(mistaken).toContain('"chest.yaml" was not opened; the plan in hand is as it was.');
+    expect(mistaken).toMatch(/chest\.yaml:12:\d+ joint\.slope/u);
+    expect(mistaken).toMatch(/chest\.yaml:19:\d+ drawers\[0\]\.count/u);
     // The first bytes of a JPEG, and noise.
     const noise = Buffer.from(Array.from({ length: 200_000 }, (_, i) => (i * 7919) % 256));
-    await give(page, 'photograph.jpg', Buffer.concat([Buffer.from([0xff, 0xd8, 0xff, 0xe0]), noise]));
-    expect(await message(page).textContent()).toMatch(/"photograph\.jpg" was not opened.*this is not text/u);
+    const photograph = Buffer.concat([Buffer.from([0xff, 0xd8, 0xff, 0xe0]), noise]);
+    expect(await refusalOf(page, 'photograph.jpg', photograph)).toMatch(
+      /"photograph\.jpg" was not opened.*this is not text/u,
+    );
     expect(await kept(page)).toBe(inHand);
     await page.context().close();
   });

@@ -1,6 +1,6 @@
-// Makes docs/page.png, the README's picture of the page: wide and narrow, in light and in dark, while a tail is moved.
+// Makes examples/page.png, the README's picture of the page: wide and narrow, in light and in dark, while a tail is moved.
 // Run after the build: node tests/page/pictures.mjs
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { writeFileSync } from 'node:fs';
 import { chromium } from 'playwright-core';
 
 const PAGE = new URL('../../dist/halfpin.html', import.meta.url).href;
@@ -43,6 +43,5 @@ await sheet.setContent(`<style>
   body { margin: 0; padding: 20px; width: max-content; display: flex; gap: 20px; background: #8d867a }
   img { height: 540px; display: block }
 </style>${pictures.join('')}`);
-mkdirSync('docs', { recursive: true });
-writeFileSync('docs/page.png', await sheet.locator('body').screenshot());
+writeFileSync('examples/page.png', await sheet.locator('body').screenshot());
 await browser.close();

@@ -213,3 +213,17 @@ test('every piece is on paper whole and at full size, inside the margins, and no
     { numRuns: 60 },
   );
 });
+
+describe('a roll too narrow for a leaning printer', () => {
+  const leaning = (skew: number) => ({ printer: 'office', error: { x: 1, y: 1, skew } });
+
+  test('is refused, since the lean over all of its length takes its width', () => {
+    // 90 mm less two margins of 6 and a gutter of 5: 73. A lean of 0.005 over 4988 mm takes 25 of that, of 0.03 more than all.
+    expect(complaintsOf([], { paper: paperOf('90xroll') })).toEqual([]);
+    expect(complaintsOf([], { paper: paperOf('90xroll'), correction: leaning(0.005) })).toEqual([]);
+    expect(complaintsOf([], { paper: paperOf('90xroll'), correction: leaning(0.03) })).toEqual([
+      "paper: 90xroll leaves 0 mm across to draw on, once the printer's lean is put right over its whole length; it must be 40 mm or more (sheets instead of a roll, or a wider roll)",
+    ]);
+    expect(complaintsOf([], { paper: paperOf('610xroll'), correction: leaning(0.03) })).toEqual([]);
+  });
+});

@@ -99,6 +99,13 @@ describe('a climate', () => {
 });
 
 describe('woods of one’s own', () => {
+  it('are named like everything else', () => {
+    const text = 'woods: {"a\u202Eb": {shrinkage: {radial: 3, tangential: 6}}}\njoints: []';
+    expect(complaintsOf(text)).toContain(
+      'plan.yaml:1:9 woods["a\\u202eb"]: this holds a character that cannot be printed, U+202E; try letters, figures, blanks and signs only',
+    );
+  });
+
   const stock = STOCK.replace('cherry', 'plum');
 
   it('go by their names, before those of the table', () => {

@@ -193,6 +193,8 @@ describe('parseLength refuses', () => {
 describe('quote', () => {
   it('makes control characters visible and never cuts a character in two', () => {
     expect(quote('a\nb\u001b[31m')).toBe('"a\\nb\\u001b[31m"');
+    // Eight-bit controls, and marks that turn the reading direction of the rest of the line.
+    expect(quote('a\u009b2J\u202Eb\u2028')).toBe('"a\\u009b2J\\u202eb\\u2028"');
     expect(quote('🪚'.repeat(50))).toBe(`"${'🪚'.repeat(40)}…"`);
   });
 });
@@ -267,6 +269,12 @@ describe('showing and reading again', () => {
         expect(Math.abs(read(formatLength(mm, 'mm')) - mm)).toBeLessThan(0.005 + 1e-9);
       }),
     );
+  });
+
+  it('counts no marks of what is longer than any rule', () => {
+    expect(formatLength(25.4e6, 'in')).toBe('1000000"');
+    expect(formatLength(1e308, 'in')).toBe('3.93701e+306"');
+    expect(formatLength(-1e308, 'in')).toBe('-3.93701e+306"');
   });
 
   it('loses at most half a thousandth of an inch', () => {

@@ -1,9 +1,9 @@
 import * as z from 'zod';
 import type { Complaint, Place, Result } from '../../complaint.ts';
-import { parseLength, quote, type Unit } from '../../units/length.ts';
+import { parseLength, type Unit } from '../../units/length.ts';
+import { LONGEST_NAME, parseName } from '../../units/name.ts';
 import { mm, type Phrase, say } from '../../units/phrase.ts';
 import { parseSlope } from '../../units/slope.ts';
-import { unicode } from '../unicode.ts';
 import type { Range } from './ranges.ts';
 
 type Sink = z.core.$RefinementCtx;
@@ -103,10 +103,6 @@ export const slope = () =>
 export const choice = <const Words extends readonly [string, ...string[]]>(...words: Words) =>
   z.enum(words, { error: words.length === 2 ? words.join(' or ') : `one of ${words.join(', ')}` });
 
-const LONGEST_NAME = 80;
-/** Control characters, broken letters, line ends, and marks that turn the reading direction of what follows. */
-const UNPRINTABLE = /[\p{Cc}\p{Cs}\u2028\u2029\u202A-\u202E\u2066-\u2069]/u;
-
 /** A name in any language, without blanks round it. */
 export const name = (what: string) =>
   z
@@ -115,19 +111,9 @@ export const name = (what: string) =>
         typeof input === 'number' ? `${what}; try "${input}", in quotes` : `${what}, as text`,
     })
     .transform((given, sink): string => {
-      const plain = given.trim();
-      const letters = [...plain].length;
-      if (letters < 1 || letters > LONGEST_NAME)
-        return complain(sink, given, {
-          says: say`${quote(plain)} has ${letters} letters; it must have 1 to ${LONGEST_NAME}`,
-        });
-      const unprintable = UNPRINTABLE.exec(plain)?.[0].charCodeAt(0);
-      if (unprintable !== undefined)
-        return complain(sink, given, {
-          says: say`this holds a character that cannot be printed, ${unicode(unprintable)}`,
-          hint: say`letters, figures, blanks and signs only`,
-        });
-      return plain;
+      const read = parseName(given);
+      if (read.ok) return read.value;
+      return complain(sink, given, read.complaints[0] ?? { says: say`this is not a name` });
     })
     .meta({ minLength: 1, maxLength: LONGEST_NAME });
 

@@ -1,6 +1,7 @@
 import {
   BOTTOM_THICKNESS_RANGE,
   CLEARANCE_RANGE,
+  COUNT_RANGE,
   GROOVE_RANGE,
   LIP_RANGE,
   SPACE_RANGE,
@@ -37,6 +38,6 @@ export const TAIL = { least: LEAST_BASE, most: WIDTH_RANGE.most };
 /** From each tail to its neighbour. */
 export const RATIO = RATIO_RANGE;
 /** Equal drawers. */
-export const COUNT = { least: 1, most: 1000 };
+export const COUNT = COUNT_RANGE;
 /** How many of these a board has room for, its layout says. */
 export const TAILS = { least: 1, most: 10_000 };

@@ -1,5 +1,6 @@
 import * as z from 'zod';
-import { type Complaint, refuse } from '../../complaint.ts';
+import { type Complaint, refuse, under } from '../../complaint.ts';
+import { parseName } from '../../units/name.ts';
 import { say } from '../../units/phrase.ts';
 import { type OwnFigures, ownWood } from '../../wood/ownWood.ts';
 import type { Wood } from '../../wood/species.ts';
@@ -11,7 +12,14 @@ export const woodsSchema = () =>
     .record(z.string(), figuresSchema(), {
       error: 'written {Plum: {shrinkage: {radial: 3.7, tangential: 7.1}}}',
     })
-    .transform((woods): readonly Wood[] => Object.entries(woods).map(([name, wood]) => ({ ...wood, name })));
+    .transform((woods, sink): readonly Wood[] => {
+      const wrong = Object.keys(woods).flatMap((name) => {
+        const read = parseName(name);
+        return read.ok ? [] : under([name], read.complaints);
+      });
+      if (wrong.length > 0) return complainOfAll(sink, woods, wrong);
+      return Object.entries(woods).map(([name, wood]) => ({ ...wood, name: name.trim() }));
+    });
 
 const pair = (example: string) => {
   const figure = z.number({ error: 'a number' });

@@ -3,9 +3,10 @@ import type { DrawerSet } from '../drawer/drawer.ts';
 import { layOutSet } from '../drawer/layOutSet.ts';
 import type { Joint } from '../joint/joint.ts';
 import { layOut } from '../joint/layOut.ts';
-import type { Plan } from '../plan/plan.ts';
-import type { PlanComplaint } from '../plan/planComplaint.ts';
-import { readPlan } from '../plan/readPlan.ts';
+import type { Unit } from '../units/length.ts';
+import type { Plan } from './plan.ts';
+import type { PlanComplaint } from './planComplaint.ts';
+import { readPlan } from './readPlan.ts';
 
 /** A plan that can be made, with everything set out. */
 export interface LaidOut {
@@ -17,7 +18,13 @@ export interface LaidOut {
 
 export type Reading =
   | { readonly ok: true; readonly value: LaidOut }
-  | { readonly ok: false; readonly complaints: readonly PlanComplaint[] };
+  | {
+      readonly ok: false;
+      /** From the top of the text down. */
+      readonly complaints: readonly PlanComplaint[];
+      /** The unit to tell them in, as far as the plan says it. */
+      readonly units: Unit;
+    };
 
 /** Reads a plan and sets everything out, or says all that is wrong with it and in which line. */
 export const layOutPlan = (given: string | Uint8Array): Reading => {
@@ -31,7 +38,11 @@ export const layOutPlan = (given: string | Uint8Array): Reading => {
   ];
   const complaints = [...(reading.ok ? [] : reading.complaints), ...later.map(reading.locate)];
   if (complaints.length > 0 || !set.ok)
-    return { ok: false, complaints: complaints.sort((a, b) => a.line - b.line || a.column - b.column) };
+    return {
+      ok: false,
+      complaints: complaints.sort((a, b) => a.line - b.line || a.column - b.column),
+      units: plan.units,
+    };
   return {
     ok: true,
     value: {

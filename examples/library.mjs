@@ -1,0 +1,67 @@
+// Halfpin as a library: a plan in, every part and a PDF of full-size templates out.
+//   node library.mjs [folder]
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import {
+  BOTH_BOARDS,
+  DEFAULT_MARGIN,
+  formatLength,
+  formatPlanComplaint,
+  layOutSet,
+  layPages,
+  parsePaper,
+  parts,
+  readPlan,
+  renderPdf,
+  setLayouts,
+  setPieces,
+  speak,
+} from 'halfpin';
+
+const PLAN = `
+name: Repair café
+stock:
+  front: {thickness: 20, species: "Cherry, black"}
+  side: {thickness: 11, species: "Ash, white"}
+joint: {slope: "1:7", pin: 5, halfPin: 6, lap: 5}
+groove: {offset: 11}
+drawers:
+  - {name: Buttons, count: 2, opening: {width: 280, height: 76, depth: 420}}
+  - {name: Cloth, opening: {width: 574, height: 190, depth: 420}}
+`;
+
+// A plan is read whole, or every complaint about it comes back with its line and column.
+const reading = readPlan(PLAN);
+if (!reading.ok)
+  throw new Error(reading.complaints.map((each) => formatPlanComplaint('plan', each, 'mm')).join('\n'));
+const { name: title, units, drawers: specs } = reading.plan;
+
+// The set as a whole: sizes, corners, and what they have in common.
+const set = layOutSet(specs);
+if (!set.ok) throw new Error(set.complaints.map(({ says }) => speak(says, units)).join('\n'));
+const { drawers, family } = set.value;
+for (const { spec, front } of drawers)
+  console.log(`${spec.name}: ${front.tails.length} tails at each front corner`);
+for (const { drawer, part, count, roughLength } of parts(set.value))
+  console.log(`${count} x ${drawer} ${part}, ${formatLength(roughLength, units)} in the rough`);
+
+// Every corner as a template, packed on sheets of paper.
+const paper = parsePaper('A4');
+if (!paper.ok) throw new Error('A4 is a paper');
+const work = { drawers, joints: [], units, ...(family && { family }) };
+const wish = { title, paper: paper.value, margin: DEFAULT_MARGIN };
+const [templates] = setLayouts(work, setPieces(work, BOTH_BOARDS), wish);
+const sheets = layPages(templates.layout);
+if (!sheets.ok) throw new Error(sheets.complaints.map(({ says }) => speak(says, units)).join('\n'));
+
+// The fonts come with the package.
+const font = (file) => readFileSync(fileURLToPath(import.meta.resolve(`halfpin/fonts/${file}`)));
+const fonts = { regular: font('DejaVuSansCondensed.ttf'), bold: font('DejaVuSansCondensed-Bold.ttf') };
+const chunks = [];
+await renderPdf(sheets.value.pages(), { title, fonts }, (chunk) => {
+  chunks.push(chunk);
+});
+const path = join(process.argv[2] ?? '.', 'templates.pdf');
+writeFileSync(path, Buffer.concat(chunks));
+console.log(`${path}: ${sheets.value.count} pages of ${paper.value.name}`);

@@ -1,0 +1,7 @@
+import type { Complaint } from './complaint.ts';
+import type { Unit } from './units/length.ts';
+import { speak } from './units/phrase.ts';
+
+/** What is wrong, what is allowed and what to try, on one line. */
+export const sentence = ({ says, hint }: Complaint, unit: Unit): string =>
+  hint === undefined ? speak(says, unit) : `${speak(says, unit)}; try ${speak(hint, unit)}`;

@@ -1,0 +1,31 @@
+import { accept, type Result, refuse } from '../complaint.ts';
+import { quote } from './length.ts';
+import { say } from './phrase.ts';
+import { unicode } from './unicode.ts';
+
+export const LONGEST_NAME = 80;
+
+/** Control characters, broken letters, line ends, and marks that turn the reading direction of what follows. */
+const UNPRINTABLE = /[\p{Cc}\p{Cs}\u2028\u2029\u202A-\u202E\u2066-\u2069]/u;
+
+/**
+ * Reads a name in any language, without the blanks round it.
+ * @returns the name, or a complaint with an empty place: no letters or more than 80, or one that cannot be printed
+ */
+export const parseName = (text: string): Result<string> => {
+  const plain = text.trim();
+  const letters = [...plain].length;
+  if (letters < 1 || letters > LONGEST_NAME)
+    return refuse({
+      at: [],
+      says: say`${quote(plain)} has ${letters} letters; it must have 1 to ${LONGEST_NAME}`,
+    });
+  const unprintable = UNPRINTABLE.exec(plain)?.[0].charCodeAt(0);
+  return unprintable === undefined
+    ? accept(plain)
+    : refuse({
+        at: [],
+        says: say`this holds a character that cannot be printed, ${unicode(unprintable)}`,
+        hint: say`letters, figures, blanks and signs only`,
+      });
+};

@@ -1,0 +1,224 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { starterPlan } from '../../src/plan/starterPlan.ts';
+import { HOSTILE_NAMES } from './texts.ts';
+
+const plans = [
+  readFileSync('examples/haberdashery-chest.yaml', 'utf8'),
+  readFileSync('examples/trinket-box.yaml', 'utf8'),
+  starterPlan('mm'),
+  starterPlan('in'),
+];
+
+/** A plan with slips of the pen in it. */
+export const planWithSlips = fc
+  .record({
+    plan: fc.constantFrom(...plans),
+    cuts: fc.array(
+      fc.record({
+        from: fc.double({ min: 0, max: 1, noNaN: true }),
+        length: fc.integer({ min: 0, max: 12 }),
+        put: fc.oneof(
+          fc.constantFrom(
+            '',
+            ':',
+            ' ',
+            '\n',
+            '\t',
+            '{',
+            '}',
+            '[',
+            ']',
+            ',',
+            '"',
+            "'",
+            '-',
+            '#',
+            '&a ',
+            '*a',
+            '!',
+            '|',
+            '?',
+            '0',
+            '-1',
+            '1e999',
+            '.nan',
+            'null',
+            '~',
+          ),
+          fc.string({ maxLength: 4 }),
+        ),
+      }),
+      { minLength: 1, maxLength: 4 },
+    ),
+  })
+  .map(({ plan, cuts }) =>
+    cuts.reduce((text, { from, length, put }) => {
+      const start = Math.floor(from * text.length);
+      return `${text.slice(0, start)}${put}${text.slice(start + length)}`;
+    }, plan),
+  );
+
+/** Values of any kind under the keys of a plan. */
+const value = fc.letrec((tie) => ({
+  value: fc.oneof(
+    { maxDepth: 3 },
+    fc.oneof(
+      fc.constant(null),
+      fc.boolean(),
+      fc.double(),
+      fc.integer(),
+      fc.string({ unit: 'binary', maxLength: 6 }),
+    ),
+    fc.constantFrom<unknown>('1:7', '3/4in', 'through', 'lapped', 'none', 5, 20, 280),
+    fc.array(tie('value'), { maxLength: 3 }),
+    fc.dictionary(
+      fc.constantFrom(
+        'name',
+        'units',
+        'stock',
+        'front',
+        'side',
+        'thickness',
+        'joint',
+        'joints',
+        'drawers',
+        'opening',
+        'size',
+        'width',
+        'height',
+        'depth',
+        'kind',
+        'tails',
+        'pins',
+        'graded',
+        'ratio',
+        'halfPin',
+        'lip',
+        'slips',
+        'bottom',
+        'back',
+        'fit',
+        'tailBoard',
+        'pinBoard',
+        'toString',
+        '__proto__',
+      ),
+      tie('value'),
+      { maxKeys: 6 },
+    ),
+  ),
+})).value;
+
+/** A plan of the right keys whose values are anything. */
+export const planOfAnything = fc
+  .tuple(value, value)
+  .map(([drawer, joint]) => JSON.stringify({ drawers: [drawer], joints: [joint] }));
+
+const sizes = (least: number, most: number) =>
+  fc.oneof(
+    { weight: 5, arbitrary: fc.integer({ min: least * 2, max: most * 2 }).map((half) => half / 2) },
+    { weight: 1, arbitrary: fc.double({ min: least, max: most, noNaN: true }) },
+  );
+const optional = <T extends object>(model: { [K in keyof T]: fc.Arbitrary<T[K]> }) =>
+  fc.record(model, { requiredKeys: [] });
+
+const corner = {
+  slope: fc.constantFrom('1:5', '1:6', '1:7', '1:8', '8.1deg', '1:2.5', '1:20'),
+  pin: sizes(2, 8),
+  halfPin: fc.oneof(sizes(3, 8), fc.tuple(sizes(3, 8), sizes(3, 8))),
+  proud: sizes(0, 1),
+  chisel: sizes(1, 12),
+};
+const spaced = optional({
+  tails: fc.integer({ min: 1, max: 4 }),
+  graded: fc.record({
+    ratio: fc.double({ min: 0.6, max: 1.6, noNaN: true }),
+    from: fc.constantFrom('edge', 'middle'),
+  }),
+});
+const conditions = fc.oneof(
+  { weight: 5, arbitrary: fc.integer({ min: 25, max: 65 }).map((humidity) => `20C/${humidity}%`) },
+  fc.constantFrom('8%', '70F/45%', '31%', '20C', '<b>'),
+);
+const pair = fc.record({ radial: sizes(2, 5), tangential: sizes(5, 9) });
+const wood = {
+  thickness: sizes(9, 16),
+  species: fc.constantFrom('Cherry, black', 'Ash, white', '<b>oak</b>'),
+};
+
+const drawerKeys = {
+  joint: fc
+    .tuple(optional({ ...corner, kind: fc.constantFrom('lapped', 'through'), lap: sizes(2, 8) }), spaced)
+    .map(([keys, spacing]) => ({ ...keys, ...spacing })),
+  groove: optional({ offset: sizes(9, 12), width: sizes(3, 5), depth: sizes(3, 5) }),
+  fit: optional({ side: sizes(0, 2), top: sizes(0, 4), behind: sizes(0, 20) }),
+  back: optional({ drop: sizes(0, 10), joint: optional(corner) }),
+  bottom: optional({
+    kind: fc.constantFrom('panel', 'solid'),
+    slack: sizes(0, 1),
+    slips: fc.oneof(fc.constant('none'), fc.record({ width: sizes(8, 14), height: sizes(14, 24) })),
+  }),
+  front: optional({
+    lip: fc.oneof(sizes(0, 8), optional({ sides: sizes(0, 8), top: sizes(0, 8), bottom: sizes(0, 8) })),
+  }),
+};
+
+const name = fc.oneof(
+  {
+    weight: 8,
+    arbitrary: fc
+      .tuple(fc.constantFrom('Buttons', 'Thread', 'Ribbon', 'Patches', 'Cloth'), fc.nat(99))
+      .map(([what, number]) => `${what} ${number}`),
+  },
+  { weight: 1, arbitrary: fc.constantFrom(...HOSTILE_NAMES) },
+  { weight: 1, arbitrary: fc.string({ unit: 'grapheme', minLength: 1, maxLength: 30 }) },
+);
+const box = fc.record({ width: sizes(120, 600), height: sizes(60, 220), depth: sizes(200, 500) });
+
+/** Plans as people write them, of sizes that go together more often than not. */
+export const ordinaryPlan = fc
+  .record({
+    head: optional({
+      name,
+      units: fc.constant('mm'),
+      climate: fc.record({ making: conditions, driest: fc.constant('20C/25%'), dampest: conditions }),
+      woods: fc.dictionary(name, fc.record({ shrinkage: pair }), { maxKeys: 2 }),
+    }),
+    stock: fc.record({
+      front: fc.record({ ...wood, thickness: sizes(16, 24) }),
+      side: fc.record(wood),
+      back: optional(wood),
+      bottom: optional({ thickness: sizes(3, 8) }),
+    }),
+    keys: optional(drawerKeys),
+    drawers: fc.array(
+      fc
+        .tuple(
+          fc.record({ name, count: fc.integer({ min: 1, max: 12 }) }),
+          fc.oneof(fc.record({ opening: box }), fc.record({ size: box })),
+          fc.oneof({ weight: 3, arbitrary: fc.constant({}) }, optional(drawerKeys)),
+        )
+        .map((parts) => Object.assign({}, ...parts)),
+      { maxLength: 4 },
+    ),
+    joints: fc.array(
+      fc
+        .tuple(
+          fc.record({
+            name,
+            kind: fc.constantFrom('through', 'lapped'),
+            width: sizes(40, 600),
+            tailBoard: sizes(6, 25),
+            pinBoard: sizes(8, 25),
+          }),
+          optional(corner),
+          spaced,
+        )
+        .map((parts) => Object.assign({}, ...parts)),
+      { maxLength: 2 },
+    ),
+  })
+  .map(({ head, stock, keys, drawers, joints }) =>
+    JSON.stringify({ ...head, stock, ...keys, drawers, joints }),
+  );

@@ -1,0 +1,158 @@
+import fc from 'fast-check';
+import type { Drawer, DrawerSet } from '../../src/drawer/drawer.ts';
+import { layOutSet } from '../../src/drawer/layOutSet.ts';
+import { parts, stockTotals } from '../../src/drawer/parts.ts';
+import { drawerSeason } from '../../src/drawer/season.ts';
+import { layOut } from '../../src/joint/layOut.ts';
+import type { Plan } from '../../src/plan/plan.ts';
+import { formatPlanComplaint, type PlanComplaint } from '../../src/plan/planComplaint.ts';
+import { readPlan } from '../../src/plan/readPlan.ts';
+import { BOTH_BOARDS } from '../../src/template/corner.ts';
+import { type SheetWork, setPieces } from '../../src/template/setLayouts.ts';
+import { drawer } from '../drawer/chest.ts';
+import { mostly, wild } from '../joint/anySpec.ts';
+import { abuse, must, mustBeClear, mustBeFinite, refused } from './abuse.ts';
+import { mustBeSafeFileName } from './fileNames.ts';
+import { mustBeSound } from './joints.ts';
+import { ordinaryPlan, planOfAnything, planWithSlips } from './planTexts.ts';
+
+/** Complaints at places that the text has. */
+const refusedPlan = (given: string | Uint8Array, complaints: readonly PlanComplaint[]): 'refused' => {
+  must(complaints.length > 0, 'refused without a reason');
+  const text = typeof given === 'string' ? given : new TextDecoder().decode(given);
+  const lines = text.split(/\r\n|\n|\r/u);
+  for (const { line, column, complaint } of complaints) {
+    must(line >= 1 && line <= lines.length, `there is no line ${line}`);
+    must(column >= 1 && column <= (lines[line - 1] ?? '').length + 1, `line ${line} has no column ${column}`);
+    mustBeClear(formatPlanComplaint('plan.yaml', { line, column, complaint }, 'mm'));
+    mustBeClear(formatPlanComplaint('plan.yaml', { line, column, complaint }, 'in'));
+  }
+  return 'refused';
+};
+
+/** The groove rule, at the sides that carry the groove: 1 mm inside the lowest tail's base. */
+const mustHideGroove = ({ spec: { groove }, front }: Drawer): void => {
+  const base = front.tails[0]?.base ?? [0, 0];
+  must(
+    groove.offset >= base[0] + 1 - 1e-6 && groove.offset + groove.width <= base[1] - 1 + 1e-6,
+    'the groove shows at the front',
+  );
+};
+
+const mustFitOpening = ({ spec: { space, lip }, boards }: Drawer): void => {
+  if (space.kind !== 'opening' || lip !== undefined) return;
+  const { opening, fit } = space;
+  const near = (a: number, b: number) => Math.abs(a - b) < 1e-6;
+  must(near(boards.front.length, opening.width - 2 * fit.side), 'the front does not fit its opening');
+  must(near(boards.front.width, opening.height - fit.top), 'the front is not as high as its opening allows');
+};
+
+const mustBeSoundSet = (set: DrawerSet): void => {
+  for (const each of set.drawers) {
+    mustBeSound(each.front);
+    mustBeSound(each.back);
+    mustHideGroove(each);
+    mustFitOpening(each);
+    mustBeFinite(each.boards);
+    const { parts: moved, bottom, corners, gaps } = drawerSeason(each) ?? {};
+    mustBeFinite({ moved, bottom, corners, leave: gaps?.leave });
+    for (const gap of [gaps?.front, gaps?.side, gaps?.beside]) mustBeFinite(gap?.gap);
+  }
+  const rows = parts(set);
+  for (const row of rows) {
+    mustBeFinite(row);
+    must(row.length > 0 && row.width > 0 && row.thickness > 0, `a ${row.part} without a size`);
+    must(row.roughLength >= row.length, `a ${row.part} shorter in the rough`);
+  }
+  mustBeFinite(stockTotals(rows));
+  if (set.advice.length > 0) refused(set.advice);
+};
+
+/** Everything that a plan is for, made from it. */
+const work = (plan: Plan): SheetWork | { readonly refused: PlanComplaint['complaint'][] } => {
+  const set = layOutSet(plan.drawers, plan.target);
+  const joints = plan.joints.map(({ name, spec }) => ({ name, laid: layOut(spec) }));
+  const complaints = [
+    ...(set.ok ? [] : set.complaints),
+    ...joints.flatMap(({ laid }) => (laid.ok ? [] : laid.complaints)),
+  ];
+  if (!set.ok || complaints.length > 0) return { refused: complaints };
+  mustBeSoundSet(set.value);
+  return {
+    drawers: set.value.drawers,
+    joints: joints.flatMap(({ name, laid }) => (laid.ok ? [{ name, joint: laid.value }] : [])),
+    units: plan.units,
+    ...(set.value.family && { family: set.value.family }),
+  };
+};
+
+/** What a plan's text leads to: sheets that can be made, or a reason at a place that the text has. */
+export const workOf = (given: string | Uint8Array): SheetWork | 'refused' => {
+  const reading = readPlan(given);
+  if (!reading.ok) return refusedPlan(given, reading.complaints);
+  must(reading.plan.drawers.length + reading.plan.joints.length > 0, 'a plan of nothing is read');
+  const made = work(reading.plan);
+  return 'refused' in made ? refusedPlan(given, made.refused.map(reading.locate)) : made;
+};
+
+const judge = (given: string | Uint8Array) => {
+  const made = workOf(given);
+  if (made === 'refused') return made;
+  const pieces = setPieces(made, { ...BOTH_BOARDS, rods: true });
+  const names = pieces.map(({ name }) => name);
+  for (const name of names) mustBeSafeFileName(`${name}.svg`);
+  must(
+    new Set(names.map((name) => name.normalize('NFKD').toUpperCase())).size === names.length,
+    'two files of one name',
+  );
+  for (const { width, height, splittable } of pieces) mustBeFinite({ width, height, splittable });
+  return 'valid';
+};
+
+export const ordinaryPlans = abuse('plans of ordinary keys and hostile names', 0.5, ordinaryPlan, judge);
+export const plansWithSlips = abuse('plans with slips of the pen', 0.5, planWithSlips, judge);
+export const plansOfAnything = abuse('plans with values of any kind', 0.5, planOfAnything, judge);
+export const plansOfBytes = abuse(
+  'plans of any letters and bytes',
+  1,
+  fc.oneof(fc.string({ unit: 'binary', maxLength: 60 }), fc.uint8Array({ maxLength: 60 })),
+  judge,
+);
+
+/** A drawer of the chest with some of its measures replaced, by any numbers now and then. */
+const anyDrawer = fc
+  .record(
+    {
+      count: fc.oneof({ weight: 12, arbitrary: fc.integer({ min: 1, max: 20 }) }, wild),
+      groove: fc.record({ offset: mostly(9, 13), width: mostly(3, 6), depth: mostly(3, 6) }),
+      backDrop: mostly(0, 10),
+      lip: fc.record({ sides: mostly(0, 8), top: mostly(0, 8), bottom: mostly(0, 8) }),
+      space: fc.record({
+        kind: fc.constant('size' as const),
+        size: fc.record({ width: mostly(150, 600), height: mostly(60, 250), depth: mostly(200, 500) }),
+      }),
+      bottom: fc.record({
+        kind: fc.constantFrom('panel' as const, 'solid' as const),
+        slack: mostly(0, 1),
+        hold: fc.record({
+          kind: fc.constant('slips' as const),
+          width: mostly(8, 14),
+          height: mostly(16, 24),
+        }),
+      }),
+    },
+    { requiredKeys: [] },
+  )
+  .map((change) => drawer(change));
+
+export const drawerSets = abuse(
+  'drawers of any measures, in process',
+  0.5,
+  fc.tuple(anyDrawer, fc.option(mostly(10, 30), { nil: undefined })),
+  ([spec, target]) => {
+    const set = layOutSet([spec], target);
+    if (!set.ok) return refused(set.complaints, 'numbers');
+    mustBeSoundSet(set.value);
+    return 'valid';
+  },
+);

@@ -1,0 +1,171 @@
+import { Resvg } from '@resvg/resvg-js';
+import fc from 'fast-check';
+import { apply } from '../../src/drawing/affine.ts';
+import type { Page } from '../../src/drawing/page.ts';
+import { shownText } from '../../src/drawing/shownText.ts';
+import { undo } from '../../src/paper/correction.ts';
+import { NO_SPLITS } from '../../src/paper/piece.ts';
+import { drawProof } from '../../src/paper/proof.ts';
+import { readProof } from '../../src/paper/readProof.ts';
+import { layPages } from '../../src/paper/sheets.ts';
+import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../../src/paper/sizes.ts';
+import { renderSvg } from '../../src/render/svg.ts';
+import { svgWindow } from '../../src/render/svgWindow.ts';
+import { setLayouts, setPieces } from '../../src/template/setLayouts.ts';
+import { parseName } from '../../src/units/name.ts';
+import { mostly } from '../joint/anySpec.ts';
+import { FONTS } from '../render/fonts.ts';
+import { abuse, must, mustBeFinite, refused } from './abuse.ts';
+import { workOf } from './plans.ts';
+import { ordinaryPlan } from './planTexts.ts';
+import { anyText, HOSTILE_NAMES } from './texts.ts';
+
+const paper = fc.oneof(
+  { weight: 8, arbitrary: fc.constantFrom(...ISO_PAPERS, ...ANSI_PAPERS).map(({ name }) => name) },
+  {
+    weight: 1,
+    arbitrary: fc
+      .tuple(fc.integer({ min: 80, max: 900 }), fc.integer({ min: 80, max: 900 }))
+      .map(([w, h]) => `${w}x${h}`),
+  },
+  { weight: 1, arbitrary: fc.integer({ min: 80, max: 900 }).map((width) => `${width}xroll`) },
+  anyText,
+);
+const margin = mostly(5, 20);
+/** Every hostile name that is accepted as one. */
+const title = fc.constantFrom(...HOSTILE_NAMES.filter((name) => parseName(name).ok));
+const error = fc.record({
+  x: fc.double({ min: 0.97, max: 1.03, noNaN: true }),
+  y: fc.double({ min: 0.97, max: 1.03, noNaN: true }),
+  skew: fc.double({ min: -0.03, max: 0.03, noNaN: true }),
+});
+
+/** Every line of a page lies on its paper. */
+const mustLieOnPaper = ({ width, height, placed }: Page): void => {
+  for (const { drawing, at } of placed)
+    for (const mark of drawing.marks)
+      for (const point of mark.kind === 'text' ? [mark.at] : mark.paths.flatMap(({ points }) => points)) {
+        const [x, y] = apply(at, point);
+        must(
+          x >= -1e-6 && x <= width + 1e-6 && y >= -1e-6 && y <= height + 1e-6,
+          `a ${mark.role} off the paper at ${x}, ${y}`,
+        );
+      }
+};
+
+export const sheets = abuse(
+  'sheets on any paper, for any printer',
+  0.05,
+  fc.record({ plan: ordinaryPlan, paper, margin, correction: fc.option(error), title }),
+  ({ plan, paper, margin, correction, title }) => {
+    const work = workOf(plan);
+    if (work === 'refused') return work;
+    const size = parsePaper(paper);
+    if (!size.ok) return refused(size.complaints);
+    const pieces = setPieces(work, { boards: ['tail', 'pin'], flat: false, rods: true });
+    const wish = {
+      title,
+      paper: size.value,
+      margin,
+      ...(correction && { correction: { printer: title, error: correction } }),
+    };
+    let answer: 'valid' | 'refused' = 'valid';
+    for (const { layout } of setLayouts(work, pieces, wish)) {
+      const laid = layPages(layout);
+      if (!laid.ok) {
+        answer = refused(laid.complaints, 'numbers');
+        continue;
+      }
+      let count = 0;
+      for (const page of laid.value.pages()) {
+        count += 1;
+        mustLieOnPaper(page);
+      }
+      must(count === laid.value.count, `${count} pages where ${laid.value.count} were told`);
+    }
+    return answer;
+  },
+);
+
+const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" };
+const unescaped = (text: string): string =>
+  text.replace(/&(\w+);/gu, (whole, name) => ENTITIES[name] ?? whole);
+
+/** Names on the pieces: text that an XML reader finds as it was written. */
+export const names = abuse(
+  'hostile names on a drawing',
+  0.1,
+  fc.record({ title: anyText, text: anyText }),
+  ({ title, text }) => {
+    const window = svgWindow();
+    const svg = renderSvg(
+      {
+        box: { x0: 0, y0: 0, x1: 40, y1: 20 },
+        marks: [
+          {
+            kind: 'text',
+            role: 'label',
+            text,
+            at: [2, 2],
+            size: 3,
+            turn: 0,
+            anchor: 'start',
+            weight: 'regular',
+          },
+        ],
+      },
+      { title, description: text },
+      { fonts: FONTS, window },
+    );
+    // A strict reader of XML: throws where the file is not well formed.
+    must(new Resvg(svg).width > 0, 'nothing is drawn');
+    must(!/<(?:script|svg onload|b>|!--)/u.test(svg), 'a name became markup');
+    const written = /<title>(.*?)<\/title>/u.exec(svg)?.[1] ?? '';
+    must(unescaped(written) === shownText(title), `the title ${title} is not as written`);
+    return 'valid';
+  },
+);
+
+export const proofs = abuse(
+  'proof sheets of any paper, and any measures read from them',
+  0.3,
+  fc.record({
+    paper,
+    margin,
+    unit: fc.constantFrom('mm' as const, 'in' as const),
+    factors: fc.record(
+      { x: mostly(0.98, 1.02), y: mostly(0.98, 1.02), d1: mostly(0.99, 1.01), d2: mostly(0.99, 1.01) },
+      { requiredKeys: ['x', 'y'] },
+    ),
+  }),
+  ({ paper, margin, unit, factors }) => {
+    const size = parsePaper(paper);
+    if (!size.ok) return refused(size.complaints);
+    const proof = drawProof(size.value, margin, unit, undefined);
+    if (!proof.ok) return refused(proof.complaints, 'numbers');
+    const { lengths, page } = proof.value;
+    mustLieOnPaper(page);
+    const { x, y, d1, d2 } = factors;
+    const read = readProof(lengths, {
+      x: lengths.x * x,
+      y: lengths.y * y,
+      ...(d1 !== undefined && { d1: lengths.d1 * d1 }),
+      ...(d2 !== undefined && { d2: lengths.d2 * d2 }),
+    });
+    if (!read.ok) return refused(read.complaints, 'numbers');
+    mustBeFinite(undo(read.value));
+    return 'valid';
+  },
+);
+
+/** What a drawing of one piece holds is finite, split or not. */
+export const drawings = abuse('pieces drawn whole and in parts', 0.05, ordinaryPlan, (plan) => {
+  const work = workOf(plan);
+  if (work === 'refused') return work;
+  for (const piece of setPieces(work, { boards: ['tail', 'pin'], flat: true, rods: true }).slice(0, 6)) {
+    mustBeFinite(piece.draw(NO_SPLITS));
+    const [from, to] = piece.splittable.y[0] ?? [0, 0];
+    mustBeFinite(piece.draw({ x: [], y: [(from + to) / 2] }));
+  }
+  return 'valid';
+});

@@ -1,0 +1,143 @@
+import { describe, expect, it } from 'vitest';
+import type { Mark, Path, Point, TextMark } from '../../src/drawing/drawing.ts';
+import { CAP_HEIGHT } from '../../src/drawing/textWidth.ts';
+import { guideLayers, guidePiece } from '../../src/guided/drawGuide.ts';
+import type { GuideBoard } from '../../src/guided/guideBoard.ts';
+import { NO_SPLITS } from '../../src/paper/piece.ts';
+
+/** A guide of the plainest shape, its numbers easy to follow: behind the fence 31 mm, in front of it 20. */
+const GUIDE: GuideBoard = {
+  board: 'pin',
+  outline: [{ at: [-71, -30] }, { at: [20, -30] }, { at: [20, 130] }, { at: [-71, 130] }],
+  centreLines: [
+    {
+      points: [
+        [-13, 50],
+        [23, 50],
+      ],
+    },
+  ],
+  fence: [-40, 0],
+  work: [0, 14],
+  width: 100,
+  bush: 16,
+  cutter: { kind: 'straight', diameter: 8, depth: 14 },
+  fingers: [
+    [-30, 40],
+    [60, 130],
+  ],
+};
+const TITLES = { item: 'Buttons, front', stem: 'buttons-front', units: 'mm' } as const;
+const piece = guidePiece(GUIDE, TITLES);
+const drawing = piece.draw(NO_SPLITS);
+
+const line = (from: Point, to: Point): Path => ({ points: [from, to] });
+/** Cap letters of 2.4 mm, the least that is read on paper (ISO 3098). */
+const SMALL = 2.4 / CAP_HEIGHT;
+const strokes = drawing.marks.filter((mark) => mark.kind === 'stroke' && mark.role !== 'scale');
+const texts = (marks: readonly Mark[]): TextMark[] => marks.filter((mark) => mark.kind === 'text');
+const saidBy = (guide: GuideBoard): string =>
+  texts(guidePiece(guide, TITLES).draw(NO_SPLITS).marks)
+    .map(({ text }) => text)
+    .join(' ');
+
+describe('a guide as a piece', () => {
+  it('is named for its corner and its board, and may be parted inside its fingers', () => {
+    expect(piece).toMatchObject({
+      name: 'buttons-front-guide-pins',
+      title: 'Buttons, front, guide for the pins',
+      count: 1,
+      width: 91,
+      height: 160,
+      overhang: 6,
+      splittable: {
+        x: [],
+        y: [
+          [0, 70],
+          [90, 160],
+        ],
+      },
+    });
+  });
+
+  it('has its lines where the guide has them, from its lower left corner', () => {
+    expect(drawing.box).toEqual({ x0: -6, y0: -6, x1: 97, y1: 166 });
+    expect(strokes).toEqual([
+      {
+        kind: 'stroke',
+        role: 'outline',
+        pen: 'cut',
+        paths: [
+          {
+            points: [
+              [0, 0],
+              [91, 0],
+              [91, 160],
+              [0, 160],
+            ],
+            closed: true,
+          },
+        ],
+      },
+      { kind: 'stroke', role: 'square', pen: 'fold', paths: [line([58, 80], [94, 80])] },
+      {
+        kind: 'stroke',
+        role: 'baseline',
+        pen: 'lap',
+        paths: [line([31, 0], [31, 160]), line([71, 0], [71, 160])],
+      },
+      { kind: 'stroke', role: 'square', pen: 'edge', paths: [line([22, 30], [85, 30])] },
+      { kind: 'stroke', role: 'square', pen: 'thin', paths: [line([22, 130], [85, 130])] },
+    ]);
+  });
+
+  it('names the fence along it, and the reference edge under its line', () => {
+    const [fence, edge] = texts(drawing.marks);
+    const label = { kind: 'text', role: 'label', size: SMALL, anchor: 'start', weight: 'regular' };
+    expect(fence).toEqual({ ...label, text: 'fence', at: [51, 3], turn: 90 });
+    expect(edge).toEqual({
+      ...label,
+      text: 'ref. edge',
+      at: [23, expect.closeTo(30 - 1 - 2.4, 9)],
+      turn: 0,
+    });
+  });
+
+  it('says how it is used', () => {
+    for (const words of [
+      'Buttons, front · guide for the pins',
+      'bush 16 mm',
+      'straight cutter 8 mm',
+      'set 14 mm deep',
+      'work against the fence, reference edge on its line',
+      'turn over for the other hand',
+    ])
+      expect(saidBy(GUIDE)).toContain(words);
+    expect(saidBy({ ...GUIDE, board: 'tail' })).not.toContain('turn over');
+  });
+
+  it('says its name first on either part, where it is parted', () => {
+    const parted = texts(piece.draw({ x: [], y: [110] }).marks);
+    expect(parted.filter(({ text }) => text.startsWith('Buttons, front'))).toHaveLength(2);
+    // The strip of facts is behind the fence, one part below the split and one above.
+    const facts = parted.filter(({ text }) => text.includes('bush 16 mm'));
+    expect(facts.map(({ at: [, y] }) => y < 110)).toEqual([true, false]);
+    for (const { at } of facts) expect(at[0]).toBeLessThan(21);
+  });
+});
+
+describe("a guide's layers for a DXF file", () => {
+  it('are its outline, the centre lines, the fence and the work, unshifted', () => {
+    expect(guideLayers(GUIDE)).toEqual([
+      { name: 'OUTLINE', line: 'CONTINUOUS', outlines: [GUIDE.outline] },
+      { name: 'CENTRE', line: 'CENTER', paths: GUIDE.centreLines },
+      { name: 'FENCE', line: 'HIDDEN', paths: [line([-40, -30], [-40, 130]), line([0, -30], [0, 130])] },
+      { name: 'WORK', line: 'HIDDEN', paths: [line([-49, 0], [14, 0]), line([-49, 100], [14, 100])] },
+    ]);
+  });
+
+  it('leave out the edge of a fence that is the edge of the guide', () => {
+    const [, , fence] = guideLayers({ ...GUIDE, fence: [0, 20] });
+    expect(fence?.paths).toEqual([line([0, -30], [0, 130])]);
+  });
+});

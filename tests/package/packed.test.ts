@@ -1,0 +1,99 @@
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+
+const run = (cwd: string, command: string, ...args: string[]) => {
+  const { status, stdout, stderr } = spawnSync(command, args, { cwd, encoding: 'utf8' });
+  return { status, said: `${stdout}${stderr}` };
+};
+const mustRun = (cwd: string, command: string, ...args: string[]): string => {
+  const { status, said } = run(cwd, command, ...args);
+  expect({ command, args, status, said: status === 0 ? '' : said }).toMatchObject({ status: 0 });
+  return said;
+};
+
+const EVERY = process.env.HALFPIN_EVERY === 'yes';
+const about = JSON.parse(readFileSync('package.json', 'utf8'));
+
+describe('the package', () => {
+  it('holds what runs, its types, fonts and licences, and nothing else', () => {
+    const [packed] = JSON.parse(
+      spawnSync('npm', ['pack', '--dry-run', '--json', '--ignore-scripts'], { encoding: 'utf8' }).stdout,
+    );
+    const names: string[] = packed.files.map(({ path }: { path: string }) => path);
+    const expected = [
+      /^(?:package\.json|README\.md|LICENSE)$/u,
+      /^dist\/(?:halfpin|index|part-[A-Z0-9]+)\.js(?:\.LEGAL\.txt)?$/u,
+      /^dist\/types\/.*\.d\.ts$/u,
+      /^dist\/fonts\/(?:DejaVuSansCondensed(?:-Bold)?\.ttf|LICENSE)$/u,
+      /^dist\/(?:THIRD-PARTY\.txt|halfpin\.html)$/u,
+    ];
+    expect(names.filter((name) => !expected.some((kind) => kind.test(name)))).toEqual([]);
+    for (const kind of expected) expect(names.filter((name) => kind.test(name))).not.toEqual([]);
+  });
+
+  it('needs no other package and runs no script when it is installed', () => {
+    expect(about.dependencies ?? about.optionalDependencies ?? about.peerDependencies).toBeUndefined();
+    expect(Object.keys(about.scripts).filter((name) => /install$|^prepare$/u.test(name))).toEqual([]);
+  });
+});
+
+/** Takes a network and a while, so `npm test` leaves it to `npm run faults`. */
+if (EVERY)
+  describe('the package, installed in an empty folder', { timeout: 300_000 }, () => {
+    const folder = mkdtempSync(join(tmpdir(), 'halfpin-package-'));
+    let packed = '';
+
+    beforeAll(() => {
+      const [made] = JSON.parse(
+        spawnSync('npm', ['pack', '--json', '--ignore-scripts', '--pack-destination', folder], {
+          encoding: 'utf8',
+        }).stdout,
+      );
+      packed = join(folder, made.filename);
+      writeFileSync(join(folder, 'package.json'), '{"type":"module","private":true}');
+      mustRun(folder, 'npm', 'install', '--offline', '--no-audit', packed);
+    }, 120_000);
+    afterAll(() => rmSync(folder, { recursive: true }));
+
+    it('brings nothing with it', () => {
+      const all = JSON.parse(mustRun(folder, 'npm', 'ls', '--all', '--json'));
+      expect(Object.keys(all.dependencies)).toEqual(['halfpin']);
+      expect(all.dependencies.halfpin.dependencies).toBeUndefined();
+    });
+
+    it('runs as a program and as a library', () => {
+      expect(mustRun(folder, 'npx', '--offline', 'halfpin', 'start', 'plan.yaml')).toMatch(
+        /^plan\.yaml: a plan/u,
+      );
+      mustRun(folder, 'npx', '--offline', 'halfpin', 'draw', 'plan.yaml', '--as', 'pdf,svg', '--out', 'out');
+      expect(readFileSync(join(folder, 'out/my-chest-templates.pdf'), 'latin1')).toMatch(/^%PDF/u);
+      cpSync('examples/library.mjs', join(folder, 'library.mjs'));
+      expect(mustRun(folder, process.execPath, 'library.mjs')).toMatch(/templates\.pdf: \d+ pages of A4$/mu);
+    });
+
+    it('has types that a strict program compiles against', () => {
+      writeFileSync(
+        join(folder, 'use.ts'),
+        [
+          "import { layOut, type Joint, renderPdf, readPlan, findWood, layOutForCutter } from 'halfpin';",
+          "const corner = layOut({ kind: 'through', width: 96, tailBoard: 11, pinBoard: 20, spacing: { kind: 'even' } });",
+          'export const tips: readonly number[] = corner.ok ? corner.value.tails.map(({ tip }) => tip[1] - tip[0]) : [];',
+          'export const first = (joint: Joint): number | undefined => joint.tails[0]?.base[0];',
+          'export { findWood, layOutForCutter, readPlan, renderPdf };',
+          '// @ts-expect-error a lap belongs to a lapped joint',
+          "layOut({ kind: 'through', lap: 5, width: 96, tailBoard: 11, pinBoard: 20, spacing: { kind: 'even' } });",
+        ].join('\n'),
+      );
+      const strict = ['--strict', '--noEmit', '--skipLibCheck', 'false', '--exactOptionalPropertyTypes'];
+      const modern = ['--module', 'nodenext', '--target', 'es2022', '--lib', 'es2023,dom', '--types', ''];
+      mustRun(folder, resolve('node_modules/.bin/tsc'), ...strict, ...modern, 'use.ts');
+    });
+
+    it('is found in order by publint and by arethetypeswrong', () => {
+      expect(mustRun(folder, 'npx', '-y', 'publint@0.3.25', packed, '--strict')).toMatch(/All good/u);
+      mustRun(folder, 'npx', '-y', '@arethetypeswrong/cli@0.18.5', packed, '--profile', 'esm-only');
+    });
+  });
