@@ -11,7 +11,7 @@ import type { CompareOptions } from './compare.ts';
 import { fitTable } from './fitTable.ts';
 import { type JointOptions, readJointOptions } from './jointOptions.ts';
 import { adviceText, wrapText } from './jointText.ts';
-import { loadWork } from './work.ts';
+import { atOption, loadWork, toolingOf } from './work.ts';
 
 /** The corners to be compared, in the order of the cabinet. */
 export interface Comparison {
@@ -65,16 +65,20 @@ const ofWidths = (plan: string | undefined, options: JointOptions, typed: string
   const parsed = typed.split(',').map((part) => parseLength(part, unit));
   const wrong = parsed.flatMap((each) => (each.ok ? [] : under(['widths'], each.complaints)));
   const widths = parsed.flatMap((each) => (each.ok ? [each.value] : []));
-  const { spec, units, complaints } = readJointOptions({
+  const { spec, units, cutting, pitch, complaints } = readJointOptions({
     ...USUAL_BOARDS,
     ...options,
     ...(options.kind === undefined && { kind: 'lapped' }),
     width: `${widths[0] ?? 100}mm`,
   });
-  const laid = spec && wrong.length === 0 ? layOutWidths(spec, widths) : undefined;
+  const laid = spec && wrong.length === 0 ? layOutWidths(spec, widths, toolingOf(cutting, pitch)) : undefined;
   if (laid?.ok !== true || complaints.length > 0)
     return refuseOptions(
-      [...wrong, ...complaints, ...(laid?.ok === false ? laid.complaints.map(atOption) : [])],
+      [
+        ...wrong,
+        ...complaints,
+        ...(laid?.ok === false ? laid.complaints.map((each) => atOption(atKey(each), pitch)) : []),
+      ],
       units,
     );
   return {
@@ -87,7 +91,7 @@ const ofWidths = (plan: string | undefined, options: JointOptions, typed: string
 };
 
 /** A width is blamed by its option; all else by its own. */
-const atOption = ({ at: [, key, ...rest], ...complaint }: Complaint): Complaint => ({
+const atKey = ({ at: [, key, ...rest], ...complaint }: Complaint): Complaint => ({
   ...complaint,
   at: key === 'width' || key === undefined ? ['widths'] : [key, ...rest],
 });

@@ -13,7 +13,7 @@ export const addDraw = (program: Command): void => {
     )
     .argument('[plan]', 'a plan file')
     .option('--out <folder>', 'where to write', 'templates-out')
-    .option('--as <kinds>', 'pdf, svg, or both: pdf,svg', 'pdf')
+    .option('--as <kinds>', 'pdf, svg, and dxf for guides: pdf,svg,dxf', 'pdf')
     .option('--flat', 'every face as a strip of its own, for boards not exactly as thick as planned')
     .option('--boards <board>', 'tail or pin: only that board of each corner')
     .option('--rods', 'a rod of each corner as well, to knife from')
@@ -28,6 +28,7 @@ export const addDraw = (program: Command): void => {
 Examples:
   halfpin draw examples/haberdashery-chest.yaml
   halfpin draw --width 96 --tail-board 11 --pin-board 20 --lap 5 --paper A4
+  halfpin draw examples/haberdashery-chest-guided.yaml --as pdf,svg,dxf
 `,
     )
     .action(async (plan: string | undefined, options: DrawOptions & JointOptions) => {

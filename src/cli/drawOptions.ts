@@ -18,7 +18,8 @@ export interface DrawOptions extends PaperOptions {
   readonly force?: boolean;
 }
 
-export type FileKind = 'pdf' | 'svg';
+const FILE_KINDS = ['pdf', 'svg', 'dxf'] as const;
+export type FileKind = (typeof FILE_KINDS)[number];
 
 export interface DrawWish {
   readonly kinds: ReadonlySet<FileKind>;
@@ -27,18 +28,29 @@ export interface DrawWish {
   readonly choice: PieceChoice;
 }
 
-/** Reads what is typed, in the unit that the maker reads in. Throws a Failure with all that is wrong. */
-export const readDrawOptions = (options: DrawOptions, units: Unit): DrawWish => {
+/**
+ * Reads what is typed, in the unit that the maker reads in. Throws a Failure with all that is wrong.
+ * @param guides whether there are guides to draw
+ */
+export const readDrawOptions = (options: DrawOptions, units: Unit, guides: boolean): DrawWish => {
   const complaints: Complaint[] = [];
   const kinds = new Set<FileKind>();
-  for (const kind of options.as.split(',').map((part) => part.trim().toLowerCase()))
-    if (kind === 'pdf' || kind === 'svg') kinds.add(kind);
+  for (const typed of options.as.split(',').map((part) => part.trim().toLowerCase())) {
+    const kind = FILE_KINDS.find((each) => each === typed);
+    if (kind !== undefined) kinds.add(kind);
     else
       complaints.push({
         at: ['as'],
-        says: say`${quote(kind)} is no kind of file; it must be pdf or svg, or both`,
+        says: say`${quote(typed)} is no kind of file; it must be pdf, svg or dxf, or several of them`,
         hint: say`pdf,svg`,
       });
+  }
+  if (kinds.has('dxf') && !guides)
+    complaints.push({
+      at: ['as'],
+      says: say`dxf is for guides to be cut by machine, and there are none without a cutter and a bush`,
+      hint: say`--cutter-diameter 12.7 --cutter-angle 8 --cutter-length 20 --bush 16`,
+    });
   const printed = readPaperOptions(options, units, complaints);
   const { boards } = options;
   if (boards !== undefined && boards !== 'tail' && boards !== 'pin')

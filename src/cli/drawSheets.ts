@@ -5,11 +5,15 @@ import { sendToQueue } from '../files/printQueue.ts';
 import { refuseForeign } from '../files/refuseForeign.ts';
 import { writePdf } from '../files/writePdf.ts';
 import { writeWhole } from '../files/writeWhole.ts';
+import { guideLayers, guidePiece } from '../guided/drawGuide.ts';
+import { guidesToMake, type NamedGuide } from '../guided/guidesToMake.ts';
+import type { Joint } from '../joint/joint.ts';
+import type { Piece } from '../paper/piece.ts';
 import { type Layout, layPages, sheetCounts } from '../paper/sheets.ts';
 import { ANSI_PAPERS, ISO_PAPERS, mediaName, type Paper } from '../paper/sizes.ts';
+import { stems } from '../template/corners.ts';
 import { fileStem } from '../template/fileStem.ts';
 import { type SetLayout, setLayouts, setPieces } from '../template/setLayouts.ts';
-import type { TemplatePiece } from '../template/wrap.ts';
 import { type DrawOptions, readDrawOptions } from './drawOptions.ts';
 import type { JointOptions } from './jointOptions.ts';
 import { adviceText, wrapText } from './jointText.ts';
@@ -22,10 +26,13 @@ export const drawSheets = async (
   options: DrawOptions & JointOptions,
 ): Promise<void> => {
   const work = await loadWork(plan, options).catch((error: unknown) =>
-    failWith(error, () => readDrawOptions(options, options.units === 'in' ? 'in' : 'mm')),
+    failWith(error, () => readDrawOptions(options, options.units === 'in' ? 'in' : 'mm', true)),
   );
-  const wish = readDrawOptions(options, work.units);
+  const guides = guidesOf(work);
+  const wish = readDrawOptions(options, work.units, guides.length > 0);
+  const guidePieces = guides.map(({ guide, titles }) => guidePiece(guide, titles));
   const sheetWork = {
+    guides: guidePieces,
     drawers: work.set.drawers,
     joints: work.joints,
     units: work.units,
@@ -43,8 +50,10 @@ export const drawSheets = async (
   if (complaints.length > 0) return refuseOptions(complaints, work.units);
 
   const pdfs = wish.kinds.has('pdf') ? laid.map(({ name }) => pdfPath(options.out, work.title, name)) : [];
-  const svgs = wish.kinds.has('svg') ? pieces.map(({ name }) => join(options.out, `${name}.svg`)) : [];
-  await refuseForeign([...pdfs, ...svgs], options.force === true);
+  const drawn = [...pieces, ...guidePieces];
+  const svgs = wish.kinds.has('svg') ? drawn.map(({ name }) => join(options.out, `${name}.svg`)) : [];
+  const dxfs = wish.kinds.has('dxf') ? guidePieces.map(({ name }) => join(options.out, `${name}.dxf`)) : [];
+  await refuseForeign([...pdfs, ...svgs, ...dxfs], options.force === true);
   if (wish.kinds.has('pdf'))
     for (const { name, layout, sheets } of laid) {
       if (!sheets.ok) continue;
@@ -58,8 +67,12 @@ export const drawSheets = async (
       }
     }
   if (wish.kinds.has('svg')) {
-    await writeSvgs(pieces, options.out);
-    say(`${options.out}: ${pieces.length} pieces as SVG, one a file`);
+    await writeSvgs(drawn, options.out);
+    say(`${options.out}: ${drawn.length} pieces as SVG, one a file`);
+  }
+  if (wish.kinds.has('dxf')) {
+    await writeDxfs(guides, options.out);
+    say(`${options.out}: ${guides.length} guides as DXF, in mm, one a file`);
   }
   for (const line of closing(work)) say(line);
 };
@@ -76,6 +89,7 @@ const say = (line: string): void => {
 
 const PURPOSE: Readonly<Record<SetLayout['name'], string>> = {
   templates: 'templates, to cut out and glue on',
+  guides: 'guides to make of sheet material, for the bush to run in',
   bench: 'bench sheets, one a drawer',
   comparison: 'the set as it will be seen',
 };
@@ -102,7 +116,36 @@ const largerThan = ({ name, width, height }: Paper): Paper[] => {
     .slice(0, 2);
 };
 
-const writeSvgs = async (pieces: readonly TemplatePiece[], folder: string): Promise<void> => {
+/** The guides of every corner that is cut with a bush, under the names of its templates. */
+const guidesOf = ({ set, joints, units, cuts }: Work): NamedGuide[] => {
+  const stem = stems();
+  const guides = (joint: Joint) => cuts.get(joint)?.guides ?? [];
+  return guidesToMake(
+    [
+      ...set.drawers.flatMap(({ spec: { name }, front, back }) => {
+        const own = stem(name);
+        return [
+          { item: `${name} front`, stem: `${own}-front`, guides: guides(front) },
+          { item: `${name} back`, stem: `${own}-back`, guides: guides(back) },
+        ];
+      }),
+      ...joints.map(({ name, joint }) => ({ item: name, stem: stem(name), guides: guides(joint) })),
+    ],
+    units,
+  );
+};
+
+const writeDxfs = async (guides: readonly NamedGuide[], folder: string): Promise<void> => {
+  const { renderDxf } = await import('../render/dxf.ts');
+  for (const { guide, titles } of guides) {
+    const { name, title } = guidePiece(guide, titles);
+    await writeWhole(join(folder, `${name}.dxf`), (write) =>
+      write(renderDxf(guideLayers(guide), `Halfpin: ${title}`)),
+    );
+  }
+};
+
+const writeSvgs = async (pieces: readonly Piece[], folder: string): Promise<void> => {
   const [{ renderSvg }, { svgWindow }, { NO_SPLITS }] = await Promise.all([
     import('../render/svg.ts'),
     import('../render/svgWindow.ts'),
@@ -115,7 +158,7 @@ const writeSvgs = async (pieces: readonly TemplatePiece[], folder: string): Prom
     );
 };
 
-const svgMeta = ({ title, count }: TemplatePiece) => ({
+const svgMeta = ({ title, count }: Piece) => ({
   title: `${title}, make ${count}`,
   description: 'Drawn at full size by Halfpin: print at 100 %.',
 });

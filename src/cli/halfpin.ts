@@ -13,6 +13,7 @@ import { addProof } from './proof.ts';
 import { addSchema } from './schema.ts';
 import { addSeason } from './season.ts';
 import { addStart } from './start.ts';
+import { addTrial } from './trial.ts';
 import { VERSION } from './version.ts';
 
 /** What commander says of a slip of the pen, as all else is said: one line, with what to try at its end. */
@@ -31,6 +32,7 @@ for (const add of [
   addCompare,
   addParts,
   addSeason,
+  addTrial,
   addProof,
   addPrinters,
   addStart,

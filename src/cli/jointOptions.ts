@@ -1,14 +1,16 @@
 import type { Command } from 'commander';
 import { type Complaint, type Result, under } from '../complaint.ts';
 import { optionName } from '../files/failure.ts';
+import type { Cutting } from '../guided/cutting.ts';
 import type { HalfPins, JointSpec, Spacing } from '../joint/spec.ts';
 import { parseLength, quote, type Unit } from '../units/length.ts';
 import { parseName } from '../units/name.ts';
 import { say } from '../units/phrase.ts';
 import { parseSlope } from '../units/slope.ts';
+import { addCutterOptions, type CutterOptions, readCutterOptions } from './cutterOptions.ts';
 
 /** The options that describe one corner, as typed. */
-export interface JointOptions {
+export interface JointOptions extends CutterOptions {
   readonly name?: string;
   readonly kind?: string;
   readonly width?: string;
@@ -19,6 +21,7 @@ export interface JointOptions {
   readonly tails?: string;
   readonly pin?: string;
   readonly pins?: string;
+  readonly pitch?: string;
   readonly halfPin?: string;
   readonly graded?: string;
   readonly gradedFrom?: string;
@@ -28,24 +31,27 @@ export interface JointOptions {
 }
 
 export const addJointOptions = (command: Command): Command =>
-  command
-    .optionsGroup('One corner, without a plan (lengths: 18, 18mm, 3/4in, 5-11/16in):')
-    .option('--name <words>', 'what to call it')
-    .option('--kind <kind>', 'through or lapped (through, unless a lap is given)')
-    .option('--width <length>', 'width of both boards')
-    .option('--tail-board <length>', 'thickness of the board with the tails')
-    .option('--pin-board <length>', 'thickness of the board with the pins')
-    .option('--lap <length>', 'wood left in front of a lapped joint')
-    .option('--slope <slope>', '1:7, 1 in 7 or 8.1deg (1:8 unless given)')
-    .option('--tails <count>', 'how many tails, or their tip widths: 20,25,20')
-    .option('--pin <length>', 'narrow width of a pin')
-    .option('--pins <lengths>', 'with listed tails, the pins between them: 5,5')
-    .option('--half-pin <length>', 'narrow width of the outermost pins, or lower,upper: 6,8')
-    .option('--graded <ratio>', "each tail's width as a part of its neighbour's: 0.9")
-    .option('--graded-from <where>', 'edge or middle (edge unless given)')
-    .option('--proud <length>', 'how far the tail board is to stand proud')
-    .option('--chisel <length>', 'the narrowest chisel in the rack')
-    .option('--units <unit>', 'mm or in: what a bare number means, and what is shown');
+  addCutterOptions(
+    command
+      .optionsGroup('One corner, without a plan (lengths: 18, 18mm, 3/4in, 5-11/16in):')
+      .option('--name <words>', 'what to call it')
+      .option('--kind <kind>', 'through or lapped (through, unless a lap is given)')
+      .option('--width <length>', 'width of both boards')
+      .option('--tail-board <length>', 'thickness of the board with the tails')
+      .option('--pin-board <length>', 'thickness of the board with the pins')
+      .option('--lap <length>', 'wood left in front of a lapped joint')
+      .option('--slope <slope>', '1:7, 1 in 7 or 8.1deg (1:8 unless given)')
+      .option('--tails <count>', 'how many tails, or their tip widths: 20,25,20')
+      .option('--pin <length>', 'narrow width of a pin')
+      .option('--pins <lengths>', 'with listed tails, the pins between them: 5,5')
+      .option('--half-pin <length>', 'narrow width of the outermost pins, or lower,upper: 6,8')
+      .option('--graded <ratio>', "each tail's width as a part of its neighbour's: 0.9")
+      .option('--graded-from <where>', 'edge or middle (edge unless given)')
+      .option('--pitch <length>', "a machine's spacing: from the middle of one pin to the next")
+      .option('--proud <length>', 'how far the tail board is to stand proud')
+      .option('--chisel <length>', 'the narrowest chisel in the rack')
+      .option('--units <unit>', 'mm or in: what a bare number means, and what is shown'),
+  );
 
 const JOINT_KEYS = [
   'name',
@@ -63,6 +69,11 @@ const JOINT_KEYS = [
   'gradedFrom',
   'proud',
   'chisel',
+  'pitch',
+  'cutterDiameter',
+  'cutterAngle',
+  'cutterLength',
+  'cutterNeck',
 ] as const satisfies readonly (keyof JointOptions)[];
 
 /** Those options, as typed, that describe a corner. */
@@ -76,6 +87,10 @@ export interface ReadOptions {
   readonly units: Unit;
   /** Without what could not be read; absent where a board's size could not. */
   readonly spec?: JointSpec;
+  /** A machine's spacing, in place of what the spec says of tails and half pins. */
+  readonly pitch?: number;
+  /** What the corner is cut with, where that is not by hand. */
+  readonly cutting?: Cutting;
   /** Each at the option's name. */
   readonly complaints: readonly Complaint[];
 }
@@ -140,7 +155,17 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
     options.halfPin === undefined ? undefined : halfPins(lengths('halfPin', options.halfPin), complain);
   const spacing = readSpacing(options, lengths, complain);
   const name = options.name === undefined ? undefined : value('name', options.name, parseName);
-  const known = { name: name ?? 'Corner', units: shown, complaints };
+  const pitch = length('pitch');
+  if (pitch !== undefined) checkPitchAlone(options, complain);
+  const { cutting, complaints: onCutter } = readCutterOptions(options, units);
+  complaints.push(...onCutter);
+  const known = {
+    name: name ?? 'Corner',
+    units: shown,
+    ...(pitch !== undefined && { pitch }),
+    ...(cutting && { cutting }),
+    complaints,
+  };
   if (width === undefined || tailBoard === undefined || pinBoard === undefined) return known;
   const common = {
     width,
@@ -179,6 +204,19 @@ const halfPins = (widths: readonly number[] | undefined, complain: Complain): Ha
       hint: say`6 or 6,8`,
     });
   return lower === undefined || upper === undefined ? undefined : { lower, upper };
+};
+
+/** A pitch leaves nothing of the spacing to be chosen. */
+const checkPitchAlone = (options: JointOptions, complain: Complain): void => {
+  const beside = (['tails', 'pins', 'graded', 'halfPin'] as const).filter(
+    (key) => options[key] !== undefined,
+  );
+  if (beside.length > 0)
+    complain({
+      at: ['pitch'],
+      says: say`the pitch sets the tails and both half pins by itself`,
+      hint: say`leaving out ${beside.map((key) => optionName([key])).join(' and ')}`,
+    });
 };
 
 const readSpacing = (

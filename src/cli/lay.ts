@@ -1,8 +1,10 @@
 import type { Command } from 'commander';
+import type { Joint } from '../joint/joint.ts';
 import { jointRecord } from '../joint/record.ts';
 import { printJson } from '../render/json.ts';
 import { formatLength } from '../units/length.ts';
 import { speak } from '../units/phrase.ts';
+import { cautionText, cutText } from './cutText.ts';
 import { addJointOptions, type JointOptions } from './jointOptions.ts';
 import { adviceText, jointText, wrapText } from './jointText.ts';
 import { loadWork, type Work } from './work.ts';
@@ -32,35 +34,45 @@ export const addLay = (program: Command): void => {
     });
 };
 
-const layRecord = ({ units, set, joints }: Work) => ({
-  joints: [
-    ...set.drawers.flatMap(({ spec: { name }, front, back }) => [
-      { drawer: name, corner: 'front', ...jointRecord(`${name} front`, front, units) },
-      { drawer: name, corner: 'back', ...jointRecord(`${name} back`, back, units) },
-    ]),
-    ...joints.map(({ name, joint }) => jointRecord(name, joint, units)),
-  ],
-  ...(set.family && {
-    family: { target: set.family.target, spread: set.family.spread },
-    advice: set.advice.map(({ says }) => speak(says, units)),
-  }),
-});
+const layRecord = ({ units, set, joints, cuts }: Work) => {
+  const record = (name: string, joint: Joint) => {
+    const cut = cuts.get(joint);
+    return { ...jointRecord(name, joint, units), ...(cut && { guided: cut.guided }) };
+  };
+  return {
+    joints: [
+      ...set.drawers.flatMap(({ spec: { name }, front, back }) => [
+        { drawer: name, corner: 'front', ...record(`${name} front`, front) },
+        { drawer: name, corner: 'back', ...record(`${name} back`, back) },
+      ]),
+      ...joints.map(({ name, joint }) => record(name, joint)),
+    ],
+    ...(set.family && {
+      family: { target: set.family.target, spread: set.family.spread },
+      advice: set.advice.map(({ says }) => speak(says, units)),
+    }),
+  };
+};
 
-const layText = ({ units, set, joints }: Work): string[] =>
-  [
+const layText = ({ units, set, joints, cutting, cuts }: Work): string[] => {
+  const corner = (heading: string, joint: Joint): string[] => {
+    const cut = cuts.get(joint);
+    return [
+      ...jointText(heading, joint, units),
+      ...(cut && cutting ? ['', ...cutText(cut.guided, cutting, units)] : []),
+    ];
+  };
+  return [
     ...set.drawers.flatMap(({ spec: { name }, sizes, front, back }) => [
-      jointText(`${name}, front corners A and B`, front, units),
+      corner(`${name}, front corners A and B`, front),
       [
-        ...jointText(`${name}, back corners C and D`, back, units),
+        ...corner(`${name}, back corners C and D`, back),
         ...wrapText(
           `On the sides the back's measures start at the groove's top edge, ${formatLength(sizes.backFrom, units)} from the reference edge.`,
         ),
       ],
     ]),
-    ...joints.map(({ name, joint }) => [
-      ...jointText(name, joint, units),
-      ...adviceText(joint.advice, units),
-    ]),
+    ...joints.map(({ name, joint }) => [...corner(name, joint), ...adviceText(joint.advice, units)]),
     ...(set.family
       ? [
           [
@@ -69,4 +81,6 @@ const layText = ({ units, set, joints }: Work): string[] =>
           ],
         ]
       : []),
+    ...(cutting ? [cautionText(units)] : []),
   ].flatMap((block, i) => (i === 0 ? block : ['', ...block]));
+};

@@ -1,11 +1,17 @@
-import { under } from '../complaint.ts';
+import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
 import type { DrawerSet } from '../drawer/drawer.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { readInput } from '../files/readInput.ts';
+import { cutJoint, type JointCut } from '../guided/cutJoint.ts';
+import type { Cutting } from '../guided/cutting.ts';
+import { layOutWith, type Tooling } from '../guided/layOutWith.ts';
 import type { Joint } from '../joint/joint.ts';
-import { layOut } from '../joint/layOut.ts';
-import type { Unit } from '../units/length.ts';
+import type { LaidJoint } from '../plan/layOutPlan.ts';
+import type { PlanComplaint } from '../plan/planComplaint.ts';
+import { quote, type Unit } from '../units/length.ts';
+import { say } from '../units/phrase.ts';
 import { adviseClimate, type Climate } from '../wood/climate.ts';
+import { atCutterOption, changeTools } from './cutterOptions.ts';
 import { type JointOptions, optionsOfJoint, readJointOptions } from './jointOptions.ts';
 
 /** What a command has been given to work on, set out. */
@@ -16,7 +22,11 @@ export interface Work {
   /** Absent where a plan gives none. */
   readonly climate?: Climate;
   /** Corners that belong to no drawer. */
-  readonly joints: readonly { readonly name: string; readonly joint: Joint }[];
+  readonly joints: readonly LaidJoint[];
+  /** What every corner is cut with, where that is not by hand. */
+  readonly cutting?: Cutting;
+  /** How each corner's joint is cut; none without a cutter. */
+  readonly cuts: ReadonlyMap<Joint, JointCut>;
 }
 
 const NO_DRAWERS: DrawerSet = { drawers: [], advice: [] };
@@ -25,16 +35,59 @@ const NO_DRAWERS: DrawerSet = { drawers: [], advice: [] };
 export const loadWork = async (plan: string | undefined, options: JointOptions): Promise<Work> =>
   plan === undefined ? workOfOptions(options) : workOfPlan(plan, options);
 
+/** Every corner of a work by its name: `Buttons front`, `Buttons back`, and the names of those that belong to no drawer. */
+export const namedCorners = ({ set, joints }: Pick<Work, 'set' | 'joints'>): LaidJoint[] => [
+  ...set.drawers.flatMap(({ spec: { name }, front, back }) => [
+    { name: `${name} front`, joint: front },
+    { name: `${name} back`, joint: back },
+  ]),
+  ...joints,
+];
+
 const workOfOptions = (options: JointOptions): Work => {
-  const { name, units, spec, complaints } = readJointOptions(options);
-  const joint = spec && layOut(spec);
+  const { name, units, spec, cutting, pitch, complaints } = readJointOptions(options);
+  const joint = spec && layOutWith(spec, toolingOf(cutting, pitch));
   if (joint?.ok !== true || complaints.length > 0) {
     // An option that could not be read is not blamed a second time for what its default does.
     const blamed = new Set(complaints.map(({ at }) => at[0]));
-    const more = joint?.ok === false ? joint.complaints.filter(({ at }) => !blamed.has(at[0] ?? '')) : [];
+    const more =
+      joint?.ok === false
+        ? joint.complaints.map((each) => atOption(each, pitch)).filter(({ at }) => !blamed.has(at[0] ?? ''))
+        : [];
     return refuseOptions([...complaints, ...more], units);
   }
-  return { title: name, units, set: NO_DRAWERS, joints: [{ name, joint: joint.value }] };
+  const work = { title: name, units, set: NO_DRAWERS, joints: [{ name, joint: joint.value }] };
+  const cuts = cutAll(work.joints, cutting);
+  if (!cuts.ok) return refuseOptions(cuts.complaints.map(atCutterOption), units);
+  return { ...work, ...(cutting && { cutting }), cuts: cuts.value };
+};
+
+export const toolingOf = (cutting: Cutting | undefined, pitch: number | undefined): Tooling => ({
+  ...(cutting && { cutter: cutting.cutter }),
+  ...(pitch !== undefined && { pitch }),
+});
+
+/** A joint's complaint at the option that can put it right: with a pitch there is no other for tails and half pins. */
+export const atOption = (complaint: Complaint, pitch: number | undefined): Complaint =>
+  pitch !== undefined && ['tails', 'pins', 'halfPin'].includes(String(complaint.at[0]))
+    ? { ...complaint, at: ['pitch'] }
+    : atCutterOption(complaint);
+
+/** The cut of every corner; complaints of one among several name it. */
+const cutAll = (
+  corners: readonly LaidJoint[],
+  cutting: Cutting | undefined,
+): Result<ReadonlyMap<Joint, JointCut>> => {
+  const cuts = new Map<Joint, JointCut>();
+  const wrong: Complaint[] = [];
+  if (cutting === undefined) return accept(cuts);
+  for (const { name, joint } of corners) {
+    const cut = cutJoint(joint, cutting);
+    if (cut.ok) cuts.set(joint, cut.value);
+    else if (corners.length === 1) wrong.push(...cut.complaints);
+    else wrong.push(...cut.complaints.map((each) => ({ ...each, says: say`${quote(name)}: ${each.says}` })));
+  }
+  return wrong.length > 0 ? refuse(...wrong) : accept(cuts);
 };
 
 const workOfPlan = async (file: string, options: JointOptions): Promise<Work> => {
@@ -51,20 +104,36 @@ const workOfPlan = async (file: string, options: JointOptions): Promise<Work> =>
     import('../plan/planComplaint.ts'),
   ]);
   const reading = layOutPlan(bytes);
-  const unitOf = (planned: Unit): Unit =>
-    options.units === 'in' || options.units === 'mm' ? options.units : planned;
-  if (!reading.ok)
+  const planned = reading.ok ? reading.value.plan.units : reading.units;
+  const units = options.units === 'in' || options.units === 'mm' ? options.units : planned;
+  const refusePlan = (complaints: readonly PlanComplaint[]): never => {
     throw new Failure(
-      reading.complaints.map((complaint) => formatPlanComplaint(file, complaint, unitOf(reading.units))),
+      complaints.map((complaint) => formatPlanComplaint(file, complaint, units)),
       WRONG_INPUT,
     );
-  const { plan, set, joints } = reading.value;
+  };
+  if (!reading.ok) return refusePlan(reading.complaints);
+
+  const { plan, set, joints, locate } = reading.value;
+  const cutting = changeTools(plan.cutting, options, units);
+  if (!cutting.ok) return refuseOptions(cutting.complaints, units);
+  const cuts = cutAll(namedCorners({ set, joints }), cutting.value);
+  if (!cuts.ok) {
+    // A tool that was typed is blamed where it was typed.
+    const typed = cuts.complaints.map(atCutterOption).filter(({ at }) => isTyped(options, at[0]));
+    return typed.length > 0 ? refuseOptions(typed, units) : refusePlan(cuts.complaints.map(locate));
+  }
   const { climate } = plan;
   return {
     title: plan.name,
-    units: unitOf(plan.units),
+    units,
     set: climate ? { ...set, advice: [...under(['climate'], adviseClimate(climate)), ...set.advice] } : set,
     ...(climate && { climate }),
     joints,
+    ...(cutting.value && { cutting: cutting.value }),
+    cuts: cuts.value,
   };
 };
+
+const isTyped = (options: JointOptions, key: string | number | undefined): boolean =>
+  key !== undefined && Object.entries(options).some(([name, text]) => name === key && text !== undefined);

@@ -1,17 +1,17 @@
 import type { Complaint } from '../complaint.ts';
-import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
+import type { ResolvedSpec } from '../joint/defaults.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
+import { frontCorner } from './frontCorner.ts';
 import { grooveMiss, hidingChoices } from './groove.ts';
 import { GROOVE_SPARE } from './limits.ts';
 import type { Remedies } from './remedies.ts';
-import { frontJointSpec, sizesOf } from './sizes.ts';
 import type { DrawerSpec, Groove } from './spec.ts';
 
 /** Says by how much a drawer's groove misses the lowest tail, and what would help. */
 export const grooveComplaint = (spec: DrawerSpec, remedies: Remedies): Complaint => {
   const { groove } = spec;
-  const corner = withDefaults(frontJointSpec(spec, sizesOf(spec).height));
+  const corner = frontCorner(spec);
   const { low, high } = grooveMiss(corner, groove);
   const misses = [
     ...(low > 0 ? [say`lies ${mm(low)} too low`] : []),

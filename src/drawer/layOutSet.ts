@@ -1,4 +1,5 @@
-import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
+import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
+import { adviseCutter } from '../guided/cautions.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
 import { setOut } from '../joint/layOut.ts';
@@ -8,9 +9,11 @@ import { mm, say } from '../units/phrase.ts';
 import { advise } from './advise.ts';
 import { boardsOf } from './boards.ts';
 import { type Draft, draftDrawer } from './draft.ts';
+import { frontWith } from './draftFront.ts';
 import type { Drawer, DrawerSet, Family } from './drawer.ts';
 import { commonPin, familyTarget, nearestChoice } from './family.ts';
 import { TARGET_RANGE_IN_PINS } from './limits.ts';
+import { fromEntry } from './places.ts';
 import type { DrawerSpec } from './spec.ts';
 
 /**
@@ -59,40 +62,57 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
   const family: Family = { target: aim, pin, tips, spread: Math.max(...tips) / Math.min(...tips) };
   const drawers: Drawer[] = [];
   const advice = adviseOnTarget(aim, pin);
+  const onCutter: Complaint[] = [];
   fronts.forEach((front, i) => {
     const draft = drafts[i];
     if (draft === undefined) return;
     const { spec, sizes, back } = draft;
     drawers.push({ spec, sizes, boards: boardsOf(spec, sizes), front, back, choices: draft.front.possible });
-    advice.push(...ofDrawer(spec, i, advise(draft, front, family)));
+    const said = advise(draft, front, family);
+    advice.push(
+      ...ofDrawer(
+        spec,
+        i,
+        said.filter((each) => !isOnCutter(each)),
+      ),
+    );
+    onCutter.push(...said.filter(isOnCutter));
   });
-  return accept({ drawers, family, advice });
+  return accept({ drawers, family, advice: [...advice, ...once(onCutter)] });
 };
 
 /** The front joint with the number of tails that comes nearest to the aim; a listed one is as it was listed. */
-const frontJoint = ({ front }: Draft, aim: number): Result<Joint> => {
+const frontJoint = ({ front, spec: { cutter } }: Draft, aim: number): Result<Joint> => {
   const { resolved, possible } = front;
   const choice = nearestChoice(front.candidates, aim);
-  if (choice === undefined || resolved.spacing.kind === 'listed') return setOut(resolved);
-  const { tails, lowerHalfPin } = choice;
-  const joint = setOut({
-    ...resolved,
-    halfPin: { lower: lowerHalfPin, upper: resolved.halfPin.upper },
-    spacing: { ...resolved.spacing, tails },
-  });
+  const advised = (joint: Joint): Joint =>
+    cutter === undefined ? joint : { ...joint, advice: [...joint.advice, ...adviseCutter(joint, cutter)] };
+  if (choice === undefined || resolved.spacing.kind === 'listed') {
+    const listed = setOut(resolved);
+    return listed.ok ? accept(advised(listed.value)) : listed;
+  }
+  const { tails } = choice;
+  const joint = frontWith(resolved, resolved.spacing, choice);
   if (!joint.ok) return joint;
   const alternatives = possible
     .filter((other) => Math.abs(other.tails - tails) === 1)
     .map((other) => ({ tails: other.tails, tip: other.tip }));
-  return accept({ ...joint.value, alternatives });
+  return accept(advised({ ...joint.value, alternatives }));
 };
 
 /** A drawer's complaints, from the plan's top, each naming the drawer. */
 const ofDrawer = ({ name }: DrawerSpec, i: number, complaints: readonly Complaint[]): Complaint[] =>
-  under(
+  fromEntry(
     ['drawers', i],
     complaints.map((complaint) => ({ ...complaint, says: say`${quote(name)}: ${complaint.says}` })),
   );
+
+const isOnCutter = ({ at }: Complaint): boolean => at[0] === 'cutter';
+
+/** What the cutter does to every drawer is said once. */
+const once = (complaints: readonly Complaint[]): Complaint[] => [
+  ...new Map(complaints.map((complaint) => [JSON.stringify(complaint), complaint])).values(),
+];
 
 /** Names are told apart as file names are everywhere: without regard to capitals. */
 const sameNames = (specs: readonly DrawerSpec[]): Complaint[] => {

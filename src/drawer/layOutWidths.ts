@@ -1,9 +1,11 @@
 import { accept, type Complaint, type Result, under } from '../complaint.ts';
+import { withCutter } from '../guided/fitToCutter.ts';
+import { enters } from '../guided/layOutForCutter.ts';
+import { layOutWith, type Tooling } from '../guided/layOutWith.ts';
 import { withDefaults } from '../joint/defaults.ts';
 import type { Joint } from '../joint/joint.ts';
-import { layOut } from '../joint/layOut.ts';
 import { meanTail } from '../joint/proportion.ts';
-import { meanTip, mostTails } from '../joint/spacing.ts';
+import { meanTip, mostTails, narrowestTip } from '../joint/spacing.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import type { Family } from './drawer.ts';
 import { familyTarget, nearestChoice } from './family.ts';
@@ -17,35 +19,48 @@ export interface Widths {
 /**
  * Sets out one kind of corner over several widths, so that all look alike by the family rule.
  * @param wish what all the corners share; its width is not used
+ * @param tooling what they are cut with, where it is not by hand
  * @returns complaints with the width's index first: `[2, 'width']`
  */
-export const layOutWidths = (wish: JointSpec, widths: readonly number[]): Result<Widths> => {
+export const layOutWidths = (
+  wish: JointSpec,
+  widths: readonly number[],
+  tooling: Tooling = {},
+): Result<Widths> => {
+  const { cutter, pitch } = tooling;
   const { spacing } = wish;
+  const held = (spec: JointSpec): JointSpec => (cutter === undefined ? spec : withCutter(spec, cutter));
   const wrong: Complaint[] = [];
   const counts = widths.map((width, i) => {
-    const first = layOut({ ...wish, width });
+    const first = layOutWith({ ...wish, width }, tooling);
     if (!first.ok) {
       wrong.push(...under([i], first.complaints));
       return [];
     }
-    if (spacing.kind === 'listed' || spacing.tails !== undefined)
+    if (spacing.kind === 'listed' || spacing.tails !== undefined || pitch !== undefined)
       return [{ tails: first.value.tails.length, tip: meanTail(first.value) }];
-    const resolved = withDefaults({ ...wish, width });
-    return Array.from({ length: mostTails(resolved, spacing) }, (_, k) => ({
+    const resolved = withDefaults(held({ ...wish, width }));
+    const choices = Array.from({ length: mostTails(resolved, spacing) }, (_, k) => ({
       tails: k + 1,
       tip: meanTip(resolved, k + 1),
     }));
+    return cutter === undefined
+      ? choices
+      : choices.filter((choice) => enters(wish.kind, narrowestTip(spacing, choice), cutter));
   });
   if (wrong.length > 0) return { ok: false, complaints: wrong };
-  const { pin } = withDefaults(wish);
+  const { pin } = withDefaults(held(wish));
   const target = familyTarget(
     counts.map((choices) => choices.map(({ tip }) => tip)),
     pin,
   );
   const joints = widths.flatMap((width, i) => {
     const tails = nearestChoice(counts[i] ?? [], target)?.tails;
-    const chosen = spacing.kind === 'listed' || tails === undefined ? spacing : { ...spacing, tails };
-    const joint = layOut({ ...wish, width, spacing: chosen });
+    const chosen =
+      spacing.kind === 'listed' || tails === undefined || pitch !== undefined
+        ? spacing
+        : { ...spacing, tails };
+    const joint = layOutWith({ ...wish, width, spacing: chosen }, tooling);
     return joint.ok ? [joint.value] : [];
   });
   const tips = joints.map(meanTail);

@@ -11,6 +11,8 @@ export const frontPlace = (spec: DrawerSpec, place: Place): Place => {
       return ['stock', 'side', 'thickness'];
     case 'pinBoard':
       return ['stock', 'front', 'thickness'];
+    case 'cutter':
+      return place;
     default:
       return ['joint', ...place];
   }
@@ -25,6 +27,8 @@ export const backPlace = (place: Place): Place => {
       return ['stock', 'side', 'thickness'];
     case 'pinBoard':
       return ['stock', 'back', 'thickness'];
+    case 'cutter':
+      return place;
     default:
       return ['back', 'joint', ...place];
   }
@@ -40,4 +44,11 @@ export const ofCorners = (
     ...complaint,
     at: place(complaint.at),
     says: say`${which} corners: ${complaint.says}`,
+  }));
+
+/** Complaints of one entry of the plan, from the plan's top; the cutter is the whole plan's, whoever complains of it. */
+export const fromEntry = (entry: Place, complaints: readonly Complaint[]): Complaint[] =>
+  complaints.map((complaint) => ({
+    ...complaint,
+    at: complaint.at[0] === 'cutter' ? complaint.at : [...entry, ...complaint.at],
   }));

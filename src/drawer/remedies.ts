@@ -1,9 +1,8 @@
-import { withDefaults } from '../joint/defaults.ts';
 import { DUST } from '../joint/dust.ts';
 import { LEAST_PIN } from '../joint/limits.ts';
 import { rise, SHALLOWEST_RUN, type Slope } from '../units/slope.ts';
+import { frontCorner } from './frontCorner.ts';
 import { grooveMargins } from './groove.ts';
-import { frontJointSpec, sizesOf } from './sizes.ts';
 import type { DrawerSpec } from './spec.ts';
 
 /** What would hide a groove that shows, each all by itself; absent where no such change helps. */
@@ -26,13 +25,11 @@ const withSlope = (spec: DrawerSpec, slope: Slope): DrawerSpec => ({
   joint: { ...spec.joint, slope },
 });
 
-const corner = (spec: DrawerSpec) => withDefaults(frontJointSpec(spec, sizesOf(spec).height));
-
 /** Between what one value must lie for every margin to be met; margins are linear in it, so two trials tell all. */
 const reach = (spec: DrawerSpec, change: (spec: DrawerSpec, value: number) => DrawerSpec, now: number) => {
   const marginsAt = (value: number) => {
     const changed = change(spec, value);
-    return grooveMargins(corner(changed), changed.groove);
+    return grooveMargins(frontCorner(changed), changed.groove);
   };
   const further = marginsAt(now + 1);
   let least = Number.NEGATIVE_INFINITY;
@@ -56,7 +53,7 @@ const hundredthDown = (value: number): number => Math.floor(value * 100 + DUST) 
  */
 export const grooveRemedies = (spec: DrawerSpec, fits: (changed: DrawerSpec) => boolean): Remedies => {
   const { offset } = spec.groove;
-  const { pin, slope } = corner(spec);
+  const { pin, slope } = frontCorner(spec);
   const offsets = reach(spec, withOffset, offset);
   const moved =
     offset < offsets.least

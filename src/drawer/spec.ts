@@ -1,3 +1,4 @@
+import type { Cutter } from '../guided/cutter.ts';
 import type { HalfPins, Spacing } from '../joint/spec.ts';
 import type { Slope } from '../units/slope.ts';
 import type { BottomStock } from '../wood/bottomSeason.ts';
@@ -103,6 +104,8 @@ export interface DrawerSpec {
   /** How far the back's top edge lies under the sides'. */
   readonly backDrop: number;
   readonly bottom: BottomSpec;
+  /** What its corners are cut with, where that is not by hand. */
+  readonly cutter?: Cutter;
   /** Absent where no climate is given: then nothing is known of how the wood will move. Sizes are those on the day of making. */
   readonly movement?: Movement;
 }

@@ -16,7 +16,7 @@ export interface Cutter {
   readonly neck?: number;
 }
 
-const DIAMETER_RANGE = { least: 3, most: 60 } as const;
+export const DIAMETER_RANGE = { least: 3, most: 60 } as const;
 
 /** The thinnest waist that a cutter can be ground to and still bear its cut, in mm (common practice). */
 const LEAST_WAIST = 1;

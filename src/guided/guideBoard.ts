@@ -1,11 +1,11 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import type { Path } from '../drawing/drawing.ts';
 import type { Outline } from '../drawing/outline.ts';
-import { lengthOrNonsense } from '../joint/checkSizes.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Interval, Joint } from '../joint/joint.ts';
 import { mm, say } from '../units/phrase.ts';
 import type { Cutter } from './cutter.ts';
+import { checkBush } from './cutting.ts';
 import type { Guided } from './guided.ts';
 import { type Slot, slotOutline, wallAt } from './slot.ts';
 import type { StraightPass } from './straightPasses.ts';
@@ -70,12 +70,8 @@ export const guideBoard = (
 ): Result<GuideBoard> => {
   const plan = board === 'tail' ? tailPlan(joint, cutter, guided) : pinPlan(joint, cutter, guided);
   const { diameter } = plan.cutter;
-  if (!(bush >= diameter - DUST && Number.isFinite(bush)))
-    return refuse({
-      at: ['bush'],
-      says: say`the guide bush is ${lengthOrNonsense(bush)} outside; the ${plan.cutter.kind} cutter of ${mm(diameter)} must pass through it, so it must be ${mm(diameter)} or more`,
-      hint: say`${mm(Math.ceil(diameter) + 3)}`,
-    });
+  const tight = checkBush('bush', bush, plan.cutter.kind, diameter);
+  if (tight.length > 0) return refuse(...tight);
   const radius = bush / 2;
   const { slots, mouth, fence, work } = plan;
   const walls = slots.map((slot) => span(slot, radius, mouth));

@@ -1,13 +1,17 @@
 import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
 import { type Cutter, diameterAt } from './cutter.ts';
+import { SAME_WIDTH } from './fitToCutter.ts';
 
 /** How far one pass may step from the next, as a part of the narrowest width that a pass takes: they overlap by the rest. */
 export const STEP = 0.9;
 
-/** Centres from one to the other, both included, no further apart than a step; one where the two are the same. */
+/**
+ * Centres from one to the other, both included, no further apart than a step; one half way where the two are so near that
+ * it leaves no more than a hundredth on either side.
+ */
 export const evenCentres = (first: number, last: number, step: number): number[] => {
-  const gaps = Math.max(0, Math.ceil((last - first) / step - DUST));
+  const gaps = last - first <= SAME_WIDTH + DUST ? 0 : Math.ceil((last - first) / step - DUST);
   return gaps === 0
     ? [(first + last) / 2]
     : Array.from({ length: gaps + 1 }, (_, i) => first + ((last - first) * i) / gaps);

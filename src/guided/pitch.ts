@@ -1,4 +1,5 @@
 import { accept, type Result, refuse } from '../complaint.ts';
+import { checkSizes } from '../joint/checkSizes.ts';
 import { withDefaults } from '../joint/defaults.ts';
 import { DUST } from '../joint/dust.ts';
 import { LEAST_PIN } from '../joint/limits.ts';
@@ -11,13 +12,16 @@ import { mm, say } from '../units/phrase.ts';
  * the same for every width of board. Both half pins are alike, and take what the pitch leaves: of the counts that can be
  * cut, the one whose half pins are nearest in width to a pin.
  * @param wish its spacing and half pins do not count
- * @returns the wish with listed tails, or why the pitch does not work; the place is `pitch`
+ * @param entry the narrowest tail whose socket can be cut, where a cutter must enter it
+ * @returns the wish with listed tails, or why the pitch does not work; the place is `pitch`, or that of a size that is wrong in itself
  */
-export const atPitch = (wish: JointSpec, pitch: number): Result<JointSpec> => {
+export const atPitch = (wish: JointSpec, pitch: number, entry = 0): Result<JointSpec> => {
   const resolved = withDefaults(wish);
+  const sizes = checkSizes(wish, resolved);
+  if (sizes.length > 0) return refuse(...sizes);
   const { pin, width } = resolved;
   const tip = pitch - pin;
-  const least = leastTip(resolved);
+  const least = Math.max(leastTip(resolved), entry);
   const most = width - 2 * LEAST_PIN + pin;
   if (!(tip >= least - DUST && pitch <= most + DUST))
     return refuse({

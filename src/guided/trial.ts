@@ -3,7 +3,7 @@ import { lengthOrNonsense } from '../joint/checkSizes.ts';
 import { DUST } from '../joint/dust.ts';
 import { LEAST_LAP } from '../joint/limits.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
-import { formatSlope, type Slope, slopeOfDegrees } from '../units/slope.ts';
+import { type Slope, slopeOfDegrees } from '../units/slope.ts';
 import { correction } from './correction.ts';
 import { checkAngle } from './cutter.ts';
 
@@ -95,7 +95,7 @@ export const correctDepth = (setting: OneCutterSetting, measured: Measured): Res
     because:
       change === 0
         ? say`The fit is right: leave the depth at ${mm(depth)}.`
-        : say`${measuredFit(looseness)}: with ${angle} degrees, ${mm(Math.abs(looseness))} / (2 tan ${angle}°) = ${mm(Math.abs(change))} ${change > 0 ? 'deeper (deeper is tighter)' : 'shallower (shallower is looser)'}, so ${mm(depth + change)}.`,
+        : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} / (2 tan ${angle}°) = ${mm(Math.abs(change))} ${change > 0 ? 'deeper, so tighter' : 'shallower, so looser'}: ${mm(depth + change)}.`,
     advice: adviseDepth(setting, depth + change),
     ...sideMoves(measured),
   });
@@ -141,7 +141,7 @@ export const correctTemplate = (
     because:
       move === 0
         ? say`The fit is right: leave the template where it is.`
-        : say`${measuredFit(looseness)}: at ${formatSlope(slope)} each side of a pin moves 1 for every ${Number(slope.run.toFixed(2))}, so ${mm(Math.abs(looseness))} x ${Number(slope.run.toFixed(2))} / 2 = ${mm(Math.abs(move))} towards the pin board's ${move > 0 ? 'outside face, for wider pins' : 'inside face, for narrower pins'}.`,
+        : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} x ${Number(slope.run.toFixed(2))} / 2 = ${mm(Math.abs(move))} towards the ${move > 0 ? 'outside' : 'inside'} face.`,
     ...sideMoves(measured),
   });
 };

@@ -1,5 +1,6 @@
 import { rise } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
+import type { Count } from './joint.ts';
 import { LEAST_BASE, TARGET_TAIL_IN_PINS } from './limits.ts';
 import type { Spacing } from './spec.ts';
 
@@ -42,6 +43,10 @@ export const leastTip = ({ depth, slope }: ResolvedSpec): number => LEAST_BASE +
 
 /** The mean tip width of `count` tails. */
 export const meanTip = (spec: ResolvedSpec, count: number): number => tailRoom(spec, count) / count;
+
+/** The narrowest tip of a number of tails whose mean tip is known. */
+export const narrowestTip = (spacing: Shared, { tails, tip }: Count): number =>
+  tails * tip * Math.min(...shares(spacing, tails));
 
 /** The most tails whose bases can all be cut; 0 where not even one can. */
 export const mostTails = (spec: ResolvedSpec, spacing: Shared): number => {

@@ -1,6 +1,7 @@
 import { accept, type Complaint, type Place, type Result, refuse } from '../complaint.ts';
 import type { BottomSpec, DrawerSpec, JointWish, Movement, Stock } from '../drawer/spec.ts';
 import { topGap } from '../drawer/topGap.ts';
+import type { Cutter } from '../guided/cutter.ts';
 import { say } from '../units/phrase.ts';
 import { contradictions } from './contradictions.ts';
 import { fillMovement } from './fillMovement.ts';
@@ -25,7 +26,12 @@ type DrawerDefaults = Pick<
 >;
 
 /** A drawer as it is to be made: its own keys, else the plan's, else the defaults. */
-export const fillDrawer = (plan: DrawerDefaults, drawer: WrittenDrawer, at: Place): Result<DrawerSpec> => {
+export const fillDrawer = (
+  plan: DrawerDefaults,
+  drawer: WrittenDrawer,
+  at: Place,
+  cutter: Cutter | undefined,
+): Result<DrawerSpec> => {
   const front = { ...plan.stock?.front, ...drawer.stock?.front };
   const side = { ...plan.stock?.side, ...drawer.stock?.side };
   const back = { ...side, ...plan.stock?.back, ...drawer.stock?.back };
@@ -63,6 +69,7 @@ export const fillDrawer = (plan: DrawerDefaults, drawer: WrittenDrawer, at: Plac
     groove,
     backDrop: drawer.back?.drop ?? plan.back?.drop ?? BACK_DROP,
     bottom,
+    ...(cutter && { cutter }),
     ...(movement.value && { movement: movement.value }),
   });
 };

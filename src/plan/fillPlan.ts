@@ -1,10 +1,11 @@
-import type { Complaint, Result } from '../complaint.ts';
+import { type Complaint, type Result, under } from '../complaint.ts';
+import { type Cutting, checkCutting } from '../guided/cutting.ts';
 import { contradictions } from './contradictions.ts';
 import { fillDrawer } from './fillDrawer.ts';
 import { fillJoint } from './fillJoint.ts';
 import type { Plan } from './plan.ts';
 import { formatPlace } from './planComplaint.ts';
-import type { WrittenPlan } from './schema/plan.ts';
+import type { WrittenCutter, WrittenPlan } from './schema/plan.ts';
 import type { Kept } from './soundPart.ts';
 
 /** Fills in every default; entries that contradict themselves are complained of and left out. */
@@ -13,14 +14,19 @@ export const fillPlan = (
   given: Kept,
 ): { plan: Plan; kept: Kept; complaints: readonly Complaint[] } => {
   const { name = 'Untitled', units = 'mm', family, climate, drawers = [], joints = [] } = written;
+  const cutting = written.cutter && cuttingOf(written.cutter);
+  const onCutter = cutting === undefined ? [] : under(['cutter'], checkCutting(cutting));
   const general = [
+    ...onCutter,
     ...contradictions(written.joint ?? {}, ['joint']),
     ...contradictions(written.back?.joint ?? {}, ['back', 'joint']),
   ];
   const madeDrawers = sift(
     general.length > 0
       ? []
-      : drawers.map((drawer, i) => fillDrawer(written, drawer, ['drawers', given.drawers[i] ?? i])),
+      : drawers.map((drawer, i) =>
+          fillDrawer(written, drawer, ['drawers', given.drawers[i] ?? i], cutting?.cutter),
+        ),
     given.drawers,
   );
   const madeJoints = sift(
@@ -33,6 +39,7 @@ export const fillPlan = (
       units,
       drawers: madeDrawers.values,
       joints: madeJoints.values,
+      ...(cutting === undefined || onCutter.length > 0 ? {} : { cutting }),
       ...(climate && { climate }),
       ...(family?.target === undefined ? {} : { target: family.target }),
     },
@@ -40,6 +47,11 @@ export const fillPlan = (
     complaints: onceAPlace([...general, ...madeDrawers.complaints, ...madeJoints.complaints]),
   };
 };
+
+const cuttingOf = ({ diameter, angle, length, neck, ...rest }: WrittenCutter): Cutting => ({
+  cutter: { diameter, angle, length, ...(neck !== undefined && { neck }) },
+  ...rest,
+});
 
 /** Parts the sound from the rest. */
 const sift = <T>(results: readonly Result<T>[], given: readonly number[]) => {

@@ -1,19 +1,28 @@
-import { under } from '../complaint.ts';
+import type { Complaint } from '../complaint.ts';
 import type { DrawerSet } from '../drawer/drawer.ts';
 import { layOutSet } from '../drawer/layOutSet.ts';
+import { fromEntry } from '../drawer/places.ts';
+import { layOutWith } from '../guided/layOutWith.ts';
 import type { Joint } from '../joint/joint.ts';
-import { layOut } from '../joint/layOut.ts';
 import type { Unit } from '../units/length.ts';
 import type { Plan } from './plan.ts';
 import type { PlanComplaint } from './planComplaint.ts';
 import { readPlan } from './readPlan.ts';
+
+/** A corner that belongs to no drawer, set out. */
+export interface LaidJoint {
+  readonly name: string;
+  readonly joint: Joint;
+}
 
 /** A plan that can be made, with everything set out. */
 export interface LaidOut {
   readonly plan: Plan;
   readonly set: DrawerSet;
   /** Corners that belong to no drawer, in the plan's order. */
-  readonly joints: readonly { readonly name: string; readonly joint: Joint }[];
+  readonly joints: readonly LaidJoint[];
+  /** Where in the plan's text a complaint that comes up later belongs; its place starts at the plan's top. */
+  readonly locate: (complaint: Complaint) => PlanComplaint;
 }
 
 export type Reading =
@@ -31,24 +40,19 @@ export const layOutPlan = (given: string | Uint8Array): Reading => {
   const reading = readPlan(given);
   const plan = reading.ok ? reading.plan : reading.sound;
   const set = layOutSet(plan.drawers, plan.target);
-  const joints = plan.joints.map(({ name, spec }, i) => ({ name, i, laid: layOut(spec) }));
-  const later = [
-    ...(set.ok ? [] : set.complaints),
-    ...joints.flatMap(({ i, laid }) => (laid.ok ? [] : under(['joints', i], laid.complaints))),
-  ];
+  const later: Complaint[] = set.ok ? [] : [...set.complaints];
+  const joints = plan.joints.flatMap(({ name, spec }, i): LaidJoint[] => {
+    const laid = layOutWith(spec, plan.cutting ?? {});
+    if (laid.ok) return [{ name, joint: laid.value }];
+    later.push(...fromEntry(['joints', i], laid.complaints));
+    return [];
+  });
   const complaints = [...(reading.ok ? [] : reading.complaints), ...later.map(reading.locate)];
-  if (complaints.length > 0 || !set.ok)
-    return {
-      ok: false,
-      complaints: complaints.sort((a, b) => a.line - b.line || a.column - b.column),
-      units: plan.units,
-    };
-  return {
-    ok: true,
-    value: {
-      plan,
-      set: set.value,
-      joints: joints.flatMap(({ name, laid }) => (laid.ok ? [{ name, joint: laid.value }] : [])),
-    },
-  };
+  return complaints.length > 0 || !set.ok
+    ? {
+        ok: false,
+        complaints: complaints.sort((a, b) => a.line - b.line || a.column - b.column),
+        units: plan.units,
+      }
+    : { ok: true, value: { plan, set: set.value, joints, locate: reading.locate } };
 };

@@ -1,4 +1,5 @@
 import type { DrawerSpec } from '../drawer/spec.ts';
+import type { Cutting } from '../guided/cutting.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import type { Unit } from '../units/length.ts';
 import type { Climate } from '../wood/climate.ts';
@@ -16,6 +17,8 @@ export interface Plan {
   readonly units: Unit;
   readonly drawers: readonly DrawerSpec[];
   readonly joints: readonly NamedJoint[];
+  /** What every corner is cut with, where that is not by hand. */
+  readonly cutting?: Cutting;
   /** Where the drawers are made and kept; absent, nothing is known of how they will move. */
   readonly climate?: Climate;
   /** The tail width that the set should keep to; absent, the family rule finds it. */

@@ -19,6 +19,8 @@ interface StarterSizes {
   readonly chisel: string;
   readonly slip: readonly [width: string, height: string];
   readonly target: string;
+  /** Diameter, length, neck, straight, bush, bush for pins. */
+  readonly cutter: readonly [string, string, string, string, string, string];
   readonly narrow: readonly [width: string, height: string, depth: string];
   readonly wide: readonly [width: string, height: string, depth: string];
   readonly carcase: readonly [width: string, thickness: string];
@@ -44,6 +46,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     chisel: '3',
     slip: ['10', '18'],
     target: '18',
+    cutter: ['12.7', '20', '7', '8', '16', '11'],
     narrow: ['280', '76', '420'],
     wide: ['574', '146', '420'],
     carcase: ['430', '19'],
@@ -67,6 +70,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     chisel: '1/8',
     slip: ['3/8', '3/4'],
     target: '3/4',
+    cutter: ['1/2', '13/16', '1/4', '5/16', '5/8', '7/16'],
     narrow: ['11', '3', '16 1/2'],
     wide: ['22 1/2', '5 3/4', '16 1/2'],
     carcase: ['17', '3/4'],
@@ -141,6 +145,10 @@ bottom:
 
 # The width that all tails should keep to; found from the set unless given.
 # family: {target: ${s.target}}
+
+# A dovetail cutter in a router, for every corner: its angle, in degrees, sets the slope, its diameter the least pin.
+# straight is the straight cutter for through pins; bush, pinBush: the guide bushes' outside diameters, for guides to make.
+# cutter: {diameter: ${s.cutter[0]}, angle: 8, length: ${s.cutter[1]}, neck: ${s.cutter[2]}, straight: ${s.cutter[3]}, bush: ${s.cutter[4]}, pinBush: ${s.cutter[5]}}
 
 # Each kind of drawer. What is given above for all drawers may be given for one drawer too, as for Letters.
 drawers:

@@ -22,8 +22,11 @@ const LINES = {
 /** Colour number 7: black on white paper, white on a black screen. */
 const INK = 7;
 
-/** Writes layers as a DXF file in mm, x to the right and y upward: outlines as closed polylines whose arcs are bulges. */
-export const renderDxf = (layers: readonly DxfLayer[]): string => {
+/**
+ * Writes layers as a DXF file in mm, x to the right and y upward: outlines as closed polylines whose arcs are bulges.
+ * @param written what wrote the file and for what, on one line
+ */
+export const renderDxf = (layers: readonly DxfLayer[], written: string): string => {
   const dxf = new DxfWriter();
   dxf.setUnits(Units.Millimeters);
   dxf.setVariable('$MEASUREMENT', { 70: 1 });
@@ -46,7 +49,8 @@ export const renderDxf = (layers: readonly DxfLayer[]): string => {
         closed === true ? LWPolylineFlags.Closed : LWPolylineFlags.None,
       );
   }
-  return dxf.stringify();
+  // A comment before all else, which every reader passes over, says who wrote the file.
+  return `999\n${written.replace(/\p{Cc}+/gu, ' ')}\n${dxf.stringify()}`;
 };
 
 /** To the millionth of a mm, without what floats leave behind. */

@@ -2,6 +2,7 @@ import type { Drawer, Family } from '../drawer/drawer.ts';
 import { parts } from '../drawer/parts.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Correction } from '../paper/correction.ts';
+import type { Piece } from '../paper/piece.ts';
 import type { Size } from '../paper/printable.ts';
 import type { Layout, LeadingPages } from '../paper/sheets.ts';
 import type { Paper } from '../paper/sizes.ts';
@@ -17,6 +18,8 @@ import type { TemplatePiece } from './wrap.ts';
 export interface SheetWork extends TemplateWork {
   /** Absent where there are no drawers. */
   readonly family?: Family;
+  /** Guides to cut the corners by, where there are any. */
+  readonly guides?: readonly Piece[];
 }
 
 /** How sheets are to be printed. */
@@ -31,7 +34,7 @@ export interface SheetWish {
 
 /** Sheets that are printed together. */
 export interface SetLayout {
-  readonly name: 'templates' | 'bench' | 'comparison';
+  readonly name: 'templates' | 'guides' | 'bench' | 'comparison';
   readonly layout: Layout;
 }
 
@@ -48,13 +51,18 @@ export const setLayouts = (
   pieces: readonly TemplatePiece[],
   wish: SheetWish,
 ): SetLayout[] => {
-  const { drawers, family, units } = work;
+  const { drawers, family, units, guides = [] } = work;
   const leading: LeadingPages = pieces.length > FEW ? (area) => contents(wish.title, pieces, area) : () => [];
-  const templates: SetLayout = { name: 'templates', layout: layoutOf(units, wish, leading, pieces) };
-  if (family === undefined) return [templates];
+  const toCut: SetLayout[] = [
+    { name: 'templates', layout: layoutOf(units, wish, leading, pieces) },
+    ...(guides.length > 0
+      ? [{ name: 'guides' as const, layout: layoutOf(units, wish, () => [], guides) }]
+      : []),
+  ];
+  if (family === undefined) return toCut;
   const rows = drawers.map(({ spec: { name, count }, front }) => ({ name, count, joint: front }));
   return [
-    templates,
+    ...toCut,
     {
       name: 'bench',
       layout: layoutOf(
@@ -92,7 +100,7 @@ const layoutOf = (
   unit: SheetWork['units'],
   { title, paper, margin, correction }: SheetWish,
   leading: LeadingPages,
-  pieces: readonly TemplatePiece[] = [],
+  pieces: readonly Piece[] = [],
 ): Layout => ({
   planName: title,
   unit,

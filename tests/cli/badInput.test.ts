@@ -127,7 +127,7 @@ const cases: readonly (readonly [
   [
     'a kind of file that is not made',
     ['draw', ...CORNER, '--as', 'gif'],
-    ['--as: "gif" is no kind of file; it must be pdf or svg, or both; try pdf,svg'],
+    ['--as: "gif" is no kind of file; it must be pdf, svg or dxf, or several of them; try pdf,svg'],
   ],
   [
     'a paper that is not made',

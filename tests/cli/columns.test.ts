@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fitTable } from '../../src/cli/fitTable.ts';
-import { CHEST, halfpin, TRINKET_BOX } from './program.ts';
+import { CHEST, GUIDED_CHEST, halfpin, TRINKET_BOX } from './program.ts';
 
 const widest = (lines: readonly string[]): number => Math.max(...lines.map((line) => [...line].length));
 
@@ -9,6 +9,20 @@ describe('what is printed', () => {
     ['lay', CHEST],
     ['lay', CHEST, '--units', 'in'],
     ['lay', TRINKET_BOX],
+    ['lay', GUIDED_CHEST],
+    ['lay', GUIDED_CHEST, '--units', 'in'],
+    [
+      'trial',
+      GUIDED_CHEST,
+      '--joint',
+      'Cloth front',
+      '--loose',
+      '0.2mm',
+      '--short',
+      '0.1mm',
+      '--units',
+      'in',
+    ],
     ['lay', '--width', '3000', '--tail-board', '19', '--pin-board', '19', '--tails', '2'],
     [
       'lay',

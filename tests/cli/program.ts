@@ -6,6 +6,7 @@ import { onTestFinished } from 'vitest';
 
 export const PROGRAM = resolve('dist/halfpin.js');
 export const CHEST = resolve('examples/haberdashery-chest.yaml');
+export const GUIDED_CHEST = resolve('examples/haberdashery-chest-guided.yaml');
 export const TRINKET_BOX = resolve('examples/trinket-box.yaml');
 
 export interface Run {

@@ -66,10 +66,12 @@ describe('tailPasses', () => {
           tailPasses(cut, CUTTER).forEach((centres, i) => {
             const [from, to] = cut.pins[i]?.wide ?? [0, 0];
             const [first = 0, last = 0] = [centres[0], centres.at(-1)];
-            if (i > 0) expect(first).toBeCloseTo(from + 6.35, 9);
-            else expect(first - least / 2).toBeLessThan(1e-9);
-            if (i < 4) expect(last).toBeCloseTo(to - 6.35, 9);
-            else expect(last + least / 2).toBeGreaterThan(200 - 1e-9);
+            // A single pass stands for two that are no more than two hundredths apart, a hundredth off each at most.
+            const off = centres.length === 1 ? 0.01 + 1e-6 : 1e-9;
+            if (i > 0) expect(Math.abs(first - (from + 6.35))).toBeLessThan(off);
+            else expect(first - least / 2).toBeLessThan(off);
+            if (i < 4) expect(Math.abs(last - (to - 6.35))).toBeLessThan(off);
+            else expect(last + least / 2).toBeGreaterThan(200 - off);
             centres.slice(1).forEach((centre, k) => {
               expect(centre - (centres[k] ?? 0)).toBeLessThan(least);
             });
@@ -80,6 +82,17 @@ describe('tailPasses', () => {
         },
       ),
     );
+  });
+});
+
+describe('a space hardly wider than the cutter', () => {
+  const least = leastPin(CUTTER, 15);
+
+  it('is cleared by one pass through its middle, and by two where that would leave more than a hundredth', () => {
+    const passes = (pin: number) => tailPasses(joint(pin, 9, 9), CUTTER)[1];
+    const { wide } = joint(least + 0.018, 9, 9).pins[1] ?? { wide: [0, 0] };
+    expect(passes(least + 0.018)).toEqual([expect.closeTo((wide[0] + wide[1]) / 2, 9)]);
+    expect(passes(least + 0.022)).toHaveLength(2);
   });
 });
 

@@ -34,7 +34,7 @@ describe('correctDepth', () => {
 
   it('says why in one line', () => {
     expect(speak(next({ looseness: 0.2 }).because, 'mm')).toBe(
-      'Loose by 0.2 mm: with 14 degrees, 0.2 mm / (2 tan 14°) = 0.4 mm deeper (deeper is tighter), so 9.9 mm.',
+      'Loose by 0.2 mm: 0.2 mm / (2 tan 14°) = 0.4 mm deeper, so tighter: 9.9 mm.',
     );
     expect(speak(next({ looseness: 0 }).because, 'mm')).toBe('The fit is right: leave the depth at 9.5 mm.');
   });
@@ -92,7 +92,7 @@ describe('correctTemplate', () => {
     const loose = correctTemplate({ slope }, { looseness: 0.2 });
     expect(loose.ok && loose.value.move).toBeCloseTo(0.8, 12);
     expect(loose.ok && speak(loose.value.because, 'mm')).toBe(
-      "Loose by 0.2 mm: at 1:8 each side of a pin moves 1 for every 8, so 0.2 mm x 8 / 2 = 0.8 mm towards the pin board's outside face, for wider pins.",
+      'Loose by 0.2 mm: 0.2 mm x 8 / 2 = 0.8 mm towards the outside face.',
     );
     const tight = correctTemplate({ slope }, { looseness: -0.2 });
     expect(tight.ok && tight.value.move).toBeCloseTo(-0.8, 12);

@@ -82,7 +82,7 @@ describe('a guide board', () => {
 
 describe('its DXF file, read again by dxf-parser', () => {
   const parse = (guide: GuideBoard) => {
-    const dxf = new Parser().parseSync(renderDxf(guideLayers(guide)));
+    const dxf = new Parser().parseSync(renderDxf(guideLayers(guide), 'test'));
     if (dxf === null) throw new Error('not a DXF file');
     return dxf;
   };
@@ -126,6 +126,6 @@ describe('its DXF file, read again by dxf-parser', () => {
 
   it('is the same bytes every time', () => {
     const guide = guideOf(THROUGH, 'pin', 11);
-    expect(renderDxf(guideLayers(guide))).toBe(renderDxf(guideLayers(guide)));
+    expect(renderDxf(guideLayers(guide), 'test')).toBe(renderDxf(guideLayers(guide), 'test'));
   });
 });

@@ -75,6 +75,22 @@ describe('the seasonal haberdashery chest', () => {
   });
 });
 
+describe('the chest for a router', () => {
+  const { drawers, cutting } = read('haberdashery-chest-guided.yaml');
+
+  it('is the same chest, all of its corners for one cutter', () => {
+    const byHand = read('haberdashery-chest.yaml').drawers;
+    expect(drawers.map(({ name, space, stock }) => ({ name, space, stock }))).toEqual(
+      byHand.map(({ name, space, stock }) => ({ name, space, stock })),
+    );
+    expect(cutting?.cutter).toEqual({ diameter: 12.7, angle: 8, length: 20 });
+  });
+
+  it('can be set out, without a word of advice', () => {
+    expect(layOutSet(drawers)).toMatchObject({ ok: true, value: { advice: [] } });
+  });
+});
+
 describe('the trinket box', () => {
   it('has a through and a lapped corner, in inches, and both can be cut without a word of advice', () => {
     const { units, drawers, joints } = read('trinket-box.yaml');

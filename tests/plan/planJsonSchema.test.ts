@@ -64,6 +64,7 @@ describe('the JSON Schema of a plan', () => {
   it.each([
     ['the chest', readFileSync('examples/haberdashery-chest.yaml', 'utf8')],
     ['the chest through the seasons', readFileSync('examples/haberdashery-chest-seasons.yaml', 'utf8')],
+    ['the chest for a router', readFileSync('examples/haberdashery-chest-guided.yaml', 'utf8')],
     ['the box', readFileSync('examples/trinket-box.yaml', 'utf8')],
     ['the starter plan in mm', starterPlan('mm')],
     ['the starter plan in inches', starterPlan('in')],

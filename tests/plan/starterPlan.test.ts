@@ -46,6 +46,7 @@ describe.each(['mm', 'in'] as const)('the starter plan in %s', (unit) => {
     /^ {2}# slips: .*$/mu,
     /^# front: .*$/mu,
     /^# family: .*$/mu,
+    /^# cutter: .*$/mu,
     /^ {2}# - name: .*\n {2}# {3}size: .*$/mu,
   ])('stays a plan where the # is taken away from %s', (note) => {
     expect(text).toMatch(note);

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import type { Complaint, Place, Result } from '../../complaint.ts';
+import { checkAngle } from '../../guided/cutter.ts';
 import { parseLength, type Unit } from '../../units/length.ts';
 import { LONGEST_NAME, parseName } from '../../units/name.ts';
 import { mm, type Phrase, say } from '../../units/phrase.ts';
@@ -97,6 +98,15 @@ export const slope = () =>
       const read = parseSlope(given);
       if (read.ok) return read.value;
       return complain(sink, given, read.complaints[0] ?? { says: say`this is not a slope` });
+    });
+
+/** A cutter's angle off its axis, in degrees. */
+export const cutterAngle = () =>
+  z
+    .number({ error: ({ input }) => `an angle in degrees, such as 8${unquoted(input)}` })
+    .transform((given, sink): number => {
+      const [wrong] = checkAngle(given);
+      return wrong === undefined ? given : complain(sink, given, wrong);
     });
 
 /** One of a few words. */

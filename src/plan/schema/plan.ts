@@ -2,6 +2,7 @@ import * as z from 'zod';
 import type { Unit } from '../../units/length.ts';
 import { climateSchema } from './climate.ts';
 import { cornerKeys, cornerKind, lappedKeys } from './corner.ts';
+import { cutterSchema } from './cutter.ts';
 import { drawerKeys, drawerSchema } from './drawer.ts';
 import { choice, group, lengths, name, optional } from './leaves.ts';
 import * as ranges from './ranges.ts';
@@ -51,6 +52,9 @@ export const planSchema = (unit: Unit) =>
           ),
         }),
       ).describe('The look that all drawers share.'),
+      cutter: cutterSchema(unit).describe(
+        'The dovetail cutter that every corner is cut with, drawers and all. Cut by hand unless given.',
+      ),
       drawers: z
         .array(drawerSchema(unit), { error: 'a list of drawers, each with a dash before it' })
         .describe('Each kind of drawer. What is given above for all of them may be given for one too.'),
@@ -62,6 +66,7 @@ export const planSchema = (unit: Unit) =>
 
 /** A plan as it was written, lengths in mm, before defaults. */
 export type WrittenPlan = z.output<ReturnType<typeof planSchema>>;
+export type WrittenCutter = NonNullable<WrittenPlan['cutter']>;
 export type WrittenDrawer = NonNullable<WrittenPlan['drawers']>[number];
 export type WrittenNamedJoint = NonNullable<WrittenPlan['joints']>[number];
 export type WrittenJoint = NonNullable<WrittenDrawer['joint']>;

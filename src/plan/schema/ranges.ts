@@ -6,6 +6,7 @@ import {
   LIP_RANGE,
   SPACE_RANGE,
 } from '../../drawer/limits.ts';
+import { DIAMETER_RANGE } from '../../guided/cutter.ts';
 import {
   CHISEL_RANGE,
   LEAST_BASE,
@@ -35,6 +36,10 @@ export const PIN = { least: LEAST_PIN, most: WIDTH_RANGE.most };
 export const LAP = { least: LEAST_LAP, most: THICKNESS_RANGE.most };
 /** A tail at its tip; how wide it must be for its base to be cut, its layout says. */
 export const TAIL = { least: LEAST_BASE, most: WIDTH_RANGE.most };
+/** A dovetail cutter at its end; a straight cutter is as thick as may be. */
+export const CUTTER = DIAMETER_RANGE;
+/** Of a cutter or a bush, as far as it can be judged by itself. */
+export const TOOL = { least: 0.5, most: 200 };
 /** From each tail to its neighbour. */
 export const RATIO = RATIO_RANGE;
 /** Equal drawers. */

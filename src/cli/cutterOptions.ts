@@ -1,0 +1,136 @@
+import type { Command } from 'commander';
+import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
+import { type Cutting, checkCutting } from '../guided/cutting.ts';
+import { parseLength, quote, type Unit } from '../units/length.ts';
+import { say } from '../units/phrase.ts';
+
+/** The options that describe what a corner is cut with, as typed. */
+export interface CutterOptions {
+  readonly cutterDiameter?: string;
+  readonly cutterAngle?: string;
+  readonly cutterLength?: string;
+  readonly cutterNeck?: string;
+  readonly straight?: string;
+  readonly bush?: string;
+  readonly pinBush?: string;
+}
+
+export const addCutterOptions = (command: Command): Command =>
+  command
+    .optionsGroup('A dovetail cutter in a router, for the corner to be laid out for:')
+    .option('--cutter-diameter <length>', 'at its end, where it is widest')
+    .option('--cutter-angle <degrees>', 'of its side off its axis: 8 cuts 1:7.12, 14 cuts 1:4.01')
+    .option('--cutter-length <length>', 'how far up its side it cuts')
+    .option('--cutter-neck <length>', 'its diameter above that')
+    .option('--straight <length>', 'diameter of the straight cutter for through pins')
+    .option('--bush <length>', 'outside diameter of the guide bush, for guides to make')
+    .option('--pin-bush <length>', 'that of the bush for the straight cutter, where it is another');
+
+const CUTTER_KEYS = ['cutterDiameter', 'cutterAngle', 'cutterLength', 'cutterNeck'] as const;
+/** Tools that may be changed beside a plan: no layout depends on them. */
+const TOOL_KEYS = ['straight', 'bush', 'pinBush'] as const;
+
+const EXAMPLE = say`--cutter-diameter 12.7 --cutter-angle 8 --cutter-length 20`;
+
+/** What is cut with, as far as it can be read; absent where no cutter is given. Complaints are at the options' names. */
+export const readCutterOptions = (
+  options: CutterOptions,
+  unit: Unit,
+): { readonly cutting?: Cutting; readonly complaints: readonly Complaint[] } => {
+  const complaints: Complaint[] = [];
+  const given = CUTTER_KEYS.some((key) => options[key] !== undefined);
+  const tools = readTools(options, unit, complaints);
+  if (!given)
+    return {
+      complaints: [
+        ...complaints,
+        ...TOOL_KEYS.filter((key) => options[key] !== undefined).map((key) => ({
+          at: [key],
+          says: say`there is no dovetail cutter for it to go with`,
+          hint: EXAMPLE,
+        })),
+      ],
+    };
+  const needed = (key: (typeof CUTTER_KEYS)[number], what: string): number | undefined => {
+    if (options[key] === undefined)
+      complaints.push({ at: [key], says: say`the cutter's ${what} is missing`, hint: EXAMPLE });
+    return value(options, key, complaints, (text) =>
+      key === 'cutterAngle' ? parseAngle(text) : parseLength(text, unit),
+    );
+  };
+  const diameter = needed('cutterDiameter', 'diameter');
+  const angle = needed('cutterAngle', 'angle');
+  const length = needed('cutterLength', 'cutting length');
+  const neck = value(options, 'cutterNeck', complaints, (text) => parseLength(text, unit));
+  if (diameter === undefined || angle === undefined || length === undefined) return { complaints };
+  const cutting: Cutting = {
+    cutter: { diameter, angle, length, ...(neck !== undefined && { neck }) },
+    ...tools,
+  };
+  const wrong = under(['cutter'], checkCutting(cutting)).map(atCutterOption);
+  return wrong.length > 0 ? { complaints: [...complaints, ...wrong] } : { cutting, complaints };
+};
+
+/** A plan's tools with those that are typed beside it in their place; a tool without a cutter is complained of. */
+export const changeTools = (
+  planned: Cutting | undefined,
+  options: CutterOptions,
+  unit: Unit,
+): Result<Cutting | undefined> => {
+  if (TOOL_KEYS.every((key) => options[key] === undefined)) return accept(planned);
+  const complaints: Complaint[] = [];
+  const tools = readTools(options, unit, complaints);
+  if (planned === undefined)
+    return refuse({
+      at: [TOOL_KEYS.find((key) => options[key] !== undefined) ?? 'bush'],
+      says: say`the plan names no cutter for it to go with`,
+      hint: say`cutter: {diameter: 12.7, angle: 8, length: 20} in the plan`,
+    });
+  const cutting = { ...planned, ...tools };
+  const wrong = [...complaints, ...under(['cutter'], checkCutting(cutting)).map(atCutterOption)];
+  return wrong.length > 0 ? refuse(...wrong) : accept(cutting);
+};
+
+/** A complaint about a cutter's key, at the option that gives it. */
+export const atCutterOption = (complaint: Complaint): Complaint => {
+  const [group, key] = complaint.at;
+  if (group !== 'cutter' || typeof key !== 'string') return complaint;
+  const own = TOOL_KEYS.some((tool) => tool === key);
+  return { ...complaint, at: [own ? key : `cutter${key.charAt(0).toUpperCase()}${key.slice(1)}`] };
+};
+
+const ANGLE = /^(\d+(?:[.,]\d+)?)\s*(?:deg|degrees?|°)?$/iu;
+
+/** Reads an angle: `8`, `8deg`, `8°`. */
+export const parseAngle = (text: string): Result<number> => {
+  const number = ANGLE.exec(text.trim())?.[1];
+  return number === undefined
+    ? refuse({ at: [], says: say`${quote(text)} is not an angle in degrees`, hint: say`8` })
+    : accept(Number(number.replace(',', '.')));
+};
+
+const readTools = (
+  options: CutterOptions,
+  unit: Unit,
+  complaints: Complaint[],
+): Pick<Cutting, (typeof TOOL_KEYS)[number]> =>
+  Object.fromEntries(
+    TOOL_KEYS.flatMap((key) => {
+      const length = value(options, key, complaints, (text) => parseLength(text, unit));
+      return length === undefined ? [] : [[key, length]];
+    }),
+  );
+
+const value = (
+  options: CutterOptions,
+  key: keyof CutterOptions,
+  complaints: Complaint[],
+  parse: (text: string) => Result<number>,
+): number | undefined => {
+  const text = options[key];
+  if (text === undefined) return undefined;
+  const parsed = parse(text);
+  if (parsed.ok) return parsed.value;
+  complaints.push(...under([key], parsed.complaints));
+  return undefined;
+};

@@ -1,0 +1,114 @@
+import { accept, type Result, refuse } from '../complaint.ts';
+import type { Cutter } from '../guided/cutter.ts';
+import { fitToCutter } from '../guided/fitToCutter.ts';
+import { checkRoom, enters } from '../guided/layOutForCutter.ts';
+import { nearestWish, withNearest } from '../guided/nearest.ts';
+import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
+import { DUST } from '../joint/dust.ts';
+import type { Joint } from '../joint/joint.ts';
+import { checkWish, setOut } from '../joint/layOut.ts';
+import { LEAST_PIN, TARGET_TAIL_IN_PINS } from '../joint/limits.ts';
+import { narrowestTip, type Shared } from '../joint/spacing.ts';
+import type { JointSpec } from '../joint/spec.ts';
+import { tailWidths } from '../joint/tailWidths.ts';
+import { nearestChoice } from './family.ts';
+import { type Choice, grooveMargins, hidingChoices } from './groove.ts';
+import { frontJointSpec, sizesOf } from './sizes.ts';
+import type { DrawerSpec } from './spec.ts';
+
+/** The front corners of a drawer, whose number of tails is still open. */
+export interface FrontDraft {
+  /** The wish, its defaults filled in; the number of tails is as wished or open. */
+  readonly resolved: ResolvedSpec;
+  /** Every number of tails that hides the groove; none where tails are listed. */
+  readonly possible: readonly Choice[];
+  /** Those of them that the wish leaves: all, or the number that was wished. */
+  readonly candidates: readonly Choice[];
+}
+
+/** What a drawer's front corners allow; places name the joint's options, and the cutter's keys under `cutter`. */
+export const draftFront = (spec: DrawerSpec): Result<AnyFront> => {
+  const front = draftWithin(spec);
+  const { cutter } = spec;
+  if (front.ok || cutter === undefined) return front;
+  const wish = frontJointSpec(spec, sizesOf(spec).height);
+  return refuse(
+    ...withNearest(front.complaints, nearestFront(spec, nearestWish(wish, cutter)), wish, 'kept'),
+  );
+};
+
+type AnyFront = FrontDraft & { readonly grooveShows: boolean };
+
+/** The corner with the tails nearest to the usual that hides the groove, of a wish that the cutter can cut. */
+const nearestFront = (spec: DrawerSpec, { pinBoard, ...wish }: JointSpec): Joint | undefined => {
+  const { slope, pin } = wish;
+  const front = draftWithin({
+    ...spec,
+    stock: { ...spec.stock, front: { ...spec.stock.front, thickness: pinBoard } },
+    joint: {
+      ...spec.joint,
+      ...(slope && { slope }),
+      ...(pin !== undefined && { pin }),
+      ...(wish.kind === 'lapped' && wish.lap !== undefined && { lap: wish.lap }),
+      spacing: { kind: 'even' },
+    },
+  });
+  if (!front.ok) return undefined;
+  const { resolved, possible } = front.value;
+  const { spacing } = spec.joint;
+  const count = spacing.kind === 'listed' ? spacing.tails.length : spacing.tails;
+  const choice =
+    count === undefined
+      ? nearestChoice(possible, TARGET_TAIL_IN_PINS * resolved.pin)
+      : possible.toSorted((a, b) => Math.abs(a.tails - count) - Math.abs(b.tails - count))[0];
+  const joint = choice && frontWith(resolved, { kind: 'even' }, choice);
+  return joint?.ok ? joint.value : undefined;
+};
+
+const draftWithin = (spec: DrawerSpec): Result<AnyFront> => {
+  const wish = frontJointSpec(spec, sizesOf(spec).height);
+  const { cutter } = spec;
+  const fitted = cutter === undefined ? accept(wish) : fitToCutter(wish, cutter);
+  if (!fitted.ok) return fitted;
+  const resolved = withDefaults(fitted.value);
+  const wrong = checkWish(fitted.value, resolved);
+  if (wrong.length > 0) return refuse(...wrong);
+  const { spacing } = resolved;
+  if (spacing.kind === 'listed') {
+    const listed = setOut(resolved);
+    if (!listed.ok) return listed;
+    const tight = cutter === undefined ? [] : checkRoom(listed.value, cutter);
+    if (tight.length > 0) return refuse(...tight);
+    const grooveShows = grooveMargins(resolved, spec.groove).some((margin) => margin < -DUST);
+    return accept({ resolved, possible: [], candidates: [], grooveShows });
+  }
+  const wished = <C extends Choice>(choices: readonly C[]): readonly C[] =>
+    spacing.tails === undefined ? choices : choices.filter(({ tails }) => tails === spacing.tails);
+  const hiding = hidingChoices(resolved, spacing, spec.groove);
+  const possible =
+    cutter === undefined
+      ? hiding
+      : hiding.filter((choice) => enters(resolved.kind, narrowestTip(spacing, choice), cutter));
+  const candidates = wished(possible);
+  if (candidates.length === 0) {
+    const tooTight = wished(hiding)[0];
+    if (cutter !== undefined && tooTight !== undefined)
+      return tightFront(frontWith(resolved, spacing, tooTight), cutter);
+    // The groove may ask for a narrower half pin than was wished; what even the narrowest leaves no room for is no matter of the groove.
+    const narrowest = tailWidths({ ...resolved, halfPin: { ...resolved.halfPin, lower: LEAST_PIN } });
+    if (!narrowest.ok) return narrowest;
+  }
+  return accept({ resolved, possible, candidates, grooveShows: candidates.length === 0 });
+};
+
+/** Tails that hide the groove but whose sockets the cutter cannot enter. */
+const tightFront = (front: Result<Joint>, cutter: Cutter): Result<never> =>
+  refuse(...(front.ok ? checkRoom(front.value, cutter) : front.complaints));
+
+/** The front joint with one of the numbers of tails that hide the groove. */
+export const frontWith = (
+  resolved: ResolvedSpec,
+  spacing: Shared,
+  { tails, lowerHalfPin: lower }: Choice,
+): Result<Joint> =>
+  setOut({ ...resolved, halfPin: { ...resolved.halfPin, lower }, spacing: { ...spacing, tails } });

@@ -1,0 +1,56 @@
+import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
+import type { Joint } from '../joint/joint.ts';
+import { BUSH_ROOM, type Cutting } from './cutting.ts';
+import { type GuideBoard, guideBoard } from './guideBoard.ts';
+import { type Guided, guidedCut } from './guided.ts';
+import { checkStraight, defaultStraight } from './straightPasses.ts';
+
+/** How one corner is cut, and the guides to make for it. */
+export interface JointCut {
+  readonly guided: Guided;
+  /** One for each board; none where no bush is given. */
+  readonly guides: readonly GuideBoard[];
+}
+
+/**
+ * The passes and the guides for a joint that was laid out for a cutter.
+ * @param cutting one that `checkCutting` accepts
+ * @returns the cut, or which of the tools will not do for this joint; places start with `cutter`
+ */
+export const cutJoint = (joint: Joint, cutting: Cutting): Result<JointCut> => {
+  const { cutter, bush } = cutting;
+  const through = joint.kind === 'through';
+  const pinBush = through ? (cutting.pinBush ?? bush) : bush;
+  const straight = cutting.straight ?? straightFor(joint, cutting);
+  const wrong: Complaint[] = through ? checkStraight(joint, straight) : [];
+  if (wrong.length > 0) return refuse(...under(['cutter'], wrong));
+  const guided = guidedCut(joint, cutter, straight);
+  const guides: GuideBoard[] = [];
+  for (const [board, size] of [
+    ['tail', bush],
+    ['pin', pinBush],
+  ] as const) {
+    if (size === undefined) continue;
+    const guide = guideBoard(joint, cutter, guided, board, size);
+    if (guide.ok) guides.push(guide.value);
+    else wrong.push(...guide.complaints.map((each) => ownBush(each, board, joint, cutting)));
+  }
+  return wrong.length > 0 ? refuse(...under(['cutter'], wrong)) : accept({ guided, guides });
+};
+
+/** The straight cutter that is taken where none is named: one that passes the sockets, and its bush. */
+const straightFor = (joint: Joint, { cutter, pinBush }: Cutting): number =>
+  pinBush === undefined
+    ? defaultStraight(joint, cutter)
+    : Math.min(defaultStraight(joint, cutter), Math.max(1, Math.floor(pinBush - BUSH_ROOM)));
+
+/** A complaint about the bush, at the key of the bush that was used. */
+const ownBush = (
+  complaint: Complaint,
+  board: 'tail' | 'pin',
+  { kind }: Joint,
+  { pinBush }: Cutting,
+): Complaint =>
+  board === 'pin' && kind === 'through' && pinBush !== undefined
+    ? { ...complaint, at: ['pinBush'] }
+    : complaint;

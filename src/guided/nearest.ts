@@ -1,0 +1,44 @@
+import type { Complaint } from '../complaint.ts';
+import { withDefaults } from '../joint/defaults.ts';
+import type { Joint } from '../joint/joint.ts';
+import { meanPin, meanTail } from '../joint/proportion.ts';
+import type { JointSpec } from '../joint/spec.ts';
+import { mm, type Phrase, say } from '../units/phrase.ts';
+import { formatSlope } from '../units/slope.ts';
+import type { Cutter } from './cutter.ts';
+import { roundUp, withCutter } from './fitToCutter.ts';
+
+/** A wish with its depth cut down to what the cutter reaches and its pins widened to what it takes. */
+export const nearestWish = (wish: JointSpec, cutter: Cutter): JointSpec => {
+  const within: JointSpec =
+    withDefaults(wish).depth <= cutter.length
+      ? wish
+      : wish.kind === 'lapped'
+        ? { ...wish, lap: Math.ceil((wish.pinBoard - cutter.length) * 10) / 10 }
+        : { ...wish, pinBoard: Math.floor(cutter.length * 10) / 10 };
+  const fitted = withCutter(within, cutter);
+  return { ...fitted, pin: roundUp(fitted.pin ?? 0) };
+};
+
+/** The complaints, the first with the nearest layout as its hint, instead of its own hint or after it. */
+export const withNearest = (
+  complaints: readonly Complaint[],
+  nearest: Joint | undefined,
+  wish: JointSpec,
+  ownHint: 'kept' | 'replaced',
+): Complaint[] => {
+  const [first, ...rest] = complaints;
+  if (nearest === undefined || first === undefined) return [...complaints];
+  const works = say`the nearest layout that works: ${describe(nearest, wish)}`;
+  const hint = ownHint === 'kept' && first.hint !== undefined ? say`${first.hint}; ${works}` : works;
+  return [{ ...first, hint }, ...rest];
+};
+
+const describe = (joint: Joint, wish: JointSpec): Phrase => {
+  const { tails, slope, pinBoard, even, kind } = joint;
+  const count = `${tails.length} ${tails.length === 1 ? 'tail' : 'tails'} of ${even ? '' : 'on average '}`;
+  const pins = `${tails.length === 1 ? 'half ' : ''}pins of `;
+  const thinner = pinBoard.thickness < wish.pinBoard ? say`, pin board ${mm(pinBoard.thickness)}` : [];
+  const last = kind === 'lapped' ? say`, lap ${mm(pinBoard.lap)}` : thinner;
+  return say`${count}${mm(meanTail(joint))}, ${pins}${mm(meanPin(joint))}, slope ${formatSlope(slope)}${last}`;
+};

@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { cutJoint } from '../../src/guided/cutJoint.ts';
+import { guidePiece } from '../../src/guided/drawGuide.ts';
+import { guidesToMake } from '../../src/guided/guidesToMake.ts';
+import { CUTTER, cutOf, LAPPED } from './example.ts';
+
+const guidesOf = (width: number) => {
+  const cut = cutJoint(cutOf({ ...LAPPED, width }).joint, { cutter: CUTTER, bush: 16 });
+  return cut.ok ? cut.value.guides : [];
+};
+
+describe('guidesToMake', () => {
+  it('makes equal guides once, named for all their corners and filed under the first', () => {
+    const made = guidesToMake(
+      [
+        { item: 'Buttons front', stem: 'buttons-front', guides: guidesOf(120) },
+        { item: 'Cloth front', stem: 'cloth-front', guides: guidesOf(150) },
+        { item: 'Thread front', stem: 'thread-front', guides: guidesOf(120) },
+      ],
+      'mm',
+    );
+    expect(made.map(({ guide, titles }) => [guidePiece(guide, titles).name, titles.item])).toEqual([
+      ['buttons-front-guide-tails', 'Buttons front, Thread front'],
+      ['buttons-front-guide-pins', 'Buttons front, Thread front'],
+      ['cloth-front-guide-tails', 'Cloth front'],
+      ['cloth-front-guide-pins', 'Cloth front'],
+    ]);
+  });
+
+  it('makes none where no corner has any', () => {
+    expect(guidesToMake([{ item: 'Buttons front', stem: 'buttons-front', guides: [] }], 'mm')).toEqual([]);
+  });
+});

@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest';
+import { layOutForCutter } from '../../src/guided/layOutForCutter.ts';
+import { layOutWith, type Tooling } from '../../src/guided/layOutWith.ts';
+import { layOut } from '../../src/joint/layOut.ts';
+import { speak } from '../../src/units/phrase.ts';
+import { CUTTER, LAPPED } from './example.ts';
+
+const { pin: _, halfPin: __, ...FREE } = LAPPED;
+
+const told = (tooling: Tooling, spec = LAPPED): string[] => {
+  const result = layOutWith(spec, tooling);
+  return result.ok ? [] : result.complaints.map(({ at, says }) => `${at.join('.')}: ${speak(says, 'mm')}`);
+};
+
+describe('layOutWith', () => {
+  it('is hand work without tools, and within the limits of a cutter with one', () => {
+    expect(layOutWith(LAPPED, {})).toEqual(layOut(LAPPED));
+    expect(layOutWith(LAPPED, { cutter: CUTTER })).toEqual(layOutForCutter(LAPPED, CUTTER));
+  });
+
+  it("keeps a pitch with the cutter's least pin between", () => {
+    const joint = layOutWith(FREE, { cutter: CUTTER, pitch: 25.4 });
+    if (!joint.ok) throw new Error(JSON.stringify(joint.complaints));
+    const [first, second] = joint.value.tails;
+    expect((second?.tip[0] ?? 0) - (first?.tip[0] ?? 0)).toBeCloseTo(25.4, 9);
+    expect((second?.tip[0] ?? 0) - (first?.tip[1] ?? 0)).toBeCloseTo(
+      12.7 - 30 * Math.tan((8 * Math.PI) / 180),
+      9,
+    );
+  });
+
+  it('refuses a pitch whose tails the cutter cannot enter', () => {
+    expect(told({ cutter: CUTTER, pitch: 20 }, FREE)).toEqual([
+      'pitch: a pitch of 20 mm leaves tails of 11.52 mm beside pins of 8.48 mm; it must be 21.18 mm to 126.48 mm here',
+    ]);
+    // By hand a tail needs only its base of 3 mm and 15 / 8 on either side.
+    expect(told({ pitch: 20 }, FREE)).toEqual([]);
+  });
+
+  it('refuses a pin that the cutter would cut away, pitch or not', () => {
+    const narrow = { ...FREE, pin: 5 };
+    expect(told({ cutter: CUTTER }, narrow)[0]).toMatch(/^pin: /u);
+    expect(told({ cutter: CUTTER, pitch: 25.4 }, narrow)[0]).toMatch(/^pin: /u);
+  });
+
+  it('says what is wrong with a size before it speaks of the pitch', () => {
+    expect(told({ pitch: 25.4 }, { ...FREE, width: 0 })).toEqual([
+      "width: the boards' width is 0 mm; it must be 5 mm to 5000 mm",
+    ]);
+  });
+});
