@@ -75,6 +75,11 @@ const WRITERS: readonly {
     args: ({ out }) => ['season', SEASONS, '--out', out],
     tried: 2,
   },
+  {
+    name: 'page',
+    args: ({ out }) => ['page', '--out', join(out, 'page.html')],
+    tried: 2,
+  },
 ];
 
 /** Both folders that a run may write to. */
