@@ -26,7 +26,7 @@ export const addPage = (program: Command): void => {
     .option('--out <file>', 'where to write it', PAGE)
     .option('--open', 'open it in your browser')
     .option('--force', 'write over a file that halfpin did not make')
-    .addHelpText('after', '\nExamples:\n  halfpin page --open\n  halfpin page --out my-page.html\n')
+    .addHelpText('after', '\nExample:\n  halfpin page --out my-page.html\n')
     .action(async ({ out, open, force }: PageOptions) => {
       if (await isFolder(out))
         throw new Failure([`--out: ${out} is a folder; try ${join(out, PAGE)}`], WRONG_INPUT);

@@ -16,6 +16,7 @@ import { count, makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } f
 import { familyView } from './familyView.ts';
 import { files } from './files.ts';
 import { handlesOf } from './handles.ts';
+import { licencesDialog } from './licencesDialog.ts';
 import { messages } from './messages.ts';
 import { find, type Page } from './page.ts';
 import {
@@ -185,6 +186,7 @@ export const startApp = (): void => {
     redo: () => go(bringBack(session)),
     take: openTake,
     bench: () => openBench(selectedCorner(session).ref),
+    licences: licencesDialog(),
     ...files(page),
   };
   for (const [id, act] of Object.entries(actions)) find(id, HTMLButtonElement).addEventListener('click', act);

@@ -101,9 +101,32 @@ describe('the page', () => {
 
   it('is under 300 kB gzipped before it is asked for sheets', () => {
     const html = readFileSync('dist/halfpin.html', 'utf8');
-    const first = html.replace(/<script type="text\/plain".*?<\/script>/gsu, '');
+    const first = html.replace(/<script type="text\/plain" id="(?:press|font-\w+)">.*?<\/script>/gsu, '');
     expect(first.length).toBeLessThan(html.length / 2);
+    expect(first).toContain('id="packed-licences"');
     expect(gzipSync(first).length).toBeLessThan(300_000);
+  });
+
+  it('shows the licence of everything that is in it', async () => {
+    const page = await there.open();
+    await page.getByRole('button', { name: 'Licences' }).click();
+    const text = page.locator('#licences-text');
+    await text.filter({ hasText: 'Permission is hereby granted' }).waitFor();
+    const shown = (await text.textContent()) ?? '';
+    expect(shown.startsWith(readFileSync('LICENSE', 'utf8'))).toBe(true);
+    for (const name of [
+      '@fontsource/alegreya-sans',
+      'dejavu-fonts-ttf',
+      '@svgdotjs/svg.js',
+      'yaml',
+      'zod',
+      'pdfkit',
+    ])
+      expect(shown).toMatch(new RegExp(`^${name} \\d[\\d.]* \\(.+\\)\\n\\n\\S`, 'mu'));
+    expect(shown).toContain('SIL OPEN FONT LICENSE Version 1.1');
+    await page.keyboard.press('Escape');
+    expect(await text.isVisible()).toBe(false);
+    await page.context().close();
   });
 });
 
