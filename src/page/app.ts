@@ -15,7 +15,7 @@ import { editPlan } from './editPlan.ts';
 import { count, makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } from './edits.ts';
 import { familyView } from './familyView.ts';
 import { files } from './files.ts';
-import { handlesOf } from './handles.ts';
+import { type Handle, handlesOf } from './handles.ts';
 import { licencesDialog } from './licencesDialog.ts';
 import { messages } from './messages.ts';
 import { find, type Page } from './page.ts';
@@ -236,7 +236,19 @@ export const startApp = (): void => {
   });
   new ResizeObserver(measure).observe(find('corner', HTMLElement));
   measure();
+
+  // The first move of a hand would wait until the browser has compiled all that it sets going; moves made in thought, a
+  // moment after the page is seen, have that done before.
+  const rehearse = ([handle, ...others]: readonly Handle[]): void => {
+    if (handle === undefined) return;
+    drag(grab(session, handle), 1);
+    setTimeout(rehearse, REST, others);
+  };
+  setTimeout(() => rehearse(handlesOf(selectedCorner(session))), REST);
 };
+
+/** Between two moves that are made in thought, in ms: what the visitor does comes first. */
+const REST = 40;
 
 /** What a key with Ctrl or Cmd asks for; while one types, undo and redo are the field's own. */
 const shortcut = (event: KeyboardEvent, typing: boolean): string | undefined => {
