@@ -13,5 +13,7 @@ export default defineConfig({
     globalSetup: 'tests/built.ts',
     // What starts programs takes long on a machine that is busy with other things.
     testTimeout: 60_000,
+    // Much of the time goes by waiting for programs, so no core is kept free.
+    maxWorkers: '100%',
   },
 });

@@ -8,6 +8,7 @@ import { glueArea } from '../joint/settings.ts';
 import { printJson } from '../render/json.ts';
 import { formatLength, formatNumber, parseLength, type Unit } from '../units/length.ts';
 import type { CompareOptions } from './compare.ts';
+import { familySentence } from './familySentence.ts';
 import { fitTable } from './fitTable.ts';
 import { type JointOptions, readJointOptions } from './jointOptions.ts';
 import { adviceText, wrapText } from './jointText.ts';
@@ -127,10 +128,8 @@ const text = ({ units, family, rows, advice }: Comparison): string[] => [
     1,
   ),
   '',
-  ...wrapText(spreadSentence(family, units)),
+  ...wrapText(familySentence(family, units)),
   ...adviceText(advice, units),
 ];
 
 /** What is said of the set as a whole. */
-const spreadSentence = ({ target, spread }: Family, units: Unit): string =>
-  `The set keeps to tails of ${formatLength(target, units)}; its widest tail is ${spread.toFixed(2)} times its narrowest.`;

@@ -5,6 +5,7 @@ import { printJson } from '../render/json.ts';
 import { formatLength } from '../units/length.ts';
 import { speak } from '../units/phrase.ts';
 import { cautionText, cutText } from './cutText.ts';
+import { familySentence } from './familySentence.ts';
 import { addJointOptions, type JointOptions } from './jointOptions.ts';
 import { adviceText, jointText, wrapText } from './jointText.ts';
 import { loadWork, type Work } from './work.ts';
@@ -74,12 +75,7 @@ const layText = ({ units, set, joints, cutting, cuts }: Work): string[] => {
     ]),
     ...joints.map(({ name, joint }) => [...corner(name, joint), ...adviceText(joint.advice, units)]),
     ...(set.family
-      ? [
-          [
-            `The set keeps to tails of ${formatLength(set.family.target, units)}; its widest is ${set.family.spread.toFixed(2)} times its narrowest.`,
-            ...adviceText(set.advice, units),
-          ],
-        ]
+      ? [[...wrapText(familySentence(set.family, units)), ...adviceText(set.advice, units)]]
       : []),
     ...(cutting ? [cautionText(units)] : []),
   ].flatMap((block, i) => (i === 0 ? block : ['', ...block]));

@@ -2,7 +2,7 @@ import { accept, type Complaint, type Result, refuse, under } from '../complaint
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { printJson } from '../render/json.ts';
 import { formatLength, parseLength, quote, type Unit } from '../units/length.ts';
-import { mm, say, speak } from '../units/phrase.ts';
+import { atLeast, atMost, mm, say, speak } from '../units/phrase.ts';
 import { parseMaking } from '../wood/climate.ts';
 import { formatPercent, parseMoisture } from '../wood/moisture.ts';
 import { adviseMoisture, movement, parseCut, type SawnWood, widthCoefficient } from '../wood/movement.ts';
@@ -76,7 +76,7 @@ const readSize = (typed: string, unit: Unit): Result<number> => {
   if (!size.ok || (size.value >= SIZE.least && size.value <= SIZE.most)) return size;
   return refuse({
     at: [],
-    says: say`a board ${mm(size.value)} wide is out of range; it must be ${mm(SIZE.least)} to ${mm(SIZE.most)}`,
+    says: say`a board ${mm(size.value)} wide is out of range; it must be ${atLeast(SIZE.least)} to ${atMost(SIZE.most)}`,
   });
 };
 

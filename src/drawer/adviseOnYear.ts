@@ -1,5 +1,5 @@
 import { type Complaint, under } from '../complaint.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { adviseBottom } from '../wood/bottomSeason.ts';
 import { GAP_BAND } from '../wood/season.ts';
 import { bottomThroughYear, screwPlace } from './bottomDepth.ts';
@@ -24,13 +24,13 @@ export const adviseOnYear = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   if (tightest.verdict.startsWith('sticks'))
     advice.push({
       at: ['fit', 'top'],
-      says: say`when dampest, the gap above the ${board} is ${mm(tightest.gap.dampest)}, so the drawer will stick; it should be at least ${mm(GAP_BAND.least)}`,
+      says: say`when dampest, the gap above the ${board} is ${mm(tightest.gap.dampest)}, so the drawer will stick; it should be at least ${atLeast(GAP_BAND.least)}`,
       hint: say`auto, or ${mm(enough)}`,
     });
   if (front.verdict.endsWith('shows'))
     advice.push({
       at: ['fit', 'top'],
-      says: say`when driest, the gap above the front is ${mm(front.gap.driest)} and will show; it should be at most ${mm(GAP_BAND.most)}`,
+      says: say`when driest, the gap above the front is ${mm(front.gap.driest)} and will show; it should be at most ${atMost(GAP_BAND.most)}`,
       hint:
         front.gap.making > enough
           ? say`auto, or ${mm(enough)}`
@@ -39,7 +39,7 @@ export const adviseOnYear = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   if (beside.verdict === 'sticks')
     advice.push({
       at: ['fit', 'side'],
-      says: say`when dampest, the gap beside each side is ${mm(beside.gap.dampest)}, so the drawer will stick; it should be at least ${mm(BESIDE_BAND.least)}`,
+      says: say`when dampest, the gap beside each side is ${mm(beside.gap.dampest)}, so the drawer will stick; it should be at least ${atLeast(BESIDE_BAND.least)}`,
       hint: say`${mm(roundUp(beside.gap.making + BESIDE_BAND.least - beside.gap.dampest))}`,
     });
   return advice;

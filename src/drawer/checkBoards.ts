@@ -1,7 +1,7 @@
 import type { Complaint } from '../complaint.ts';
 import { DUST } from '../joint/dust.ts';
 import { WIDTH_RANGE } from '../joint/limits.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { LEAST_HELD, LEAST_INSIDE, LEAST_WALL } from './limits.ts';
 import type { Sizes } from './sizes.ts';
 import type { DrawerSpec } from './spec.ts';
@@ -38,32 +38,32 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
       at: ['groove', 'depth'],
       says:
         mostInSide <= mostInFront
-          ? say`the groove is ${mm(groove.depth)} deep; ${grooved.board}, ${mm(grooved.thickness)} thick, must keep ${mm(LEAST_WALL)} behind it, so it may be at most ${mm(Math.max(0, mostInSide))}`
+          ? say`the groove is ${mm(groove.depth)} deep; ${grooved.board}, ${mm(grooved.thickness)} thick, must keep ${mm(LEAST_WALL)} behind it, so it may be at most ${atMost(Math.max(0, mostInSide))}`
           : lap >= LEAST_WALL
-            ? say`the groove is ${mm(groove.depth)} deep; at the front's ends it must stay within the sockets, so it may be at most ${mm(Math.max(0, mostInFront))}`
-            : say`the groove is ${mm(groove.depth)} deep; the front, ${mm(stock.front.thickness)} thick, must keep ${mm(LEAST_WALL)} before it, so it may be at most ${mm(Math.max(0, mostInFront))}`,
-      ...(mostDepth > 0 ? { hint: say`${mm(mostDepth)}` } : {}),
+            ? say`the groove is ${mm(groove.depth)} deep; at the front's ends it must stay within the sockets, so it may be at most ${atMost(Math.max(0, mostInFront))}`
+            : say`the groove is ${mm(groove.depth)} deep; the front, ${mm(stock.front.thickness)} thick, must keep ${mm(LEAST_WALL)} before it, so it may be at most ${atMost(Math.max(0, mostInFront))}`,
+      ...(mostDepth > 0 ? { hint: say`${atMost(mostDepth)}` } : {}),
     });
   const mostSlack = groove.depth - LEAST_HELD;
   if (bottom.slack > mostSlack + DUST)
     wrong.push({
       at: ['bottom', 'slack'],
-      says: say`a slack of ${mm(bottom.slack)} at each side leaves too little of the bottom in grooves ${mm(groove.depth)} deep; at least ${mm(LEAST_HELD)} must be held`,
-      hint: mostSlack >= 0 ? say`at most ${mm(mostSlack)}` : say`a deeper groove`,
+      says: say`a slack of ${mm(bottom.slack)} at each side leaves too little of the bottom in grooves ${mm(groove.depth)} deep; at least ${atLeast(LEAST_HELD)} must be held`,
+      hint: mostSlack >= 0 ? say`at most ${atMost(mostSlack)}` : say`a deeper groove`,
     });
   if (stock.bottom.thickness > backFrom + DUST)
     wrong.push({
       at: ['stock', 'bottom', 'thickness'],
       says: say`the bottom is ${mm(stock.bottom.thickness)} thick and would hang below the sides: the groove's upper edge lies ${mm(backFrom)} up`,
-      hint: say`at most ${mm(backFrom)}, or a larger groove offset`,
+      hint: say`at most ${atMost(backFrom)}, or a larger groove offset`,
     });
   if (backHeight < WIDTH_RANGE.least - DUST)
     wrong.push({
       at: ['back', 'drop'],
-      says: say`no height is left for the back: of the sides' ${mm(height)} the groove takes ${mm(backFrom)} from below and the drop ${mm(backDrop)} from above; the back must be at least ${mm(WIDTH_RANGE.least)} high`,
+      says: say`no height is left for the back: of the sides' ${mm(height)} the groove takes ${mm(backFrom)} from below and the drop ${mm(backDrop)} from above; the back must be at least ${atLeast(WIDTH_RANGE.least)} high`,
       hint:
         backHeight + backDrop >= WIDTH_RANGE.least
-          ? say`a drop of at most ${mm(backHeight + backDrop - WIDTH_RANGE.least)}`
+          ? say`a drop of at most ${atMost(backHeight + backDrop - WIDTH_RANGE.least)}`
           : say`a smaller groove offset, or a higher drawer`,
     });
   if (slips !== undefined) {
@@ -71,15 +71,15 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
     if (slips.height < least - DUST || slips.height > height + DUST)
       wrong.push({
         at: ['bottom', 'slips', 'height'],
-        says: say`the slips are ${mm(slips.height)} high; above their groove they must keep ${mm(LEAST_WALL)}, and they may not rise above the sides, so it must be ${mm(least)} to ${mm(height)}`,
-        hint: say`${mm(least)}`,
+        says: say`the slips are ${mm(slips.height)} high; above their groove they must keep ${mm(LEAST_WALL)}, and they may not rise above the sides, so it must be ${atLeast(least)} to ${atMost(height)}`,
+        hint: say`${atLeast(least)}`,
       });
     const mostWidth = (inside.width - LEAST_INSIDE) / 2;
     if (slips.width > mostWidth + DUST)
       wrong.push({
         at: ['bottom', 'slips', 'width'],
-        says: say`slips ${mm(slips.width)} wide leave no width for the bottom between sides ${mm(inside.width)} apart; they may be at most ${mm(mostWidth)}`,
-        ...(mostWidth > 0 ? { hint: say`${mm(mostWidth)}` } : {}),
+        says: say`slips ${mm(slips.width)} wide leave no width for the bottom between sides ${mm(inside.width)} apart; they may be at most ${atMost(mostWidth)}`,
+        ...(mostWidth > 0 ? { hint: say`${atMost(mostWidth)}` } : {}),
       });
   }
   return wrong;

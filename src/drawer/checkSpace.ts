@@ -1,7 +1,7 @@
 import type { Complaint } from '../complaint.ts';
 import { DUST } from '../joint/dust.ts';
 import { WIDTH_RANGE } from '../joint/limits.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, mm, say } from '../units/phrase.ts';
 import { LEAST_INSIDE } from './limits.ts';
 import type { Sizes } from './sizes.ts';
 import type { DrawerSpec } from './spec.ts';
@@ -19,9 +19,9 @@ export const checkSpace = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
       at: [space.kind, key],
       says:
         space.kind === 'opening'
-          ? say`the opening's ${key} is ${mm(given)}; with the clearances and the boards it must be at least ${mm(least)}`
-          : say`the drawer's ${key} is ${mm(given)}; with its boards it must be at least ${mm(least)}`,
-      hint: say`${mm(least)}${space.kind === 'opening' ? ', or less clearance' : ''}`,
+          ? say`the opening's ${key} is ${mm(given)}; with the clearances and the boards it must be at least ${atLeast(least)}`
+          : say`the drawer's ${key} is ${mm(given)}; with its boards it must be at least ${atLeast(least)}`,
+      hint: say`${atLeast(least)}${space.kind === 'opening' ? ', or less clearance' : ''}`,
     });
   };
   tooSmall('width', sizes.width, 2 * sizes.wall + LEAST_INSIDE);

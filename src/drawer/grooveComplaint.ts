@@ -1,6 +1,6 @@
 import type { Complaint } from '../complaint.ts';
 import type { ResolvedSpec } from '../joint/defaults.ts';
-import { mm, type Phrase, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, type Phrase, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
 import { frontCorner } from './frontCorner.ts';
 import { grooveMiss, hidingChoices } from './groove.ts';
@@ -34,9 +34,12 @@ const hint = ({ offset, pin, slope }: Remedies, tails: number | undefined): Phra
   const help: Phrase[] = [];
   const useless: string[] = [];
   if (offset === undefined) useless.push('groove offset');
-  else help.push(say`a groove offset of at ${offset.bound} ${mm(offset.value)}`);
+  else
+    help.push(
+      say`a groove offset of at ${offset.bound} ${offset.bound === 'least' ? atLeast(offset.value) : atMost(offset.value)}`,
+    );
   if (pin === undefined) useless.push('pin width');
-  else help.push(say`a pin of at most ${mm(pin)}`);
+  else help.push(say`a pin of at most ${atMost(pin)}`);
   if (slope === undefined) useless.push('slope');
   else help.push(say`a slope of at most ${formatSlope(slope)}`);
   if (tails !== undefined) help.push(say`${tails} ${tails === 1 ? 'tail' : 'tails'}`);

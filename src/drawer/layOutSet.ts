@@ -5,7 +5,7 @@ import type { Joint } from '../joint/joint.ts';
 import { setOut } from '../joint/layOut.ts';
 import { meanTail } from '../joint/proportion.ts';
 import { quote } from '../units/length.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { advise } from './advise.ts';
 import { boardsOf } from './boards.ts';
 import { type Draft, draftDrawer } from './draft.ts';
@@ -142,7 +142,7 @@ const adviseOnTarget = (target: number, pin: number): Complaint[] => {
         {
           at: ['family', 'target'],
           says: say`tails of ${mm(target)} are not ${least} to ${most} times the set's pin of ${mm(pin)}`,
-          hint: say`${mm(least * pin)} to ${mm(most * pin)}`,
+          hint: say`${atLeast(least * pin)} to ${atMost(most * pin)}`,
         },
       ];
 };

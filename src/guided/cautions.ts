@@ -1,6 +1,6 @@
 import type { Complaint } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
-import { mm, type Phrase, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, type Phrase, say } from '../units/phrase.ts';
 import { type Cutter, diameterAt } from './cutter.ts';
 
 /** Where less than this of the cutting length is left above the wood, the neck comes close to it; in mm. */
@@ -15,13 +15,13 @@ export const adviseCutter = ({ depth }: Joint, cutter: Cutter): Complaint[] => {
     advice.push({
       at: ['cutter', 'length'],
       says: say`set ${mm(depth)} deep, the cutter has ${mm(length - depth)} of its cutting length to spare: a deeper setting after a trial joint may be more than it cuts`,
-      hint: say`a cutting length of at least ${mm(depth + SPARE_LENGTH)}`,
+      hint: say`a cutting length of at least ${atLeast(depth + SPARE_LENGTH)}`,
     });
   if (neck !== undefined && neck > atSurface)
     advice.push({
       at: ['cutter', 'neck'],
       says: say`a neck of ${mm(neck)} is wider than the cut at the surface (${mm(atSurface)}): it rubs as soon as it comes down to the wood, ${mm(length)} above the cutter's end`,
-      hint: say`a neck of at most ${mm(atSurface)}, or never a setting deeper than ${mm(length)}`,
+      hint: say`a neck of at most ${atMost(atSurface)}, or never a setting deeper than ${mm(length)}`,
     });
   return advice;
 };

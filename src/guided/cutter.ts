@@ -1,7 +1,7 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import { lengthOrNonsense } from '../joint/checkSizes.ts';
 import { DUST } from '../joint/dust.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { degrees, rise, SHALLOWEST_RUN, type Slope, STEEPEST_RUN, slopeOfDegrees } from '../units/slope.ts';
 
 /** A dovetail cutter: widest at its end, narrowing upward to its neck. Lengths in mm. */
@@ -44,7 +44,7 @@ export const checkCutter = (cutter: Cutter): Result<Cutter> => {
   if (!(diameter >= DIAMETER_RANGE.least - DUST && diameter <= DIAMETER_RANGE.most + DUST))
     wrong.push({
       at: ['diameter'],
-      says: say`the cutter's diameter is ${lengthOrNonsense(diameter)}; it must be ${mm(DIAMETER_RANGE.least)} to ${mm(DIAMETER_RANGE.most)}`,
+      says: say`the cutter's diameter is ${lengthOrNonsense(diameter)}; it must be ${atLeast(DIAMETER_RANGE.least)} to ${atMost(DIAMETER_RANGE.most)}`,
       hint: say`${mm(12.7)}`,
     });
   wrong.push(...checkAngle(angle));
@@ -59,14 +59,14 @@ export const checkCutter = (cutter: Cutter): Result<Cutter> => {
     const most = (diameter - LEAST_WAIST) / (2 * rise(cutterSlope(cutter)));
     wrong.push({
       at: ['length'],
-      says: say`a cutter of ${mm(diameter)} at ${angle} degrees runs to a point: its cutting length is ${mm(length)}, but may be at most ${mm(most)}`,
-      hint: say`${mm(Math.floor(most * 10) / 10)}`,
+      says: say`a cutter of ${mm(diameter)} at ${angle} degrees runs to a point: its cutting length is ${mm(length)}, but may be at most ${atMost(most)}`,
+      hint: say`${atMost(Math.floor(most * 10) / 10)}`,
     });
   }
   if (neck !== undefined && !(neck >= LEAST_WAIST - DUST && neck < diameter))
     wrong.push({
       at: ['neck'],
-      says: say`the cutter's neck is ${lengthOrNonsense(neck)}; it must be ${mm(LEAST_WAIST)} or more and less than the diameter, ${mm(diameter)}`,
+      says: say`the cutter's neck is ${lengthOrNonsense(neck)}; it must be ${atLeast(LEAST_WAIST)} or more and less than the diameter, ${mm(diameter)}`,
     });
   return wrong.length > 0 ? refuse(...wrong) : accept(cutter);
 };

@@ -1,7 +1,7 @@
 import type { Complaint } from '../complaint.ts';
 import { lengthOrNonsense } from '../joint/checkSizes.ts';
 import { DUST } from '../joint/dust.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, mm, say } from '../units/phrase.ts';
 import { type Cutter, checkCutter } from './cutter.ts';
 
 /** What a maker cuts with. Lengths in mm. */
@@ -51,7 +51,7 @@ export const checkBush = (
     : [
         {
           at: [at],
-          says: say`the guide bush is ${lengthOrNonsense(bush)} outside; the ${cutter} cutter of ${mm(diameter)} must pass through it, so it must be ${mm(diameter)} or more`,
+          says: say`the guide bush is ${lengthOrNonsense(bush)} outside; the ${cutter} cutter of ${mm(diameter)} must pass through it, so it must be ${atLeast(diameter)} or more`,
           hint: say`${mm(Math.ceil(diameter) + BUSH_ROOM)}`,
         },
       ];

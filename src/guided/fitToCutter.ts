@@ -3,7 +3,7 @@ import { checkSizes } from '../joint/checkSizes.ts';
 import { withDefaults } from '../joint/defaults.ts';
 import { DUST } from '../joint/dust.ts';
 import type { JointSpec } from '../joint/spec.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { degrees, formatSlope } from '../units/slope.ts';
 import { type Cutter, cutterSlope, diameterAt, leastPin } from './cutter.ts';
 
@@ -61,8 +61,8 @@ const checkReach = (wish: JointSpec, { length }: Cutter, depth: number): Complai
           says: say`the cutter cuts ${mm(length)} deep; the joint is ${mm(depth)} deep`,
           hint:
             wish.kind === 'lapped'
-              ? say`a cutting length of at least ${mm(depth)}, or a lap of at least ${mm(wish.pinBoard - length)}`
-              : say`a cutting length of at least ${mm(depth)}, or a pin board of at most ${mm(length)}`,
+              ? say`a cutting length of at least ${atLeast(depth)}, or a lap of at least ${atLeast(wish.pinBoard - length)}`
+              : say`a cutting length of at least ${atLeast(depth)}, or a pin board of at most ${atMost(length)}`,
         },
       ];
 
@@ -74,7 +74,7 @@ const checkPins = ({ pin, spacing }: JointSpec, least: number): Complaint[] => {
           {
             at,
             says: say`${what} is ${mm(value)} at its narrow end; at this depth the cutter takes ${mm(least)}, so it may not be less`,
-            hint: say`${mm(roundUp(least))}, or a cutter of smaller diameter`,
+            hint: say`${atLeast(roundUp(least))}, or a cutter of smaller diameter`,
           },
         ];
   return [
@@ -97,7 +97,7 @@ const checkRound = (cutter: Cutter, depth: number, length: number): Complaint[] 
         {
           at: ['cutter', 'diameter'],
           says: say`the cutter's round of ${mm(radius)} takes all of a socket ${mm(length)} long`,
-          hint: say`a diameter of at most ${mm(Math.floor((cutter.diameter - 2 * radius + length) * 10) / 10)}, or a thicker tail board`,
+          hint: say`a diameter of at most ${atMost(Math.floor((cutter.diameter - 2 * radius + length) * 10) / 10)}, or a thicker tail board`,
         },
       ];
 };

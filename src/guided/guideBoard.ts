@@ -3,7 +3,7 @@ import type { Path } from '../drawing/drawing.ts';
 import type { Outline } from '../drawing/outline.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Interval, Joint } from '../joint/joint.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import type { Cutter } from './cutter.ts';
 import { checkBush } from './cutting.ts';
 import type { Guided } from './guided.ts';
@@ -192,8 +192,9 @@ const checkFingers = (
   return [
     {
       at: ['bush'],
-      says: say`a guide bush of ${mm(bush)} leaves a finger of ${mm(Math.max(0, narrowest))} between two slots for the ${board}s; it must be ${mm(LEAST_FINGER)} or more`,
-      hint: bush - lacking >= diameter ? say`a bush of at most ${mm(bush - lacking)}, or ${wider}` : wider,
+      says: say`a guide bush of ${mm(bush)} leaves a finger of ${mm(Math.max(0, narrowest))} between two slots for the ${board}s; it must be ${atLeast(LEAST_FINGER)} or more`,
+      hint:
+        bush - lacking >= diameter ? say`a bush of at most ${atMost(bush - lacking)}, or ${wider}` : wider,
     },
   ];
 };

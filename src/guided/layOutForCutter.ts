@@ -3,7 +3,7 @@ import type { Joint } from '../joint/joint.ts';
 import { layOut } from '../joint/layOut.ts';
 import { LEAST_BASE } from '../joint/limits.ts';
 import type { JointKind, JointSpec, Spacing } from '../joint/spec.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, mm, say } from '../units/phrase.ts';
 import { adviseCutter } from './cautions.ts';
 import type { Cutter } from './cutter.ts';
 import { fitToCutter, SAME_WIDTH } from './fitToCutter.ts';
@@ -45,7 +45,7 @@ export const checkRoom = ({ kind, tails, even }: Joint, cutter: Cutter): Complai
   );
   return (even ? narrow.slice(0, 1) : narrow).map(({ i, width }) => ({
     at: even ? ['tails'] : ['tails', i],
-    says: say`${even ? 'a tail' : `tail ${i + 1}`} is ${mm(width)} at its tip; the cutter of ${mm(diameter)} cannot enter its socket, so it must be ${mm(diameter)} or more`,
+    says: say`${even ? 'a tail' : `tail ${i + 1}`} is ${mm(width)} at its tip; the cutter of ${mm(diameter)} cannot enter its socket, so it must be ${atLeast(diameter)} or more`,
     hint: say`fewer and wider tails, or a cutter of smaller diameter`,
   }));
 };

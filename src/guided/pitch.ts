@@ -5,7 +5,7 @@ import { DUST } from '../joint/dust.ts';
 import { LEAST_PIN } from '../joint/limits.ts';
 import { leastTip } from '../joint/spacing.ts';
 import type { JointSpec } from '../joint/spec.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 
 /**
  * A wish spaced as a machine spaces it: tails and pins at a fixed pitch, from the middle of one pin to that of the next,
@@ -26,7 +26,7 @@ export const atPitch = (wish: JointSpec, pitch: number, entry = 0): Result<Joint
   if (!(tip >= least - DUST && pitch <= most + DUST))
     return refuse({
       at: ['pitch'],
-      says: say`a pitch of ${mm(pitch)} leaves tails of ${mm(Math.max(0, tip))} beside pins of ${mm(pin)}; it must be ${mm(least + pin)} to ${mm(most)} here`,
+      says: say`a pitch of ${mm(pitch)} leaves tails of ${mm(Math.max(0, tip))} beside pins of ${mm(pin)}; it must be ${atLeast(least + pin)} to ${atMost(most)} here`,
       hint: say`a wider pitch, or narrower pins`,
     });
   // Every tail more takes half a pitch from either half pin.

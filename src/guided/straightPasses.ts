@@ -1,7 +1,7 @@
 import type { Complaint } from '../complaint.ts';
 import { lengthOrNonsense } from '../joint/checkSizes.ts';
 import type { Joint } from '../joint/joint.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, atMost, say } from '../units/phrase.ts';
 import { rise } from '../units/slope.ts';
 import type { Cutter } from './cutter.ts';
 import { evenCentres, STEP } from './passes.ts';
@@ -34,8 +34,8 @@ export const checkStraight = (joint: Joint, diameter: number): Complaint[] => {
     : [
         {
           at: ['straight'],
-          says: say`the straight cutter is ${lengthOrNonsense(diameter)}; to pass the narrowest socket it must be ${mm(LEAST_STRAIGHT)} to ${mm(most)}`,
-          hint: say`${mm(Math.floor(most * 10) / 10)}`,
+          says: say`the straight cutter is ${lengthOrNonsense(diameter)}; to pass the narrowest socket it must be ${atLeast(LEAST_STRAIGHT)} to ${atMost(most)}`,
+          hint: say`${atMost(Math.floor(most * 10) / 10)}`,
         },
       ];
 };

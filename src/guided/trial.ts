@@ -2,7 +2,7 @@ import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import { lengthOrNonsense } from '../joint/checkSizes.ts';
 import { DUST } from '../joint/dust.ts';
 import { LEAST_LAP } from '../joint/limits.ts';
-import { mm, type Phrase, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, type Phrase, say } from '../units/phrase.ts';
 import { type Slope, slopeOfDegrees } from '../units/slope.ts';
 import { correction } from './correction.ts';
 import { checkAngle } from './cutter.ts';
@@ -112,7 +112,7 @@ const adviseDepth = ({ length, pinBoard }: OneCutterSetting, depth: number): Com
   if (pinBoard !== undefined && depth > pinBoard - LEAST_LAP + DUST)
     advice.push({
       at: ['depth'],
-      says: say`${mm(depth)} leaves a lap of ${mm(Math.max(0, pinBoard - depth))} of a pin board of ${mm(pinBoard)}; it must be at least ${mm(LEAST_LAP)}`,
+      says: say`${mm(depth)} leaves a lap of ${mm(Math.max(0, pinBoard - depth))} of a pin board of ${mm(pinBoard)}; it must be at least ${atLeast(LEAST_LAP)}`,
       hint: say`a thicker pin board, or a cutter with another angle`,
     });
   return advice;
@@ -176,7 +176,7 @@ const checkDepth = (depth: number): Complaint[] =>
     : [
         {
           at: ['depth'],
-          says: say`the depth is ${lengthOrNonsense(depth)}; it must be more than ${mm(0)} and at most ${mm(MOST_DEPTH)}`,
+          says: say`the depth is ${lengthOrNonsense(depth)}; it must be more than ${mm(0)} and at most ${atMost(MOST_DEPTH)}`,
         },
       ];
 
@@ -188,7 +188,7 @@ const checkMeasured = (measured: Measured): Complaint[] => {
       : [
           {
             at: [at],
-            says: say`${what} is ${lengthOrNonsense(value)}; what a trial can correct is ${mm(least)} to ${mm(MOST_MEASURED)}`,
+            says: say`${what} is ${lengthOrNonsense(value)}; what a trial can correct is ${atLeast(least)} to ${atMost(MOST_MEASURED)}`,
             hint: say`setting out and cutting the trial again`,
           },
         ];

@@ -1,5 +1,5 @@
 import type { Complaint } from '../complaint.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, mm, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import { DUST } from './dust.ts';
@@ -29,7 +29,7 @@ export const advise = (
     advice.push({
       at: ['pin'],
       says: say`the narrowest pin is ${mm(narrowest)}, less than the narrowest chisel (${mm(chisel)})`,
-      hint: say`pins of at least ${mm(chisel)}, or a narrower chisel`,
+      hint: say`pins of at least ${atLeast(chisel)}, or a narrower chisel`,
     });
   const widest = Math.max(...tips);
   if (widest > WIDE_TAIL_IN_PINS * pin + DUST)

@@ -1,5 +1,5 @@
 import type { Complaint, Place } from '../complaint.ts';
-import { mm, type Phrase, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, type Phrase, say } from '../units/phrase.ts';
 import { formatSlope, SHALLOWEST_RUN, STEEPEST_RUN } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import { DUST } from './dust.ts';
@@ -22,7 +22,7 @@ export const within = (at: Place, what: string, value: number | undefined, range
     : [
         {
           at,
-          says: say`${what} is ${lengthOrNonsense(value)}; it must be ${mm(range.least)} to ${mm(range.most)}`,
+          says: say`${what} is ${lengthOrNonsense(value)}; it must be ${atLeast(range.least)} to ${atMost(range.most)}`,
         },
       ];
 
@@ -61,7 +61,7 @@ export const checkSizes = (wish: JointSpec, { lap }: ResolvedSpec): Complaint[] 
   if (sound && pinBoard < LEAST_LAP + LEAST_SOCKET - DUST)
     wrong.push({
       at: ['pinBoard'],
-      says: say`the pin board is ${mm(pinBoard)} thick; a lapped joint needs at least ${mm(LEAST_LAP + LEAST_SOCKET)}`,
+      says: say`the pin board is ${mm(pinBoard)} thick; a lapped joint needs at least ${atLeast(LEAST_LAP + LEAST_SOCKET)}`,
       hint: say`a through joint`,
     });
   else

@@ -1,5 +1,5 @@
 import type { Complaint } from '../complaint.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, atMost, say } from '../units/phrase.ts';
 import { lengthOrNonsense, lies, within } from './checkSizes.ts';
 import * as limits from './limits.ts';
 import type { Spacing } from './spec.ts';
@@ -47,7 +47,7 @@ const checkList = ({ tails, pins }: Listed, leastTip: number): Complaint[] => {
     if (!lies(tip, tipRange))
       wrong.push({
         at: ['tails', i],
-        says: say`tail ${i + 1} is ${lengthOrNonsense(tip)} at its tip; it must be ${mm(leastTip)} to ${mm(tipRange.most)}, for a base of at least ${mm(limits.LEAST_BASE)}`,
+        says: say`tail ${i + 1} is ${lengthOrNonsense(tip)} at its tip; it must be ${atLeast(leastTip)} to ${atMost(tipRange.most)}, for a base of at least ${atLeast(limits.LEAST_BASE)}`,
       });
   });
   pins?.forEach((pin, i) => {

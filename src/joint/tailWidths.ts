@@ -1,5 +1,5 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, mm, say } from '../units/phrase.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import type { Count } from './joint.ts';
 import * as limits from './limits.ts';
@@ -48,7 +48,7 @@ const noRoom = (spec: ResolvedSpec): Complaint => {
 
 const tooMany = (spec: ResolvedSpec, tails: number, most: number): Complaint => ({
   at: ['tails'],
-  says: say`${tails} tails are too many for ${mm(spec.width)}: each base must be at least ${mm(limits.LEAST_BASE)}, so there may be 1 to ${most}`,
+  says: say`${tails} tails are too many for ${mm(spec.width)}: each base must be at least ${atLeast(limits.LEAST_BASE)}, so there may be 1 to ${most}`,
   hint: say`${chooseTails(spec, most)}`,
 });
 

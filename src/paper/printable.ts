@@ -1,6 +1,6 @@
 import type { Complaint } from '../complaint.ts';
 import type { Box } from '../drawing/drawing.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { type PrinterError, undo } from './correction.ts';
 
 /** Width and height in mm. */
@@ -22,7 +22,7 @@ export const checkMargin = (margin: number): Complaint[] =>
     : [
         {
           at: [],
-          says: say`the margin is ${mm(margin)}; it must be ${mm(MARGIN_RANGE.least)} to ${mm(MARGIN_RANGE.most)}`,
+          says: say`the margin is ${mm(margin)}; it must be ${atLeast(MARGIN_RANGE.least)} to ${atMost(MARGIN_RANGE.most)}`,
           hint: say`${mm(DEFAULT_MARGIN)}`,
         },
       ];

@@ -3,7 +3,7 @@ import { type Affine, compose, translation } from '../drawing/affine.ts';
 import type { Box, Drawing } from '../drawing/drawing.ts';
 import type { Page } from '../drawing/page.ts';
 import type { Unit } from '../units/length.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, mm, say } from '../units/phrase.ts';
 import { type Correction, correctPage } from './correction.ts';
 import { drawFrame, printableHeightFor, usableBox } from './frame.ts';
 import { type Place, pack } from './pack.ts';
@@ -16,8 +16,15 @@ import { drawPart, joinCount, type Part, partsOf } from './tile.ts';
 /** The numbers of the pages that each piece is on, by its name; the first page is 1. */
 export type PagesOfPieces = ReadonlyMap<string, readonly number[]>;
 
-/** Pages that go before the pieces. Each is drawn from 0, 0 within the area given, once the pieces' pages are known. */
-export type LeadingPages = (area: Size) => readonly ((pagesOf: PagesOfPieces) => Drawing)[];
+/** Some pages that belong together, each drawn from 0, 0 within the area they were set out for. */
+export interface PageRun {
+  readonly count: number;
+  /** Draws them anew, so that they need not be held: what belongs to one run is in memory at once. */
+  draw(pagesOf: PagesOfPieces): readonly Drawing[];
+}
+
+/** Pages that go before the pieces, drawn once the pieces' pages are known. */
+export type LeadingPages = (area: Size) => readonly PageRun[];
 
 /** What to lay on pages, and how. */
 export interface Layout {
@@ -81,7 +88,7 @@ const LEAST_WIDTH = 40;
 
 const tooNarrow = ({ name }: Paper, { width }: Size): Complaint => ({
   at: ['paper'],
-  says: say`${name} leaves ${mm(Math.max(0, width))} across to draw on, once the printer's lean is put right over its whole length; it must be ${mm(LEAST_WIDTH)} or more`,
+  says: say`${name} leaves ${mm(Math.max(0, width))} across to draw on, once the printer's lean is put right over its whole length; it must be ${atLeast(LEAST_WIDTH)} or more`,
   hint: say`sheets instead of a roll, or a wider roll`,
 });
 
@@ -123,6 +130,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
 
   const front = leadingArea(paper, area);
   const leaders = leading(front);
+  const leadingCount = leaders.reduce((sum, { count }) => sum + count, 0);
   const leastOverhang = Math.min(...pieces.map(({ overhang }) => overhang));
   const gap = Math.max(LEAST_GAP, CUT_MARGIN - 2 * leastOverhang);
   const places = pack(
@@ -139,7 +147,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
     if (place === undefined) return;
     const { page } = place;
     byPage[page] = [...(byPage[page] ?? []), { part, place }];
-    const number = leaders.length + page + 1;
+    const number = leadingCount + page + 1;
     const numbers = pagesOf.get(part.piece.name) ?? [];
     if (!numbers.includes(number))
       pagesOf.set(
@@ -147,7 +155,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
         [...numbers, number].sort((a, b) => a - b),
       );
   });
-  const count = leaders.length + byPage.length;
+  const count = leadingCount + byPage.length;
 
   const framed = (number: number, height: number, drawings: Page['placed']): Page => {
     const size = {
@@ -188,10 +196,11 @@ export const layPages = (layout: Layout): Result<Sheets> => {
         if (last?.piece !== piece) last = { piece, whole: piece.draw(splits) };
         return last.whole;
       };
-      for (const draw of leaders) {
-        number += 1;
-        yield framed(number, front.height, [{ drawing: draw(pagesOf), at: translation(0, 0) }]);
-      }
+      for (const run of leaders)
+        for (const drawing of run.draw(pagesOf)) {
+          number += 1;
+          yield framed(number, front.height, [{ drawing, at: translation(0, 0) }]);
+        }
       for (const content of byPage) {
         number += 1;
         const bottom = paper.roll

@@ -1,6 +1,6 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import { MM_PER_INCH, parseLength, quote } from '../units/length.ts';
-import { mm, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 
 /** Paper as it lies in the printer, in mm. */
 export interface Paper {
@@ -100,7 +100,7 @@ const checkSide = (side: string, value: number): Complaint[] =>
     : [
         {
           at: [],
-          says: say`the paper's ${side} is ${mm(value)}; it must be ${mm(SIDE_RANGE.least)} to ${mm(SIDE_RANGE.most)}`,
+          says: say`the paper's ${side} is ${mm(value)}; it must be ${atLeast(SIDE_RANGE.least)} to ${atMost(SIDE_RANGE.most)}`,
           hint: say`A4, 610x914 or 24x36in`,
         },
       ];

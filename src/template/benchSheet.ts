@@ -33,6 +33,13 @@ const PICTURE = { low: 10, high: 16 };
 /** The least height of a sketch, in ems of text. */
 const SKETCH = 24;
 
+/** A drawer's sheet, set out but not held: it is drawn whenever it is asked for, so that a set of any size takes the memory of one. */
+export interface BenchSheet {
+  /** How many pages it takes. */
+  readonly count: number;
+  draw(): Drawing[];
+}
+
 /**
  * What to work a drawer from, at the bench: a dimensioned sketch, its parts, the settings, the order of work.
  * @param parts the drawer's own
@@ -42,18 +49,23 @@ export const benchSheet = (
   drawer: Drawer,
   parts: readonly Part[],
   { units, area }: BenchSheetWish,
-): Drawing[] => {
-  const sheetAt = (times: number, picture = PICTURE.low) =>
+): BenchSheet => {
+  const sheetAt = (times: number, picture: number) =>
     sheet(drawer, parts, units, typeSizes(times), area, picture);
-  let best: Drawing[] | undefined;
+  let best: number | undefined;
   // What fits in one size fits in every smaller one.
   for (let [from, to] = [0, TIMES.length]; from < to; ) {
     const middle = Math.floor((from + to) / 2);
-    const pages = sheetAt(TIMES[middle] ?? 1);
-    if (pages.length === 1) [best, to] = [pages, middle];
+    const times = TIMES[middle] ?? 1;
+    if (sheetAt(times, PICTURE.low).length === 1) [best, to] = [times, middle];
     else from = middle + 1;
   }
-  return best ?? sheetAt(1, PICTURE.high);
+  if (best === undefined) {
+    const draw = () => sheetAt(1, PICTURE.high);
+    return { count: draw().length, draw };
+  }
+  const times = best;
+  return { count: 1, draw: () => sheetAt(times, PICTURE.low) };
 };
 
 const sheet = (

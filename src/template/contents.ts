@@ -4,7 +4,7 @@ import { reduce } from '../drawing/reduce.ts';
 import { words } from '../drawing/words.ts';
 import { fitText } from '../paper/fitText.ts';
 import type { Size } from '../paper/printable.ts';
-import type { PagesOfPieces } from '../paper/sheets.ts';
+import type { PageRun, PagesOfPieces } from '../paper/sheets.ts';
 import { SMALL } from './lettering.ts';
 import type { TemplatePiece } from './wrap.ts';
 
@@ -14,16 +14,14 @@ const HEAD = 16;
 const TITLE = 6;
 const LINE = 4.6;
 
-/** Pages of a contents list, each drawn once it is known on which pages the pieces lie. */
-export type ContentsPage = (pagesOf: PagesOfPieces) => Drawing;
-
 /** The contents pages: every piece as a small picture, with what it is, how often it is made, and its page. */
-export const contents = (title: string, pieces: readonly TemplatePiece[], area: Size): ContentsPage[] => {
+export const contents = (title: string, pieces: readonly TemplatePiece[], area: Size): PageRun => {
   const { width, height } = area;
   const columns = Math.max(1, Math.floor(width / CELL.width));
   const held = columns * Math.max(1, Math.floor((height - HEAD) / CELL.height));
   const widest = widestByHeight(pieces);
-  return Array.from({ length: Math.ceil(pieces.length / held) }, (_, sheet) => (pagesOf) => ({
+  const count = Math.ceil(pieces.length / held);
+  const page = (sheet: number, pagesOf: PagesOfPieces): Drawing => ({
     box: { x0: 0, y0: 0, x1: width, y1: height },
     marks: [
       words(fitText([title], width, TITLE, 'bold'), [0, height - TITLE], TITLE, { weight: 'bold' }),
@@ -41,7 +39,8 @@ export const contents = (title: string, pieces: readonly TemplatePiece[], area: 
         }),
       ),
     ],
-  }));
+  });
+  return { count, draw: (pagesOf) => Array.from({ length: count }, (_, sheet) => page(sheet, pagesOf)) };
 };
 
 const HOW = [

@@ -52,7 +52,8 @@ export const setLayouts = (
   wish: SheetWish,
 ): SetLayout[] => {
   const { drawers, family, units, guides = [] } = work;
-  const leading: LeadingPages = pieces.length > FEW ? (area) => contents(wish.title, pieces, area) : () => [];
+  const leading: LeadingPages =
+    pieces.length > FEW ? (area) => [contents(wish.title, pieces, area)] : () => [];
   const toCut: SetLayout[] = [
     { name: 'templates', layout: layoutOf(units, wish, leading, pieces) },
     ...(guides.length > 0
@@ -65,10 +66,10 @@ export const setLayouts = (
     ...toCut,
     {
       name: 'bench',
-      layout: layoutOf(
-        units,
-        wish,
-        asLeading((area) => benchSheets(work, area)),
+      layout: layoutOf(units, wish, (area) =>
+        drawers.map((drawer) =>
+          benchSheet(drawer, parts({ drawers: [drawer], advice: [] }), { units, area }),
+        ),
       ),
     },
     { name: 'comparison', layout: comparisonLayout(rows, family, units, wish) },
@@ -114,8 +115,7 @@ const layoutOf = (
 /** Sheets that lead to no pieces. */
 const asLeading =
   (draw: (area: Size) => readonly Drawing[]): LeadingPages =>
-  (area) =>
-    draw(area).map((drawing) => () => drawing);
-
-const benchSheets = ({ drawers, units }: SheetWork, area: Size): Drawing[] =>
-  drawers.flatMap((drawer) => benchSheet(drawer, parts({ drawers: [drawer], advice: [] }), { units, area }));
+  (area) => {
+    const pages = draw(area);
+    return [{ count: pages.length, draw: () => pages }];
+  };

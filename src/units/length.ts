@@ -81,6 +81,15 @@ const MARKS_PER_INCH = 64;
 /** In inches; longer than any rule, so that no marks are counted. */
 const PAST_ALL_RULES = 1e6;
 
+/** The mark of an inch rule next to a length, above or below it, or at it; all in mm. */
+export const markInches = (value: number, side: 'above' | 'below'): number => {
+  const marks = (value / MM_PER_INCH) * MARKS_PER_INCH;
+  // What floats leave behind does not count as past a mark.
+  const mark = side === 'above' ? Math.ceil(marks - 1e-6) : Math.floor(marks + 1e-6);
+  // Less than the first mark can only be told as it is.
+  return mark === 0 ? value : (mark / MARKS_PER_INCH) * MM_PER_INCH;
+};
+
 const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
 
 /**

@@ -1,8 +1,10 @@
-import { formatLength, type Unit } from './length.ts';
+import { formatLength, markInches, type Unit } from './length.ts';
 
 /** A length inside a sentence, in mm, whose unit is chosen when the sentence is shown. */
 export interface LengthWord {
   readonly mm: number;
+  /** Of a bound: the side of it on which a length is right. */
+  readonly right?: 'above' | 'below';
 }
 
 /** A sentence about lengths that does not yet know in which unit the user reads. */
@@ -10,6 +12,12 @@ export type Phrase = readonly (string | LengthWord)[];
 
 /** A length for a phrase, in mm. */
 export const mm = (value: number): LengthWord => ({ mm: value });
+
+/** The least that a length may be, in mm. In inches it is told as the first mark of a rule that is not less, to be typed as it is. */
+export const atLeast = (value: number): LengthWord => ({ mm: value, right: 'above' });
+
+/** The most that a length may be, in mm; in inches, the last mark of a rule that is not more. */
+export const atMost = (value: number): LengthWord => ({ mm: value, right: 'below' });
 
 /**
  * Writes a phrase: say`the lap is ${mm(2)}`. Numbers and strings are put in as they are; phrases are put in whole.
@@ -27,4 +35,7 @@ export const say = (
 
 /** The phrase as text, lengths with their unit. */
 export const speak = (phrase: Phrase, unit: Unit): string =>
-  phrase.map((word) => (typeof word === 'string' ? word : formatLength(word.mm, unit))).join('');
+  phrase.map((word) => (typeof word === 'string' ? word : formatLength(shown(word, unit), unit))).join('');
+
+const shown = ({ mm: value, right }: LengthWord, unit: Unit): number =>
+  unit === 'mm' || right === undefined ? value : markInches(value, right);

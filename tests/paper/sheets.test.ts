@@ -90,16 +90,18 @@ describe('pages', () => {
     const found: (readonly number[] | undefined)[] = [];
     const sheets = lay(chest, {
       leading: ({ width, height }) =>
-        [1, 2, 3].map(() => (pagesOf) => {
-          found.push(pagesOf.get('cloth-left'));
-          return blank(width, height);
-        }),
+        [2, 1].map((count) => ({
+          count,
+          draw: (pagesOf) => {
+            found.push(pagesOf.get('cloth-left'));
+            return Array.from({ length: count }, () => blank(width, height));
+          },
+        })),
     });
     expect(sheets.count).toBe(5);
     const pages = [...sheets.pages()];
     expect(pages.length).toBe(5);
     expect(found).toEqual([
-      [4, 5],
       [4, 5],
       [4, 5],
     ]);

@@ -11,7 +11,7 @@ import { sheetFaults, textsOf, wordsOf } from './sheetFaults.ts';
 const sheet = (spec: DrawerSpec, units: Unit = 'mm', area: Size = AREAS.A4) => {
   const found = made(spec);
   if (found === undefined) throw new Error('this drawer can be made');
-  return benchSheet(found.drawer, found.parts, { units, area });
+  return benchSheet(found.drawer, found.parts, { units, area }).draw();
 };
 
 const words = (spec: DrawerSpec, units: Unit = 'mm') => sheet(spec, units).map(wordsOf).join(' ');
@@ -132,7 +132,7 @@ describe('a bench sheet', () => {
         fc.constantFrom<Unit>('mm', 'in'),
         fc.constantFrom(...Object.values(AREAS)),
         ({ drawer: drawn, parts }, units, area) => {
-          const pages = benchSheet(drawn, parts, { units, area });
+          const pages = benchSheet(drawn, parts, { units, area }).draw();
           expect(pages.flatMap(sheetFaults)).toEqual([]);
           for (const { size } of pages.flatMap(textsOf)) expect(size).toBeGreaterThanOrEqual(3.3);
           const text = pages.map(wordsOf).join(' ').replaceAll('\u00A0', ' ');

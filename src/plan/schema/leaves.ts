@@ -3,7 +3,7 @@ import type { Complaint, Place, Result } from '../../complaint.ts';
 import { checkAngle } from '../../guided/cutter.ts';
 import { parseLength, type Unit } from '../../units/length.ts';
 import { LONGEST_NAME, parseName } from '../../units/name.ts';
-import { mm, type Phrase, say } from '../../units/phrase.ts';
+import { atLeast, atMost, mm, type Phrase, say } from '../../units/phrase.ts';
 import { parseSlope } from '../../units/slope.ts';
 import type { Range } from './ranges.ts';
 
@@ -53,7 +53,11 @@ export const lengths =
         if (!read.ok) return complain(sink, given, read.complaints[0] ?? { says: say`this is not a length` });
         const { value } = read;
         if (value >= least && value <= most) return value;
-        return complain(sink, given, outside(say`${mm(value)}`, say`${mm(least)}`, say`${mm(most)}`));
+        return complain(
+          sink,
+          given,
+          outside(say`${mm(value)}`, say`${atLeast(least)}`, say`${atMost(most)}`),
+        );
       });
 
 /** A bare number written as text, as it should be: without its quotes. */
