@@ -1,5 +1,4 @@
 import { accept, type Complaint, type Result } from '../complaint.ts';
-import { layOutPlan } from '../plan/layOutPlan.ts';
 import { formatPlanComplaint } from '../plan/planComplaint.ts';
 import { sentence } from '../sentence.ts';
 import { formatLength, quote, type Unit } from '../units/length.ts';
@@ -38,7 +37,7 @@ import {
 import { keep, kept } from './storage.ts';
 import { takeDialog } from './takeDialog.ts';
 import { textPanel } from './textPanel.ts';
-import { type Snapshot, snapshot } from './work.ts';
+import { make, type Snapshot, snapshot } from './work.ts';
 
 /** Put in by the build: the plan that a first visitor sees. */
 declare const HALFPIN_EXAMPLE: string;
@@ -105,11 +104,11 @@ export const startApp = (): void => {
     now: () => session.now,
     unit,
     take: (given, name) => {
-      const reading = layOutPlan(given);
+      const reading = make(given);
       if (reading.ok) {
         const text = typeof given === 'string' ? given : new TextDecoder().decode(given);
         said.clear();
-        const next = commit(session, { work: { text, locks: {} }, laid: reading.value });
+        const next = commit(session, { work: { text, locks: {} }, ...reading.value });
         go({ ...next, selected: startSession(next.now).selected });
       } else
         said.show({
@@ -267,7 +266,10 @@ const shortcut = (event: KeyboardEvent, typing: boolean): string | undefined => 
   }
 };
 
-const adviceFor = ({ ref, joint }: Corner, { laid }: Snapshot): readonly Complaint[] =>
-  ref.of === 'joint'
-    ? joint.advice
-    : laid.set.advice.filter(({ at }) => at[0] === 'drawers' && at[1] === ref.index);
+/** What is said of this corner, and of the whole set. */
+const adviceFor = ({ ref, joint }: Corner, { laid }: Snapshot): readonly Complaint[] => {
+  const { advice } = laid.set;
+  return ref.of === 'joint'
+    ? [...advice.filter(({ at }) => at[0] === 'climate'), ...joint.advice]
+    : advice.filter(({ at }) => at[0] !== 'drawers' || at[1] === ref.index);
+};

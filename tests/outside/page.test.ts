@@ -1,26 +1,17 @@
 // The page in Debian's Chromium, driven through Playwright: opened from a file, with the network cut.
 import { execFileSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { unzipSync } from 'fflate';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, onTestFinished, vi } from 'vitest';
 import { parse } from 'yaml';
-import { parts } from '../../src/drawer/parts.ts';
-import { partsCsv } from '../../src/drawer/partsCsv.ts';
-import { NO_SPLITS } from '../../src/paper/piece.ts';
-import { DEFAULT_MARGIN } from '../../src/paper/printable.ts';
-import { layPages } from '../../src/paper/sheets.ts';
-import { parsePaper } from '../../src/paper/sizes.ts';
 import { layOutPlan } from '../../src/plan/layOutPlan.ts';
-import { renderPdf } from '../../src/render/pdf.ts';
-import { renderSvg } from '../../src/render/svg.ts';
-import { svgWindow } from '../../src/render/svgWindow.ts';
-import { setLayouts, setPieces } from '../../src/template/setLayouts.ts';
 import { CHEST } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
-import { FONTS } from '../render/fonts.ts';
 
 vi.setConfig({ testTimeout: 20_000 });
 
@@ -291,58 +282,51 @@ describe('the keyboard alone', () => {
 });
 
 describe('taking it away', () => {
-  const laid = layOutPlan(CHEST);
-  const work = () => {
-    if (!laid.ok) throw new Error('no plan');
-    const { set, joints, plan } = laid.value;
-    return { drawers: set.drawers, joints, units: plan.units, ...(set.family && { family: set.family }) };
+  /** What the program makes, written into a folder, from the same plan. */
+  const drawn = (plan: string, ...as: string[]): string => {
+    const out = mkdtempSync(join(tmpdir(), 'halfpin-page-'));
+    onTestFinished(() => rmSync(out, { recursive: true }));
+    execFileSync(process.execPath, ['dist/halfpin.js', 'draw', plan, '--out', out, ...as]);
+    return out;
   };
-  const choice = { boards: ['tail', 'pin'], flat: false, rods: false } as const;
 
-  it('makes the PDFs of the program, byte for byte', async () => {
+  it.each([
+    ['haberdashery-chest', ['templates', 'bench', 'comparison']],
+    ['haberdashery-chest-guided', ['templates', 'guides', 'bench', 'comparison']],
+  ])('makes the PDFs of the program for %s, byte for byte', async (plan, names) => {
+    const path = `examples/${plan}.yaml`;
+    const out = drawn(path);
+    expect(readdirSync(out).sort()).toEqual(names.map((name) => `${plan}-${name}.pdf`).sort());
     const page = await there.open();
+    await give(page, `${plan}.yaml`, readFileSync(path));
+    await page.waitForFunction((cut) => {
+      const title = document.querySelector('input')?.value ?? '';
+      return title.includes('guided') === cut;
+    }, names.includes('guides'));
     await page.click('#take');
-    const paper = parsePaper('A4');
-    if (!paper.ok) throw new Error('no paper');
-    const title = 'Haberdashery chest';
-    const layouts = setLayouts(work(), setPieces(work(), choice), {
-      title,
-      paper: paper.value,
-      margin: DEFAULT_MARGIN,
-    });
-    expect(layouts.map(({ name }) => name)).toEqual(['templates', 'bench', 'comparison']);
-    for (const { name, layout } of layouts) {
-      const sheets = layPages(layout);
-      if (!sheets.ok) throw new Error('no sheets');
-      const chunks: Uint8Array[] = [];
-      await renderPdf(
-        sheets.value.pages(),
-        { title: `${title}: ${name}`, fonts: FONTS },
-        (chunk) => void chunks.push(chunk),
-      );
+    expect(await page.locator('#take-guides').isVisible()).toBe(names.includes('guides'));
+    for (const name of names) {
       const made = await download(page, `#take-${name}`);
-      expect(made.name).toBe(`haberdashery-chest-${name}.pdf`);
-      expect(made.bytes.equals(Buffer.concat(chunks)), name).toBe(true);
+      expect(made.name).toBe(`${plan}-${name}.pdf`);
+      expect(made.bytes.equals(readFileSync(join(out, made.name))), name).toBe(true);
     }
     await page.context().close();
   });
 
-  it('packs the program’s SVG pieces, and lists its parts', async () => {
+  it('packs the program’s SVG pieces, and the DXF of guides, and lists its parts', async () => {
+    const path = 'examples/haberdashery-chest-guided.yaml';
+    const out = drawn(path, '--as', 'svg,dxf');
     const page = await there.open();
+    await give(page, 'guided.yaml', readFileSync(path));
+    await page.waitForFunction(() => document.querySelector('input')?.value.includes('guided'));
     await page.click('#take');
     const pieces = unzipSync((await download(page, '#take-pieces')).bytes);
-    const expected = setPieces(work(), choice);
-    expect(Object.keys(pieces)).toEqual(expected.map((piece) => `${piece.name}.svg`));
-    const [piece] = expected;
-    if (piece === undefined) throw new Error('no pieces');
-    const drawn = renderSvg(
-      piece.draw(NO_SPLITS),
-      { title: `${piece.title}, make ${piece.count}` },
-      { fonts: FONTS, window: svgWindow() },
-    );
-    expect(new TextDecoder().decode(pieces[`${piece.name}.svg`])).toBe(drawn);
+    expect(Object.keys(pieces).sort()).toEqual(readdirSync(out).sort());
+    for (const [name, bytes] of Object.entries(pieces))
+      expect(new TextDecoder().decode(bytes), name).toBe(readFileSync(join(out, name), 'utf8'));
     const list = await download(page, '#take-parts');
-    expect(list.bytes.toString()).toBe(laid.ok ? partsCsv(parts(laid.value.set), 'mm') : '');
+    const parts = execFileSync(process.execPath, ['dist/halfpin.js', 'parts', path, '--csv']);
+    expect(list.bytes.toString()).toBe(parts.toString());
     await page.context().close();
   });
 
