@@ -100,6 +100,8 @@ export const startApp = (): void => {
     }
   };
 
+  const welcome = find('welcome', HTMLElement);
+  welcome.hidden = session.now.work.text !== HALFPIN_EXAMPLE;
   const page: Page = {
     now: () => session.now,
     unit,
@@ -108,6 +110,7 @@ export const startApp = (): void => {
       if (reading.ok) {
         const text = typeof given === 'string' ? given : new TextDecoder().decode(given);
         said.clear();
+        welcome.hidden = true;
         const next = commit(session, { work: { text, locks: {} }, ...reading.value });
         go({ ...next, selected: startSession(next.now).selected });
       } else

@@ -155,6 +155,7 @@ describe('setting out by hand', () => {
     expect(await callout.textContent()).toMatch(/pin 1 is 0\.93 mm; it must be 1 mm/u);
     const [near, line] = await Promise.all([callout.boundingBox(), handle.locator('.grip').boundingBox()]);
     expect(Math.abs((near?.y ?? 0) - (line?.y ?? 0))).toBeLessThan(40);
+    expect(Math.abs((near?.x ?? 0) - (line?.x ?? 0))).toBeLessThan(40);
     await page.mouse.up();
     await page.getByRole('button', { name: 'Undo' }).click();
     expect(await told(handle)).toBe(28.67);
@@ -184,21 +185,36 @@ describe('setting out by hand', () => {
     await handle.scrollIntoViewIfNeeded();
     const box = await handle.locator('.grip').boundingBox();
     if (box === null) throw new Error('no grip');
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
     const touch = await page.context().newCDPSession(page);
-    const at = (type: 'touchStart' | 'touchMove', by: number) =>
-      touch.send('Input.dispatchTouchEvent', {
-        type,
-        touchPoints: [{ x: box.x + box.width / 2, y: box.y + box.height / 2 + by }],
-      });
-    const before = await told(handle);
-    await at('touchStart', 0);
-    for (const by of [-2, -5, -9, -12]) await at('touchMove', by);
-    await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
-    expect(await told(handle)).toBeGreaterThan(before + 2);
-    const free = await page.evaluate(
-      () => getComputedStyle(document.querySelector('#corner svg') as Element).touchAction,
-    );
-    expect(free).toBe('auto');
+    /** A finger's way from one height to others, as slow as a hand's, so that the browser has time to scroll. */
+    const swipe = async (x: number, from: number, ...to: number[]): Promise<void> => {
+      const touchAt = (type: 'touchStart' | 'touchMove', y: number) =>
+        touch.send('Input.dispatchTouchEvent', { type, touchPoints: [{ x, y }] });
+      await touchAt('touchStart', from);
+      for (const y of to) {
+        await touchAt('touchMove', y);
+        await page.waitForTimeout(30);
+      }
+    };
+    const lift = () => touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    const scrolled = () => page.evaluate(() => scrollY);
+    const before = [await told(handle), await scrolled()] as const;
+    await swipe(x, y, ...[-5, -10, -20, -40, -60, -80].map((by) => y + by));
+    await page.locator('.callout').waitFor();
+    const [reason, line] = await Promise.all([
+      page.locator('.callout').boundingBox(),
+      handle.locator('.grip').boundingBox(),
+    ]);
+    // A finger would hide what stands below.
+    expect((reason?.y ?? 0) + (reason?.height ?? 0)).toBeLessThan(line?.y ?? 0);
+    await lift();
+    expect(await told(handle)).toBeGreaterThan(before[0] + 8);
+    expect(await scrolled()).toBe(before[1]);
+    // On the front's inside, where nothing can be taken hold of.
+    await swipe(365, y, y - 20, y - 60, y - 100);
+    await lift();
+    await page.waitForFunction((from) => scrollY > from + 40, before[1]);
     await page.context().close();
   });
 
@@ -245,7 +261,7 @@ describe('setting out by hand', () => {
 });
 
 describe('the keyboard alone', () => {
-  it('chooses a drawer, moves a tail, types a width in inches, locks it, takes it all back', async () => {
+  it('chooses a drawer, moves a tail, types a width in inches, locks it, takes it all back; begins another plan, saves and prints it', async () => {
     const page = await there.open();
     const press = (...keys: string[]) =>
       keys.reduce((done, key) => done.then(() => page.keyboard.press(key)), Promise.resolve());
@@ -277,6 +293,26 @@ describe('the keyboard alone', () => {
     expect(await page.getByRole('button', { name: 'Lock tail 2' }).getAttribute('aria-pressed')).toBe('true');
     for (let i = 0; i < 6; i++) await press('Control+z');
     expect(await kept(page)).toBe(CHEST);
+
+    await tabTo(/^Begin your own, in mm$/u);
+    await press('Tab', 'Enter');
+    await tabTo(/^Name of the plan$/u);
+    await press('Control+a');
+    await page.keyboard.type('Seed box');
+    await press('Enter');
+    await tabTo(/^tail 2, upper edge$/u);
+    await press('ArrowDown');
+    const [saved] = await Promise.all([page.waitForEvent('download'), press('Control+s')]);
+    expect(saved.suggestedFilename()).toBe('seed-box.yaml');
+    const text = readFileSync(await saved.path(), 'utf8');
+    expect(text).toBe(await kept(page));
+    expect(parse(text)).toMatchObject({ name: 'Seed box', units: 'in' });
+    expect(parse(text).drawers[0].joint.tails).toHaveLength(3);
+    await tabTo(/^Print$/u);
+    await press('Enter');
+    await tabTo(/^Templates, PDF$/u);
+    const [pdf] = await Promise.all([page.waitForEvent('download'), press('Enter')]);
+    expect(pdf.suggestedFilename()).toBe('seed-box-templates.pdf');
     await page.context().close();
   });
 });
