@@ -63,10 +63,11 @@ export const buildPage = async () => {
     packed('press', press),
     packed('font-regular', readFileSync(here('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf'))),
     packed('font-bold', readFileSync(here('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf'))),
-    `<script type="text/plain" id="licences">${thirdParty(inputs)}</script>`,
+    packed('packed-licences', `${read('LICENSE')}\n${thirdParty(inputs)}`),
   ].join('\n');
   const parts = {
     '<!--head-->': `<meta http-equiv="Content-Security-Policy" content="${policy}"><style>${css}</style>`,
+    '<!--version-->': JSON.parse(read('package.json')).version,
     '<!--script-->': `<script>${script}</script>`,
     '<!--sheets-->': sheets,
   };

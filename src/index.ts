@@ -69,6 +69,7 @@ export type { Page, Placed } from './drawing/page.ts';
 export { PENS } from './drawing/pens.ts';
 // Cutting with a router and a guide.
 export { adviseCutter, CAUTIONS } from './guided/cautions.ts';
+export { type Cuts, cutCorners } from './guided/cutCorners.ts';
 export { cutJoint, type JointCut } from './guided/cutJoint.ts';
 export { type Cutter, checkCutter, cutterSlope, diameterAt, leastPin } from './guided/cutter.ts';
 export { type Cutting, checkCutting } from './guided/cutting.ts';
@@ -80,6 +81,7 @@ export { layOutForCutter } from './guided/layOutForCutter.ts';
 export { layOutWith, type Tooling } from './guided/layOutWith.ts';
 export { atPitch } from './guided/pitch.ts';
 export type { RoundSocket } from './guided/roundSocket.ts';
+export { setGuides } from './guided/setGuides.ts';
 export { checkStraight, defaultStraight, type StraightPass } from './guided/straightPasses.ts';
 export {
   correctDepth,

@@ -7,11 +7,27 @@ const newest = (path: string): number =>
     ? Math.max(...readdirSync(path).map((name) => newest(join(path, name))))
     : statSync(path).mtimeMs;
 
-const PROGRAM = 'dist/halfpin.js';
+/** What the build reads, libraries as far as they are named. */
+const SOURCES = [
+  'src',
+  'examples/haberdashery-chest.yaml',
+  'LICENSE',
+  'build.mjs',
+  'buildPage.mjs',
+  'bundling.mjs',
+  'declarations.mjs',
+  'licences.mjs',
+  'unused.mjs',
+  'package.json',
+  'package-lock.json',
+];
 
-/** Builds the program that tests run, where its sources are newer than it is. */
+/** Made after the program; where it is newer than its sources, both are. */
+const BUILT = 'dist/halfpin.html';
+
+/** Builds the program and the page that tests run, where their sources are newer than they are. */
 export default (): void => {
-  const sources = Math.max(...['src', 'build.mjs', 'package.json'].map(newest));
-  if (!existsSync(PROGRAM) || statSync(PROGRAM).mtimeMs < sources)
+  const sources = Math.max(...SOURCES.map(newest));
+  if (!existsSync(BUILT) || statSync(BUILT).mtimeMs < sources)
     execFileSync('node', ['build.mjs'], { stdio: 'inherit' });
 };

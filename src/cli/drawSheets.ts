@@ -7,13 +7,13 @@ import { writePdf } from '../files/writePdf.ts';
 import { writeWhole } from '../files/writeWhole.ts';
 import { guideLayers, guidePiece } from '../guided/drawGuide.ts';
 import type { NamedGuide } from '../guided/guidesToMake.ts';
+import { setGuides } from '../guided/setGuides.ts';
 import type { Piece } from '../paper/piece.ts';
 import { type Layout, layPages, sheetCounts } from '../paper/sheets.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper } from '../paper/sizes.ts';
 import { fileStem } from '../template/fileStem.ts';
 import { type SetLayout, setLayouts, setPieces } from '../template/setLayouts.ts';
 import { type DrawOptions, readDrawOptions } from './drawOptions.ts';
-import { guidesOf } from './guidesOf.ts';
 import type { JointOptions } from './jointOptions.ts';
 import { adviceText, wrapText } from './jointText.ts';
 import { loadCorrection } from './printers.ts';
@@ -27,16 +27,12 @@ export const drawSheets = async (
   const work = await loadWork(plan, options).catch((error: unknown) =>
     failWith(error, () => readDrawOptions(options, options.units === 'in' ? 'in' : 'mm', true)),
   );
-  const guides = guidesOf(work);
-  const wish = readDrawOptions(options, work.units, guides.length > 0);
+  const { drawers, family } = work.set;
+  const { joints, units } = work;
+  const guides = setGuides({ drawers, joints, units }, work.cuts);
+  const wish = readDrawOptions(options, units, guides.length > 0);
   const guidePieces = guides.map(({ guide, titles }) => guidePiece(guide, titles));
-  const sheetWork = {
-    guides: guidePieces,
-    drawers: work.set.drawers,
-    joints: work.joints,
-    units: work.units,
-    ...(work.set.family && { family: work.set.family }),
-  };
+  const sheetWork = { drawers, joints, units, guides: guidePieces, ...(family && { family }) };
   const pieces = setPieces(sheetWork, wish.choice);
   const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
   const layouts = setLayouts(sheetWork, pieces, {
@@ -126,22 +122,14 @@ const writeDxfs = async (guides: readonly NamedGuide[], folder: string): Promise
 };
 
 const writeSvgs = async (pieces: readonly Piece[], folder: string): Promise<void> => {
-  const [{ renderSvg }, { svgWindow }, { NO_SPLITS }] = await Promise.all([
-    import('../render/svg.ts'),
+  const [{ pieceSvg }, { svgWindow }] = await Promise.all([
+    import('../render/pieceSvg.ts'),
     import('../render/svgWindow.ts'),
-    import('../paper/piece.ts'),
   ]);
   const tools = { fonts: loadFonts(), window: svgWindow() };
   for (const piece of pieces)
-    await writeWhole(join(folder, `${piece.name}.svg`), (write) =>
-      write(renderSvg(piece.draw(NO_SPLITS), svgMeta(piece), tools)),
-    );
+    await writeWhole(join(folder, `${piece.name}.svg`), (write) => write(pieceSvg(piece, tools)));
 };
-
-const svgMeta = ({ title, count }: Piece) => ({
-  title: `${title}, make ${count}`,
-  description: 'Drawn at full size by Halfpin: print at 100 %.',
-});
 
 const closing = ({ set, joints, units }: Work): string[] => [
   ...adviceText([...set.advice, ...joints.flatMap(({ joint }) => joint.advice)], units),

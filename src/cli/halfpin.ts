@@ -7,6 +7,7 @@ import { dropUnfinished } from '../files/unfinished.ts';
 import { addCompare } from './compare.ts';
 import { addDraw } from './draw.ts';
 import { addLay } from './lay.ts';
+import { addPage } from './page.ts';
 import { addParts } from './parts.ts';
 import { addPrinters } from './printers.ts';
 import { addProof } from './proof.ts';
@@ -35,6 +36,7 @@ for (const add of [
   addTrial,
   addProof,
   addPrinters,
+  addPage,
   addStart,
   addSchema,
 ])

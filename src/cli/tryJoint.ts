@@ -20,6 +20,7 @@ import {
 import { drawDepthMove, drawTemplateMove } from '../guided/trialDrawing.ts';
 import { type Convergence, convergence, formatTrial, parseTrialLog, type Trial } from '../guided/trialLog.ts';
 import { depthPicture, templatePicture } from '../guided/trialPicture.ts';
+import { namedCorners } from '../plan/namedCorners.ts';
 import { printJson } from '../render/json.ts';
 import { sentence } from '../sentence.ts';
 import { formatLength, quote, type Unit } from '../units/length.ts';
@@ -28,7 +29,7 @@ import { wrapText } from './jointText.ts';
 import type { TrialOptions } from './trial.ts';
 import { atTrialOption, type PlannedJoint, readTrialOptions, type TrialSetting } from './trialOptions.ts';
 import { readUnits } from './units.ts';
-import { loadWork, namedCorners } from './work.ts';
+import { loadWork } from './work.ts';
 
 /** Turns what was measured on a trial joint into the next setting, says it, draws it, and keeps it in a log. */
 export const tryJoint = async (plan: string | undefined, options: TrialOptions): Promise<void> => {

@@ -1,16 +1,15 @@
-import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
+import type { Complaint } from '../complaint.ts';
 import type { DrawerSet } from '../drawer/drawer.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { readInput } from '../files/readInput.ts';
-import { cutJoint, type JointCut } from '../guided/cutJoint.ts';
+import { type Cuts, cutCorners } from '../guided/cutCorners.ts';
 import type { Cutting } from '../guided/cutting.ts';
 import { layOutWith, type Tooling } from '../guided/layOutWith.ts';
-import type { Joint } from '../joint/joint.ts';
 import type { LaidJoint } from '../plan/layOutPlan.ts';
+import { namedCorners } from '../plan/namedCorners.ts';
 import type { PlanComplaint } from '../plan/planComplaint.ts';
-import { quote, type Unit } from '../units/length.ts';
-import { say } from '../units/phrase.ts';
-import { adviseClimate, type Climate } from '../wood/climate.ts';
+import type { Unit } from '../units/length.ts';
+import type { Climate } from '../wood/climate.ts';
 import { atCutterOption, changeTools } from './cutterOptions.ts';
 import { type JointOptions, optionsOfJoint, readJointOptions } from './jointOptions.ts';
 
@@ -26,7 +25,7 @@ export interface Work {
   /** What every corner is cut with, where that is not by hand. */
   readonly cutting?: Cutting;
   /** How each corner's joint is cut; none without a cutter. */
-  readonly cuts: ReadonlyMap<Joint, JointCut>;
+  readonly cuts: Cuts;
 }
 
 const NO_DRAWERS: DrawerSet = { drawers: [], advice: [] };
@@ -34,15 +33,6 @@ const NO_DRAWERS: DrawerSet = { drawers: [], advice: [] };
 /** Reads a plan, or the options of one corner, and sets everything out. Throws a Failure with all that is wrong. */
 export const loadWork = async (plan: string | undefined, options: JointOptions): Promise<Work> =>
   plan === undefined ? workOfOptions(options) : workOfPlan(plan, options);
-
-/** Every corner of a work by its name: `Buttons front`, `Buttons back`, and the names of those that belong to no drawer. */
-export const namedCorners = ({ set, joints }: Pick<Work, 'set' | 'joints'>): LaidJoint[] => [
-  ...set.drawers.flatMap(({ spec: { name }, front, back }) => [
-    { name: `${name} front`, joint: front },
-    { name: `${name} back`, joint: back },
-  ]),
-  ...joints,
-];
 
 const workOfOptions = (options: JointOptions): Work => {
   const { name, units, spec, cutting, pitch, complaints } = readJointOptions(options);
@@ -57,7 +47,7 @@ const workOfOptions = (options: JointOptions): Work => {
     return refuseOptions([...complaints, ...more], units);
   }
   const work = { title: name, units, set: NO_DRAWERS, joints: [{ name, joint: joint.value }] };
-  const cuts = cutAll(work.joints, cutting);
+  const cuts = cutCorners(work.joints, cutting);
   if (!cuts.ok) return refuseOptions(cuts.complaints.map(atCutterOption), units);
   return { ...work, ...(cutting && { cutting }), cuts: cuts.value };
 };
@@ -72,23 +62,6 @@ export const atOption = (complaint: Complaint, pitch: number | undefined): Compl
   pitch !== undefined && ['tails', 'pins', 'halfPin'].includes(String(complaint.at[0]))
     ? { ...complaint, at: ['pitch'] }
     : atCutterOption(complaint);
-
-/** The cut of every corner; complaints of one among several name it. */
-export const cutAll = (
-  corners: readonly LaidJoint[],
-  cutting: Cutting | undefined,
-): Result<ReadonlyMap<Joint, JointCut>> => {
-  const cuts = new Map<Joint, JointCut>();
-  const wrong: Complaint[] = [];
-  if (cutting === undefined) return accept(cuts);
-  for (const { name, joint } of corners) {
-    const cut = cutJoint(joint, cutting);
-    if (cut.ok) cuts.set(joint, cut.value);
-    else if (corners.length === 1) wrong.push(...cut.complaints);
-    else wrong.push(...cut.complaints.map((each) => ({ ...each, says: say`${quote(name)}: ${each.says}` })));
-  }
-  return wrong.length > 0 ? refuse(...wrong) : accept(cuts);
-};
 
 const workOfPlan = async (file: string, options: JointOptions): Promise<Work> => {
   const beside = optionsOfJoint(options);
@@ -117,7 +90,7 @@ const workOfPlan = async (file: string, options: JointOptions): Promise<Work> =>
   const { plan, set, joints, locate } = reading.value;
   const cutting = changeTools(plan.cutting, options, units);
   if (!cutting.ok) return refuseOptions(cutting.complaints, units);
-  const cuts = cutAll(namedCorners({ set, joints }), cutting.value);
+  const cuts = cutCorners(namedCorners({ set, joints }), cutting.value);
   if (!cuts.ok) {
     // A tool that was typed is blamed where it was typed.
     const typed = cuts.complaints.map(atCutterOption).filter(({ at }) => isTyped(options, at[0]));
@@ -127,7 +100,7 @@ const workOfPlan = async (file: string, options: JointOptions): Promise<Work> =>
   return {
     title: plan.name,
     units,
-    set: climate ? { ...set, advice: [...under(['climate'], adviseClimate(climate)), ...set.advice] } : set,
+    set,
     ...(climate && { climate }),
     joints,
     ...(cutting.value && { cutting: cutting.value }),

@@ -1,5 +1,4 @@
 import { accept, type Complaint, type Result } from '../complaint.ts';
-import { layOutPlan } from '../plan/layOutPlan.ts';
 import { formatPlanComplaint } from '../plan/planComplaint.ts';
 import { sentence } from '../sentence.ts';
 import { formatLength, quote, type Unit } from '../units/length.ts';
@@ -15,7 +14,8 @@ import { editPlan } from './editPlan.ts';
 import { count, makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } from './edits.ts';
 import { familyView } from './familyView.ts';
 import { files } from './files.ts';
-import { handlesOf } from './handles.ts';
+import { type Handle, handlesOf } from './handles.ts';
+import { licencesDialog } from './licencesDialog.ts';
 import { messages } from './messages.ts';
 import { find, type Page } from './page.ts';
 import {
@@ -37,7 +37,7 @@ import {
 import { keep, kept } from './storage.ts';
 import { takeDialog } from './takeDialog.ts';
 import { textPanel } from './textPanel.ts';
-import { type Snapshot, snapshot } from './work.ts';
+import { make, type Snapshot, snapshot } from './work.ts';
 
 /** Put in by the build: the plan that a first visitor sees. */
 declare const HALFPIN_EXAMPLE: string;
@@ -100,15 +100,18 @@ export const startApp = (): void => {
     }
   };
 
+  const welcome = find('welcome', HTMLElement);
+  welcome.hidden = session.now.work.text !== HALFPIN_EXAMPLE;
   const page: Page = {
     now: () => session.now,
     unit,
     take: (given, name) => {
-      const reading = layOutPlan(given);
+      const reading = make(given);
       if (reading.ok) {
         const text = typeof given === 'string' ? given : new TextDecoder().decode(given);
         said.clear();
-        const next = commit(session, { work: { text, locks: {} }, laid: reading.value });
+        welcome.hidden = true;
+        const next = commit(session, { work: { text, locks: {} }, ...reading.value });
         go({ ...next, selected: startSession(next.now).selected });
       } else
         said.show({
@@ -185,6 +188,7 @@ export const startApp = (): void => {
     redo: () => go(bringBack(session)),
     take: openTake,
     bench: () => openBench(selectedCorner(session).ref),
+    licences: licencesDialog(),
     ...files(page),
   };
   for (const [id, act] of Object.entries(actions)) find(id, HTMLButtonElement).addEventListener('click', act);
@@ -234,7 +238,19 @@ export const startApp = (): void => {
   });
   new ResizeObserver(measure).observe(find('corner', HTMLElement));
   measure();
+
+  // The first move of a hand would wait until the browser has compiled all that it sets going; moves made in thought, a
+  // moment after the page is seen, have that done before.
+  const rehearse = ([handle, ...others]: readonly Handle[]): void => {
+    if (handle === undefined) return;
+    drag(grab(session, handle), 1);
+    setTimeout(rehearse, REST, others);
+  };
+  setTimeout(() => rehearse(handlesOf(selectedCorner(session))), REST);
 };
+
+/** Between two moves that are made in thought, in ms: what the visitor does comes first. */
+const REST = 40;
 
 /** What a key with Ctrl or Cmd asks for; while one types, undo and redo are the field's own. */
 const shortcut = (event: KeyboardEvent, typing: boolean): string | undefined => {
@@ -253,7 +269,10 @@ const shortcut = (event: KeyboardEvent, typing: boolean): string | undefined => 
   }
 };
 
-const adviceFor = ({ ref, joint }: Corner, { laid }: Snapshot): readonly Complaint[] =>
-  ref.of === 'joint'
-    ? joint.advice
-    : laid.set.advice.filter(({ at }) => at[0] === 'drawers' && at[1] === ref.index);
+/** What is said of this corner, and of the whole set. */
+const adviceFor = ({ ref, joint }: Corner, { laid }: Snapshot): readonly Complaint[] => {
+  const { advice } = laid.set;
+  return ref.of === 'joint'
+    ? [...advice.filter(({ at }) => at[0] === 'climate'), ...joint.advice]
+    : advice.filter(({ at }) => at[0] !== 'drawers' || at[1] === ref.index);
+};

@@ -2,8 +2,8 @@ import type { Place, Result } from '../complaint.ts';
 import { draftDrawer } from '../drawer/draft.ts';
 import type { Drawer } from '../drawer/drawer.ts';
 import type { Groove } from '../drawer/spec.ts';
+import { layOutWith } from '../guided/layOutWith.ts';
 import type { Joint } from '../joint/joint.ts';
-import { layOut } from '../joint/layOut.ts';
 import type { LaidOut } from '../plan/layOutPlan.ts';
 import { listed, type Widths } from './widths.ts';
 
@@ -41,7 +41,7 @@ export const cornerOf = ({ plan, set, joints }: LaidOut, ref: CornerRef): Corner
       joint: laid.joint,
       at: ['joints', ref.index],
       listed: named.spec.spacing.kind === 'listed',
-      judge: (widths) => layOut({ ...named.spec, ...listed(widths) }),
+      judge: (widths) => layOutWith({ ...named.spec, ...listed(widths) }, plan.cutting ?? {}),
     };
   }
   const drawer = set.drawers[ref.index];

@@ -1,10 +1,13 @@
 import { type G, SVG } from '@svgdotjs/svg.js';
+import type { Unit } from '../units/length.ts';
 import { boardsLayer } from './boardsLayer.ts';
-import { callout } from './callout.ts';
+import { callout, type Pointed } from './callout.ts';
 import { cornerSheet, type Frame } from './cornerSheet.ts';
 import { setAttribute } from './dom.ts';
 import type { Grasp } from './grasp.ts';
 import { handleLayer } from './handleLayer.ts';
+import type { HandleShape } from './handleShape.ts';
+import type { Handle } from './handles.ts';
 import type { View } from './shown.ts';
 import { sizesLayer } from './sizesLayer.ts';
 import { sizeSvg } from './svgParts.ts';
@@ -25,17 +28,34 @@ export const cornerView = (host: HTMLElement, hands: Grasp): View => {
   const sayStop = callout(host);
   /** The scale that the drawing has while something is moved. */
   let held: number | undefined;
+  /** Where on the drawing the pointer took hold; nothing where keys did. */
+  let grabbed: { readonly x: number; readonly touch: boolean } | undefined;
+  host.addEventListener('pointerdown', ({ clientX, pointerType }) => {
+    grabbed = { x: clientX - host.getBoundingClientRect().left, touch: pointerType === 'touch' };
+  });
+  host.addEventListener('keydown', () => {
+    grabbed = undefined;
+  });
+
+  const pointedAt = ({ axis }: Handle, [x, y]: HandleShape['middle']): Pointed => ({
+    at: [axis === 'u' ? (grabbed?.x ?? x) : x, y],
+    above: grabbed?.touch === true,
+  });
 
   return (shown) => {
     const { corner, now, moving, room } = shown;
-    const sheet = cornerSheet(corner, frameOf(room.corner, moving === undefined ? undefined : held));
+    const sheet = cornerSheet(
+      corner,
+      frameOf(room.corner, now.laid.plan.units, moving === undefined ? undefined : held),
+    );
     held = sheet.scale;
     sizeSvg(svg, sheet.width, sheet.height);
     setAttribute(svg.node, 'aria-label', `${corner.name}: both boards of the corner`);
     drawBoards(sheet);
     drawSizes(shown, sheet);
-    const middle = drawHandles(shown, sheet);
-    sayStop(moving?.stop ?? [], middle, sheet.width, now.laid.plan.units);
+    const moved = drawHandles(shown, sheet);
+    const pointed = moved && pointedAt(moved.handle, moved.middle);
+    sayStop(moving?.stop ?? [], pointed, sheet.width, now.laid.plan.units);
   };
 };
 
@@ -43,16 +63,21 @@ export const cornerView = (host: HTMLElement, hands: Grasp): View => {
 const ABOVE = 260;
 const HEIGHT = { least: 360, most: 700 };
 
-const frameOf = (width: number, scale: number | undefined): Frame => {
+/** Sizes are written at the left and in the gap; those in inches are long: `11/16 −.002`. */
+const WRITTEN = {
+  mm: { narrow: { left: 44, gap: 56 }, wide: { left: 76, gap: 92 } },
+  in: { narrow: { left: 90, gap: 92 }, wide: { left: 100, gap: 100 } },
+};
+
+const frameOf = (width: number, unit: Unit, scale: number | undefined): Frame => {
   const narrow = width < 560;
   return {
     width,
     height: Math.max(HEIGHT.least, Math.min(innerHeight - ABOVE, HEIGHT.most)),
-    left: narrow ? 44 : 76,
+    ...WRITTEN[unit][narrow ? 'narrow' : 'wide'],
     right: narrow ? 8 : 32,
     top: 58,
     bottom: 34,
-    gap: narrow ? 56 : 92,
     ...(scale === undefined ? {} : { scale }),
   };
 };

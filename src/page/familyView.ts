@@ -134,7 +134,8 @@ export const familyView = (host: HTMLElement, ask: Ask): View => {
       const away = family === undefined ? 0 : Math.log(tail / family.target) / AXIS.end;
       setAttribute(each.dot, 'cx', px(4 + AXIS.half * (1 + Math.max(-1, Math.min(1, away)))));
       setAttribute(each.dot, 'cy', '10');
-      each.scale.hidden = family === undefined;
+      // A corner that belongs to no drawer need not look like the others.
+      each.scale.hidden = family === undefined || ref.of === 'joint';
       const chosen = corner.ref.of === ref.of && corner.ref.index === ref.index;
       setAttribute(each.button, 'aria-pressed', String(chosen));
     });

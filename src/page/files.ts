@@ -1,5 +1,5 @@
 import { starterPlan } from '../plan/starterPlan.ts';
-import { quote } from '../units/length.ts';
+import { quote, type Unit } from '../units/length.ts';
 import { linkOf, planInLink } from './link.ts';
 import { find, type Page } from './page.ts';
 import { saveFile } from './saveFile.ts';
@@ -57,10 +57,14 @@ export const files = ({ now, unit, take, say }: Page) => {
   addEventListener('hashchange', () => void openLink());
   void openLink();
 
+  const begin = (unit: Unit): void => void take(starterPlan(unit), 'a new plan');
+
   return {
     open: () => chooser.click(),
     save: () => saveFile(now().laid.plan.name, '.yaml', 'application/yaml', [now().work.text]),
-    fresh: () => void take(starterPlan(unit()), 'a new plan'),
+    fresh: () => begin(unit()),
+    'fresh-mm': () => begin('mm'),
+    'fresh-in': () => begin('in'),
     link: () => void copyLink(),
   };
 };

@@ -35,6 +35,8 @@ export const grasp = (
   let pending: number | undefined;
   let by = 0;
 
+  // A finger that takes hold does not scroll the page; browsers do not heed touch-action inside a drawing.
+  node.addEventListener('touchstart', (event) => event.preventDefault(), { passive: false });
   node.addEventListener('pointerdown', (event) => {
     const now = held();
     if (now === undefined || event.button !== 0) return;

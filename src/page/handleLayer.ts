@@ -16,9 +16,15 @@ interface Drawn {
   readonly text: Text;
 }
 
+/** The handle that is moved, and where it has its middle. */
+interface Moving {
+  readonly handle: Handle;
+  readonly middle: HandleShape['middle'];
+}
+
 /**
  * Everything that can be taken hold of: to eyes a mark on its line, to screen readers a slider.
- * @returns shows the handles, and says where the one that is moved has its middle
+ * @returns shows the handles, and says which one is moved
  */
 export const handleLayer = (layer: G, hands: Grasp) => {
   const drawn = new Map<string, Drawn>();
@@ -42,7 +48,7 @@ export const handleLayer = (layer: G, hands: Grasp) => {
     };
   };
 
-  return ({ corner, moving, now }: Shown, sheet: CornerSheet): HandleShape['middle'] | undefined => {
+  return ({ corner, moving, now }: Shown, sheet: CornerSheet): Moving | undefined => {
     const unit = now.laid.plan.units;
     ({ scale } = sheet);
     handles = new Map(handlesOf(corner).map((handle) => [handle.id, handle]));
@@ -51,7 +57,7 @@ export const handleLayer = (layer: G, hands: Grasp) => {
         group.remove();
         drawn.delete(id);
       }
-    let middle: HandleShape['middle'] | undefined;
+    let found: Moving | undefined;
     for (const [id, handle] of handles) {
       const parts = drawn.get(id) ?? make(id);
       drawn.set(id, parts);
@@ -70,8 +76,8 @@ export const handleLayer = (layer: G, hands: Grasp) => {
       const isMoving = moving?.handle === id;
       const state = isMoving ? (moving.stop.length > 0 ? ' moving stopped' : ' moving') : '';
       setAttribute(node, 'class', `handle along-${handle.axis}${state}`);
-      if (isMoving) ({ middle } = shape);
+      if (isMoving) found = { handle, middle: shape.middle };
     }
-    return middle;
+    return found;
   };
 };

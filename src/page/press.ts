@@ -2,15 +2,18 @@ import { zipSync } from 'fflate';
 import { accept, type Result, refuse } from '../complaint.ts';
 import { type Affine, compose } from '../drawing/affine.ts';
 import type { Page } from '../drawing/page.ts';
-import { NO_SPLITS } from '../paper/piece.ts';
+import type { Cuts } from '../guided/cutCorners.ts';
+import { guideLayers, guidePiece } from '../guided/drawGuide.ts';
+import { setGuides } from '../guided/setGuides.ts';
 import { drawProof } from '../paper/proof.ts';
 import { layPages, type Sheets } from '../paper/sheets.ts';
 import type { Paper } from '../paper/sizes.ts';
+import { renderDxf } from '../render/dxf.ts';
 import type { Fonts } from '../render/fonts.ts';
 import { renderPdf } from '../render/pdf.ts';
+import { pieceSvg } from '../render/pieceSvg.ts';
 import { renderSvg } from '../render/svg.ts';
 import type { PieceChoice } from '../template/corner.ts';
-import type { TemplateWork } from '../template/corners.ts';
 import {
   type SetLayout,
   type SheetWish,
@@ -19,6 +22,11 @@ import {
   setPieces,
 } from '../template/setLayouts.ts';
 import type { Unit } from '../units/length.ts';
+
+/** What sheets are made from: a set, and how its corners are cut. */
+export interface PressWork extends Omit<SheetWork, 'guides'> {
+  readonly cuts: Cuts;
+}
 
 /** What is to be printed, and how. */
 export interface PressWish extends SheetWish {
@@ -32,7 +40,9 @@ export interface PressSheets {
 }
 
 /** Every kind of sheet of a set, as the program's `draw` makes them. */
-export const layAll = (work: SheetWork, wish: PressWish): Result<PressSheets[]> => {
+export const layAll = (set: PressWork, wish: PressWish): Result<PressSheets[]> => {
+  const guides = setGuides(set, set.cuts).map(({ guide, titles }) => guidePiece(guide, titles));
+  const work = { ...set, guides };
   const laid = setLayouts(work, setPieces(work, wish.choice), wish).map(({ name, layout }) => ({
     name,
     title: `${wish.title}: ${name}`,
@@ -69,14 +79,22 @@ export const proof = async (
   return drawn.ok ? accept(await pdf(`Proof sheet for ${paper.name}`, [drawn.value.page], fonts)) : drawn;
 };
 
-/** Every piece as an SVG file, all in one zip. */
-export const svgZip = (work: TemplateWork, choice: PieceChoice, fonts: Fonts): Uint8Array<ArrayBuffer> => {
+/** Every piece as an SVG file, and every guide as a DXF file too, all in one zip. */
+export const pieceZip = (work: PressWork, choice: PieceChoice, fonts: Fonts): Uint8Array<ArrayBuffer> => {
   const tools = { fonts, window };
   const encoder = new TextEncoder();
-  const files = setPieces(work, choice).map((piece): [string, Uint8Array] => [
-    `${piece.name}.svg`,
-    encoder.encode(renderSvg(piece.draw(NO_SPLITS), { title: `${piece.title}, make ${piece.count}` }, tools)),
-  ]);
+  const guides = setGuides(work, work.cuts).map(({ guide, titles }) => ({
+    guide,
+    piece: guidePiece(guide, titles),
+  }));
+  const pieces = [...setPieces(work, choice), ...guides.map(({ piece }) => piece)];
+  const files = [
+    ...pieces.map((piece) => [`${piece.name}.svg`, pieceSvg(piece, tools)] as const),
+    ...guides.map(
+      ({ guide, piece }) =>
+        [`${piece.name}.dxf`, renderDxf(guideLayers(guide), `Halfpin: ${piece.title}`)] as const,
+    ),
+  ].map(([name, text]) => [name, encoder.encode(text)]);
   // The first day a zip can tell, so that the same plan gives the same bytes.
   return new Uint8Array(zipSync(Object.fromEntries(files), { mtime: new Date(1980, 0, 1) }));
 };

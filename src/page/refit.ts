@@ -1,5 +1,7 @@
 import type { Place } from '../complaint.ts';
 import { backJointSpec, frontJointSpec, sizesOf } from '../drawer/sizes.ts';
+import type { Cutter } from '../guided/cutter.ts';
+import { withCutter } from '../guided/fitToCutter.ts';
 import { withDefaults } from '../joint/defaults.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import type { Plan } from '../plan/plan.ts';
@@ -29,8 +31,8 @@ const wishesOf = ({ drawers, joints }: Plan): Wish[] => [
   ...joints.map(({ name, spec }, i) => ({ at: ['joints', i], key: `joint ${name}`, spec })),
 ];
 
-const wishedWidths = (spec: JointSpec): Widths | undefined => {
-  const { spacing, halfPin, pin } = withDefaults(spec);
+const wishedWidths = (wish: JointSpec, cutter: Cutter | undefined): Widths | undefined => {
+  const { spacing, halfPin, pin } = withDefaults(cutter === undefined ? wish : withCutter(wish, cutter));
   if (spacing.kind !== 'listed') return undefined;
   const { tails, pins } = spacing;
   const inner = tails.flatMap((tail, i) => (i === 0 ? [tail] : [pins?.[i - 1] ?? pin, tail]));
@@ -40,7 +42,7 @@ const wishedWidths = (spec: JointSpec): Widths | undefined => {
 /** What makes listed tails fill their boards again when these have become wider or narrower. */
 export const refitEdits = (plan: Plan, work: Work): Edit[] =>
   wishesOf(plan).flatMap(({ at, key, spec }) => {
-    const widths = wishedWidths(spec);
+    const widths = wishedWidths(spec, plan.cutting?.cutter);
     if (widths === undefined || Math.abs(total(widths) - spec.width) < 1e-6) return [];
     const filled = fill(widths, locksOf(work, key), spec.width);
     return filled.ok ? listEdits(at, filled.value, plan.units) : [];

@@ -6,13 +6,13 @@ import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../paper/sizes.ts';
 import { sentence } from '../sentence.ts';
 import type { Board } from '../template/band.ts';
 import type { PieceChoice } from '../template/corner.ts';
-import type { SetLayout, SheetWork } from '../template/setLayouts.ts';
+import type { SetLayout } from '../template/setLayouts.ts';
 import { formatNumber, parseLength } from '../units/length.ts';
 import { element, setText } from './dom.ts';
 import { loadPress } from './loadPress.ts';
 import { measuredError, type Printing } from './measuredError.ts';
 import { find, type Page } from './page.ts';
-import type { PressSheets, PressWish } from './press.ts';
+import type { PressSheets, PressWish, PressWork } from './press.ts';
 import { keepPrinter, printers } from './printers.ts';
 import { printPages } from './printPages.ts';
 import { saveFile } from './saveFile.ts';
@@ -44,6 +44,8 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
     boards: boards.value === 'both' ? ['tail', 'pin'] : [boards.value as Board],
   });
 
+  const hasGuides = (): boolean => [...now().cuts.values()].some(({ guides }) => guides.length > 0);
+
   /** What was typed about the paper; what is wrong with it is said. */
   const printing = (): Printing | undefined => {
     const sheet = parsePaper(paper.value);
@@ -56,10 +58,10 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
     return undefined;
   };
 
-  const work = (): SheetWork => {
-    const { set, joints } = now().laid;
-    const { drawers, family } = set;
-    return { drawers, joints, units: unit(), ...(family && { family }) };
+  const work = (): PressWork => {
+    const { laid, cuts } = now();
+    const { drawers, family } = laid.set;
+    return { drawers, joints: laid.joints, units: unit(), cuts, ...(family && { family }) };
   };
 
   const wishOf = (on: Printing): PressWish => {
@@ -120,9 +122,11 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
 
   const takePieces = run(async () => {
     const { press, fonts } = await loadPress();
-    const zip = press.svgZip(work(), choice(), fonts);
+    const zip = press.pieceZip(work(), choice(), fonts);
     saveFile(now().laid.plan.name, '-pieces.zip', 'application/zip', [zip]);
-    return 'Every piece as an SVG file, in one zip.';
+    return hasGuides()
+      ? 'Every piece and guide as an SVG file, the guides as DXF too, in one zip.'
+      : 'Every piece as an SVG file, in one zip.';
   });
 
   const takeParts = run(async () => {
@@ -171,6 +175,7 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
 
   const tasks: Readonly<Record<string, () => unknown>> = {
     'take-templates': takePdf('templates'),
+    'take-guides': takePdf('guides'),
     'take-bench': takePdf('bench'),
     'take-comparison': takePdf('comparison'),
     'take-print': print,
@@ -190,6 +195,7 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
     }
     if (unit() === 'in' && margin.value.includes('+')) margin.value = `${DEFAULT_MARGIN}mm`;
     showPrinters(printer.value);
+    find('take-guides', HTMLButtonElement).hidden = !hasGuides();
     say('');
     dialog.showModal();
   };

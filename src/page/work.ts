@@ -1,5 +1,8 @@
 import { accept, type Result } from '../complaint.ts';
+import { type Cuts, cutCorners } from '../guided/cutCorners.ts';
 import { type LaidOut, layOutPlan } from '../plan/layOutPlan.ts';
+import { namedCorners } from '../plan/namedCorners.ts';
+import type { PlanComplaint } from '../plan/planComplaint.ts';
 import type { Locked } from './widths.ts';
 
 /** What is worked on, and what undo brings back. */
@@ -10,10 +13,15 @@ export interface Work {
   readonly locks: Readonly<Record<string, readonly number[]>>;
 }
 
-/** A work and all that follows from it. */
-export interface Snapshot {
-  readonly work: Work;
+/** All that follows from a plan: how it is set out, and how its cutter, if it has one, cuts it. */
+export interface Made {
   readonly laid: LaidOut;
+  readonly cuts: Cuts;
+}
+
+/** A work and all that follows from it. */
+export interface Snapshot extends Made {
+  readonly work: Work;
 }
 
 export const locksOf = ({ locks }: Work, key: string): Locked => new Set(locks[key]);
@@ -26,10 +34,25 @@ export const withLocks = ({ text, locks }: Work, key: string, locked: Locked): W
   };
 };
 
+type Making =
+  | { readonly ok: true; readonly value: Made }
+  | { readonly ok: false; readonly complaints: readonly PlanComplaint[] };
+
+/** Sets a plan out as it is written, or says all that is wrong with it and in which line. */
+export const make = (given: string | Uint8Array): Making => {
+  const laid = layOutPlan(given);
+  if (!laid.ok) return laid;
+  const { plan, locate } = laid.value;
+  const cuts = cutCorners(namedCorners(laid.value), plan.cutting);
+  return cuts.ok
+    ? { ok: true, value: { laid: laid.value, cuts: cuts.value } }
+    : { ok: false, complaints: cuts.complaints.map(locate) };
+};
+
 /** Sets everything out, or says why it cannot be made. */
 export const snapshot = (work: Work): Result<Snapshot> => {
-  const laid = layOutPlan(work.text);
-  return laid.ok
-    ? accept({ work, laid: laid.value })
-    : { ok: false, complaints: laid.complaints.map(({ complaint }) => complaint) };
+  const made = make(work.text);
+  return made.ok
+    ? accept({ work, ...made.value })
+    : { ok: false, complaints: made.complaints.map(({ complaint }) => complaint) };
 };

@@ -3,7 +3,6 @@ import { textBox } from '../drawing/textBox.ts';
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { formatLength, formatNumber, type Unit } from '../units/length.ts';
 import { isClear, type Obstacles, obstaclesIn } from './clearPlace.ts';
-import { fitText } from './fitText.ts';
 import { WORDS } from './frame.ts';
 import { CLEAR_OF_SPLITS } from './piece.ts';
 import { CROSS } from './split.ts';
@@ -262,7 +261,7 @@ const textInQuiet = (
 
 /**
  * The length to measure when two parts are taped, for the part with the tab: where there is a clear place in `quiet`, or
- * else on the tab, or else over waste.
+ * else on the tab, or else over waste; nothing on strips that are too narrow for the number.
  * @param marks the whole piece's, and any check that stands there already
  */
 export const checkMarks = (join: Join, quiet: Box, marks: readonly Mark[], unit: Unit): Mark[] => {
@@ -284,7 +283,8 @@ export const checkMarks = (join: Join, quiet: Box, marks: readonly Mark[], unit:
     const overWaste = textInQuiet(near, wordings, marks, ground.butWaste);
     if (overWaste !== undefined) return onWhite(overWaste);
   }
-  return onTab(fitText(groups.at(-1) ?? [], room, WORDS, 'regular'));
+  // A number cut short would be another number.
+  return [];
 };
 
 /** Register crosses and the join's letter for one of its parts; they match its neighbour's. */

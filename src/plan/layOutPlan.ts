@@ -1,10 +1,11 @@
-import type { Complaint } from '../complaint.ts';
+import { type Complaint, under } from '../complaint.ts';
 import type { DrawerSet } from '../drawer/drawer.ts';
 import { layOutSet } from '../drawer/layOutSet.ts';
 import { fromEntry } from '../drawer/places.ts';
 import { layOutWith } from '../guided/layOutWith.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { Unit } from '../units/length.ts';
+import { adviseClimate } from '../wood/climate.ts';
 import type { Plan } from './plan.ts';
 import type { PlanComplaint } from './planComplaint.ts';
 import { readPlan } from './readPlan.ts';
@@ -18,6 +19,7 @@ export interface LaidJoint {
 /** A plan that can be made, with everything set out. */
 export interface LaidOut {
   readonly plan: Plan;
+  /** Its advice holds what is to be said of the plan's climate too. */
   readonly set: DrawerSet;
   /** Corners that belong to no drawer, in the plan's order. */
   readonly joints: readonly LaidJoint[];
@@ -49,11 +51,13 @@ export const layOutPlan = (given: string | Uint8Array): Reading => {
     return [];
   });
   const complaints = [...(reading.ok ? [] : reading.complaints), ...later.map(reading.locate)];
-  return complaints.length > 0 || !set.ok
-    ? {
-        ok: false,
-        complaints: complaints.sort((a, b) => a.line - b.line || a.column - b.column),
-        units: plan.units,
-      }
-    : { ok: true, value: { plan, set: set.value, joints, locate: reading.locate } };
+  if (complaints.length > 0 || !set.ok)
+    return {
+      ok: false,
+      complaints: complaints.sort((a, b) => a.line - b.line || a.column - b.column),
+      units: plan.units,
+    };
+  const onClimate = plan.climate ? under(['climate'], adviseClimate(plan.climate)) : [];
+  const advised = { ...set.value, advice: [...onClimate, ...set.value.advice] };
+  return { ok: true, value: { plan, set: advised, joints, locate: reading.locate } };
 };

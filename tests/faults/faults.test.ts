@@ -99,6 +99,12 @@ const WRITERS: readonly {
     kills: 1,
     full: 1,
   },
+  {
+    name: 'page',
+    args: ({ out }) => ['page', '--out', join(out, 'page.html')],
+    kills: 1,
+    full: 1,
+  },
 ];
 
 const trial = (out: string, ...how: string[]): string[] => [

@@ -56,6 +56,10 @@ const STATES: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   'at the bench': async (page) => {
     await page.click('#bench');
   },
+  'over the licences': async (page) => {
+    await page.click('#licences');
+    await page.locator('#licences-text').filter({ hasText: 'zod' }).waitFor();
+  },
 };
 
 describe.each([

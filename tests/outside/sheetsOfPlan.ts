@@ -1,7 +1,7 @@
-import { guidesOf } from '../../src/cli/guidesOf.ts';
 import { loadWork } from '../../src/cli/work.ts';
 import type { Page } from '../../src/drawing/page.ts';
 import { guidePiece } from '../../src/guided/drawGuide.ts';
+import { setGuides } from '../../src/guided/setGuides.ts';
 import type { PrinterError } from '../../src/paper/correction.ts';
 import { layPages } from '../../src/paper/sheets.ts';
 import { parsePaper } from '../../src/paper/sizes.ts';
@@ -24,8 +24,9 @@ export const sheetsOfPlan = async (
 ): Promise<Page[]> => {
   const loaded = await loadWork(file, { units });
   const { title, set, joints } = loaded;
-  const guides = guidesOf(loaded).map(({ guide, titles }) => guidePiece(guide, titles));
-  const work = { guides, drawers: set.drawers, joints, units, ...(set.family && { family: set.family }) };
+  const corners = { drawers: set.drawers, joints, units };
+  const guides = setGuides(corners, loaded.cuts).map(({ guide, titles }) => guidePiece(guide, titles));
+  const work = { ...corners, guides, ...(set.family && { family: set.family }) };
   const pieces = setPieces(work, { boards: ['tail', 'pin'], flat, rods });
   const paper = parsePaper(name);
   if (!paper.ok) throw new Error(name);

@@ -49,10 +49,7 @@ describe('the labels of a piece', () => {
   it('give the length to measure whole on every part with a tab, on strips of any joint, on the line or over waste', () => {
     fc.assert(
       fc.property(
-        // Nothing can be written across a strip for boards much thinner than any drawer's.
-        knownJoint.filter(
-          ({ width, tailBoard, pinBoard }) => width > 150 && Math.min(tailBoard, pinBoard) >= 8,
-        ),
+        knownJoint.filter(({ width }) => width > 150),
         fc.constantFrom('mm' as const, 'in' as const),
         fc.boolean(),
         (known, units, flat) => {
@@ -65,9 +62,11 @@ describe('the labels of a piece', () => {
               for (const { axis } of part.tabbed) {
                 const length = formatNumber(axis === 'y' ? piece.height : piece.width, units);
                 const told = words.filter((word) => word.includes(length.split(' ')[0] ?? ''));
-                expect([piece.name, words, told.length > 0]).toEqual([piece.name, words, true]);
+                // Across a strip for the thinnest boards a long number finds no room; then there is none, not a part of it.
+                const wide = Math.min(known.tailBoard, known.pinBoard) >= 12;
+                expect([piece.name, words, told.length > 0 || !wide]).toEqual([piece.name, words, true]);
               }
-              expect(words.filter((word) => /taped.*…/u.test(word))).toEqual([]);
+              expect(words.filter((word) => /taped.*…|\d…/u.test(word))).toEqual([]);
             }
           }
         },

@@ -1,20 +1,15 @@
-import { guidesToMake, type NamedGuide } from '../guided/guidesToMake.ts';
 import type { Joint } from '../joint/joint.ts';
-import { stems } from '../template/corners.ts';
-import type { Work } from './work.ts';
+import { stems, type TemplateWork } from '../template/corners.ts';
+import type { Cuts } from './cutCorners.ts';
+import { guidesToMake, type NamedGuide } from './guidesToMake.ts';
 
-/** The guides of every corner that is cut with a bush, under the names of its templates. */
-export const guidesOf = ({
-  set,
-  joints,
-  units,
-  cuts,
-}: Pick<Work, 'set' | 'joints' | 'units' | 'cuts'>): NamedGuide[] => {
+/** The guides of every corner of a set that is cut with a bush, under the names of its templates. */
+export const setGuides = ({ drawers, joints, units }: TemplateWork, cuts: Cuts): NamedGuide[] => {
   const stem = stems();
   const guides = (joint: Joint) => cuts.get(joint)?.guides ?? [];
   return guidesToMake(
     [
-      ...set.drawers.flatMap(({ spec: { name }, front, back }) => {
+      ...drawers.flatMap(({ spec: { name }, front, back }) => {
         const own = stem(name);
         return [
           { item: `${name} front`, stem: `${own}-front`, guides: guides(front) },
