@@ -160,10 +160,12 @@ export {
 } from './template/setLayouts.ts';
 export type { TemplatePiece } from './template/wrap.ts';
 // Lengths, slopes and words.
-export { formatLength, formatNumber, MM_PER_INCH, parseLength, type Unit } from './units/length.ts';
+export { formatLength, formatNumber } from './units/formatLength.ts';
 export { parseName } from './units/name.ts';
+export { parseLength } from './units/parseLength.ts';
 export { type LengthWord, mm, type Phrase, say, speak } from './units/phrase.ts';
 export { degrees, formatSlope, parseSlope, rise, type Slope, slopeOfDegrees } from './units/slope.ts';
+export { MM_PER_INCH, type Unit } from './units/unit.ts';
 // Wood that moves.
 export {
   adviseBottom,

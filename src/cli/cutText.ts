@@ -3,8 +3,9 @@ import type { Cutting } from '../guided/cutting.ts';
 import type { Guided, PinCut } from '../guided/guided.ts';
 import type { RoundSocket } from '../guided/roundSocket.ts';
 import { table } from '../render/table.ts';
-import { formatLength, formatNumber, type Unit } from '../units/length.ts';
+import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { speak } from '../units/phrase.ts';
+import type { Unit } from '../units/unit.ts';
 import { wrapText } from './jointText.ts';
 
 /** How to cut a corner with a router: where the cutter's centre goes, how deep, and what to ease. */

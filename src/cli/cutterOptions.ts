@@ -1,8 +1,10 @@
 import type { Command } from 'commander';
 import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
 import { type Cutting, checkCutting } from '../guided/cutting.ts';
-import { parseLength, quote, type Unit } from '../units/length.ts';
+import { parseLength } from '../units/parseLength.ts';
 import { say } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
+import type { Unit } from '../units/unit.ts';
 
 /** The options that describe what a corner is cut with, as typed. */
 export interface CutterOptions {

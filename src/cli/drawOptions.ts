@@ -2,8 +2,9 @@ import type { Complaint } from '../complaint.ts';
 import { refuseOptions } from '../files/failure.ts';
 import type { Paper } from '../paper/sizes.ts';
 import type { PieceChoice } from '../template/corner.ts';
-import { quote, type Unit } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
+import type { Unit } from '../units/unit.ts';
 import { type PaperOptions, readPaperOptions } from './paperOptions.ts';
 
 /** The options of `draw` beside those of a corner, as typed. */

@@ -1,5 +1,6 @@
 import type { Family } from '../drawer/drawer.ts';
-import { formatLength, type Unit } from '../units/length.ts';
+import { formatLength } from '../units/formatLength.ts';
+import type { Unit } from '../units/unit.ts';
 
 /** What the drawers of a set have in common. */
 export const familySentence = ({ target, spread }: Family, units: Unit): string =>

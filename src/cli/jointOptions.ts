@@ -3,10 +3,12 @@ import { type Complaint, type Result, under } from '../complaint.ts';
 import { optionName } from '../files/failure.ts';
 import type { Cutting } from '../guided/cutting.ts';
 import type { HalfPins, JointSpec, Spacing } from '../joint/spec.ts';
-import { parseLength, quote, type Unit } from '../units/length.ts';
 import { parseName } from '../units/name.ts';
+import { parseLength } from '../units/parseLength.ts';
 import { say } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
 import { parseSlope } from '../units/slope.ts';
+import type { Unit } from '../units/unit.ts';
 import { addCutterOptions, type CutterOptions, readCutterOptions } from './cutterOptions.ts';
 
 /** The options that describe one corner, as typed. */

@@ -4,8 +4,9 @@ import { blockPicture } from '../joint/picture.ts';
 import { meanTail } from '../joint/proportion.ts';
 import { dividers, gauges, glueArea } from '../joint/settings.ts';
 import { sentence } from '../sentence.ts';
-import { formatLength, formatNumber, type Unit } from '../units/length.ts';
+import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { degrees, formatSlope } from '../units/slope.ts';
+import type { Unit } from '../units/unit.ts';
 import { COLUMNS, fitTable } from './fitTable.ts';
 
 /** A corner to mark out from, without a printer: a small picture, every line's place, and the settings. */

@@ -2,7 +2,7 @@ import type { Command } from 'commander';
 import type { Joint } from '../joint/joint.ts';
 import { jointRecord } from '../joint/record.ts';
 import { printJson } from '../render/json.ts';
-import { formatLength } from '../units/length.ts';
+import { formatLength } from '../units/formatLength.ts';
 import { speak } from '../units/phrase.ts';
 import { cautionText, cutText } from './cutText.ts';
 import { familySentence } from './familySentence.ts';

@@ -2,7 +2,8 @@ import type { Command } from 'commander';
 import { type Complaint, type Result, under } from '../complaint.ts';
 import { checkMargin, DEFAULT_MARGIN } from '../paper/printable.ts';
 import { type Paper, parsePaper } from '../paper/sizes.ts';
-import { parseLength, type Unit } from '../units/length.ts';
+import { parseLength } from '../units/parseLength.ts';
+import type { Unit } from '../units/unit.ts';
 
 /** The options that describe what is printed on, as typed. */
 export interface PaperOptions {

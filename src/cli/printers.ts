@@ -5,7 +5,7 @@ import { loadPrinters, type Printers } from '../files/printerStore.ts';
 import type { Correction, PrinterError } from '../paper/correction.ts';
 import { printJson } from '../render/json.ts';
 import { table } from '../render/table.ts';
-import { quote } from '../units/length.ts';
+import { quote } from '../units/quote.ts';
 
 /** `printers`: those that have been measured. */
 export const addPrinters = (program: Command): void => {

@@ -1,8 +1,11 @@
 import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { printJson } from '../render/json.ts';
-import { formatLength, parseLength, quote, type Unit } from '../units/length.ts';
+import { formatLength } from '../units/formatLength.ts';
+import { parseLength } from '../units/parseLength.ts';
 import { atLeast, atMost, mm, say, speak } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
+import type { Unit } from '../units/unit.ts';
 import { parseMaking } from '../wood/climate.ts';
 import { formatPercent, parseMoisture } from '../wood/moisture.ts';
 import { adviseMoisture, movement, parseCut, type SawnWood, widthCoefficient } from '../wood/movement.ts';

@@ -1,7 +1,7 @@
 import type { Complaint } from '../complaint.ts';
 import type { GapSeason, Gaps } from '../drawer/gaps.ts';
-import type { Unit } from '../units/length.ts';
 import { speak } from '../units/phrase.ts';
+import type { Unit } from '../units/unit.ts';
 import type { Climate } from '../wood/climate.ts';
 import { SOURCE_NOTES } from '../wood/species.ts';
 import type { SeasonedDrawer } from './seasonOfPlan.ts';

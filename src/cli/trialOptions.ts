@@ -3,9 +3,10 @@ import { refuseOptions } from '../files/failure.ts';
 import type { Cutter } from '../guided/cutter.ts';
 import type { Measured, OneCutterSetting, SlopedSetting } from '../guided/trial.ts';
 import type { Joint } from '../joint/joint.ts';
-import { parseLength, type Unit } from '../units/length.ts';
+import { parseLength } from '../units/parseLength.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { parseSlope } from '../units/slope.ts';
+import type { Unit } from '../units/unit.ts';
 import { parseAngle } from './cutterOptions.ts';
 import type { TrialOptions } from './trial.ts';
 

@@ -1,5 +1,6 @@
 import { Failure, WRONG_INPUT } from '../files/failure.ts';
-import { quote, type Unit } from '../units/length.ts';
+import { quote } from '../units/quote.ts';
+import type { Unit } from '../units/unit.ts';
 
 /** The unit that `--units` names; nothing where it is not given. Throws a Failure where it is neither mm nor in. */
 export const readUnits = (text: string | undefined): Unit | undefined => {

@@ -8,7 +8,7 @@ import { layOutWith, type Tooling } from '../guided/layOutWith.ts';
 import type { LaidJoint } from '../plan/layOutPlan.ts';
 import { namedCorners } from '../plan/namedCorners.ts';
 import type { PlanComplaint } from '../plan/planComplaint.ts';
-import type { Unit } from '../units/length.ts';
+import type { Unit } from '../units/unit.ts';
 import type { Climate } from '../wood/climate.ts';
 import { atCutterOption, changeTools } from './cutterOptions.ts';
 import { type JointOptions, optionsOfJoint, readJointOptions } from './jointOptions.ts';

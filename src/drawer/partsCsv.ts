@@ -1,6 +1,6 @@
 import { csv } from '../render/csv.ts';
-import { MM_PER_INCH, type Unit } from '../units/length.ts';
 import { speak } from '../units/phrase.ts';
+import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import type { Part } from './parts.ts';
 
 /** Each column's title, and whether it is a length. */

@@ -1,6 +1,6 @@
 import type { Complaint, Place } from '../complaint.ts';
 import { sentence } from '../sentence.ts';
-import type { Unit } from '../units/length.ts';
+import type { Unit } from '../units/unit.ts';
 
 /** The input is wrong. */
 export const WRONG_INPUT = 2;

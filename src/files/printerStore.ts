@@ -4,7 +4,7 @@ import { setTimeout } from 'node:timers/promises';
 import type { PrinterError } from '../paper/correction.ts';
 import { MOST_ERROR } from '../paper/readProof.ts';
 import { parsePaper } from '../paper/sizes.ts';
-import { quote } from '../units/length.ts';
+import { quote } from '../units/quote.ts';
 import { deviceFault } from './deviceFault.ts';
 import { DEVICE_FAILED, Failure } from './failure.ts';
 import { withUnfinished } from './unfinished.ts';

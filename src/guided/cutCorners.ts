@@ -1,7 +1,7 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
-import { quote } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
 import { cutJoint, type JointCut } from './cutJoint.ts';
 import type { Cutting } from './cutting.ts';
 

@@ -5,7 +5,8 @@ import type { Piece, Splits } from '../paper/piece.ts';
 import type { DxfLayer } from '../render/dxf.ts';
 import { type Lettering, letter, letterTag, SMALL, type Strip, words } from '../template/lettering.ts';
 import { scaleBar } from '../template/scaleBar.ts';
-import { formatLength, type Unit } from '../units/length.ts';
+import { formatLength } from '../units/formatLength.ts';
+import type { Unit } from '../units/unit.ts';
 import { type GuideBoard, STRIP } from './guideBoard.ts';
 
 /** What stands on a guide. */

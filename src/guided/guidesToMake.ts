@@ -1,4 +1,4 @@
-import type { Unit } from '../units/length.ts';
+import type { Unit } from '../units/unit.ts';
 import type { GuideTitles } from './drawGuide.ts';
 import type { GuideBoard } from './guideBoard.ts';
 

@@ -1,7 +1,7 @@
 import type { Complaint } from '../complaint.ts';
 import { DUST } from '../joint/dust.ts';
-import { quote } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
 import { SHALLOWEST_RUN, STEEPEST_RUN, slopeOfDegrees } from '../units/slope.ts';
 import { correction } from './correction.ts';
 import { checkAngle } from './cutter.ts';

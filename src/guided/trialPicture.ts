@@ -1,4 +1,5 @@
-import { formatLength, type Unit } from '../units/length.ts';
+import { formatLength } from '../units/formatLength.ts';
+import type { Unit } from '../units/unit.ts';
 import type { DepthMove, TemplateMove } from './trial.ts';
 
 /** The socket seen from the pin board's end, in letters: how deep the trial was cut, dotted, and how deep the next one is. */

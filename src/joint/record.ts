@@ -1,6 +1,6 @@
-import type { Unit } from '../units/length.ts';
 import { speak } from '../units/phrase.ts';
 import { degrees } from '../units/slope.ts';
+import type { Unit } from '../units/unit.ts';
 import type { Joint } from './joint.ts';
 import { dividers, gauges, glueArea } from './settings.ts';
 

@@ -1,7 +1,9 @@
 import { accept, type Complaint, type Result } from '../complaint.ts';
 import { formatPlanComplaint } from '../plan/planComplaint.ts';
 import { sentence } from '../sentence.ts';
-import { formatLength, quote, type Unit } from '../units/length.ts';
+import { formatLength } from '../units/formatLength.ts';
+import { quote } from '../units/quote.ts';
+import type { Unit } from '../units/unit.ts';
 import { adjust } from './adjust.ts';
 import { benchDialog } from './benchDialog.ts';
 import { cabinetView } from './cabinetView.ts';

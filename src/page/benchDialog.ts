@@ -1,7 +1,8 @@
 import { dividers, gauges } from '../joint/settings.ts';
 import type { LaidOut } from '../plan/layOutPlan.ts';
-import { formatLength, formatNumber, type Unit } from '../units/length.ts';
+import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { formatSlope } from '../units/slope.ts';
+import type { Unit } from '../units/unit.ts';
 import { type Corner, type CornerRef, cornerOf } from './corner.ts';
 import { element, setText } from './dom.ts';
 import { find, type Page } from './page.ts';

@@ -1,6 +1,6 @@
 import { type G, SVG, type Path as SvgPath } from '@svgdotjs/svg.js';
 import type { Drawer } from '../drawer/drawer.ts';
-import { formatNumber } from '../units/length.ts';
+import { formatNumber } from '../units/formatLength.ts';
 import { cabinetOf } from './cabinet.ts';
 import { setAttribute, setText } from './dom.ts';
 import { type Ask, MOST_DRAWN, type View } from './shown.ts';

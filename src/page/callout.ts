@@ -1,6 +1,6 @@
 import type { Complaint } from '../complaint.ts';
-import type { Unit } from '../units/length.ts';
 import { speak } from '../units/phrase.ts';
+import type { Unit } from '../units/unit.ts';
 import { element, setText } from './dom.ts';
 
 const WIDEST = 280;

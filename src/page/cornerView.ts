@@ -1,5 +1,5 @@
 import { type G, SVG } from '@svgdotjs/svg.js';
-import type { Unit } from '../units/length.ts';
+import type { Unit } from '../units/unit.ts';
 import { boardsLayer } from './boardsLayer.ts';
 import { callout, type Pointed } from './callout.ts';
 import { cornerSheet, type Frame } from './cornerSheet.ts';

@@ -2,7 +2,7 @@ import { SVG, type Svg, type Path as SvgPath } from '@svgdotjs/svg.js';
 import type { Joint } from '../joint/joint.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import { tailOutline } from '../joint/tailOutline.ts';
-import { formatLength, formatNumber } from '../units/length.ts';
+import { formatLength, formatNumber } from '../units/formatLength.ts';
 import type { CornerRef } from './corner.ts';
 import { element, setAttribute, setText } from './dom.ts';
 import { type Ask, MOST_DRAWN, type View } from './shown.ts';

@@ -1,5 +1,6 @@
 import { starterPlan } from '../plan/starterPlan.ts';
-import { quote, type Unit } from '../units/length.ts';
+import { quote } from '../units/quote.ts';
+import type { Unit } from '../units/unit.ts';
 import { linkOf, planInLink } from './link.ts';
 import { find, type Page } from './page.ts';
 import { saveFile } from './saveFile.ts';

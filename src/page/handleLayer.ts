@@ -1,5 +1,5 @@
 import type { G, Path as SvgPath, Text } from '@svgdotjs/svg.js';
-import { formatLength } from '../units/length.ts';
+import { formatLength } from '../units/formatLength.ts';
 import type { CornerSheet } from './cornerSheet.ts';
 import { setAttribute, setText } from './dom.ts';
 import { type Grasp, grasp } from './grasp.ts';

@@ -1,4 +1,5 @@
-import { formatNumber, type Unit } from '../units/length.ts';
+import { formatNumber } from '../units/formatLength.ts';
+import type { Unit } from '../units/unit.ts';
 import type { CornerSheet } from './cornerSheet.ts';
 import type { Handle } from './handles.ts';
 import { px } from './svgParts.ts';

@@ -1,5 +1,5 @@
 import type { Place } from '../complaint.ts';
-import type { Unit } from '../units/length.ts';
+import type { Unit } from '../units/unit.ts';
 import type { Edit } from './editPlan.ts';
 import { listedValues, roundWidths } from './planNumber.ts';
 import type { Widths } from './widths.ts';

@@ -1,6 +1,8 @@
 import type { Result } from '../complaint.ts';
-import { formatNumber, parseLength, type Unit } from '../units/length.ts';
+import { formatNumber } from '../units/formatLength.ts';
+import { parseLength } from '../units/parseLength.ts';
 import { formatSlope, parseSlope } from '../units/slope.ts';
+import type { Unit } from '../units/unit.ts';
 import type { Scope } from './adjust.ts';
 import { element } from './dom.ts';
 import { entry } from './entry.ts';

@@ -3,8 +3,9 @@ import type { PrinterError } from '../paper/correction.ts';
 import { proofLengths } from '../paper/proofLengths.ts';
 import { readProof } from '../paper/readProof.ts';
 import type { Paper } from '../paper/sizes.ts';
-import { parseLength, type Unit } from '../units/length.ts';
+import { parseLength } from '../units/parseLength.ts';
 import { mm, say } from '../units/phrase.ts';
+import type { Unit } from '../units/unit.ts';
 import { find } from './page.ts';
 
 /** What is printed on. */

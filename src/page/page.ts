@@ -1,5 +1,5 @@
 import type { Complaint } from '../complaint.ts';
-import type { Unit } from '../units/length.ts';
+import type { Unit } from '../units/unit.ts';
 import type { Message } from './messages.ts';
 import type { Snapshot } from './work.ts';
 

@@ -1,4 +1,4 @@
-import { MM_PER_INCH, type Unit } from '../units/length.ts';
+import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import { isTail, type Widths } from './widths.ts';
 
 /** What the arrow keys move by and what the pointer keeps to, in mm: a tenth of a millimetre, or 1/64 inch. */

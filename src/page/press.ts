@@ -21,7 +21,7 @@ import {
   setLayouts,
   setPieces,
 } from '../template/setLayouts.ts';
-import type { Unit } from '../units/length.ts';
+import type { Unit } from '../units/unit.ts';
 
 /** What sheets are made from: a set, and how its corners are cut. */
 export interface PressWork extends Omit<SheetWork, 'guides'> {

@@ -1,5 +1,5 @@
 import type { G, Path as SvgPath } from '@svgdotjs/svg.js';
-import { formatNumber } from '../units/length.ts';
+import { formatNumber } from '../units/formatLength.ts';
 import type { CornerSheet, Face } from './cornerSheet.ts';
 import type { Shown } from './shown.ts';
 import { drawPath, px } from './svgParts.ts';

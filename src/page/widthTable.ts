@@ -1,4 +1,6 @@
-import { formatNumber, parseLength, type Unit } from '../units/length.ts';
+import { formatNumber } from '../units/formatLength.ts';
+import { parseLength } from '../units/parseLength.ts';
+import type { Unit } from '../units/unit.ts';
 import { element, setAttribute, setText } from './dom.ts';
 import { entry } from './entry.ts';
 import { button, type Part, type Wishes } from './part.ts';

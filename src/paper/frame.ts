@@ -1,6 +1,7 @@
 import type { Box, Drawing, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
-import { formatLength, type Unit } from '../units/length.ts';
+import { formatLength } from '../units/formatLength.ts';
+import type { Unit } from '../units/unit.ts';
 import type { Correction } from './correction.ts';
 import { fitText } from './fitText.ts';
 

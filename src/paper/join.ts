@@ -1,7 +1,8 @@
 import type { Box, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
 import { textBox } from '../drawing/textBox.ts';
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
-import { formatLength, formatNumber, type Unit } from '../units/length.ts';
+import { formatLength, formatNumber } from '../units/formatLength.ts';
+import type { Unit } from '../units/unit.ts';
 import { isClear, type Obstacles, obstaclesIn } from './clearPlace.ts';
 import { WORDS } from './frame.ts';
 import { CLEAR_OF_SPLITS } from './piece.ts';

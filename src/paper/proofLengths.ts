@@ -1,6 +1,6 @@
 import { accept, type Result, refuse } from '../complaint.ts';
-import { MM_PER_INCH, type Unit } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
+import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import type { PrinterError } from './correction.ts';
 import { checkMargin, printableBox, type Size } from './printable.ts';
 import type { Paper } from './sizes.ts';

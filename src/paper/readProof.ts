@@ -1,6 +1,6 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
-import { MM_PER_INCH } from '../units/length.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
+import { MM_PER_INCH } from '../units/unit.ts';
 import type { PrinterError } from './correction.ts';
 import type { ProofLengths } from './proofLengths.ts';
 

@@ -1,6 +1,8 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
-import { MM_PER_INCH, parseLength, quote } from '../units/length.ts';
+import { parseLength } from '../units/parseLength.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
+import { MM_PER_INCH } from '../units/unit.ts';
 
 /** Paper as it lies in the printer, in mm. */
 export interface Paper {

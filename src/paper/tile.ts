@@ -1,7 +1,7 @@
 import { clipMarks } from '../drawing/clip.ts';
 import type { Box, Drawing, Mark, Path, Point } from '../drawing/drawing.ts';
 import { textBox } from '../drawing/textBox.ts';
-import type { Unit } from '../units/length.ts';
+import type { Unit } from '../units/unit.ts';
 import { checkMarks, type Join, joinMarks } from './join.ts';
 import { CLEAR_OF_SPLITS, type Piece, type Splits } from './piece.ts';
 import { CROSS, LINE_ROOM, TAB } from './split.ts';

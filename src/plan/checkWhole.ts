@@ -1,6 +1,6 @@
 import type { Complaint } from '../complaint.ts';
-import { quote } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
 
 /** The two lists of things to make. */
 const LISTS = ['drawers', 'joints'] as const;

@@ -1,7 +1,7 @@
 import type * as z from 'zod';
 import type { Complaint, Place } from '../complaint.ts';
-import { quote } from '../units/length.ts';
 import { type Phrase, say } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
 import { closest } from './closest.ts';
 import { keysOf, schemasAt, wayDownTo } from './knownKeys.ts';
 import { type JsonSchema, planJsonSchema } from './planJsonSchema.ts';

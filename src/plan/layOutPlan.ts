@@ -4,7 +4,7 @@ import { layOutSet } from '../drawer/layOutSet.ts';
 import { fromEntry } from '../drawer/places.ts';
 import { layOutWith } from '../guided/layOutWith.ts';
 import type { Joint } from '../joint/joint.ts';
-import type { Unit } from '../units/length.ts';
+import type { Unit } from '../units/unit.ts';
 import { adviseClimate } from '../wood/climate.ts';
 import type { Plan } from './plan.ts';
 import type { PlanComplaint } from './planComplaint.ts';

@@ -14,8 +14,8 @@ import {
   YAMLException,
 } from 'js-yaml';
 import type { Complaint, Place } from '../complaint.ts';
-import { quote } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
 import type { PlanComplaint } from './planComplaint.ts';
 import { type Position, positionsIn } from './position.ts';
 import { inPlainWords } from './yamlWords.ts';

@@ -1,7 +1,7 @@
 import type { DrawerSpec } from '../drawer/spec.ts';
 import type { Cutting } from '../guided/cutting.ts';
 import type { JointSpec } from '../joint/spec.ts';
-import type { Unit } from '../units/length.ts';
+import type { Unit } from '../units/unit.ts';
 import type { Climate } from '../wood/climate.ts';
 
 /** A corner that belongs to no drawer. */

@@ -1,6 +1,7 @@
 import type { Complaint, Place } from '../complaint.ts';
 import { sentence } from '../sentence.ts';
-import { quote, type Unit } from '../units/length.ts';
+import { quote } from '../units/quote.ts';
+import type { Unit } from '../units/unit.ts';
 import type { Position } from './position.ts';
 
 /** A complaint about a plan, and where in its text it can be put right. */

@@ -1,6 +1,6 @@
 import type { Complaint, Place } from '../complaint.ts';
-import type { Unit } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
+import type { Unit } from '../units/unit.ts';
 import { checkWhole, isGroup } from './checkWhole.ts';
 import { decode } from './decode.ts';
 import { explain } from './explain.ts';

@@ -1,4 +1,4 @@
-import type { Unit } from '../units/length.ts';
+import type { Unit } from '../units/unit.ts';
 
 /** Sizes that a maker who reads in this unit would begin with. */
 interface StarterSizes {

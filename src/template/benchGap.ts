@@ -1,6 +1,6 @@
 import type { Drawer } from '../drawer/drawer.ts';
 import type { Size } from '../paper/printable.ts';
-import type { Unit } from '../units/length.ts';
+import type { Unit } from '../units/unit.ts';
 import { type Block, paragraph, stack } from './block.ts';
 import { gapPicture } from './gapPicture.ts';
 import type { TypeSizes } from './typeSizes.ts';

@@ -1,6 +1,7 @@
 import type { Part } from '../drawer/parts.ts';
-import { formatNumber, type Unit } from '../units/length.ts';
+import { formatNumber } from '../units/formatLength.ts';
 import { speak } from '../units/phrase.ts';
+import type { Unit } from '../units/unit.ts';
 import { type Block, paragraph, type Run, rule, stack } from './block.ts';
 import { figure } from './figure.ts';
 import { type Column, columnsOf, tableRow } from './table.ts';

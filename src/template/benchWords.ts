@@ -1,5 +1,6 @@
 import type { Drawer } from '../drawer/drawer.ts';
-import { formatLength, type Unit } from '../units/length.ts';
+import { formatLength } from '../units/formatLength.ts';
+import type { Unit } from '../units/unit.ts';
 import { insideDiagonal } from './insideDiagonal.ts';
 
 /** Something to do or to heed, in few words; what is in bold is worked to. */

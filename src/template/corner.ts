@@ -1,5 +1,5 @@
 import type { Joint } from '../joint/joint.ts';
-import type { Unit } from '../units/length.ts';
+import type { Unit } from '../units/unit.ts';
 import type { Board } from './band.ts';
 import type { GrooveMark } from './grooveMark.ts';
 import { rod } from './rod.ts';

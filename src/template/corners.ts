@@ -1,7 +1,7 @@
 import { cornerLetter } from '../drawer/corners.ts';
 import type { Drawer } from '../drawer/drawer.ts';
 import type { Joint } from '../joint/joint.ts';
-import type { Unit } from '../units/length.ts';
+import type { Unit } from '../units/unit.ts';
 import type { BoardEnd, Corner } from './corner.ts';
 import { fileStem } from './fileStem.ts';
 

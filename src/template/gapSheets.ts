@@ -1,7 +1,8 @@
 import type { Drawer } from '../drawer/drawer.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Size } from '../paper/printable.ts';
-import { formatLength, type Unit } from '../units/length.ts';
+import { formatLength } from '../units/formatLength.ts';
+import type { Unit } from '../units/unit.ts';
 import { type Block, paragraph, stack } from './block.ts';
 import { flow } from './flow.ts';
 import { gapPicture } from './gapPicture.ts';

@@ -1,6 +1,6 @@
 import type { Path, Point } from '../drawing/drawing.ts';
 import { CAP_HEIGHT, textWidth } from '../drawing/textWidth.ts';
-import { MM_PER_INCH, type Unit } from '../units/length.ts';
+import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import type { Fact, Turn, Wording } from './lettering.ts';
 
 /** Length in mm of each bar, longest first, the distance between its ticks, and its name. */

@@ -1,6 +1,7 @@
-import { formatLength, type Unit } from '../units/length.ts';
+import { formatLength } from '../units/formatLength.ts';
 import type { Slope } from '../units/slope.ts';
 import { formatSlope } from '../units/slope.ts';
+import type { Unit } from '../units/unit.ts';
 import type { BandName } from './band.ts';
 import { type Fact, type Lettering, words } from './lettering.ts';
 import { scaleBar } from './scaleBar.ts';

@@ -1,6 +1,6 @@
 import { accept, type Result, refuse } from '../complaint.ts';
-import { quote } from './length.ts';
 import { say } from './phrase.ts';
+import { quote } from './quote.ts';
 import { unicode } from './unicode.ts';
 
 export const LONGEST_NAME = 80;

@@ -1,4 +1,5 @@
-import { formatLength, markInches, type Unit } from './length.ts';
+import { formatLength, markInches } from './formatLength.ts';
+import type { Unit } from './unit.ts';
 
 /** A length inside a sentence, in mm, whose unit is chosen when the sentence is shown. */
 export interface LengthWord {

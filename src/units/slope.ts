@@ -1,6 +1,6 @@
 import { accept, type Result, refuse } from '../complaint.ts';
-import { quote } from './length.ts';
 import { say } from './phrase.ts';
+import { quote } from './quote.ts';
 
 /** How far a tail's side leans: 1 across for every `run` along. */
 export interface Slope {

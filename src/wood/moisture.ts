@@ -1,6 +1,6 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
-import { quote } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
 
 /** The air that wood stands in long enough to come to rest with it. */
 export interface Air {

@@ -1,6 +1,6 @@
 import { accept, type Complaint, type Place, type Result, refuse } from '../complaint.ts';
-import { quote } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
 import { formatPercent, isWithin } from './moisture.ts';
 import type { Wood } from './species.ts';
 

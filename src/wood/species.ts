@@ -1,6 +1,6 @@
 import { accept, type Result, refuse } from '../complaint.ts';
-import { quote } from '../units/length.ts';
 import { say } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
 import { likeness } from './likeness.ts';
 
 /** Where a wood's figures come from. */

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { parsePaper } from '../../src/paper/sizes.ts';
-import { formatLength, parseLength } from '../../src/units/length.ts';
+import { formatLength } from '../../src/units/formatLength.ts';
+import { parseLength } from '../../src/units/parseLength.ts';
 import { parseSlope } from '../../src/units/slope.ts';
 import { abuse, must, mustBeClear, mustBeFinite, refused } from './abuse.ts';
 

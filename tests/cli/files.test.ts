@@ -12,20 +12,6 @@ const filesOf = (path: string): Map<string, string> =>
   new Map(readdirSync(path).map((name) => [name, readFileSync(join(path, name), 'latin1')]));
 
 describe('what is written', () => {
-  it('is the same, byte for byte, wherever and whenever it is drawn', () => {
-    const [one, two] = [folder(), folder()];
-    const draw = ['draw', CHEST, '--as', 'pdf,svg', '--out'];
-    expect(halfpin([...draw, one], undefined, { TZ: 'UTC', LANG: 'C' }).status).toBe(0);
-    const elsewhere = { TZ: 'Asia/Kathmandu', LANG: 'tr_TR.UTF-8', LC_ALL: 'tr_TR.UTF-8' };
-    expect(halfpin([...draw, two], undefined, elsewhere).status).toBe(0);
-    const files = filesOf(one);
-    expect(files.size).toBeGreaterThan(10);
-    expect(
-      [...filesOf(two)].filter(([name, content]) => files.get(name) !== content).map(([name]) => name),
-    ).toEqual([]);
-    expect(filesOf(two).size).toBe(files.size);
-  });
-
   it('is all there though nobody reads what is said of it', () => {
     const where = folder();
     const { status, stdout, stderr } = spawnSync(

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { defaultLap } from '../../src/joint/defaults.ts';
 import type { Interval } from '../../src/joint/joint.ts';
 import { dividers, gauges } from '../../src/joint/settings.ts';
-import { parseLength } from '../../src/units/length.ts';
+import { parseLength } from '../../src/units/parseLength.ts';
 import { parseSlope, type Slope } from '../../src/units/slope.ts';
 import { adviceFor, jointOf } from '../joint/told.ts';
 

@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod';
-import { MM_PER_INCH } from '../../src/units/length.ts';
+import { MM_PER_INCH } from '../../src/units/unit.ts';
 
 const Outcome = z.object({
   from: z.object({ mc: z.number() }),

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { listedValues, planNumber, roundWidths, stepOf } from '../../src/page/planNumber.ts';
 import { total } from '../../src/page/widths.ts';
-import { parseLength } from '../../src/units/length.ts';
+import { parseLength } from '../../src/units/parseLength.ts';
 
 describe('planNumber', () => {
   it('writes millimetres as they are', () => {

@@ -5,7 +5,7 @@ import { textBox } from '../../src/drawing/textBox.ts';
 import { undo } from '../../src/paper/correction.ts';
 import { drawProof, type Proof } from '../../src/paper/proof.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper, parsePaper } from '../../src/paper/sizes.ts';
-import type { Unit } from '../../src/units/length.ts';
+import type { Unit } from '../../src/units/unit.ts';
 import { inkBox, isInside, overlaps } from './ink.ts';
 
 const paperOf = (text: string): Paper => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Drawing, FillMark } from '../../src/drawing/drawing.ts';
 import { tailOutline } from '../../src/joint/tailOutline.ts';
 import { type Compared, comparison } from '../../src/template/comparison.ts';
-import type { Unit } from '../../src/units/length.ts';
+import type { Unit } from '../../src/units/unit.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
 import { AREAS, anyDrawer, made } from './anyDrawer.ts';
 import { sheetFaults, wordsOf } from './sheetFaults.ts';

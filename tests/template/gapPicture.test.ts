@@ -9,7 +9,7 @@ import { benchSheet } from '../../src/template/benchSheet.ts';
 import { gapPicture } from '../../src/template/gapPicture.ts';
 import { gapDrawing, gapSheets } from '../../src/template/gapSheets.ts';
 import { typeSizes } from '../../src/template/typeSizes.ts';
-import type { Unit } from '../../src/units/length.ts';
+import type { Unit } from '../../src/units/unit.ts';
 import { drawer } from '../drawer/chest.ts';
 import { value } from '../drawer/value.ts';
 import { movement, moving, pear, plum } from '../drawer/year.ts';

@@ -6,7 +6,7 @@ import { NO_SPLITS, type Piece } from '../../src/paper/piece.ts';
 import { splitToFit } from '../../src/paper/split.ts';
 import { drawPart, partsOf } from '../../src/paper/tile.ts';
 import type { GrooveMark } from '../../src/template/grooveMark.ts';
-import { formatNumber } from '../../src/units/length.ts';
+import { formatNumber } from '../../src/units/formatLength.ts';
 import { anyName, type KnownJoint, knownJoint } from './anyCorner.ts';
 import { faults } from './faults.ts';
 import { cornerOf, everyPiece, grooved, textsOf, wordsOf } from './pieces.ts';

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { Unit } from '../../units/length.ts';
+import type { Unit } from '../../units/unit.ts';
 import { choice, group, lengths, number, optional, slope, wholeNumber } from './leaves.ts';
 import * as ranges from './ranges.ts';
 

@@ -1,4 +1,4 @@
-import type { Unit } from '../../units/length.ts';
+import type { Unit } from '../../units/unit.ts';
 import { cutterAngle, group, lengths, optional } from './leaves.ts';
 import * as ranges from './ranges.ts';
 

@@ -1,10 +1,11 @@
 import * as z from 'zod';
 import type { Complaint, Place, Result } from '../../complaint.ts';
 import { checkAngle } from '../../guided/cutter.ts';
-import { parseLength, type Unit } from '../../units/length.ts';
 import { LONGEST_NAME, parseName } from '../../units/name.ts';
+import { parseLength } from '../../units/parseLength.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../../units/phrase.ts';
 import { parseSlope } from '../../units/slope.ts';
+import type { Unit } from '../../units/unit.ts';
 import type { Range } from './ranges.ts';
 
 type Sink = z.core.$RefinementCtx;

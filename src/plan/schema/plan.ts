@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { Unit } from '../../units/length.ts';
+import type { Unit } from '../../units/unit.ts';
 import { climateSchema } from './climate.ts';
 import { cornerKeys, cornerKind, lappedKeys } from './corner.ts';
 import { cutterSchema } from './cutter.ts';

@@ -1,0 +1,61 @@
+import { accept, type Result, refuse } from '../complaint.ts';
+import { say } from './phrase.ts';
+import { quote } from './quote.ts';
+import { MM_PER_INCH, type Unit } from './unit.ts';
+
+const NUMBER = String.raw`\d+(?:[.,]\d+)?|[.,]\d+`;
+const FRACTION_SIGNS: Readonly<Record<string, string>> = {
+  '¼': '1/4',
+  '½': '1/2',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
+const LENGTH = new RegExp(
+  String.raw`^(?<sign>[-−]?)\s*(?:(?<whole>\d+)(?:\s+|\s*[-‐‑–]\s*))?(?:(?<top>\d+)\s*[/⁄]\s*(?<bottom>\d+)|(?<number>${NUMBER}))\s*(?<unit>mm|cm|in\.?|inch|inches|["″”]|''|’’|′′)?$`,
+  'iu',
+);
+/** A comma before three digits parts thousands for some people and decimals for others. */
+const TWO_READINGS = /^[1-9]\d{0,2},\d{3}$/u;
+
+/**
+ * Reads a length as people write it: `18`, `18mm`, `1.8 cm`, `0.75 in`, `3/4in`, `5 11/16"`, `5-11/16in`, `5½"`.
+ * @param unit what a bare number means
+ * @returns mm, or a complaint with an empty place; a minus sign is read, for the caller to refuse with a range
+ */
+export const parseLength = (text: string | number, unit: Unit): Result<number> => {
+  if (typeof text === 'number') return finite(text * mmPer(unit), String(text));
+  const plain = text.replace(/[¼½¾⅛⅜⅝⅞]/gu, (sign) => ` ${FRACTION_SIGNS[sign]} `).trim();
+  const parts = LENGTH.exec(plain)?.groups;
+  if (parts === undefined) return noLength(text);
+  const { sign, whole, top, bottom, number } = parts;
+  if (number !== undefined && TWO_READINGS.test(number)) return twoReadings(text, number);
+  // After a whole number only a part of the next belongs: `5 11` and `5 17/16` are slips of the pen.
+  if (whole !== undefined && !(Number(top) < Number(bottom))) return noLength(text);
+  const size =
+    number === undefined
+      ? Number(whole ?? 0) + Number(top) / Number(bottom)
+      : Number(number.replace(',', '.'));
+  return finite((sign === '' ? 1 : -1) * size * mmPer(parts.unit?.toLowerCase() ?? unit), text);
+};
+
+const mmPer = (unit: string): number => (unit === 'mm' ? 1 : unit === 'cm' ? 10 : MM_PER_INCH);
+
+const finite = (value: number, text: string): Result<number> =>
+  Number.isFinite(value) ? accept(value) : noLength(text);
+
+const twoReadings = (text: string, number: string): Result<never> =>
+  refuse({
+    at: [],
+    says: say`${quote(text)} can be read in two ways`,
+    hint: say`${number.replace(',', '')} or ${Number(number.replace(',', '.'))}`,
+  });
+
+const noLength = (text: string): Result<never> =>
+  refuse({
+    at: [],
+    says: say`${quote(text)} is not a length`,
+    hint: say`18, 18mm, 0.75in, 3/4in or 5-11/16in`,
+  });

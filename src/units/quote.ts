@@ -1,0 +1,11 @@
+/** What no line may hold as it is: terminals act on it, or it turns the reading direction of what follows. */
+const UNSEEN = /[\p{Cc}\u2028-\u202E\u2066-\u2069]/gu;
+
+/** What the user wrote, in quotes, cut short where it is long and with control characters made visible. */
+export const quote = (text: string): string => {
+  const shown = JSON.stringify([...text].slice(0, 40).join('')).replace(
+    UNSEEN,
+    (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+  return [...text].length > 40 ? `${shown.slice(0, -1)}…"` : shown;
+};
