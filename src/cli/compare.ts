@@ -1,13 +1,7 @@
 import type { Command } from 'commander';
-import { addJointOptions, type JointOptions } from './jointOptions.ts';
-import { addPaperOptions, type PaperOptions } from './paperOptions.ts';
-
-export interface CompareOptions extends JointOptions, PaperOptions {
-  readonly widths?: string;
-  readonly json?: boolean;
-  readonly out?: string;
-  readonly force?: boolean;
-}
+import type { CompareOptions } from './compareOptions.ts';
+import { addJointOptions } from './jointOptions.ts';
+import { addPaperOptions } from './paperOptions.ts';
 
 /** `compare`: the set as it will be seen. */
 export const addCompare = (program: Command): void => {

@@ -1,29 +1,19 @@
 import { type Complaint, under } from '../complaint.ts';
-import type { Family } from '../drawer/drawer.ts';
 import { layOutWidths } from '../drawer/layOutWidths.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
-import type { Joint } from '../joint/joint.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import { glueArea } from '../joint/settings.ts';
 import { printJson } from '../render/json.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { parseLength } from '../units/parseLength.ts';
 import type { Unit } from '../units/unit.ts';
-import type { CompareOptions } from './compare.ts';
+import type { CompareOptions } from './compareOptions.ts';
+import type { Comparison } from './comparison.ts';
 import { familySentence } from './familySentence.ts';
 import { fitTable } from './fitTable.ts';
 import { type JointOptions, readJointOptions } from './jointOptions.ts';
 import { adviceText, wrapText } from './jointText.ts';
 import { atOption, loadWork, toolingOf } from './work.ts';
-
-/** The corners to be compared, in the order of the cabinet. */
-export interface Comparison {
-  readonly title: string;
-  readonly units: Unit;
-  readonly family: Family;
-  readonly rows: readonly { readonly name: string; readonly count: number; readonly joint: Joint }[];
-  readonly advice: readonly Complaint[];
-}
 
 /** Sets a plan or bare widths out, and shows them together. */
 export const compareSet = async (plan: string | undefined, options: CompareOptions): Promise<void> => {

@@ -6,8 +6,8 @@ import { writePdf } from '../files/writePdf.ts';
 import { layPages } from '../paper/sheets.ts';
 import { fileStem } from '../template/fileStem.ts';
 import { comparisonLayout } from '../template/setLayouts.ts';
-import type { CompareOptions } from './compare.ts';
-import type { Comparison } from './compareSet.ts';
+import type { CompareOptions } from './compareOptions.ts';
+import type { Comparison } from './comparison.ts';
 import { readPaperOptions } from './paperOptions.ts';
 
 /** Writes the comparison sheet into a folder. @returns what to say of it */

@@ -12,7 +12,7 @@ import { adviseMoisture, movement, parseCut, type SawnWood, widthCoefficient } f
 import { ownWood } from '../wood/ownWood.ts';
 import { findWood, SOURCE_NOTES, type Wood } from '../wood/species.ts';
 import { adviceText, wrapText } from './jointText.ts';
-import type { SeasonOptions } from './season.ts';
+import type { SeasonOptions } from './seasonOptions.ts';
 import { readUnits } from './units.ts';
 
 /** One board, and the conditions that it goes from and to, as moisture contents in percent. */

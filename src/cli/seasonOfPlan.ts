@@ -1,6 +1,5 @@
 import { join } from 'node:path';
 import type { Complaint } from '../complaint.ts';
-import type { Drawer } from '../drawer/drawer.ts';
 import { drawerSeason } from '../drawer/season.ts';
 import { Failure, optionName, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { loadFonts } from '../files/fonts.ts';
@@ -14,17 +13,11 @@ import { fileStem } from '../template/fileStem.ts';
 import { gapDrawing } from '../template/gapSheets.ts';
 import { gapLayout } from '../template/setLayouts.ts';
 import { readPaperOptions } from './paperOptions.ts';
-import type { SeasonOptions } from './season.ts';
+import type { SeasonOptions } from './seasonOptions.ts';
 import { seasonRecord } from './seasonRecord.ts';
 import { seasonText } from './seasonText.ts';
 import { readUnits } from './units.ts';
 import { loadWork, type Work } from './work.ts';
-
-/** A drawer, and what the year does to it. */
-export interface SeasonedDrawer {
-  readonly drawer: Drawer;
-  readonly season: NonNullable<ReturnType<typeof drawerSeason>>;
-}
 
 const OF_ONE_BOARD = ['species', 'shrinkage', 'coefficient', 'grain', 'size', 'from', 'to'] as const;
 

@@ -10,7 +10,7 @@ import { type SawnWood, thicknessCoefficient, widthCoefficient } from '../wood/m
 import { GAP_BAND } from '../wood/season.ts';
 import { SOURCE_NOTES } from '../wood/species.ts';
 import { adviceText, wrapText } from './jointText.ts';
-import type { SeasonedDrawer } from './seasonOfPlan.ts';
+import type { SeasonedDrawer } from './seasonedDrawer.ts';
 
 /** What the year does to a set, in tables no wider than the terminal. */
 export const seasonText = (

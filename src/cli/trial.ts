@@ -1,24 +1,5 @@
 import type { Command } from 'commander';
-
-/** The options of `trial`, as typed. */
-export interface TrialOptions {
-  readonly joint?: string;
-  readonly cutterAngle?: string;
-  readonly cutterLength?: string;
-  readonly depth?: string;
-  readonly slope?: string;
-  readonly at?: string;
-  readonly loose?: string;
-  readonly tight?: string;
-  readonly proud?: string;
-  readonly shy?: string;
-  readonly short?: string;
-  readonly units?: string;
-  readonly log?: string;
-  readonly out?: string;
-  readonly force?: boolean;
-  readonly json?: boolean;
-}
+import type { TrialOptions } from './trialOptions.ts';
 
 /** `trial`: the next setting after a trial joint. */
 export const addTrial = (program: Command): void => {

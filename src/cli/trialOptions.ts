@@ -8,7 +8,26 @@ import { mm, type Phrase, say } from '../units/phrase.ts';
 import { parseSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
 import { parseAngle } from './cutterOptions.ts';
-import type { TrialOptions } from './trial.ts';
+
+/** The options of `trial`, as typed. */
+export interface TrialOptions {
+  readonly joint?: string;
+  readonly cutterAngle?: string;
+  readonly cutterLength?: string;
+  readonly depth?: string;
+  readonly slope?: string;
+  readonly at?: string;
+  readonly loose?: string;
+  readonly tight?: string;
+  readonly proud?: string;
+  readonly shy?: string;
+  readonly short?: string;
+  readonly units?: string;
+  readonly log?: string;
+  readonly out?: string;
+  readonly force?: boolean;
+  readonly json?: boolean;
+}
 
 /** How the trial joint was cut. */
 export type TrialSetting =

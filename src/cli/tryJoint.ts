@@ -28,8 +28,13 @@ import { mm, say, speak } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import type { Unit } from '../units/unit.ts';
 import { wrapText } from './jointText.ts';
-import type { TrialOptions } from './trial.ts';
-import { atTrialOption, type PlannedJoint, readTrialOptions, type TrialSetting } from './trialOptions.ts';
+import {
+  atTrialOption,
+  type PlannedJoint,
+  readTrialOptions,
+  type TrialOptions,
+  type TrialSetting,
+} from './trialOptions.ts';
 import { readUnits } from './units.ts';
 import { loadWork } from './work.ts';
 

@@ -6,8 +6,13 @@ import fc from 'fast-check';
 import { atCutterOption } from '../../src/cli/cutterOptions.ts';
 import { addJointOptions, readJointOptions } from '../../src/cli/jointOptions.ts';
 import { printerRows } from '../../src/cli/printers.ts';
-import { addTrial, type TrialOptions } from '../../src/cli/trial.ts';
-import { atTrialOption, type PlannedJoint, readTrialOptions } from '../../src/cli/trialOptions.ts';
+import { addTrial } from '../../src/cli/trial.ts';
+import {
+  atTrialOption,
+  type PlannedJoint,
+  readTrialOptions,
+  type TrialOptions,
+} from '../../src/cli/trialOptions.ts';
 import { atOption, toolingOf } from '../../src/cli/work.ts';
 import type { Complaint } from '../../src/complaint.ts';
 import { Failure, optionName } from '../../src/files/failure.ts';

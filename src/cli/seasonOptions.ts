@@ -1,0 +1,16 @@
+import type { PaperOptions } from './paperOptions.ts';
+
+/** The options of `season`, as typed. */
+export interface SeasonOptions extends PaperOptions {
+  readonly species?: string;
+  readonly shrinkage?: string;
+  readonly coefficient?: string;
+  readonly grain?: string;
+  readonly size?: string;
+  readonly from?: string;
+  readonly to?: string;
+  readonly units?: string;
+  readonly json?: boolean;
+  readonly out?: string;
+  readonly force?: boolean;
+}
