@@ -52,16 +52,11 @@ interface Setting {
 
 const VARIED = 'varied';
 
-const settingsOf = ({ front: { kind } }: Drawer): Setting[] => [
+const settingsOf = (drawer: Drawer): Setting[] => [
+  ...rebateOf(drawer),
   { label: 'gauge, side’s end', value: (joint) => gauges(joint).tailBoard },
-  {
-    label:
-      kind === 'lapped'
-        ? 'gauge, front’s inside face; back, both faces'
-        : 'gauge, front and back, both faces',
-    value: (joint) => gauges(joint).pinBoardFace,
-  },
-  ...(kind === 'lapped'
+  { label: pinBoardLabel(drawer), value: (joint) => gauges(joint).pinBoardFace },
+  ...(drawer.front.kind === 'lapped'
     ? [
         {
           label: 'gauge, front’s end, from inside',
@@ -77,3 +72,22 @@ const settingsOf = ({ front: { kind } }: Drawer): Setting[] => [
   { label: 'step up from', value: ({ tails }) => tails[0]?.tip[0] },
   { label: 'step down from', value: ({ tails }) => tails.at(-1)?.tip[1] },
 ];
+
+const pinBoardLabel = ({ front: { kind }, sizes: { rebate } }: Drawer): string => {
+  if (kind === 'through') return 'gauge, front and back, both faces';
+  const from = rebate.sides > 0 ? ', from the shoulder' : '';
+  return `gauge, front’s inside face${from}; back, both faces`;
+};
+
+/** Where the front is measured from, when its own end and edge lie further out. */
+const rebateOf = ({ spec, sizes: { rebate }, front }: Drawer): Setting[] => {
+  const ofFront = (label: string, length: number): Setting => ({
+    label,
+    value: (joint) => (joint === front ? length : undefined),
+  });
+  return [
+    ...(spec.lip === undefined ? [] : [ofFront('front’s rebate, deep', front.depth)]),
+    ...(rebate.sides > 0 ? [ofFront('shoulder from front’s own end', rebate.sides)] : []),
+    ...(rebate.bottom > 0 ? [ofFront('its lower edge from front’s own', rebate.bottom)] : []),
+  ];
+};

@@ -29,7 +29,8 @@ export const benchWords = (drawer: Drawer, unit: Unit): Section[] => {
       numbered: true,
       lines: [
         { text: 'Letter the corners; mark faces and edges.' },
-        { text: 'Gauge every end.' },
+        ...(spec.lip === undefined ? [] : [{ text: 'Cut the rebate round the front.' }]),
+        { text: gaugeStep(drawer) },
         { text: 'Saw and chop the tails.' },
         { text: 'Mark the pins from the tails, A from A.' },
         { text: 'Saw the pins, chop the sockets.' },
@@ -79,6 +80,12 @@ export const benchWords = (drawer: Drawer, unit: Unit): Section[] => {
       ],
     },
   ];
+};
+
+/** The lip stands out beyond the end that a joint's front is gauged from. */
+const gaugeStep = ({ sizes: { rebate } }: Drawer): string => {
+  if (rebate.sides === 0) return 'Gauge every end.';
+  return `Gauge every end; the front from its rebate’s shoulder${rebate.bottom > 0 ? ' and lower edge' : ''}.`;
 };
 
 const bottomStep = ({ spec: { bottom } }: Drawer): string =>

@@ -126,6 +126,22 @@ describe('a bench sheet', () => {
     expect(through).not.toContain('front’s end');
   });
 
+  it('measures a front with a lip from its rebate, which is cut before anything is gauged', () => {
+    // The lip, and the gap that it covers: 6 + 0.5 at each end. The rebate goes down to the lap: 20 - 5.
+    const lipped = words(drawer({ lip: { sides: 6, top: 5, bottom: 4 } }));
+    expect(lipped).toContain('front’s rebate, deep 15 – shoulder from front’s own end 6.5 –');
+    expect(lipped).toContain('its lower edge from front’s own 4 –');
+    expect(lipped).toContain('gauge, front’s inside face, from the shoulder; back, both faces 11 11');
+    expect(lipped).toContain(
+      '2 Cut the rebate round the front. 3 Gauge every end; the front from its rebate’s shoulder and lower edge.',
+    );
+    const flush = words(drawer({ lip: { sides: 6, top: 5, bottom: 0 } }));
+    expect(flush).toContain('Gauge every end; the front from its rebate’s shoulder.');
+    expect(flush).not.toContain('its lower edge');
+    expect(words(drawer())).not.toMatch(/rebate|shoulder/u);
+    expect(words(drawer())).toContain('2 Gauge every end.');
+  });
+
   it('has nothing small, nothing over anything else and nothing outside, for any drawer on any paper', () => {
     fc.assert(
       fc.property(
