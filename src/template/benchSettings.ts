@@ -1,10 +1,12 @@
 import type { Drawer } from '../drawer/drawer.ts';
+import type { DrawerCut } from '../guided/drawerCut.ts';
 import type { Joint } from '../joint/joint.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import { dividers, gauges } from '../joint/settings.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
+import { type RouterSetting, routerSettings } from './benchRouter.ts';
 import { type Block, type Run, rule, stack } from './block.ts';
 import { figure } from './figure.ts';
 import { columnsOf, tableRow } from './table.ts';
@@ -15,7 +17,13 @@ const SHARES = [44, 28, 28];
 const NONE = '–';
 
 /** How to set gauge, bevel and dividers for a drawer's front corners and for its back ones. */
-export const benchSettings = (drawer: Drawer, unit: Unit, type: TypeSizes, width: number): Block[] => {
+export const benchSettings = (
+  drawer: Drawer,
+  cut: DrawerCut | undefined,
+  unit: Unit,
+  type: TypeSizes,
+  width: number,
+): Block[] => {
   const columns = columnsOf(SHARES, width);
   const cell = (value: number | string | undefined): Run[] =>
     figure(typeof value === 'number' ? formatNumber(value, unit) : (value ?? NONE), type);
@@ -31,14 +39,18 @@ export const benchSettings = (drawer: Drawer, unit: Unit, type: TypeSizes, width
     ),
     rule(width, 0.8),
   ]);
-  return settingsOf(drawer).map(({ label, value }, i) => {
+  const rows: RouterSetting[] = [
+    ...settingsOf(drawer, cut === undefined).map(({ label, value }) => ({
+      label,
+      front: value(drawer.front),
+      back: value(drawer.back),
+    })),
+    ...(cut === undefined ? [] : routerSettings(cut, unit)),
+  ];
+  return rows.map(({ label, front, back }, i) => {
     const row = tableRow(
       columns,
-      [
-        [{ text: label, size: type.text, weight: 'regular' }],
-        cell(value(drawer.front)),
-        cell(value(drawer.back)),
-      ],
+      [[{ text: label, size: type.text, weight: 'regular' }], cell(front), cell(back)],
       type.figure,
     );
     return i === 0 ? stack([heading, row]) : row;
@@ -52,7 +64,8 @@ interface Setting {
 
 const VARIED = 'varied';
 
-const settingsOf = (drawer: Drawer): Setting[] => [
+/** @param stepped whether tails are stepped off by hand, rather than placed by a router's guide */
+const settingsOf = (drawer: Drawer, stepped: boolean): Setting[] => [
   ...rebateOf(drawer),
   { label: 'gauge, side’s end', value: (joint) => gauges(joint).tailBoard },
   { label: pinBoardLabel(drawer), value: (joint) => gauges(joint).pinBoardFace },
@@ -68,6 +81,10 @@ const settingsOf = (drawer: Drawer): Setting[] => [
   { label: 'tails', value: ({ tails }) => String(tails.length) },
   { label: 'tail, at its tip', value: (joint) => (joint.even ? meanTail(joint) : VARIED) },
   { label: 'pin, narrow', value: (joint) => (joint.even ? meanPin(joint) : VARIED) },
+  ...(stepped ? STEPS : []),
+];
+
+const STEPS: readonly Setting[] = [
   { label: 'dividers', value: (joint) => dividers(joint)?.step },
   { label: 'step up from', value: ({ tails }) => tails[0]?.tip[0] },
   { label: 'step down from', value: ({ tails }) => tails.at(-1)?.tip[1] },
