@@ -5,6 +5,7 @@ import { sendToQueue } from '../files/printQueue.ts';
 import { refuseForeign } from '../files/refuseForeign.ts';
 import { writePdf } from '../files/writePdf.ts';
 import { writeWhole } from '../files/writeWhole.ts';
+import { BEFORE_ROUTING } from '../guided/cautions.ts';
 import { guideLayers, guidePiece } from '../guided/drawGuide.ts';
 import type { NamedGuide } from '../guided/guidesToMake.ts';
 import { setGuides } from '../guided/setGuides.ts';
@@ -13,6 +14,7 @@ import { type Layout, layPages, sheetCounts } from '../paper/sheets.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper } from '../paper/sizes.ts';
 import { fileStem } from '../template/fileStem.ts';
 import { type SetLayout, setLayouts, setPieces } from '../template/setLayouts.ts';
+import { speak } from '../units/phrase.ts';
 import { type DrawOptions, readDrawOptions } from './drawOptions.ts';
 import type { JointOptions } from './jointOptions.ts';
 import { adviceText, wrapText } from './jointText.ts';
@@ -32,7 +34,14 @@ export const drawSheets = async (
   const guides = setGuides({ drawers, joints, units }, work.cuts);
   const wish = readDrawOptions(options, units, guides.length > 0);
   const guidePieces = guides.map(({ guide, titles }) => guidePiece(guide, titles));
-  const sheetWork = { drawers, joints, units, guides: guidePieces, ...(family && { family }) };
+  const sheetWork = {
+    drawers,
+    joints,
+    units,
+    guides: guidePieces,
+    cuts: work.cuts,
+    ...(family && { family }),
+  };
   const pieces = setPieces(sheetWork, wish.choice);
   const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
   const layouts = setLayouts(sheetWork, pieces, {
@@ -69,7 +78,7 @@ export const drawSheets = async (
     await writeDxfs(guides, options.out);
     say(`${options.out}: ${guides.length} guides as DXF, in mm, one a file`);
   }
-  for (const line of closing(work)) say(line);
+  for (const line of closing(work, guides.length > 0)) say(line);
 };
 
 const pdfPath = (folder: string, title: string, name: string): string =>
@@ -131,9 +140,10 @@ const writeSvgs = async (pieces: readonly Piece[], folder: string): Promise<void
     await writeWhole(join(folder, `${piece.name}.svg`), (write) => write(pieceSvg(piece, tools)));
 };
 
-const closing = ({ set, joints, units }: Work): string[] => [
+const closing = ({ set, joints, units }: Work, guided: boolean): string[] => [
   ...adviceText([...set.advice, ...joints.flatMap(({ joint }) => joint.advice)], units),
   ...wrapText(
     'Print at 100 %, lay a steel rule on both check bars of a page, and only then cut. Keep tools sharp and hands behind the edge.',
   ),
+  ...(guided ? BEFORE_ROUTING.flatMap((caution) => wrapText(speak(caution, units))) : []),
 ];

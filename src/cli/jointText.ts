@@ -9,8 +9,11 @@ import { degrees, formatSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
 import { COLUMNS, fitTable } from './fitTable.ts';
 
-/** A corner to mark out from, without a printer: a small picture, every line's place, and the settings. */
-export const jointText = (heading: string, joint: Joint, unit: Unit): string[] => {
+/**
+ * A corner to mark out from, without a printer: a small picture, every line's place, and the settings.
+ * @param pinBoardFrom what the pin board's faces are gauged from, where that is not its end
+ */
+export const jointText = (heading: string, joint: Joint, unit: Unit, pinBoardFrom?: string): string[] => {
   const { kind, width, tailBoard, pinBoard, slope, tails } = joint;
   const length = (value: number): string => formatLength(value, unit);
   const lap = pinBoard.lap > 0 ? ` with a lap of ${length(pinBoard.lap)}` : '';
@@ -33,7 +36,7 @@ export const jointText = (heading: string, joint: Joint, unit: Unit): string[] =
       1,
     ),
     '',
-    ...settingsText(joint, unit).flatMap(wrapText),
+    ...settingsText(joint, unit, pinBoardFrom).flatMap(wrapText),
   ];
 };
 
@@ -50,14 +53,14 @@ export const countText = (joint: Joint, unit: Unit): string => {
 };
 
 /** Marking gauge, dividers and glue area, one a line. */
-export const settingsText = (joint: Joint, unit: Unit): string[] => {
+export const settingsText = (joint: Joint, unit: Unit, pinBoardFrom = 'its end'): string[] => {
   const { tailBoard, pinBoardFace, pinBoardEnd } = gauges(joint);
   const length = (value: number): string => formatLength(value, unit);
   const faces = joint.kind === 'through' ? 'both faces' : 'inside face';
   const stepping = dividers(joint);
   return [
     `gauge  tail board, all round, from its end: ${length(tailBoard)}`,
-    `gauge  pin board, ${faces}, from its end: ${length(pinBoardFace)}`,
+    `gauge  pin board, ${faces}, from ${pinBoardFrom}: ${length(pinBoardFace)}`,
     ...(joint.kind === 'lapped'
       ? [`gauge  pin board, end, from the inside face: ${length(pinBoardEnd)}`]
       : []),

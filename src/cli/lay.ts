@@ -1,4 +1,6 @@
 import type { Command } from 'commander';
+import type { Drawer } from '../drawer/drawer.ts';
+import { rebateFirst } from '../drawer/rebateFirst.ts';
 import type { Joint } from '../joint/joint.ts';
 import { jointRecord } from '../joint/record.ts';
 import { printJson } from '../render/json.ts';
@@ -42,10 +44,16 @@ const layRecord = ({ units, set, joints, cuts }: Work) => {
   };
   return {
     joints: [
-      ...set.drawers.flatMap(({ spec: { name }, front, back }) => [
-        { drawer: name, corner: 'front', ...record(`${name} front`, front) },
-        { drawer: name, corner: 'back', ...record(`${name} back`, back) },
-      ]),
+      ...set.drawers.flatMap((drawer) => {
+        const { spec, front, back } = drawer;
+        const { name } = spec;
+        const ofFront = record(`${name} front`, front);
+        const rebate = rebateFirst(drawer).map((says) => speak(says, units));
+        return [
+          { drawer: name, corner: 'front', ...ofFront, advice: [...ofFront.advice, ...rebate] },
+          { drawer: name, corner: 'back', ...record(`${name} back`, back) },
+        ];
+      }),
       ...joints.map(({ name, joint }) => record(name, joint)),
     ],
     ...(set.family && {
@@ -56,20 +64,28 @@ const layRecord = ({ units, set, joints, cuts }: Work) => {
 };
 
 const layText = ({ units, set, joints, cutting, cuts }: Work): string[] => {
-  const corner = (heading: string, joint: Joint): string[] => {
+  const corner = (heading: string, joint: Joint, pinBoardFrom?: string): string[] => {
     const cut = cuts.get(joint);
     return [
-      ...jointText(heading, joint, units),
+      ...jointText(heading, joint, units, pinBoardFrom),
       ...(cut && cutting ? ['', ...cutText(cut.guided, cutting, units)] : []),
     ];
   };
+  const frontText = (drawer: Drawer): string[] => {
+    const heading = `${drawer.spec.name}, front corners A and B`;
+    const first = rebateFirst(drawer).map((says) => ({ at: [], says }));
+    return [
+      ...corner(heading, drawer.front, drawer.sizes.rebate.sides > 0 ? "the rebate's shoulder" : undefined),
+      ...adviceText(first, units),
+    ];
+  };
   return [
-    ...set.drawers.flatMap(({ spec: { name }, sizes, front, back }) => [
-      corner(`${name}, front corners A and B`, front),
+    ...set.drawers.flatMap((drawer) => [
+      frontText(drawer),
       [
-        ...corner(`${name}, back corners C and D`, back),
+        ...corner(`${drawer.spec.name}, back corners C and D`, drawer.back),
         ...wrapText(
-          `On the sides the back's measures start at the groove's top edge, ${formatLength(sizes.backFrom, units)} from the reference edge.`,
+          `On the sides the back's measures start at the groove's top edge, ${formatLength(drawer.sizes.backFrom, units)} from the reference edge.`,
         ),
       ],
     ]),

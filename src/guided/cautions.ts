@@ -26,9 +26,15 @@ export const adviseCutter = ({ depth }: Joint, cutter: Cutter): Complaint[] => {
   return advice;
 };
 
+/** What to mind before a router is switched on at all (common practice). */
+export const BEFORE_ROUTING: readonly Phrase[] = [
+  say`Unplug the router to change or set the cutter; hold at least two thirds of its shank, and check the setting again when it is tight.`,
+  say`Keep the guards on, and guard eyes, ears and lungs. Clamp the work and the guide fast, both hands on the router. Its maker's manual comes before these words.`,
+];
+
 /** What to do and to mind with any router and guide, in the order of the work (common practice). */
 export const CAUTIONS: readonly Phrase[] = [
-  say`Unplug the router to change or set the cutter; hold at least two thirds of its shank, and check the setting again when it is tight.`,
+  ...BEFORE_ROUTING,
   say`A dovetail cutter cuts its full depth in one pass: it cannot be lowered into the cut, nor lifted out of it. Switch off and let it stop before the router leaves the guide.`,
   say`Take most of the waste out first with a straight cutter no wider than the narrow end of the space.`,
   say`Score the grain first: a light pass along the whole edge, from right to left, no more than 1 mm deep, keeps the long grain from tearing where the cutter leaves.`,

@@ -1,10 +1,12 @@
 import type { Drawer } from '../drawer/drawer.ts';
+import type { DrawerCut } from '../guided/drawerCut.ts';
 import type { Joint } from '../joint/joint.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import { dividers, gauges } from '../joint/settings.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
+import { type RouterSetting, routerSettings } from './benchRouter.ts';
 import { type Block, type Run, rule, stack } from './block.ts';
 import { figure } from './figure.ts';
 import { columnsOf, tableRow } from './table.ts';
@@ -15,7 +17,13 @@ const SHARES = [44, 28, 28];
 const NONE = '–';
 
 /** How to set gauge, bevel and dividers for a drawer's front corners and for its back ones. */
-export const benchSettings = (drawer: Drawer, unit: Unit, type: TypeSizes, width: number): Block[] => {
+export const benchSettings = (
+  drawer: Drawer,
+  cut: DrawerCut | undefined,
+  unit: Unit,
+  type: TypeSizes,
+  width: number,
+): Block[] => {
   const columns = columnsOf(SHARES, width);
   const cell = (value: number | string | undefined): Run[] =>
     figure(typeof value === 'number' ? formatNumber(value, unit) : (value ?? NONE), type);
@@ -31,14 +39,18 @@ export const benchSettings = (drawer: Drawer, unit: Unit, type: TypeSizes, width
     ),
     rule(width, 0.8),
   ]);
-  return settingsOf(drawer).map(({ label, value }, i) => {
+  const rows: RouterSetting[] = [
+    ...settingsOf(drawer, cut === undefined).map(({ label, value }) => ({
+      label,
+      front: value(drawer.front),
+      back: value(drawer.back),
+    })),
+    ...(cut === undefined ? [] : routerSettings(cut, unit)),
+  ];
+  return rows.map(({ label, front, back }, i) => {
     const row = tableRow(
       columns,
-      [
-        [{ text: label, size: type.text, weight: 'regular' }],
-        cell(value(drawer.front)),
-        cell(value(drawer.back)),
-      ],
+      [[{ text: label, size: type.text, weight: 'regular' }], cell(front), cell(back)],
       type.figure,
     );
     return i === 0 ? stack([heading, row]) : row;
@@ -52,16 +64,12 @@ interface Setting {
 
 const VARIED = 'varied';
 
-const settingsOf = ({ front: { kind } }: Drawer): Setting[] => [
+/** @param stepped whether tails are stepped off by hand, rather than placed by a router's guide */
+const settingsOf = (drawer: Drawer, stepped: boolean): Setting[] => [
+  ...rebateOf(drawer),
   { label: 'gauge, side’s end', value: (joint) => gauges(joint).tailBoard },
-  {
-    label:
-      kind === 'lapped'
-        ? 'gauge, front’s inside face; back, both faces'
-        : 'gauge, front and back, both faces',
-    value: (joint) => gauges(joint).pinBoardFace,
-  },
-  ...(kind === 'lapped'
+  { label: pinBoardLabel(drawer), value: (joint) => gauges(joint).pinBoardFace },
+  ...(drawer.front.kind === 'lapped'
     ? [
         {
           label: 'gauge, front’s end, from inside',
@@ -73,7 +81,30 @@ const settingsOf = ({ front: { kind } }: Drawer): Setting[] => [
   { label: 'tails', value: ({ tails }) => String(tails.length) },
   { label: 'tail, at its tip', value: (joint) => (joint.even ? meanTail(joint) : VARIED) },
   { label: 'pin, narrow', value: (joint) => (joint.even ? meanPin(joint) : VARIED) },
+  ...(stepped ? STEPS : []),
+];
+
+const STEPS: readonly Setting[] = [
   { label: 'dividers', value: (joint) => dividers(joint)?.step },
   { label: 'step up from', value: ({ tails }) => tails[0]?.tip[0] },
   { label: 'step down from', value: ({ tails }) => tails.at(-1)?.tip[1] },
 ];
+
+const pinBoardLabel = ({ front: { kind }, sizes: { rebate } }: Drawer): string => {
+  if (kind === 'through') return 'gauge, front and back, both faces';
+  const from = rebate.sides > 0 ? ', from the shoulder' : '';
+  return `gauge, front’s inside face${from}; back, both faces`;
+};
+
+/** Where the front is measured from, when its own end and edge lie further out. */
+const rebateOf = ({ spec, sizes: { rebate }, front }: Drawer): Setting[] => {
+  const ofFront = (label: string, length: number): Setting => ({
+    label,
+    value: (joint) => (joint === front ? length : undefined),
+  });
+  return [
+    ...(spec.lip === undefined ? [] : [ofFront('front’s rebate, deep', front.depth)]),
+    ...(rebate.sides > 0 ? [ofFront('shoulder from front’s own end', rebate.sides)] : []),
+    ...(rebate.bottom > 0 ? [ofFront('its lower edge from front’s own', rebate.bottom)] : []),
+  ];
+};

@@ -2,6 +2,7 @@ import type { Drawer } from '../drawer/drawer.ts';
 import type { Part } from '../drawer/parts.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { textWidth } from '../drawing/textWidth.ts';
+import type { DrawerCut } from '../guided/drawerCut.ts';
 import type { Size } from '../paper/printable.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
@@ -20,6 +21,8 @@ export interface BenchSheetWish {
   readonly units: Unit;
   /** What a page holds. */
   readonly area: Size;
+  /** How the drawer's corners are cut, where that is not by hand. */
+  readonly cut?: DrawerCut;
 }
 
 /** How many times its usual size the type is set where one page then holds everything, best first. */
@@ -46,13 +49,8 @@ export interface BenchSheet {
  * @param parts the drawer's own
  * @returns one page, its type as large as that allows; several in the usual size where one is too small
  */
-export const benchSheet = (
-  drawer: Drawer,
-  parts: readonly Part[],
-  { units, area }: BenchSheetWish,
-): BenchSheet => {
-  const sheetAt = (times: number, picture: number) =>
-    sheet(drawer, parts, units, typeSizes(times), area, picture);
+export const benchSheet = (drawer: Drawer, parts: readonly Part[], wish: BenchSheetWish): BenchSheet => {
+  const sheetAt = (times: number, picture: number) => sheet(drawer, parts, wish, typeSizes(times), picture);
   let best: number | undefined;
   // What fits in one size fits in every smaller one.
   for (let [from, to] = [0, TIMES.length]; from < to; ) {
@@ -72,9 +70,8 @@ export const benchSheet = (
 const sheet = (
   drawer: Drawer,
   parts: readonly Part[],
-  unit: Unit,
+  { units: unit, area, cut }: BenchSheetWish,
   type: TypeSizes,
-  area: Size,
   picture: number,
 ): Drawing[] => {
   const { width, height } = area;
@@ -84,7 +81,7 @@ const sheet = (
   const head = stack([headline(drawer, type, width), paragraph(outline(drawer, unit, type), width)]);
   const later = paragraph([{ text: drawer.spec.name, size: type.heading, weight: 'bold' }], width);
   const list = benchParts(parts, unit, type, width);
-  const settings = benchSettings(drawer, unit, type, column);
+  const settings = benchSettings(drawer, cut, unit, type, column);
   const gapAbove = benchGap(drawer, unit, type, { width: column, height: picture * type.text });
   const listHeight = stack(list).height;
   const settingsHeight = stack([stack(settings), ...gapAbove], gap).height;
@@ -101,7 +98,7 @@ const sheet = (
         benchSketch(drawer, unit, type, { width: column, height: room }),
         settings,
         ...gapAbove.map((block) => [block]),
-        ...benchWords(drawer, unit).map((section) => sectionRows(section, type, column)),
+        ...benchWords(drawer, cut, unit).map((section) => sectionRows(section, type, column)),
       ],
       columns,
       gap,

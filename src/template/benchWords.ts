@@ -1,6 +1,10 @@
 import type { Drawer } from '../drawer/drawer.ts';
+import { CAUTIONS } from '../guided/cautions.ts';
+import type { DrawerCut } from '../guided/drawerCut.ts';
 import { formatLength } from '../units/formatLength.ts';
+import { speak } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
+import { routerSteps } from './benchRouter.ts';
 import { insideDiagonal } from './insideDiagonal.ts';
 
 /** Something to do or to heed, in few words; what is in bold is worked to. */
@@ -19,7 +23,7 @@ export interface Section {
 const SWELLING = 0.005;
 
 /** What a drawer's bench sheet says beside its numbers. */
-export const benchWords = (drawer: Drawer, unit: Unit): Section[] => {
+export const benchWords = (drawer: Drawer, cut: DrawerCut | undefined, unit: Unit): Section[] => {
   const { spec, sizes, front } = drawer;
   const length = (value: number) => formatLength(value, unit).replaceAll(' ', '\u00A0');
   const grooved = spec.bottom.hold.kind === 'slips' ? 'front and slips' : 'front and sides';
@@ -29,10 +33,9 @@ export const benchWords = (drawer: Drawer, unit: Unit): Section[] => {
       numbered: true,
       lines: [
         { text: 'Letter the corners; mark faces and edges.' },
-        { text: 'Gauge every end.' },
-        { text: 'Saw and chop the tails.' },
-        { text: 'Mark the pins from the tails, A from A.' },
-        { text: 'Saw the pins, chop the sockets.' },
+        ...(spec.lip === undefined ? [] : [{ text: 'Cut the rebate round the front.' }]),
+        { text: gaugeStep(drawer) },
+        ...(cut === undefined ? BY_HAND : routerSteps(cut)).map((text) => ({ text })),
         { text: 'Fit dry, and check.' },
         { text: `Groove ${grooved}.` },
         { text: 'Finish the inside faces.' },
@@ -69,6 +72,15 @@ export const benchWords = (drawer: Drawer, unit: Unit): Section[] => {
         { text: 'Saw on the waste side; leave half the line.' },
       ],
     },
+    ...(cut === undefined
+      ? []
+      : [
+          {
+            heading: 'At the router',
+            numbered: false,
+            lines: CAUTIONS.map((phrase) => ({ text: speak(phrase, unit) })),
+          },
+        ]),
     {
       heading: 'Take care',
       numbered: false,
@@ -79,6 +91,18 @@ export const benchWords = (drawer: Drawer, unit: Unit): Section[] => {
       ],
     },
   ];
+};
+
+const BY_HAND = [
+  'Saw and chop the tails.',
+  'Mark the pins from the tails, A from A.',
+  'Saw the pins, chop the sockets.',
+];
+
+/** The lip stands out beyond the end that a joint's front is gauged from. */
+const gaugeStep = ({ sizes: { rebate } }: Drawer): string => {
+  if (rebate.sides === 0) return 'Gauge every end.';
+  return `Gauge every end; the front from its rebate’s shoulder${rebate.bottom > 0 ? ' and lower edge' : ''}.`;
 };
 
 const bottomStep = ({ spec: { bottom } }: Drawer): string =>

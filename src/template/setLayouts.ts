@@ -1,6 +1,8 @@
 import type { Drawer, Family } from '../drawer/drawer.ts';
 import { parts } from '../drawer/parts.ts';
 import type { Drawing } from '../drawing/drawing.ts';
+import type { Cuts } from '../guided/cutCorners.ts';
+import { drawerCut } from '../guided/drawerCut.ts';
 import type { Correction } from '../paper/correction.ts';
 import type { Piece } from '../paper/piece.ts';
 import type { Size } from '../paper/printable.ts';
@@ -20,6 +22,8 @@ export interface SheetWork extends TemplateWork {
   readonly family?: Family;
   /** Guides to cut the corners by, where there are any. */
   readonly guides?: readonly Piece[];
+  /** How corners are cut; what is not in it is cut by hand. */
+  readonly cuts?: Cuts;
 }
 
 /** How sheets are to be printed. */
@@ -41,6 +45,8 @@ export interface SetLayout {
 /** With more pieces than this, a contents page leads to them. */
 const FEW = 4;
 
+const NONE_CUT: Cuts = new Map();
+
 /** Every template of a set, equal ones once. */
 export const setPieces = (work: TemplateWork, choice: PieceChoice): TemplatePiece[] =>
   cornersOf(work).flatMap((corner) => cornerPieces(corner, choice));
@@ -51,7 +57,7 @@ export const setLayouts = (
   pieces: readonly TemplatePiece[],
   wish: SheetWish,
 ): SetLayout[] => {
-  const { drawers, family, units, guides = [] } = work;
+  const { drawers, family, units, guides = [], cuts = NONE_CUT } = work;
   const leading: LeadingPages =
     pieces.length > FEW ? (area) => [contents(wish.title, pieces, area)] : () => [];
   const toCut: SetLayout[] = [
@@ -67,9 +73,14 @@ export const setLayouts = (
     {
       name: 'bench',
       layout: layoutOf(units, wish, (area) =>
-        drawers.map((drawer) =>
-          benchSheet(drawer, parts({ drawers: [drawer], advice: [] }), { units, area }),
-        ),
+        drawers.map((drawer) => {
+          const cut = drawerCut(drawer, cuts);
+          return benchSheet(drawer, parts({ drawers: [drawer], advice: [] }), {
+            units,
+            area,
+            ...(cut && { cut }),
+          });
+        }),
       ),
     },
     { name: 'comparison', layout: comparisonLayout(rows, family, units, wish) },

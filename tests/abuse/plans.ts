@@ -91,7 +91,7 @@ export const workOf = (given: string | Uint8Array): Made | 'refused' => {
   for (const [joint, cut] of cuts.value) mustCut(joint, cut);
   const guides = setGuides({ drawers: set.drawers, joints, units: plan.units }, cuts.value);
   const pieces = guides.map(({ guide, titles }) => guidePiece(guide, titles));
-  return { work: { ...set, joints, units: plan.units, guides: pieces }, guides };
+  return { work: { ...set, joints, units: plan.units, guides: pieces, cuts: cuts.value }, guides };
 };
 
 const judge = (given: string | Uint8Array) => {

@@ -59,6 +59,7 @@ describe('a corner laid out for a cutter', () => {
   it('has no passes without a cutter', () => {
     expect(joint(...CORNER).guided).toBeUndefined();
     expect(halfpin(['lay', ...CORNER]).out).not.toContain('At the router');
+    expect(halfpin(['draw', ...CORNER, '--out', folder()]).out).not.toMatch(/router/u);
   });
 
   it('can have the fixed spacing of a machine, centre to centre', () => {
@@ -159,6 +160,10 @@ describe('guides', () => {
   it('are drawn with a bush: a PDF of their own, an SVG and a DXF each, equal ones once', () => {
     const where = folder();
     const { status, out } = halfpin(['draw', GUIDED_CHEST, '--as', 'pdf,svg,dxf', '--out', where]);
+    // What is said last is how to stay whole at the router.
+    expect(out.replaceAll(/\n +/gu, ' ')).toMatch(
+      /Print at 100 %.*\nUnplug the router to change.*\nKeep the guards on.* manual comes before these words\.\n$/u,
+    );
     expect(status).toBe(0);
     const files = readdirSync(where);
     expect(files).toContain('haberdashery-chest-guided-guides.pdf');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { adviseCutter, CAUTIONS } from '../../src/guided/cautions.ts';
+import { adviseCutter, BEFORE_ROUTING, CAUTIONS } from '../../src/guided/cautions.ts';
 import { diameterAt } from '../../src/guided/cutter.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { CUTTER, cutOf, LAPPED } from './example.ts';
@@ -38,5 +38,12 @@ describe('the cautions', () => {
     for (const text of texts) expect(text).toMatch(/^[A-Z].*[.]$/u);
     expect(texts.filter((text) => text.startsWith('Score the grain first'))).toHaveLength(1);
     expect(texts.at(-1)).toMatch(/^Cut one trial joint in scrap/u);
+  });
+
+  it('begin with what is minded before the router runs: plug, guards, eyes, ears and dust, clamps, the manual', () => {
+    expect(CAUTIONS.slice(0, BEFORE_ROUTING.length)).toEqual(BEFORE_ROUTING);
+    const before = BEFORE_ROUTING.map((phrase) => speak(phrase, 'mm')).join(' ');
+    for (const word of [/^Unplug/u, /guards on/u, /eyes, ears and lungs/u, /Clamp the work/u, /manual/u])
+      expect(before).toMatch(word);
   });
 });

@@ -168,6 +168,7 @@ describe('a cutter', () => {
   it('comes with cautions in the order of the work', () => {
     expect(CAUTIONS.map((caution) => speak(caution, 'mm').split(' ').slice(0, 2).join(' '))).toEqual([
       'Unplug the',
+      'Keep the',
       'A dovetail',
       'Take most',
       'Score the',

@@ -26,7 +26,7 @@ export const sheetsOfPlan = async (
   const { title, set, joints } = loaded;
   const corners = { drawers: set.drawers, joints, units };
   const guides = setGuides(corners, loaded.cuts).map(({ guide, titles }) => guidePiece(guide, titles));
-  const work = { ...corners, guides, ...(set.family && { family: set.family }) };
+  const work = { ...corners, guides, cuts: loaded.cuts, ...(set.family && { family: set.family }) };
   const pieces = setPieces(work, { boards: ['tail', 'pin'], flat, rods });
   const paper = parsePaper(name);
   if (!paper.ok) throw new Error(name);

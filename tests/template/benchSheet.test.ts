@@ -1,9 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
+import { CAUTIONS } from '../../src/guided/cautions.ts';
+import { cutCorners } from '../../src/guided/cutCorners.ts';
+import { drawerCut } from '../../src/guided/drawerCut.ts';
 import type { Size } from '../../src/paper/printable.ts';
 import { benchSheet } from '../../src/template/benchSheet.ts';
 import { formatNumber } from '../../src/units/formatLength.ts';
+import { speak } from '../../src/units/phrase.ts';
 import type { Unit } from '../../src/units/unit.ts';
 import { drawer } from '../drawer/chest.ts';
 import { AREAS, anyDrawer, made } from './anyDrawer.ts';
@@ -124,6 +128,99 @@ describe('a bench sheet', () => {
     const through = words(drawer({ joint: { kind: 'through', spacing: { kind: 'even' } } }));
     expect(through).toContain('gauge, front and back, both faces');
     expect(through).not.toContain('front’s end');
+  });
+
+  it('measures a front with a lip from its rebate, which is cut before anything is gauged', () => {
+    // The lip, and the gap that it covers: 6 + 0.5 at each end. The rebate goes down to the lap: 20 - 5.
+    const lipped = words(drawer({ lip: { sides: 6, top: 5, bottom: 4 } }));
+    expect(lipped).toContain('front’s rebate, deep 15 – shoulder from front’s own end 6.5 –');
+    expect(lipped).toContain('its lower edge from front’s own 4 –');
+    expect(lipped).toContain('gauge, front’s inside face, from the shoulder; back, both faces 11 11');
+    expect(lipped).toContain(
+      '2 Cut the rebate round the front. 3 Gauge every end; the front from its rebate’s shoulder and lower edge.',
+    );
+    const flush = words(drawer({ lip: { sides: 6, top: 5, bottom: 0 } }));
+    expect(flush).toContain('Gauge every end; the front from its rebate’s shoulder.');
+    expect(flush).not.toContain('its lower edge');
+    expect(words(drawer())).not.toMatch(/rebate|shoulder/u);
+    expect(words(drawer())).toContain('2 Gauge every end.');
+  });
+
+  describe('of a drawer that a router cuts', () => {
+    const pages = (bushes: { bush?: number; pinBush?: number }, units: Unit = 'mm', area = AREAS.A4) => {
+      const cutter = { diameter: 12.7, angle: 8, length: 20 };
+      const { slope: _, ...wish } = drawer().joint;
+      const { slope: __, ...backWish } = drawer().backJoint;
+      const found = made(
+        drawer({ cutter, joint: { ...wish, pin: 8.5 }, backJoint: { ...backWish, pin: 9.62 } }),
+      );
+      if (found === undefined) throw new Error('this drawer can be made');
+      const { front, back } = found.drawer;
+      const cuts = cutCorners(
+        [front, back].map((joint) => ({ name: 'Buttons', joint })),
+        { cutter, straight: 8, ...bushes },
+      );
+      if (!cuts.ok) throw new Error(JSON.stringify(cuts.complaints));
+      const cut = drawerCut(found.drawer, cuts.value);
+      if (cut === undefined) throw new Error('every corner is cut');
+      return benchSheet(found.drawer, found.parts, { units, area, cut }).draw();
+    };
+    const guided = (bushes: { bush?: number; pinBush?: number }) =>
+      pages(bushes).map(wordsOf).join(' ').replaceAll('\u00A0', ' ');
+
+    it('gives the settings of cutters and bushes for both kinds of corners', () => {
+      const text = guided({ bush: 16, pinBush: 11 });
+      expect(text).toContain('dovetail cutter 12.7 × 8° 12.7 × 8°');
+      // Fronts of 20 with a lap of 5; sides and backs of 11.
+      expect(text).toContain('tails: cutter set deep 15 11');
+      expect(text).toContain('tails: guide bush 16 16');
+      expect(text).toContain('pins: straight cutter – 8');
+      expect(text).toContain('pins: cutter set deep 15 11');
+      expect(text).toContain('pins: guide bush 16 11');
+      // At the surface the cut is 12.7 - 2 × 15 tan 8° = 8.4837 wide, or 9.6081 at 11 deep; the centre stops half of it
+      // short of the 11 mm that a side is thick. The round at the bottom is 6.35: 6.35 - √(6.35² - 4.2419²) = 1.6245.
+      expect(text).toContain('pins: cutter’s centre stops from end 6.76 –');
+      expect(text).toContain('tails’ inside arrises: round from face 4.24 –');
+      expect(text).toContain('– in at the base 4.24 – – in at the tip 1.62 –');
+      expect(text).toContain('least pin, narrow 8.48 9.61');
+      expect(text).not.toMatch(/dividers|step up/u);
+    });
+
+    it('orders the work as the router does it, with its cautions', () => {
+      const text = guided({ bush: 16, pinBush: 11 });
+      const steps = [
+        '3 Router unplugged: fit the dovetail cutter and its bush; set its depth.',
+        '4 Cut a trial joint in scrap as thick; correct by it.',
+        '5 Tails, by the tails’ guide: score lightly first, right to left; then full depth, left to right. Set the depth anew for the back corners.',
+        '6 Front’s sockets, by the pins’ guide, same cutter: score first, then on to the stop.',
+        '7 Back’s pins, by the pins’ guide: the straight cutter and its bush, its own depth; a trial in scrap first.',
+        '8 Round the tails’ inside arrises to the front’s sockets.',
+        '9 Fit dry, and check.',
+      ];
+      expect(text).toContain(steps.join(' '));
+      expect(text).not.toMatch(/Saw and chop|Mark the pins/u);
+      for (const caution of CAUTIONS) expect(text).toContain(`– ${speak(caution, 'mm')}`);
+    });
+
+    it('names no guide and no bush where there is none', () => {
+      const text = guided({});
+      expect(text).toContain('Tails, at the centres that are laid out: score lightly first');
+      expect(text).not.toMatch(/ bush|’ guide/u);
+      expect(text).toContain('tails: cutter set deep 15 11');
+    });
+
+    it('has nothing over anything else and nothing outside, on any paper', () => {
+      for (const area of Object.values(AREAS))
+        for (const units of ['mm', 'in'] as const)
+          expect(pages({ bush: 16, pinBush: 11 }, units, area).flatMap(sheetFaults)).toEqual([]);
+    });
+
+    it('keeps to saw and chisel for all others', () => {
+      expect(words(drawer())).toContain(
+        '3 Saw and chop the tails. 4 Mark the pins from the tails, A from A.',
+      );
+      expect(words(drawer())).not.toMatch(/router|cutter|bush/iu);
+    });
   });
 
   it('has nothing small, nothing over anything else and nothing outside, for any drawer on any paper', () => {

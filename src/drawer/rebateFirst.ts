@@ -1,0 +1,21 @@
+import { mm, type Phrase, say } from '../units/phrase.ts';
+import type { Drawer } from './drawer.ts';
+
+/**
+ * From where a front with a lip is marked out: the joint ends at the rebate's shoulders, and its reference edge is the
+ * rebate's lower edge, while the lip stands out beyond both. Nothing for an inset front.
+ */
+export const rebateFirst = ({ spec, sizes: { rebate }, front }: Drawer): Phrase[] =>
+  spec.lip === undefined
+    ? []
+    : [
+        [
+          ...say`cut the rebate round the front first, ${mm(front.depth)} deep`,
+          ...(rebate.sides > 0
+            ? say`; gauge the front from the rebate's shoulder, ${mm(rebate.sides)} in from the front's own end`
+            : []),
+          ...(rebate.bottom > 0
+            ? say`; mark it from the rebate's lower edge, ${mm(rebate.bottom)} above the front's own`
+            : []),
+        ],
+      ];

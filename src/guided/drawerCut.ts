@@ -1,0 +1,20 @@
+import type { Drawer } from '../drawer/drawer.ts';
+import type { Cuts } from './cutCorners.ts';
+import type { JointCut } from './cutJoint.ts';
+import type { Cutter } from './cutter.ts';
+
+/** How both kinds of a drawer's corners are cut with a router. */
+export interface DrawerCut {
+  readonly cutter: Cutter;
+  readonly front: JointCut;
+  readonly back: JointCut;
+}
+
+/** How a drawer is cut; nothing where that is by hand. */
+export const drawerCut = (
+  { spec: { cutter }, front: frontJoint, back: backJoint }: Drawer,
+  cuts: Cuts,
+): DrawerCut | undefined => {
+  const [front, back] = [cuts.get(frontJoint), cuts.get(backJoint)];
+  return cutter && front && back && { cutter, front, back };
+};

@@ -1,0 +1,68 @@
+import type { JointCut } from '../guided/cutJoint.ts';
+import type { DrawerCut } from '../guided/drawerCut.ts';
+import type { GuideBoard } from '../guided/guideBoard.ts';
+import { formatNumber } from '../units/formatLength.ts';
+import type { Unit } from '../units/unit.ts';
+
+/** What a router is set to: for the front corners, and for the back ones. */
+export interface RouterSetting {
+  readonly label: string;
+  readonly front: number | string | undefined;
+  readonly back: number | string | undefined;
+}
+
+/** The settings of router, cutters and bushes for a drawer; none of a bush without guides. */
+export const routerSettings = ({ cutter, front, back }: DrawerCut, unit: Unit): RouterSetting[] => {
+  const both = (label: string, value: (cut: JointCut) => number | undefined): RouterSetting => ({
+    label,
+    front: value(front),
+    back: value(back),
+  });
+  const dovetail = `${formatNumber(cutter.diameter, unit)} × ${cutter.angle}°`;
+  return [
+    { label: 'dovetail cutter', front: dovetail, back: dovetail },
+    both('tails: cutter set deep', ({ guided }) => guided.depth),
+    both('tails: guide bush', bushFor('tail')),
+    both('pins: straight cutter', ({ guided: { pinCut } }) =>
+      pinCut.kind === 'straight' ? pinCut.diameter : undefined,
+    ),
+    both('pins: cutter set deep', ({ guided: { pinCut, depth } }) =>
+      pinCut.kind === 'straight' ? pinCut.depth : depth,
+    ),
+    both('pins: guide bush', bushFor('pin')),
+    both('pins: cutter’s centre stops from end', ({ guided: { pinCut } }) =>
+      pinCut.kind === 'round' ? pinCut.socket.stop : undefined,
+    ),
+    both('tails’ inside arrises: round from face', ({ guided: { pinCut } }) =>
+      pinCut.kind === 'round' ? pinCut.socket.ease.fromFace : undefined,
+    ),
+    both('– in at the base', ({ guided: { pinCut } }) =>
+      pinCut.kind === 'round' ? pinCut.socket.ease.atBase : undefined,
+    ),
+    both('– in at the tip', ({ guided: { pinCut } }) =>
+      pinCut.kind === 'round' ? pinCut.socket.ease.atTip : undefined,
+    ),
+    both('least pin, narrow', ({ guided }) => guided.leastPin),
+  ].filter(({ front: atFront, back: atBack }) => atFront !== undefined || atBack !== undefined);
+};
+
+const bushFor =
+  (board: GuideBoard['board']) =>
+  ({ guides }: JointCut): number | undefined =>
+    guides.find((guide) => guide.board === board)?.bush;
+
+/** The order in which a router cuts a drawer's corners, from gauged ends to joints that can be fitted. */
+export const routerSteps = ({ front, back }: DrawerCut): string[] => {
+  const guided = front.guides.length > 0;
+  const by = (board: string) => (guided ? `by the ${board}s’ guide` : 'at the centres that are laid out');
+  const round = front.guided.pinCut.kind === 'round';
+  const again = front.guided.depth === back.guided.depth ? '' : ' Set the depth anew for the back corners.';
+  return [
+    `Router unplugged: fit the dovetail cutter${guided ? ' and its bush' : ''}; set its depth.`,
+    'Cut a trial joint in scrap as thick; correct by it.',
+    `Tails, ${by('tail')}: score lightly first, right to left; then full depth, left to right.${again}`,
+    ...(round ? [`Front’s sockets, ${by('pin')}, same cutter: score first, then on to the stop.`] : []),
+    `${round ? 'Back’s pins' : 'Pins'}, ${by('pin')}: the straight cutter${guided ? ' and its bush' : ''}, its own depth; a trial in scrap first.`,
+    ...(round ? ['Round the tails’ inside arrises to the front’s sockets.'] : []),
+  ];
+};

@@ -1,0 +1,35 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { CHEST, folder, halfpin } from './program.ts';
+
+/** The example chest, its fronts with a lip of 6 mm all round. */
+const lipped = (): string => {
+  const path = join(folder(), 'lipped.yaml');
+  writeFileSync(path, `${readFileSync(CHEST, 'utf8')}\nfront: {lip: 6}\n`);
+  return path;
+};
+
+/** Fronts of 20 mm with a lap of 5; half a millimetre is left free at each side. */
+const FIRST =
+  "cut the rebate round the front first, 15 mm deep; gauge the front from the rebate's shoulder, 6.5 mm in from the front's own end; mark it from the rebate's lower edge, 6 mm above the front's own";
+
+describe('lay, of fronts with a lip', () => {
+  it('says with each front that it is measured from its rebate', () => {
+    const { out } = halfpin(['lay', lipped()]);
+    expect(out.match(/pin board, inside face, from the rebate's shoulder: 11 mm/gu)).toHaveLength(6);
+    expect(out.match(/pin board, both faces, from its end: 11 mm/gu)).toHaveLength(6);
+    expect(out.replaceAll(/\n +/gu, ' ').split(`advice: ${FIRST}`)).toHaveLength(1 + 6);
+  });
+
+  it('gives that as advice in JSON, to the front alone', () => {
+    const { joints } = JSON.parse(halfpin(['lay', lipped(), '--json']).out);
+    for (const { corner, advice } of joints)
+      expect(advice.filter((each: string) => each === FIRST)).toHaveLength(corner === 'front' ? 1 : 0);
+    expect(joints).toHaveLength(12);
+  });
+
+  it('says nothing of a rebate where fronts are inset', () => {
+    expect(halfpin(['lay', CHEST]).out).not.toContain('rebate');
+  });
+});
