@@ -10,6 +10,8 @@ export interface Complaint {
   readonly says: Phrase;
   /** What to try instead, ready to be typed. */
   readonly hint?: Phrase;
+  /** Further places of which the same is said. */
+  readonly also?: readonly Place[];
 }
 
 /** A value, or every reason why there is none. */

@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import type { Complaint } from '../complaint.ts';
 import type { Part, StockTotal } from '../drawer/parts.ts';
 import { partsCsv } from '../drawer/partsCsv.ts';
 import { Failure, WRONG_INPUT } from '../files/failure.ts';
@@ -10,7 +11,7 @@ import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import type { Climate } from '../wood/climate.ts';
 import { formatPercent } from '../wood/moisture.ts';
 import { fitTable } from './fitTable.ts';
-import { wrapText } from './jointText.ts';
+import { adviceText, wrapText } from './jointText.ts';
 import { readUnits } from './units.ts';
 import { loadWork } from './work.ts';
 
@@ -52,13 +53,17 @@ export const addParts = (program: Command): void => {
               parts: rows.map((row) => partRecord(row, units)),
               totals,
               ...(climate && { making: { mc: climate.making } }),
+              advice: set.advice.map(({ says }) => speak(says, units)),
             })
           : options.csv
             ? partsCsv(rows, units)
-            : `${text(rows, totals, units, climate).join('\n')}\n`,
+            : `${[...text(rows, totals, units, climate), ...adviceLines(set.advice, units)].join('\n')}\n`,
       );
     });
 };
+
+const adviceLines = (advice: readonly Complaint[], units: Unit): string[] =>
+  advice.length === 0 ? [] : ['', ...adviceText(advice, units)];
 
 const partRecord = ({ worked, ...part }: Part, units: Unit) => ({
   ...part,

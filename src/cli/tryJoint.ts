@@ -27,7 +27,7 @@ import { formatLength } from '../units/formatLength.ts';
 import { mm, say, speak } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import type { Unit } from '../units/unit.ts';
-import { wrapText } from './jointText.ts';
+import { adviceText, wrapText } from './jointText.ts';
 import {
   atTrialOption,
   type PlannedJoint,
@@ -112,7 +112,7 @@ const correct = (trial: TrialSetting, measured: Measured, options: TrialOptions,
         ...sentences(corrected.value, unit),
         '',
         ...depthPicture(corrected.value, unit),
-        ...advice.flatMap((each) => wrapText(`advice: ${sentence(each, unit)}`)),
+        ...adviceText(advice, unit),
       ],
       drawing: drawDepthMove(trial.setting, corrected.value, unit),
     };
@@ -120,8 +120,17 @@ const correct = (trial: TrialSetting, measured: Measured, options: TrialOptions,
   const corrected = correctTemplate(trial.setting, measured);
   if (!corrected.ok) return refused(corrected.complaints);
   return {
-    record: { move: corrected.value.move, ...reasons(corrected.value, unit) },
-    text: [...sentences(corrected.value, unit), '', ...templatePicture(corrected.value, unit)],
+    record: {
+      move: corrected.value.move,
+      ...reasons(corrected.value, unit),
+      advice: corrected.value.advice.map((each) => sentence(each, unit)),
+    },
+    text: [
+      ...sentences(corrected.value, unit),
+      '',
+      ...templatePicture(corrected.value, unit),
+      ...adviceText(corrected.value.advice, unit),
+    ],
     drawing: drawTemplateMove(trial.setting, corrected.value, unit),
   };
 };

@@ -4,7 +4,9 @@ import type { Joint } from '../joint/joint.ts';
 import { meanTail } from '../joint/proportion.ts';
 import { ratioBetween } from '../joint/spacing.ts';
 import { mm, say } from '../units/phrase.ts';
+import { adviseBottom } from './adviseBottom.ts';
 import { adviseOnYear } from './adviseOnYear.ts';
+import { adviseSizes } from './adviseSizes.ts';
 import type { Draft } from './draft.ts';
 import type { Family } from './drawer.ts';
 import { nearestChoice } from './family.ts';
@@ -19,8 +21,15 @@ export const advise = (draft: Draft, front: Joint, family: Family): Complaint[] 
   ...onFamily(draft, meanTail(front), family),
   ...onLowerHalfPin(draft, front),
   ...onGroove(draft),
+  ...adviseSizes(draft.spec),
+  ...adviseBottom(draft.spec),
   ...adviseOnYear(draft.spec, draft.sizes),
-  ...ofCorners('front', (place) => frontPlace(draft.spec, place), front.advice),
+  ...ofCorners(
+    'front',
+    (place) => frontPlace(draft.spec, place),
+    // Of a thin front is told in a drawer's own words.
+    front.advice.filter(({ at }) => at[0] !== 'pinBoard'),
+  ),
   ...ofCorners('back', backPlace, draft.back.advice),
 ];
 

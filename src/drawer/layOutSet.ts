@@ -13,7 +13,7 @@ import { frontWith } from './draftFront.ts';
 import type { Drawer, DrawerSet, Family } from './drawer.ts';
 import { commonPin, familyTarget, nearestChoice } from './family.ts';
 import { TARGET_RANGE_IN_PINS } from './limits.ts';
-import { fromEntry } from './places.ts';
+import { type SaidOfDrawer, saidOfDrawers } from './saidOfDrawers.ts';
 import type { DrawerSpec } from './spec.ts';
 
 /**
@@ -33,12 +33,14 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
       at: ['family', 'target'],
       says: say`the set's tail width is ${target}; it must be more than 0`,
     });
+  const ofSpecs: SaidOfDrawer[] = [];
   const drafts: Draft[] = [];
   specs.forEach((spec, i) => {
     const draft = draftDrawer(spec);
     if (draft.ok) drafts.push(draft.value);
-    else wrong.push(...ofDrawer(spec, i, draft.complaints));
+    else ofSpecs.push(...ofDrawer(spec, i, draft.complaints));
   });
+  wrong.push(...saidOfDrawers(ofSpecs));
   if (wrong.length > 0) return refuse(...wrong);
 
   const pin = commonPin(drafts.map(({ front }) => front.resolved.pin));
@@ -50,35 +52,36 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
       choosing.map((candidates) => candidates.map(({ tip }) => tip)),
       pin,
     );
+  const ofFronts: SaidOfDrawer[] = [];
   const fronts: Joint[] = [];
   drafts.forEach((draft, i) => {
     const front = frontJoint(draft, aim);
     if (front.ok) fronts.push(front.value);
-    else wrong.push(...ofDrawer(draft.spec, i, front.complaints));
+    else ofFronts.push(...ofDrawer(draft.spec, i, front.complaints));
   });
-  if (wrong.length > 0) return refuse(...wrong);
+  if (ofFronts.length > 0) return refuse(...saidOfDrawers(ofFronts));
 
   const tips = fronts.map(meanTail);
   const family: Family = { target: aim, pin, tips, spread: Math.max(...tips) / Math.min(...tips) };
   const drawers: Drawer[] = [];
-  const advice = adviseOnTarget(aim, pin);
-  const onCutter: Complaint[] = [];
+  const said: SaidOfDrawer[] = [];
   fronts.forEach((front, i) => {
     const draft = drafts[i];
     if (draft === undefined) return;
     const { spec, sizes, back } = draft;
     drawers.push({ spec, sizes, boards: boardsOf(spec, sizes), front, back, choices: draft.front.possible });
-    const said = advise(draft, front, family);
-    advice.push(
-      ...ofDrawer(
-        spec,
-        i,
-        said.filter((each) => !isOnCutter(each)),
-      ),
-    );
-    onCutter.push(...said.filter(isOnCutter));
+    said.push(...ofDrawer(spec, i, advise(draft, front, family)));
   });
-  return accept({ drawers, family, advice: [...advice, ...once(onCutter)] });
+  const [onCutter, onDrawers] = [said.filter(isOnCutter), said.filter((each) => !isOnCutter(each))];
+  return accept({
+    drawers,
+    family,
+    advice: [
+      ...adviseOnTarget(aim, pin),
+      ...saidOfDrawers(onDrawers),
+      ...once(onCutter.map(({ complaint }) => complaint)),
+    ],
+  });
 };
 
 /** The front joint with the number of tails that comes nearest to the aim; a listed one is as it was listed. */
@@ -100,14 +103,10 @@ const frontJoint = ({ front, spec: { cutter } }: Draft, aim: number): Result<Joi
   return accept(advised({ ...joint.value, alternatives }));
 };
 
-/** A drawer's complaints, from the plan's top, each naming the drawer. */
-const ofDrawer = ({ name }: DrawerSpec, i: number, complaints: readonly Complaint[]): Complaint[] =>
-  fromEntry(
-    ['drawers', i],
-    complaints.map((complaint) => ({ ...complaint, says: say`${quote(name)}: ${complaint.says}` })),
-  );
+const ofDrawer = ({ name }: DrawerSpec, i: number, complaints: readonly Complaint[]): SaidOfDrawer[] =>
+  complaints.map((complaint) => ({ name, entry: ['drawers', i], complaint }));
 
-const isOnCutter = ({ at }: Complaint): boolean => at[0] === 'cutter';
+const isOnCutter = ({ complaint: { at } }: SaidOfDrawer): boolean => at[0] === 'cutter';
 
 /** What the cutter does to every drawer is said once. */
 const once = (complaints: readonly Complaint[]): Complaint[] => [

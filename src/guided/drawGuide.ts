@@ -1,10 +1,20 @@
+import { type CornerEnd, cornerLetter, type Hand } from '../drawer/corners.ts';
 import type { Box, Drawing, Mark, Path, PenName, Point, Role, TextMark } from '../drawing/drawing.ts';
 import { flatten, type Outline } from '../drawing/outline.ts';
-import { CAP_HEIGHT } from '../drawing/textWidth.ts';
+import { CAP_HEIGHT, textWidth } from '../drawing/textWidth.ts';
 import type { Piece, Splits } from '../paper/piece.ts';
 import type { DxfLayer } from '../render/dxf.ts';
-import { type Lettering, letter, letterTag, SMALL, type Strip, words } from '../template/lettering.ts';
+import {
+  type Fact,
+  type Lettering,
+  letter,
+  letterTag,
+  SMALL,
+  type Strip,
+  words,
+} from '../template/lettering.ts';
 import { scaleBar } from '../template/scaleBar.ts';
+import type { Titles } from '../template/titles.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
 import { type GuideBoard, STRIP } from './guideBoard.ts';
@@ -16,10 +26,20 @@ export interface GuideTitles {
   /** What the piece's name begins with, safe as a file name. */
   readonly stem: string;
   readonly units: Unit;
+  /** The ends of a drawer whose corners it serves. */
+  readonly ends: readonly CornerEnd[];
+  /** What of the work is laid on the line across the fence, with a shorter word for it. */
+  readonly edge: Titles['edge'];
 }
 
 /** How far centre lines stand out beyond the outline, in mm. */
 const OVERHANG = 6;
+
+/** Height of the labels' capitals. */
+const CAP = SMALL * CAP_HEIGHT;
+
+/** Room for what an edge of the work is called, from the strip of facts to where a slot may begin; in mm. */
+const EDGE_LABEL = 26;
 
 /** A guide as a full-size drawing, its closed outline alone in the role `outline`. */
 export const guidePiece = (guide: GuideBoard, titles: GuideTitles): Piece => {
@@ -99,17 +119,31 @@ const drawGuide = (
     anchor: 'start',
     weight: 'regular',
   });
-  const fenceMiddle = (guide.fence[0] + guide.fence[1]) / 2;
+  const { fence, work } = guide;
+  const { units } = titles;
+  const fenceMiddle = (fence[0] + fence[1]) / 2;
+  // On the fence's side of the line, as the letters stand.
+  const besideLine = fence[0] < 0 ? -1 : 1 + CAP;
+  const alongEdges = box.x0 + STRIP + 2;
+  const edge = titles.edge.find((text) => textWidth(text, SMALL, 'regular') < EDGE_LABEL) ?? titles.edge[1];
   return {
     box: { x0: -OVERHANG, y0: -OVERHANG, x1: box.x1 - box.x0 + OVERHANG, y1: height + OVERHANG },
     marks: [
       stroke('outline', 'cut', [flatten(guide.outline)]),
       stroke('square', 'fold', guide.centreLines),
       stroke('baseline', 'lap', fencePaths(guide)),
+      ...(guide.lies === 'upright'
+        ? [stroke('square', 'thin', [line([work[1], box.y0], [work[1], box.y1])])]
+        : []),
       stroke('square', 'edge', [reference]),
       stroke('square', 'thin', [farEdge]),
       label('fence', [fenceMiddle, box.y0 + 3], 90),
-      label('ref. edge', [box.x0 + STRIP + 2, -1 - SMALL * CAP_HEIGHT], 0),
+      label('fence line', [besideLine, box.y0 + 3], 90),
+      ...(guide.lies === 'upright'
+        ? [label(`work ${formatLength(work[1], units)}`, [(work[1] + CAP) / 2, box.y0 + 3], 90)]
+        : []),
+      label(edge, [alongEdges, -1 - CAP], 0),
+      label('upper edge', [alongEdges, guide.width + 1], 0),
       ...levels.slice(1).flatMap((to, i): Mark[] => {
         const strip: Strip = {
           box: { x0: 0, x1: STRIP - 1, y0: levels[i] ?? 0, y1: to },
@@ -117,13 +151,16 @@ const drawGuide = (
           nameFirst: true,
         };
         const lettering = letteringOf(guide, titles);
-        return letter(strip, lettering) ?? letterTag(strip, lettering);
+        // A short part cut off by the paper's edge need not say again how the work lies.
+        return letter(strip, lettering) ?? letterTag(strip, { ...lettering, place: [] });
       }),
     ],
   };
 };
 
-const letteringOf = ({ board, bush, cutter }: GuideBoard, { item, units }: GuideTitles): Lettering => {
+const letteringOf = (guide: GuideBoard, titles: GuideTitles): Lettering => {
+  const { board, bush, cutter } = guide;
+  const { item, units } = titles;
   const length = (value: number): string => formatLength(value, units);
   return {
     name: [words('bold', `${item} · guide for the ${board}s`, `${item} · ${board}s`)],
@@ -137,9 +174,41 @@ const letteringOf = ({ board, bush, cutter }: GuideBoard, { item, units }: Guide
       words('regular', `set ${length(cutter.depth)} deep`, `deep ${length(cutter.depth)}`),
       scaleBar(units),
     ],
-    place: [
-      words('regular', 'work against the fence, reference edge on its line', 'work against the fence'),
-      ...(board === 'pin' ? [words('regular', 'turn over for the other hand', 'other hand: turn over')] : []),
-    ],
+    place: placeFacts(guide, titles),
   };
 };
+
+/**
+ * How the work lies under the guide as it is drawn. Its lettered side is up, so the maker looks down on the work as on the
+ * drawing. An end that points up is then seen as its corner's template shows it, with the lower edge below: before the
+ * corners A and C a tail board's outside face lies to the left, where the fence is, and a pin board's inside face does.
+ * A lapped pin board that lies with its inside face up has the end on the right, where the fence is, that is A from outside.
+ */
+const placeFacts = ({ board, lies }: GuideBoard, { ends, edge }: GuideTitles): readonly Fact[] => {
+  const [drawn, other] = (['left', 'right'] as const).map((seen) =>
+    ends.map((end) => cornerLetter(end, handSeen(end, seen))).join(', '),
+  );
+  const onLine = words('regular', `${edge[0]} on its line`, `${edge[1]} on its line`);
+  if (board === 'tail')
+    return [
+      words('bold', `${drawn}: OUTSIDE FACE against the fence`, `${drawn}: OUTSIDE FACE to fence`),
+      words('bold', `${other}: INSIDE FACE against the fence`, `${other}: INSIDE FACE to fence`),
+      words('regular', 'END up'),
+      onLine,
+    ];
+  return [
+    ...(lies === 'flat'
+      ? [words('bold', 'INSIDE FACE up, END against the fence', 'INSIDE FACE up, END to fence')]
+      : [words('bold', 'INSIDE FACE against the fence', 'INSIDE FACE to fence'), words('regular', 'END up')]),
+    onLine,
+    words(
+      'bold',
+      `as drawn: ${drawn}; turned over, fence on its other face: ${other}`,
+      `as drawn: ${drawn}; turned over: ${other}`,
+    ),
+  ];
+};
+
+/** Which hand of a drawer is on one side as one stands before that end of it: from behind, the right one is on the left. */
+const handSeen = (end: CornerEnd, seen: Hand): Hand =>
+  end === 'front' ? seen : seen === 'left' ? 'right' : 'left';

@@ -17,6 +17,8 @@ import type { StraightPass } from './straightPasses.ts';
  */
 export interface GuideBoard {
   readonly board: 'tail' | 'pin';
+  /** Upright with its end under the guide and a face against the fence, or flat with its inside face under the guide and its end against the fence. */
+  readonly lies: 'upright' | 'flat';
   readonly outline: Outline;
   /** The middle of each slot, and for sloped slots the middle of each wall's run. */
   readonly centreLines: readonly Path[];
@@ -83,6 +85,7 @@ export const guideBoard = (
   const to = Math.max(joint.width, walls.at(-1)?.[1] ?? 0) + LAND;
   return accept({
     board,
+    lies: plan.lies,
     outline: [
       { at: [back, from] },
       { at: [mouth, from] },
@@ -104,6 +107,7 @@ export const guideBoard = (
 
 /** What a guide is made for, before the bush. */
 interface GuidePlan {
+  readonly lies: GuideBoard['lies'];
   readonly slots: readonly Slot[];
   readonly mouth: number;
   readonly fence: Interval;
@@ -113,6 +117,7 @@ interface GuidePlan {
 
 /** The fence stands behind the work, which is cut from face to face. */
 const tailPlan = ({ tailBoard, depth }: Joint, { diameter }: Cutter, { passes }: Guided): GuidePlan => ({
+  lies: 'upright',
   slots: passes.map((centres) => straightSlot(centres, -RUN_ON)),
   mouth: tailBoard.thickness + diameter / 2 + LEAD,
   fence: [-FENCE, 0],
@@ -125,6 +130,7 @@ const pinPlan = ({ pinBoard, depth }: Joint, { diameter }: Cutter, { pinCut }: G
     // The work lies flat, its end against the back of the fence: the cutter comes through the fence and stops in the work.
     const { stop, length } = pinCut.socket;
     return {
+      lies: 'flat',
       slots: pinCut.passes.map((centres) => straightSlot(centres, -stop)),
       mouth: FENCE,
       fence: [0, FENCE],
@@ -134,6 +140,7 @@ const pinPlan = ({ pinBoard, depth }: Joint, { diameter }: Cutter, { pinCut }: G
   }
   const { thickness } = pinBoard;
   return {
+    lies: 'upright',
     slots: pinCut.passes.map((passes) => slopedSlot(passes, thickness)),
     mouth: thickness + pinCut.diameter / 2 + LEAD,
     fence: [-FENCE, 0],

@@ -1,3 +1,5 @@
+import type { CornerEnd } from '../drawer/corners.ts';
+import { REFERENCE_EDGE } from '../template/titles.ts';
 import type { Unit } from '../units/unit.ts';
 import type { GuideTitles } from './drawGuide.ts';
 import type { GuideBoard } from './guideBoard.ts';
@@ -8,6 +10,10 @@ export interface CornerGuides {
   readonly item: string;
   /** What the pieces' names begin with, safe as a file name and its own. */
   readonly stem: string;
+  /** The front corners of a drawer, or its back ones; a joint that belongs to none has the letters of front corners. */
+  readonly end: CornerEnd;
+  /** What is laid on a guide's edge line where that is not the reference edge itself, with a shorter word for it. */
+  readonly edges?: Partial<Readonly<Record<GuideBoard['board'], GuideTitles['edge']>>>;
   readonly guides: readonly GuideBoard[];
 }
 
@@ -20,11 +26,14 @@ export interface NamedGuide {
 /** Every guide to make, equal ones of several corners only once, named for them all. */
 export const guidesToMake = (corners: readonly CornerGuides[], units: Unit): NamedGuide[] => {
   const byShape = new Map<string, NamedGuide>();
-  for (const { item, stem, guides } of corners)
+  for (const { item, stem, end, edges, guides } of corners)
     for (const guide of guides) {
-      const key = JSON.stringify(guide);
+      const edge = edges?.[guide.board] ?? REFERENCE_EDGE;
+      const key = JSON.stringify([guide, edge]);
       const equal = byShape.get(key)?.titles;
-      const titles = equal ? { ...equal, item: `${equal.item}, ${item}` } : { item, stem, units };
+      const titles = equal
+        ? { ...equal, item: `${equal.item}, ${item}`, ends: [...new Set([...equal.ends, end])] }
+        : { item, stem, units, ends: [end], edge };
       byShape.set(key, { guide, titles });
     }
   return [...byShape.values()];

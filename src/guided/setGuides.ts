@@ -1,7 +1,7 @@
 import type { Joint } from '../joint/joint.ts';
 import { stems, type TemplateWork } from '../template/corners.ts';
 import type { Cuts } from './cutCorners.ts';
-import { guidesToMake, type NamedGuide } from './guidesToMake.ts';
+import { type CornerGuides, guidesToMake, type NamedGuide } from './guidesToMake.ts';
 
 /** The guides of every corner of a set that is cut with a bush, under the names of its templates. */
 export const setGuides = ({ drawers, joints, units }: TemplateWork, cuts: Cuts): NamedGuide[] => {
@@ -9,14 +9,34 @@ export const setGuides = ({ drawers, joints, units }: TemplateWork, cuts: Cuts):
   const guides = (joint: Joint) => cuts.get(joint)?.guides ?? [];
   return guidesToMake(
     [
-      ...drawers.flatMap(({ spec: { name }, front, back }) => {
+      ...drawers.flatMap(({ spec: { name, lip }, front, back }): CornerGuides[] => {
         const own = stem(name);
         return [
-          { item: `${name} front`, stem: `${own}-front`, guides: guides(front) },
-          { item: `${name} back`, stem: `${own}-back`, guides: guides(back) },
+          {
+            item: `${name} front`,
+            stem: `${own}-front`,
+            end: 'front',
+            ...(lip && { edges: { pin: ["rebate's lower edge", 'rebate'] } }),
+            guides: guides(front),
+          },
+          {
+            item: `${name} back`,
+            stem: `${own}-back`,
+            end: 'back',
+            // The back stands on the groove's top edge, so there the sides are marked from it.
+            edges: { tail: ["groove's top edge", 'groove top'] },
+            guides: guides(back),
+          },
         ];
       }),
-      ...joints.map(({ name, joint }) => ({ item: name, stem: stem(name), guides: guides(joint) })),
+      ...joints.map(
+        ({ name, joint }): CornerGuides => ({
+          item: name,
+          stem: stem(name),
+          end: 'front',
+          guides: guides(joint),
+        }),
+      ),
     ],
     units,
   );

@@ -50,7 +50,7 @@ export interface DepthMove extends SideMoves {
   /** By how much that is deeper; less than 0, shallower. */
   readonly change: number;
   readonly because: Phrase;
-  /** What the next depth asks for that the cutter or the board may not have. */
+  /** Doubt of what was measured, and what the next depth asks for that the cutter or the board may not have. */
   readonly advice: readonly Complaint[];
 }
 
@@ -66,10 +66,14 @@ export interface TemplateMove extends SideMoves {
   /** How far the template moves across the pin board towards its outside face, where sockets are wide; less than 0, towards the inside. */
   readonly move: number;
   readonly because: Phrase;
+  /** Doubt of what was measured. */
+  readonly advice: readonly Complaint[];
 }
 
 /** More looseness than this is no fit to be corrected, but a mistake in setting out or in setting up; in mm. */
 export const MOST_MEASURED = 5;
+/** A trial that was set out with care is seldom further off than this; in mm (common practice). */
+const USUAL = 0.5;
 /** Deeper than any board is thick. */
 export const MOST_DEPTH = 200;
 
@@ -96,10 +100,22 @@ export const correctDepth = (setting: OneCutterSetting, measured: Measured): Res
       change === 0
         ? say`The fit is right: leave the depth at ${mm(depth)}.`
         : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} / (2 tan ${angle}°) = ${mm(Math.abs(change))} ${change > 0 ? 'deeper, so tighter' : 'shallower, so looser'}: ${mm(depth + change)}.`,
-    advice: adviseDepth(setting, depth + change),
+    advice: [...doubt(looseness), ...adviseDepth(setting, depth + change)],
     ...sideMoves(measured),
   });
 };
+
+/** Most measurements that are so far off have lost a decimal point. */
+const doubt = (looseness: number): Complaint[] =>
+  Math.abs(looseness) <= USUAL + DUST
+    ? []
+    : [
+        {
+          at: ['looseness'],
+          says: say`measure again: ${mm(Math.abs(looseness))} is more than a trial joint is usually off`,
+          hint: say`${mm(Math.abs(looseness) / 10)}, if a decimal point was left out`,
+        },
+      ];
 
 const adviseDepth = ({ length, pinBoard }: OneCutterSetting, depth: number): Complaint[] => {
   const advice: Complaint[] = [];
@@ -142,6 +158,7 @@ export const correctTemplate = (
       move === 0
         ? say`The fit is right: leave the template where it is.`
         : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} x ${Number(slope.run.toFixed(2))} / 2 = ${mm(Math.abs(move))} towards the ${move > 0 ? 'outside' : 'inside'} face.`,
+    advice: doubt(looseness),
     ...sideMoves(measured),
   });
 };

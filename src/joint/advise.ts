@@ -7,7 +7,7 @@ import { SHALLOW_RUN, STEEP_RUN, WIDE_TAIL_IN_PINS } from './limits.ts';
 
 /** What a careful maker would say of a layout that can be cut all the same. */
 export const advise = (
-  { slope, chisel, pin }: ResolvedSpec,
+  { kind, slope, chisel, pin, tailBoard, pinBoard }: ResolvedSpec,
   tips: readonly number[],
   pins: readonly number[],
 ): Complaint[] => {
@@ -37,6 +37,11 @@ export const advise = (
       at: ['tails'],
       says: say`the widest tail is ${mm(widest)}, more than ${WIDE_TAIL_IN_PINS} pins of ${mm(pin)}: few pins hold a wide board`,
       hint: say`more tails, or wider pins`,
+    });
+  if (kind === 'lapped' && pinBoard < tailBoard - DUST)
+    advice.push({
+      at: ['pinBoard'],
+      says: say`a pin board of ${mm(pinBoard)} is thinner than its tail board of ${mm(tailBoard)}: are the two swapped?`,
     });
   return advice;
 };

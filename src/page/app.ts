@@ -276,5 +276,7 @@ const adviceFor = ({ ref, joint }: Corner, { laid }: Snapshot): readonly Complai
   const { advice } = laid.set;
   return ref.of === 'joint'
     ? [...advice.filter(({ at }) => at[0] === 'climate'), ...joint.advice]
-    : advice.filter(({ at }) => at[0] !== 'drawers' || at[1] === ref.index);
+    : advice.filter(({ at, also = [] }) =>
+        [at, ...also].some(([list, index]) => list !== 'drawers' || index === ref.index),
+      );
 };

@@ -13,7 +13,7 @@ export const fillPlan = (
   written: WrittenPlan,
   given: Kept,
 ): { plan: Plan; kept: Kept; complaints: readonly Complaint[] } => {
-  const { name = 'Untitled', units = 'mm', family, climate, drawers = [], joints = [] } = written;
+  const { name = 'Untitled', units = 'mm', family, climate, woods, drawers = [], joints = [] } = written;
   const cutting = written.cutter && cuttingOf(written.cutter);
   const onCutter = cutting === undefined ? [] : under(['cutter'], checkCutting(cutting));
   const general = [
@@ -41,6 +41,7 @@ export const fillPlan = (
       joints: madeJoints.values,
       ...(cutting === undefined || onCutter.length > 0 ? {} : { cutting }),
       ...(climate && { climate }),
+      ...(woods && { woods }),
       ...(family?.target === undefined ? {} : { target: family.target }),
     },
     kept: { drawers: madeDrawers.kept, joints: madeJoints.kept },

@@ -6,6 +6,7 @@ import { layOutWith } from '../guided/layOutWith.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { Unit } from '../units/unit.ts';
 import { adviseClimate } from '../wood/climate.ts';
+import { adviseWoods } from './adviseWoods.ts';
 import type { Plan } from './plan.ts';
 import type { PlanComplaint } from './planComplaint.ts';
 import { readPlan } from './readPlan.ts';
@@ -19,7 +20,7 @@ export interface LaidJoint {
 /** A plan that can be made, with everything set out. */
 export interface LaidOut {
   readonly plan: Plan;
-  /** Its advice holds what is to be said of the plan's climate too. */
+  /** Its advice holds what is to be said of the plan's climate and its woods too. */
   readonly set: DrawerSet;
   /** Corners that belong to no drawer, in the plan's order. */
   readonly joints: readonly LaidJoint[];
@@ -58,6 +59,6 @@ export const layOutPlan = (given: string | Uint8Array): Reading => {
       units: plan.units,
     };
   const onClimate = plan.climate ? under(['climate'], adviseClimate(plan.climate)) : [];
-  const advised = { ...set.value, advice: [...onClimate, ...set.value.advice] };
+  const advised = { ...set.value, advice: [...onClimate, ...adviseWoods(plan), ...set.value.advice] };
   return { ok: true, value: { plan, set: advised, joints, locate: reading.locate } };
 };

@@ -3,6 +3,7 @@ import type { Cutting } from '../guided/cutting.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Climate } from '../wood/climate.ts';
+import type { Wood } from '../wood/species.ts';
 
 /** A corner that belongs to no drawer. */
 export interface NamedJoint {
@@ -21,6 +22,8 @@ export interface Plan {
   readonly cutting?: Cutting;
   /** Where the drawers are made and kept; absent, nothing is known of how they will move. */
   readonly climate?: Climate;
+  /** Woods of the maker's own, which go before those that are known. */
+  readonly woods?: readonly Wood[];
   /** The tail width that the set should keep to; absent, the family rule finds it. */
   readonly target?: number;
 }

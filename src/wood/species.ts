@@ -151,6 +151,12 @@ const keyOf = (name: string): string =>
     .sort()
     .join(' ');
 
+/** Whether every word of a key is a word of another: `white` of `oak white`. */
+const within = (key: string, other: string): boolean => {
+  const words = new Set(other.split(' '));
+  return key !== '' && key.split(' ').every((word) => words.has(word));
+};
+
 /** Everyday names come first, so that of two woods equally like a misspelt name the everyday one is offered. */
 const BY_KEY: ReadonlyMap<string, Wood> = new Map(
   [...Object.entries(ALIASES), ...WOODS.map(({ name }) => [name, name] as const)].flatMap(([called, name]) =>
@@ -174,6 +180,12 @@ export const findWood = (name: string, own: readonly Wood[] = []): Result<Wood> 
     says: say`${quote(name)} is not a wood that is known here; the closest names are ${nearest.join('; ')}`,
     hint: say`one of these`,
   });
+};
+
+/** Whether a name is that of a wood or of a family of woods ("oak"), and not of plywood or another board that does not move. */
+export const isSolidWood = (name: string): boolean => {
+  const key = keyOf(name);
+  return [...BY_KEY.keys()].some((known) => within(key, known));
 };
 
 const nearestNames = (key: string, own: readonly Wood[]): string[] => {

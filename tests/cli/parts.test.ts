@@ -69,3 +69,29 @@ describe('parts --csv', () => {
     expect(first).toMatch(/^Buttons,front,2,10\.9843,2\.9528,0\.7874,12\.4016,"Cherry, black",/);
   });
 });
+
+describe('a plan whose gaps are found by figures from memory', () => {
+  const NOTE =
+    'the figures of Pine, eastern white, by which it moves, are from memory of the Wood Handbook, Table 13-5; check before you rely on it';
+
+  it.each(['parts', 'lay', 'draw'])(
+    'says so in %s, in words and, where there is JSON, there too',
+    (command) => {
+      const where = folder();
+      writeFileSync(
+        join(where, 'plan.yaml'),
+        [
+          'climate: {making: 8%, driest: 6%, dampest: 12%}',
+          'fit: {top: auto}',
+          'stock: {front: {thickness: 20, species: white pine}, side: {thickness: 11, species: white pine}}',
+          'drawers: [{name: Buttons, opening: {width: 280, height: 90, depth: 420}}]',
+          '',
+        ].join('\n'),
+      );
+      const { out } = halfpin([command, 'plan.yaml'], where);
+      expect(out.replace(/\s+/gu, ' ')).toContain(`advice: ${NOTE}`);
+      if (command !== 'draw')
+        expect(JSON.parse(halfpin([command, 'plan.yaml', '--json'], where).out).advice).toContain(NOTE);
+    },
+  );
+});

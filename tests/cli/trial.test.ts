@@ -63,6 +63,15 @@ describe('trial', () => {
     expect(back).toMatchObject({ move: 0.7115 });
   });
 
+  it('doubts a measurement that has lost its decimal point, in words and as JSON', () => {
+    for (const trial of [FOURTEEN, ['trial', '--slope', '1:8']]) {
+      const wrong = 'measure again: 2 mm is more than a trial joint is usually off';
+      expect(json(...trial, '--loose', '2').advice[0]).toContain(wrong);
+      expect(halfpin([...trial, '--loose', '2']).out).toContain(`advice: ${wrong}`);
+      expect(json(...trial, '--loose', '0.2').advice).toEqual([]);
+    }
+  });
+
   it('advises where the next depth is more than the cutter cuts', () => {
     const { advice } = json(...FOURTEEN, '--loose', '0.2', '--cutter-length', '9.8');
     expect(advice).toEqual([expect.stringMatching(/^9\.9 mm is deeper than the cutter cuts/u)]);

@@ -11,7 +11,13 @@ const pieceOf = (spec: JointSpec, board: 'tail' | 'pin', bush: number): Piece =>
   const { joint, guided } = cutOf(spec);
   const guide = guideBoard(joint, CUTTER, guided, board, bush);
   if (!guide.ok) throw new Error(JSON.stringify(guide.complaints));
-  return guidePiece(guide.value, { item: 'Buttons, front', stem: 'buttons-front', units: 'mm' });
+  return guidePiece(guide.value, {
+    item: 'Buttons, front',
+    stem: 'buttons-front',
+    units: 'mm',
+    ends: ['front'],
+    edge: ['reference edge', 'ref. edge'],
+  });
 };
 
 /** The narrowest joint that this cutter can cut at all. */
@@ -91,7 +97,10 @@ describe('guidePiece', () => {
     expect(said).toMatch(/cutter (12\.7|8) mm/u);
     expect(said).toMatch(/(set (9|14|15|16) mm deep|deep (9|14|15|16) mm)/u);
     expect(said).toContain('fence');
-    expect(said).toContain('ref. edge');
+    expect(said).toMatch(/reference edge|ref\. edge/u);
+    expect(said).toContain('upper edge');
+    expect(said).toContain('fence line');
+    expect(said).toMatch(/FACE/u);
   });
 
   it.each(CASES)(

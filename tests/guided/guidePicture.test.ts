@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Mark, Path, Point, TextMark } from '../../src/drawing/drawing.ts';
 import { CAP_HEIGHT } from '../../src/drawing/textWidth.ts';
-import { guideLayers, guidePiece } from '../../src/guided/drawGuide.ts';
+import { type GuideTitles, guideLayers, guidePiece } from '../../src/guided/drawGuide.ts';
 import type { GuideBoard } from '../../src/guided/guideBoard.ts';
 import { NO_SPLITS } from '../../src/paper/piece.ts';
 
 /** A guide of the plainest shape, its numbers easy to follow: behind the fence 31 mm, in front of it 20. */
 const GUIDE: GuideBoard = {
   board: 'pin',
+  lies: 'upright',
   outline: [{ at: [-71, -30] }, { at: [20, -30] }, { at: [20, 130] }, { at: [-71, 130] }],
   centreLines: [
     {
@@ -27,7 +28,13 @@ const GUIDE: GuideBoard = {
     [60, 130],
   ],
 };
-const TITLES = { item: 'Buttons, front', stem: 'buttons-front', units: 'mm' } as const;
+const TITLES: GuideTitles = {
+  item: 'Buttons, front',
+  stem: 'buttons-front',
+  units: 'mm',
+  ends: ['front'],
+  edge: ['reference edge', 'ref. edge'],
+};
 const piece = guidePiece(GUIDE, TITLES);
 const drawing = piece.draw(NO_SPLITS);
 
@@ -36,8 +43,8 @@ const line = (from: Point, to: Point): Path => ({ points: [from, to] });
 const SMALL = 2.4 / CAP_HEIGHT;
 const strokes = drawing.marks.filter((mark) => mark.kind === 'stroke' && mark.role !== 'scale');
 const texts = (marks: readonly Mark[]): TextMark[] => marks.filter((mark) => mark.kind === 'text');
-const saidBy = (guide: GuideBoard): string =>
-  texts(guidePiece(guide, TITLES).draw(NO_SPLITS).marks)
+const saidBy = (guide: GuideBoard, titles: Partial<GuideTitles> = {}): string =>
+  texts(guidePiece(guide, { ...TITLES, ...titles }).draw(NO_SPLITS).marks)
     .map(({ text }) => text)
     .join(' ');
 
@@ -86,21 +93,32 @@ describe('a guide as a piece', () => {
         pen: 'lap',
         paths: [line([31, 0], [31, 160]), line([71, 0], [71, 160])],
       },
+      // The work's far face, from one end of the guide to the other.
+      { kind: 'stroke', role: 'square', pen: 'thin', paths: [line([85, 0], [85, 160])] },
       { kind: 'stroke', role: 'square', pen: 'edge', paths: [line([22, 30], [85, 30])] },
       { kind: 'stroke', role: 'square', pen: 'thin', paths: [line([22, 130], [85, 130])] },
     ]);
   });
 
-  it('names the fence along it, and the reference edge under its line', () => {
-    const [fence, edge] = texts(drawing.marks);
+  it('names the fence and the work along them, and the edges of the work beside their lines', () => {
+    const [fence, fenceLine, work, edge, upper] = texts(drawing.marks);
     const label = { kind: 'text', role: 'label', size: SMALL, anchor: 'start', weight: 'regular' };
     expect(fence).toEqual({ ...label, text: 'fence', at: [51, 3], turn: 90 });
     expect(edge).toEqual({
       ...label,
-      text: 'ref. edge',
+      text: 'reference edge',
       at: [23, expect.closeTo(30 - 1 - 2.4, 9)],
       turn: 0,
     });
+    // The fence's face is 71 mm from the guide's back; the work, 14 mm thick, lies from there on.
+    expect(fenceLine).toEqual({ ...label, text: 'fence line', at: [70, 3], turn: 90 });
+    expect(work).toEqual({
+      ...label,
+      text: 'work 14 mm',
+      at: [expect.closeTo(71 + 7 + 1.2, 9), 3],
+      turn: 90,
+    });
+    expect(upper).toEqual({ ...label, text: 'upper edge', at: [23, 131], turn: 0 });
   });
 
   it('says how it is used', () => {
@@ -109,11 +127,45 @@ describe('a guide as a piece', () => {
       'bush 16 mm',
       'straight cutter 8 mm',
       'set 14 mm deep',
-      'work against the fence, reference edge on its line',
-      'turn over for the other hand',
+      'INSIDE FACE against the fence',
+      'END up',
+      'reference edge on its line',
+      'as drawn: A; turned over, fence on its other face: B',
     ])
       expect(saidBy(GUIDE)).toContain(words);
-    expect(saidBy({ ...GUIDE, board: 'tail' })).not.toContain('turn over');
+  });
+
+  it('says of lapped pins that they lie flat, and has the name of the line on the side of the fence', () => {
+    const flat: GuideBoard = { ...GUIDE, lies: 'flat', fence: [0, 20], work: [-30, 0] };
+    expect(saidBy(flat)).toContain('INSIDE FACE up, END against the fence');
+    expect(saidBy(flat)).not.toContain('END up');
+    expect(saidBy(flat)).not.toMatch(/work \d/u);
+    const { marks } = guidePiece(flat, TITLES).draw(NO_SPLITS);
+    expect(texts(marks).find(({ text }) => text === 'fence line')?.at).toEqual([
+      expect.closeTo(72 + 2.4, 9),
+      3,
+    ]);
+  });
+
+  it('says of tails which face of which corner is laid against the fence, never to turn it over', () => {
+    const said = saidBy({ ...GUIDE, board: 'tail' });
+    expect(said).toContain('A: OUTSIDE FACE against the fence');
+    expect(said).toContain('B: INSIDE FACE against the fence');
+    expect(said).not.toContain('turned over');
+  });
+
+  it("has a back's letters from behind, both ends' where it serves both, and another edge by its name", () => {
+    expect(saidBy(GUIDE, { ends: ['back'] })).toContain(
+      'as drawn: C; turned over, fence on its other face: D',
+    );
+    expect(saidBy(GUIDE, { ends: ['front', 'back'] })).toMatch(/as drawn: A, C; turned over.*: B, D/u);
+    const said = saidBy(
+      { ...GUIDE, board: 'tail' },
+      { ends: ['back'], edge: ["groove's top edge", 'groove top'] },
+    );
+    expect(said).toContain('C: OUTSIDE FACE against the fence');
+    expect(said).toContain("groove's top edge on its line");
+    expect(said).not.toContain('reference');
   });
 
   it('says its name first on either part, where it is parted', () => {

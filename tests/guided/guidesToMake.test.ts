@@ -13,9 +13,9 @@ describe('guidesToMake', () => {
   it('makes equal guides once, named for all their corners and filed under the first', () => {
     const made = guidesToMake(
       [
-        { item: 'Buttons front', stem: 'buttons-front', guides: guidesOf(120) },
-        { item: 'Cloth front', stem: 'cloth-front', guides: guidesOf(150) },
-        { item: 'Thread front', stem: 'thread-front', guides: guidesOf(120) },
+        { item: 'Buttons front', stem: 'buttons-front', end: 'front', guides: guidesOf(120) },
+        { item: 'Cloth front', stem: 'cloth-front', end: 'front', guides: guidesOf(150) },
+        { item: 'Thread front', stem: 'thread-front', end: 'front', guides: guidesOf(120) },
       ],
       'mm',
     );
@@ -27,7 +27,26 @@ describe('guidesToMake', () => {
     ]);
   });
 
+  it('says for which ends an equal guide is, but keeps apart those that lie on another edge', () => {
+    const guides = guidesOf(120);
+    const groove = ["groove's top edge", 'groove top'] as const;
+    const made = guidesToMake(
+      [
+        { item: 'Tray front', stem: 'tray-front', end: 'front', guides },
+        { item: 'Tray back', stem: 'tray-back', end: 'back', edges: { tail: groove }, guides },
+      ],
+      'mm',
+    );
+    expect(made.map(({ guide, titles }) => [guide.board, titles.item, titles.ends, titles.edge])).toEqual([
+      ['tail', 'Tray front', ['front'], ['reference edge', 'ref. edge']],
+      ['pin', 'Tray front, Tray back', ['front', 'back'], ['reference edge', 'ref. edge']],
+      ['tail', 'Tray back', ['back'], groove],
+    ]);
+  });
+
   it('makes none where no corner has any', () => {
-    expect(guidesToMake([{ item: 'Buttons front', stem: 'buttons-front', guides: [] }], 'mm')).toEqual([]);
+    expect(
+      guidesToMake([{ item: 'Buttons front', stem: 'buttons-front', end: 'front', guides: [] }], 'mm'),
+    ).toEqual([]);
   });
 });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { correction } from '../../src/guided/correction.ts';
 import { correctDepth, correctTemplate, type Measured } from '../../src/guided/trial.ts';
-import { speak } from '../../src/units/phrase.ts';
+import { mm, say, speak } from '../../src/units/phrase.ts';
 
 const TRIAL = { angle: 14, depth: 9.5 };
 
@@ -57,6 +57,18 @@ describe('correctDepth', () => {
     expect(places({ length: 10.31, pinBoard: 11.31 })).toEqual([]);
     expect(places({ length: 10.31, pinBoard: 11.3 })).toEqual(['depth']);
     expect(places({ length: 10.3, pinBoard: 11.3 })).toEqual(['length', 'depth']);
+  });
+
+  it('doubts a looseness of more than 0.5 mm, either way, and reckons with it all the same', () => {
+    const told = (looseness: number) =>
+      next({ looseness }).advice.map(({ at, says }) => [at, speak(says, 'mm')]);
+    expect(told(0.5)).toEqual([]);
+    expect(told(-0.5)).toEqual([]);
+    expect(told(0.51).map(([at]) => at)).toEqual([['looseness']]);
+    const doubt = [[['looseness'], 'measure again: 2 mm is more than a trial joint is usually off']];
+    expect(told(2)).toEqual(doubt);
+    expect(told(-2)).toEqual(doubt);
+    expect(next({ looseness: 2 }).advice[0]?.hint).toEqual(say`${mm(0.2)}, if a decimal point was left out`);
   });
 
   it('refuses by name an angle of 0 or 90, a depth of nothing, and what no trial can correct', () => {

@@ -80,4 +80,13 @@ describe('advice', () => {
       adviceFor({ ...plain, slope: { run: 4 }, pin: 2, spacing: { kind: 'even', tails: 1 } }),
     ).toHaveLength(3);
   });
+
+  it('asks whether the boards are swapped where a lapped pin board is the thinner one, and not where they are equal', () => {
+    const lapped = { ...plain, kind: 'lapped', lap: 3, tailBoard: 12 } as const;
+    expect(adviceFor({ ...lapped, pinBoard: 11.9 })).toEqual([
+      'pinBoard: a pin board of 11.9 mm is thinner than its tail board of 12 mm: are the two swapped?',
+    ]);
+    expect(adviceFor({ ...lapped, pinBoard: 12 })).toEqual([]);
+    expect(adviceFor({ ...plain, tailBoard: 12, pinBoard: 10 })).toEqual([]);
+  });
 });

@@ -105,7 +105,7 @@ if (EVERY)
           'export const first = (joint: Joint): number | undefined => joint.tails[0]?.base[0];',
           'export const guidesOf = (joint: Joint, cutting: Cutting): Piece[] => {',
           '  const cut = cutJoint(joint, cutting);',
-          "  const corner = { item: 'Lid', stem: 'lid', guides: cut.ok ? cut.value.guides : [] };",
+          "  const corner = { item: 'Lid', stem: 'lid', end: 'front' as const, guides: cut.ok ? cut.value.guides : [] };",
           "  return guidesToMake([corner], 'mm').map(({ guide, titles }) => guidePiece(guide, titles));",
           '};',
           'export { findWood, layOutPlan, renderPdf };',

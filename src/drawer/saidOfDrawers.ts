@@ -1,0 +1,39 @@
+import type { Complaint, Place } from '../complaint.ts';
+import { type Phrase, say } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
+import { fromEntry } from './places.ts';
+
+/** What is said of one drawer, its place in the drawer's entry. */
+export interface SaidOfDrawer {
+  readonly name: string;
+  /** The drawer's entry in the plan. */
+  readonly entry: Place;
+  readonly complaint: Complaint;
+}
+
+/** Complaints from the plan's top, each naming its drawer; what is said of several in the same words is said once, of all. */
+export const saidOfDrawers = (said: readonly SaidOfDrawer[]): Complaint[] => {
+  const alike = new Map<string, SaidOfDrawer[]>();
+  for (const each of said) {
+    const key = JSON.stringify(each.complaint);
+    alike.set(key, [...(alike.get(key) ?? []), each]);
+  }
+  return [...alike.values()].flatMap((group) => {
+    const [first, ...others] = group.flatMap(({ entry, complaint }) => fromEntry(entry, [complaint]));
+    if (first === undefined) return [];
+    const also = others.map(({ at }) => at);
+    return [
+      {
+        ...first,
+        says: say`${namesOf(group)}: ${first.says}`,
+        ...(also.length > 0 && { also }),
+      },
+    ];
+  });
+};
+
+const namesOf = (group: readonly SaidOfDrawer[]): Phrase => {
+  const names = group.map(({ name }) => quote(name));
+  const last = names.pop() ?? '';
+  return names.length === 0 ? say`${last}` : say`${names.join(', ')} and ${last}`;
+};
