@@ -9,6 +9,7 @@ import { endWords } from './endWords.ts';
 import { letterGrip } from './grip.ts';
 import { type GrooveMark, grooveLines, grooveWord } from './grooveMark.ts';
 import { isFace, type Laid, lay } from './laid.ts';
+import type { Sign } from './legend.ts';
 import { letterTag } from './lettering.ts';
 import { straight } from './line.ts';
 import { type Shape, shapeOf } from './shape.ts';
@@ -18,6 +19,8 @@ import { clearBox } from './word.ts';
 /** A piece with its title in parts: the drawer, the part and corner, the end, and of a strip its face. */
 export interface TemplatePiece extends Piece {
   readonly caption: readonly [item: string, ...about: string[]];
+  /** What is on it that a legend is to explain. */
+  readonly signs: readonly Sign[];
   /** The lines that a small picture of it shows: all but waste, words, folds and grooves. */
   lines(): readonly StrokeMark[];
 }
@@ -69,6 +72,12 @@ const pieceOf = (spec: WrapSpec, bands: () => readonly Band[], only?: BandName):
     name,
     title: [titles.item, titles.part, titles.end, `corner ${titles.corner}`, ...strip].join(', '),
     caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end, ...strip],
+    signs: [
+      'waste',
+      'edge',
+      ...(laid.length > 1 ? ['fold' as const] : []),
+      ...(laid.some((each) => !isFace(each) && each.band.reach < each.band.width) ? ['lap' as const] : []),
+    ],
     count: titles.count,
     width: kept.width,
     height: kept.height,
