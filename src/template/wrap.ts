@@ -14,6 +14,7 @@ import { letterTag } from './lettering.ts';
 import { straight } from './line.ts';
 import { type Shape, shapeOf } from './shape.ts';
 import { gripFacts, letteringOf, letteringOfTag, type Share, type Titles } from './titles.ts';
+import { wasteWord } from './wasteWord.ts';
 import { clearBox } from './word.ts';
 
 /** A piece with its title in parts: the drawer, the part and corner, the end, and of a strip its face. */
@@ -127,6 +128,7 @@ const draw = ({ joint, board, titles, groove }: WrapSpec, shape: Shape, splits: 
   const inner = [
     ...ends.flatMap((end) => parts.flatMap((part) => endWords(joint, board, end, part))),
     ...grooved.flatMap(({ face, groove }) => grooveWord(groove, face, parts)),
+    ...faces.flatMap((face) => parts.flatMap((part) => wasteWord(face, groove, part))),
   ];
   const letters = faces.flatMap((face) => {
     const { name } = face.band;
