@@ -36,6 +36,8 @@ export interface Layout {
   readonly leading: LeadingPages;
   /** Each with a name of its own. */
   readonly pieces: readonly Piece[];
+  /** What stands at the foot of every page, drawn from 0, 0 up, as wide as it is told. */
+  readonly legend?: (width: number) => Drawing;
   readonly correction?: Correction;
 }
 
@@ -53,9 +55,22 @@ const CUT_MARGIN = 4;
 /** The least that the marks beyond two outlines stay apart. */
 const LEAST_GAP = 1;
 
-/** What is left of a paper for drawings. */
-const areaOf = ({ paper, margin, correction }: Pick<Layout, 'paper' | 'margin' | 'correction'>): Box =>
-  usableBox(printableBox(paper, margin, correction?.error));
+/** What is left of a paper for drawings, and the legend below it. */
+const roomOf = ({
+  paper,
+  margin,
+  correction,
+  legend,
+}: Pick<Layout, 'paper' | 'margin' | 'correction' | 'legend'>): {
+  readonly area: Size;
+  readonly foot: Drawing | undefined;
+} => {
+  const { width, height } = sizeOf(usableBox(printableBox(paper, margin, correction?.error)));
+  const foot = legend?.(width);
+  return { area: { width, height: height - heightOf(foot) }, foot };
+};
+
+const heightOf = (drawing: Drawing | undefined): number => drawing?.box.y1 ?? 0;
 
 const sizeOf = ({ x0, y0, x1, y1 }: Box): Size => ({ width: x1 - x0, height: y1 - y0 });
 
@@ -70,7 +85,7 @@ const leadingArea = (paper: Paper, { width, height }: Size): Size => ({
 
 /** Every part of every piece, or a complaint for each piece that can be laid on the paper in no way. */
 const cutApart = (layout: Layout): Result<Part[]> => {
-  const area = sizeOf(areaOf(layout));
+  const { area } = roomOf(layout);
   const parts: Part[] = [];
   const complaints: Complaint[] = [];
   let letters = 0;
@@ -97,7 +112,7 @@ const tooNarrow = ({ name }: Paper, { width }: Size): Complaint => ({
 
 const tooLarge = (piece: Piece, layout: Layout): Complaint => {
   const known = ANSI_PAPERS.includes(layout.paper) ? [...ANSI_PAPERS, ...ISO_PAPERS] : ISO_PAPERS;
-  const larger = known.find((paper) => splitToFit(piece, sizeOf(areaOf({ ...layout, paper }))) !== undefined);
+  const larger = known.find((paper) => splitToFit(piece, roomOf({ ...layout, paper }).area) !== undefined);
   const complaint: Complaint = {
     at: ['paper'],
     says: say`${piece.title} does not fit ${layout.paper.name}, not even in parts: it may not be split anywhere that would make them small enough`,
@@ -125,7 +140,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
   const { planName, unit, paper, margin, leading, pieces, correction } = layout;
   const wrong = checkMargin(margin);
   if (wrong.length > 0) return refuse(...wrong);
-  const area = sizeOf(areaOf(layout));
+  const { area, foot } = roomOf(layout);
   if (area.width < LEAST_WIDTH) return refuse(tooNarrow(paper, area));
   const cut = cutApart(layout);
   if (!cut.ok) return cut;
@@ -164,7 +179,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
     const size = {
       width: paper.width,
       height: paper.roll
-        ? pageHeightFor(printableHeightFor(height), margin, correction?.error)
+        ? pageHeightFor(printableHeightFor(height + heightOf(foot)), margin, correction?.error)
         : paper.height,
     };
     const printable = printableBox(size, margin, correction?.error);
@@ -177,11 +192,12 @@ export const layPages = (layout: Layout): Result<Sheets> => {
       unit,
       ...(correction === undefined ? {} : { correction }),
     });
-    const toArea = translation(usable.x0, usable.y0);
+    const toArea = translation(usable.x0, usable.y0 + heightOf(foot));
     const page: Page = {
       ...size,
       placed: [
         ...drawings.map(({ drawing, at }) => ({ drawing, at: compose(at, toArea) })),
+        ...(foot === undefined ? [] : [{ drawing: foot, at: translation(usable.x0, usable.y0) }]),
         { drawing: frame, at: translation(0, 0) },
       ],
     };

@@ -4,10 +4,7 @@ import type { Interval, Joint } from '../joint/joint.ts';
 import type { Board } from './band.ts';
 import type { Laid } from './laid.ts';
 import { SMALL } from './lettering.ts';
-import { WORD_ROOM, wordAt } from './word.ts';
-
-/** Left free at both ends of a word, in mm. */
-const BESIDE = 1;
+import { BESIDE, WORD_ROOM, wordAt } from './word.ts';
 
 /** Words on a board's end between two heights, where they have room: its name, in a tail or a socket, and the lap's. */
 export const endWords = (

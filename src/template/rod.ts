@@ -32,6 +32,7 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
     name,
     title: `${titles.item}, ${titles.part}, corner ${titles.corner}`,
     caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end],
+    signs: ['edge'],
     count: titles.count,
     width: WIDTH,
     height: top,

@@ -14,6 +14,7 @@ import { contents } from './contents.ts';
 import { cornerPieces, type PieceChoice } from './corner.ts';
 import { cornersOf, type TemplateWork } from './corners.ts';
 import { gapSheets } from './gapSheets.ts';
+import { legend } from './legend.ts';
 import type { TemplatePiece } from './wrap.ts';
 
 /** What a whole set's sheets are made from. */
@@ -60,8 +61,10 @@ export const setLayouts = (
   const { drawers, family, units, guides = [], cuts = NONE_CUT } = work;
   const leading: LeadingPages =
     pieces.length > FEW ? (area) => [contents(wish.title, pieces, area)] : () => [];
+  const signs = new Set(pieces.flatMap((piece) => piece.signs));
+  const templates = layoutOf(units, wish, leading, pieces);
   const toCut: SetLayout[] = [
-    { name: 'templates', layout: layoutOf(units, wish, leading, pieces) },
+    { name: 'templates', layout: { ...templates, legend: (width) => legend(signs, width) } },
     ...(guides.length > 0
       ? [{ name: 'guides' as const, layout: layoutOf(units, wish, () => [], guides) }]
       : []),

@@ -3,6 +3,9 @@ import { textBox } from '../drawing/textBox.ts';
 import { ASCENT, DESCENT } from '../drawing/textWidth.ts';
 import { AIR, SMALL } from './lettering.ts';
 
+/** Left free at both ends of a word between two lines, in mm. */
+export const BESIDE = 1;
+
 /** The least room across a word that stands by itself between two lines, in mm. */
 export const WORD_ROOM = (ASCENT + DESCENT) * SMALL + 2 * AIR;
 

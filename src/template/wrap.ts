@@ -9,15 +9,19 @@ import { endWords } from './endWords.ts';
 import { letterGrip } from './grip.ts';
 import { type GrooveMark, grooveLines, grooveWord } from './grooveMark.ts';
 import { isFace, type Laid, lay } from './laid.ts';
+import type { Sign } from './legend.ts';
 import { letterTag } from './lettering.ts';
 import { straight } from './line.ts';
 import { type Shape, shapeOf } from './shape.ts';
 import { gripFacts, letteringOf, letteringOfTag, type Share, type Titles } from './titles.ts';
+import { wasteWord } from './wasteWord.ts';
 import { clearBox } from './word.ts';
 
 /** A piece with its title in parts: the drawer, the part and corner, the end, and of a strip its face. */
 export interface TemplatePiece extends Piece {
   readonly caption: readonly [item: string, ...about: string[]];
+  /** What is on it that a legend is to explain. */
+  readonly signs: readonly Sign[];
   /** The lines that a small picture of it shows: all but waste, words, folds and grooves. */
   lines(): readonly StrokeMark[];
 }
@@ -69,6 +73,12 @@ const pieceOf = (spec: WrapSpec, bands: () => readonly Band[], only?: BandName):
     name,
     title: [titles.item, titles.part, titles.end, `corner ${titles.corner}`, ...strip].join(', '),
     caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end, ...strip],
+    signs: [
+      'waste',
+      'edge',
+      ...(laid.length > 1 ? ['fold' as const] : []),
+      ...(laid.some((each) => !isFace(each) && each.band.reach < each.band.width) ? ['lap' as const] : []),
+    ],
     count: titles.count,
     width: kept.width,
     height: kept.height,
@@ -118,6 +128,7 @@ const draw = ({ joint, board, titles, groove }: WrapSpec, shape: Shape, splits: 
   const inner = [
     ...ends.flatMap((end) => parts.flatMap((part) => endWords(joint, board, end, part))),
     ...grooved.flatMap(({ face, groove }) => grooveWord(groove, face, parts)),
+    ...faces.flatMap((face) => parts.flatMap((part) => wasteWord(face, groove, part))),
   ];
   const letters = faces.flatMap((face) => {
     const { name } = face.band;

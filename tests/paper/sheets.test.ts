@@ -53,6 +53,39 @@ const wordsOn = (page: Page): string[] =>
   );
 
 describe('pages', () => {
+  test('have a legend at their foot where there is one, and all else above it', () => {
+    const legend = (width: number): Drawing => ({
+      box: { x0: 0, y0: 0, x1: width, y1: 20 },
+      marks: [
+        {
+          kind: 'stroke',
+          role: 'label',
+          pen: 'thin',
+          paths: [
+            {
+              points: [
+                [0, 10],
+                [width, 10],
+              ],
+            },
+          ],
+        },
+      ],
+    });
+    for (const paper of ['A4', '610xroll'].map(paperOf)) {
+      const [plain] = [...lay(chest.slice(0, 2), { paper }).pages()];
+      const [page] = [...lay(chest.slice(0, 2), { paper, legend }).pages()];
+      const foot = page?.placed.find(({ drawing }) => drawing.box.y1 === 20);
+      // Beside the upright bar, 5 mm within the margin of 6, over the two lines of 4 mm and the gap of 1.6.
+      expect(foot && apply(foot.at, [0, 0])).toEqual([11, expect.closeTo(6 + 9.6, 9)]);
+      expect(foot?.drawing.box.x1).toBeCloseTo(paper.width - 6 - 11, 9);
+      for (const { drawing, at } of page?.placed.slice(0, 2) ?? [])
+        expect(inkBox(drawing.marks, at).y0).toBeGreaterThan(6 + 9.6 + 20);
+      // A roll's sheet is longer by it.
+      expect((page?.height ?? 0) - (plain?.height ?? 0)).toBeCloseTo(paper.roll ? 20 : 0, 9);
+    }
+  });
+
   test('are counted before any is drawn, and each piece is found on its pages', () => {
     const drawn: string[] = [];
     const pieces = chest.map(

@@ -164,8 +164,8 @@ describe('a wrap', () => {
           expect(i).toBeGreaterThanOrEqual(0);
           lengths[i] = (lengths[i] ?? 0) + Math.hypot(b[0] - a[0], b[1] - a[1]);
         }
-        // Every area is filled, but for its rim and, on a pin board's end, a word.
-        const word = board === 'pin' ? 12 * 5 : 0;
+        // Every area is filled, but for its rim and a word.
+        const word = 16 * 5;
         areas.forEach((area, i) => {
           const filled = (lengths[i] ?? 0) * 2.2;
           expect(filled).toBeLessThan(areaOf(area) + 1.1 * girth(area));
