@@ -224,7 +224,7 @@ describe('a plan with a cutter', () => {
     [
       'length: 20',
       'length: 12',
-      'cutter.length: "Buttons": front corners: the cutter cuts 12 mm deep; the joint is 15',
+      'cutter.length: "Buttons" and "Thread": front corners: the cutter cuts 12 mm deep; the joint is 15',
     ],
     [
       'straight: 8',
