@@ -6,6 +6,7 @@ import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
 import { dropUnfinished } from '../files/unfinished.ts';
 import { addCompare } from './compare.ts';
 import { addDraw } from './draw.ts';
+import { elsewhere } from './elsewhere.ts';
 import { addLay } from './lay.ts';
 import { addPage } from './page.ts';
 import { addParts } from './parts.ts';
@@ -50,7 +51,9 @@ const fail = (error: unknown): number => {
     process.stderr.write(error.lines.map((line) => `${shownText(line)}\n`).join(''));
     return error.status;
   }
-  process.stderr.write(`${shownText(deviceFault(error as NodeJS.ErrnoException))}\n`);
+  const fault = error as NodeJS.ErrnoException;
+  const running = program.commands.find((command) => command.name() === program.args[0]);
+  process.stderr.write(`${shownText(`${deviceFault(fault)}${elsewhere(fault, running?.opts().out)}`)}\n`);
   return DEVICE_FAILED;
 };
 

@@ -12,6 +12,7 @@ export const addSeason = (program: Command): void => {
     )
     .argument('[plan]', 'a plan file')
     .option('--json', 'print one JSON object: lengths in mm, moisture contents in percent')
+    .option('--woods', 'list every wood that is known by name')
     .option('--units <unit>', 'mm or in: what a bare number means, and what is shown')
     .option('--out <folder>', "draw each drawer's gap through the year into this folder, as PDF and SVG")
     .option('--force', 'write over files that halfpin did not make');
@@ -29,11 +30,15 @@ export const addSeason = (program: Command): void => {
       `
 Examples:
   halfpin season examples/haberdashery-chest-seasons.yaml
+  halfpin season --woods
   halfpin season --species cherry --size 180 --from 21C/45% --to 21C/70%
 `,
     )
     .action(async (plan: string | undefined, options: SeasonOptions) => {
-      if (plan === undefined) {
+      if (options.woods) {
+        const { seasonWoods } = await import('./seasonWoods.ts');
+        seasonWoods(options.json === true);
+      } else if (plan === undefined) {
         const { seasonOfBoard } = await import('./seasonOfBoard.ts');
         seasonOfBoard(options);
       } else {

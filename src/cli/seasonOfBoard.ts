@@ -111,7 +111,7 @@ const readWood = (options: SeasonOptions, complaints: Complaint[]): Wood | undef
       wrong({
         at: ['species'],
         says,
-        hint: say`${hint}, or your own by its shrinkage, radial and tangential: --shrinkage ${PAIRS.shrinkage}`,
+        hint: say`${hint}, or another that --woods lists, or your own by its shrinkage, radial and tangential: --shrinkage ${PAIRS.shrinkage}`,
       });
     return undefined;
   }

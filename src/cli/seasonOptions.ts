@@ -13,4 +13,5 @@ export interface SeasonOptions extends PaperOptions {
   readonly json?: boolean;
   readonly out?: string;
   readonly force?: boolean;
+  readonly woods?: boolean;
 }

@@ -8,6 +8,7 @@ import { layOutWith, type Tooling } from '../guided/layOutWith.ts';
 import type { LaidJoint } from '../plan/layOutPlan.ts';
 import { namedCorners } from '../plan/namedCorners.ts';
 import type { PlanComplaint } from '../plan/planComplaint.ts';
+import { inchesMeant } from '../units/inchesMeant.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Climate } from '../wood/climate.ts';
 import { atCutterOption, changeTools } from './cutterOptions.ts';
@@ -44,12 +45,25 @@ const workOfOptions = (options: JointOptions): Work => {
       joint?.ok === false
         ? joint.complaints.map((each) => atOption(each, pitch)).filter(({ at }) => !blamed.has(at[0] ?? ''))
         : [];
-    return refuseOptions([...complaints, ...more], units);
+    return refuseOptions(
+      [...complaints, ...more].map((each) => withInches(each, options, units)),
+      units,
+    );
   }
   const work = { title: name, units, set: NO_DRAWERS, joints: [{ name, joint: joint.value }] };
   const cuts = cutCorners(work.joints, cutting);
   if (!cuts.ok) return refuseOptions(cuts.complaints.map(atCutterOption), units);
   return { ...work, ...(cutting && { cutting }), cuts: cuts.value };
+};
+
+/** Options that are one length each. */
+const LENGTHS: readonly unknown[] = ['width', 'tailBoard', 'pinBoard', 'lap', 'pin', 'chisel'];
+
+/** A bare fraction that comes out too small as mm was meant in inches. */
+const withInches = (complaint: Complaint, options: JointOptions, unit: Unit): Complaint => {
+  const [, typed] = Object.entries(options).find(([name]) => name === complaint.at[0]) ?? [];
+  const meant = LENGTHS.includes(complaint.at[0]) ? inchesMeant(typed, unit) : undefined;
+  return meant === undefined ? complaint : { ...complaint, hint: meant };
 };
 
 export const toolingOf = (cutting: Cutting | undefined, pitch: number | undefined): Tooling => ({

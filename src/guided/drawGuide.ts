@@ -38,8 +38,10 @@ const OVERHANG = 6;
 /** Height of the labels' capitals. */
 const CAP = SMALL * CAP_HEIGHT;
 
-/** Room for what an edge of the work is called, from the strip of facts to where a slot may begin; in mm. */
-const EDGE_LABEL = 26;
+/** Room for a label: of an edge, from the strip of facts to where a slot may begin; of the work, below its reference edge. In mm. */
+const LABEL_ROOM = 26;
+
+const fits = (text: string): boolean => textWidth(text, SMALL, 'regular') < LABEL_ROOM;
 
 /** A guide as a full-size drawing, its closed outline alone in the role `outline`. */
 export const guidePiece = (guide: GuideBoard, titles: GuideTitles): Piece => {
@@ -120,12 +122,12 @@ const drawGuide = (
     weight: 'regular',
   });
   const { fence, work } = guide;
-  const { units } = titles;
+  const thickness = formatLength(work[1], titles.units);
   const fenceMiddle = (fence[0] + fence[1]) / 2;
   // On the fence's side of the line, as the letters stand.
   const besideLine = fence[0] < 0 ? -1 : 1 + CAP;
   const alongEdges = box.x0 + STRIP + 2;
-  const edge = titles.edge.find((text) => textWidth(text, SMALL, 'regular') < EDGE_LABEL) ?? titles.edge[1];
+  const edge = titles.edge.find(fits) ?? titles.edge[1];
   return {
     box: { x0: -OVERHANG, y0: -OVERHANG, x1: box.x1 - box.x0 + OVERHANG, y1: height + OVERHANG },
     marks: [
@@ -140,7 +142,13 @@ const drawGuide = (
       label('fence', [fenceMiddle, box.y0 + 3], 90),
       label('fence line', [besideLine, box.y0 + 3], 90),
       ...(guide.lies === 'upright'
-        ? [label(`work ${formatLength(work[1], units)}`, [(work[1] + CAP) / 2, box.y0 + 3], 90)]
+        ? [
+            label(
+              fits(`work ${thickness}`) ? `work ${thickness}` : thickness,
+              [(work[1] + CAP) / 2, box.y0 + 3],
+              90,
+            ),
+          ]
         : []),
       label(edge, [alongEdges, -1 - CAP], 0),
       label('upper edge', [alongEdges, guide.width + 1], 0),

@@ -5,6 +5,7 @@ import { checkWhole, isGroup } from './checkWhole.ts';
 import { decode } from './decode.ts';
 import { explain } from './explain.ts';
 import { fillPlan } from './fillPlan.ts';
+import { inOtherUnit } from './otherUnit.ts';
 import { parse } from './parse.ts';
 import type { Plan } from './plan.ts';
 import type { PlanComplaint } from './planComplaint.ts';
@@ -41,9 +42,11 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
   const { value, find, complaints: slips } = parse(decoded.text);
   if (value === undefined) return unreadable(...slips);
 
-  const schema = schemaIn(unitOf(value));
+  const unit = unitOf(value);
+  const schema = schemaIn(unit);
   const whole = schema.safeParse(value, { reportInput: true });
-  const wrong = [...(whole.success ? [] : explain(whole.error.issues)), ...checkWhole(value)];
+  const inside = whole.success ? [] : explain(whole.error.issues);
+  const wrong = [...(wrongUnit(value, unit, inside) ?? inside), ...checkWhole(value)];
   const places = [...slips.map(({ complaint }) => complaint.at), ...wrong.map(({ at }) => at)];
   const { value: left, kept } = soundPart(value, places);
   const written = whole.success && places.length === 0 ? whole.data : (schema.safeParse(left).data ?? {});
@@ -94,6 +97,14 @@ const unreadable = (...complaints: readonly PlanComplaint[]): PlanReading => ({
 /** What bare numbers mean; inches too where the unit is misspelt (inch, IN), so that their ranges fit. */
 const unitOf = (value: unknown): Unit =>
   isGroup(value) && typeof value.units === 'string' && /^\s*in/iu.test(value.units) ? 'in' : 'mm';
+
+/** Where the plan's numbers are in the other unit, that alone and what would still be wrong in it. */
+const wrongUnit = (value: unknown, unit: Unit, wrong: readonly Complaint[]): Complaint[] | undefined => {
+  if (wrong.length === 0 || !isGroup(value)) return undefined;
+  const other = unit === 'mm' ? 'in' : 'mm';
+  const read = schemaIn(other).safeParse({ ...value, units: other }, { reportInput: true });
+  return inOtherUnit(unit, wrong, read.success ? [] : explain(read.error.issues));
+};
 
 /** A place in the plan that was read, as one in its text: entries that were left out are counted in again. */
 const givenPlace = (place: Place, kept: Kept): Place => {

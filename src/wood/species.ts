@@ -141,6 +141,10 @@ const ALIASES: Readonly<Record<string, TableName>> = {
   'white pine': 'Pine, eastern white',
 };
 
+/** What else a wood is called. */
+export const everydayNames = ({ name }: Wood): string[] =>
+  Object.entries(ALIASES).flatMap(([called, known]) => (known === name ? [called] : []));
+
 /** A name's words and figures, whatever their order, capitals, commas and hyphens. */
 const keyOf = (name: string): string =>
   name
@@ -168,24 +172,37 @@ const BY_KEY: ReadonlyMap<string, Wood> = new Map(
  * A wood by the handbook's name or an everyday one, whatever its capitals and the order of its words: `Cherry, black`,
  * `black cherry`, `cherry`.
  * @param own the user's woods, which go before those of the table
- * @returns the wood, or a complaint with an empty place that names the three whose names are most like it
+ * @returns the wood, or a complaint with an empty place that names the woods of that family ("pine"), or else the three
+ * whose names are most like it
  */
 export const findWood = (name: string, own: readonly Wood[] = []): Result<Wood> => {
   const key = keyOf(name);
   const wood = own.find((each) => keyOf(each.name) === key) ?? BY_KEY.get(key);
   if (wood !== undefined) return accept(wood);
-  const nearest = nearestNames(key, own);
-  return refuse({
-    at: [],
-    says: say`${quote(name)} is not a wood that is known here; the closest names are ${nearest.join('; ')}`,
-    hint: say`one of these`,
-  });
+  const family = familyNames(key, own);
+  const names = family.length > 0 ? family : nearestNames(key, own);
+  const [only, ...others] = names;
+  const unknown = say`${quote(name)} is not a wood that is known here`;
+  return refuse(
+    only !== undefined && others.length === 0
+      ? { at: [], says: say`${unknown}; the closest name is ${only}`, hint: say`${only}, if it is that` }
+      : { at: [], says: say`${unknown}; the closest names are ${names.join('; ')}`, hint: say`one of these` },
+  );
 };
 
 /** Whether a name is that of a wood or of a family of woods ("oak"), and not of plywood or another board that does not move. */
 export const isSolidWood = (name: string): boolean => {
   const key = keyOf(name);
   return [...BY_KEY.keys()].some((known) => within(key, known));
+};
+
+/** Most woods that share a word as a family does ("oak"); a word of more is a colour or a country. */
+const MOST_OF_A_FAMILY = 6;
+
+const familyNames = (key: string, own: readonly Wood[]): string[] => {
+  const known = [...own.map((wood) => [keyOf(wood.name), wood] as const), ...BY_KEY];
+  const names = new Set(known.flatMap(([each, { name }]) => (within(key, each) ? [name] : [])));
+  return names.size <= MOST_OF_A_FAMILY ? [...names] : [];
 };
 
 const nearestNames = (key: string, own: readonly Wood[]): string[] => {

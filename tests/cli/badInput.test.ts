@@ -229,3 +229,13 @@ describe('bad input', () => {
     expect(status).toBe(2);
   });
 });
+
+describe('a bare fraction as an option', () => {
+  it('is asked about as one of an inch, but a slope is none', () => {
+    const told = (...args: string[]): string =>
+      halfpin(['lay', '--width', '96', '--pin-board', '20', '--kind', 'through', ...args]).err;
+    expect(told('--tail-board', '7/16')).toMatch(/^--tail-board: .*; try 7\/16in\n$/u);
+    expect(told('--tail-board', '0.44')).not.toContain('7/16');
+    expect(told('--tail-board', '11', '--slope', '1/90')).not.toContain('1/90in');
+  });
+});

@@ -45,7 +45,7 @@ describe('what is written', () => {
     const where = folder();
     writeFileSync(join(where, 'file'), 'mine');
     const { status, err } = halfpin(['draw', ...CORNER, '--out', join('file', 'deeper')], where);
-    expect(err).toMatch(/^file\/deeper: [^\n]+\n$/);
+    expect(err).toMatch(/^file\/deeper: [^\n]+; try another --out\n$/);
     expect(status).toBe(1);
     expect([...filesOf(where)]).toEqual([['file', 'mine']]);
     const full = spawnSync(

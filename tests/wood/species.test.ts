@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { speak } from '../../src/units/phrase.ts';
-import { findWood, SOURCE_NOTES, WOODS, type Wood } from '../../src/wood/species.ts';
+import { everydayNames, findWood, SOURCE_NOTES, WOODS, type Wood } from '../../src/wood/species.ts';
 
 const nameOf = (name: string): string | false => {
   const result = findWood(name);
@@ -10,7 +10,7 @@ const nameOf = (name: string): string | false => {
 const closest = (name: string): string[] => {
   const result = findWood(name);
   const says = result.ok ? '' : result.complaints.map((complaint) => speak(complaint.says, 'mm')).join();
-  return says.split('the closest names are ')[1]?.split('; ') ?? [];
+  return says.split(/the closest name(?:s are|\sis) /u)[1]?.split('; ') ?? [];
 };
 
 describe('findWood', () => {
@@ -94,9 +94,28 @@ describe('findWood', () => {
   );
 
   it('names the woods that a family name could be, the everyday ones first', () => {
-    expect(closest('maple')).toEqual(['Maple, sugar', 'Maple, bigleaf', 'Maple, red']);
+    expect(closest('maple')).toEqual(['Maple, sugar', 'Maple, bigleaf', 'Maple, red', 'Maple, silver']);
     expect(closest('birch')).toEqual(['Birch, paper', 'Birch, river', 'Birch, yellow']);
     expect(closest('oak').slice(0, 2)).toEqual(['Oak, commercial red', 'Oak, commercial white']);
+    expect(closest('oak').toSorted()).toEqual(
+      WOODS.flatMap(({ name }) => (/^Oak,|^Tanoak$/u.test(name) ? [name] : [])).toSorted(),
+    );
+  });
+
+  it('names the only wood of a family, to be taken if it is that', () => {
+    expect(closest('pine')).toEqual(['Pine, eastern white']);
+    expect(closest('poplar')).toEqual(['Yellow-poplar']);
+    expect(findWood('poplar')).toMatchObject({
+      complaints: [{ hint: ['', 'Yellow-poplar', ', if it is that'] }],
+    });
+  });
+
+  it("names a maker's own woods of the family first", () => {
+    const own: Wood = { name: 'Pine, Scots', radial: 0.0015, tangential: 0.0028, source: 'own' };
+    const result = findWood('pine', [own]);
+    expect(result.ok ? '' : speak(result.complaints[0]?.says ?? [], 'mm')).toMatch(
+      /the closest names are Pine, Scots; Pine, eastern white$/u,
+    );
   });
 
   it.each([
@@ -143,5 +162,16 @@ describe('SOURCE_NOTES', () => {
     expect(SOURCE_NOTES.handbook).toContain('FPL-GTR-190');
     expect(SOURCE_NOTES.handbook).not.toContain('memory');
     expect(SOURCE_NOTES.own).toBe('your own figures');
+  });
+});
+
+describe('everydayNames', () => {
+  it('are all that lead to a wood, and nothing for one with no other name', () => {
+    for (const wood of WOODS) for (const name of everydayNames(wood)) expect(nameOf(name)).toBe(wood.name);
+    const [cherry, apple] = ['Cherry, black', 'Apple'].map((name) =>
+      WOODS.find((wood) => wood.name === name),
+    );
+    expect(cherry && everydayNames(cherry)).toEqual(['cherry', 'American cherry', 'American black cherry']);
+    expect(apple && everydayNames(apple)).toEqual([]);
   });
 });

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import type { Complaint, Place, Result } from '../../complaint.ts';
 import { checkAngle } from '../../guided/cutter.ts';
+import { inchesMeant } from '../../units/inchesMeant.ts';
 import { LONGEST_NAME, parseName } from '../../units/name.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../../units/phrase.ts';
@@ -54,11 +55,11 @@ export const lengths =
         if (!read.ok) return complain(sink, given, read.complaints[0] ?? { says: say`this is not a length` });
         const { value } = read;
         if (value >= least && value <= most) return value;
-        return complain(
-          sink,
-          given,
-          outside(say`${mm(value)}`, say`${atLeast(least)}`, say`${atMost(most)}`),
-        );
+        const hint = inchesMeant(given, unit);
+        return complain(sink, given, {
+          ...outside(say`${mm(value)}`, say`${atLeast(least)}`, say`${atMost(most)}`),
+          ...(hint && { hint }),
+        });
       });
 
 /** A bare number written as text, as it should be: without its quotes. */
