@@ -44,10 +44,11 @@ describe('a bench sheet', () => {
     expect(pages.map(wordsOf).join(' ')).toContain('make\u00A03');
   });
 
-  it('lists the parts: how many, cut to, length, width, thickness', () => {
+  it('lists the parts: how many, rough, length, width, thickness', () => {
     // Front 280 - 2 × 0.5 by 76 - 1; each lapped end spares 20 - 5 + 3, each through one 11 + 3.
     // Side 420 - 12 - 5; back 75 - 16 - 4; bottom 279 - 22 + 10 - 1 by 408 - 20 + 5.
     const text = words(drawer({ count: 2 }));
+    expect(text).toContain('Parts, mm rough length width thick');
     expect(text).toContain('2 fronts 315 279 75 20 Cherry, black; grain along its length;');
     expect(text).toContain('4 sides 435 403 75 11 Ash, white;');
     expect(text).toContain('2 backs 307 279 55 11');
