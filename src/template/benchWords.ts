@@ -96,7 +96,7 @@ export const benchWords = (drawer: Drawer, cut: DrawerCut | undefined, unit: Uni
 const BY_HAND = [
   'Glue the tail templates on the sides’ ends.',
   'Saw and chop the tails.',
-  'Pins: best scribed from the tails, A from A; their templates then only show the waste. Or saw by the paper alone.',
+  'Scribe the pins from the tails, A from A; their templates show the waste, or serve alone.',
   'Saw the pins, chop the sockets.',
 ];
 

@@ -9,7 +9,8 @@ import { benchSheet } from '../../src/template/benchSheet.ts';
 import { formatNumber } from '../../src/units/formatLength.ts';
 import { speak } from '../../src/units/phrase.ts';
 import type { Unit } from '../../src/units/unit.ts';
-import { drawer } from '../drawer/chest.ts';
+import { drawer, inOpening } from '../drawer/chest.ts';
+import { movement } from '../drawer/year.ts';
 import { AREAS, anyDrawer, made } from './anyDrawer.ts';
 import { sheetFaults, textsOf, wordsOf } from './sheetFaults.ts';
 
@@ -25,6 +26,30 @@ describe('a bench sheet', () => {
   it('is one page for a drawer, on A4, Letter and A3', () => {
     for (const area of [AREAS.A4, AREAS.Letter, AREAS.A3])
       expect(sheet(drawer(), 'mm', area)).toHaveLength(1);
+  });
+
+  it('is one page with the gap through the year too, and in inches, its gap seen as a curve', () => {
+    const climate = { making: 8, driest: 6, dampest: 12 };
+    for (const [width, height] of [
+      [280, 76],
+      [280, 110],
+      [574, 190],
+    ] as const)
+      for (const [units, area] of [
+        ['mm', AREAS.A4],
+        ['in', AREAS.A4],
+        ['mm', AREAS.Letter],
+        ['in', AREAS.Letter],
+      ] as const) {
+        const pages = sheet(inOpening(width, height, 420, { movement: movement({ climate }) }), units, area);
+        expect([width, units, pages.length]).toEqual([width, units, 1]);
+        expect(pages.flatMap(sheetFaults)).toEqual([]);
+        const texts = pages.flatMap(textsOf);
+        const dampest = texts.find(({ text }) => text === 'dampest');
+        const heading = texts.find(({ text }) => text === 'Gap above, through the year');
+        // Between heading and axis lie the legend and at least 12 mm of curve.
+        expect((heading?.at[1] ?? 0) - (dampest?.at[1] ?? 0)).toBeGreaterThan(18);
+      }
   });
 
   it('sets larger type on larger paper', () => {
@@ -199,7 +224,7 @@ describe('a bench sheet', () => {
         '9 Fit dry, and check.',
       ];
       expect(text).toContain(steps.join(' '));
-      expect(text).not.toMatch(/Saw and chop|scribed|Glue the tail/u);
+      expect(text).not.toMatch(/Saw and chop|Scribe|Glue the tail/u);
       for (const caution of CAUTIONS) expect(text).toContain(`– ${speak(caution, 'mm')}`);
     });
 
@@ -218,7 +243,7 @@ describe('a bench sheet', () => {
 
     it('keeps to saw and chisel for all others', () => {
       expect(words(drawer())).toContain(
-        '3 Glue the tail templates on the sides’ ends. 4 Saw and chop the tails. 5 Pins: best scribed from the tails, A from A; their templates then only show the waste. Or saw by the paper alone. 6 Saw the pins',
+        '3 Glue the tail templates on the sides’ ends. 4 Saw and chop the tails. 5 Scribe the pins from the tails, A from A; their templates show the waste, or serve alone. 6 Saw the pins',
       );
       expect(words(drawer())).not.toMatch(/router|cutter|bush/iu);
     });
