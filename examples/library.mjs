@@ -38,7 +38,7 @@ const { plan, set, joints } = laid.value;
 const { name: title, units } = plan;
 for (const { spec, front } of set.drawers)
   console.log(`${spec.name}: ${front.tails.length} tails at each front corner`);
-for (const { drawer, part, count, roughLength } of parts(set))
+for (const { drawer, part, count, roughLength } of parts(set, units))
   console.log(`${count} x ${drawer} ${part}, ${formatLength(roughLength, units)} in the rough`);
 
 // Every corner as a template, packed on sheets of paper.

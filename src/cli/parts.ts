@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import type { Complaint } from '../complaint.ts';
+import { TRIAL_SPARE, TRIM_SPARE } from '../drawer/limits.ts';
 import type { Part, StockTotal } from '../drawer/parts.ts';
 import { partsCsv } from '../drawer/partsCsv.ts';
 import { Failure, WRONG_INPUT } from '../files/failure.ts';
@@ -45,7 +46,7 @@ export const addParts = (program: Command): void => {
           WRONG_INPUT,
         );
       const { parts, stockTotals } = await import('../drawer/parts.ts');
-      const rows = parts(set);
+      const rows = parts(set, units);
       const totals = stockTotals(rows);
       process.stdout.write(
         options.json
@@ -85,7 +86,9 @@ const text = (
   const running = (value: number): string =>
     units === 'in' ? `${(value / (12 * MM_PER_INCH)).toFixed(2)} ft` : `${(value / 1000).toFixed(2)} m`;
   return [
-    `Lengths in ${units}; the rough length has a spare joint and 3 mm at each jointed end.`,
+    ...wrapText(
+      `Lengths in ${units}; the rough length has a spare joint and ${TRIAL_SPARE} mm at each jointed end, and ${TRIM_SPARE} mm at each end of a solid bottom or a slip, up to the next ${units === 'in' ? '1/16"' : 'mm'}.`,
+    ),
     ...(climate ? wrapText(daySentence(climate)) : []),
     '',
     ...fitTable(

@@ -1,8 +1,9 @@
 import { mm, type Phrase, say } from '../units/phrase.ts';
+import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import type { Board } from './boards.ts';
 import { bottomThroughYear } from './bottomDepth.ts';
 import type { Drawer, DrawerSet } from './drawer.ts';
-import { TRIAL_SPARE } from './limits.ts';
+import { TRIAL_SPARE, TRIM_SPARE } from './limits.ts';
 import type { Stock } from './spec.ts';
 
 /** What a board is to its drawer. */
@@ -18,7 +19,10 @@ export interface Part {
   readonly length: number;
   readonly width: number;
   readonly thickness: number;
-  /** The finished length and, for each jointed end, the joint's depth and 3 mm: a poor trial joint can be cut off. */
+  /**
+   * To saw to first: the finished length and, for each jointed end, the joint's depth and 3 mm, so that a poor trial joint
+   * can be cut off; for each end that is trimmed as it is fitted, 5 mm. Up to the next whole mm, or the next 1/16 in.
+   */
   readonly roughLength: number;
   readonly species?: string;
   /** Which way the grain runs in the drawer. */
@@ -39,10 +43,21 @@ export interface StockTotal {
   readonly length: number;
 }
 
-/** Every part of a set, drawer by drawer. */
-export const parts = (set: DrawerSet): Part[] => set.drawers.flatMap(partsOf);
+/**
+ * Every part of a set, drawer by drawer.
+ * @param units what the rough lengths will be measured in
+ */
+export const parts = (set: DrawerSet, units: Unit = 'mm'): Part[] =>
+  set.drawers.flatMap((drawer) => partsOf(drawer, units));
 
-const partsOf = (drawer: Drawer): Part[] => {
+/** The finest step of a rough length, in mm. */
+const ROUGH_STEP: Readonly<Record<Unit, number>> = { mm: 1, in: MM_PER_INCH / 16 };
+
+/** A length to saw to, up to the next step that a rule shows plainly; what floats leave behind is not past a step. */
+const rough = (length: number, units: Unit): number =>
+  Math.ceil(length / ROUGH_STEP[units] - 1e-6) * ROUGH_STEP[units];
+
+const partsOf = (drawer: Drawer, units: Unit): Part[] => {
   const { spec, boards, front, back } = drawer;
   const { stock, bottom } = spec;
   const trial = ({ depth }: { depth: number }) => depth + TRIAL_SPARE;
@@ -58,7 +73,7 @@ const partsOf = (drawer: Drawer): Part[] => {
     length: board.length,
     width: board.width,
     thickness: board.thickness,
-    roughLength: board.length + spare,
+    roughLength: rough(board.length + spare, units),
     ...(species === undefined ? {} : { species }),
     grain,
     worked,
@@ -77,7 +92,7 @@ const partsOf = (drawer: Drawer): Part[] => {
     }),
     row('back', boards.back, stock.back, { spare: 2 * trial(back), grain: along, worked: [] }),
     row('bottom', boards.bottom, stock.bottom, {
-      spare: 0,
+      spare: bottom.kind === 'solid' ? 2 * TRIM_SPARE : 0,
       grain: bottom.kind === 'solid' ? 'from side to side' : 'either way',
       worked: onBottom(drawer),
     }),
@@ -85,7 +100,7 @@ const partsOf = (drawer: Drawer): Part[] => {
       ? []
       : [
           row('slip', boards.slip, stock.side, {
-            spare: 0,
+            spare: 2 * TRIM_SPARE,
             grain: along,
             worked: [groovePhrase(drawer, 'inner face', 0)],
           }),

@@ -1,6 +1,8 @@
+import { rebateFirst } from '../drawer/rebateFirst.ts';
 import { dividers, gauges } from '../joint/settings.ts';
 import type { LaidOut } from '../plan/layOutPlan.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
+import { speak } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
 import { type Corner, type CornerRef, cornerOf } from './corner.ts';
@@ -36,7 +38,7 @@ export const benchDialog = ({ now, unit }: Page): ((ref: CornerRef) => void) => 
     if (corner === undefined) return;
     const ends = corner.ref.of === 'joint' ? '' : `, ${corner.ref.end} corners`;
     setText(title, `${corner.name}${ends}`);
-    body.replaceChildren(settings(corner, unit()), marks(corner, unit()));
+    body.replaceChildren(...first(corner, unit()), settings(corner, unit()), marks(corner, unit()));
     body.scrollTop = 0;
   };
 
@@ -75,6 +77,12 @@ export const benchDialog = ({ now, unit }: Page): ((ref: CornerRef) => void) => 
     void stayAwake();
   };
 };
+
+/** What comes before gauging, at the front of a drawer with a lip. */
+const first = ({ ref, drawer }: Corner, unit: Unit): HTMLElement[] =>
+  drawer !== undefined && ref.of === 'drawer' && ref.end === 'front'
+    ? rebateFirst(drawer).map((says) => element('p', {}, `Before gauging: ${speak(says, unit)}.`))
+    : [];
 
 /** What gauges, dividers and the bevel are set to. */
 const settings = ({ joint }: Corner, unit: Unit): HTMLElement => {

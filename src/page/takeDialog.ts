@@ -133,7 +133,7 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
   const takeParts = run(async () => {
     const { set } = now().laid;
     if (set.drawers.length === 0) return 'There are no drawers in this plan, so there are no parts to list.';
-    saveFile(now().laid.plan.name, '-parts.csv', 'text/csv', [partsCsv(parts(set), unit())]);
+    saveFile(now().laid.plan.name, '-parts.csv', 'text/csv', [partsCsv(parts(set, unit()), unit())]);
     return 'The parts, for a spreadsheet.';
   });
 

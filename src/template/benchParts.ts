@@ -9,7 +9,7 @@ import type { TypeSizes } from './typeSizes.ts';
 
 /** Shares of the width: how many of which part, then its measures. */
 const SHARES = [19, 21, 21, 21, 18];
-const HEADINGS = ['cut to', 'length', 'width', 'thick'];
+const HEADINGS = ['rough', 'length', 'width', 'thick'];
 
 /** A drawer's parts: a row of large numbers each, and below it the wood and what is worked on it. */
 export const benchParts = (parts: readonly Part[], unit: Unit, type: TypeSizes, width: number): Block[] => {

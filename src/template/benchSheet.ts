@@ -26,16 +26,29 @@ export interface BenchSheetWish {
 }
 
 /** How many times its usual size the type is set where one page then holds everything, best first. */
-const TIMES = [1.6, 1.45, 1.3, 1.2, 1.1, 1, 0.87];
+const TIMES = [1.6, 1.45, 1.3, 1.2, 1.1, 1, 0.85];
 
 /** The least width of a column, in ems of text. */
 const COLUMN = 21;
 
-/** How high the gap's picture is, in ems of text: where all is to stand on one page, and where there is room. */
-const PICTURE = { low: 10, high: 16 };
-
-/** The least height of a sketch, in ems of text. */
+/** The least height of a sketch that has others beside it, in ems of text. */
 const SKETCH = 24;
+
+/** How high pictures are, and how far groups lie apart, in ems of text; a sketch is as high as its place allows unless given. */
+interface Spread {
+  readonly picture: number;
+  readonly sketch?: number;
+  readonly gap: number;
+}
+
+/** Where all is to stand on one page: the first of these that it fits, in any size of type. */
+const ON_ONE_PAGE: readonly Spread[] = [
+  { picture: 10, gap: 1.3 },
+  { picture: 10, sketch: SKETCH, gap: 1.3 },
+  { picture: 12, sketch: 16, gap: 0.9 },
+  { picture: 10, sketch: 16, gap: 0.9 },
+];
+const ON_SEVERAL: Spread = { picture: 16, gap: 1.3 };
 
 /** A drawer's sheet, set out but not held: it is drawn whenever it is asked for, so that a set of any size takes the memory of one. */
 export interface BenchSheet {
@@ -50,21 +63,24 @@ export interface BenchSheet {
  * @returns one page, its type as large as that allows; several in the usual size where one is too small
  */
 export const benchSheet = (drawer: Drawer, parts: readonly Part[], wish: BenchSheetWish): BenchSheet => {
-  const sheetAt = (times: number, picture: number) => sheet(drawer, parts, wish, typeSizes(times), picture);
-  let best: number | undefined;
-  // What fits in one size fits in every smaller one.
-  for (let [from, to] = [0, TIMES.length]; from < to; ) {
-    const middle = Math.floor((from + to) / 2);
-    const times = TIMES[middle] ?? 1;
-    if (sheetAt(times, PICTURE.low).length === 1) [best, to] = [times, middle];
-    else from = middle + 1;
+  const sheetAt = (times: number, spread: Spread) => sheet(drawer, parts, wish, typeSizes(times), spread);
+  /** The largest type that sets all on one page; what fits in one size fits in every smaller one. */
+  const largest = (spread: Spread): number | undefined => {
+    let best: number | undefined;
+    for (let [from, to] = [0, TIMES.length]; from < to; ) {
+      const middle = Math.floor((from + to) / 2);
+      const times = TIMES[middle] ?? 1;
+      if (sheetAt(times, spread).length === 1) [best, to] = [times, middle];
+      else from = middle + 1;
+    }
+    return best;
+  };
+  for (const spread of ON_ONE_PAGE) {
+    const times = largest(spread);
+    if (times !== undefined) return { count: 1, draw: () => sheetAt(times, spread) };
   }
-  if (best === undefined) {
-    const draw = () => sheetAt(1, PICTURE.high);
-    return { count: draw().length, draw };
-  }
-  const times = best;
-  return { count: 1, draw: () => sheetAt(times, PICTURE.low) };
+  const draw = () => sheetAt(1, ON_SEVERAL);
+  return { count: draw().length, draw };
 };
 
 const sheet = (
@@ -72,24 +88,25 @@ const sheet = (
   parts: readonly Part[],
   { units: unit, area, cut }: BenchSheetWish,
   type: TypeSizes,
-  picture: number,
+  spread: Spread,
 ): Drawing[] => {
   const { width, height } = area;
-  const gap = 1.3 * type.text;
+  const gap = spread.gap * type.text;
   const columns = Math.max(1, Math.floor((width + gap) / (COLUMN * type.text + gap)));
   const column = (width - (columns - 1) * gap) / columns;
   const head = stack([headline(drawer, type, width), paragraph(outline(drawer, unit, type), width)]);
   const later = paragraph([{ text: drawer.spec.name, size: type.heading, weight: 'bold' }], width);
   const list = benchParts(parts, unit, type, width);
   const settings = benchSettings(drawer, cut, unit, type, column);
-  const gapAbove = benchGap(drawer, unit, type, { width: column, height: picture * type.text });
+  const gapAbove = benchGap(drawer, unit, type, { width: column, height: spread.picture * type.text });
   const listHeight = stack(list).height;
   const settingsHeight = stack([stack(settings), ...gapAbove], gap).height;
   // The sketch stands over the settings and the gap where the first page has room for both, or else alone, or on the second page.
   const rest = height - head.height - listHeight - 2 * gap;
   const over = rest - settingsHeight - gap;
   const next = height - later.height - settingsHeight - 2 * gap;
-  const room = columns === 1 ? Math.max(rest, next) : over < SKETCH * type.text ? rest : over;
+  const usual = columns === 1 ? Math.max(rest, next) : over < SKETCH * type.text ? rest : over;
+  const room = Math.min(usual, (spread.sketch ?? Number.POSITIVE_INFINITY) * type.text);
   return flow(
     {
       head: [head, later],

@@ -94,8 +94,9 @@ export const benchWords = (drawer: Drawer, cut: DrawerCut | undefined, unit: Uni
 };
 
 const BY_HAND = [
+  'Glue the tail templates on the sides’ ends.',
   'Saw and chop the tails.',
-  'Mark the pins from the tails, A from A.',
+  'Scribe the pins from the tails, A from A; their templates show the waste, or serve alone.',
   'Saw the pins, chop the sockets.',
 ];
 

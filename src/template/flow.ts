@@ -64,13 +64,43 @@ export const flow = ({ head, wide, narrow, columns, gap }: Contents, { width, he
 /** Steps in which the height of columns is tried, in mm. */
 const STEP = 2;
 
-/** Blocks in columns as short as will hold them all; where none will, as many as a height of `most` holds. */
+/**
+ * Blocks in columns as short as will hold them all, one column after the other; or else out of that order, where a height
+ * of `most` holds them all so. Where none will, as many as that height holds.
+ */
 const fill = (blocks: readonly Block[], columns: number, most: number, gap: number): Block[][] => {
   for (let height = stack(blocks, gap).height / columns; height < most; height += STEP) {
     const filled = fillTo(blocks, columns, height, gap);
     if (filled.reduce((sum, column) => sum + column.length, 0) === blocks.length) return filled;
   }
-  return fillTo(blocks, columns, most, gap);
+  return packed(blocks, columns, most, gap) ?? fillTo(blocks, columns, most, gap);
+};
+
+/** With more blocks than these there are too many ways to try. */
+const MOST_TO_PACK = 9;
+
+/** All blocks, whatever column each comes to; in their order within a column, and the first one first. */
+const packed = (
+  blocks: readonly Block[],
+  columns: number,
+  most: number,
+  gap: number,
+): Block[][] | undefined => {
+  if (blocks.length > MOST_TO_PACK) return undefined;
+  const columnOf = new Map<Block, number>();
+  const place = ([block, ...others]: readonly Block[], left: readonly number[]): boolean => {
+    if (block === undefined) return true;
+    return left.some((room, column) => {
+      // Columns with the same room are as good as each other.
+      if (block.height > room + 1e-9 || left.indexOf(room) < column) return false;
+      columnOf.set(block, column);
+      return place(others, left.with(column, room - block.height - gap));
+    });
+  };
+  const tallestFirst = blocks.toSorted((a, b) => b.height - a.height);
+  if (!place(tallestFirst, new Array<number>(columns).fill(most))) return undefined;
+  const order = [...new Set(blocks.map((block) => columnOf.get(block)))];
+  return order.map((column) => blocks.filter((block) => columnOf.get(block) === column));
 };
 
 const fillTo = (blocks: readonly Block[], columns: number, height: number, gap: number): Block[][] => {

@@ -78,7 +78,7 @@ export const setLayouts = (
       layout: layoutOf(units, wish, (area) =>
         drawers.map((drawer) => {
           const cut = drawerCut(drawer, cuts);
-          return benchSheet(drawer, parts({ drawers: [drawer], advice: [] }), {
+          return benchSheet(drawer, parts({ drawers: [drawer], advice: [] }, units), {
             units,
             area,
             ...(cut && { cut }),

@@ -66,7 +66,8 @@ const mustBeSoundSet = (set: DrawerSet): void => {
   for (const row of rows) {
     mustBeFinite(row);
     must(row.length > 0 && row.width > 0 && row.thickness > 0, `a ${row.part} without a size`);
-    must(row.roughLength >= row.length, `a ${row.part} shorter in the rough`);
+    // What floats leave behind is not sawn off.
+    must(row.roughLength > row.length - 1e-5, `a ${row.part} shorter in the rough`);
   }
   mustBeFinite(stockTotals(rows));
   if (set.advice.length > 0) refused(set.advice);

@@ -65,8 +65,8 @@ describe('parts --csv', () => {
     expect(heading).toBe(
       'drawer,part,count,length in,width in,thickness in,rough length in,species,grain,worked',
     );
-    // 279 / 25.4, 75 / 25.4, 20 / 25.4 and 315 / 25.4.
-    expect(first).toMatch(/^Buttons,front,2,10\.9843,2\.9528,0\.7874,12\.4016,"Cherry, black",/);
+    // 279 / 25.4, 75 / 25.4, 20 / 25.4; 315 / 25.4 is 12.4016, and the next 1/16 in 12 7/16.
+    expect(first).toMatch(/^Buttons,front,2,10\.9843,2\.9528,0\.7874,12\.4375,"Cherry, black",/);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
-import { parts, stockTotals } from '../../src/drawer/parts.ts';
+import { type Part, parts, stockTotals } from '../../src/drawer/parts.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { drawer, inOpening } from './chest.ts';
@@ -59,6 +59,53 @@ describe('the parts list', () => {
         grain: 'either way',
       },
     ]);
+  });
+
+  describe('in the rough', () => {
+    const roughs = (list: readonly Part[]) =>
+      Object.fromEntries(list.map(({ part, roughLength }) => [part, roughLength]));
+    const wide = (width: number, change: Partial<DrawerSpec> = {}) =>
+      value(layOutSet([inOpening(width, 76, 420, change)]));
+
+    it('is told in whole mm, up to the next', () => {
+      // A front of 280.25 - 2 × 0.5 and 2 × (15 + 3): 315.25; a back's two joints are 11 deep: 307.25.
+      expect(roughs(parts(wide(280.25), 'mm'))).toEqual({ front: 316, side: 435, back: 308, bottom: 393 });
+    });
+
+    it('is told in sixteenths of an inch, up to the next, where inches are measured', () => {
+      const inches = Object.entries(roughs(parts(wide(280), 'in'))).map(([part, length]) => [
+        part,
+        length / 25.4,
+      ]);
+      // 315, 435, 307 and 393 mm are 198.43, 274.02, 193.39 and 247.56 sixteenths.
+      expect(inches).toEqual([
+        ['front', expect.closeTo(199 / 16, 9)],
+        ['side', expect.closeTo(275 / 16, 9)],
+        ['back', expect.closeTo(194 / 16, 9)],
+        ['bottom', expect.closeTo(248 / 16, 9)],
+      ]);
+    });
+
+    it('stays as it is where it falls on a mark', () => {
+      // 12 7/16 in is 315.9125 mm.
+      const [front] = parts(wide(280 + 0.9125), 'in');
+      expect(front?.roughLength).toBeCloseTo(315.9125, 9);
+    });
+
+    it('spares 5 mm at each end of a solid bottom and of a slip, and nothing of a panel', () => {
+      const spared = (kind: 'solid' | 'panel') =>
+        rows(drawer({ bottom: { kind, slack: 0.5, hold: slips } }))
+          .filter(({ part }) => part === 'bottom' || part === 'slip')
+          .map(({ part, length, roughLength }) => [part, roughLength - length]);
+      expect(spared('solid')).toEqual([
+        ['bottom', 10],
+        ['slip', 10],
+      ]);
+      expect(spared('panel')).toEqual([
+        ['bottom', 0],
+        ['slip', 10],
+      ]);
+    });
   });
 
   it('lists slips of the wood of the sides', () => {

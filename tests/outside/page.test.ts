@@ -409,6 +409,21 @@ describe('at the bench', () => {
     expect(await page.locator('#bench-dialog').isVisible()).toBe(false);
     await page.context().close();
   });
+
+  it('says of a front with a lip that it is measured from its rebate, and of its back nothing', async () => {
+    const page = await there.open();
+    const lipped = CHEST.replace(/^name: .*$/mu, 'name: Lipped chest').concat('\nfront: {lip: 6}\n');
+    await give(page, 'lipped.yaml', Buffer.from(lipped));
+    await page.waitForFunction(() => document.querySelector('input')?.value === 'Lipped chest');
+    await page.click('#bench');
+    // A front of 20 with a lap of 5; the lip of 6 covers a gap of 0.5.
+    expect(await page.locator('#bench-body p').allTextContents()).toEqual([
+      "Before gauging: cut the rebate round the front first, 15 mm deep; gauge the front from the rebate's shoulder, 6.5 mm in from the front's own end; mark it from the rebate's lower edge, 6 mm above the front's own.",
+    ]);
+    await page.getByRole('button', { name: 'The next corner' }).click();
+    expect(await page.locator('#bench-body p').count()).toBe(0);
+    await page.context().close();
+  });
 });
 
 describe('what comes in', () => {

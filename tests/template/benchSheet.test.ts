@@ -9,7 +9,8 @@ import { benchSheet } from '../../src/template/benchSheet.ts';
 import { formatNumber } from '../../src/units/formatLength.ts';
 import { speak } from '../../src/units/phrase.ts';
 import type { Unit } from '../../src/units/unit.ts';
-import { drawer } from '../drawer/chest.ts';
+import { drawer, inOpening } from '../drawer/chest.ts';
+import { movement } from '../drawer/year.ts';
 import { AREAS, anyDrawer, made } from './anyDrawer.ts';
 import { sheetFaults, textsOf, wordsOf } from './sheetFaults.ts';
 
@@ -25,6 +26,30 @@ describe('a bench sheet', () => {
   it('is one page for a drawer, on A4, Letter and A3', () => {
     for (const area of [AREAS.A4, AREAS.Letter, AREAS.A3])
       expect(sheet(drawer(), 'mm', area)).toHaveLength(1);
+  });
+
+  it('is one page with the gap through the year too, and in inches, its gap seen as a curve', () => {
+    const climate = { making: 8, driest: 6, dampest: 12 };
+    for (const [width, height] of [
+      [280, 76],
+      [280, 110],
+      [574, 190],
+    ] as const)
+      for (const [units, area] of [
+        ['mm', AREAS.A4],
+        ['in', AREAS.A4],
+        ['mm', AREAS.Letter],
+        ['in', AREAS.Letter],
+      ] as const) {
+        const pages = sheet(inOpening(width, height, 420, { movement: movement({ climate }) }), units, area);
+        expect([width, units, pages.length]).toEqual([width, units, 1]);
+        expect(pages.flatMap(sheetFaults)).toEqual([]);
+        const texts = pages.flatMap(textsOf);
+        const dampest = texts.find(({ text }) => text === 'dampest');
+        const heading = texts.find(({ text }) => text === 'Gap above, through the year');
+        // Between heading and axis lie the legend and at least 12 mm of curve.
+        expect((heading?.at[1] ?? 0) - (dampest?.at[1] ?? 0)).toBeGreaterThan(18);
+      }
   });
 
   it('sets larger type on larger paper', () => {
@@ -44,10 +69,11 @@ describe('a bench sheet', () => {
     expect(pages.map(wordsOf).join(' ')).toContain('make\u00A03');
   });
 
-  it('lists the parts: how many, cut to, length, width, thickness', () => {
+  it('lists the parts: how many, rough, length, width, thickness', () => {
     // Front 280 - 2 × 0.5 by 76 - 1; each lapped end spares 20 - 5 + 3, each through one 11 + 3.
     // Side 420 - 12 - 5; back 75 - 16 - 4; bottom 279 - 22 + 10 - 1 by 408 - 20 + 5.
     const text = words(drawer({ count: 2 }));
+    expect(text).toContain('Parts, mm rough length width thick');
     expect(text).toContain('2 fronts 315 279 75 20 Cherry, black; grain along its length;');
     expect(text).toContain('4 sides 435 403 75 11 Ash, white;');
     expect(text).toContain('2 backs 307 279 55 11');
@@ -198,7 +224,7 @@ describe('a bench sheet', () => {
         '9 Fit dry, and check.',
       ];
       expect(text).toContain(steps.join(' '));
-      expect(text).not.toMatch(/Saw and chop|Mark the pins/u);
+      expect(text).not.toMatch(/Saw and chop|Scribe|Glue the tail/u);
       for (const caution of CAUTIONS) expect(text).toContain(`– ${speak(caution, 'mm')}`);
     });
 
@@ -217,7 +243,7 @@ describe('a bench sheet', () => {
 
     it('keeps to saw and chisel for all others', () => {
       expect(words(drawer())).toContain(
-        '3 Saw and chop the tails. 4 Mark the pins from the tails, A from A.',
+        '3 Glue the tail templates on the sides’ ends. 4 Saw and chop the tails. 5 Scribe the pins from the tails, A from A; their templates show the waste, or serve alone. 6 Saw the pins',
       );
       expect(words(drawer())).not.toMatch(/router|cutter|bush/iu);
     });
