@@ -3,9 +3,9 @@ import { textWidth } from '../drawing/textWidth.ts';
 import type { Interval, Joint } from '../joint/joint.ts';
 import { betweenSplits } from './betweenSplits.ts';
 import { EDGE_MARK, edgeMark } from './edgeMark.ts';
-import { type Lettering, letter, letterTag, SMALL, type Strip, tagLength, words } from './lettering.ts';
+import { type Lettering, letter, letterTag, SMALL, type Strip, tagLength } from './lettering.ts';
 import { straight } from './line.ts';
-import { letteringOf, type Titles } from './titles.ts';
+import { edgeFact, letteringOf, type Titles } from './titles.ts';
 import { wordAt } from './word.ts';
 import type { TemplatePiece } from './wrap.ts';
 
@@ -58,7 +58,7 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
 
 const letteringOfRod = (titles: Titles): Lettering => {
   const { name, about } = letteringOf(titles, 'end', 'all');
-  return { name, about, place: [words('regular', `← ${titles.edge[0]}`, `← ${titles.edge[1]}`, '← edge')] };
+  return { name, about, place: [edgeFact(titles, '←')] };
 };
 
 const lineMarks = ({ tails, width }: Joint, top: number): StrokeMark[] => {

@@ -128,7 +128,7 @@ describe('the labels of a piece', () => {
           const front = piece.name.startsWith('buttons-front');
           const part = piece.name.endsWith('rod') ? 'rod, left side' : front ? 'front' : 'left side';
           const missing = [
-            [`Buttons · ${part}`, `Butt… ${part}`],
+            [`Buttons · ${part}`, `Buttons ${part}`, `Butt… ${part}`],
             ['C'],
             [`slope 1:${run}`, `1:${run}`],
             ['make 2', '× 2'],
@@ -139,6 +139,17 @@ describe('the labels of a piece', () => {
           ].filter((wordings) => !says(words, ...wordings));
           expect([piece.name, words, missing]).toEqual([piece.name, words, []]);
         }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('never say IN or OUT, which are inches or nothing at all', () => {
+    fc.assert(
+      fc.property(knownJoint, anyName, fc.boolean(), anyHand, (known, item, flat, hand) => {
+        for (const piece of everyPiece(cornerOf(known, { item: `${item}s`, hand, units: 'in' }), flat))
+          for (const word of wordsOf(piece.draw(NO_SPLITS)))
+            expect([piece.name, word]).not.toEqual([piece.name, expect.stringMatching(/^(IN|OUT)$/)]);
       }),
       { numRuns: 60 },
     );
@@ -160,8 +171,8 @@ describe('the labels of a piece', () => {
 
   it('name every face that a piece covers, and the end where it is a strip by itself', () => {
     const named: Readonly<Record<string, readonly string[]>> = {
-      inside: ['INSIDE FACE', 'INSIDE', 'IN', 'INSIDE FACE beyond the end', 'INSIDE FACE beyond'],
-      outside: ['OUTSIDE FACE', 'OUTSIDE', 'OUT', 'OUTSIDE FACE beyond the end', 'OUTSIDE FACE beyond'],
+      inside: ['INSIDE FACE', 'INSIDE', 'INSIDE FACE beyond the end', 'INSIDE FACE beyond'],
+      outside: ['OUTSIDE FACE', 'OUTSIDE', 'OUTSIDE FACE beyond the end', 'OUTSIDE FACE beyond'],
       end: ['END'],
     };
     fc.assert(
