@@ -87,32 +87,30 @@ export const letter = (
     setLines(strip, three, [LARGE, SMALL, SMALL], 0) ??
     setLines(strip, two, [LARGE, SMALL], 1) ??
     setLines(strip, three, [SMALL, SMALL, SMALL], 2) ??
-    pourTogether({ name, about, place }, [strip, ...more].flatMap(smallLines))
+    pourTogether(
+      { name, about, place },
+      [strip, ...more].flatMap((each) => smallLines(each)),
+    )
   );
 };
 
 /** The longest that a tag grows to hold every fact in full, in mm; from there on words are left out. */
 const LONGEST_TAG = 80;
 
+/** Left free between the lines of a tag, in mm, where all of it finds room so. */
+const TAG_AIR = 1;
+
 /** How long a tag of a given breadth must be to hold every fact, in mm; `letterTag` then writes it. */
 export const tagLength = (breadth: number, lettering: Lettering): number => {
-  const { name, about, place } = lettering;
-  const facts = [...together(name), ...about, ...place];
   for (let length = 20; ; length += 5) {
     const lines = smallLines({ box: { x0: 0, x1: length, y0: 0, y1: breadth }, turn: 0 });
-    const written =
-      length < LONGEST_TAG
-        ? fill(
-            facts.map(([fullest]) => fullest),
-            lines,
-          )
-        : pourTogether(lettering, lines);
+    const written = length < LONGEST_TAG ? inFull(lettering, lines) : pourTogether(lettering, lines);
     if (written !== undefined) return length;
   }
 };
 
 export const letterTag = (area: Area, lettering: Lettering): Mark[] =>
-  pourTogether(lettering, smallLines(area)) ?? [];
+  inFull(lettering, smallLines(area, TAG_AIR)) ?? pourTogether(lettering, smallLines(area)) ?? [];
 
 /** A line to write on. */
 interface Line {
@@ -141,9 +139,9 @@ const spread = (area: Area, sizes: readonly number[]): Line[] | undefined => {
   });
 };
 
-/** As many lines of the small size as an area holds. */
-const smallLines = (area: Area): Line[] => {
-  const count = Math.floor((breadthOf(area) - AIR) / (SMALL * ROOM + AIR));
+/** As many lines of the small size as an area holds, with at least so much between them. */
+const smallLines = (area: Area, air = AIR): Line[] => {
+  const count = Math.floor((breadthOf(area) - air) / (SMALL * ROOM + air));
   return spread(area, new Array<number>(Math.max(0, count)).fill(SMALL)) ?? [];
 };
 
@@ -197,8 +195,18 @@ const together = ([first, ...others]: readonly Fact[]): Fact[] => {
 /** Each fact on the first line that has room, in the fullest wordings that fit. */
 const pour = (facts: readonly Fact[], lines: readonly Line[]): Mark[] | undefined => {
   const chosen = shorten(facts, (held) => fill(held, lines) !== undefined);
-  return chosen && fill(chosen, lines)?.flatMap((held, i) => (lines[i] ? setLine(lines[i], held) : []));
+  return chosen && set(chosen, lines);
 };
+
+/** Each fact on the first line that has room, in full, the name with its letter. */
+const inFull = ({ name, about, place }: Lettering, lines: readonly Line[]): Mark[] | undefined =>
+  set(
+    [...together(name), ...about, ...place].map(([fullest]) => fullest),
+    lines,
+  );
+
+const set = (wordings: readonly Wording[], lines: readonly Line[]): Mark[] | undefined =>
+  fill(wordings, lines)?.flatMap((held, i) => (lines[i] ? setLine(lines[i], held) : []));
 
 const fill = (wordings: readonly Wording[], lines: readonly Line[]): Wording[][] | undefined => {
   const filled: Wording[][] = lines.map(() => []);
