@@ -36,8 +36,10 @@ export const wordInOneOf = (
     .sort((a, b) => offMiddle(a) - offMiddle(b));
   const length = textWidth(text, SMALL, 'bold') + 2 * BESIDE;
   const upright = within.find(([low, high]) => reach >= WORD_ROOM && high - low >= length);
-  // Level it may stand on the board's edge, which is a bold line.
-  const level = within.find(([low, high]) => reach >= length && high - low >= WORD_ROOM + PENS.edge.width);
+  // The board's edge is a bold line.
+  const level = within.find(
+    ([low, high]) => reach >= length && high - low >= WORD_ROOM + (low === 0 ? PENS.edge.width : 0),
+  );
   const room = upright ?? level;
   return room === undefined
     ? []

@@ -82,21 +82,22 @@ describe('the pieces of a corner', () => {
   });
 
   it('name the end, level or between the sockets where those are too short for the word', () => {
-    const end = (width: number, tails: number, thickness: number) => {
+    const end = (width: number, tails: number, thickness: number, halfPin: number) => {
       const joint = jointOf({
         kind: 'lapped',
         width,
         tailBoard: 8,
         pinBoard: thickness,
-        lap: 3.2,
+        lap: 3.175,
+        halfPin: { lower: halfPin, upper: halfPin },
         spacing: { kind: 'even', tails },
       });
       const words = textsOf(pieceOf(cornerOf({ joint }), 'pin').draw(NO_SPLITS));
       return words.filter(({ text }) => text === 'END').map(({ turn }) => turn);
     };
-    expect(end(96, 3, 20)).toEqual([90]);
-    // A small tray of half-inch wood: sockets about 7 mm wide.
-    expect(end(44.45, 4, 12.7)).toEqual([0]);
+    expect(end(96, 3, 20, 4)).toEqual([90]);
+    // Half-inch wood: the lap leaves 9.5 mm for the word, and sockets of 7 mm are too short for it upright.
+    expect(end(44.45, 3, 12.7, 4)).toEqual([0]);
   });
 
   it('tell of the lap, and draw it, only where there is one', () => {
