@@ -19,7 +19,7 @@ export const contents = (title: string, pieces: readonly TemplatePiece[], area: 
   const { width, height } = area;
   const columns = Math.max(1, Math.floor(width / CELL.width));
   const held = columns * Math.max(1, Math.floor((height - HEAD) / CELL.height));
-  const widest = widestByHeight(pieces);
+  const scale = scaleOf(pieces);
   // Pieces may be split where they are folded.
   const how = pieces.some(({ splittable }) => splittable.x.length > 0) ? FOLDED : ['Cut out on the outline.'];
   const count = Math.ceil(pieces.length / held);
@@ -30,11 +30,7 @@ export const contents = (title: string, pieces: readonly TemplatePiece[], area: 
       words(fitText(how, width, SMALL, 'regular'), [0, height - 11.5], SMALL),
       ...pieces.slice(sheet * held, (sheet + 1) * held).flatMap((piece, i) =>
         cellMarks(piece, pagesOf.get(piece.name) ?? [], {
-          // Boards of one width are shown to one scale.
-          scale: Math.min(
-            PICTURE.width / (widest.get(piece.height) ?? piece.width),
-            PICTURE.height / piece.height,
-          ),
+          scale: scale(piece),
           left: ((i % columns) * width) / columns,
           top: height - HEAD - Math.floor(i / columns) * CELL.height,
           width: width / columns,
@@ -51,10 +47,17 @@ const FOLDED = [
   'Cut out, then fold.',
 ];
 
-const widestByHeight = (pieces: readonly TemplatePiece[]): ReadonlyMap<number, number> => {
+/** All are shown to one scale, unless one would be smaller than this by it both ways; then those of one height are. */
+const LEAST_PICTURE = 8;
+
+const scaleOf = (pieces: readonly TemplatePiece[]): ((piece: TemplatePiece) => number) => {
   const widest = new Map<number, number>();
   for (const { width, height } of pieces) widest.set(height, Math.max(width, widest.get(height) ?? 0));
-  return widest;
+  const fitting = ({ width, height }: Size) => Math.min(PICTURE.width / width, PICTURE.height / height);
+  const byHeight = ({ width, height }: Size) => fitting({ width: widest.get(height) ?? width, height });
+  const every = Math.min(...pieces.map(fitting));
+  const least = Math.min(...pieces.map(({ width, height }) => Math.max(width, height)));
+  return every * least < LEAST_PICTURE ? byHeight : () => every;
 };
 
 interface Cell {

@@ -1,9 +1,11 @@
 import { cornerLetter } from '../drawer/corners.ts';
 import type { Drawer } from '../drawer/drawer.ts';
 import type { Joint } from '../joint/joint.ts';
+import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
 import type { BoardEnd, Corner } from './corner.ts';
 import { fileStem } from './fileStem.ts';
+import type { Titles } from './titles.ts';
 
 const HANDS = ['left', 'right'] as const;
 
@@ -64,11 +66,24 @@ const drawerCorners = (drawer: Drawer, stem: string, units: Unit): Corner[] => {
       // From behind, the right side stands at the left.
       hand: hand === 'left' ? 'right' : 'left',
       // The back stands on the groove's top edge, so the groove itself lies under this template.
-      tailBoard: { part: `${hand} side`, end: 'back end', edge: ["groove's top edge", 'groove top'] },
+      tailBoard: { part: `${hand} side`, end: 'back end', edge: grooveTop(drawer.sizes.backFrom, units) },
       pinBoard: { part: 'back', end: `${hand} end` },
     }),
   );
   return [...fronts, ...backs];
+};
+
+/** @param up from the board's reference edge, which lies below the template */
+const grooveTop = (up: number, units: Unit): Titles['edge'] => {
+  const length = formatLength(up, units);
+  return [
+    `groove's top edge, ${length} above the reference edge`,
+    `groove's top edge, ${length} above ref. edge`,
+    `groove's top edge, ${length} up`,
+    `groove top, ${length} up`,
+    `groove, ${length} up`,
+    `${length} up`,
+  ];
 };
 
 /** A front with a lip is rebated: its template goes round the rebate's shoulder, and the lip stands beyond it. */
@@ -77,7 +92,7 @@ const frontBoard = ({ spec, front }: Drawer, pinBoard: BoardEnd): Pick<Corner, '
     ? { joint: front, pinBoard }
     : {
         joint: { ...front, pinBoard: { thickness: front.depth, lap: 0 } },
-        pinBoard: { ...pinBoard, edge: ["rebate's lower edge", 'rebate'] },
+        pinBoard: { ...pinBoard, edge: ["rebate's lower edge", 'rebate', 'edge'] },
       };
 
 /** Gives each name a stem of its own, numbered where two names come to the same. */

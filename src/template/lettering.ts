@@ -82,37 +82,35 @@ export const letter = (
   more: readonly Strip[] = [],
 ): Mark[] | undefined => {
   const three = [name, about, place];
+  const two = [name, [...about, ...place]];
   return (
-    setLines(strip, three, [LARGE, SMALL, SMALL]) ??
-    setLines(strip, [name, [...about, ...place]], [LARGE, SMALL]) ??
-    setLines(strip, three, [SMALL, SMALL, SMALL]) ??
-    pour(three.flat(), [strip, ...more].flatMap(smallLines))
+    setLines(strip, three, [LARGE, SMALL, SMALL], 0) ??
+    setLines(strip, two, [LARGE, SMALL], 1) ??
+    setLines(strip, three, [SMALL, SMALL, SMALL], 2) ??
+    pourTogether(
+      { name, about, place },
+      [strip, ...more].flatMap((each) => smallLines(each)),
+    )
   );
 };
 
 /** The longest that a tag grows to hold every fact in full, in mm; from there on words are left out. */
 const LONGEST_TAG = 80;
 
+/** Left free between the lines of a tag, in mm, where all of it finds room so. */
+const TAG_AIR = 1;
+
 /** How long a tag of a given breadth must be to hold every fact, in mm; `letterTag` then writes it. */
 export const tagLength = (breadth: number, lettering: Lettering): number => {
-  const facts = allFacts(lettering);
   for (let length = 20; ; length += 5) {
     const lines = smallLines({ box: { x0: 0, x1: length, y0: 0, y1: breadth }, turn: 0 });
-    const written =
-      length < LONGEST_TAG
-        ? fill(
-            facts.map(([fullest]) => fullest),
-            lines,
-          )
-        : pour(facts, lines);
+    const written = length < LONGEST_TAG ? inFull(lettering, lines) : pourTogether(lettering, lines);
     if (written !== undefined) return length;
   }
 };
 
 export const letterTag = (area: Area, lettering: Lettering): Mark[] =>
-  pour(allFacts(lettering), smallLines(area)) ?? [];
-
-const allFacts = ({ name, about, place }: Lettering): Fact[] => [...name, ...about, ...place];
+  inFull(lettering, smallLines(area, TAG_AIR)) ?? pourTogether(lettering, smallLines(area)) ?? [];
 
 /** A line to write on. */
 interface Line {
@@ -141,31 +139,33 @@ const spread = (area: Area, sizes: readonly number[]): Line[] | undefined => {
   });
 };
 
-/** As many lines of the small size as an area holds. */
-const smallLines = (area: Area): Line[] => {
-  const count = Math.floor((breadthOf(area) - AIR) / (SMALL * ROOM + AIR));
+/** As many lines of the small size as an area holds, with at least so much between them. */
+const smallLines = (area: Area, air = AIR): Line[] => {
+  const count = Math.floor((breadthOf(area) - air) / (SMALL * ROOM + air));
   return spread(area, new Array<number>(Math.max(0, count)).fill(SMALL)) ?? [];
 };
 
 const lineLength = (wordings: readonly Wording[], size: number): number =>
   wordings.reduce((sum, { width }) => sum + width(size), 0) + SPACE * size * Math.max(0, wordings.length - 1);
 
-/** Each group on its own line, in full. */
+/** Each group on its own line, in full but for so many steps on each. */
 const setLines = (
   strip: Strip,
   groups: readonly (readonly Fact[])[],
   sizes: readonly number[],
+  steps: number,
 ): Mark[] | undefined => {
   const lines = spread(strip, strip.nameFirst ? sizes : sizes.toReversed());
-  const held = (strip.nameFirst ? groups : groups.toReversed()).map((facts) =>
-    facts.map(([fullest]) => fullest),
+  const ordered = strip.nameFirst ? groups : groups.toReversed();
+  const held = lines?.map(({ size, length }, i) =>
+    shorten(ordered[i] ?? [], (wordings) => lineLength(wordings, size) <= length, steps),
   );
-  return lines?.every(({ size, length }, i) => lineLength(held[i] ?? [], size) <= length)
-    ? lines.flatMap((line, i) => setLine(line, held[i] ?? []))
+  return held?.every((wordings) => wordings !== undefined)
+    ? lines?.flatMap((line, i) => setLine(line, held[i] ?? []))
     : undefined;
 };
 
-const setLine = ({ size, start: [x, y], turn }: Line, held: readonly Wording[]): Mark[] => {
+const setLine = ({ size, start: [x, y], turn }: Omit<Line, 'length'>, held: readonly Wording[]): Mark[] => {
   let along = 0;
   return held.flatMap(({ width, marks }) => {
     const at: Point = turn === 0 ? [x + along, y] : [x, y + along];
@@ -174,11 +174,39 @@ const setLine = ({ size, start: [x, y], turn }: Line, held: readonly Wording[]):
   });
 };
 
+/** Poured, the facts of the name beside each other, or where that finds no room, each where it has some. */
+const pourTogether = ({ name, about, place }: Lettering, lines: readonly Line[]): Mark[] | undefined =>
+  pour([...together(name), ...about, ...place], lines) ?? pour([...name, ...about, ...place], lines);
+
+/** Facts that stay on one line, as one: each wording of the first with all the others in full. */
+const together = ([first, ...others]: readonly Fact[]): Fact[] => {
+  if (first === undefined) return [];
+  const rest = others.map(([fullest]) => fullest);
+  const [fullest, ...shorter] = first.map((wording): Wording => {
+    const held = [wording, ...rest];
+    return {
+      width: (size) => lineLength(held, size),
+      marks: (start, size, turn) => setLine({ size, start, turn }, held),
+    };
+  });
+  return fullest === undefined ? [] : [[fullest, ...shorter]];
+};
+
 /** Each fact on the first line that has room, in the fullest wordings that fit. */
 const pour = (facts: readonly Fact[], lines: readonly Line[]): Mark[] | undefined => {
   const chosen = shorten(facts, (held) => fill(held, lines) !== undefined);
-  return chosen && fill(chosen, lines)?.flatMap((held, i) => (lines[i] ? setLine(lines[i], held) : []));
+  return chosen && set(chosen, lines);
 };
+
+/** Each fact on the first line that has room, in full, the name with its letter. */
+const inFull = ({ name, about, place }: Lettering, lines: readonly Line[]): Mark[] | undefined =>
+  set(
+    [...together(name), ...about, ...place].map(([fullest]) => fullest),
+    lines,
+  );
+
+const set = (wordings: readonly Wording[], lines: readonly Line[]): Mark[] | undefined =>
+  fill(wordings, lines)?.flatMap((held, i) => (lines[i] ? setLine(lines[i], held) : []));
 
 const fill = (wordings: readonly Wording[], lines: readonly Line[]): Wording[][] | undefined => {
   const filled: Wording[][] = lines.map(() => []);
@@ -190,23 +218,25 @@ const fill = (wordings: readonly Wording[], lines: readonly Line[]): Wording[][]
   return filled;
 };
 
-/** The fullest wordings that fit, giving way one step at a time where the most is saved. */
+/** The fullest wordings that fit, giving way one step at a time where the most is saved, and so many steps at most. */
 const shorten = (
   facts: readonly Fact[],
   fits: (wordings: readonly Wording[]) => boolean,
+  steps = Number.POSITIVE_INFINITY,
 ): readonly Wording[] | undefined => {
   const levels = facts.map(() => 0);
-  for (;;) {
+  for (let step = 0; ; step++) {
     const chosen = facts.map((fact, i) => fact[levels[i] ?? 0] ?? fact[0]);
     if (fits(chosen)) return chosen;
-    let widest = -1;
-    let saving = 0;
+    let [widest, level, saving] = [-1, 0, 0];
     for (const [i, fact] of facts.entries()) {
-      const next = fact[(levels[i] ?? 0) + 1];
-      const saved = next === undefined ? 0 : (chosen[i]?.width(SMALL) ?? 0) - next.width(SMALL);
-      if (saved > saving) [widest, saving] = [i, saved];
+      const width = chosen[i]?.width(SMALL) ?? 0;
+      // A short name's cuts are no shorter than the name.
+      const next = fact.findIndex((each, k) => k > (levels[i] ?? 0) && each.width(SMALL) < width);
+      const saved = width - (fact[next]?.width(SMALL) ?? width);
+      if (saved > saving) [widest, level, saving] = [i, next, saved];
     }
-    if (widest < 0) return undefined;
-    levels[widest] = (levels[widest] ?? 0) + 1;
+    if (widest < 0 || step >= steps) return undefined;
+    levels[widest] = level;
   }
 };

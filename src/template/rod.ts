@@ -5,7 +5,7 @@ import { betweenSplits } from './betweenSplits.ts';
 import { EDGE_MARK, edgeMark } from './edgeMark.ts';
 import { type Lettering, letter, letterTag, SMALL, type Strip, tagLength, words } from './lettering.ts';
 import { straight } from './line.ts';
-import { letteringOf, type Titles } from './titles.ts';
+import { edgeFact, letteringOf, type Titles } from './titles.ts';
 import { wordAt } from './word.ts';
 import type { TemplatePiece } from './wrap.ts';
 
@@ -20,7 +20,8 @@ const WIDTH = 2 * MARKS + WORDS;
  */
 export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece => {
   const height = joint.width;
-  const lettering = letteringOfRod(titles);
+  const named = hasSideWords(joint);
+  const lettering = letteringOfRod(titles, named);
   const beside = ([from, to]: Interval): Strip => ({
     box: { x0: MARKS, x1: MARKS + WORDS, y0: Math.max(from, EDGE_MARK), y1: to },
     turn: 90,
@@ -46,7 +47,7 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
         marks: [
           ...lineMarks(joint, top),
           edgeMark(WIDTH / 2),
-          ...parts.flatMap((part) => sideWords(joint, part)),
+          ...(named ? parts.flatMap((part) => sideWords(joint, part)) : []),
           ...(fits
             ? parts.flatMap((part) => letter(beside(part), lettering) ?? [])
             : letterTag({ box: { x0: 0, x1: WIDTH, y0: height, y1: top }, turn: 90 }, lettering)),
@@ -56,10 +57,14 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
   };
 };
 
-const letteringOfRod = (titles: Titles): Lettering => {
+/** @param named whether its edges are named beside their marks; if not, the lettering says which is which */
+const letteringOfRod = (titles: Titles, named: boolean): Lettering => {
   const { name, about } = letteringOf(titles, 'end', 'all');
-  return { name, about, place: [words('regular', `← ${titles.edge[0]}`, `← ${titles.edge[1]}`, '← edge')] };
+  return { name, about, place: [edgeFact(titles, '←'), ...(named ? [] : EDGES)] };
 };
+
+/** The letters run upward, so what is left of them is above them. */
+const EDGES = [words('bold', '↑ TIPS'), words('bold', '↓ BASES')];
 
 const lineMarks = ({ tails, width }: Joint, top: number): StrokeMark[] => {
   return [
@@ -94,6 +99,9 @@ const lineMarks = ({ tails, width }: Joint, top: number): StrokeMark[] => {
     { kind: 'stroke', role: 'outline', pen: 'edge', paths: [straight(0, 0, WIDTH, 0)] },
   ];
 };
+
+/** Whether both edges of an undivided rod can be named beside their marks. */
+const hasSideWords = (joint: Joint): boolean => sideWords(joint, [0, joint.width]).length === 2;
 
 /** What each edge's marks are, in the first tail of a part that has room for the word. */
 const sideWords = ({ tails }: Joint, part: Interval): TextMark[] => [

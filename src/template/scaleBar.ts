@@ -1,5 +1,5 @@
 import type { Path, Point } from '../drawing/drawing.ts';
-import { CAP_HEIGHT, textWidth } from '../drawing/textWidth.ts';
+import { textWidth } from '../drawing/textWidth.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import type { Fact, Turn, Wording } from './lettering.ts';
 
@@ -26,6 +26,10 @@ interface Bar {
 /** Between the bar and its name. */
 const GAP = 1.2;
 
+/** Between the baseline of its words and the bar, and the height of its end ticks, in mm: 1 mm clear of the next lines' letters. */
+const UP = 0.3;
+const TICK = 1.7;
+
 /** A bar to lay a rule against, and its length, as a fact on a line of lettering. */
 export const scaleBar = (unit: Unit): Fact => {
   const [longest, ...shorter] = BARS[unit];
@@ -35,10 +39,10 @@ export const scaleBar = (unit: Unit): Fact => {
 const barWording = ({ length, tick, name }: Bar): Wording => ({
   width: (size) => length + GAP + textWidth(name, size, 'regular'),
   marks: (at, size, turn) => {
-    const paths: Path[] = [{ points: [along(at, turn, 0, 0), along(at, turn, length, 0)] }];
+    const paths: Path[] = [{ points: [along(at, turn, 0, UP), along(at, turn, length, UP)] }];
     for (let i = 0; i <= Math.round(length / tick); i++) {
-      const height = i === 0 || i * tick >= length - 1e-9 ? size * CAP_HEIGHT : (size * CAP_HEIGHT) / 2;
-      paths.push({ points: [along(at, turn, i * tick, 0), along(at, turn, i * tick, height)] });
+      const height = i === 0 || i * tick >= length - 1e-9 ? TICK : TICK / 2;
+      paths.push({ points: [along(at, turn, i * tick, UP), along(at, turn, i * tick, UP + height)] });
     }
     return [
       { kind: 'stroke', role: 'scale', pen: 'medium', paths },

@@ -20,16 +20,16 @@ export interface Titles {
   readonly slope: Slope;
   /** On the pin board of a lapped joint. */
   readonly lap?: number;
-  /** What the template's lower edge is laid against, with a shorter word for it. */
-  readonly edge: readonly [full: string, short: string];
+  /** What the template's lower edge is laid against, from the fullest wording to the shortest. */
+  readonly edge: readonly [string, ...string[]];
   readonly units: Unit;
 }
 
-export const REFERENCE_EDGE = ['reference edge', 'ref. edge'] as const;
+export const REFERENCE_EDGE = ['reference edge', 'ref. edge', 'edge'] as const;
 
 const FACES: Readonly<Record<BandName, readonly [string, ...string[]]>> = {
-  inside: ['INSIDE FACE', 'INSIDE', 'IN'],
-  outside: ['OUTSIDE FACE', 'OUTSIDE', 'OUT'],
+  inside: ['INSIDE FACE', 'INSIDE'],
+  outside: ['OUTSIDE FACE', 'OUTSIDE'],
   end: ['END'],
 };
 
@@ -47,6 +47,7 @@ const nameFacts = ({ item, part, corner }: Titles): Fact[] => [
   words(
     'bold',
     `${item} · ${part}`,
+    `${item} ${part}`,
     `${cut(item, 30)} · ${part}`,
     `${cut(item, 20)} · ${part}`,
     `${cut(item, 12)} · ${part}`,
@@ -70,8 +71,8 @@ const aboutFacts = ({ end, slope, count, lap, units }: Titles, share: Share): Fa
 ];
 
 /** @param arrow points to the edge, as the letters run */
-const edgeFact = ({ edge }: Titles, arrow: string): Fact =>
-  words('regular', `${arrow} ${edge[0]}`, `${arrow} ${edge[1]}`, `${arrow} edge`);
+export const edgeFact = ({ edge: [fullest, ...shorter] }: Titles, arrow: '←' | '↓'): Fact =>
+  words('regular', `${arrow} ${fullest}`, ...shorter.map((wording) => `${arrow} ${wording}`));
 
 const faceFact = (face: BandName): Fact => words('bold', ...FACES[face]);
 

@@ -2,11 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { IDENTITY } from '../../src/drawing/affine.ts';
 import type { Drawing } from '../../src/drawing/drawing.ts';
+import { PENS } from '../../src/drawing/pens.ts';
 import { contents } from '../../src/template/contents.ts';
 import { BOTH_BOARDS, cornerPieces } from '../../src/template/corner.ts';
 import { cornersOf } from '../../src/template/corners.ts';
 import type { TemplatePiece } from '../../src/template/wrap.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
+import { jointOf } from '../joint/told.ts';
 import { inkBox } from '../paper/ink.ts';
 import { AREAS, anyDrawer, made } from './anyDrawer.ts';
 import { sheetFaults, textsOf, wordsOf } from './sheetFaults.ts';
@@ -71,6 +73,36 @@ describe('the contents', () => {
     const heights = page === undefined ? [] : pictureOf(page).map(({ y0, y1 }) => y1 - y0);
     expect(new Set(heights.map((height) => height.toFixed(6))).size).toBe(2); // the outline, and the edge's line
     expect(Math.max(...heights)).toBeGreaterThan(20);
+  });
+
+  /** How high each piece is in its picture, over its own height: the outline's first path goes round all of it. */
+  const scalesOf = (pieces: readonly TemplatePiece[]): string[] => {
+    const [page] = contents('Chest', pieces, AREAS.A4).draw(onPages(pieces));
+    const cuts = (page?.marks ?? []).filter((mark) => mark.kind === 'stroke' && mark.role === 'outline');
+    const heights = cuts
+      .map((mark) => inkBox([mark], IDENTITY))
+      .map(({ y0, y1 }) => y1 - y0 - PENS.thin.width)
+      .filter((height) => height > 1);
+    expect(heights).toHaveLength(pieces.length);
+    return [...new Set(heights.map((height, i) => (height / (pieces[i]?.height ?? 0)).toFixed(4)))];
+  };
+
+  it('picture all pieces to one scale, unless the least of them would be lost by it', () => {
+    const [low, high] = [76, 190].map((height, i) =>
+      madeOf(inOpening(280, height, 420, { name: `Drawer ${i + 1}` })).slice(0, 4),
+    );
+    expect(scalesOf([...(low ?? []), ...(high ?? [])])).toHaveLength(1);
+    // 34 mm are left for a height of 900: a drawer 86 mm wide would be shown 3 mm wide.
+    const joint = jointOf({
+      kind: 'through',
+      width: 900,
+      tailBoard: 19,
+      pinBoard: 19,
+      spacing: { kind: 'even' },
+    });
+    const carcase = cornersOf({ drawers: [], joints: [{ name: 'Carcase', joint }], units: 'mm' });
+    const tall = carcase.flatMap((corner) => cornerPieces(corner, BOTH_BOARDS));
+    expect(scalesOf([...(low ?? []), ...tall]).length).toBeGreaterThan(1);
   });
 
   it('go on on further pages, every piece once and in order', () => {

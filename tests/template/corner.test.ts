@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { NO_SPLITS } from '../../src/paper/piece.ts';
 import { type Corner, cornerPieces } from '../../src/template/corner.ts';
 import { jointOf } from '../joint/told.ts';
-import { cornerOf, pieceOf, wordsOf } from './pieces.ts';
+import { cornerOf, pieceOf, textsOf, wordsOf } from './pieces.ts';
 import { segmentsOf } from './segments.ts';
 
 const lapped = jointOf({
@@ -79,6 +79,25 @@ describe('the pieces of a corner', () => {
     );
     expect(wordsOf(pieceOf(corner, 'tail').draw(NO_SPLITS))).toContain("← groove's top edge");
     expect(wordsOf(pieceOf(corner, 'pin').draw(NO_SPLITS))).toContain('← reference edge');
+  });
+
+  it('name the end, level or between the sockets where those are too short for the word', () => {
+    const end = (width: number, tails: number, thickness: number, halfPin: number) => {
+      const joint = jointOf({
+        kind: 'lapped',
+        width,
+        tailBoard: 8,
+        pinBoard: thickness,
+        lap: 3.175,
+        halfPin: { lower: halfPin, upper: halfPin },
+        spacing: { kind: 'even', tails },
+      });
+      const words = textsOf(pieceOf(cornerOf({ joint }), 'pin').draw(NO_SPLITS));
+      return words.filter(({ text }) => text === 'END').map(({ turn }) => turn);
+    };
+    expect(end(96, 3, 20, 4)).toEqual([90]);
+    // Half-inch wood: the lap leaves 9.5 mm for the word, and sockets of 7 mm are too short for it upright.
+    expect(end(44.45, 3, 12.7, 4)).toEqual([0]);
   });
 
   it('tell of the lap, and draw it, only where there is one', () => {

@@ -54,7 +54,9 @@ describe('cornersOf', () => {
     expect([a?.tailBoard.groove, a?.pinBoard.groove]).toEqual([groove, groove]);
     expect([a?.tailBoard.edge, a?.pinBoard.edge]).toEqual([undefined, undefined]);
     expect([d?.tailBoard.groove, d?.pinBoard.groove]).toEqual([undefined, undefined]);
-    expect(d?.tailBoard.edge).toEqual(["groove's top edge", 'groove top']);
+    // The groove's offset of 11 and its width of 5.
+    expect(d?.tailBoard.edge?.[0]).toBe("groove's top edge, 16 mm above the reference edge");
+    for (const wording of d?.tailBoard.edge ?? []) expect(wording).toContain('16 mm');
     expect(d?.pinBoard.edge).toBeUndefined();
     // The opening's 76 less 1, less the groove's top edge at 16, less the drop of 4.
     expect(d?.joint.width).toBeCloseTo(76 - 1 - 16 - 4, 9);
@@ -68,7 +70,7 @@ describe('cornersOf', () => {
 
   it('lays the template of a front with a lip against its rebate', () => {
     const [a] = cornersOf(work([drawer({ lip: { sides: 8, top: 8, bottom: 8 } })]));
-    expect(a?.pinBoard.edge).toEqual(["rebate's lower edge", 'rebate']);
+    expect(a?.pinBoard.edge).toEqual(["rebate's lower edge", 'rebate', 'edge']);
     expect(a?.joint.pinBoard).toEqual({ thickness: a?.joint.depth, lap: 0 });
   });
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { IDENTITY } from '../../src/drawing/affine.ts';
 import { textBox } from '../../src/drawing/textBox.ts';
 import { textWidth } from '../../src/drawing/textWidth.ts';
 import { NO_SPLITS, type Piece } from '../../src/paper/piece.ts';
@@ -7,6 +8,7 @@ import { splitToFit } from '../../src/paper/split.ts';
 import { drawPart, partsOf } from '../../src/paper/tile.ts';
 import type { GrooveMark } from '../../src/template/grooveMark.ts';
 import { formatNumber } from '../../src/units/formatLength.ts';
+import { inkBox, overlaps } from '../paper/ink.ts';
 import { anyName, type KnownJoint, knownJoint } from './anyCorner.ts';
 import { faults } from './faults.ts';
 import { cornerOf, everyPiece, grooved, textsOf, wordsOf } from './pieces.ts';
@@ -128,7 +130,7 @@ describe('the labels of a piece', () => {
           const front = piece.name.startsWith('buttons-front');
           const part = piece.name.endsWith('rod') ? 'rod, left side' : front ? 'front' : 'left side';
           const missing = [
-            [`Buttons · ${part}`, `Butt… ${part}`],
+            [`Buttons · ${part}`, `Buttons ${part}`, `Butt… ${part}`],
             ['C'],
             [`slope 1:${run}`, `1:${run}`],
             ['make 2', '× 2'],
@@ -138,6 +140,35 @@ describe('the labels of a piece', () => {
             ...(front && kind === 'lapped' ? [[`lap ${Number(joint.pinBoard.lap.toFixed(2))} mm`]] : []),
           ].filter((wordings) => !says(words, ...wordings));
           expect([piece.name, words, missing]).toEqual([piece.name, words, []]);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('never say IN or OUT, which are inches or nothing at all', () => {
+    fc.assert(
+      fc.property(knownJoint, anyName, fc.boolean(), anyHand, (known, item, flat, hand) => {
+        for (const piece of everyPiece(cornerOf(known, { item: `${item}s`, hand, units: 'in' }), flat))
+          for (const word of wordsOf(piece.draw(NO_SPLITS)))
+            expect([piece.name, word]).not.toEqual([piece.name, expect.stringMatching(/^(IN|OUT)$/)]);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('keep 1 mm off the bar that a rule is laid against, on any joint', () => {
+    fc.assert(
+      fc.property(knownJoint, anyName, fc.boolean(), anyHand, (known, item, flat, hand) => {
+        for (const piece of everyPiece(cornerOf(known, { item, hand }), flat)) {
+          const drawing = piece.draw(NO_SPLITS);
+          const bars = drawing.marks.filter((mark) => mark.kind === 'stroke' && mark.role === 'scale');
+          expect(bars.length).toBeGreaterThan(0);
+          for (const bar of bars.map((mark) => inkBox([mark], IDENTITY))) {
+            const room = { x0: bar.x0 - 1, y0: bar.y0 - 1, x1: bar.x1 + 1, y1: bar.y1 + 1 };
+            const near = textsOf(drawing).filter((text) => overlaps(room, textBox(text)));
+            expect([piece.name, ...near.map(({ text }) => text)]).toEqual([piece.name]);
+          }
         }
       }),
       { numRuns: 60 },
@@ -160,8 +191,8 @@ describe('the labels of a piece', () => {
 
   it('name every face that a piece covers, and the end where it is a strip by itself', () => {
     const named: Readonly<Record<string, readonly string[]>> = {
-      inside: ['INSIDE FACE', 'INSIDE', 'IN', 'INSIDE FACE beyond the end', 'INSIDE FACE beyond'],
-      outside: ['OUTSIDE FACE', 'OUTSIDE', 'OUT', 'OUTSIDE FACE beyond the end', 'OUTSIDE FACE beyond'],
+      inside: ['INSIDE FACE', 'INSIDE', 'INSIDE FACE beyond the end', 'INSIDE FACE beyond'],
+      outside: ['OUTSIDE FACE', 'OUTSIDE', 'OUTSIDE FACE beyond the end', 'OUTSIDE FACE beyond'],
       end: ['END'],
     };
     fc.assert(

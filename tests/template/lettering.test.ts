@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Mark } from '../../src/drawing/drawing.ts';
+import { textWidth } from '../../src/drawing/textWidth.ts';
 import {
   type Lettering,
   letter,
   letterTag,
+  SMALL,
   type Strip,
   tagLength,
   words,
@@ -78,6 +80,23 @@ describe('letter', () => {
   it('takes fewer words on a short strip, but leaves no fact out', () => {
     const lines = linesOf(letter(strip(31), lettering)).flat();
     expect(lines.sort()).toEqual(['1:8', 'A', 'Butt… left side', 'IN', 'edge', '× 2']);
+  });
+
+  it('keeps the name and its letter on one line where it can, and goes on past wordings that save nothing', () => {
+    const wide: Lettering = {
+      name: [
+        words('bold', 'Buttons, Thread · left side', 'Buttons, Thread · left side', 'Butt… left side'),
+        words('bold', 'A'),
+      ],
+      about: [words('regular', 'front end'), words('regular', 'slope 1:8', '1:8')],
+      place: [words('regular', 'reference edge', 'edge'), words('bold', 'INSIDE FACE', 'INSIDE')],
+    };
+    // As long as the name, so the letter beside it has no room.
+    const length = 2 + 5 / 4 + textWidth('Buttons, Thread · left side', SMALL, 'bold');
+    const lines = linesOf(letter(strip(length), wide));
+    expect(lines.find((line) => line.includes('A'))).toEqual(['Butt… left side', 'A']);
+    const roomy = linesOf(letter(strip(length + 10), wide));
+    expect(roomy.find((line) => line.includes('A'))).toEqual(['Buttons, Thread · left side', 'A']);
   });
 
   it('gives up where even the fewest words find no room, and goes on in a further strip where there is one', () => {

@@ -44,6 +44,22 @@ describe('a rod', () => {
     );
   });
 
+  it('names both edges, beside their marks where there is room and else among its words', () => {
+    let small = 0;
+    fc.assert(
+      fc.property(knownJoint, (known) => {
+        const words = wordsOf(rodOf(known).draw(NO_SPLITS)).filter((word) => /TIPS|BASES/.test(word));
+        const beside = ['TIPS', 'BASES'];
+        // The lettering runs upward, so the left edge is above it and the right one below.
+        const among = ['↑ TIPS', '↓ BASES'];
+        small += words[0] === among[0] ? 1 : 0;
+        expect([beside, among]).toContainEqual(words);
+      }),
+      { numRuns: 60 },
+    );
+    expect(small).toBeGreaterThan(0);
+  });
+
   it('names its edges on every part that it is split into', () => {
     const wide = knownJoint.filter(({ tails }) => tails.every(({ base: [from, to] }) => to - from > 35));
     fc.assert(
