@@ -104,7 +104,7 @@ const rebateOf = ({ spec, sizes: { rebate }, front }: Drawer): Setting[] => {
   });
   return [
     ...(spec.lip === undefined ? [] : [ofFront('front’s rebate, deep', front.depth)]),
-    ...(rebate.sides > 0 ? [ofFront('shoulder from front’s own end', rebate.sides)] : []),
-    ...(rebate.bottom > 0 ? [ofFront('its lower edge from front’s own', rebate.bottom)] : []),
+    ...(rebate.sides > 0 ? [ofFront('rebate, in from the end', rebate.sides)] : []),
+    ...(rebate.bottom > 0 ? [ofFront('rebate, up from the edge', rebate.bottom)] : []),
   ];
 };

@@ -51,7 +51,7 @@ export const benchWords = (drawer: Drawer, cut: DrawerCut | undefined, unit: Uni
       numbered: false,
       lines: [
         { text: 'Both diagonals inside:', figure: length(insideDiagonal(drawer)) },
-        { text: 'No wind: sight over two straight strips, one on the front, one on the back.' },
+        { text: 'No wind: sight over straight strips on front and back.' },
         {
           text: 'Finish first: inside faces of front, sides and back; the bottom all over. Joints and grooves stay bare.',
         },
@@ -66,7 +66,7 @@ export const benchWords = (drawer: Drawer, cut: DrawerCut | undefined, unit: Uni
           text: 'Glue stick or thin spray, on the wood; lay the paper down from the edge and never pull it.',
         },
         {
-          text: `Water-based glue swells paper: 0.5 % of ${length(sizes.height)} is`,
+          text: `Wet glue swells paper: 0.5 % of ${length(sizes.height)} is`,
           figure: length(SWELLING * sizes.height),
         },
         { text: 'Saw on the waste side; leave half the line.' },

@@ -159,15 +159,16 @@ describe('a bench sheet', () => {
   it('measures a front with a lip from its rebate, which is cut before anything is gauged', () => {
     // The lip, and the gap that it covers: 6 + 0.5 at each end. The rebate goes down to the lap: 20 - 5.
     const lipped = words(drawer({ lip: { sides: 6, top: 5, bottom: 4 } }));
-    expect(lipped).toContain('front’s rebate, deep 15 – shoulder from front’s own end 6.5 –');
-    expect(lipped).toContain('its lower edge from front’s own 4 –');
+    expect(lipped).toContain(
+      'front’s rebate, deep 15 – rebate, in from the end 6.5 – rebate, up from the edge 4 –',
+    );
     expect(lipped).toContain('gauge, front’s inside face, from the shoulder; back, both faces 11 11');
     expect(lipped).toContain(
       '2 Cut the rebate round the front. 3 Gauge every end; the front from its rebate’s shoulder and lower edge.',
     );
     const flush = words(drawer({ lip: { sides: 6, top: 5, bottom: 0 } }));
     expect(flush).toContain('Gauge every end; the front from its rebate’s shoulder.');
-    expect(flush).not.toContain('its lower edge');
+    expect(flush).not.toContain('rebate, up');
     expect(words(drawer())).not.toMatch(/rebate|shoulder/u);
     expect(words(drawer())).toContain('2 Gauge every end.');
   });
