@@ -73,15 +73,12 @@ export { type Cuts, cutCorners } from './guided/cutCorners.ts';
 export { cutJoint, type JointCut } from './guided/cutJoint.ts';
 export { type Cutter, checkCutter, cutterSlope, diameterAt, leastPin } from './guided/cutter.ts';
 export { type Cutting, checkCutting } from './guided/cutting.ts';
-export { type GuideTitles, guideLayers, guidePiece } from './guided/drawGuide.ts';
 export { type GuideBoard, guideBoard } from './guided/guideBoard.ts';
 export { type Guided, guidedCut, type PinCut } from './guided/guided.ts';
-export { type CornerGuides, guidesToMake, type NamedGuide } from './guided/guidesToMake.ts';
 export { layOutForCutter } from './guided/layOutForCutter.ts';
 export { layOutWith, type Tooling } from './guided/layOutWith.ts';
 export { atPitch } from './guided/pitch.ts';
 export type { RoundSocket } from './guided/roundSocket.ts';
-export { setGuides } from './guided/setGuides.ts';
 export { checkStraight, defaultStraight, type StraightPass } from './guided/straightPasses.ts';
 export {
   correctDepth,
@@ -94,7 +91,6 @@ export {
   type SlopedSetting,
   type TemplateMove,
 } from './guided/trial.ts';
-export { drawDepthMove, drawTemplateMove } from './guided/trialDrawing.ts';
 export {
   type Convergence,
   convergence,
@@ -149,7 +145,10 @@ export { sentence } from './sentence.ts';
 export type { Board as CornerBoardName } from './template/band.ts';
 export { BOTH_BOARDS, type PieceChoice } from './template/corner.ts';
 export { stems, type TemplateWork } from './template/corners.ts';
+export { type GuideTitles, guideLayers, guidePiece } from './template/drawGuide.ts';
 export { fileStem } from './template/fileStem.ts';
+export { type CornerGuides, guidesToMake, type NamedGuide } from './template/guidesToMake.ts';
+export { setGuides } from './template/setGuides.ts';
 export {
   comparisonLayout,
   type SetLayout,
@@ -158,6 +157,7 @@ export {
   setLayouts,
   setPieces,
 } from './template/setLayouts.ts';
+export { drawDepthMove, drawTemplateMove } from './template/trialDrawing.ts';
 export type { TemplatePiece } from './template/wrap.ts';
 // Lengths, slopes and words.
 export { formatLength, formatNumber } from './units/formatLength.ts';

@@ -17,12 +17,12 @@ import {
   type Measured,
   type TemplateMove,
 } from '../guided/trial.ts';
-import { drawDepthMove, drawTemplateMove } from '../guided/trialDrawing.ts';
 import { type Convergence, convergence, formatTrial, parseTrialLog, type Trial } from '../guided/trialLog.ts';
 import { depthPicture, templatePicture } from '../guided/trialPicture.ts';
 import { namedCorners } from '../plan/namedCorners.ts';
 import { printJson } from '../render/json.ts';
 import { sentence } from '../sentence.ts';
+import { drawDepthMove, drawTemplateMove } from '../template/trialDrawing.ts';
 import { formatLength } from '../units/formatLength.ts';
 import { mm, say, speak } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';

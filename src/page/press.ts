@@ -3,8 +3,6 @@ import { accept, type Result, refuse } from '../complaint.ts';
 import { type Affine, compose } from '../drawing/affine.ts';
 import type { Page } from '../drawing/page.ts';
 import type { Cuts } from '../guided/cutCorners.ts';
-import { guideLayers, guidePiece } from '../guided/drawGuide.ts';
-import { setGuides } from '../guided/setGuides.ts';
 import { drawProof } from '../paper/proof.ts';
 import { layPages, type Sheets } from '../paper/sheets.ts';
 import type { Paper } from '../paper/sizes.ts';
@@ -14,6 +12,8 @@ import { renderPdf } from '../render/pdf.ts';
 import { pieceSvg } from '../render/pieceSvg.ts';
 import { renderSvg } from '../render/svg.ts';
 import type { PieceChoice } from '../template/corner.ts';
+import { guideLayers, guidePiece } from '../template/drawGuide.ts';
+import { setGuides } from '../template/setGuides.ts';
 import {
   type SetLayout,
   type SheetWish,

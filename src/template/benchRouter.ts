@@ -1,5 +1,5 @@
+import type { DrawerCut } from '../drawer/drawerCut.ts';
 import type { JointCut } from '../guided/cutJoint.ts';
-import type { DrawerCut } from '../guided/drawerCut.ts';
 import type { GuideBoard } from '../guided/guideBoard.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';

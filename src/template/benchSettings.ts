@@ -1,5 +1,5 @@
 import type { Drawer } from '../drawer/drawer.ts';
-import type { DrawerCut } from '../guided/drawerCut.ts';
+import type { DrawerCut } from '../drawer/drawerCut.ts';
 import type { Joint } from '../joint/joint.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import { dividers, gauges } from '../joint/settings.ts';

@@ -1,8 +1,8 @@
 import type { Drawer } from '../drawer/drawer.ts';
+import type { DrawerCut } from '../drawer/drawerCut.ts';
 import type { Part } from '../drawer/parts.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { textWidth } from '../drawing/textWidth.ts';
-import type { DrawerCut } from '../guided/drawerCut.ts';
 import type { Size } from '../paper/printable.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';

@@ -1,6 +1,6 @@
 import type { Drawer } from '../drawer/drawer.ts';
+import type { DrawerCut } from '../drawer/drawerCut.ts';
 import { CAUTIONS } from '../guided/cautions.ts';
-import type { DrawerCut } from '../guided/drawerCut.ts';
 import { formatLength } from '../units/formatLength.ts';
 import { speak } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';

@@ -1,8 +1,8 @@
 import type { Drawer, Family } from '../drawer/drawer.ts';
+import { drawerCut } from '../drawer/drawerCut.ts';
 import { parts } from '../drawer/parts.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Cuts } from '../guided/cutCorners.ts';
-import { drawerCut } from '../guided/drawerCut.ts';
 import type { Correction } from '../paper/correction.ts';
 import type { Piece } from '../paper/piece.ts';
 import type { Size } from '../paper/printable.ts';

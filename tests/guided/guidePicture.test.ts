@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Mark, Path, Point, TextMark } from '../../src/drawing/drawing.ts';
 import { CAP_HEIGHT } from '../../src/drawing/textWidth.ts';
-import { type GuideTitles, guideLayers, guidePiece } from '../../src/guided/drawGuide.ts';
 import type { GuideBoard } from '../../src/guided/guideBoard.ts';
 import { NO_SPLITS } from '../../src/paper/piece.ts';
+import { type GuideTitles, guideLayers, guidePiece } from '../../src/template/drawGuide.ts';
 
 /** A guide of the plainest shape, its numbers easy to follow: behind the fence 31 mm, in front of it 20. */
 const GUIDE: GuideBoard = {

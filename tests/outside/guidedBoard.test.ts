@@ -2,9 +2,9 @@ import dxfParser, { type ILwpolylineEntity } from 'dxf-parser';
 import type { CrossSection as Section } from 'manifold-3d';
 import { describe, expect, it } from 'vitest';
 import { flatten, type Outline } from '../../src/drawing/outline.ts';
-import { guideLayers } from '../../src/guided/drawGuide.ts';
 import { type GuideBoard, guideBoard } from '../../src/guided/guideBoard.ts';
 import { renderDxf } from '../../src/render/dxf.ts';
+import { guideLayers } from '../../src/template/drawGuide.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from '../guided/example.ts';
 import { CrossSection } from './guidedSolids.ts';
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { CORNERS, type CornerLetter } from '../../src/drawer/corners.ts';
-import { guidePiece } from '../../src/guided/drawGuide.ts';
 import { guideBoard } from '../../src/guided/guideBoard.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
 import { NO_SPLITS } from '../../src/paper/piece.ts';
+import { guidePiece } from '../../src/template/drawGuide.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from '../guided/example.ts';
 
 /** Across a drawer to the right, from its front to its back, and up. */

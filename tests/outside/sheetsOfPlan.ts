@@ -1,10 +1,10 @@
 import { loadWork } from '../../src/cli/work.ts';
 import type { Page } from '../../src/drawing/page.ts';
-import { guidePiece } from '../../src/guided/drawGuide.ts';
-import { setGuides } from '../../src/guided/setGuides.ts';
 import type { PrinterError } from '../../src/paper/correction.ts';
 import { layPages } from '../../src/paper/sheets.ts';
 import { parsePaper } from '../../src/paper/sizes.ts';
+import { guidePiece } from '../../src/template/drawGuide.ts';
+import { setGuides } from '../../src/template/setGuides.ts';
 import { setLayouts, setPieces } from '../../src/template/setLayouts.ts';
 
 /** How a plan is to be printed. */

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { drawerCut } from '../../src/drawer/drawerCut.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { CAUTIONS } from '../../src/guided/cautions.ts';
 import { cutCorners } from '../../src/guided/cutCorners.ts';
-import { drawerCut } from '../../src/guided/drawerCut.ts';
 import type { Size } from '../../src/paper/printable.ts';
 import { benchSheet } from '../../src/template/benchSheet.ts';
 import { formatNumber } from '../../src/units/formatLength.ts';

@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { cutCorners } from '../../src/guided/cutCorners.ts';
-import { setGuides } from '../../src/guided/setGuides.ts';
+import { setGuides } from '../../src/template/setGuides.ts';
 import { drawer } from '../drawer/chest.ts';
 import { value } from '../drawer/value.ts';
-import { CUTTER } from './example.ts';
+import { CUTTER } from '../guided/example.ts';
 
 const EVEN = { kind: 'even' } as const;
 const cutByRouter: Partial<DrawerSpec> = {

@@ -1,10 +1,10 @@
 import type { Drawing, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
 import { words } from '../drawing/words.ts';
-import { SMALL } from '../template/lettering.ts';
+import type { DepthMove, OneCutterSetting, SlopedSetting, TemplateMove } from '../guided/trial.ts';
 import { formatLength } from '../units/formatLength.ts';
 import { rise, type Slope, slopeOfDegrees } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
-import type { DepthMove, OneCutterSetting, SlopedSetting, TemplateMove } from './trial.ts';
+import { SMALL } from './lettering.ts';
 
 /** Every move is drawn as this many mm, for real ones would hardly show. */
 const SHOWN = 4;

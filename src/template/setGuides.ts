@@ -1,6 +1,6 @@
+import type { Cuts } from '../guided/cutCorners.ts';
 import type { Joint } from '../joint/joint.ts';
-import { stems, type TemplateWork } from '../template/corners.ts';
-import type { Cuts } from './cutCorners.ts';
+import { stems, type TemplateWork } from './corners.ts';
 import { type CornerGuides, guidesToMake, type NamedGuide } from './guidesToMake.ts';
 
 /** The guides of every corner of a set that is cut with a bush, under the names of its templates. */

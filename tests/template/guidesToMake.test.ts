@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { cutJoint } from '../../src/guided/cutJoint.ts';
-import { guidePiece } from '../../src/guided/drawGuide.ts';
-import { guidesToMake } from '../../src/guided/guidesToMake.ts';
-import { CUTTER, cutOf, LAPPED } from './example.ts';
+import { guidePiece } from '../../src/template/drawGuide.ts';
+import { guidesToMake } from '../../src/template/guidesToMake.ts';
+import { CUTTER, cutOf, LAPPED } from '../guided/example.ts';
 
 const guidesOf = (width: number) => {
   const cut = cutJoint(cutOf({ ...LAPPED, width }).joint, { cutter: CUTTER, bush: 16 });

@@ -3,7 +3,7 @@ import type { Drawing, Point } from '../../src/drawing/drawing.ts';
 import { CAP_HEIGHT } from '../../src/drawing/textWidth.ts';
 import { words } from '../../src/drawing/words.ts';
 import { correctDepth, correctTemplate } from '../../src/guided/trial.ts';
-import { drawDepthMove, drawTemplateMove } from '../../src/guided/trialDrawing.ts';
+import { drawDepthMove, drawTemplateMove } from '../../src/template/trialDrawing.ts';
 
 /** A cutter that leans 1 in 4. */
 const ANGLE = (Math.atan(1 / 4) * 180) / Math.PI;

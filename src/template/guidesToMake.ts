@@ -1,8 +1,8 @@
 import type { CornerEnd } from '../drawer/corners.ts';
-import { REFERENCE_EDGE } from '../template/titles.ts';
+import type { GuideBoard } from '../guided/guideBoard.ts';
 import type { Unit } from '../units/unit.ts';
 import type { GuideTitles } from './drawGuide.ts';
-import type { GuideBoard } from './guideBoard.ts';
+import { REFERENCE_EDGE } from './titles.ts';
 
 /** The guides of one corner. */
 export interface CornerGuides {

@@ -1,7 +1,7 @@
-import type { Drawer } from '../drawer/drawer.ts';
-import type { Cuts } from './cutCorners.ts';
-import type { JointCut } from './cutJoint.ts';
-import type { Cutter } from './cutter.ts';
+import type { Cuts } from '../guided/cutCorners.ts';
+import type { JointCut } from '../guided/cutJoint.ts';
+import type { Cutter } from '../guided/cutter.ts';
+import type { Drawer } from './drawer.ts';
 
 /** How both kinds of a drawer's corners are cut with a router. */
 export interface DrawerCut {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Box, TextMark } from '../../src/drawing/drawing.ts';
 import { CAP_HEIGHT, textWidth } from '../../src/drawing/textWidth.ts';
-import { guideLayers, guidePiece } from '../../src/guided/drawGuide.ts';
 import { guideBoard } from '../../src/guided/guideBoard.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
 import { NO_SPLITS, type Piece } from '../../src/paper/piece.ts';
-import { CUTTER, cutOf, LAPPED, THROUGH } from './example.ts';
+import { guideLayers, guidePiece } from '../../src/template/drawGuide.ts';
+import { CUTTER, cutOf, LAPPED, THROUGH } from '../guided/example.ts';
 
 const pieceOf = (spec: JointSpec, board: 'tail' | 'pin', bush: number): Piece => {
   const { joint, guided } = cutOf(spec);

@@ -2,22 +2,14 @@ import { type CornerEnd, cornerLetter, type Hand } from '../drawer/corners.ts';
 import type { Box, Drawing, Mark, Path, PenName, Point, Role, TextMark } from '../drawing/drawing.ts';
 import { flatten, type Outline } from '../drawing/outline.ts';
 import { CAP_HEIGHT, textWidth } from '../drawing/textWidth.ts';
+import { type GuideBoard, STRIP } from '../guided/guideBoard.ts';
 import type { Piece, Splits } from '../paper/piece.ts';
 import type { DxfLayer } from '../render/dxf.ts';
-import {
-  type Fact,
-  type Lettering,
-  letter,
-  letterTag,
-  SMALL,
-  type Strip,
-  words,
-} from '../template/lettering.ts';
-import { scaleBar } from '../template/scaleBar.ts';
-import type { Titles } from '../template/titles.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
-import { type GuideBoard, STRIP } from './guideBoard.ts';
+import { type Fact, type Lettering, letter, letterTag, SMALL, type Strip, words } from './lettering.ts';
+import { scaleBar } from './scaleBar.ts';
+import type { Titles } from './titles.ts';
 
 /** What stands on a guide. */
 export interface GuideTitles {
@@ -127,7 +119,7 @@ const drawGuide = (
   // On the fence's side of the line, as the letters stand.
   const besideLine = fence[0] < 0 ? -1 : 1 + CAP;
   const alongEdges = box.x0 + STRIP + 2;
-  const edge = titles.edge.find(fits) ?? titles.edge[1];
+  const edge = titles.edge.find(fits) ?? titles.edge.at(-1) ?? '';
   return {
     box: { x0: -OVERHANG, y0: -OVERHANG, x1: box.x1 - box.x0 + OVERHANG, y1: height + OVERHANG },
     marks: [
@@ -196,7 +188,12 @@ const placeFacts = ({ board, lies }: GuideBoard, { ends, edge }: GuideTitles): r
   const [drawn, other] = (['left', 'right'] as const).map((seen) =>
     ends.map((end) => cornerLetter(end, handSeen(end, seen))).join(', '),
   );
-  const onLine = words('regular', `${edge[0]} on its line`, `${edge[1]} on its line`);
+  const [fullest, ...shorter] = edge;
+  const onLine = words(
+    'regular',
+    `${fullest} on its line`,
+    ...shorter.map((wording) => `${wording} on its line`),
+  );
   if (board === 'tail')
     return [
       words('bold', `${drawn}: OUTSIDE FACE against the fence`, `${drawn}: OUTSIDE FACE to fence`),
