@@ -130,9 +130,10 @@ describe('a guide as a piece', () => {
       'INSIDE FACE against the fence',
       'END up',
       'reference edge on its line',
-      'as drawn: A; turned over, fence on its other face: B',
     ])
       expect(saidBy(GUIDE)).toContain(words);
+    // Where there is little room the words are fewer.
+    expect(saidBy(GUIDE)).toMatch(/as drawn: A; turned over(, fence on its other face)?: B/u);
   });
 
   it('says of lapped pins that they lie flat, and has the name of the line on the side of the fence', () => {
@@ -158,21 +159,21 @@ describe('a guide as a piece', () => {
 
   it('says of tails which face of which corner is laid against the fence, never to turn it over', () => {
     const said = saidBy({ ...GUIDE, board: 'tail' });
-    expect(said).toContain('A: OUTSIDE FACE against the fence');
-    expect(said).toContain('B: INSIDE FACE against the fence');
+    expect(said).toMatch(/A: OUTSIDE FACE (against the|to) fence/u);
+    expect(said).toMatch(/B: INSIDE FACE (against the|to) fence/u);
     expect(said).not.toContain('turned over');
   });
 
   it("has a back's letters from behind, both ends' where it serves both, and another edge by its name", () => {
-    expect(saidBy(GUIDE, { ends: ['back'] })).toContain(
-      'as drawn: C; turned over, fence on its other face: D',
+    expect(saidBy(GUIDE, { ends: ['back'] })).toMatch(
+      /as drawn: C; turned over(, fence on its other face)?: D/u,
     );
     expect(saidBy(GUIDE, { ends: ['front', 'back'] })).toMatch(/as drawn: A, C; turned over.*: B, D/u);
     const said = saidBy(
       { ...GUIDE, board: 'tail' },
       { ends: ['back'], edge: ["groove's top edge", 'groove top'] },
     );
-    expect(said).toContain('C: OUTSIDE FACE against the fence');
+    expect(said).toMatch(/C: OUTSIDE FACE (against the|to) fence/u);
     expect(said).toContain("groove's top edge on its line");
     expect(said).not.toContain('reference');
   });
