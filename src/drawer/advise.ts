@@ -4,6 +4,7 @@ import type { Joint } from '../joint/joint.ts';
 import { meanTail } from '../joint/proportion.ts';
 import { ratioBetween } from '../joint/spacing.ts';
 import { mm, say } from '../units/phrase.ts';
+import { adviseBackSpaces } from './adviseBackSpaces.ts';
 import { adviseBottom } from './adviseBottom.ts';
 import { adviseOnYear } from './adviseOnYear.ts';
 import { adviseSizes } from './adviseSizes.ts';
@@ -23,6 +24,7 @@ export const advise = (draft: Draft, front: Joint, family: Family): Complaint[] 
   ...onGroove(draft),
   ...adviseSizes(draft.spec),
   ...adviseBottom(draft.spec),
+  ...adviseBackSpaces(draft),
   ...adviseOnYear(draft.spec, draft.sizes),
   ...ofCorners(
     'front',

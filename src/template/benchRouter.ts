@@ -60,6 +60,7 @@ export const routerSteps = ({ front, back }: DrawerCut): string[] => {
   return [
     `Router unplugged: fit the dovetail cutter${guided ? ' and its bush' : ''}; set its depth.`,
     'Cut a trial joint in scrap as thick; correct by it.',
+    'Outer spaces of the sides’ back ends: saw and chop by hand; the cutter would run on into the sides.',
     `Tails, ${by('tail')}: score lightly first, right to left; then full depth, left to right.${again}`,
     ...(round ? [`Front’s sockets, ${by('pin')}, same cutter: score first, then on to the stop.`] : []),
     `${round ? 'Back’s pins' : 'Pins'}, ${by('pin')}: the straight cutter${guided ? ' and its bush' : ''}, its own depth; a trial in scrap first.`,

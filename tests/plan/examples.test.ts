@@ -86,8 +86,9 @@ describe('the chest for a router', () => {
     expect(cutting?.cutter).toEqual({ diameter: 12.7, angle: 8, length: 20 });
   });
 
-  it('can be set out, without a word of advice', () => {
-    expect(layOutSet(drawers)).toMatchObject({ ok: true, value: { advice: [] } });
+  it('can be set out, with advice only on what its cutter cannot do', () => {
+    const set = layOutSet(drawers);
+    expect(set.ok && set.value.advice.map(({ at }) => at)).toEqual([['cutter', 'diameter']]);
   });
 });
 

@@ -218,11 +218,12 @@ describe('a bench sheet', () => {
       const steps = [
         '3 Router unplugged: fit the dovetail cutter and its bush; set its depth.',
         '4 Cut a trial joint in scrap as thick; correct by it.',
-        '5 Tails, by the tails’ guide: score lightly first, right to left; then full depth, left to right. Set the depth anew for the back corners.',
-        '6 Front’s sockets, by the pins’ guide, same cutter: score first, then on to the stop.',
-        '7 Back’s pins, by the pins’ guide: the straight cutter and its bush, its own depth; a trial in scrap first.',
-        '8 Round the tails’ inside arrises to the front’s sockets.',
-        '9 Fit dry, and check.',
+        '5 Outer spaces of the sides’ back ends: saw and chop by hand; the cutter would run on into the sides.',
+        '6 Tails, by the tails’ guide: score lightly first, right to left; then full depth, left to right. Set the depth anew for the back corners.',
+        '7 Front’s sockets, by the pins’ guide, same cutter: score first, then on to the stop.',
+        '8 Back’s pins, by the pins’ guide: the straight cutter and its bush, its own depth; a trial in scrap first.',
+        '9 Round the tails’ inside arrises to the front’s sockets.',
+        '10 Fit dry, and check.',
       ];
       expect(text).toContain(steps.join(' '));
       expect(text).not.toMatch(/Saw and chop|Scribe|Glue the tail/u);

@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest';
+import { refuse } from '../../src/complaint.ts';
+import { layOutSet } from '../../src/drawer/layOutSet.ts';
+import { drawer } from './chest.ts';
+import { complaintsOf, value } from './value.ts';
+
+const cutter = { diameter: 12.7, angle: 8, length: 20 };
+const { slope: _, ...joint } = drawer().joint;
+const guided = (name: string) =>
+  drawer({
+    name,
+    cutter,
+    joint: { ...joint, pin: 8.5 },
+    backJoint: { pin: 9.62, halfPin: { lower: 6, upper: 6 }, spacing: { kind: 'even' } },
+  });
+
+describe("the outer spaces of the sides' back ends", () => {
+  it('are told of once for all drawers, with how far a cutter would bite', () => {
+    const { advice } = value(layOutSet([guided('Buttons'), guided('Thread')]));
+    // A half pin of 6 mm is 7.546 mm wide at its base; the cutter takes 12.7 mm.
+    expect(complaintsOf(refuse(...advice)).filter((said) => said.includes('outer spaces'))).toEqual([
+      "cutter.diameter: in the outer spaces of the sides' back ends the cutter would run 5.15 mm past the back's edges, into sides that go on there; try sawing and chopping those two spaces by hand, and routing those between",
+    ]);
+  });
+
+  it('are nothing to say of where all is cut by hand', () => {
+    expect(complaintsOf(refuse(...value(layOutSet([drawer()])).advice)).join()).not.toContain('outer spaces');
+  });
+});
