@@ -15,7 +15,7 @@ const TITLE = 6;
 const LINE = 4.6;
 
 /** The contents pages: every piece as a small picture, with what it is, how often it is made, and its page. */
-export const contents = (title: string, pieces: readonly TemplatePiece[], area: Size): PageRun => {
+export const contents = (title: string, pieces: readonly TemplatePiece[], area: Size): PageRun[] => {
   const { width, height } = area;
   const columns = Math.max(1, Math.floor(width / CELL.width));
   const held = columns * Math.max(1, Math.floor((height - HEAD) / CELL.height));
@@ -38,7 +38,11 @@ export const contents = (title: string, pieces: readonly TemplatePiece[], area: 
       ),
     ],
   });
-  return { count, draw: (pagesOf) => Array.from({ length: count }, (_, sheet) => page(sheet, pagesOf)) };
+  // Each by itself, so that only one is in memory at once.
+  return Array.from({ length: count }, (_, sheet) => ({
+    count: 1,
+    draw: (pagesOf) => [page(sheet, pagesOf)],
+  }));
 };
 
 const FOLDED = [

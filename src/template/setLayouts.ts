@@ -59,8 +59,7 @@ export const setLayouts = (
   wish: SheetWish,
 ): SetLayout[] => {
   const { drawers, family, units, guides = [], cuts = NONE_CUT } = work;
-  const leading: LeadingPages =
-    pieces.length > FEW ? (area) => [contents(wish.title, pieces, area)] : () => [];
+  const leading: LeadingPages = pieces.length > FEW ? (area) => contents(wish.title, pieces, area) : () => [];
   const signs = new Set(pieces.flatMap((piece) => piece.signs));
   const templates = layoutOf(units, wish, leading, pieces);
   const toCut: SetLayout[] = [
