@@ -16,7 +16,9 @@ export const saidOfDrawers = (said: readonly SaidOfDrawer[]): Complaint[] => {
   const alike = new Map<string, SaidOfDrawer[]>();
   for (const each of said) {
     const key = JSON.stringify(each.complaint);
-    alike.set(key, [...(alike.get(key) ?? []), each]);
+    const group = alike.get(key);
+    if (group === undefined) alike.set(key, [each]);
+    else group.push(each);
   }
   return [...alike.values()].flatMap((group) => {
     const [first, ...others] = group.flatMap(({ entry, complaint }) => fromEntry(entry, [complaint]));
