@@ -100,45 +100,35 @@ const correct = (trial: TrialSetting, measured: Measured, options: TrialOptions,
   if (trial.kind === 'depth') {
     const corrected = correctDepth(trial.setting, measured);
     if (!corrected.ok) return refused(corrected.complaints);
-    const { depth, change, advice } = corrected.value;
+    const { depth, change } = corrected.value;
     return {
-      record: {
-        depth,
-        change,
-        ...reasons(corrected.value, unit),
-        advice: advice.map((each) => sentence(each, unit)),
-      },
-      text: [
-        ...sentences(corrected.value, unit),
-        '',
-        ...depthPicture(corrected.value, unit),
-        ...adviceText(advice, unit),
-      ],
+      record: { depth, change, ...reasons(corrected.value, unit) },
+      text: moveText(corrected.value, depthPicture(corrected.value, unit), unit),
       drawing: drawDepthMove(trial.setting, corrected.value, unit),
     };
   }
   const corrected = correctTemplate(trial.setting, measured);
   if (!corrected.ok) return refused(corrected.complaints);
+  const { move } = corrected.value;
   return {
-    record: {
-      move: corrected.value.move,
-      ...reasons(corrected.value, unit),
-      advice: corrected.value.advice.map((each) => sentence(each, unit)),
-    },
-    text: [
-      ...sentences(corrected.value, unit),
-      '',
-      ...templatePicture(corrected.value, unit),
-      ...adviceText(corrected.value.advice, unit),
-    ],
+    record: { move, ...reasons(corrected.value, unit) },
+    text: moveText(corrected.value, templatePicture(corrected.value, unit), unit),
     drawing: drawTemplateMove(trial.setting, corrected.value, unit),
   };
 };
 
-const reasons = ({ because, stop, tails }: DepthMove | TemplateMove, unit: Unit) => ({
+const moveText = (move: DepthMove | TemplateMove, picture: readonly string[], unit: Unit): string[] => [
+  ...sentences(move, unit),
+  '',
+  ...picture,
+  ...adviceText(move.advice, unit),
+];
+
+const reasons = ({ because, stop, tails, advice }: DepthMove | TemplateMove, unit: Unit) => ({
   because: speak(because, unit),
   ...(stop && { stop: { change: stop.change, because: speak(stop.because, unit) } }),
   ...(tails && { tails: { change: tails.change, because: speak(tails.because, unit) } }),
+  advice: advice.map((each) => sentence(each, unit)),
 });
 
 const sentences = ({ because, stop, tails }: DepthMove | TemplateMove, unit: Unit): string[] =>

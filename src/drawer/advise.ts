@@ -5,8 +5,8 @@ import { meanTail } from '../joint/proportion.ts';
 import { ratioBetween } from '../joint/spacing.ts';
 import { mm, say } from '../units/phrase.ts';
 import { adviseBackSpaces } from './adviseBackSpaces.ts';
-import { adviseBottom } from './adviseBottom.ts';
 import { adviseOnYear } from './adviseOnYear.ts';
+import { advisePanel } from './advisePanel.ts';
 import { adviseSizes } from './adviseSizes.ts';
 import type { Draft } from './draft.ts';
 import type { Family } from './drawer.ts';
@@ -23,7 +23,7 @@ export const advise = (draft: Draft, front: Joint, family: Family): Complaint[] 
   ...onLowerHalfPin(draft, front),
   ...onGroove(draft),
   ...adviseSizes(draft.spec),
-  ...adviseBottom(draft.spec),
+  ...advisePanel(draft.spec),
   ...adviseBackSpaces(draft),
   ...adviseOnYear(draft.spec, draft.sizes),
   ...ofCorners(

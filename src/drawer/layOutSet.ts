@@ -13,7 +13,7 @@ import { frontWith } from './draftFront.ts';
 import type { Drawer, DrawerSet, Family } from './drawer.ts';
 import { commonPin, familyTarget, nearestChoice } from './family.ts';
 import { TARGET_RANGE_IN_PINS } from './limits.ts';
-import { type SaidOfDrawer, saidOfDrawers } from './saidOfDrawers.ts';
+import { type SaidOfDrawer, saidOfDrawers, saidOnce } from './saidOfDrawers.ts';
 import type { DrawerSpec } from './spec.ts';
 
 /**
@@ -79,7 +79,8 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
     advice: [
       ...adviseOnTarget(aim, pin),
       ...saidOfDrawers(onDrawers),
-      ...once(onCutter.map(({ complaint }) => complaint)),
+      // What the cutter does to every drawer is said once.
+      ...saidOnce(onCutter),
     ],
   });
 };
@@ -107,11 +108,6 @@ const ofDrawer = ({ name }: DrawerSpec, i: number, complaints: readonly Complain
   complaints.map((complaint) => ({ name, entry: ['drawers', i], complaint }));
 
 const isOnCutter = ({ complaint: { at } }: SaidOfDrawer): boolean => at[0] === 'cutter';
-
-/** What the cutter does to every drawer is said once. */
-const once = (complaints: readonly Complaint[]): Complaint[] => [
-  ...new Map(complaints.map((complaint) => [JSON.stringify(complaint), complaint])).values(),
-];
 
 /** Names are told apart as file names are everywhere: without regard to capitals. */
 const sameNames = (specs: readonly DrawerSpec[]): Complaint[] => {

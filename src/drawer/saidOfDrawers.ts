@@ -11,8 +11,8 @@ export interface SaidOfDrawer {
   readonly complaint: Complaint;
 }
 
-/** Complaints from the plan's top, each naming its drawer; what is said of several in the same words is said once, of all. */
-export const saidOfDrawers = (said: readonly SaidOfDrawer[]): Complaint[] => {
+/** What is said of several drawers in the same words, together. */
+const gathered = (said: readonly SaidOfDrawer[]): SaidOfDrawer[][] => {
   const alike = new Map<string, SaidOfDrawer[]>();
   for (const each of said) {
     const key = JSON.stringify(each.complaint);
@@ -20,7 +20,16 @@ export const saidOfDrawers = (said: readonly SaidOfDrawer[]): Complaint[] => {
     if (group === undefined) alike.set(key, [each]);
     else group.push(each);
   }
-  return [...alike.values()].flatMap((group) => {
+  return [...alike.values()];
+};
+
+/** Complaints that are of no drawer, whoever gives rise to them: each once. */
+export const saidOnce = (said: readonly SaidOfDrawer[]): Complaint[] =>
+  gathered(said).flatMap(([first]) => first?.complaint ?? []);
+
+/** Complaints from the plan's top, each naming its drawer; what is said of several in the same words is said once, of all. */
+export const saidOfDrawers = (said: readonly SaidOfDrawer[]): Complaint[] =>
+  gathered(said).flatMap((group) => {
     const [first, ...others] = group.flatMap(({ entry, complaint }) => fromEntry(entry, [complaint]));
     if (first === undefined) return [];
     const also = others.map(({ at }) => at);
@@ -32,7 +41,6 @@ export const saidOfDrawers = (said: readonly SaidOfDrawer[]): Complaint[] => {
       },
     ];
   });
-};
 
 const namesOf = (group: readonly SaidOfDrawer[]): Phrase => {
   const names = group.map(({ name }) => quote(name));

@@ -33,3 +33,6 @@ export interface Piece {
   /** Draws it, every label `CLEAR_OF_SPLITS` off the splits and repeated where a part would be left without. */
   draw(splits: Splits): Drawing;
 }
+
+/** How far to the right a piece reaches below any tag. */
+export const waistOf = ({ waist, width }: Piece): number => waist ?? width;

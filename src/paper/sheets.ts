@@ -84,8 +84,7 @@ const leadingArea = (paper: Paper, { width, height }: Size): Size => ({
 });
 
 /** Every part of every piece, or a complaint for each piece that can be laid on the paper in no way. */
-const cutApart = (layout: Layout): Result<Part[]> => {
-  const { area } = roomOf(layout);
+const cutApart = (layout: Layout, area: Size): Result<Part[]> => {
   const parts: Part[] = [];
   const complaints: Complaint[] = [];
   let letters = 0;
@@ -142,7 +141,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
   if (wrong.length > 0) return refuse(...wrong);
   const { area, foot } = roomOf(layout);
   if (area.width < LEAST_WIDTH) return refuse(tooNarrow(paper, area));
-  const cut = cutApart(layout);
+  const cut = cutApart(layout, area);
   if (!cut.ok) return cut;
   const parts = cut.value;
 

@@ -3,7 +3,7 @@ import type { Box, Drawing, Mark, Path, Point } from '../drawing/drawing.ts';
 import { textBox } from '../drawing/textBox.ts';
 import type { Unit } from '../units/unit.ts';
 import { checkMarks, type Join, joinMarks } from './join.ts';
-import { CLEAR_OF_SPLITS, type Piece, type Splits } from './piece.ts';
+import { CLEAR_OF_SPLITS, type Piece, type Splits, waistOf } from './piece.ts';
 import { CROSS, LINE_ROOM, TAB } from './split.ts';
 
 /** A part of a piece that goes on one page in one place; a piece that fits whole is its own only part. */
@@ -29,7 +29,8 @@ const letterOf = (index: number): string =>
  * @param firstLetter how many letters the set has used before
  */
 export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Part[] => {
-  const { width, height, overhang, splittable, waist = width } = piece;
+  const { width, height, overhang, splittable } = piece;
+  const waist = waistOf(piece);
   const columns = [0, ...splits.x, width];
   const rows = [0, ...splits.y, height];
   const [across, up] = [columns.length - 1, rows.length - 1];
@@ -130,7 +131,7 @@ export const drawPart = (part: Part, whole: Drawing, unit: Unit): Drawing => {
 const quietOf = ({ piece, cell: { x0, y0, x1, y1 } }: Part): Box => ({
   x0: x0 < 0 ? 0 : x0 + CLEAR_OF_SPLITS,
   y0: y0 < 0 ? 0 : y0 + CLEAR_OF_SPLITS,
-  x1: x1 > piece.width ? (piece.waist ?? piece.width) : x1 - CLEAR_OF_SPLITS,
+  x1: x1 > piece.width ? waistOf(piece) : x1 - CLEAR_OF_SPLITS,
   y1: y1 > piece.height ? piece.height : y1 - CLEAR_OF_SPLITS,
 });
 
@@ -140,7 +141,7 @@ const edgesOf = ({ piece, window, tabbed, laidOver }: Part): Mark[] => {
     x0: Math.max(window.x0, 0),
     y0: Math.max(window.y0, 0),
     // No split runs through a tag that stands out.
-    x1: Math.min(window.x1, piece.waist ?? piece.width),
+    x1: Math.min(window.x1, waistOf(piece)),
     y1: Math.min(window.y1, piece.height),
   };
   const line = (axis: Join['axis'], at: number): Path => {

@@ -5,7 +5,7 @@ import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
 import type { BoardEnd, Corner } from './corner.ts';
 import { fileStem } from './fileStem.ts';
-import type { Titles } from './titles.ts';
+import { REBATE_EDGE, type Titles } from './titles.ts';
 
 const HANDS = ['left', 'right'] as const;
 
@@ -92,7 +92,7 @@ const frontBoard = ({ spec, front }: Drawer, pinBoard: BoardEnd): Pick<Corner, '
     ? { joint: front, pinBoard }
     : {
         joint: { ...front, pinBoard: { thickness: front.depth, lap: 0 } },
-        pinBoard: { ...pinBoard, edge: ["rebate's lower edge", 'rebate', 'edge'] },
+        pinBoard: { ...pinBoard, edge: [...REBATE_EDGE, 'edge'] },
       };
 
 /** Gives each name a stem of its own, numbered where two names come to the same. */

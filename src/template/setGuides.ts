@@ -2,6 +2,7 @@ import type { Cuts } from '../guided/cutCorners.ts';
 import type { Joint } from '../joint/joint.ts';
 import { stems, type TemplateWork } from './corners.ts';
 import { type CornerGuides, guidesToMake, type NamedGuide } from './guidesToMake.ts';
+import { REBATE_EDGE } from './titles.ts';
 
 /** The guides of every corner of a set that is cut with a bush, under the names of its templates. */
 export const setGuides = ({ drawers, joints, units }: TemplateWork, cuts: Cuts): NamedGuide[] => {
@@ -16,7 +17,7 @@ export const setGuides = ({ drawers, joints, units }: TemplateWork, cuts: Cuts):
             item: `${name} front`,
             stem: `${own}-front`,
             end: 'front',
-            ...(lip && { edges: { pin: ["rebate's lower edge", 'rebate'] } }),
+            ...(lip && { edges: { pin: REBATE_EDGE } }),
             guides: guides(front),
           },
           {

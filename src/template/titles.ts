@@ -27,6 +27,9 @@ export interface Titles {
 
 export const REFERENCE_EDGE = ['reference edge', 'ref. edge', 'edge'] as const;
 
+/** What a front with a lip is marked from instead. */
+export const REBATE_EDGE = ["rebate's lower edge", 'rebate'] as const;
+
 const FACES: Readonly<Record<BandName, readonly [string, ...string[]]>> = {
   inside: ['INSIDE FACE', 'INSIDE'],
   outside: ['OUTSIDE FACE', 'OUTSIDE'],

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { refuse } from '../../src/complaint.ts';
-import { adviseBottom } from '../../src/drawer/adviseBottom.ts';
+import { advisePanel } from '../../src/drawer/advisePanel.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { drawer } from './chest.ts';
@@ -10,7 +10,7 @@ const of = (species: string, kind: 'panel' | 'solid' = 'panel'): DrawerSpec => {
   const { stock, bottom } = drawer();
   return drawer({ stock: { ...stock, bottom: { thickness: 5, species } }, bottom: { ...bottom, kind } });
 };
-const said = (spec: DrawerSpec): string[] => complaintsOf(refuse(...adviseBottom(spec)));
+const said = (spec: DrawerSpec): string[] => complaintsOf(refuse(...advisePanel(spec)));
 
 describe('a bottom laid in as a panel', () => {
   it.each(['Ash, white', 'black cherry', 'oak', 'pine', 'Teak'])(

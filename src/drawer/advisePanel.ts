@@ -5,7 +5,7 @@ import { isSolidWood } from '../wood/species.ts';
 import type { DrawerSpec } from './spec.ts';
 
 /** Where a bottom that is laid in as a panel is of a wood that moves; the place starts in the drawer's entry. */
-export const adviseBottom = ({ bottom, stock }: DrawerSpec): Complaint[] => {
+export const advisePanel = ({ bottom, stock }: DrawerSpec): Complaint[] => {
   const { species } = stock.bottom;
   return bottom.kind === 'solid' || species === undefined || !isSolidWood(species)
     ? []
