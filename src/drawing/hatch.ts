@@ -9,56 +9,59 @@ const STEP = SPACING * Math.SQRT2;
  * All hatches of a drawing fall on the same lines, so neighbouring areas run on into each other.
  */
 export const hatch = (polygon: readonly Point[], clear: readonly Box[] = []): Path[] => {
-  // Along one hatch line x - y is constant, so x alone says where on the line a point lies.
-  const levels = polygon.map(([x, y]) => x - y);
-  const first = Math.ceil(Math.min(...levels) / STEP);
-  const last = Math.floor(Math.max(...levels) / STEP);
   const paths: Path[] = [];
-  for (let k = first; k <= last; k++) {
+  for (const [k, crossings] of crossingsOf(polygon)) {
     const level = k * STEP;
-    for (const [from, to] of without(inside(polygon, level), level, clear))
-      if (to - from > 0.05)
-        paths.push({
-          points: [
-            [from, from - level],
-            [to, to - level],
-          ],
-        });
+    // Most areas are crossed twice, which takes no sorting.
+    if (crossings.length > 2) crossings.sort((p, q) => p - q);
+    for (let i = 0; i + 1 < crossings.length; i += 2) {
+      const [a = 0, b = 0] = [crossings[i], crossings[i + 1]];
+      for (const [from, to] of without([Math.min(a, b), Math.max(a, b)], level, clear))
+        if (to - from > 0.05)
+          paths.push({
+            points: [
+              [from, from - level],
+              [to, to - level],
+            ],
+          });
+    }
   }
   return paths;
 };
 
-type Span = readonly [from: number, to: number];
-
-/** Where the line x - y = level lies inside the polygon, as spans of x. */
-const inside = (polygon: readonly Point[], level: number): Span[] => {
-  const crossings: number[] = [];
+/**
+ * Where each hatch line meets the sides of a polygon, by the line's number. Along one line x - y is constant, so x alone
+ * says where on the line a point lies.
+ */
+const crossingsOf = (polygon: readonly Point[]): Map<number, number[]> => {
+  const lines = new Map<number, number[]>();
   let from = polygon.at(-1) ?? [0, 0];
-  let before = from[0] - from[1] - level;
   for (const to of polygon) {
-    const after = to[0] - to[1] - level;
-    if (before < 0 !== after < 0) crossings.push(from[0] + ((to[0] - from[0]) * before) / (before - after));
+    const [before, after] = [from[0] - from[1], to[0] - to[1]];
+    const last = Math.floor(Math.max(before, after) / STEP);
+    for (let k = Math.floor(Math.min(before, after) / STEP) + 1; k <= last; k++) {
+      const x = from[0] + ((to[0] - from[0]) * (before - k * STEP)) / (before - after);
+      const crossings = lines.get(k);
+      if (crossings === undefined) lines.set(k, [x]);
+      else crossings.push(x);
+    }
     from = to;
-    before = after;
   }
-  // Most areas are crossed twice, which takes no sorting.
-  if (crossings.length > 2) crossings.sort((p, q) => p - q);
-  const spans: Span[] = [];
-  for (let i = 0; i + 1 < crossings.length; i += 2) {
-    const [a = 0, b = 0] = crossings.slice(i, i + 2);
-    spans.push(a < b ? [a, b] : [b, a]);
-  }
-  return spans;
+  return lines;
 };
 
-const without = (spans: readonly Span[], level: number, boxes: readonly Box[]): readonly Span[] =>
-  boxes.reduce<readonly Span[]>((left, { x0, x1, y0, y1 }) => {
-    const from = Math.max(x0, y0 + level);
-    const to = Math.min(x1, y1 + level);
-    if (from >= to) return left;
-    return left.flatMap(([a, b]): Span[] =>
-      to <= a || from >= b
-        ? [[a, b]]
-        : [[a, Math.min(b, from)] as const, [Math.max(a, to), b] as const].filter(([p, q]) => q > p),
-    );
-  }, spans);
+type Span = readonly [from: number, to: number];
+
+/** What some boxes leave of a stretch of the line x - y = level. */
+const without = (span: Span, level: number, boxes: readonly Box[]): readonly Span[] =>
+  boxes.reduce<readonly Span[]>(
+    (left, { x0, x1, y0, y1 }) => {
+      const from = Math.max(x0, y0 + level);
+      const to = Math.min(x1, y1 + level);
+      if (from >= to || left.every(([a, b]) => to <= a || from >= b)) return left;
+      return left.flatMap(([a, b]) =>
+        [[a, Math.min(b, from)] as const, [Math.max(a, to), b] as const].filter(([p, q]) => q > p),
+      );
+    },
+    [span],
+  );

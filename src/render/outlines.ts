@@ -7,7 +7,7 @@ import { lettersMap } from './letters.ts';
 import { openFont } from './openFont.ts';
 import { svgNumber } from './svgNumber.ts';
 
-/** A letter at one size and turn: SVG path data that starts from `start`, in mm from where the pen stands. */
+/** A letter at one size and turn: SVG path data, to 0.001, that starts from `start`, in mm from where the pen stands. */
 interface Letter {
   /** In ems. */
   readonly advance: number;
@@ -18,6 +18,21 @@ interface Letter {
 
 const COMMANDS = { moveTo: 'm', lineTo: 'l', quadraticCurveTo: 'q', bezierCurveTo: 'c', closePath: 'z' };
 
+/** Steps as path data; a minus divides numbers as well as a space does. */
+const stepsData = (steps: readonly Point[]): string =>
+  steps
+    .flat()
+    .map(svgNumber)
+    .reduce((data, step) => (data === '' || step.startsWith('-') ? data + step : `${data} ${step}`), '');
+
+/** A relative command; a line along an axis has one of its own, which is shorter. */
+const commandData = (command: keyof typeof COMMANDS, steps: readonly Point[]): string => {
+  const [[x, y] = [0, 0]] = steps;
+  if (command === 'lineTo' && y === 0) return `h${svgNumber(x)}`;
+  if (command === 'lineTo' && x === 0) return `v${svgNumber(y)}`;
+  return COMMANDS[command] + stepsData(steps);
+};
+
 const drawLetter = (font: Font, character: string, map: Affine): Letter => {
   const glyph = font.glyphForCodePoint(character.codePointAt(0) ?? 0);
   const em = (units = 0): number => units / font.unitsPerEm;
@@ -27,16 +42,18 @@ const drawLetter = (font: Font, character: string, map: Affine): Letter => {
   const [start = [0, 0]] = points(commands[0]?.args ?? []);
   // Steps are taken between rounded points, so that their errors do not add up.
   const rounded = ([x, y]: Point): Point => [
-    Math.round((x - start[0]) * 1e4) / 1e4,
-    Math.round((y - start[1]) * 1e4) / 1e4,
+    Math.round((x - start[0]) * 1e3) / 1e3,
+    Math.round((y - start[1]) * 1e3) / 1e3,
   ];
   let data = '';
   let contour: Point = [0, 0];
   let from: Point = [0, 0];
   for (const { command, args } of commands) {
     const to = points(args).map(rounded);
-    data += COMMANDS[command];
-    data += to.map(([x, y]) => `${svgNumber(x - from[0])} ${svgNumber(y - from[1])}`).join(' ');
+    data += commandData(
+      command,
+      to.map(([x, y]): Point => [x - from[0], y - from[1]]),
+    );
     from = command === 'closePath' ? contour : (to.at(-1) ?? from);
     if (command === 'moveTo') contour = from;
   }

@@ -157,14 +157,10 @@ const draw = ({ joint, board, titles, groove }: WrapSpec, shape: Shape, splits: 
 };
 
 const wasteMarks = (laid: readonly Laid[], clear: readonly Box[]): StrokeMark[] => {
-  const paths = laid.flatMap(({ band, at }) =>
-    band.waste.flatMap((area) =>
-      hatch(
-        area.map(([d, u]): Point => [at(d), u]),
-        clear,
-      ),
-    ),
+  const areas = laid.flatMap(({ band, at }) =>
+    band.waste.map((area) => area.map(([d, u]): Point => [at(d), u])),
   );
+  const paths = areas.flatMap((area) => hatch(area, clear));
   return [{ kind: 'stroke', role: 'waste', pen: 'hatch', paths }];
 };
 
