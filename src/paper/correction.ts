@@ -1,5 +1,5 @@
 import { type Affine, compose, translation } from '../drawing/affine.ts';
-import type { Page } from '../drawing/page.ts';
+import { movePlaced, type Page } from '../drawing/page.ts';
 
 /** How a printer errs, as far as four lengths on a sheet can tell: it makes of 1 mm `x` across and `y` up the sheet. */
 export interface PrinterError {
@@ -32,6 +32,6 @@ export const correctPage = (page: Page, error: PrinterError): Page => {
   const correction = compose(compose(toMiddle, undo(error)), back);
   return {
     ...page,
-    placed: page.placed.map(({ drawing, at }) => ({ drawing, at: compose(at, correction) })),
+    placed: page.placed.map((each) => movePlaced(each, correction)),
   };
 };

@@ -1,7 +1,7 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import { type Affine, compose, translation } from '../drawing/affine.ts';
 import type { Box, Drawing } from '../drawing/drawing.ts';
-import type { Page } from '../drawing/page.ts';
+import { movePlaced, type Page, type Placed } from '../drawing/page.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
 import { type Correction, correctPage } from './correction.ts';
@@ -16,11 +16,11 @@ import { drawPart, joinCount, type Part, partsOf } from './tile.ts';
 /** The numbers of the pages that each piece is on, by its name; the first page is 1. */
 export type PagesOfPieces = ReadonlyMap<string, readonly number[]>;
 
-/** Some pages that belong together, each drawn from 0, 0 within the area they were set out for. */
+/** Some pages that belong together, what is on each laid from 0, 0 within the area they were set out for. */
 export interface PageRun {
   readonly count: number;
   /** Draws them anew, so that they need not be held: what belongs to one run is in memory at once. */
-  draw(pagesOf: PagesOfPieces): readonly Drawing[];
+  draw(pagesOf: PagesOfPieces): readonly (readonly Placed[])[];
 }
 
 /** Pages that go before the pieces, drawn once the pieces' pages are known. */
@@ -174,7 +174,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
   });
   const count = leadingCount + byPage.length;
 
-  const framed = (number: number, height: number, drawings: Page['placed']): Page => {
+  const framed = (number: number, height: number, content: readonly Placed[]): Page => {
     const size = {
       width: paper.width,
       height: paper.roll
@@ -195,7 +195,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
     const page: Page = {
       ...size,
       placed: [
-        ...drawings.map(({ drawing, at }) => ({ drawing, at: compose(at, toArea) })),
+        ...content.map((each) => movePlaced(each, toArea)),
         ...(foot === undefined ? [] : [{ drawing: foot, at: translation(usable.x0, usable.y0) }]),
         { drawing: frame, at: translation(0, 0) },
       ],
@@ -215,9 +215,9 @@ export const layPages = (layout: Layout): Result<Sheets> => {
         return last.whole;
       };
       for (const run of leaders)
-        for (const drawing of run.draw(pagesOf)) {
+        for (const placed of run.draw(pagesOf)) {
           number += 1;
-          yield framed(number, front.height, [{ drawing, at: translation(0, 0) }]);
+          yield framed(number, front.height, placed);
         }
       for (const content of byPage) {
         number += 1;
@@ -228,7 +228,9 @@ export const layPages = (layout: Layout): Result<Sheets> => {
           number,
           area.height - bottom,
           content.map(({ part, place }) => ({
-            drawing: drawPart(part, wholeOf(part), unit),
+            get drawing() {
+              return drawPart(part, wholeOf(part), unit);
+            },
             at: placing(part, { ...place, y: place.y - bottom }),
           })),
         );

@@ -1,4 +1,6 @@
-import type { Drawing, Mark, TextMark } from '../drawing/drawing.ts';
+import { IDENTITY } from '../drawing/affine.ts';
+import type { Mark, TextMark } from '../drawing/drawing.ts';
+import type { Placed } from '../drawing/page.ts';
 import { PENS } from '../drawing/pens.ts';
 import { reduce } from '../drawing/reduce.ts';
 import { words } from '../drawing/words.ts';
@@ -23,21 +25,28 @@ export const contents = (title: string, pieces: readonly TemplatePiece[], area: 
   // Pieces may be split where they are folded.
   const how = pieces.some(({ splittable }) => splittable.x.length > 0) ? FOLDED : ['Cut out on the outline.'];
   const count = Math.ceil(pieces.length / held);
-  const page = (sheet: number, pagesOf: PagesOfPieces): Drawing => ({
-    box: { x0: 0, y0: 0, x1: width, y1: height },
-    marks: [
-      words(fitText([title], width, TITLE, 'bold'), [0, height - TITLE], TITLE, { weight: 'bold' }),
-      words(fitText(how, width, SMALL, 'regular'), [0, height - 11.5], SMALL),
-      ...pieces.slice(sheet * held, (sheet + 1) * held).flatMap((piece, i) =>
-        cellMarks(piece, pagesOf.get(piece.name) ?? [], {
+  const page = (sheet: number, pagesOf: PagesOfPieces): Placed[] => {
+    const cells = pieces
+      .slice(sheet * held, (sheet + 1) * held)
+      .map((piece, i): readonly [TemplatePiece, Cell] => [
+        piece,
+        {
           scale: scale(piece),
           left: ((i % columns) * width) / columns,
           top: height - HEAD - Math.floor(i / columns) * CELL.height,
           width: width / columns,
-        }),
-      ),
-    ],
-  });
+        },
+      ]);
+    const marks = [
+      words(fitText([title], width, TITLE, 'bold'), [0, height - TITLE], TITLE, { weight: 'bold' }),
+      words(fitText(how, width, SMALL, 'regular'), [0, height - 11.5], SMALL),
+      ...cells.flatMap(([piece, cell]) => about(piece, pagesOf.get(piece.name) ?? [], cell)),
+    ];
+    return [
+      { drawing: { box: { x0: 0, y0: 0, x1: width, y1: height }, marks }, at: IDENTITY },
+      ...cells.map(([piece, cell]) => picture(piece, cell)),
+    ];
+  };
   // Each by itself, so that only one is in memory at once.
   return Array.from({ length: count }, (_, sheet) => ({
     count: 1,
@@ -71,24 +80,28 @@ interface Cell {
   readonly width: number;
 }
 
-const cellMarks = (
-  piece: TemplatePiece,
-  pages: readonly number[],
-  { scale, left, top, width }: Cell,
-): Mark[] => {
+/** A piece as a small picture. */
+const picture = (piece: TemplatePiece, { scale, left, top }: Cell): Placed => ({
+  get drawing() {
+    const corner = left + PENS.thin.width / 2;
+    return {
+      box: { x0: left, y0: top - CELL.height, x1: left + PICTURE.width + PENS.thin.width, y1: top },
+      marks: reduce(piece.lines(), [scale, 0, 0, scale, corner, top - 2 - scale * piece.height], 'thin'),
+    };
+  },
+  at: IDENTITY,
+});
+
+/** What a piece is, how often it is made, and its pages. */
+const about = (piece: TemplatePiece, pages: readonly number[], { left, top, width }: Cell): Mark[] => {
   const room = width - PICTURE.width - 5;
   const line = (i: number, wordings: readonly string[], weight: TextMark['weight'] = 'regular'): Mark =>
     words(fitText(wordings, room, SMALL, weight), [left + PICTURE.width + 2, top - 5 - i * LINE], SMALL, {
       weight,
     });
-  const [item, ...about] = piece.caption;
-  const lines = [...about, `make ${piece.count}`].map((text) => [text]);
+  const [item, ...rest] = piece.caption;
+  const lines = [...rest, `make ${piece.count}`].map((text) => [text]);
   return [
-    ...reduce(
-      piece.lines(),
-      [scale, 0, 0, scale, left + PENS.thin.width / 2, top - 2 - scale * piece.height],
-      'thin',
-    ),
     line(0, [item], 'bold'),
     ...[...lines, pageWords(pages)].map((wordings, i) => line(i + 1, wordings)),
   ];

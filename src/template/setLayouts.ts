@@ -1,7 +1,9 @@
 import type { Drawer, Family } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
 import { parts } from '../drawer/parts.ts';
+import { IDENTITY } from '../drawing/affine.ts';
 import type { Drawing } from '../drawing/drawing.ts';
+import type { Placed } from '../drawing/page.ts';
 import type { Cuts } from '../guided/cutCorners.ts';
 import type { Correction } from '../paper/correction.ts';
 import type { Piece } from '../paper/piece.ts';
@@ -77,11 +79,9 @@ export const setLayouts = (
       layout: layoutOf(units, wish, (area) =>
         drawers.map((drawer) => {
           const cut = drawerCut(drawer, cuts);
-          return benchSheet(drawer, parts({ drawers: [drawer], advice: [] }, units), {
-            units,
-            area,
-            ...(cut && { cut }),
-          });
+          const wish = { units, area, ...(cut && { cut }) };
+          const { count, draw } = benchSheet(drawer, parts({ drawers: [drawer], advice: [] }, units), wish);
+          return { count, draw: () => draw().map(alone) };
         }),
       ),
     },
@@ -125,10 +125,13 @@ const layoutOf = (
   ...(correction && { correction }),
 });
 
+/** A drawing that is all of a page. */
+const alone = (drawing: Drawing): Placed[] => [{ drawing, at: IDENTITY }];
+
 /** Sheets that lead to no pieces. */
 const asLeading =
   (draw: (area: Size) => readonly Drawing[]): LeadingPages =>
   (area) => {
     const pages = draw(area);
-    return [{ count: pages.length, draw: () => pages }];
+    return [{ count: pages.length, draw: () => pages.map(alone) }];
   };

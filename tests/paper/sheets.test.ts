@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { apply } from '../../src/drawing/affine.ts';
+import { apply, IDENTITY } from '../../src/drawing/affine.ts';
 import type { Drawing } from '../../src/drawing/drawing.ts';
 import type { Page } from '../../src/drawing/page.ts';
 import type { Piece } from '../../src/paper/piece.ts';
@@ -128,7 +128,7 @@ describe('pages', () => {
           count,
           draw: (pagesOf) => {
             found.push(pagesOf.get('cloth-left'));
-            return Array.from({ length: count }, () => blank(width, height));
+            return Array.from({ length: count }, () => [{ drawing: blank(width, height), at: IDENTITY }]);
           },
         })),
     });

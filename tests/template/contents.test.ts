@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { IDENTITY } from '../../src/drawing/affine.ts';
 import type { Drawing } from '../../src/drawing/drawing.ts';
 import { PENS } from '../../src/drawing/pens.ts';
+import type { Size } from '../../src/paper/printable.ts';
+import type { PagesOfPieces } from '../../src/paper/sheets.ts';
 import { contents } from '../../src/template/contents.ts';
 import { BOTH_BOARDS, cornerPieces } from '../../src/template/corner.ts';
 import { cornersOf } from '../../src/template/corners.ts';
@@ -19,6 +21,19 @@ const piecesOf = (...drawers: Parameters<typeof cornersOf>[0]['drawers']): Templ
 const madeOf = (...specs: Parameters<typeof made>[0][]) =>
   piecesOf(...specs.flatMap((spec) => made(spec)?.drawer ?? []));
 
+/** The pages, each as one drawing. */
+const drawn = (
+  pieces: readonly TemplatePiece[],
+  area: Size,
+  pagesOf: PagesOfPieces = onPages(pieces),
+): Drawing[] =>
+  contents('Haberdashery chest', pieces, area)
+    .flatMap((run) => run.draw(pagesOf))
+    .map((placed) => ({
+      box: { x0: 0, y0: 0, x1: area.width, y1: area.height },
+      marks: placed.flatMap(({ drawing }) => drawing.marks),
+    }));
+
 /** Every piece on a page of its own, from page 3 on. */
 const onPages = (pieces: readonly TemplatePiece[]) => new Map(pieces.map(({ name }, i) => [name, [3 + i]]));
 
@@ -30,9 +45,7 @@ const pictureOf = (page: Drawing) => {
 describe('the contents', () => {
   it('say of every piece what it is, how many to make and on which page it is', () => {
     const pieces = madeOf(drawer({ count: 2 }));
-    const [page, ...more] = contents('Haberdashery chest', pieces, AREAS.A4).flatMap((run) =>
-      run.draw(onPages(pieces)),
-    );
+    const [page, ...more] = drawn(pieces, AREAS.A4);
     expect(more).toEqual([]);
     const text = page === undefined ? '' : wordsOf(page);
     expect(text).toContain('Haberdashery chest');
@@ -48,7 +61,7 @@ describe('the contents', () => {
       joints: [],
       units: 'mm',
     }).flatMap((corner) => cornerPieces(corner, { ...BOTH_BOARDS, flat: true, rods: true }));
-    const [page] = contents('Chest', pieces, AREAS.A4).flatMap((run) => run.draw(onPages(pieces)));
+    const [page] = drawn(pieces, AREAS.A4);
     const text = page === undefined ? '' : wordsOf(page);
     expect(text).toContain('Cut out on the outline. Buttons left side · A');
     for (const face of ['inside face', 'end grain', 'outside face'])
@@ -64,14 +77,14 @@ describe('the contents', () => {
       [left ?? '', [4, 5]],
       [front ?? '', Array.from({ length: 30 }, (_, i) => i + 6)],
     ]);
-    const [page] = contents('Chest', pieces, AREAS.A4).flatMap((run) => run.draw(pagesOf));
+    const [page] = drawn(pieces, AREAS.A4, pagesOf);
     expect(page && wordsOf(page)).toContain('pages 4, 5');
     expect(page && wordsOf(page)).toContain('pages 6 to 35');
   });
 
   it('picture boards of one width to one scale', () => {
     const pieces = madeOf(drawer()).slice(0, 2);
-    const [page] = contents('Chest', pieces, AREAS.A4).flatMap((run) => run.draw(onPages(pieces)));
+    const [page] = drawn(pieces, AREAS.A4);
     const heights = page === undefined ? [] : pictureOf(page).map(({ y0, y1 }) => y1 - y0);
     expect(new Set(heights.map((height) => height.toFixed(6))).size).toBe(2); // the outline, and the edge's line
     expect(Math.max(...heights)).toBeGreaterThan(20);
@@ -79,7 +92,7 @@ describe('the contents', () => {
 
   /** How high each piece is in its picture, over its own height: the outline's first path goes round all of it. */
   const scalesOf = (pieces: readonly TemplatePiece[]): string[] => {
-    const [page] = contents('Chest', pieces, AREAS.A4).flatMap((run) => run.draw(onPages(pieces)));
+    const [page] = drawn(pieces, AREAS.A4);
     const cuts = (page?.marks ?? []).filter((mark) => mark.kind === 'stroke' && mark.role === 'outline');
     const heights = cuts
       .map((mark) => inkBox([mark], IDENTITY))
@@ -111,7 +124,7 @@ describe('the contents', () => {
     const pieces = madeOf(
       ...[76, 110, 146, 190].map((height, i) => inOpening(280, height, 420, { name: `Drawer ${i + 1}` })),
     );
-    const pages = contents('Chest', pieces, AREAS.A5).flatMap((run) => run.draw(onPages(pieces)));
+    const pages = drawn(pieces, AREAS.A5);
     expect(pages).toHaveLength(4); // two columns of four
     const numbers = pages.flatMap(textsOf).flatMap(({ text }) => /^page (\d+)$/u.exec(text)?.[1] ?? []);
     expect(numbers.map(Number)).toEqual(pieces.map((_, i) => 3 + i));
@@ -124,9 +137,7 @@ describe('the contents', () => {
         fc.constantFrom(...Object.values(AREAS), { width: 73, height: 68 }),
         (all, area) => {
           const pieces = piecesOf(...all.map((each) => each.drawer));
-          const pages = contents('Haberdashery chest', pieces, area).flatMap((run) =>
-            run.draw(onPages(pieces)),
-          );
+          const pages = drawn(pieces, area);
           expect(pages.flatMap(sheetFaults)).toEqual([]);
         },
       ),
