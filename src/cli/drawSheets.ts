@@ -94,7 +94,7 @@ const say = (line: string): void => {
 const PURPOSE: Readonly<Record<SetLayout['name'], string>> = {
   templates: 'templates, to cut out and glue on',
   guides: 'guides to make of sheet material, for the bush to run in',
-  bench: 'bench sheets, one a drawer',
+  bench: 'bench sheets, drawer by drawer',
   comparison: 'the set as it will be seen',
 };
 

@@ -37,7 +37,7 @@ export const CAUTIONS: readonly Phrase[] = [
   ...BEFORE_ROUTING,
   say`A dovetail cutter cuts its full depth in one pass: it cannot be lowered into the cut, nor lifted out of it. Switch off and let it stop before the router leaves the guide.`,
   say`Take most of the waste out first with a straight cutter no wider than the narrow end of the space.`,
-  say`Score the grain first: a light pass along the whole edge, from right to left, no more than 1 mm deep, keeps the long grain from tearing where the cutter leaves.`,
+  say`Score the grain first: a light pass along the whole edge, from right to left, no more than ${mm(1)} deep, keeps the long grain from tearing where the cutter leaves.`,
   say`Then feed against the cutter's turn, from left to right as you stand before the work, and back the far face with a strip of scrap.`,
   say`Cut one trial joint in scrap of the same thickness before the work, and set the cutter by what it shows.`,
 ];

@@ -33,7 +33,11 @@ const explainOne = (issue: Issue, outer: Place): Complaint[] => {
     case 'invalid_union': {
       // The way of writing that was meant is the one that fails on something inside it.
       const meant = issue.errors.find((errors) => !errors.some(isAnotherType));
-      if (meant !== undefined) return meant.flatMap((inner) => explainOne(inner, at));
+      if (meant === undefined) break;
+      const told = meant.flatMap((inner) => explainOne(inner, at));
+      // A word that may stand instead is not seen by what reads the rest.
+      const word = typeof issue.input === 'string' ? closest(issue.input, wordsOf(issue.errors)) : undefined;
+      return word === undefined ? told : told.map((complaint) => ({ ...complaint, hint: say`${word}` }));
     }
   }
   return [{ at, says: say`this is ${shown(issue.input)}; it must be ${issue.message}` }];
@@ -49,6 +53,9 @@ const allKeys = (): JsonSchema => {
 
 const isAnotherType = ({ code, path }: Issue): boolean =>
   path.length === 0 && (code === 'invalid_type' || code === 'invalid_union' || code === 'invalid_value');
+
+const wordsOf = (errors: readonly (readonly Issue[])[]): string[] =>
+  errors.flat().flatMap((issue) => (issue.code === 'invalid_value' ? issue.values.map(String) : []));
 
 const shown = (value: unknown): string => {
   if (typeof value === 'string') return quote(value);

@@ -163,6 +163,15 @@ describe('a gap above that is found', () => {
     expect(told(STOCK, DRAWERS.replace(/\}$/u, ', fit: {top: auto}}'))).toEqual([`3:68 drawers[0].${line}`]);
   });
 
+  it('is offered where its word is misspelt, and lengths where no such word is near', () => {
+    expect(told(STOCK, CLIMATE, 'fit: {top: atuo}', DRAWERS)).toEqual([
+      '3:7 fit.top: "atuo" is not a length; try auto',
+    ]);
+    expect(told(STOCK, CLIMATE, 'fit: {top: little}', DRAWERS)).toEqual([
+      '3:7 fit.top: "little" is not a length; try 18, 18mm, 0.75in, 3/4in or 5-11/16in',
+    ]);
+  });
+
   it('needs the woods of front and sides', () => {
     expect(told('stock: {front: {thickness: 20}, side: {thickness: 11}}', CLIMATE, AUTO, DRAWERS)).toEqual([
       expect.stringContaining('stock.front.species: a climate is given, but not the wood of the front,'),
