@@ -79,13 +79,14 @@ const passTable = (
   unit: Unit,
 ): string[] => {
   const most = A_ROW[unit];
-  const columns = Math.min(most, Math.max(...rows.map(([, centres]) => centres.length)));
-  const split = rows.flatMap(([name, centres]) =>
-    Array.from({ length: Math.ceil(centres.length / most) }, (_, row) => {
-      const shown = centres.slice(row * most, (row + 1) * most).map((centre) => formatNumber(centre, unit));
+  const columns = Math.min(most, Math.max(1, ...rows.map(([, centres]) => centres.length)));
+  const split = rows.flatMap(([name, centres]) => {
+    const cells = centres.length === 0 ? ['by hand'] : centres.map((centre) => formatNumber(centre, unit));
+    return Array.from({ length: Math.ceil(cells.length / most) }, (_, row) => {
+      const shown = cells.slice(row * most, (row + 1) * most);
       return [row === 0 ? name : '', ...shown, ...new Array<string>(columns - shown.length).fill('')];
-    }),
-  );
+    });
+  });
   const heading = ['', ...Array.from({ length: columns }, (_, i) => `pass ${i + 1}`)];
   return table(
     heading,

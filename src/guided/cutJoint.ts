@@ -1,36 +1,38 @@
 import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
 import { BUSH_ROOM, type Cutting } from './cutting.ts';
+import { ENDS_FLUSH, type GoesOn } from './goesOn.ts';
 import { type GuideBoard, guideBoard } from './guideBoard.ts';
-import { type Guided, guidedCut } from './guided.ts';
+import { type Guided, guidedCut, tailsByHand } from './guided.ts';
 import { checkStraight, defaultStraight } from './straightPasses.ts';
 
 /** How one corner is cut, and the guides to make for it. */
 export interface JointCut {
   readonly guided: Guided;
-  /** One for each board; none where no bush is given. */
+  /** One for each board; none where no bush is given, nor for a board that is cut by hand throughout. */
   readonly guides: readonly GuideBoard[];
 }
 
 /**
  * The passes and the guides for a joint that was laid out for a cutter.
  * @param cutting one that `checkCutting` accepts
+ * @param goesOn where the tail board is wider than the pin board
  * @returns the cut, or which of the tools will not do for this joint; places start with `cutter`
  */
-export const cutJoint = (joint: Joint, cutting: Cutting): Result<JointCut> => {
+export const cutJoint = (joint: Joint, cutting: Cutting, goesOn: GoesOn = ENDS_FLUSH): Result<JointCut> => {
   const { cutter, bush } = cutting;
   const through = joint.kind === 'through';
   const pinBush = through ? (cutting.pinBush ?? bush) : bush;
   const straight = cutting.straight ?? straightFor(joint, cutting);
   const wrong: Complaint[] = through ? checkStraight(joint, straight) : [];
   if (wrong.length > 0) return refuse(...under(['cutter'], wrong));
-  const guided = guidedCut(joint, cutter, straight);
+  const guided = guidedCut(joint, cutter, straight, goesOn);
   const guides: GuideBoard[] = [];
   for (const [board, size] of [
     ['tail', bush],
     ['pin', pinBush],
   ] as const) {
-    if (size === undefined) continue;
+    if (size === undefined || (board === 'tail' && tailsByHand(guided))) continue;
     const guide = guideBoard(joint, cutter, guided, board, size);
     if (guide.ok) guides.push(guide.value);
     else wrong.push(...guide.complaints.map((each) => ownBush(each, board, joint, cutting)));

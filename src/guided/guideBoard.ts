@@ -35,6 +35,8 @@ export interface GuideBoard {
     readonly diameter: number;
     readonly depth: number;
   };
+  /** Half spaces of the tail board that it has no slot for: they are cut by hand. */
+  readonly byHand: readonly ('lower' | 'upper')[];
   /** Solid from front to back over these, measured from the reference edge: the guide's ends and its fingers. */
   readonly fingers: readonly Interval[];
 }
@@ -99,11 +101,18 @@ export const guideBoard = (
     width: joint.width,
     bush,
     cutter: plan.cutter,
+    byHand: board === 'tail' ? byHand(guided) : [],
     fingers: [from, ...walls.flat(), to].flatMap((start, i, edges): Interval[] =>
       i % 2 === 0 ? [[start, edges[i + 1] ?? start]] : [],
     ),
   });
 };
+
+/** Which half spaces of the tail board are cut by hand. */
+export const byHand = ({ passes }: Guided): ('lower' | 'upper')[] => [
+  ...(passes[0]?.length === 0 ? (['lower'] as const) : []),
+  ...(passes.at(-1)?.length === 0 ? (['upper'] as const) : []),
+];
 
 /** What a guide is made for, before the bush. */
 interface GuidePlan {
@@ -118,7 +127,7 @@ interface GuidePlan {
 /** The fence stands behind the work, which is cut from face to face. */
 const tailPlan = ({ tailBoard, depth }: Joint, { diameter }: Cutter, { passes }: Guided): GuidePlan => ({
   lies: 'upright',
-  slots: passes.map((centres) => straightSlot(centres, -RUN_ON)),
+  slots: passes.filter((centres) => centres.length > 0).map((centres) => straightSlot(centres, -RUN_ON)),
   mouth: tailBoard.thickness + diameter / 2 + LEAD,
   fence: [-FENCE, 0],
   work: [0, tailBoard.thickness],

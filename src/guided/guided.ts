@@ -1,6 +1,7 @@
 import type { Joint } from '../joint/joint.ts';
 import { gauges } from '../joint/settings.ts';
 import { type Cutter, leastPin } from './cutter.ts';
+import { ENDS_FLUSH, type GoesOn } from './goesOn.ts';
 import { socketPasses, tailPasses } from './passes.ts';
 import { type RoundSocket, roundSocket } from './roundSocket.ts';
 import { type StraightPass, straightPasses } from './straightPasses.ts';
@@ -24,7 +25,10 @@ export type PinCut =
 
 /** How to cut one corner with a router. Lengths in mm. */
 export interface Guided {
-  /** The dovetail cutter's centres for each space of the tail board, from the reference edge, the half spaces included. */
+  /**
+   * The dovetail cutter's centres for each space of the tail board, from the reference edge, the half spaces included;
+   * none for a half space that is cut by hand.
+   */
   readonly passes: readonly (readonly number[])[];
   /** How deep the dovetail cutter is set. */
   readonly depth: number;
@@ -35,15 +39,26 @@ export interface Guided {
   readonly pinCut: PinCut;
 }
 
+/** Whether no space of the tail board is left to the cutter. */
+export const tailsByHand = ({ passes }: Guided): boolean => passes.every(({ length }) => length === 0);
+
 /**
  * The passes for a joint that was laid out for a cutter.
  * @param straight diameter of the straight cutter for through pins, which `checkStraight` accepts
+ * @param goesOn where the tail board is wider than the pin board
  */
-export const guidedCut = (joint: Joint, cutter: Cutter, straight: number): Guided => {
+export const guidedCut = (
+  joint: Joint,
+  cutter: Cutter,
+  straight: number,
+  goesOn: GoesOn = ENDS_FLUSH,
+): Guided => {
   const socket = roundSocket(joint, cutter);
   const lapped = joint.kind === 'lapped';
   return {
-    passes: tailPasses(joint, cutter),
+    passes: tailPasses(joint, cutter).map((centres, i, { length }) =>
+      (i === 0 && goesOn.lower) || (i === length - 1 && goesOn.upper) ? [] : centres,
+    ),
     depth: joint.depth,
     socketRadius: lapped ? socket.radius : 0,
     leastPin: leastPin(cutter, joint.depth),

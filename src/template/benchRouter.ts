@@ -1,6 +1,7 @@
 import type { DrawerCut } from '../drawer/drawerCut.ts';
 import type { JointCut } from '../guided/cutJoint.ts';
-import type { GuideBoard } from '../guided/guideBoard.ts';
+import { byHand, type GuideBoard } from '../guided/guideBoard.ts';
+import { tailsByHand } from '../guided/guided.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
 
@@ -18,10 +19,11 @@ export const routerSettings = ({ cutter, front, back }: DrawerCut, unit: Unit): 
     front: value(front),
     back: value(back),
   });
-  const dovetail = `${formatNumber(cutter.diameter, unit)} × ${cutter.angle}°`;
+  const dovetail = ({ guided }: JointCut): string | undefined =>
+    tailsByHand(guided) ? undefined : `${formatNumber(cutter.diameter, unit)} × ${cutter.angle}°`;
   return [
-    { label: 'dovetail cutter', front: dovetail, back: dovetail },
-    both('tails: cutter set deep', ({ guided }) => guided.depth),
+    { label: 'dovetail cutter', front: dovetail(front), back: dovetail(back) },
+    both('tails: cutter set deep', ({ guided }) => (tailsByHand(guided) ? undefined : guided.depth)),
     both('tails: guide bush', bushFor('tail')),
     both('pins: straight cutter', ({ guided: { pinCut } }) =>
       pinCut.kind === 'straight' ? pinCut.diameter : undefined,
@@ -42,7 +44,7 @@ export const routerSettings = ({ cutter, front, back }: DrawerCut, unit: Unit): 
     both('– in at the tip', ({ guided: { pinCut } }) =>
       pinCut.kind === 'round' ? pinCut.socket.ease.atTip : undefined,
     ),
-    both('least pin, narrow', ({ guided }) => guided.leastPin),
+    both('least pin, narrow', ({ guided }) => (tailsByHand(guided) ? undefined : guided.leastPin)),
   ].filter(({ front: atFront, back: atBack }) => atFront !== undefined || atBack !== undefined);
 };
 
@@ -56,11 +58,12 @@ export const routerSteps = ({ front, back }: DrawerCut): string[] => {
   const guided = front.guides.length > 0;
   const by = (board: string) => (guided ? `by the ${board}s’ guide` : 'at the centres that are laid out');
   const round = front.guided.pinCut.kind === 'round';
-  const again = front.guided.depth === back.guided.depth ? '' : ' Set the depth anew for the back corners.';
+  const same = front.guided.depth === back.guided.depth || tailsByHand(back.guided);
+  const again = same ? '' : ' Set the depth anew for the back corners.';
   return [
     `Router unplugged: fit the dovetail cutter${guided ? ' and its bush' : ''}; set its depth.`,
     'Cut a trial joint in scrap as thick; correct by it.',
-    'Outer spaces of the sides’ back ends: saw and chop by hand; the cutter would run on into the sides.',
+    `${byHand(back.guided).length > 1 ? 'Outer spaces' : 'Lowest space'} of the sides’ back ends: saw and chop by hand; the cutter would run on into the sides.`,
     `Tails, ${by('tail')}: score lightly first, right to left; then full depth, left to right.${again}`,
     ...(round ? [`Front’s sockets, ${by('pin')}, same cutter: score first, then on to the stop.`] : []),
     `${round ? 'Back’s pins' : 'Pins'}, ${by('pin')}: the straight cutter${guided ? ' and its bush' : ''}, its own depth; a trial in scrap first.`,

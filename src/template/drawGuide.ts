@@ -22,6 +22,8 @@ export interface GuideTitles {
   readonly ends: readonly CornerEnd[];
   /** What of the work is laid on the line across the fence, with a shorter word for it. */
   readonly edge: Titles['edge'];
+  /** How deep the rebate is whose shoulder is the end of a pin board that lies flat: the fence stands in it, on the lip. */
+  readonly rebate?: number;
 }
 
 /** How far centre lines stand out beyond the outline, in mm. */
@@ -172,6 +174,7 @@ const letteringOf = (guide: GuideBoard, titles: GuideTitles): Lettering => {
         `cutter ${length(cutter.diameter)}`,
       ),
       words('regular', `set ${length(cutter.depth)} deep`, `deep ${length(cutter.depth)}`),
+      ...guide.byHand.map((which) => words('regular', `${which} half space by hand`, `${which} by hand`)),
       scaleBar(units),
     ],
     place: placeFacts(guide, titles),
@@ -184,7 +187,10 @@ const letteringOf = (guide: GuideBoard, titles: GuideTitles): Lettering => {
  * corners A and C a tail board's outside face lies to the left, where the fence is, and a pin board's inside face does.
  * A lapped pin board that lies with its inside face up has the end on the right, where the fence is, that is A from outside.
  */
-const placeFacts = ({ board, lies }: GuideBoard, { ends, edge }: GuideTitles): readonly Fact[] => {
+const placeFacts = (
+  { board, lies }: GuideBoard,
+  { ends, edge, rebate, units }: GuideTitles,
+): readonly Fact[] => {
   const [drawn, other] = (['left', 'right'] as const).map((seen) =>
     ends.map((end) => cornerLetter(end, handSeen(end, seen))).join(', '),
   );
@@ -203,7 +209,20 @@ const placeFacts = ({ board, lies }: GuideBoard, { ends, edge }: GuideTitles): r
     ];
   return [
     ...(lies === 'flat'
-      ? [words('bold', 'INSIDE FACE up, END against the fence', 'INSIDE FACE up, END to fence')]
+      ? rebate === undefined
+        ? [words('bold', 'INSIDE FACE up, END against the fence', 'INSIDE FACE up, END to fence')]
+        : [
+            words(
+              'bold',
+              'INSIDE FACE up, REBATE’S SHOULDER against the fence',
+              'INSIDE FACE up, SHOULDER to fence',
+            ),
+            words(
+              'regular',
+              `fence less than ${formatLength(rebate, units)} thick, clear of the lip`,
+              `fence under ${formatLength(rebate, units)} thick`,
+            ),
+          ]
       : [words('bold', 'INSIDE FACE against the fence', 'INSIDE FACE to fence'), words('regular', 'END up')]),
     onLine,
     words(

@@ -10,7 +10,7 @@ export const setGuides = ({ drawers, joints, units }: TemplateWork, cuts: Cuts):
   const guides = (joint: Joint) => cuts.get(joint)?.guides ?? [];
   return guidesToMake(
     [
-      ...drawers.flatMap(({ spec: { name, lip }, front, back }): CornerGuides[] => {
+      ...drawers.flatMap(({ spec: { name, lip }, sizes: { rebate }, front, back }): CornerGuides[] => {
         const own = stem(name);
         return [
           {
@@ -18,6 +18,7 @@ export const setGuides = ({ drawers, joints, units }: TemplateWork, cuts: Cuts):
             stem: `${own}-front`,
             end: 'front',
             ...(lip && { edges: { pin: REBATE_EDGE } }),
+            ...(rebate.sides > 0 ? { rebate: front.depth } : {}),
             guides: guides(front),
           },
           {

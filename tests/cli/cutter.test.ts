@@ -168,14 +168,17 @@ describe('guides', () => {
     const files = readdirSync(where);
     expect(files).toContain('haberdashery-chest-guided-guides.pdf');
     // Buttons and Thread are alike, and so are the corners of Ribbon and Patches: four drawers, two corners, two boards.
-    const guides = ['buttons', 'cloth', 'notions', 'ribbon'].flatMap((drawer) =>
-      ['back', 'front'].flatMap((corner) =>
-        ['pins', 'tails'].map((board) => `${drawer}-${corner}-guide-${board}`),
-      ),
-    );
+    const guides = ['buttons', 'cloth', 'notions', 'ribbon']
+      .flatMap((drawer) =>
+        ['back', 'front'].flatMap((corner) =>
+          ['pins', 'tails'].map((board) => `${drawer}-${corner}-guide-${board}`),
+        ),
+      )
+      // The one tail at the back of Buttons has only half spaces beside it, which are cut by hand.
+      .filter((name) => name !== 'buttons-back-guide-tails');
     expect(files.filter((file) => file.endsWith('.dxf'))).toEqual(guides.map((name) => `${name}.dxf`));
     for (const name of guides) expect(files).toContain(`${name}.svg`);
-    expect(out).toContain('16 guides as DXF, in mm, one a file');
+    expect(out).toContain('15 guides as DXF, in mm, one a file');
     // The outline is closed, as a cutting machine needs it.
     const svg = readFileSync(join(where, 'cloth-front-guide-tails.svg'), 'utf8');
     const outline = /<g class="outline">(.*?)<\/g>/su.exec(svg)?.[1] ?? '';

@@ -19,7 +19,14 @@ describe("the outer spaces of the sides' back ends", () => {
     const { advice } = value(layOutSet([guided('Buttons'), guided('Thread')]));
     // A half pin of 6 mm is 7.546 mm wide at its base; the cutter takes 12.7 mm.
     expect(complaintsOf(refuse(...advice)).filter((said) => said.includes('outer spaces'))).toEqual([
-      "cutter.diameter: in the outer spaces of the sides' back ends the cutter would run 5.15 mm past the back's edges, into sides that go on there; try sawing and chopping those two spaces by hand, and routing those between",
+      "cutter.diameter: the outer spaces of the sides' back ends are left to saw and chisel: the cutter would run 5.15 mm past the back's edges, into sides that go on there",
+    ]);
+  });
+
+  it('are one where the back is as high as the sides', () => {
+    const { advice } = value(layOutSet([{ ...guided('Buttons'), backDrop: 0 }]));
+    expect(complaintsOf(refuse(...advice)).filter((said) => said.includes('back ends'))).toEqual([
+      "cutter.diameter: the lowest space of the sides' back ends is left to saw and chisel: the cutter would run 5.15 mm past the back's lower edge, into sides that go on there",
     ]);
   });
 

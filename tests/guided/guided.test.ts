@@ -1,8 +1,25 @@
 import { describe, expect, it } from 'vitest';
+import { guidedCut } from '../../src/guided/guided.ts';
 import { gauges } from '../../src/joint/settings.ts';
-import { cutOf, LAPPED, STRAIGHT, THROUGH } from './example.ts';
+import { CUTTER, cutOf, LAPPED, STRAIGHT, THROUGH } from './example.ts';
 
 const TAN = Math.tan((8 * Math.PI) / 180);
+
+describe('a tail board that goes on past the pin board', () => {
+  it('has no passes in the half spaces there, and all others as they were', () => {
+    const { joint, guided } = cutOf(THROUGH);
+    const passes = (lower: boolean, upper: boolean) =>
+      guidedCut(joint, CUTTER, STRAIGHT, { lower, upper }).passes;
+    expect(guided.passes).toHaveLength(4);
+    expect(passes(false, false)).toEqual(guided.passes);
+    expect(passes(true, false)).toEqual([[], ...guided.passes.slice(1)]);
+    expect(passes(true, true)).toEqual([[], ...guided.passes.slice(1, -1), []]);
+    // No pass that is left comes past the edges with its largest diameter.
+    const centres = passes(true, true).flat();
+    expect(Math.min(...centres)).toBeGreaterThan(12.7 / 2);
+    expect(Math.max(...centres)).toBeLessThan(150 - 12.7 / 2);
+  });
+});
 
 describe('guidedCut', () => {
   it('clears as many spaces as there are pins, at the depth of the joint', () => {

@@ -30,9 +30,20 @@ const shapes = [
   ...new Map(corners.map((corner) => [JSON.stringify([corner.width, corner.kind]), corner])).values(),
 ];
 
+/** How far the sides stand out past the back in these solids; the plan's go on past its lower and its upper edge. */
+const PAST = 20;
+const goesOn = ({ name }: Corner): boolean => name.endsWith(' back');
+
 /** The tail board as the program tells a maker to cut it: u, its thickness, height above the baseline. */
-const cut = ({ width, depth, tailBoard: { thickness }, guided }: Corner): Manifold =>
-  guided.passes.flat().reduce(
+const cut = (corner: Corner): Manifold => {
+  const {
+    width,
+    depth,
+    tailBoard: { thickness },
+    guided,
+  } = corner;
+  const past = goesOn(corner) ? PAST : 0;
+  return guided.passes.flat().reduce(
     (left: Manifold, u) =>
       left.subtract(
         sweep(CUTTER, depth - guided.depth, guided.depth + 0.5, [
@@ -40,12 +51,25 @@ const cut = ({ width, depth, tailBoard: { thickness }, guided }: Corner): Manifo
           [u, thickness + CUTTER.diameter],
         ]),
       ),
-    box([0, 0, -20], [width, thickness, depth]),
+    box([-past, 0, -20], [width + past, thickness, depth]),
   );
+};
 
-/** The tails as it lists them, fatter by `more` on each side. */
-const listed = ({ width, depth, tailBoard: { thickness }, tails }: Corner, more: number): Manifold =>
-  tails.reduce(
+/** The tails as it lists them, fatter by `more` on each side; of sides also all beyond the outermost, which is cut by hand. */
+const listed = (corner: Corner, more: number): Manifold => {
+  const {
+    width,
+    depth,
+    tailBoard: { thickness },
+    tails,
+  } = corner;
+  const past = goesOn(corner) ? PAST : 0;
+  const beyond = goesOn(corner)
+    ? box([-past, 0, 0], [tails[0]?.base[0] ?? 0, thickness, depth]).add(
+        box([tails.at(-1)?.base[1] ?? 0, 0, 0], [width + past, thickness, depth]),
+      )
+    : box([0, 0, 0], [0, 0, 0]);
+  return tails.reduce(
     (sum: Manifold, { tip, base }) =>
       sum.add(
         hullOf(
@@ -57,8 +81,9 @@ const listed = ({ width, depth, tailBoard: { thickness }, tails }: Corner, more:
           ]),
         ),
       ),
-    box([0, 0, -20], [width, thickness, more]),
+    beyond.add(box([-past, 0, -20], [width + past, thickness, more])),
   );
+};
 
 describe('the example chest for a router, cut as the program says', () => {
   it('has all its corners cut', () => {
@@ -82,7 +107,7 @@ describe('its guides as DXF, read again by dxf-parser', () => {
     const where = folder();
     expect(halfpin(['draw', GUIDED_CHEST, '--as', 'dxf', '--out', where]).status).toBe(0);
     const files = readdirSync(where);
-    expect(files).toHaveLength(16);
+    expect(files).toHaveLength(15);
     for (const file of files) {
       const dxf = new Parser().parseSync(readFileSync(join(where, file), 'utf8'));
       // Autodesk's DXF reference: $INSUNITS 4 is millimetres; versions AC1009 (R12) and up.

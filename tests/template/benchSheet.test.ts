@@ -5,6 +5,7 @@ import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { CAUTIONS } from '../../src/guided/cautions.ts';
 import { cutCorners } from '../../src/guided/cutCorners.ts';
 import type { Size } from '../../src/paper/printable.ts';
+import { namedCorners } from '../../src/plan/namedCorners.ts';
 import { benchSheet } from '../../src/template/benchSheet.ts';
 import { formatNumber } from '../../src/units/formatLength.ts';
 import { speak } from '../../src/units/phrase.ts';
@@ -174,19 +175,27 @@ describe('a bench sheet', () => {
   });
 
   describe('of a drawer that a router cuts', () => {
-    const pages = (bushes: { bush?: number; pinBush?: number }, units: Unit = 'mm', area = AREAS.A4) => {
+    const pages = (
+      bushes: { bush?: number; pinBush?: number },
+      units: Unit = 'mm',
+      area = AREAS.A4,
+      spec = inOpening(280, 110, 420),
+    ) => {
       const cutter = { diameter: 12.7, angle: 8, length: 20 };
-      const { slope: _, ...wish } = drawer().joint;
-      const { slope: __, ...backWish } = drawer().backJoint;
-      const found = made(
-        drawer({ cutter, joint: { ...wish, pin: 8.5 }, backJoint: { ...backWish, pin: 9.62 } }),
-      );
+      const { slope: _, ...wish } = spec.joint;
+      const { slope: __, ...backWish } = spec.backJoint;
+      const found = made({
+        ...spec,
+        cutter,
+        joint: { ...wish, pin: 8.5 },
+        backJoint: { ...backWish, pin: 9.62 },
+      });
       if (found === undefined) throw new Error('this drawer can be made');
-      const { front, back } = found.drawer;
-      const cuts = cutCorners(
-        [front, back].map((joint) => ({ name: 'Buttons', joint })),
-        { cutter, straight: 8, ...bushes },
-      );
+      const cuts = cutCorners(namedCorners({ set: { drawers: [found.drawer], advice: [] }, joints: [] }), {
+        cutter,
+        straight: 8,
+        ...bushes,
+      });
       if (!cuts.ok) throw new Error(JSON.stringify(cuts.complaints));
       const cut = drawerCut(found.drawer, cuts.value);
       if (cut === undefined) throw new Error('every corner is cut');
@@ -228,6 +237,20 @@ describe('a bench sheet', () => {
       expect(text).toContain(steps.join(' '));
       expect(text).not.toMatch(/Saw and chop|Scribe|Glue the tail/u);
       for (const caution of CAUTIONS) expect(text).toContain(`– ${speak(caution, 'mm')}`);
+    });
+
+    it('leaves the router out of back ends whose only spaces are the outer ones', () => {
+      const text = pages({ bush: 16, pinBush: 11 }, 'mm', AREAS.A4, { ...drawer(), backDrop: 0 })
+        .map(wordsOf)
+        .join(' ')
+        .replaceAll('\u00A0', ' ');
+      // Of a back that is as high as the sides, the upper half space ends at the sides' edge.
+      expect(text).toContain('Lowest space of the sides’ back ends: saw and chop by hand');
+      expect(text).toContain('tails: cutter set deep 15 11');
+      const low = pages({ bush: 16, pinBush: 11 }, 'mm', AREAS.A4, drawer()).map(wordsOf).join(' ');
+      // 75 - 16 - 4 mm are left for the back: one tail, and half spaces only.
+      expect(low.replaceAll('\u00A0', ' ')).toContain('tails: cutter set deep 15 – tails: guide bush 16 –');
+      expect(low).not.toContain('Set the depth anew');
     });
 
     it('names no guide and no bush where there is none', () => {

@@ -23,6 +23,7 @@ const GUIDE: GuideBoard = {
   width: 100,
   bush: 16,
   cutter: { kind: 'straight', diameter: 8, depth: 14 },
+  byHand: [],
   fingers: [
     [-30, 40],
     [60, 130],
@@ -146,6 +147,23 @@ describe('a guide as a piece', () => {
       expect.closeTo(72 + 2.4, 9),
       3,
     ]);
+  });
+
+  it('lays the shoulder of a rebate against a fence that stands clear of the lip', () => {
+    const flat: GuideBoard = { ...GUIDE, lies: 'flat', fence: [0, 20], work: [-30, 0] };
+    const said = texts(guidePiece(flat, { ...TITLES, rebate: 15 }).draw(NO_SPLITS).marks)
+      .map(({ text }) => text)
+      .join('; ');
+    expect(said).toMatch(/INSIDE FACE up, (REBATE’S )?SHOULDER/u);
+    expect(said).toMatch(/fence (less than|under) 15 mm thick/u);
+    expect(said).not.toContain('END');
+  });
+
+  it('says which half spaces are cut by hand', () => {
+    const said = saidBy({ ...GUIDE, board: 'tail', byHand: ['lower', 'upper'] });
+    expect(said).toMatch(/lower (half space )?by hand/u);
+    expect(said).toMatch(/upper (half space )?by hand/u);
+    expect(saidBy(GUIDE)).not.toContain('by hand');
   });
 
   it('leaves the word out where the thickness would come too near the reference edge', () => {

@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { cutCorners } from '../../src/guided/cutCorners.ts';
+import { namedCorners } from '../../src/plan/namedCorners.ts';
 import { setGuides } from '../../src/template/setGuides.ts';
-import { drawer } from '../drawer/chest.ts';
+import { inOpening } from '../drawer/chest.ts';
 import { value } from '../drawer/value.ts';
 import { CUTTER } from '../guided/example.ts';
 
@@ -14,16 +15,17 @@ const cutByRouter: Partial<DrawerSpec> = {
   cutter: CUTTER,
 };
 
-const edgesOf = (change: Partial<DrawerSpec>) => {
-  const { drawers } = value(layOutSet([drawer({ ...cutByRouter, ...change })]));
-  const corners = drawers.flatMap(({ front, back }) =>
-    [front, back].map((each) => ({ name: '', joint: each })),
-  );
+const guidesOf = (change: Partial<DrawerSpec>) => {
+  const { drawers } = value(layOutSet([inOpening(280, 110, 420, { ...cutByRouter, ...change })]));
+  const corners = namedCorners({ set: { drawers, advice: [] }, joints: [] });
   const cuts = value(cutCorners(corners, { cutter: CUTTER, straight: 8, bush: 16, pinBush: 11 }));
-  return setGuides({ drawers, joints: [], units: 'mm' }, cuts).map(
+  return setGuides({ drawers, joints: [], units: 'mm' }, cuts);
+};
+
+const edgesOf = (change: Partial<DrawerSpec>) =>
+  guidesOf(change).map(
     ({ guide: { board }, titles: { item, ends, edge } }) => `${item}, ${ends}: ${board} ${edge[0]}`,
   );
-};
 
 describe('the guides of a drawer', () => {
   it('name the edge of each board that lies on their line as its template does', () => {
@@ -36,5 +38,30 @@ describe('the guides of a drawer', () => {
     expect(edgesOf({ lip: { sides: 6, top: 6, bottom: 0 } })[1]).toBe(
       "Buttons front, front: pin rebate's lower edge",
     );
+  });
+
+  it('have no slot for the half spaces at the back, where the sides go on past it', () => {
+    const tailGuides = (change: Partial<DrawerSpec>) =>
+      guidesOf(change)
+        .filter(({ guide: { board } }) => board === 'tail')
+        .map(({ guide: { byHand, fingers } }) => [byHand, fingers.length - 1]);
+    // Both are as many tails wide as the program finds; of n tails there are n + 1 spaces, the half ones included.
+    const [only] = value(layOutSet([inOpening(280, 110, 420, cutByRouter)])).drawers;
+    const [front, back] = [only?.front.tails.length ?? 0, only?.back.tails.length ?? 0];
+    expect(back).toBeGreaterThan(1);
+    expect(tailGuides({})).toEqual([
+      [[], front + 1],
+      [['lower', 'upper'], back - 1],
+    ]);
+    // A back as high as the sides may have another number of tails.
+    expect(tailGuides({ backDrop: 0 })[1]?.[0]).toEqual(['lower']);
+  });
+
+  it('tell of a rebate whose shoulder the fence must bear on, where a lip stands out beyond it', () => {
+    const rebates = (lip: DrawerSpec['lip']) =>
+      guidesOf(lip === undefined ? {} : { lip }).map(({ titles: { rebate } }) => rebate);
+    // As deep as the tails are long: 20 mm less a lap of 5.
+    expect(rebates({ sides: 6, top: 6, bottom: 0 })).toEqual([undefined, 15, undefined, undefined]);
+    expect(rebates(undefined)).toEqual(new Array(4).fill(undefined));
   });
 });
