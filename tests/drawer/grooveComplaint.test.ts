@@ -5,6 +5,7 @@ import { grooveComplaint } from '../../src/drawer/grooveComplaint.ts';
 import type { Remedies } from '../../src/drawer/remedies.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import type { Spacing } from '../../src/joint/spec.ts';
+import { speak } from '../../src/units/phrase.ts';
 import { drawer } from './chest.ts';
 import { complaintsOf } from './value.ts';
 
@@ -58,6 +59,14 @@ describe('a groove that would show', () => {
     );
   });
 
+  it('is told in inches the first or the last mark of a rule that hides it', () => {
+    const hintFor = (bound: 'least' | 'most') =>
+      speak(grooveComplaint(drawer(LOW), { offset: { bound, value: 4.15 } }).hint ?? [], 'in');
+    // 4.15 mm is 0.1634 in: between 10/64 and 11/64.
+    expect(hintFor('least')).toMatch(/^a groove offset of at least 11\/64" /u);
+    expect(hintFor('most')).toMatch(/^a groove offset of at most 5\/32" /u);
+  });
+
   it('is told the nearest number of tails that would hide it, where another was wished', () => {
     const five = told(spaced({ kind: 'even', tails: 5 }));
     expect(five[0]).toContain('the lowest of 5 tails');
@@ -88,6 +97,26 @@ describe('a groove behind listed tails', () => {
     ]);
     expect(complaintsOf(draftDrawer(listed(16.1)))).toEqual([
       'groove.offset: the groove, 16.1 mm to 21.1 mm up, would show at the front: it must lie inside the base of the lowest tail listed with 1 mm to spare, but it reaches 0.1 mm too high; try a groove offset of at most 16 mm; or a slope of at most 1:7.9 (no pin width helps by itself)',
+    ]);
+  });
+});
+
+describe('tails for which no groove is to blame', () => {
+  const { joint } = drawer();
+  const refused = (spacing: Spacing) => complaintsOf(draftDrawer(drawer({ joint: { ...joint, spacing } })));
+
+  it('are refused by themselves where they do not fill the board', () => {
+    // 6 + 18 + 5 + 18 + 6 of 75.
+    const lines = refused({ kind: 'listed', tails: [18, 18] });
+    expect(lines).toEqual([
+      expect.stringMatching(/^joint\.tails: front corners: tails, pins and half pins together are 53 mm/u),
+    ]);
+  });
+
+  it('are refused by themselves where there are too many for even the narrowest half pin', () => {
+    // (75 - 6 - 1 + 5) / (3 + 30 / 7 + 5) = 5.9.
+    expect(refused({ kind: 'even', tails: 6 })).toEqual([
+      expect.stringMatching(/^joint\.tails: front corners: 6 tails are too many for 75 mm: .* 1 to 5;/u),
     ]);
   });
 });

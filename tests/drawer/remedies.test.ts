@@ -60,6 +60,8 @@ describe('what would hide a groove', () => {
     expect(narrow(2.01).offset).toEqual({ bound: 'most', value: 0.01 });
     expect(narrow(2).offset).toBeUndefined();
     expect(narrow(1).offset).toBeUndefined();
+    // Listed tails and half pins stay, whatever the pin.
+    expect(narrow(1).pin).toBeUndefined();
   });
 
   it('may be any of the three', () => {
