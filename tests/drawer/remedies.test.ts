@@ -64,6 +64,12 @@ describe('what would hide a groove', () => {
     expect(narrow(1).pin).toBeUndefined();
   });
 
+  it('is an offset of at most what a single tail reaches, where the number of tails is free', () => {
+    // Its base ends at 75 - 6 - 15/7 = 66.857; the groove's 5 and 1 to spare lie below that.
+    const high = drawer({ groove: { offset: 70, width: 5, depth: 5 } });
+    expect(grooveRemedies(high, () => true).offset).toEqual({ bound: 'most', value: 60.85 });
+  });
+
   it('may be any of the three', () => {
     // 4 tails at 1:6 lose 2.5 on either side: h <= 7.5, but h >= (19.5 - (75 - 6 - 15) / 4) * 4 / 3 = 8.
     const near = drawer({
