@@ -1,4 +1,5 @@
 import type { Complaint } from '../complaint.ts';
+import { lies } from '../joint/checkSizes.ts';
 import { DUST } from '../joint/dust.ts';
 import { WIDTH_RANGE } from '../joint/limits.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
@@ -57,7 +58,7 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
       says: say`the bottom is ${mm(stock.bottom.thickness)} thick and would hang below the sides: the groove's upper edge lies ${mm(backFrom)} up`,
       hint: say`at most ${atMost(backFrom)}, or a larger groove offset`,
     });
-  if (backHeight < WIDTH_RANGE.least - DUST)
+  if (!lies(backHeight, WIDTH_RANGE))
     wrong.push({
       at: ['back', 'drop'],
       says: say`no height is left for the back: of the sides' ${mm(height)} the groove takes ${mm(backFrom)} from below and the drop ${mm(backDrop)} from above; the back must be at least ${atLeast(WIDTH_RANGE.least)} high`,

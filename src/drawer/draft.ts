@@ -1,5 +1,6 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import { layOutWith } from '../guided/layOutWith.ts';
+import { lies } from '../joint/checkSizes.ts';
 import type { Joint } from '../joint/joint.ts';
 import { WIDTH_RANGE } from '../joint/limits.ts';
 import { checkBoards } from './checkBoards.ts';
@@ -40,10 +41,9 @@ const assess = (spec: DrawerSpec): Assessment => {
   const front = draftFront(spec);
   const grooveShows = front.ok && front.value.grooveShows;
   // A back that is too low for any joint has been complained of already.
-  const back =
-    sizes.backHeight >= WIDTH_RANGE.least
-      ? layOutWith(backJointSpec(spec, sizes.backHeight), spec)
-      : refuse();
+  const back = lies(sizes.backHeight, WIDTH_RANGE)
+    ? layOutWith(backJointSpec(spec, sizes.backHeight), spec)
+    : refuse();
   const complaints = [
     ...boards,
     ...(front.ok ? [] : ofCorners('front', (place) => frontPlace(spec, place), front.complaints)),

@@ -9,7 +9,8 @@ const TIE = 1e-12;
 
 /**
  * The tail width T that a set keeps to: the one in [2p, 4p] with the least sum of (ln t - ln T)² over all drawers, t being
- * a drawer's tip width nearest to T in ratio; of equally good ones the nearest to 3p in ratio. Exact.
+ * a drawer's tip width nearest to T in ratio; of equally good ones the nearest to 3p in ratio, of two
+ * as near the narrower. Exact.
  *
  * Drawers take another tip where T passes the geometric mean of two that are neighbours. Between such points the sum is one parabola
  * in ln T, known by its running sums; at such points it bends downward, so its least value lies at a parabola's
@@ -24,6 +25,7 @@ export const familyTarget = (tips: readonly (readonly number[])[], pin: number):
   const from = Math.log(TARGET_RANGE_IN_PINS.least / TARGET_TAIL_IN_PINS);
   const to = Math.log(TARGET_RANGE_IN_PINS.most / TARGET_TAIL_IN_PINS);
   let sum = 0;
+  // Counted from the beginning of the range: what all targets cost alike tells none from another.
   let squares = 0;
   const changes: { at: number; sum: number; squares: number }[] = [];
   for (const choices of tips) {
@@ -35,10 +37,8 @@ export const familyTarget = (tips: readonly (readonly number[])[], pin: number):
         change.sum -= last;
         change.squares -= last * last;
       }
-      if (change.at <= from) {
-        sum += change.sum;
-        squares += change.squares;
-      } else if (change.at < to) changes.push(change);
+      if (change.at <= from) sum += change.sum;
+      else if (change.at < to) changes.push(change);
     });
   }
   changes.sort((a, b) => a.at - b.at);
@@ -56,24 +56,21 @@ export const familyTarget = (tips: readonly (readonly number[])[], pin: number):
     const bottom = sum / count;
     if (bottom >= start && bottom <= change.at) consider(bottom);
     start = change.at;
-    if (start < to) {
-      sum += change.sum;
-      squares += change.squares;
-    }
+    sum += change.sum;
+    squares += change.squares;
   }
   consider(to);
   return middle * Math.exp(best.at);
 };
 
-/** The choice whose tip width is nearest to a target in ratio; of two as near, the one with fewer tails. */
+/**
+ * The choice whose tip width is nearest to a target in ratio; of two as near, the one with fewer tails.
+ * @param choices in rising order of tails
+ */
 export const nearestChoice = <C extends Count>(choices: readonly C[], target: number): C | undefined => {
   let best: C | undefined;
   for (const choice of choices)
-    if (
-      best === undefined ||
-      ratioBetween(choice.tip, target) < ratioBetween(best.tip, target) - DUST ||
-      (ratioBetween(choice.tip, target) < ratioBetween(best.tip, target) + DUST && choice.tails < best.tails)
-    )
+    if (best === undefined || ratioBetween(choice.tip, target) < ratioBetween(best.tip, target) - DUST)
       best = choice;
   return best;
 };

@@ -20,7 +20,7 @@ export const grooveComplaint = (spec: DrawerSpec, remedies: Remedies): Complaint
   return {
     at: ['groove', 'offset'],
     says: say`the groove, ${mm(groove.offset)} to ${mm(groove.offset + groove.width)} up, would show at the front: it must lie inside the base of ${lowestTail(corner)} with ${mm(GROOVE_SPARE)} to spare, but it ${join(misses, ' and ')}`,
-    hint: hint(remedies, nearestHidingCount(corner, groove)),
+    hint: hint(remedies, mostHiding(corner, groove)),
   };
 };
 
@@ -52,12 +52,9 @@ const hint = ({ offset, pin, slope }: Remedies, tails: number | undefined): Phra
 const join = (phrases: readonly Phrase[], between: string): Phrase =>
   phrases.flatMap((phrase, i) => (i === 0 ? phrase : [between, ...phrase]));
 
-/** The number of tails nearest to the wished one that would hide the groove. */
-const nearestHidingCount = (corner: ResolvedSpec, groove: Groove): number | undefined => {
-  const { spacing } = corner;
-  if (spacing.kind === 'listed' || spacing.tails === undefined) return undefined;
-  const wished = spacing.tails;
-  return hidingChoices(corner, spacing, groove)
-    .map(({ tails }) => tails)
-    .sort((a, b) => Math.abs(a - wished) - Math.abs(b - wished))[0];
-};
+/**
+ * The most tails that would hide the groove, where fewer than were wished do: with every tail more the lowest one gets
+ * narrower, so that the wished number, which does not hide it, is greater than any that does.
+ */
+const mostHiding = (corner: ResolvedSpec, groove: Groove): number | undefined =>
+  corner.spacing.kind === 'listed' ? undefined : hidingChoices(corner, corner.spacing, groove).at(-1)?.tails;

@@ -56,10 +56,7 @@ export const layOutWidths = (
   );
   const joints = widths.flatMap((width, i) => {
     const tails = nearestChoice(counts[i] ?? [], target)?.tails;
-    const chosen =
-      spacing.kind === 'listed' || tails === undefined || pitch !== undefined
-        ? spacing
-        : { ...spacing, tails };
+    const chosen = spacing.kind === 'listed' || tails === undefined ? spacing : { ...spacing, tails };
     const joint = layOutWith({ ...wish, width, spacing: chosen }, tooling);
     return joint.ok ? [joint.value] : [];
   });

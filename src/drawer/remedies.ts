@@ -63,9 +63,7 @@ export const grooveRemedies = (spec: DrawerSpec, fits: (changed: DrawerSpec) => 
   const withRise = (spec: DrawerSpec, rise: number) => withSlope(spec, { run: 1 / rise });
   const gentler: Slope = { run: hundredthUp(1 / reach(spec, withRise, rise(slope)).most) };
   return {
-    ...(moved.value > 0 && Number.isFinite(moved.value) && fits(withOffset(spec, moved.value))
-      ? { offset: moved }
-      : {}),
+    ...(moved.value > 0 && fits(withOffset(spec, moved.value)) ? { offset: moved } : {}),
     ...(narrowed >= LEAST_PIN && fits(withPin(spec, narrowed)) ? { pin: narrowed } : {}),
     ...(gentler.run > 0 && gentler.run <= SHALLOWEST_RUN && fits(withSlope(spec, gentler))
       ? { slope: gentler }

@@ -51,13 +51,13 @@ export const narrowestTip = (spacing: Shared, { tails, tip }: Count): number =>
 /** The most tails whose bases can all be cut; 0 where not even one can. */
 export const mostTails = (spec: ResolvedSpec, spacing: Shared): number => {
   const { pin } = spec;
-  const bound = Math.floor((tailRoom(spec, 1) + pin) / (leastTip(spec) + pin) + 1e-9);
-  if (spacing.kind === 'even') return Math.max(0, bound);
+  if (spacing.kind === 'even')
+    return Math.max(0, Math.floor((tailRoom(spec, 1) + pin) / (leastTip(spec) + pin) + 1e-9));
   const fits = (count: number): boolean =>
     narrowestShare(spacing, count) * tailRoom(spec, count) >= leastTip(spec) - 1e-9;
   // With every tail more the narrowest gets narrower: the first count that does not fit ends the search.
   let count = 0;
-  while (count < bound && fits(count + 1)) count++;
+  while (fits(count + 1)) count++;
   return count;
 };
 

@@ -1,6 +1,7 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import type { ResolvedSpec } from './defaults.ts';
+import { DUST } from './dust.ts';
 import type { Count } from './joint.ts';
 import * as limits from './limits.ts';
 import { chooseTails, leastTip, meanTip, mostTails, type Shared, shares, tailRoom } from './spacing.ts';
@@ -62,7 +63,7 @@ const listedWidths = (
   const over = sum - width;
   // Half pins that would take up the difference, where some can.
   const fitting = (halfPin.lower + halfPin.upper - over) / 2;
-  if (Math.abs(over) > LIST_TOLERANCE)
+  if (Math.abs(over) > LIST_TOLERANCE + DUST)
     return refuse({
       at: ['tails'],
       says: say`tails, pins and half pins together are ${mm(sum)}, ${mm(Math.abs(over))} ${over > 0 ? 'more' : 'less'} than the board's ${mm(width)}`,

@@ -60,7 +60,7 @@ const AIR = new RegExp(
   String.raw`^(?<sign>[-−+]?)\s*(?<degrees>${NUMBER})\s*°?\s*(?<scale>[CF])\s*/\s*(?<humidity>${NUMBER})\s*%$`,
   'iu',
 );
-const MOISTURE = new RegExp(String.raw`^(?<moisture>${NUMBER})\s*%$`, 'u');
+const MOISTURE = new RegExp(String.raw`^(?<moisture>${NUMBER})\s*%$`);
 
 /**
  * Reads conditions as a moisture content: the air as `21C/45%` or `70F/45%`, or what a moisture meter says as `8%`.

@@ -150,7 +150,7 @@ const keyOf = (name: string): string =>
   name
     .normalize('NFC')
     .toLowerCase()
-    .split(/[^\p{L}\p{N}]+/u)
+    .split(/[^\p{L}\p{N}]/u)
     .filter((word) => word !== '')
     .sort()
     .join(' ');
@@ -158,7 +158,7 @@ const keyOf = (name: string): string =>
 /** Whether every word of a key is a word of another: `white` of `oak white`. */
 const within = (key: string, other: string): boolean => {
   const words = new Set(other.split(' '));
-  return key !== '' && key.split(' ').every((word) => words.has(word));
+  return key.split(' ').every((word) => words.has(word));
 };
 
 /** Everyday names come first, so that of two woods equally like a misspelt name the everyday one is offered. */

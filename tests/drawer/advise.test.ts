@@ -44,6 +44,13 @@ describe('a drawer among others', () => {
     ]);
   });
 
+  it('does not stand out by half as much again to the hair', () => {
+    // One tail of 75 - 12.
+    const single = spaced({ kind: 'listed', tails: [63] });
+    expect(said(single, { target: 42 }).join()).not.toContain('stand out');
+    expect(said(single, { target: 41.9 }).join()).toContain('stand out');
+  });
+
   it('does not stand out where its number of tails was found for it', () => {
     expect(said({}, { target: 10 })).toEqual([]);
   });

@@ -6,12 +6,12 @@ import { complaintsOf, value } from './value.ts';
 
 const cutter = { diameter: 12.7, angle: 8, length: 20 };
 const { slope: _, ...joint } = drawer().joint;
-const guided = (name: string) =>
+const guided = (name: string, halfPin = { lower: 6, upper: 6 }) =>
   drawer({
     name,
     cutter,
     joint: { ...joint, pin: 8.5 },
-    backJoint: { pin: 9.62, halfPin: { lower: 6, upper: 6 }, spacing: { kind: 'even' } },
+    backJoint: { pin: 9.62, halfPin, spacing: { kind: 'even' } },
   });
 
 describe("the outer spaces of the sides' back ends", () => {
@@ -28,6 +28,16 @@ describe("the outer spaces of the sides' back ends", () => {
     expect(complaintsOf(refuse(...advice)).filter((said) => said.includes('back ends'))).toEqual([
       "cutter.diameter: the lowest space of the sides' back ends is left to saw and chisel: the cutter would run 5.15 mm past the back's lower edge, into sides that go on there",
     ]);
+  });
+
+  it('are told of by the one with the narrower half pin', () => {
+    for (const halfPin of [
+      { lower: 8, upper: 6 },
+      { lower: 6, upper: 8 },
+    ])
+      expect(complaintsOf(refuse(...value(layOutSet([guided('Buttons', halfPin)])).advice)).join()).toContain(
+        "would run 5.15 mm past the back's edges",
+      );
   });
 
   it('are nothing to say of where all is cut by hand', () => {

@@ -44,6 +44,14 @@ describe('the boards of a drawer may not have', () => {
     ]);
   });
 
+  it('a groove that goes too deep into sides and front alike, of which the sides are named', () => {
+    // 11 - 2 and 14 - 5.
+    const alike = { ...stock, front: { ...stock.front, thickness: 14 } };
+    expect(wrongWith(drawer({ stock: alike, groove: { ...groove, depth: 9.5 } }))).toEqual([
+      'groove.depth: the groove is 9.5 mm deep; the sides, 11 mm thick, must keep 2 mm behind it, so it may be at most 9 mm; try 9 mm',
+    ]);
+  });
+
   it('a groove at all in sides that are all wall, which no depth would help', () => {
     const thin = { ...stock, side: { thickness: 2 } };
     expect(wrongWith(drawer({ stock: thin, bottom: { ...bottom, slack: 0.5 } }))).toEqual([

@@ -113,6 +113,21 @@ describe('drawers cut with a router', () => {
     );
   });
 
+  it('are told no nearest layout where what else is wrong leaves none', () => {
+    const short = { ...CUTTER, length: 14 };
+    const { joint } = drawer(guided());
+    const wrong = (change: Partial<DrawerSpec>) => refusals(drawer(guided({ cutter: short, ...change })));
+    for (const lines of [
+      // A half pin of 0.5 is too narrow whatever cuts it.
+      wrong({ joint: { ...joint, halfPin: { lower: 0.5, upper: 6 } } }),
+      // 14 tan 8° = 1.97: a groove that begins 3 mm up shows beside any tail.
+      wrong({ groove: { offset: 3, width: 5, depth: 5 } }),
+    ]) {
+      expect(lines.length).toBeGreaterThan(0);
+      expect(lines.filter((line) => line.includes('nearest layout'))).toEqual([]);
+    }
+  });
+
   it('are told the nearest layout with the number of tails that was wished', () => {
     const wished = (spacing: DrawerSpec['joint']['spacing']) =>
       refusals(
@@ -174,13 +189,25 @@ describe('bare widths for a cutter', () => {
     expect(widths.value.family.spread).toBeCloseTo(1, 9);
   });
 
+  it('aim at the tails of a pitch, which leaves none to choose', () => {
+    // Tails of 25.4 - 9 = 16.4 beside pins of 9 are under two pins, and beside pins of 7 those of 18.4 are not.
+    const targetWith = (pin: number, cutter: Cutter) => {
+      const widths = layOutWidths({ ...wish, pin }, [96, 190], { cutter, pitch: 25.4 });
+      return widths.ok ? widths.value.family.target : Number.NaN;
+    };
+    expect(targetWith(9, CUTTER)).toBeCloseTo(18, 9);
+    expect(targetWith(7, { diameter: 11, angle: 8, length: 20 })).toBeCloseTo(18.4, 9);
+  });
+
   it('do not aim at tails that the cutter cannot enter', () => {
-    // At 21° a cut 24 mm deep leaves pins of 25 - 48 tan 21° = 6.574: a usual tail of three pins is narrower than 25 mm.
+    // Of (120 - 6.6 (k + 1)) / k three are 31.2 and four 21.75; of (240 - 6.6 (k + 1)) / k seven are 26.74 and eight
+    // 22.58. Four and eight would be nearest to each other, but the cutter enters three and seven only, whose mean, 28.9,
+    // is over four pins.
     const steep = { diameter: 25, angle: 21, length: 25 };
-    const deep = { ...wish, tailBoard: 20, pinBoard: 30, lap: 6 };
+    const deep = { ...wish, tailBoard: 20, pinBoard: 30, lap: 6, pin: 6.6 };
     const widths = layOutWidths(deep, [120, 240], { cutter: steep });
     if (!widths.ok) throw new Error(JSON.stringify(widths.complaints));
-    expect(widths.value.joints).toHaveLength(2);
-    expect(widths.value.family.target).toBeGreaterThan(24.98);
+    expect(widths.value.joints.map(({ tails }) => tails.length)).toEqual([3, 7]);
+    expect(widths.value.family.target).toBeCloseTo(26.4, 9);
   });
 });

@@ -46,6 +46,12 @@ describe('the family rule', () => {
     ).toBeCloseTo(13, 12);
   });
 
+  it('takes, of two as near to three pins in ratio, the narrower', () => {
+    // 12.5 and 18 are 1.2 times 15 either way.
+    expect(familyTarget([[12.5, 18]], 5)).toBeCloseTo(12.5, 12);
+    expect(familyTarget([[18, 12.5]], 5)).toBeCloseTo(12.5, 12);
+  });
+
   it('aims at three pins where no drawer has to choose', () => {
     expect(familyTarget([], 5)).toBe(15);
   });
@@ -111,8 +117,8 @@ describe('a drawer in its family', () => {
     expect(
       nearestChoice(
         [
-          { tails: 3, tip: 10 },
           { tails: 2, tip: 40 },
+          { tails: 3, tip: 10 },
         ],
         20,
       )?.tails,

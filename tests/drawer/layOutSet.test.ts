@@ -112,6 +112,24 @@ describe('a drawer that cannot be made', () => {
     ]);
   });
 
+  it('has no room for a tail in the lowest of backs, even where that is a hair lower in binary', () => {
+    // 76 - 1 - 16 - 54, and 75.1 - 16 - 54.1, which comes out as 4.999999999999993.
+    for (const more of [0, 0.1])
+      expect(
+        refusals({
+          backDrop: 54 + more,
+          space: {
+            kind: 'opening',
+            opening: { width: 280, height: 76 + more, depth: 420 },
+            fit: { side: 0.5, top: 1, behind: 12 },
+          },
+        }).map((line) => line.split(': ').slice(2, 4).join(': ')),
+      ).toEqual([
+        "back corners: the lower half pin's narrow width is 6 mm; it must be 1 mm to 5 mm",
+        "back corners: the upper half pin's narrow width is 6 mm; it must be 1 mm to 5 mm",
+      ]);
+  });
+
   it('has no height left for its back', () => {
     expect(refusals({ backDrop: 55 })).toEqual([
       `drawers.0.back.drop: "Buttons": no height is left for the back: of the sides' 75 mm the groove takes 16 mm from below and the drop 55 mm from above; the back must be at least 5 mm high; try a drop of at most 54 mm`,

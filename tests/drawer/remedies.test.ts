@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { draftDrawer, remediesFor } from '../../src/drawer/draft.ts';
+import { grooveRemedies } from '../../src/drawer/remedies.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import type { Slope } from '../../src/units/slope.ts';
 import { drawer, inOpening } from './chest.ts';
@@ -40,6 +41,33 @@ describe('what would hide a groove', () => {
     expect(remediesFor(crowded).pin).toBe(Math.floor(exact * 100) / 100);
     expect(remediesFor(crowded).offset).toBeUndefined();
     expect(remediesFor(crowded).slope).toBeUndefined();
+  });
+
+  it('is the least pin and the shallowest slope at the furthest, and never a pin or an offset of nothing', () => {
+    const anything = (change: Partial<DrawerSpec>) => grooveRemedies(drawer(change), () => true);
+    const { joint, groove } = drawer();
+    // At 1:7.5 a depth of 15 loses 2: h is 8, and five tails of (opening - 1 - 8 - 6 - 4 p) / 5 must be 11 to hold 17 and 1 to spare.
+    const five = { joint: { ...joint, slope: { run: 7.5 }, spacing: { kind: 'even', tails: 5 } } } as const;
+    expect(remediesFor(inOpening(280, 74, 420, five)).pin).toBe(1);
+    expect(grooveRemedies(inOpening(280, 73.9, 420, five), () => true).pin).toBeUndefined();
+    // 15 s <= offset - 2.
+    expect(anything({ groove: { ...groove, offset: 2.75 } }).slope).toEqual({ run: 20 });
+    expect(anything({ groove: { ...groove, offset: 2.74 } }).slope).toBeUndefined();
+    expect(anything({ groove: { ...groove, offset: 1 } }).slope).toBeUndefined();
+    // A listed tail's base that ends at 6 + tip - 2 has no room for the groove's 5 and 1 to spare, wherever that lies.
+    const narrow = (tip: number) =>
+      anything({ joint: { ...joint, slope: { run: 7.5 }, spacing: { kind: 'listed', tails: [tip] } } });
+    expect(narrow(2.01).offset).toEqual({ bound: 'most', value: 0.01 });
+    expect(narrow(2).offset).toBeUndefined();
+    expect(narrow(1).offset).toBeUndefined();
+    // Listed tails and half pins stay, whatever the pin.
+    expect(narrow(1).pin).toBeUndefined();
+  });
+
+  it('is an offset of at most what a single tail reaches, where the number of tails is free', () => {
+    // Its base ends at 75 - 6 - 15/7 = 66.857; the groove's 5 and 1 to spare lie below that.
+    const high = drawer({ groove: { offset: 70, width: 5, depth: 5 } });
+    expect(grooveRemedies(high, () => true).offset).toEqual({ bound: 'most', value: 60.85 });
   });
 
   it('may be any of the three', () => {

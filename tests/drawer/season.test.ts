@@ -180,6 +180,25 @@ describe('what is advised of the year', () => {
     ]);
   });
 
+  it('is both, where a front swells tight when dampest and shrinks wide when driest', () => {
+    // 75 x 0.004 x 4 = 1.2 over a gap of 1, and 75 x 0.004 x 8 = 2.4 beside it; 76 - 75.5 / 1.016 = 1.69 would be left.
+    const restless = movement({
+      climate: { making: 8, driest: 0, dampest: 12 },
+      front: { wood: { ...plum, tangential: 0.004 }, cut: 'flatsawn' },
+    });
+    expect(adviceOn(topped(1, { movement: restless }))).toEqual([
+      'drawers.0.fit.top: "Buttons": when dampest, the gap above the front is -0.2 mm, so the drawer will stick; it should be at least 0.5 mm; try auto, or 1.7 mm',
+      'drawers.0.fit.top: "Buttons": when driest, the gap above the front is 3.4 mm and will show; it should be at most 3 mm; try quartersawn stock, or a wood that moves less',
+    ]);
+  });
+
+  it('names the front where front and sides are of one wood', () => {
+    const alike = movement({ side: { wood: plum, cut: 'flatsawn' } });
+    expect(adviceOn(topped(1, { movement: alike }))).toEqual([
+      expect.stringContaining('when dampest, the gap above the front is 0.4 mm'),
+    ]);
+  });
+
   it('is more room beside sides that swell against the case', () => {
     const tight = moving({
       space: {

@@ -1,12 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { flatten } from '../../src/drawing/outline.ts';
+import type { Cutter } from '../../src/guided/cutter.ts';
 import { type GuideBoard, guideBoard } from '../../src/guided/guideBoard.ts';
 import { guidedCut } from '../../src/guided/guided.ts';
+import { layOutForCutter } from '../../src/guided/layOutForCutter.ts';
 import { mostStraight } from '../../src/guided/straightPasses.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
-import { CUTTER, cutOf, LAPPED, THROUGH } from './example.ts';
+import { CUTTER, cutOf, LAPPED, STRAIGHT, THROUGH } from './example.ts';
 
 const guideOf = (spec: JointSpec, board: 'tail' | 'pin', bush: number): GuideBoard => {
   const { joint, guided } = cutOf(spec);
@@ -117,6 +119,22 @@ describe('any guide', () => {
     expect(refusal(LAPPED, 'pin', 19.7)).toEqual([]);
     expect(refusal(LAPPED, 'pin', 22)).toEqual([
       'bush: a guide bush of 22 mm leaves a finger of 0.7 mm between two slots for the pins; it must be 3 mm or more; try a bush of at most 19.7 mm, or pins wider by 2.3 mm, or a cutter of smaller diameter',
+    ]);
+  });
+
+  it('offers no bush that the cutter does not pass through', () => {
+    // 15 mm deep at 20° the cutter leaves pins of 12.7 - 30 tan 20° = 1.78, and so, in a bush as wide as itself, fingers.
+    const steep: Cutter = { diameter: 12.7, angle: 20, length: 15 };
+    const told = (pin: number, bush: number): string[] => {
+      const joint = layOutForCutter({ ...LAPPED, pin }, steep);
+      if (!joint.ok) throw new Error(JSON.stringify(joint.complaints));
+      const guide = guideBoard(joint.value, steep, guidedCut(joint.value, steep, STRAIGHT), 'pin', bush);
+      return guide.ok ? [] : guide.complaints.map(({ hint = [] }) => speak(hint, 'mm'));
+    };
+    expect(told(1.79, 12.7)).toEqual(['pins wider by 1.3 mm, or a cutter of smaller diameter']);
+    expect(told(2.9, 14)).toEqual(['pins wider by 1.4 mm, or a cutter of smaller diameter']);
+    expect(told(3, 14)).toEqual([
+      'a bush of at most 12.7 mm, or pins wider by 1.3 mm, or a cutter of smaller diameter',
     ]);
   });
 

@@ -3,7 +3,7 @@ import { layOutForCutter } from '../../src/guided/layOutForCutter.ts';
 import { layOutWith, type Tooling } from '../../src/guided/layOutWith.ts';
 import { layOut } from '../../src/joint/layOut.ts';
 import { speak } from '../../src/units/phrase.ts';
-import { CUTTER, LAPPED } from './example.ts';
+import { CUTTER, LAPPED, THROUGH } from './example.ts';
 
 const { pin: _, halfPin: __, ...FREE } = LAPPED;
 
@@ -35,6 +35,13 @@ describe('layOutWith', () => {
     ]);
     // By hand a tail needs only its base of 3 mm and 15 / 8 on either side.
     expect(told({ pitch: 20 }, FREE)).toEqual([]);
+  });
+
+  it('keeps a pitch of narrower tails where another cutter cuts the sockets, as in a through corner', () => {
+    // Pins of 12.7 - 32 tan 8° = 8.2, so tails of 11.8; (150 - 8.2) / 20 = 7.09 of them.
+    const { pin: _, ...through } = THROUGH;
+    const joint = layOutWith(through, { cutter: CUTTER, pitch: 20 });
+    expect(joint.ok && joint.value.tails.length).toBe(7);
   });
 
   it('refuses a pin that the cutter would cut away, pitch or not', () => {

@@ -47,4 +47,13 @@ describe('a spacing that is no spacing', () => {
       'pins.2: pin 3 is not a number; it must be 1 mm to 5000 mm',
     ]);
   });
+
+  it('but not with tails that only a slope which is itself wrong makes too narrow', () => {
+    // At 1:1 a base of 3 over 12 mm would need a tip of 27.
+    const steep = { kind: 'through', width: 100, tailBoard: 10, pinBoard: 12, slope: { run: 1 } } as const;
+    const wrong = (tails: readonly number[]) =>
+      against({ ...steep, spacing: { kind: 'listed', tails } }).map((line) => line.split(':')[0]);
+    expect(wrong([20, 20, 20])).toEqual(['slope']);
+    expect(wrong([20, 2.9, 20])).toEqual(['slope', 'tails.1']);
+  });
 });

@@ -28,6 +28,20 @@ describe('the block drawing of a joint', () => {
     ]);
   });
 
+  it('leaves a column that stands on the line to the pins', () => {
+    // A tail from 4 to 12 whose sides, over a depth of 8 at 1:8, come in by 1/8 half way down the first row: columns of
+    // a quarter millimetre have their middles at 1/8, 3/8 and so on, the 17th at 4 1/8 and the 48th at 11 7/8.
+    const single = jointOf({
+      kind: 'through',
+      width: 16,
+      tailBoard: 8,
+      pinBoard: 8,
+      slope: { run: 8 },
+      spacing: { kind: 'even', tails: 1 },
+    });
+    expect(blockPicture(single, 64)[0]).toBe(row(17, 30, 17));
+  });
+
   it('is as wide as is asked', () => {
     for (const columns of [1, 20, 80])
       for (const line of blockPicture(joint, columns)) expect(line).toHaveLength(columns);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ratioBetween, shares } from '../../src/joint/spacing.ts';
+import { narrowestTip, ratioBetween, shares } from '../../src/joint/spacing.ts';
 
 describe('the shares of the tails', () => {
   it('are alike in even spacing', () => {
@@ -43,6 +43,18 @@ describe('the shares of the tails', () => {
     some.forEach((part, i) => {
       expect(part).toBeCloseTo(others[i] ?? Number.NaN, 12);
     });
+});
+
+describe('the narrowest of tails whose mean is known', () => {
+  it('is that mean in even spacing, and the least share of their sum in graded', () => {
+    expect(narrowestTip({ kind: 'even' }, { tails: 4, tip: 20 })).toBe(20);
+    // 36 are shared as 24 and 12, 45 as 15, 15 and 15 or as 11.25, 22.5 and 11.25.
+    expect(narrowestTip({ kind: 'graded', ratio: 0.5, from: 'edge' }, { tails: 2, tip: 18 })).toBeCloseTo(
+      12,
+      12,
+    );
+    expect(narrowestTip({ kind: 'graded', ratio: 0.5, from: 'middle' }, { tails: 3, tip: 15 })).toBe(11.25);
+  });
 });
 
 describe('the ratio between two widths', () => {

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { withDefaults } from '../../src/joint/defaults.ts';
 import { layOut } from '../../src/joint/layOut.ts';
 import type { JointSpec, Spacing } from '../../src/joint/spec.ts';
+import { tailWidths } from '../../src/joint/tailWidths.ts';
 import { ordinarySpec } from './anySpec.ts';
 import { against, jointOf } from './told.ts';
 
@@ -67,6 +69,17 @@ describe('the number of tails', () => {
       [51, 57],
     ]);
     expect(against(wish({ kind: 'graded', ratio: 0.5, from: 'edge', tails: 3 }, 61.99))).toHaveLength(1);
+    // 6 + 12 + 6 and four pins; 6 + 12 + 12 + 6 and five.
+    for (const [tails, width] of [
+      [3, 44],
+      [4, 61],
+    ] as const) {
+      const middle = { kind: 'graded', ratio: 0.5, from: 'middle', tails } as const;
+      expect(jointOf(wish(middle, width)).tails.map(({ tip }) => tip[1] - tip[0])).toEqual(
+        tails === 3 ? [6, 12, 6] : [6, 12, 12, 6],
+      );
+      expect(against(wish(middle, width - 0.01))).toHaveLength(1);
+    }
   });
 
   it('that is chosen can be cut, and no other that can is nearer to three pins', () => {
@@ -125,6 +138,15 @@ describe('pins that leave no tails', () => {
   });
 });
 
+describe('the pins between tails', () => {
+  it('are one fewer than the tails', () => {
+    for (const tails of [1, 3]) {
+      const widths = tailWidths(withDefaults(wish({ kind: 'even', tails })));
+      expect(widths.ok && widths.value.pins).toEqual(new Array(tails - 1).fill(5));
+    }
+  });
+});
+
 describe('listed widths', () => {
   const listed = (tails: number[], pins: number[]): Spacing => ({ kind: 'listed', tails, pins });
 
@@ -142,6 +164,11 @@ describe('listed widths', () => {
     expect(against(wish(listed([43, 45], [5])))).toEqual([
       "tails: tails, pins and half pins together are 103 mm, 3 mm more than the board's 100 mm; try half pins of 3.5 mm, or other widths that fill it",
     ]);
+    // Half pins of 1 are the least that can be cut: 5 + 5 less 8 are two of them.
+    expect(against(wish(listed([48, 45], [5])))[0]).toMatch(
+      /; try half pins of 1 mm, or other widths that fill it$/u,
+    );
+    expect(against(wish(listed([48, 45.1], [5])))[0]).toMatch(/; try other widths that fill it$/u);
     expect(against(wish(listed([60, 60], [5])))).toEqual([
       "tails: tails, pins and half pins together are 135 mm, 35 mm more than the board's 100 mm; try other widths that fill it",
     ]);
@@ -150,6 +177,8 @@ describe('listed widths', () => {
   it('may miss it by half a tenth, as rounding does', () => {
     expect(against(wish(listed([42.5, 42.45], [5])))).toEqual([]);
     expect(against(wish(listed([42.5, 42.55], [5])))).toEqual([]);
+    // In binary 20.05 - 20 comes out a hair over 0.05.
+    expect(against(wish(listed([10.05], []), 20))).toEqual([]);
     expect(against(wish(listed([42.5, 42.449], [5])))).toHaveLength(1);
     expect(against(wish(listed([42.5, 42.551], [5])))).toHaveLength(1);
   });

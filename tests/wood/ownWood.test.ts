@@ -52,6 +52,12 @@ describe('ownWood', () => {
     ]);
   });
 
+  it('does not also suspect a pair that is the wrong way round only because a figure is wild', () => {
+    expect(complaintsOf({ shrinkage: { radial: 37, tangential: 7.1 } }).map(({ at }) => at)).toEqual([
+      ['shrinkage', 'radial'],
+    ]);
+  });
+
   it('catches a coefficient given in percent', () => {
     expect(complaintsOf({ coefficient: { radial: 0.002, tangential: 0.25 } })).toEqual([
       {

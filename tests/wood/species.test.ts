@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { speak } from '../../src/units/phrase.ts';
-import { everydayNames, findWood, SOURCE_NOTES, WOODS, type Wood } from '../../src/wood/species.ts';
+import {
+  everydayNames,
+  findWood,
+  isSolidWood,
+  SOURCE_NOTES,
+  WOODS,
+  type Wood,
+} from '../../src/wood/species.ts';
 
 const nameOf = (name: string): string | false => {
   const result = findWood(name);
@@ -106,7 +113,7 @@ describe('findWood', () => {
     expect(closest('pine')).toEqual(['Pine, eastern white']);
     expect(closest('poplar')).toEqual(['Yellow-poplar']);
     expect(findWood('poplar')).toMatchObject({
-      complaints: [{ hint: ['', 'Yellow-poplar', ', if it is that'] }],
+      complaints: [{ at: [], hint: ['', 'Yellow-poplar', ', if it is that'] }],
     });
   });
 
@@ -173,5 +180,15 @@ describe('everydayNames', () => {
     );
     expect(cherry && everydayNames(cherry)).toEqual(['cherry', 'American cherry', 'American black cherry']);
     expect(apple && everydayNames(apple)).toEqual([]);
+  });
+});
+
+describe('isSolidWood', () => {
+  it.each(['ash', 'Black cherry', 'oak'])('takes %j for a wood or a family of woods', (name) => {
+    expect(isSolidWood(name)).toBe(true);
+  });
+
+  it.each(['birch plywood', 'oak veneer', 'hardboard', '', '-'])('does not take %j for one', (name) => {
+    expect(isSolidWood(name)).toBe(false);
   });
 });
