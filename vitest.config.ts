@@ -10,7 +10,7 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
-    globalSetup: 'tests/built.ts',
+    globalSetup: ['tests/built.ts', 'tests/scratch.ts'],
     // What starts programs takes long on a machine that is busy with other things.
     testTimeout: 60_000,
     // Much of the time goes by waiting for programs, so no core is kept free.

@@ -25,14 +25,8 @@ export interface Scene {
   readonly config: string;
 }
 
-const scenes: string[] = [];
-process.on('exit', () => {
-  for (const root of scenes) rmSync(root, { recursive: true, force: true });
-});
-
 export const scene = (): Scene => {
   const root = mkdtempSync(join(tmpdir(), 'halfpin-faults-'));
-  scenes.push(root);
   return { root, out: join(root, 'out'), config: join(root, 'config') };
 };
 
