@@ -27,6 +27,21 @@ describe('cutJoint', () => {
     ]);
   });
 
+  it('makes no guide for tails whose only spaces are half ones that are cut by hand', () => {
+    const one = { ...THROUGH, spacing: { kind: 'even', tails: 1 } } as const;
+    const boards = (lower: boolean, upper: boolean) => {
+      const cut = cutJoint(cutOf(one).joint, { cutter: CUTTER, bush: 16 }, { lower, upper });
+      return cut.ok ? cut.value.guides.map(({ board, byHand }) => [board, byHand]) : [];
+    };
+    expect(boards(true, true)).toEqual([['pin', []]]);
+    expect(boards(false, true)).toEqual([
+      ['tail', ['upper']],
+      ['pin', []],
+    ]);
+    expect(boards(true, false)[0]).toEqual(['tail', ['lower']]);
+    expect(boards(false, false)[0]).toEqual(['tail', []]);
+  });
+
   it('takes the other bush for the straight cutter alone', () => {
     const bushes = (spec: typeof LAPPED) =>
       made(spec, { bush: 16, pinBush: 11 }).guides.map(({ bush }) => bush);

@@ -49,6 +49,27 @@ describe('a guide for the tails', () => {
     });
   });
 
+  it('has none for a half space that is cut by hand', () => {
+    const { joint } = cutOf(THROUGH);
+    const slots = (lower: boolean, upper: boolean) => {
+      const guided = guidedCut(joint, CUTTER, 8, { lower, upper });
+      const guide = guideBoard(joint, CUTTER, guided, 'tail', 16);
+      if (!guide.ok) throw new Error(JSON.stringify(guide.complaints));
+      return [crossings(guide.value, 5).length / 2 - 1, guide.value.byHand];
+    };
+    // Three tails have four spaces beside and between them.
+    expect(slots(false, false)).toEqual([4, []]);
+    expect(slots(true, false)).toEqual([3, ['lower']]);
+    expect(slots(false, true)).toEqual([3, ['upper']]);
+    expect(slots(true, true)).toEqual([2, ['lower', 'upper']]);
+  });
+
+  it('lies on work that stands up, and for lapped pins on work that lies', () => {
+    expect(guideOf(LAPPED, 'tail', 16).lies).toBe('upright');
+    expect(guideOf(LAPPED, 'pin', 16).lies).toBe('flat');
+    expect(guideOf(THROUGH, 'pin', 11).lies).toBe('upright');
+  });
+
   it('has fingers between them that its lands and its splits know of', () => {
     const guide = guideOf(LAPPED, 'tail', 16);
     const walls = crossings(guide, 5);
