@@ -60,7 +60,7 @@ const pinText = (cut: PinCut, length: (value: number) => string, unit: Unit): st
 
 const roundText = ({ length, stop, ease }: RoundSocket, shown: (value: number) => string): string[] => [
   ...wrapText(
-    `A socket is ${shown(length)} long: stop the cutter's centre ${shown(stop)} from the pin board's end.`,
+    `A socket is ${shown(length)} long: stop the cutter's centre ${shown(stop)} from the pin board's end, and there run it across from the first pass to the last, so that no ridge is left between them.`,
   ),
   ...wrapText(
     `Ease both inside arrises of every tail to the socket's round: from ${shown(ease.fromFace)} off the inside face, to ${shown(ease.atBase)} in at the base and ${shown(ease.atTip)} at the tip.`,

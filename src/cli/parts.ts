@@ -87,7 +87,7 @@ const text = (
     units === 'in' ? `${(value / (12 * MM_PER_INCH)).toFixed(2)} ft` : `${(value / 1000).toFixed(2)} m`;
   return [
     ...wrapText(
-      `Lengths in ${units}; the rough length has a spare joint and ${TRIAL_SPARE} mm at each jointed end, and ${TRIM_SPARE} mm at each end of a solid bottom or a slip, up to the next ${units === 'in' ? '1/16"' : 'mm'}.`,
+      `Lengths in ${units}; the rough length has a spare joint and ${formatLength(TRIAL_SPARE, units)} at each jointed end, and ${formatLength(TRIM_SPARE, units)} at each end of a solid bottom or a slip, up to the next ${units === 'in' ? '1/16"' : 'mm'}.`,
     ),
     ...(climate ? wrapText(daySentence(climate)) : []),
     '',

@@ -7,7 +7,7 @@ import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
 import { checkWish, setOut } from '../joint/layOut.ts';
-import { LEAST_PIN, TARGET_TAIL_IN_PINS } from '../joint/limits.ts';
+import { LEAST_PIN, LIST_TOLERANCE, TARGET_TAIL_IN_PINS } from '../joint/limits.ts';
 import { narrowestTip, type Shared } from '../joint/spacing.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import { tailWidths } from '../joint/tailWidths.ts';
@@ -79,7 +79,9 @@ const draftWithin = (spec: DrawerSpec): Result<AnyFront> => {
     if (!listed.ok) return listed;
     const tight = cutter === undefined ? [] : checkRoom(listed.value, cutter);
     if (tight.length > 0) return refuse(...tight);
-    const grooveShows = grooveMargins(resolved, spec.groove).some((margin) => margin < -DUST);
+    const grooveShows = grooveMargins(resolved, spec.groove).some(
+      (margin) => margin < -LIST_TOLERANCE - DUST,
+    );
     return accept({ resolved, possible: [], candidates: [], grooveShows });
   }
   const wished = <C extends Choice>(choices: readonly C[]): readonly C[] =>

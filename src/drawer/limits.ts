@@ -17,6 +17,8 @@ export const GROOVE_SPARE = 1;
 
 /** What is cut off with a trial joint beyond the joint itself. */
 export const TRIAL_SPARE = 3;
+/** What a saw takes, at the most, where a trial joint is cut off (common practice). */
+export const SAW_CUT = 1;
 /** What a solid bottom and a slip are longer at each end, to be trimmed as they are fitted (common practice). */
 export const TRIM_SPARE = 5;
 

@@ -1,9 +1,10 @@
+import type { Joint } from '../joint/joint.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import type { Board } from './boards.ts';
 import { bottomThroughYear } from './bottomDepth.ts';
 import type { Drawer, DrawerSet } from './drawer.ts';
-import { TRIAL_SPARE, TRIM_SPARE } from './limits.ts';
+import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from './limits.ts';
 import type { Stock } from './spec.ts';
 
 /** What a board is to its drawer. */
@@ -20,8 +21,8 @@ export interface Part {
   readonly width: number;
   readonly thickness: number;
   /**
-   * To saw to first: the finished length and, for each jointed end, the joint's depth and 3 mm, so that a poor trial joint
-   * can be cut off; for each end that is trimmed as it is fitted, 5 mm. Up to the next whole mm, or the next 1/16 in.
+   * To saw to first: the finished length and, for each jointed end, the joint's depth and 3 mm, or where it is more the
+   * thickness of the side that is let into it and a saw cut, so that a poor trial joint can be cut off; for each end that is trimmed as it is fitted, 5 mm. Up to the next whole mm, or the next 1/16 in.
    */
   readonly roughLength: number;
   readonly species?: string;
@@ -60,7 +61,9 @@ const rough = (length: number, units: Unit): number =>
 const partsOf = (drawer: Drawer, units: Unit): Part[] => {
   const { spec, boards, front, back } = drawer;
   const { stock, bottom } = spec;
-  const trial = ({ depth }: { depth: number }) => depth + TRIAL_SPARE;
+  const trial = ({ depth }: Joint) => depth + TRIAL_SPARE;
+  // A trial on a pin board's end takes as much of it as the side is thick.
+  const trialOfPins = (joint: Joint) => Math.max(trial(joint), stock.side.thickness + SAW_CUT);
   const row = (
     part: PartName,
     board: Board,
@@ -81,7 +84,7 @@ const partsOf = (drawer: Drawer, units: Unit): Part[] => {
   const along = 'along its length';
   return [
     row('front', boards.front, stock.front, {
-      spare: 2 * trial(front),
+      spare: 2 * trialOfPins(front),
       grain: along,
       worked: onFront(drawer),
     }),
@@ -90,7 +93,7 @@ const partsOf = (drawer: Drawer, units: Unit): Part[] => {
       grain: along,
       worked: bottom.hold.kind === 'groove' ? [groovePhrase(drawer, 'inside face', 0)] : [],
     }),
-    row('back', boards.back, stock.back, { spare: 2 * trial(back), grain: along, worked: [] }),
+    row('back', boards.back, stock.back, { spare: 2 * trialOfPins(back), grain: along, worked: [] }),
     row('bottom', boards.bottom, stock.bottom, {
       spare: bottom.kind === 'solid' ? 2 * TRIM_SPARE : 0,
       grain: bottom.kind === 'solid' ? 'from side to side' : 'either way',
@@ -119,7 +122,12 @@ const onFront = (drawer: Drawer): Phrase[] => {
   return spec.lip === undefined
     ? [groove]
     : [
-        say`inside face: rebate ${mm(spec.stock.front.thickness - sizes.lap)} deep, ${mm(sides)} wide at both ends, ${mm(top)} at the top edge, ${mm(bottom)} at the bottom edge`,
+        [
+          ...say`inside face: rebate ${mm(spec.stock.front.thickness - sizes.lap)} deep`,
+          ...(sides > 0 ? say`, ${mm(sides)} wide at both ends` : []),
+          ...(top > 0 ? say`, ${mm(top)} at the top edge` : []),
+          ...(bottom > 0 ? say`, ${mm(bottom)} at the bottom edge` : []),
+        ],
         groove,
       ];
 };
@@ -135,7 +143,9 @@ const onBottom = ({ spec, sizes }: Drawer): Phrase[] => {
       : []),
     ...(slot
       ? [
-          say`at the back: a slot ${mm(slot.length)} long for each screw, its front end ${mm(slot.ahead)} ahead of the screw's middle`,
+          slot.behind < stock.back.thickness / 2
+            ? say`at the back: a slot ${mm(slot.length)} long for each screw, its front end ${mm(slot.ahead)} ahead of the screw's middle`
+            : say`at the back: a slot for each screw, open at the edge, its front end ${mm(slot.ahead)} ahead of the screw's middle`,
         ]
       : []),
   ];

@@ -1,5 +1,15 @@
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import type { Drawer } from './drawer.ts';
+import type { Rebate } from './sizes.ts';
+
+/** What of a front its rebate runs along: `its ends and its upper edge`. */
+export const rebatedEdges = ({ sides, top, bottom }: Rebate): string =>
+  [
+    ...(sides > 0 ? ['its ends'] : []),
+    ...(top > 0 && bottom > 0
+      ? ['both edges']
+      : [...(top > 0 ? ['its upper edge'] : []), ...(bottom > 0 ? ['its lower edge'] : [])]),
+  ].join(' and ');
 
 /**
  * From where a front with a lip is marked out: the joint ends at the rebate's shoulders, and its reference edge is the
@@ -10,7 +20,7 @@ export const rebateFirst = ({ spec, sizes: { rebate }, front }: Drawer): Phrase[
     ? []
     : [
         [
-          ...say`cut the rebate round the front first, ${mm(front.depth)} deep`,
+          ...say`cut the front's rebate first, along ${rebatedEdges(rebate)}, ${mm(front.depth)} deep`,
           ...(rebate.sides > 0
             ? say`; gauge the front from the rebate's shoulder, ${mm(rebate.sides)} in from the front's own end`
             : []),

@@ -93,6 +93,8 @@ export const correctDepth = (setting: OneCutterSetting, measured: Measured): Res
     ...checkSideMoves(measured, depth),
   ];
   if (tooLarge.length > 0) return refuse(...tooLarge);
+  const through = comesThrough(setting, depth + change);
+  if (through.length > 0) return refuse(...through);
   return accept({
     depth: depth + change,
     change,
@@ -100,10 +102,36 @@ export const correctDepth = (setting: OneCutterSetting, measured: Measured): Res
       change === 0
         ? say`The fit is right: leave the depth at ${mm(depth)}.`
         : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} / (2 tan ${angle}°) = ${mm(Math.abs(change))} ${change > 0 ? 'deeper, so tighter' : 'shallower, so looser'}: ${mm(depth + change)}.`,
-    advice: [...doubt(looseness), ...adviseDepth(setting, depth + change)],
+    advice: [...doubt(looseness), ...adviseDepth(setting, depth + change), ...adviseSheets(setting, change)],
     ...sideMoves(measured),
   });
 };
+
+const comesThrough = ({ pinBoard }: OneCutterSetting, depth: number): Complaint[] =>
+  pinBoard === undefined || depth < pinBoard - DUST
+    ? []
+    : [
+        {
+          at: ['looseness'],
+          says: say`the next depth would be ${mm(depth)}, and the cutter would come out at the face of a pin board of ${mm(pinBoard)}`,
+          hint: say`measuring again, moving the guide's centres, a thicker pin board, or a cutter with another angle`,
+        },
+      ];
+
+/** A change of less than this is planed off and need not be in the plan; in mm (common practice). */
+const PLANED_OFF = 0.1;
+
+/** Gauges, lengths and templates were made for the planned depth. */
+const adviseSheets = ({ depth, pinBoard }: OneCutterSetting, change: number): Complaint[] =>
+  pinBoard === undefined || Math.abs(change) < PLANED_OFF || pinBoard - depth - change < LEAST_LAP
+    ? []
+    : [
+        {
+          at: ['depth'],
+          says: say`gauges, templates and the sides' length were set for ${mm(depth)}; the lap is now ${mm(pinBoard - depth - change)}`,
+          hint: say`that lap in the plan, and its sheets printed again`,
+        },
+      ];
 
 /** Most measurements that are so far off have lost a decimal point. */
 const doubt = (looseness: number): Complaint[] =>

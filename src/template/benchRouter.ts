@@ -65,7 +65,9 @@ export const routerSteps = ({ front, back }: DrawerCut): string[] => {
     'Cut a trial joint in scrap as thick; correct by it.',
     `${byHand(back.guided).length > 1 ? 'Outer spaces' : 'Lowest space'} of the sides’ back ends: saw and chop by hand; the cutter would run on into the sides.`,
     `Tails, ${by('tail')}: score lightly first, right to left; then full depth, left to right.${again}`,
-    ...(round ? [`Front’s sockets, ${by('pin')}, same cutter: score first, then on to the stop.`] : []),
+    ...(round
+      ? [`Front’s sockets, ${by('pin')}, same cutter: score first, then on to the stop and across along it.`]
+      : []),
     `${round ? 'Back’s pins' : 'Pins'}, ${by('pin')}: the straight cutter${guided ? ' and its bush' : ''}, its own depth; a trial in scrap first.`,
     ...(round ? ['Round the tails’ inside arrises to the front’s sockets.'] : []),
   ];

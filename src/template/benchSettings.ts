@@ -67,6 +67,10 @@ const VARIED = 'varied';
 /** @param stepped whether tails are stepped off by hand, rather than placed by a router's guide */
 const settingsOf = (drawer: Drawer, stepped: boolean): Setting[] => [
   ...rebateOf(drawer),
+  {
+    label: 'side’s edge to joint',
+    value: (joint) => (joint === drawer.back ? drawer.sizes.backFrom : 0),
+  },
   { label: 'gauge, side’s end', value: (joint) => gauges(joint).tailBoard },
   { label: pinBoardLabel(drawer), value: (joint) => gauges(joint).pinBoardFace },
   ...(drawer.front.kind === 'lapped'
@@ -105,6 +109,7 @@ const rebateOf = ({ spec, sizes: { rebate }, front }: Drawer): Setting[] => {
   return [
     ...(spec.lip === undefined ? [] : [ofFront('front’s rebate, deep', front.depth)]),
     ...(rebate.sides > 0 ? [ofFront('rebate, in from the end', rebate.sides)] : []),
-    ...(rebate.bottom > 0 ? [ofFront('rebate, up from the edge', rebate.bottom)] : []),
+    ...(rebate.bottom > 0 ? [ofFront('rebate, up from the lower edge', rebate.bottom)] : []),
+    ...(rebate.top > 0 ? [ofFront('rebate, down from the upper edge', rebate.top)] : []),
   ];
 };

@@ -1,5 +1,6 @@
 import type { Drawer } from '../drawer/drawer.ts';
 import type { DrawerCut } from '../drawer/drawerCut.ts';
+import { rebatedEdges } from '../drawer/rebateFirst.ts';
 import { CAUTIONS } from '../guided/cautions.ts';
 import { formatLength } from '../units/formatLength.ts';
 import { speak } from '../units/phrase.ts';
@@ -33,7 +34,13 @@ export const benchWords = (drawer: Drawer, cut: DrawerCut | undefined, unit: Uni
       numbered: true,
       lines: [
         { text: 'Letter the corners; mark faces and edges.' },
-        ...(spec.lip === undefined ? [] : [{ text: 'Cut the rebate round the front.' }]),
+        ...(spec.lip === undefined
+          ? []
+          : [
+              {
+                text: `Cut the front’s rebate along ${rebatedEdges(sizes.rebate)}.`,
+              },
+            ]),
         { text: gaugeStep(drawer) },
         ...(cut === undefined ? BY_HAND : routerSteps(cut)).map((text) => ({ text })),
         { text: 'Fit dry, and check.' },

@@ -173,7 +173,11 @@ const letteringOf = (guide: GuideBoard, titles: GuideTitles): Lettering => {
         `${cutter.kind} cutter ${length(cutter.diameter)}`,
         `cutter ${length(cutter.diameter)}`,
       ),
-      words('regular', `set ${length(cutter.depth)} deep`, `deep ${length(cutter.depth)}`),
+      words(
+        'regular',
+        `set ${length(cutter.depth)} deep below the guide`,
+        `${length(cutter.depth)} below guide`,
+      ),
       ...guide.byHand.map((which) => words('regular', `${which} half space by hand`, `${which} by hand`)),
       scaleBar(units),
     ],

@@ -207,7 +207,8 @@ const familyNames = (key: string, own: readonly Wood[]): string[] => {
 
 const nearestNames = (key: string, own: readonly Wood[]): string[] => {
   const byLikeness = [...own.map((wood) => [keyOf(wood.name), wood] as const), ...BY_KEY]
-    .map(([known, wood]) => ({ name: wood.name, likeness: likeness(key, known) }))
-    .sort((a, b) => b.likeness - a.likeness);
+    .map(([known, wood]) => ({ name: wood.name, known, likeness: likeness(key, known) }))
+    // Of names equally like it the shortest has the least that was not asked for.
+    .sort((a, b) => b.likeness - a.likeness || a.known.length - b.known.length);
   return [...new Set(byLikeness.map(({ name }) => name))].slice(0, 3);
 };

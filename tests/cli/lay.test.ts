@@ -12,7 +12,7 @@ const lipped = (): string => {
 
 /** Fronts of 20 mm with a lap of 5; half a millimetre is left free at each side. */
 const FIRST =
-  "cut the rebate round the front first, 15 mm deep; gauge the front from the rebate's shoulder, 6.5 mm in from the front's own end; mark it from the rebate's lower edge, 6 mm above the front's own";
+  "cut the front's rebate first, along its ends and both edges, 15 mm deep; gauge the front from the rebate's shoulder, 6.5 mm in from the front's own end; mark it from the rebate's lower edge, 6 mm above the front's own";
 
 describe('lay, of fronts with a lip', () => {
   it('says with each front that it is measured from its rebate', () => {

@@ -43,6 +43,25 @@ describe('a set of drawers', () => {
     expect(drawers.map(({ front }) => front.tails.length)).toEqual([4, 5, 11]);
   });
 
+  it('takes its own layout back as it is told, rounded to the hundredth, where a half pin was trimmed for the groove', () => {
+    const low = drawer({
+      groove: { offset: 10, width: 5, depth: 5 },
+      joint: { ...joint, halfPin: { lower: 7, upper: 7 } },
+    });
+    const [front] = value(layOutSet([low])).drawers.map((each) => each.front);
+    // 10 - 1 - 15 / 7 mm are left below the groove.
+    expect(front?.tails[0]?.tip[0]).toBeCloseTo(6.857143, 6);
+    const hundredth = (length: number) => Math.round(length * 100) / 100;
+    const tails = front?.tails.map(({ tip }) => hundredth(tip[1] - tip[0])) ?? [];
+    const typed = (lower: number) =>
+      refusals({
+        ...low,
+        joint: { ...joint, halfPin: { lower, upper: 7 }, spacing: { kind: 'listed', tails } },
+      });
+    expect(typed(6.86)).toEqual([]);
+    expect(typed(6.95)).toHaveLength(1);
+  });
+
   it("lets a drawer's own number of tails and its listed tails stand", () => {
     const own = inOpening(574, 140, 420, {
       name: 'Ribbon',

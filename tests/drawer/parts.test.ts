@@ -61,6 +61,15 @@ describe('the parts list', () => {
     ]);
   });
 
+  it('leaves fronts and backs the wood for a trial joint even of sides that are thicker than the joint is deep', () => {
+    const thick = { ...drawer().stock, side: { thickness: 18 }, back: { thickness: 8 } };
+    const [front, side, back] = rows(drawer({ stock: thick }));
+    // Pins on an end of front or back take the side's 18 mm of it, and the saw 1 mm; the sides' tails are 15 and 8 long.
+    expect(front?.roughLength).toBe(279 + 2 * (18 + 1));
+    expect(back?.roughLength).toBe(279 + 2 * (18 + 1));
+    expect(side?.roughLength).toBe(403 + (15 + 3) + (8 + 3));
+  });
+
   describe('in the rough', () => {
     const roughs = (list: readonly Part[]) =>
       Object.fromEntries(list.map(({ part, roughLength }) => [part, roughLength]));

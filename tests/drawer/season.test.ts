@@ -129,6 +129,17 @@ describe('a solid bottom', () => {
     ]);
   });
 
+  it('has slots that are open at its edge where its screws stand near it', () => {
+    const { stock } = solid(12);
+    const worked = parts(setOf(solid(12, { stock: { ...stock, back: { ...stock.back, thickness: 6 } } })))
+      .filter(({ part }) => part === 'bottom')
+      .flatMap((part) => part.worked.map((phrase) => speak(phrase, 'mm')));
+    // The screw is 3 mm from the edge, and the slot runs 2 + 381 × 0.004 mm behind it.
+    expect(worked).toEqual([
+      "at the back: a slot for each screw, open at the edge, its front end 5.05 mm ahead of the screw's middle",
+    ]);
+  });
+
   it('ends, in space, where it is cut', () => {
     const [found] = setOf(solid(2)).drawers;
     const [box] = found?.boards.bottom.boxes ?? [];

@@ -51,10 +51,19 @@ describe('correctDepth', () => {
     expect(change).toBe(0);
   });
 
+  it('is refused where the cutter would come out at the face', () => {
+    // 0.4 / (2 tan 14°) = 0.802 mm deeper: 10.302.
+    const places = (pinBoard: number) => placesOf(correctDepth({ ...TRIAL, pinBoard }, { looseness: 0.4 }));
+    expect(places(10.3)).toEqual(['looseness']);
+    expect(places(10.31)).toEqual([]);
+  });
+
   it('advises where the next depth is more than the cutter cuts, or leaves too little lap', () => {
     const places = (setting: { length?: number; pinBoard?: number }) =>
       next({ looseness: 0.4 }, { ...TRIAL, ...setting }).advice.map(({ at }) => at.join('.'));
-    expect(places({ length: 10.31, pinBoard: 11.31 })).toEqual([]);
+    // A lap that is large enough has changed all the same, and what was made for the old one with it.
+    expect(places({ length: 10.31, pinBoard: 11.31 })).toEqual(['depth']);
+    expect(places({ length: 10.31 })).toEqual([]);
     expect(places({ length: 10.31, pinBoard: 11.3 })).toEqual(['depth']);
     expect(places({ length: 10.3, pinBoard: 11.3 })).toEqual(['length', 'depth']);
   });

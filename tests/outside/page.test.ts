@@ -418,7 +418,7 @@ describe('at the bench', () => {
     await page.click('#bench');
     // A front of 20 with a lap of 5; the lip of 6 covers a gap of 0.5.
     expect(await page.locator('#bench-body p').allTextContents()).toEqual([
-      "Before gauging: cut the rebate round the front first, 15 mm deep; gauge the front from the rebate's shoulder, 6.5 mm in from the front's own end; mark it from the rebate's lower edge, 6 mm above the front's own.",
+      "Before gauging: cut the front's rebate first, along its ends and both edges, 15 mm deep; gauge the front from the rebate's shoulder, 6.5 mm in from the front's own end; mark it from the rebate's lower edge, 6 mm above the front's own.",
     ]);
     await page.getByRole('button', { name: 'The next corner' }).click();
     expect(await page.locator('#bench-body p').count()).toBe(0);

@@ -157,19 +157,25 @@ describe('a bench sheet', () => {
     expect(through).not.toContain('front’s end');
   });
 
+  it('says how far up the sides the back joint begins', () => {
+    // The groove is 11 mm up and 5 mm wide.
+    expect(words(drawer())).toContain('side’s edge to joint 0 16');
+  });
+
   it('measures a front with a lip from its rebate, which is cut before anything is gauged', () => {
     // The lip, and the gap that it covers: 6 + 0.5 at each end. The rebate goes down to the lap: 20 - 5.
     const lipped = words(drawer({ lip: { sides: 6, top: 5, bottom: 4 } }));
     expect(lipped).toContain(
-      'front’s rebate, deep 15 – rebate, in from the end 6.5 – rebate, up from the edge 4 –',
+      'front’s rebate, deep 15 – rebate, in from the end 6.5 – rebate, up from the lower edge 4 – rebate, down from the upper edge 6 –',
     );
     expect(lipped).toContain('gauge, front’s inside face, from the shoulder; back, both faces 11 11');
     expect(lipped).toContain(
-      '2 Cut the rebate round the front. 3 Gauge every end; the front from its rebate’s shoulder and lower edge.',
+      '2 Cut the front’s rebate along its ends and both edges. 3 Gauge every end; the front from its rebate’s shoulder and lower edge.',
     );
     const flush = words(drawer({ lip: { sides: 6, top: 5, bottom: 0 } }));
     expect(flush).toContain('Gauge every end; the front from its rebate’s shoulder.');
     expect(flush).not.toContain('rebate, up');
+    expect(flush).toContain('Cut the front’s rebate along its ends and its upper edge.');
     expect(words(drawer())).not.toMatch(/rebate|shoulder/u);
     expect(words(drawer())).toContain('2 Gauge every end.');
   });
@@ -229,7 +235,7 @@ describe('a bench sheet', () => {
         '4 Cut a trial joint in scrap as thick; correct by it.',
         '5 Outer spaces of the sides’ back ends: saw and chop by hand; the cutter would run on into the sides.',
         '6 Tails, by the tails’ guide: score lightly first, right to left; then full depth, left to right. Set the depth anew for the back corners.',
-        '7 Front’s sockets, by the pins’ guide, same cutter: score first, then on to the stop.',
+        '7 Front’s sockets, by the pins’ guide, same cutter: score first, then on to the stop and across along it.',
         '8 Back’s pins, by the pins’ guide: the straight cutter and its bush, its own depth; a trial in scrap first.',
         '9 Round the tails’ inside arrises to the front’s sockets.',
         '10 Fit dry, and check.',

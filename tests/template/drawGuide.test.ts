@@ -95,7 +95,7 @@ describe('guidePiece', () => {
     expect(said).toMatch(/Buttons, front · .*(tails|pins)/u);
     expect(said).toMatch(/bush 1[16] mm/u);
     expect(said).toMatch(/cutter (12\.7|8) mm/u);
-    expect(said).toMatch(/(set (9|14|15|16) mm deep|deep (9|14|15|16) mm)/u);
+    expect(said).toMatch(/(set (9|14|15|16) mm deep below the guide|(9|14|15|16) mm below guide)/u);
     expect(said).toContain('fence');
     expect(said).toMatch(/reference edge|ref\. edge/u);
     expect(said).toContain('upper edge');

@@ -140,6 +140,10 @@ describe('findWood', () => {
     for (const name of ['', 'xyz', '木', '123', 'black']) expect(new Set(closest(name)).size).toBe(3);
   });
 
+  it('begins with the plainest of those that are as near', () => {
+    expect(closest('wallnut')[0]).toBe('Walnut, black');
+  });
+
   it('says what was asked for', () => {
     const result = findWood('Iroko');
     expect(result).toMatchObject({ complaints: [{ at: [], hint: ['one of these'] }] });
