@@ -6,7 +6,7 @@ import { partsCsv } from '../drawer/partsCsv.ts';
 import { Failure, WRONG_INPUT } from '../files/failure.ts';
 import { printJson } from '../render/json.ts';
 import { table } from '../render/table.ts';
-import { formatNumber } from '../units/formatLength.ts';
+import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { speak } from '../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import type { Climate } from '../wood/climate.ts';
