@@ -14,7 +14,7 @@ import type { TypeSizes } from './typeSizes.ts';
 /** The year is drawn in this many straight lines: half a week each, finer than eyes and printers. */
 const STEPS = 104;
 /** Of a line in the key, in ems. */
-const SAMPLE = 2;
+const SAMPLE = 3.2;
 const TICK = 1.2;
 /** Between a line and what stands beside it. */
 const AIR = 0.4;
@@ -24,7 +24,7 @@ const SCALE_STEPS: Readonly<Record<Unit, readonly number[]>> = {
   in: [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2, 5, 10, 20].map((inches) => inches * MM_PER_INCH),
 };
 
-const PENS = { front: 'edge', side: 'lap', made: 'groove' } as const satisfies Record<string, PenName>;
+const PENS = { front: 'edge', side: 'lap', made: 'fold' } as const satisfies Record<string, PenName>;
 
 /**
  * The gap above a drawer through the year, from driest through dampest to driest again: above its front and above its
