@@ -7,12 +7,13 @@ import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
 import { checkWish, setOut } from '../joint/layOut.ts';
-import { LEAST_PIN, LIST_TOLERANCE, TARGET_TAIL_IN_PINS } from '../joint/limits.ts';
+import { LEAST_PIN, TARGET_TAIL_IN_PINS } from '../joint/limits.ts';
 import { narrowestTip, type Shared } from '../joint/spacing.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import { tailWidths } from '../joint/tailWidths.ts';
 import { nearestChoice } from './family.ts';
 import { type Choice, grooveMargins, hidingChoices } from './groove.ts';
+import { ROUNDED } from './limits.ts';
 import { frontJointSpec, sizesOf } from './sizes.ts';
 import type { DrawerSpec } from './spec.ts';
 
@@ -79,9 +80,7 @@ const draftWithin = (spec: DrawerSpec): Result<AnyFront> => {
     if (!listed.ok) return listed;
     const tight = cutter === undefined ? [] : checkRoom(listed.value, cutter);
     if (tight.length > 0) return refuse(...tight);
-    const grooveShows = grooveMargins(resolved, spec.groove).some(
-      (margin) => margin < -LIST_TOLERANCE - DUST,
-    );
+    const grooveShows = grooveMargins(resolved, spec.groove).some((margin) => margin < -ROUNDED - DUST);
     return accept({ resolved, possible: [], candidates: [], grooveShows });
   }
   const wished = <C extends Choice>(choices: readonly C[]): readonly C[] =>

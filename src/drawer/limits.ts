@@ -15,6 +15,12 @@ export const LEAST_HELD = 1;
 /** What must lie between a groove's edge and its tail's side, so that nothing shows. */
 export const GROOVE_SPARE = 1;
 
+/**
+ * What rounding takes from that spare where a layout is typed back as it was told: a half pin and a tail, each to half a
+ * thousandth of an inch.
+ */
+export const ROUNDED = 0.03;
+
 /** What is cut off with a trial joint beyond the joint itself. */
 export const TRIAL_SPARE = 3;
 /** What a saw takes, at the most, where a trial joint is cut off (common practice). */

@@ -16,6 +16,3 @@ export const WIDE_TAIL_IN_PINS = 6;
 
 /** The tail that looks right beside a pin, in pins: the middle of the usual two to four (common practice). */
 export const TARGET_TAIL_IN_PINS = 3;
-
-/** By how much listed tails may miss what they should come to, in mm: all sizes are told and typed to the hundredth. */
-export const LIST_TOLERANCE = 0.05;

@@ -7,6 +7,9 @@ import * as limits from './limits.ts';
 import { chooseTails, leastTip, meanTip, mostTails, type Shared, shares, tailRoom } from './spacing.ts';
 import type { Spacing } from './spec.ts';
 
+/** How far listed widths may miss the board's width, in mm: what rounding to the hundredth leaves. */
+const LIST_TOLERANCE = 0.05;
+
 /** The widths at the tip level, from the reference edge up. */
 export interface Widths {
   readonly tips: readonly number[];
@@ -60,7 +63,7 @@ const listedWidths = (
   const over = sum - width;
   // Half pins that would take up the difference, where some can.
   const fitting = (halfPin.lower + halfPin.upper - over) / 2;
-  if (Math.abs(over) > limits.LIST_TOLERANCE + DUST)
+  if (Math.abs(over) > LIST_TOLERANCE + DUST)
     return refuse({
       at: ['tails'],
       says: say`tails, pins and half pins together are ${mm(sum)}, ${mm(Math.abs(over))} ${over > 0 ? 'more' : 'less'} than the board's ${mm(width)}`,

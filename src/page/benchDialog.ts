@@ -5,7 +5,7 @@ import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { speak } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
-import { type Corner, type CornerRef, cornerOf } from './corner.ts';
+import { type Corner, type CornerRef, cornerOf, startOnSides } from './corner.ts';
 import { element, setText } from './dom.ts';
 import { find, type Page } from './page.ts';
 
@@ -78,11 +78,22 @@ export const benchDialog = ({ now, unit }: Page): ((ref: CornerRef) => void) => 
   };
 };
 
-/** What comes before gauging, at the front of a drawer with a lip. */
-const first = ({ ref, drawer }: Corner, unit: Unit): HTMLElement[] =>
-  drawer !== undefined && ref.of === 'drawer' && ref.end === 'front'
+/** What comes before gauging: at the front of a drawer with a lip its rebate, at the back from where its sides are measured. */
+const first = (corner: Corner, unit: Unit): HTMLElement[] => {
+  const { ref, drawer } = corner;
+  const start = startOnSides(corner);
+  if (start !== undefined)
+    return [
+      element(
+        'p',
+        {},
+        `On the sides all is measured from the groove's top edge, ${formatLength(start, unit)} above the reference edge.`,
+      ),
+    ];
+  return drawer !== undefined && ref.of === 'drawer'
     ? rebateFirst(drawer).map((says) => element('p', {}, `Before gauging: ${speak(says, unit)}.`))
     : [];
+};
 
 /** What gauges, dividers and the bevel are set to. */
 const settings = ({ joint }: Corner, unit: Unit): HTMLElement => {
@@ -110,14 +121,16 @@ const settings = ({ joint }: Corner, unit: Unit): HTMLElement => {
   );
 };
 
-/** Where every tail begins and ends, from the reference edge, the highest first as on the board. */
-const marks = ({ joint }: Corner, unit: Unit): HTMLElement => {
+/** Where every tail begins and ends, the highest first as on the board. */
+const marks = (corner: Corner, unit: Unit): HTMLElement => {
+  const { joint } = corner;
+  const edge = startOnSides(corner) === undefined ? 'reference edge' : "groove's top edge";
   const cell = (value: number) => element('td', {}, formatNumber(value, unit));
   const over = (name: string) => element('th', { scope: 'colgroup', colspan: 2 }, name);
   return element(
     'table',
     {},
-    element('caption', {}, `Tails from the reference edge, in ${unit}`),
+    element('caption', {}, `Tails from the ${edge}, in ${unit}`),
     element('thead', {}, element('tr', {}, element('td'), over('at the end'), over('at the baseline'))),
     element(
       'tbody',

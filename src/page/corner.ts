@@ -66,6 +66,10 @@ export const cornerOf = ({ plan, set, joints }: LaidOut, ref: CornerRef): Corner
       };
 };
 
+/** How far above the sides' own edge a drawer's back corner begins: its measures start at the groove's top edge. */
+export const startOnSides = ({ ref, drawer }: Corner): number | undefined =>
+  ref.of === 'drawer' && ref.end === 'back' ? drawer?.sizes.backFrom : undefined;
+
 /** A name for a corner that stays when others come and go. */
 export const cornerKey = ({ ref, name }: Corner): string =>
   ref.of === 'joint' ? `joint ${name}` : `${ref.end} ${name}`;

@@ -1,5 +1,6 @@
 import type { G, Path as SvgPath } from '@svgdotjs/svg.js';
 import { formatNumber } from '../units/formatLength.ts';
+import { startOnSides } from './corner.ts';
 import type { CornerSheet, Face } from './cornerSheet.ts';
 import type { Shown } from './shown.ts';
 import { drawPath, px } from './svgParts.ts';
@@ -12,6 +13,8 @@ const LEAST_ROOM = 12;
 const LOCK = { width: 50, height: 18 };
 /** A face this wide, in px, has room for its whole name. */
 const NAMED = 112;
+/** The gap between the boards has room for the name of the back's edge where it is wider than this, in px. */
+const LABELLED = 76;
 /** From a text's middle down to its baseline, in px. */
 const HALF_HIGH = 5;
 
@@ -69,15 +72,19 @@ const writeMeasures = ({ corner, now }: Shown, sheet: CornerSheet, texts: Texts)
   return whole + tick(offset) + tick(offset + width);
 };
 
-const writeNames = ({ corner: { ref } }: Shown, sheet: CornerSheet, texts: Texts): void => {
+const writeNames = ({ corner, now }: Shown, sheet: CornerSheet, texts: Texts): void => {
+  const { ref } = corner;
   const { tailFace, tailEnd, pinEnd, pinFace, y } = sheet;
   const [tail, pin] =
     ref.of === 'joint' ? ['Tail board', 'Pin board'] : ['Side', ref.end === 'front' ? 'Front' : 'Back'];
   const put = (words: string, { x0, x1 }: Face): void => texts.put(words, (x0 + x1) / 2, y(0) + 22, 'middle');
   const whole = ({ x0, x1 }: Face): boolean => x1 - x0 > NAMED;
-  put(whole(tailFace) ? `${tail}, outside` : tail, tailFace);
+  const start = startOnSides(corner);
+  const from = start === undefined ? 'outside' : `from ${formatNumber(start, now.laid.plan.units)} up`;
+  put(whole(tailFace) ? `${tail}, ${from}` : start === undefined ? tail : from, tailFace);
   put('end', tailEnd);
-  put('ref. edge', { x0: tailEnd.x1, x1: pinEnd.x0 });
+  const gap = { x0: tailEnd.x1, x1: pinEnd.x0 };
+  put(start === undefined ? 'ref. edge' : gap.x1 - gap.x0 > LABELLED ? 'back’s edge' : 'edge', gap);
   put('end', pinEnd);
   put(whole(pinFace) ? `${pin}, inside` : pin, pinFace);
 };

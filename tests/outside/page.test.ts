@@ -31,6 +31,8 @@ const kept = (page: Page): Promise<string> =>
     dispatchEvent(new Event('pagehide'));
     return JSON.parse(localStorage.getItem('halfpin') ?? '{"text":""}').text;
   });
+const FROM_GROOVE =
+  "On the sides all is measured from the groove's top edge, 16 mm above the reference edge.";
 const message = (page: Page): Locator => page.locator('#messages');
 const give = (page: Page, name: string, buffer: Buffer): Promise<void> =>
   page.locator('#file').setInputFiles({ name, mimeType: 'application/octet-stream', buffer });
@@ -400,6 +402,11 @@ describe('at the bench', () => {
     expect(await page.locator('#bench-body tbody tr').last().allTextContents()).toEqual(['1623.678.1421.52']);
     await page.getByRole('button', { name: 'The next corner' }).click();
     expect(await page.locator('#bench-title').textContent()).toBe('Buttons, back corners');
+    // The groove is 11 mm up and 5 mm wide; on its top edge stands the back.
+    expect(await page.locator('#bench-body p').allTextContents()).toEqual([FROM_GROOVE]);
+    expect(await page.locator('#bench-body caption').textContent()).toBe(
+      "Tails from the groove's top edge, in mm",
+    );
     const size = await page
       .locator('#bench-body td')
       .last()
@@ -407,10 +414,16 @@ describe('at the bench', () => {
     expect(size).toBeGreaterThanOrEqual(24);
     await page.keyboard.press('Escape');
     expect(await page.locator('#bench-dialog').isVisible()).toBe(false);
+    // The drawing says so too.
+    expect(await page.locator('.names').textContent()).toContain('Side, outside');
+    await page.getByRole('button', { name: 'Back', exact: true }).click();
+    const names = page.locator('.names');
+    expect(await names.textContent()).toContain('Side, from 16 up');
+    expect(await names.textContent()).not.toContain('ref. edge');
     await page.context().close();
   });
 
-  it('says of a front with a lip that it is measured from its rebate, and of its back nothing', async () => {
+  it('says of a front with a lip that it is measured from its rebate, and of its back what is said of every back', async () => {
     const page = await there.open();
     const lipped = CHEST.replace(/^name: .*$/mu, 'name: Lipped chest').concat('\nfront: {lip: 6}\n');
     await give(page, 'lipped.yaml', Buffer.from(lipped));
@@ -421,7 +434,7 @@ describe('at the bench', () => {
       "Before gauging: cut the front's rebate first, along its ends and both edges, 15 mm deep; gauge the front from the rebate's shoulder, 6.5 mm in from the front's own end; mark it from the rebate's lower edge, 6 mm above the front's own.",
     ]);
     await page.getByRole('button', { name: 'The next corner' }).click();
-    expect(await page.locator('#bench-body p').count()).toBe(0);
+    expect(await page.locator('#bench-body p').allTextContents()).toEqual([FROM_GROOVE]);
     await page.context().close();
   });
 });
