@@ -1,7 +1,7 @@
 import type { Complaint } from '../complaint.ts';
 import { lies } from '../joint/checkSizes.ts';
 import { DUST } from '../joint/dust.ts';
-import { WIDTH_RANGE } from '../joint/limits.ts';
+import { LEAST_SOCKET, WIDTH_RANGE } from '../joint/limits.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { LEAST_HELD, LEAST_INSIDE, LEAST_WALL } from './limits.ts';
 import type { Sizes } from './sizes.ts';
@@ -32,7 +32,9 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
       ? { board: 'the sides', thickness: wall }
       : { board: 'the slips', thickness: slips.width };
   const mostInSide = grooved.thickness - LEAST_WALL;
-  const mostInFront = stock.front.thickness - Math.max(lap, LEAST_WALL);
+  // A lap that leaves no socket is complained of as such.
+  const tooThick = lap > stock.front.thickness - LEAST_SOCKET + DUST;
+  const mostInFront = stock.front.thickness - (tooThick ? LEAST_WALL : Math.max(lap, LEAST_WALL));
   const mostDepth = Math.min(mostInSide, mostInFront);
   if (groove.depth > mostDepth + DUST)
     wrong.push({

@@ -62,6 +62,12 @@ describe('a set of drawers', () => {
     expect(typed(6.95)).toHaveLength(1);
   });
 
+  it('complains of a lap that leaves no socket alone, and not of the groove behind it', () => {
+    expect(refusals({ joint: { ...joint, kind: 'lapped', lap: 22 } })).toEqual([
+      'drawers.0.joint.lap: "Buttons": front corners: the lap is 22 mm; it must be 1 mm to 17 mm',
+    ]);
+  });
+
   it("lets a drawer's own number of tails and its listed tails stand", () => {
     const own = inOpening(574, 140, 420, {
       name: 'Ribbon',
