@@ -1,4 +1,6 @@
 import { rebateFirst } from '../drawer/rebateFirst.ts';
+import type { JointCut } from '../guided/cutJoint.ts';
+import { type Guided, tailsByHand } from '../guided/guided.ts';
 import { dividers, gauges } from '../joint/settings.ts';
 import type { LaidOut } from '../plan/layOutPlan.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
@@ -30,7 +32,7 @@ export const benchDialog = ({ now, unit }: Page): ((ref: CornerRef) => void) => 
   let lock: WakeLockSentinel | undefined;
 
   const show = (): void => {
-    const { laid } = now();
+    const { laid, cuts } = now();
     const refs = cornersOf(laid);
     at = (at + refs.length) % refs.length;
     const ref = refs[at];
@@ -38,7 +40,11 @@ export const benchDialog = ({ now, unit }: Page): ((ref: CornerRef) => void) => 
     if (corner === undefined) return;
     const ends = corner.ref.of === 'joint' ? '' : `, ${corner.ref.end} corners`;
     setText(title, `${corner.name}${ends}`);
-    body.replaceChildren(...first(corner, unit()), settings(corner, unit()), marks(corner, unit()));
+    body.replaceChildren(
+      ...first(corner, unit()),
+      settings(corner, cuts.get(corner.joint), unit()),
+      marks(corner, unit()),
+    );
     body.scrollTop = 0;
   };
 
@@ -95,8 +101,8 @@ const first = (corner: Corner, unit: Unit): HTMLElement[] => {
     : [];
 };
 
-/** What gauges, dividers and the bevel are set to. */
-const settings = ({ joint }: Corner, unit: Unit): HTMLElement => {
+/** What gauges, bevel and dividers are set to, or a router in their place. */
+const settings = ({ joint }: Corner, cut: JointCut | undefined, unit: Unit): HTMLElement => {
   const { tailBoard, pinBoardFace, pinBoardEnd } = gauges(joint);
   const steps = dividers(joint);
   const rows: [string, string][] = [
@@ -107,7 +113,8 @@ const settings = ({ joint }: Corner, unit: Unit): HTMLElement => {
     ...(joint.kind === 'lapped'
       ? ([['Gauge, pin board, end', formatLength(pinBoardEnd, unit)]] satisfies [string, string][])
       : []),
-    ...(steps === undefined
+    ...(cut === undefined ? [] : routerRows(cut.guided, unit)),
+    ...(steps === undefined || cut !== undefined
       ? []
       : ([
           ['Dividers', formatLength(steps.step, unit)],
@@ -119,6 +126,24 @@ const settings = ({ joint }: Corner, unit: Unit): HTMLElement => {
     {},
     ...rows.map(([name, value]) => element('div', {}, element('dt', {}, name), element('dd', {}, value))),
   );
+};
+
+const routerRows = (guided: Guided, unit: Unit): [string, string][] => {
+  const { depth, pinCut } = guided;
+  return [
+    ...(tailsByHand(guided)
+      ? []
+      : [['Tails, cutter set deep', formatLength(depth, unit)] satisfies [string, string]]),
+    ...(pinCut.kind === 'round'
+      ? ([
+          ['Pins, cutter set deep', formatLength(depth, unit)],
+          ['Pins, centre stops from end', formatLength(pinCut.socket.stop, unit)],
+        ] satisfies [string, string][])
+      : ([
+          ['Pins, straight cutter', formatLength(pinCut.diameter, unit)],
+          ['Pins, cutter set deep', formatLength(pinCut.depth, unit)],
+        ] satisfies [string, string][])),
+  ];
 };
 
 /** Where every tail begins and ends, the highest first as on the board. */

@@ -439,6 +439,32 @@ describe('at the bench', () => {
   });
 });
 
+describe('the bench, for a router', () => {
+  it('has its settings in place of the dividers', async () => {
+    const page = await there.open();
+    await give(page, 'guided.yaml', readFileSync('examples/haberdashery-chest-guided.yaml'));
+    await page.waitForFunction(() => document.querySelector('input')?.value === 'Haberdashery chest, guided');
+    await page.click('#bench');
+    const rows = () => page.locator('#bench-body dl > div').allTextContents();
+    // At the surface the cut is 12.7 - 2 × 15 tan 8° = 8.484 mm wide; half of it short of the side's 11 mm is 6.76.
+    expect(await rows()).toEqual(
+      expect.arrayContaining([
+        'Tails, cutter set deep15 mm',
+        'Pins, cutter set deep15 mm',
+        'Pins, centre stops from end6.76 mm',
+      ]),
+    );
+    expect((await rows()).join()).not.toContain('Dividers');
+    await page.getByRole('button', { name: 'The next corner' }).click();
+    // The one tail at the back has half spaces only beside it, which are cut by hand.
+    expect(await rows()).toEqual(
+      expect.arrayContaining(['Pins, straight cutter8 mm', 'Pins, cutter set deep11 mm']),
+    );
+    expect((await rows()).join()).not.toContain('Tails, cutter');
+    await page.context().close();
+  });
+});
+
 describe('what comes in', () => {
   it('is refused in words where it is no plan, and the work in hand is kept', async () => {
     const page = await there.open();
