@@ -8,11 +8,15 @@ import { speak } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
 import { wrapText } from './jointText.ts';
 
-/** How to cut a corner with a router: where the cutter's centre goes, how deep, and what to ease. */
+/**
+ * How to cut a corner with a router: where the cutter's centre goes, how deep, and what to ease.
+ * @param pinBoardFrom what a lapped socket's stop is measured from, where that is not the pin board's end
+ */
 export const cutText = (
   { passes, depth, leastPin, pinCut }: Guided,
   { cutter }: Cutting,
   unit: Unit,
+  pinBoardFrom = "the pin board's end",
 ): string[] => {
   const length = (value: number): string => formatLength(value, unit);
   return [
@@ -25,12 +29,12 @@ export const cutText = (
       unit,
     ),
     '',
-    ...pinText(pinCut, length, unit),
+    ...pinText(pinCut, pinBoardFrom, length, unit),
   ];
 };
 
 /** How far the cutter comes into the pin board, and the round that it leaves there. */
-const pinText = (cut: PinCut, length: (value: number) => string, unit: Unit): string[] =>
+const pinText = (cut: PinCut, from: string, length: (value: number) => string, unit: Unit): string[] =>
   cut.kind === 'round'
     ? [
         `Its centres on the pin board, from the reference edge, ${unit}:`,
@@ -38,7 +42,7 @@ const pinText = (cut: PinCut, length: (value: number) => string, unit: Unit): st
           cut.passes.map((centres, i) => [`socket ${i + 1}`, centres]),
           unit,
         ),
-        ...roundText(cut.socket, length),
+        ...roundText(cut.socket, from, length),
       ]
     : [
         ...wrapText(
@@ -58,9 +62,13 @@ const pinText = (cut: PinCut, length: (value: number) => string, unit: Unit): st
         ),
       ];
 
-const roundText = ({ length, stop, ease }: RoundSocket, shown: (value: number) => string): string[] => [
+const roundText = (
+  { length, stop, ease }: RoundSocket,
+  from: string,
+  shown: (value: number) => string,
+): string[] => [
   ...wrapText(
-    `A socket is ${shown(length)} long: stop the cutter's centre ${shown(stop)} from the pin board's end, and there run it across from the first pass to the last, so that no ridge is left between them.`,
+    `A socket is ${shown(length)} long: stop the cutter's centre ${shown(stop)} from ${from}, and there run it across from the first pass to the last, so that no ridge is left between them.`,
   ),
   ...wrapText(
     `Ease both inside arrises of every tail to the socket's round: from ${shown(ease.fromFace)} off the inside face, to ${shown(ease.atBase)} in at the base and ${shown(ease.atTip)} at the tip.`,

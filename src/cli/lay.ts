@@ -68,7 +68,7 @@ const layText = ({ units, set, joints, cutting, cuts }: Work): string[] => {
     const cut = cuts.get(joint);
     return [
       ...jointText(heading, joint, units, pinBoardFrom),
-      ...(cut && cutting ? ['', ...cutText(cut.guided, cutting, units)] : []),
+      ...(cut && cutting ? ['', ...cutText(cut.guided, cutting, units, pinBoardFrom)] : []),
     ];
   };
   const frontText = (drawer: Drawer): string[] => {

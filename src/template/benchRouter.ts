@@ -1,3 +1,4 @@
+import type { Drawer } from '../drawer/drawer.ts';
 import type { DrawerCut } from '../drawer/drawerCut.ts';
 import type { JointCut } from '../guided/cutJoint.ts';
 import { byHand, type GuideBoard } from '../guided/guideBoard.ts';
@@ -13,7 +14,11 @@ export interface RouterSetting {
 }
 
 /** The settings of router, cutters and bushes for a drawer; none of a bush without guides. */
-export const routerSettings = ({ cutter, front, back }: DrawerCut, unit: Unit): RouterSetting[] => {
+export const routerSettings = (
+  { sizes: { rebate } }: Drawer,
+  { cutter, front, back }: DrawerCut,
+  unit: Unit,
+): RouterSetting[] => {
   const both = (label: string, value: (cut: JointCut) => number | undefined): RouterSetting => ({
     label,
     front: value(front),
@@ -32,8 +37,9 @@ export const routerSettings = ({ cutter, front, back }: DrawerCut, unit: Unit): 
       pinCut.kind === 'straight' ? pinCut.depth : depth,
     ),
     both('pins: guide bush', bushFor('pin')),
-    both('pins: cutter’s centre stops from end', ({ guided: { pinCut } }) =>
-      pinCut.kind === 'round' ? pinCut.socket.stop : undefined,
+    both(
+      `pins: cutter’s centre stops from ${rebate.sides > 0 ? 'shoulder' : 'end'}`,
+      ({ guided: { pinCut } }) => (pinCut.kind === 'round' ? pinCut.socket.stop : undefined),
     ),
     both('tails’ inside arrises: round from face', ({ guided: { pinCut } }) =>
       pinCut.kind === 'round' ? pinCut.socket.ease.fromFace : undefined,
@@ -54,10 +60,12 @@ const bushFor =
     guides.find((guide) => guide.board === board)?.bush;
 
 /** The order in which a router cuts a drawer's corners, from gauged ends to joints that can be fitted. */
-export const routerSteps = ({ front, back }: DrawerCut): string[] => {
+export const routerSteps = ({ sizes: { rebate } }: Drawer, { front, back }: DrawerCut): string[] => {
   const guided = front.guides.length > 0;
   const by = (board: string) => (guided ? `by the ${board}s’ guide` : 'at the centres that are laid out');
   const round = front.guided.pinCut.kind === 'round';
+  // A lip stands out under the fence, which bears on the shoulder behind it.
+  const inRebate = guided && rebate.sides > 0 ? ', its fence in the rebate' : '';
   const same = front.guided.depth === back.guided.depth || tailsByHand(back.guided);
   const again = same ? '' : ' Set the depth anew for the back corners.';
   return [
@@ -66,7 +74,9 @@ export const routerSteps = ({ front, back }: DrawerCut): string[] => {
     `${byHand(back.guided).length > 1 ? 'Outer spaces' : 'Lowest space'} of the sides’ back ends: saw and chop by hand; the cutter would run on into the sides.`,
     `Tails, ${by('tail')}: score lightly first, right to left; then full depth, left to right.${again}`,
     ...(round
-      ? [`Front’s sockets, ${by('pin')}, same cutter: score first, then on to the stop and across along it.`]
+      ? [
+          `Front’s sockets, ${by('pin')}${inRebate}, same cutter: score first, then on to the stop and across along it.`,
+        ]
       : []),
     `${round ? 'Back’s pins' : 'Pins'}, ${by('pin')}: the straight cutter${guided ? ' and its bush' : ''}, its own depth; a trial in scrap first.`,
     ...(round ? ['Round the tails’ inside arrises to the front’s sockets.'] : []),

@@ -45,7 +45,7 @@ export const benchSettings = (
       front: value(drawer.front),
       back: value(drawer.back),
     })),
-    ...(cut === undefined ? [] : routerSettings(cut, unit)),
+    ...(cut === undefined ? [] : routerSettings(drawer, cut, unit)),
   ];
   return rows.map(({ label, front, back }, i) => {
     const row = tableRow(

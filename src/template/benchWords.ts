@@ -42,7 +42,7 @@ export const benchWords = (drawer: Drawer, cut: DrawerCut | undefined, unit: Uni
               },
             ]),
         { text: gaugeStep(drawer) },
-        ...(cut === undefined ? BY_HAND : routerSteps(cut)).map((text) => ({ text })),
+        ...(cut === undefined ? BY_HAND : routerSteps(drawer, cut)).map((text) => ({ text })),
         { text: 'Fit dry, and check.' },
         { text: `Groove ${grooved}.` },
         { text: 'Finish the inside faces.' },

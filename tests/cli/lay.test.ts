@@ -1,12 +1,12 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { CHEST, folder, halfpin } from './program.ts';
+import { CHEST, folder, GUIDED_CHEST, halfpin } from './program.ts';
 
-/** The example chest, its fronts with a lip of 6 mm all round. */
-const lipped = (): string => {
+/** An example chest, its fronts with a lip of 6 mm all round. */
+const lipped = (chest = CHEST): string => {
   const path = join(folder(), 'lipped.yaml');
-  writeFileSync(path, `${readFileSync(CHEST, 'utf8')}\nfront: {lip: 6}\n`);
+  writeFileSync(path, `${readFileSync(chest, 'utf8')}\nfront: {lip: 6}\n`);
   return path;
 };
 
@@ -20,6 +20,15 @@ describe('lay, of fronts with a lip', () => {
     expect(out.match(/pin board, inside face, from the rebate's shoulder: 11 mm/gu)).toHaveLength(6);
     expect(out.match(/pin board, both faces, from its end: 11 mm/gu)).toHaveLength(6);
     expect(out.replaceAll(/\n +/gu, ' ').split(`advice: ${FIRST}`)).toHaveLength(1 + 6);
+  });
+
+  it('stops a cutter in its sockets from there too', () => {
+    const out = halfpin(['lay', lipped(GUIDED_CHEST)]).out.replaceAll(/\n +/gu, ' ');
+    // Half the cut at the surface, (12.7 - 2 × 15 tan 8°) / 2 = 4.24, short of the 11 mm that a side is thick.
+    expect(out.split("stop the cutter's centre 6.76 mm from the rebate's shoulder,")).toHaveLength(1 + 6);
+    expect(halfpin(['lay', GUIDED_CHEST]).out.replaceAll(/\n +/gu, ' ')).toContain(
+      "stop the cutter's centre 6.76 mm from the pin board's end,",
+    );
   });
 
   it('gives that as advice in JSON, to the front alone', () => {

@@ -1,6 +1,7 @@
 import dxfParser, { type ILwpolylineEntity } from 'dxf-parser';
 import type { CrossSection as Section } from 'manifold-3d';
 import { describe, expect, it } from 'vitest';
+import { loadWork } from '../../src/cli/work.ts';
 import { flatten, type Outline } from '../../src/drawing/outline.ts';
 import { type GuideBoard, guideBoard } from '../../src/guided/guideBoard.ts';
 import { renderDxf } from '../../src/render/dxf.ts';
@@ -76,6 +77,48 @@ describe('a guide board', () => {
       // No more than 0.01 mm off over any length of wall.
       expect(cut.subtract(wished.offset(0.01, 'Miter')).area()).toBeLessThan(1e-6);
       expect(wished.offset(-0.01, 'Miter').subtract(cut).area()).toBeLessThan(1e-6);
+    },
+  );
+});
+
+describe('the guides for the back ends of the example chest’s sides', async () => {
+  const { set, cuts } = await loadWork('examples/haberdashery-chest-guided.yaml', {});
+  const backs = set.drawers.map((drawer) => {
+    const guides = cuts.get(drawer.back)?.guides ?? [];
+    return { drawer, guide: guides.find(({ board }) => board === 'tail') };
+  });
+
+  it('are made where two tails or more have a space between them', () => {
+    expect(backs.map(({ drawer: { spec, back }, guide }) => [spec.name, back.tails.length, !!guide])).toEqual(
+      [
+        // Sides of 75 mm leave 55 to the back: one tail, and outer spaces only.
+        ['Buttons', 1, false],
+        ['Thread', 1, false],
+        ['Ribbon', 2, true],
+        ['Patches', 2, true],
+        ['Notions', 3, true],
+        ['Cloth', 4, true],
+      ],
+    );
+  });
+
+  it.each(backs.flatMap(({ drawer, guide }) => (guide ? [[drawer.spec.name, drawer, guide] as const] : [])))(
+    'clear the spaces between its tails and touch nothing of the side beyond the back: %s',
+    (_, { sizes, back, boards }, guide) => {
+      const [from, to] = guide.work;
+      /** Over the side's whole width, measured from the back's lower edge. */
+      const [bottom, top] = [-sizes.backFrom, boards.side.width - sizes.backFrom];
+      const over = (low: number, high: number) =>
+        CrossSection.square([to - from, high - low]).translate([from, low]);
+      const cut = reach(guide).intersect(over(bottom, top));
+      expect(cut.decompose()).toHaveLength(back.tails.length - 1);
+      for (const beyond of [over(bottom, 0), over(back.width, top)]) {
+        expect(beyond.area()).toBeGreaterThan(11 * 3.9);
+        expect(cut.intersect(beyond).area()).toBe(0);
+      }
+      const spaces = back.tails.slice(1).map(({ base }, i) => over(back.tails[i]?.base[1] ?? 0, base[0]));
+      expect(cut.subtract(CrossSection.union(spaces).offset(0.01, 'Miter')).area()).toBeLessThan(1e-6);
+      expect(CrossSection.union(spaces).offset(-0.01, 'Miter').subtract(cut).area()).toBeLessThan(1e-6);
     },
   );
 });

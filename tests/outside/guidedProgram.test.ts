@@ -102,6 +102,29 @@ describe('the example chest for a router, cut as the program says', () => {
   );
 });
 
+describe('the sides of the example chest, past its backs', () => {
+  const backs = shapes.filter(goesOn);
+  const beyond = ({ width, depth, tailBoard: { thickness } }: Corner): Manifold =>
+    box([-PAST, 0, -20], [0, thickness, depth]).add(box([width, 0, -20], [width + PAST, thickness, depth]));
+
+  it.each(backs.map((corner) => [corner.name, corner] as const))(
+    'stay whole (manifold-3d), and would not if the outer spaces were cut as the others are: %s',
+    (_, corner) => {
+      const whole = beyond(corner);
+      expect(whole.subtract(cut(corner)).volume()).toBeLessThan(1e-6);
+      // The cutter at its largest against the sides of the outermost tails, at the baseline.
+      const radius = CUTTER.diameter / 2;
+      const outer = [
+        (corner.tails[0]?.base[0] ?? 0) - radius,
+        ...corner.guided.passes.flat(),
+        (corner.tails.at(-1)?.base[1] ?? 0) + radius,
+      ];
+      const bitten = cut({ ...corner, guided: { ...corner.guided, passes: [outer] } });
+      expect(whole.subtract(bitten).volume()).toBeGreaterThan(100);
+    },
+  );
+});
+
 describe('its guides as DXF, read again by dxf-parser', () => {
   it('are one closed outline each, in mm, as wide as the work and its lands', () => {
     const where = folder();

@@ -245,6 +245,35 @@ describe('a bench sheet', () => {
       for (const caution of CAUTIONS) expect(text).toContain(`– ${speak(caution, 'mm')}`);
     });
 
+    it('sends the sockets of a front with a lip to its rebate’s shoulder, fence and stop', () => {
+      const of = (bushes: { bush?: number; pinBush?: number }, lip: DrawerSpec['lip'], side = 0.5) =>
+        pages(bushes, 'mm', AREAS.A4, {
+          ...drawer({
+            space: {
+              kind: 'opening',
+              opening: { width: 280, height: 110, depth: 420 },
+              fit: { side, top: 1, behind: 12 },
+            },
+          }),
+          ...(lip && { lip }),
+        })
+          .map(wordsOf)
+          .join(' ')
+          .replaceAll('\u00A0', ' ');
+      const bushes = { bush: 16, pinBush: 11 };
+      const allRound = { sides: 6, top: 6, bottom: 6 };
+      expect(of(bushes, allRound)).toContain(
+        'Front’s sockets, by the pins’ guide, its fence in the rebate, same cutter: score',
+      );
+      expect(of(bushes, allRound)).toContain('pins: cutter’s centre stops from shoulder 6.76 –');
+      // Without a guide there is no fence.
+      expect(of({}, allRound)).not.toContain('fence');
+      // A lip along the edges only, with no gap at the sides to cover: the end has no shoulder.
+      const edges = of(bushes, { sides: 0, top: 6, bottom: 6 }, 0);
+      expect(edges).toContain('Front’s sockets, by the pins’ guide, same cutter: score');
+      expect(edges).toContain('pins: cutter’s centre stops from end 6.76 –');
+    });
+
     it('leaves the router out of back ends whose only spaces are the outer ones', () => {
       const text = pages({ bush: 16, pinBush: 11 }, 'mm', AREAS.A4, { ...drawer(), backDrop: 0 })
         .map(wordsOf)
