@@ -25,8 +25,9 @@ export interface BenchSheetWish {
   readonly cut?: DrawerCut;
 }
 
-/** How many times its usual size the type is set where one page then holds everything, best first. */
-const TIMES = [1.6, 1.45, 1.3, 1.2, 1.1, 1, 0.85];
+/** How many times its usual size the type is set where one page then holds everything, best first, and the last resort. */
+const TIMES = [1.6, 1.45, 1.3, 1.2, 1.1, 1];
+const LEAST_TIMES = 0.85;
 
 /** The least width of a column, in ems of text. */
 const COLUMN = 21;
@@ -64,13 +65,15 @@ export interface BenchSheet {
  */
 export const benchSheet = (drawer: Drawer, parts: readonly Part[], wish: BenchSheetWish): BenchSheet => {
   const sheetAt = (times: number, spread: Spread) => sheet(drawer, parts, wish, typeSizes(times), spread);
-  /** The largest type that sets all on one page; what fits in one size fits in every smaller one. */
+  /** The largest type that sets all on one page. What fits in one size fits in every smaller one, so the least tells whether any does. */
   const largest = (spread: Spread): number | undefined => {
-    let best: number | undefined;
+    const fits = (times: number) => sheetAt(times, spread).length === 1;
+    if (!fits(LEAST_TIMES)) return undefined;
+    let best = LEAST_TIMES;
     for (let [from, to] = [0, TIMES.length]; from < to; ) {
       const middle = Math.floor((from + to) / 2);
-      const times = TIMES[middle] ?? 1;
-      if (sheetAt(times, spread).length === 1) [best, to] = [times, middle];
+      const times = TIMES[middle] ?? LEAST_TIMES;
+      if (fits(times)) [best, to] = [times, middle];
       else from = middle + 1;
     }
     return best;
