@@ -22,6 +22,8 @@ export interface GuideTitles {
   readonly ends: readonly CornerEnd[];
   /** What of the work is laid on the line across the fence, with a shorter word for it. */
   readonly edge: Titles['edge'];
+  /** What of the work lies on the line at the other edge, in a word or two. */
+  readonly upper: string;
   /** How deep the rebate is whose shoulder is the end of a pin board that lies flat: the fence stands in it, on the lip. */
   readonly rebate?: number;
 }
@@ -145,7 +147,7 @@ const drawGuide = (
           ]
         : []),
       label(edge, [alongEdges, -1 - CAP], 0),
-      label('upper edge', [alongEdges, guide.width + 1], 0),
+      label(titles.upper, [alongEdges, guide.width + 1], 0),
       ...levels.slice(1).flatMap((to, i): Mark[] => {
         const strip: Strip = {
           box: { x0: 0, x1: STRIP - 1, y0: levels[i] ?? 0, y1: to },

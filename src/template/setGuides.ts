@@ -1,3 +1,4 @@
+import { sidesPastBack } from '../drawer/sidesPastBack.ts';
 import type { Cuts } from '../guided/cutCorners.ts';
 import type { Joint } from '../joint/joint.ts';
 import { stems, type TemplateWork } from './corners.ts';
@@ -10,7 +11,8 @@ export const setGuides = ({ drawers, joints, units }: TemplateWork, cuts: Cuts):
   const guides = (joint: Joint) => cuts.get(joint)?.guides ?? [];
   return guidesToMake(
     [
-      ...drawers.flatMap(({ spec: { name, lip }, sizes: { rebate }, front, back }): CornerGuides[] => {
+      ...drawers.flatMap(({ spec, sizes: { rebate }, front, back }): CornerGuides[] => {
+        const { name, lip } = spec;
         const own = stem(name);
         return [
           {
@@ -18,6 +20,7 @@ export const setGuides = ({ drawers, joints, units }: TemplateWork, cuts: Cuts):
             stem: `${own}-front`,
             end: 'front',
             ...(lip && { edges: { pin: REBATE_EDGE } }),
+            ...(rebate.top > 0 ? { uppers: { pin: "rebate's edge" } } : {}),
             ...(rebate.sides > 0 ? { rebate: front.depth } : {}),
             guides: guides(front),
           },
@@ -27,6 +30,7 @@ export const setGuides = ({ drawers, joints, units }: TemplateWork, cuts: Cuts):
             end: 'back',
             // The back stands on the groove's top edge, so there the sides are marked from it.
             edges: { tail: ["groove's top edge", 'groove top'] },
+            ...(sidesPastBack(spec).upper ? { uppers: { tail: "back's edge" } } : {}),
             guides: guides(back),
           },
         ];

@@ -31,6 +31,7 @@ const saidOn = (spec: JointSpec, board: 'tail' | 'pin', end: 'front' | 'back'): 
     units: 'mm',
     ends: [end],
     edge: ['reference edge', 'ref. edge'],
+    upper: 'upper edge',
   })
     .draw(NO_SPLITS)
     .marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []))

@@ -17,6 +17,7 @@ const pieceOf = (spec: JointSpec, board: 'tail' | 'pin', bush: number): Piece =>
     units: 'mm',
     ends: ['front'],
     edge: ['reference edge', 'ref. edge'],
+    upper: 'upper edge',
   });
 };
 

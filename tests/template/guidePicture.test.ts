@@ -35,6 +35,7 @@ const TITLES: GuideTitles = {
   units: 'mm',
   ends: ['front'],
   edge: ['reference edge', 'ref. edge'],
+  upper: 'upper edge',
 };
 const piece = guidePiece(GUIDE, TITLES);
 const drawing = piece.draw(NO_SPLITS);
@@ -194,6 +195,11 @@ describe('a guide as a piece', () => {
     expect(said).toMatch(/C: OUTSIDE FACE (against the|to) fence/u);
     expect(said).toContain("groove's top edge on its line");
     expect(said).not.toContain('reference');
+  });
+
+  it('names the line of the other edge for what lies there', () => {
+    expect(saidBy(GUIDE, { upper: "back's edge" })).toContain("back's edge");
+    expect(saidBy(GUIDE, { upper: "back's edge" })).not.toContain('upper edge');
   });
 
   it('says its name first on either part, where it is parted', () => {

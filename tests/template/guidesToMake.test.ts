@@ -44,6 +44,23 @@ describe('guidesToMake', () => {
     ]);
   });
 
+  it('keeps apart those whose other edge has another name', () => {
+    const guides = guidesOf(120);
+    const uppers = { pin: "rebate's edge" } as const;
+    const made = guidesToMake(
+      [
+        { item: 'Tray front', stem: 'tray-front', end: 'front', guides },
+        { item: 'Lid front', stem: 'lid-front', end: 'front', uppers, guides },
+      ],
+      'mm',
+    );
+    expect(made.map(({ guide, titles }) => [guide.board, titles.item, titles.upper])).toEqual([
+      ['tail', 'Tray front, Lid front', 'upper edge'],
+      ['pin', 'Tray front', 'upper edge'],
+      ['pin', 'Lid front', "rebate's edge"],
+    ]);
+  });
+
   it('makes none where no corner has any', () => {
     expect(
       guidesToMake([{ item: 'Buttons front', stem: 'buttons-front', end: 'front', guides: [] }], 'mm'),

@@ -40,6 +40,17 @@ describe('the guides of a drawer', () => {
     );
   });
 
+  it('name the line of the other edge for what lies there, which need not be the board’s own', () => {
+    const uppers = (change: Partial<DrawerSpec>) => guidesOf(change).map(({ titles: { upper } }) => upper);
+    // The sides go on 4 mm above the back; its own edges are the pins' lines.
+    expect(uppers({})).toEqual(['upper edge', 'upper edge', "back's edge", 'upper edge']);
+    expect(uppers({ backDrop: 0 })[2]).toBe('upper edge');
+    expect(uppers({ lip: { sides: 6, top: 6, bottom: 0 } }).slice(0, 2)).toEqual([
+      'upper edge',
+      "rebate's edge",
+    ]);
+  });
+
   it('have no slot for the half spaces at the back, where the sides go on past it', () => {
     const tailGuides = (change: Partial<DrawerSpec>) =>
       guidesOf(change)
