@@ -148,6 +148,18 @@ describe('layOutForCutter', () => {
     );
   });
 
+  it('has nothing to say of the pin board of a through joint that may stay as thick as it is', () => {
+    const through: JointSpec = {
+      kind: 'through',
+      width: 120,
+      tailBoard: 11,
+      pinBoard: 11,
+      spacing: FRONT.spacing,
+    };
+    // 12.7 - 2 × 11 tan 8° = 9.608, told as the hundredth above.
+    expect(refusals({ ...through, pin: 5 })[0]).toMatch(/pins of 9\.61 mm, slope 1:7\.12$/u);
+  });
+
   it('speaks of the average where the tails of the nearest layout differ', () => {
     const graded: JointSpec = { ...FRONT, pin: 5, spacing: { kind: 'graded', ratio: 0.9, from: 'edge' } };
     expect(refusals(graded)[0]).toMatch(/the nearest layout that works: 3 tails of on average 28\.68 mm/u);

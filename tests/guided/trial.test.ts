@@ -55,6 +55,17 @@ describe('correctDepth', () => {
     // 0.4 / (2 tan 14°) = 0.802 mm deeper: 10.302.
     const places = (pinBoard: number) => placesOf(correctDepth({ ...TRIAL, pinBoard }, { looseness: 0.4 }));
     expect(places(10.3)).toEqual(['looseness']);
+    const refused = correctDepth({ ...TRIAL, pinBoard: 10 }, { looseness: 0.4 });
+    expect(
+      refused.ok
+        ? []
+        : refused.complaints.map(({ says, hint = [] }) => [speak(says, 'mm'), speak(hint, 'mm')]),
+    ).toEqual([
+      [
+        'the next depth would be 10.3 mm, and the cutter would come out at the face of a pin board of 10 mm',
+        "measuring again, moving the guide's centres, a thicker pin board, or a cutter with another angle",
+      ],
+    ]);
     expect(places(10.31)).toEqual([]);
   });
 
