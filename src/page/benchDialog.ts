@@ -102,7 +102,7 @@ const first = (corner: Corner, unit: Unit): HTMLElement[] => {
 };
 
 /** What gauges, bevel and dividers are set to, or a router in their place. */
-const settings = ({ joint }: Corner, cut: JointCut | undefined, unit: Unit): HTMLElement => {
+const settings = ({ joint, drawer }: Corner, cut: JointCut | undefined, unit: Unit): HTMLElement => {
   const { tailBoard, pinBoardFace, pinBoardEnd } = gauges(joint);
   const steps = dividers(joint);
   const rows: [string, string][] = [
@@ -113,7 +113,9 @@ const settings = ({ joint }: Corner, cut: JointCut | undefined, unit: Unit): HTM
     ...(joint.kind === 'lapped'
       ? ([['Gauge, pin board, end', formatLength(pinBoardEnd, unit)]] satisfies [string, string][])
       : []),
-    ...(cut === undefined ? [] : routerRows(cut.guided, unit)),
+    ...(cut === undefined
+      ? []
+      : routerRows(cut.guided, (drawer?.sizes.rebate.sides ?? 0) > 0 ? 'shoulder' : 'end', unit)),
     ...(steps === undefined || cut !== undefined
       ? []
       : ([
@@ -128,7 +130,7 @@ const settings = ({ joint }: Corner, cut: JointCut | undefined, unit: Unit): HTM
   );
 };
 
-const routerRows = (guided: Guided, unit: Unit): [string, string][] => {
+const routerRows = (guided: Guided, end: 'end' | 'shoulder', unit: Unit): [string, string][] => {
   const { depth, pinCut } = guided;
   return [
     ...(tailsByHand(guided)
@@ -137,7 +139,7 @@ const routerRows = (guided: Guided, unit: Unit): [string, string][] => {
     ...(pinCut.kind === 'round'
       ? ([
           ['Pins, cutter set deep', formatLength(depth, unit)],
-          ['Pins, centre stops from end', formatLength(pinCut.socket.stop, unit)],
+          [`Pins, centre stops from ${end}`, formatLength(pinCut.socket.stop, unit)],
         ] satisfies [string, string][])
       : ([
           ['Pins, straight cutter', formatLength(pinCut.diameter, unit)],
