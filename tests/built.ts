@@ -8,19 +8,7 @@ const newest = (path: string): number =>
     : statSync(path).mtimeMs;
 
 /** What the build reads, libraries as far as they are named. */
-const SOURCES = [
-  'src',
-  'examples/haberdashery-chest.yaml',
-  'LICENSE',
-  'build.mjs',
-  'buildPage.mjs',
-  'bundling.mjs',
-  'declarations.mjs',
-  'licences.mjs',
-  'unused.mjs',
-  'package.json',
-  'package-lock.json',
-];
+const SOURCES = ['src', 'examples/haberdashery-chest.yaml', 'LICENSE', 'package.json', 'package-lock.json'];
 
 /** Made after the program; where it is newer than its sources, both are. */
 const BUILT = 'dist/halfpin.html';
@@ -29,5 +17,5 @@ const BUILT = 'dist/halfpin.html';
 export default (): void => {
   const sources = Math.max(...SOURCES.map(newest));
   if (!existsSync(BUILT) || statSync(BUILT).mtimeMs < sources)
-    execFileSync('node', ['build.mjs'], { stdio: 'inherit' });
+    execFileSync('node', ['src/build/build.mjs'], { stdio: 'inherit' });
 };

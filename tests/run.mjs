@@ -55,7 +55,15 @@ run('npm', ['run', '--silent', 'build']);
 const report = join(tmpdir(), `halfpin-tests-${process.pid}.json`);
 const { status } = spawnSync(
   'npx',
-  ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`],
+  [
+    'vitest',
+    'run',
+    '--config',
+    'tests/vitest.config.ts',
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${report}`,
+  ],
   { stdio: 'inherit' },
 );
 const { numPassedTests, numFailedTests, numTotalTests, success } = JSON.parse(readFileSync(report, 'utf8'));

@@ -4,7 +4,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
-import { BUNDLING } from '../../bundling.mjs';
+import { BUNDLING } from '../../src/build/bundling.mjs';
 
 const inputs = Number(process.argv[2] ?? 30_000);
 const seed = Number(process.argv[3] ?? Date.now() % 2 ** 31);

@@ -7,7 +7,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'esbuild';
-import { BUNDLING } from '../../bundling.mjs';
+import { BUNDLING } from '../../src/build/bundling.mjs';
 import { measurePage } from '../page/speed.mjs';
 import { chestOf } from './chest.mjs';
 import { median } from './timing.mjs';
@@ -67,7 +67,7 @@ const report = (name, ours, floor, value) => {
   line(name, ours, floor, figure(value), budget, broken ? '  over' : '');
 };
 
-run('build.mjs');
+run('src/build/build.mjs');
 await build({
   ...BUNDLING,
   absWorkingDir: root.pathname,

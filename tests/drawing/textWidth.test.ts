@@ -35,7 +35,7 @@ const pack = (font: Font): string => {
 const table = (name: string, font: Font): string => `export const ${name} =\n  '${pack(font)}';\n`;
 
 describe('textWidth', () => {
-  // Run `npx vitest run tests/drawing/textWidth.test.ts -u` to write the table again for another font.
+  // Run `npm run try -- tests/drawing/textWidth.test.ts -u` to write the table again for another font.
   it('keeps the table of advances that the fonts hold', async () => {
     const source = `// Advances of DejaVu Sans Condensed 2.37 and its Bold, written by textWidth.test.ts and read by textWidth.ts.\n${table('REGULAR', FONTS.regular)}${table('BOLD', FONTS.bold)}`;
     await expect(source).toMatchFileSnapshot('../../src/drawing/advances.ts');

@@ -1,18 +1,16 @@
 // Makes the page: one HTML file that holds its script, its style and all else, and asks no network for anything.
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { deflateRawSync } from 'node:zlib';
 import { build } from 'esbuild';
-import { BUNDLING } from './bundling.mjs';
+import { BUNDLING, fromRoot } from './bundling.mjs';
 import { thirdParty } from './licences.mjs';
 
-const here = (path) => fileURLToPath(new URL(path, import.meta.url));
-const read = (path) => readFileSync(here(path), 'utf8');
+const read = (path) => readFileSync(fromRoot(path), 'utf8');
 
 const bundle = async (entry, options = {}) => {
   const { outputFiles, metafile } = await build({
-    entryPoints: [here(entry)],
+    entryPoints: [fromRoot(entry)],
     bundle: true,
     write: false,
     metafile: true,
@@ -61,8 +59,14 @@ export const buildPage = async () => {
   ].join('; ');
   const sheets = [
     packed('press', press),
-    packed('font-regular', readFileSync(here('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf'))),
-    packed('font-bold', readFileSync(here('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf'))),
+    packed(
+      'font-regular',
+      readFileSync(fromRoot('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf')),
+    ),
+    packed(
+      'font-bold',
+      readFileSync(fromRoot('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf')),
+    ),
     packed('packed-licences', `${read('LICENSE')}\n${thirdParty(inputs)}`),
   ].join('\n');
   const parts = {

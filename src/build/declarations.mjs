@@ -6,7 +6,7 @@ const RELATIVE = /(from '|import\(')(\.[^']+?)\.ts(')/gu;
 
 /** Writes the library's types to dist/types: its own files only, whose imports lead to what is there. */
 export const writeDeclarations = () => {
-  execFileSync('npx', ['tsc', '-p', 'tsconfig.types.json'], { stdio: 'inherit' });
+  execFileSync('npx', ['tsc', '-p', 'src/build'], { stdio: 'inherit' });
   const root = resolve('dist/types');
   const needed = new Set();
   const keep = (path) => {

@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
-const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8'));
+/** Where a file lies that is named from the project's top folder. */
+export const fromRoot = (path) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 
-const fileBeside = (path) => fileURLToPath(new URL(path, import.meta.url));
+const { version } = JSON.parse(readFileSync(fromRoot('package.json'), 'utf8'));
 
 /** Libraries that others ask for, whose work we never ask of them. */
 const UNUSED = [
@@ -30,8 +31,8 @@ export const BUNDLING = {
   define: { HALFPIN_VERSION: JSON.stringify(version) },
   alias: {
     // The build for browsers: its output depends on no part of Node.
-    pdfkit: fileBeside('node_modules/pdfkit/js/pdfkit.browser.mjs'),
-    ...Object.fromEntries(UNUSED.map((name) => [name, fileBeside('unused.mjs')])),
+    pdfkit: fromRoot('node_modules/pdfkit/js/pdfkit.browser.mjs'),
+    ...Object.fromEntries(UNUSED.map((name) => [name, fromRoot('src/build/unused.mjs')])),
   },
   // Bundled CommonJS modules ask for Node's own modules this way.
   banner: {

@@ -1,10 +1,10 @@
 // Makes dist/: the program and the library, each one bundled file with what is heavy in parts loaded on demand, and the page.
 import { cpSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
-import { buildPage } from './buildPage.mjs';
 import { BUNDLING } from './bundling.mjs';
 import { writeDeclarations } from './declarations.mjs';
 import { thirdParty } from './licences.mjs';
+import { buildPage } from './page.mjs';
 
 rmSync('dist', { recursive: true, force: true });
 const { metafile } = await build({

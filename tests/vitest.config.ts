@@ -4,8 +4,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   resolve: {
     alias: {
-      // The build for browsers, as in build.mjs: its output depends on no part of Node.
-      pdfkit: fileURLToPath(new URL('./node_modules/pdfkit/js/pdfkit.browser.mjs', import.meta.url)),
+      // The build for browsers, as in src/build/bundling.mjs: its output depends on no part of Node.
+      pdfkit: fileURLToPath(new URL('../node_modules/pdfkit/js/pdfkit.browser.mjs', import.meta.url)),
     },
   },
   test: {
