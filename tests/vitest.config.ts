@@ -13,6 +13,9 @@ export default defineConfig({
     globalSetup: ['tests/built.ts', 'tests/scratch.ts'],
     // What starts programs takes long on a machine that is busy with other things.
     testTimeout: 60_000,
+    // No test leaves anything behind in a module, so modules are loaded once a worker, not once a file.
+    isolate: false,
+    pool: 'threads',
     // Much of the time goes by waiting for programs, so no core is kept free.
     maxWorkers: '100%',
   },
