@@ -5,8 +5,8 @@ import { draftDrawer } from '../../src/drawer/draft.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import type { Spacing } from '../../src/joint/spec.ts';
+import { complaintsOf, value } from '../value.ts';
 import { drawer } from './chest.ts';
-import { complaintsOf, value } from './value.ts';
 
 const { joint, stock, bottom, groove } = drawer();
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { refuse } from '../../src/complaint.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
+import { complaintsOf, value } from '../value.ts';
 import { drawer } from './chest.ts';
-import { complaintsOf, value } from './value.ts';
 
 const cutter = { diameter: 12.7, angle: 8, length: 20 };
 const { slope: _, ...joint } = drawer().joint;

@@ -3,8 +3,8 @@ import { refuse } from '../../src/complaint.ts';
 import { advisePanel } from '../../src/drawer/advisePanel.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
+import { complaintsOf, value } from '../value.ts';
 import { drawer } from './chest.ts';
-import { complaintsOf, value } from './value.ts';
 
 const of = (species: string, kind: 'panel' | 'solid' = 'panel'): DrawerSpec => {
   const { stock, bottom } = drawer();

@@ -3,8 +3,8 @@ import { refuse } from '../../src/complaint.ts';
 import { adviseSizes } from '../../src/drawer/adviseSizes.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
+import { complaintsOf, value } from '../value.ts';
 import { drawer, inOpening } from './chest.ts';
-import { complaintsOf, value } from './value.ts';
 
 const said = (spec: DrawerSpec): string[] => complaintsOf(refuse(...adviseSizes(spec)));
 const { stock } = drawer();

@@ -3,8 +3,8 @@ import { refuse } from '../../src/complaint.ts';
 import { checkBoards } from '../../src/drawer/checkBoards.ts';
 import { frontJointSpec, type Sizes, sizesOf } from '../../src/drawer/sizes.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
+import { complaintsOf } from '../value.ts';
 import { drawer, inOpening } from './chest.ts';
-import { complaintsOf } from './value.ts';
 
 const { stock, bottom, joint, groove } = drawer();
 const wrongWith = (spec: DrawerSpec, sizes: Partial<Sizes> = {}) =>

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { refuse } from '../../src/complaint.ts';
 import { checkMeasures } from '../../src/drawer/checkMeasures.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
+import { complaintsOf } from '../value.ts';
 import { drawer } from './chest.ts';
-import { complaintsOf } from './value.ts';
 
 const wrongWith = (change: Partial<DrawerSpec>) => complaintsOf(refuse(...checkMeasures(drawer(change))));
 

@@ -4,6 +4,7 @@ import { layOutWidths } from '../../src/drawer/layOutWidths.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import type { Cutter } from '../../src/guided/cutter.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { complaintsOf, value } from '../value.ts';
 import { drawer, inOpening } from './chest.ts';
 
 const CUTTER: Cutter = { diameter: 12.7, angle: 8, length: 20 };
@@ -15,20 +16,9 @@ const guided = (change: Partial<DrawerSpec> = {}): Partial<DrawerSpec> => ({
   ...change,
 });
 
-const laid = (...specs: DrawerSpec[]) => {
-  const set = layOutSet(specs);
-  if (!set.ok) throw new Error(JSON.stringify(set.complaints));
-  return set.value;
-};
+const laid = (...specs: DrawerSpec[]) => value(layOutSet(specs));
 
-const refusals = (...specs: DrawerSpec[]): string[] => {
-  const set = layOutSet(specs);
-  return set.ok
-    ? []
-    : set.complaints.map(
-        ({ at, says, hint }) => `${at.join('.')}: ${speak(says, 'mm')}; try ${speak(hint ?? [], 'mm')}`,
-      );
-};
+const refusals = (...specs: DrawerSpec[]): string[] => complaintsOf(layOutSet(specs));
 
 describe('drawers cut with a router', () => {
   it('have pins as wide as the cutter asks at either depth, and its slope', () => {
@@ -173,20 +163,17 @@ describe('bare widths for a cutter', () => {
   const wish = { kind: 'lapped', width: 1, tailBoard: 12, pinBoard: 20, lap: 5, spacing: free } as const;
 
   it('keep one target within its limits', () => {
-    const widths = layOutWidths(wish, [60, 96, 190], { cutter: CUTTER });
-    if (!widths.ok) throw new Error(JSON.stringify(widths.complaints));
-    const { joints, family } = widths.value;
+    const { joints, family } = value(layOutWidths(wish, [60, 96, 190], { cutter: CUTTER }));
     expect(family.pin).toBeCloseTo(8.4838, 3);
     for (const { tails } of joints)
       for (const { tip } of tails) expect(tip[1] - tip[0]).toBeGreaterThan(12.68);
   });
 
   it('have the same tails at every width where a pitch is asked for', () => {
-    const widths = layOutWidths({ ...wish, pin: 9 }, [96, 190], { cutter: CUTTER, pitch: 25.4 });
-    if (!widths.ok) throw new Error(JSON.stringify(widths.complaints));
-    for (const { tails } of widths.value.joints)
+    const widths = value(layOutWidths({ ...wish, pin: 9 }, [96, 190], { cutter: CUTTER, pitch: 25.4 }));
+    for (const { tails } of widths.joints)
       for (const { tip } of tails) expect(tip[1] - tip[0]).toBeCloseTo(16.4, 9);
-    expect(widths.value.family.spread).toBeCloseTo(1, 9);
+    expect(widths.family.spread).toBeCloseTo(1, 9);
   });
 
   it('aim at the tails of a pitch, which leaves none to choose', () => {
@@ -205,9 +192,8 @@ describe('bare widths for a cutter', () => {
     // is over four pins.
     const steep = { diameter: 25, angle: 21, length: 25 };
     const deep = { ...wish, tailBoard: 20, pinBoard: 30, lap: 6, pin: 6.6 };
-    const widths = layOutWidths(deep, [120, 240], { cutter: steep });
-    if (!widths.ok) throw new Error(JSON.stringify(widths.complaints));
-    expect(widths.value.joints.map(({ tails }) => tails.length)).toEqual([3, 7]);
-    expect(widths.value.family.target).toBeCloseTo(26.4, 9);
+    const widths = value(layOutWidths(deep, [120, 240], { cutter: steep }));
+    expect(widths.joints.map(({ tails }) => tails.length)).toEqual([3, 7]);
+    expect(widths.family.target).toBeCloseTo(26.4, 9);
   });
 });

@@ -2,8 +2,8 @@ import { expect, it } from 'vitest';
 import { drawerCut } from '../../src/drawer/drawerCut.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { cutCorners } from '../../src/guided/cutCorners.ts';
+import { value } from '../value.ts';
 import { drawer } from './chest.ts';
-import { value } from './value.ts';
 
 const cutter = { diameter: 12.7, angle: 8, length: 20 };
 const free = { halfPin: { lower: 6, upper: 6 }, spacing: { kind: 'even' } } as const;

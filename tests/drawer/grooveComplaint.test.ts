@@ -6,8 +6,8 @@ import type { Remedies } from '../../src/drawer/remedies.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import type { Spacing } from '../../src/joint/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { complaintsOf } from '../value.ts';
 import { drawer } from './chest.ts';
-import { complaintsOf } from './value.ts';
 
 const { joint } = drawer();
 const told = (change: Partial<DrawerSpec>, remedies: Remedies = {}): [says: string, hint: string] => {

@@ -3,16 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { complaintsOf, told, value } from '../value.ts';
 import { drawer, inOpening } from './chest.ts';
-import { complaintsOf, value } from './value.ts';
 
 const { joint, stock, bottom } = drawer();
 const refusals = (change: Partial<DrawerSpec>) => complaintsOf(layOutSet([drawer(change)]));
-const advice = (...specs: DrawerSpec[]) =>
-  value(layOutSet(specs)).advice.map(
-    ({ at, says, hint }) =>
-      `${at.join('.')}: ${speak(says, 'mm')}${hint === undefined ? '' : `; try ${speak(hint, 'mm')}`}`,
-  );
+const advice = (...specs: DrawerSpec[]) => told(value(layOutSet(specs)).advice);
 
 describe('a set of drawers', () => {
   const thread = inOpening(280, 100, 420, { name: 'Thread' });

@@ -3,8 +3,8 @@ import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { type Part, parts, stockTotals } from '../../src/drawer/parts.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { value } from '../value.ts';
 import { drawer, inOpening } from './chest.ts';
-import { value } from './value.ts';
 
 const rows = (...specs: DrawerSpec[]) => parts(value(layOutSet(specs)));
 const worked = (change: Partial<DrawerSpec>) =>

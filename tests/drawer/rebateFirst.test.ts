@@ -3,8 +3,8 @@ import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { rebateFirst } from '../../src/drawer/rebateFirst.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { value } from '../value.ts';
 import { drawer } from './chest.ts';
-import { value } from './value.ts';
 
 const told = (change: Partial<DrawerSpec>) =>
   value(layOutSet([drawer(change)]))

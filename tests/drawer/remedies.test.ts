@@ -4,8 +4,8 @@ import { draftDrawer, remediesFor } from '../../src/drawer/draft.ts';
 import { grooveRemedies } from '../../src/drawer/remedies.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import type { Slope } from '../../src/units/slope.ts';
+import { complaintsOf } from '../value.ts';
 import { drawer, inOpening } from './chest.ts';
-import { complaintsOf } from './value.ts';
 
 const withOffset = (spec: DrawerSpec, offset: number): DrawerSpec => ({
   ...spec,

@@ -3,8 +3,8 @@ import { refuse } from '../../src/complaint.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { saidOfDrawers } from '../../src/drawer/saidOfDrawers.ts';
 import { mm, say } from '../../src/units/phrase.ts';
+import { complaintsOf, value } from '../value.ts';
 import { drawer, inOpening } from './chest.ts';
-import { complaintsOf, value } from './value.ts';
 
 const shallow = { at: ['groove', 'depth'], says: say`too deep by ${mm(2)}`, hint: say`${mm(5)}` };
 const thin = { at: ['stock', 'side', 'thickness'], says: say`too thin` };

@@ -5,18 +5,15 @@ import { parts } from '../../src/drawer/parts.ts';
 import { drawerSeason } from '../../src/drawer/season.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { told, value } from '../value.ts';
 import { drawer } from './chest.ts';
-import { value } from './value.ts';
 import { movement, moving, pear, plum } from './year.ts';
 
 const setOf = (spec: DrawerSpec) => value(layOutSet([spec]));
 
 const seasonOf = (spec: DrawerSpec) => setOf(spec).drawers.map(drawerSeason)[0];
 
-const adviceOn = (spec: DrawerSpec): string[] =>
-  setOf(spec).advice.map(
-    ({ at, says, hint = [] }) => `${at.join('.')}: ${speak(says, 'mm')}; try ${speak(hint, 'mm')}`,
-  );
+const adviceOn = (spec: DrawerSpec): string[] => told(setOf(spec).advice);
 
 const solid = (behind: number, change: Partial<DrawerSpec> = {}): DrawerSpec =>
   moving({

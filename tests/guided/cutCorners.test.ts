@@ -1,15 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { cutCorners } from '../../src/guided/cutCorners.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { value } from '../value.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from './example.ts';
 
 const front = { name: 'Buttons front', joint: cutOf(LAPPED).joint };
 const back = { name: 'Buttons back', joint: cutOf(THROUGH).joint };
 
 const cutsOf = (...given: Parameters<typeof cutCorners>) => {
-  const cuts = cutCorners(...given);
-  if (!cuts.ok) throw new Error(JSON.stringify(cuts.complaints));
-  return cuts.value;
+  return value(cutCorners(...given));
 };
 const refusal = (...given: Parameters<typeof cutCorners>): string[] => {
   const cuts = cutCorners(...given);

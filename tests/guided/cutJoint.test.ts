@@ -2,15 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { cutJoint } from '../../src/guided/cutJoint.ts';
 import { type Cutting, checkCutting } from '../../src/guided/cutting.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { value } from '../value.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from './example.ts';
 
 const cut = (spec: typeof LAPPED, tools: Omit<Cutting, 'cutter'>) =>
   cutJoint(cutOf(spec).joint, { cutter: CUTTER, ...tools });
 
 const made = (spec: typeof LAPPED, tools: Omit<Cutting, 'cutter'>) => {
-  const result = cut(spec, tools);
-  if (!result.ok) throw new Error(JSON.stringify(result.complaints));
-  return result.value;
+  return value(cut(spec, tools));
 };
 
 const places = (spec: typeof LAPPED, tools: Omit<Cutting, 'cutter'>): string[] => {

@@ -3,6 +3,7 @@ import { type Guided, guidedCut } from '../../src/guided/guided.ts';
 import { layOutForCutter } from '../../src/guided/layOutForCutter.ts';
 import type { Joint } from '../../src/joint/joint.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
+import { value } from '../value.ts';
 
 export const CUTTER: Cutter = { diameter: 12.7, angle: 8, length: 20 };
 /** Diameter of the straight cutter for through pins. */
@@ -28,7 +29,6 @@ export const THROUGH: JointSpec = {
 };
 
 export const cutOf = (spec: JointSpec): { joint: Joint; guided: Guided } => {
-  const laid = layOutForCutter(spec, CUTTER);
-  if (!laid.ok) throw new Error(JSON.stringify(laid.complaints));
-  return { joint: laid.value, guided: guidedCut(laid.value, CUTTER, STRAIGHT) };
+  const laid = value(layOutForCutter(spec, CUTTER));
+  return { joint: laid, guided: guidedCut(laid, CUTTER, STRAIGHT) };
 };

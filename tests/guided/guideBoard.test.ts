@@ -8,13 +8,12 @@ import { layOutForCutter } from '../../src/guided/layOutForCutter.ts';
 import { mostStraight } from '../../src/guided/straightPasses.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { value } from '../value.ts';
 import { CUTTER, cutOf, LAPPED, STRAIGHT, THROUGH } from './example.ts';
 
 const guideOf = (spec: JointSpec, board: 'tail' | 'pin', bush: number): GuideBoard => {
   const { joint, guided } = cutOf(spec);
-  const guide = guideBoard(joint, CUTTER, guided, board, bush);
-  if (!guide.ok) throw new Error(JSON.stringify(guide.complaints));
-  return guide.value;
+  return value(guideBoard(joint, CUTTER, guided, board, bush));
 };
 
 const refusal = (spec: JointSpec, board: 'tail' | 'pin', bush: number): string[] => {
@@ -53,9 +52,8 @@ describe('a guide for the tails', () => {
     const { joint } = cutOf(THROUGH);
     const slots = (lower: boolean, upper: boolean) => {
       const guided = guidedCut(joint, CUTTER, 8, { lower, upper });
-      const guide = guideBoard(joint, CUTTER, guided, 'tail', 16);
-      if (!guide.ok) throw new Error(JSON.stringify(guide.complaints));
-      return [crossings(guide.value, 5).length / 2 - 1, guide.value.byHand];
+      const guide = value(guideBoard(joint, CUTTER, guided, 'tail', 16));
+      return [crossings(guide, 5).length / 2 - 1, guide.byHand];
     };
     // Three tails have four spaces beside and between them.
     expect(slots(false, false)).toEqual([4, []]);
@@ -115,9 +113,8 @@ describe('a guide for through pins whose sockets are as narrow as their cutter a
   it('closes its slots where the outermost passes meet, at the fence, and else 2 mm past it', () => {
     const { joint } = cutOf(THROUGH);
     const closesAt = (straight: number, bush: number): number => {
-      const guide = guideBoard(joint, CUTTER, guidedCut(joint, CUTTER, straight), 'pin', bush);
-      if (!guide.ok) throw new Error(JSON.stringify(guide.complaints));
-      const { points } = flatten(guide.value.outline);
+      const guide = value(guideBoard(joint, CUTTER, guidedCut(joint, CUTTER, straight), 'pin', bush));
+      const { points } = flatten(guide.outline);
       const back = Math.min(...points.map(([x]) => x));
       return Math.min(...points.map(([x]) => x).filter((x) => x > back)) + bush / 2;
     };
@@ -147,9 +144,8 @@ describe('any guide', () => {
     // 15 mm deep at 20° the cutter leaves pins of 12.7 - 30 tan 20° = 1.78, and so, in a bush as wide as itself, fingers.
     const steep: Cutter = { diameter: 12.7, angle: 20, length: 15 };
     const told = (pin: number, bush: number): string[] => {
-      const joint = layOutForCutter({ ...LAPPED, pin }, steep);
-      if (!joint.ok) throw new Error(JSON.stringify(joint.complaints));
-      const guide = guideBoard(joint.value, steep, guidedCut(joint.value, steep, STRAIGHT), 'pin', bush);
+      const joint = value(layOutForCutter({ ...LAPPED, pin }, steep));
+      const guide = guideBoard(joint, steep, guidedCut(joint, steep, STRAIGHT), 'pin', bush);
       return guide.ok ? [] : guide.complaints.map(({ hint = [] }) => speak(hint, 'mm'));
     };
     expect(told(1.79, 12.7)).toEqual(['pins wider by 1.3 mm, or a cutter of smaller diameter']);

@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { flatten } from '../../src/drawing/outline.ts';
 import { type GuideBoard, guideBoard } from '../../src/guided/guideBoard.ts';
+import { value } from '../value.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from './example.ts';
 
 const made = (cut: ReturnType<typeof cutOf>, board: 'tail' | 'pin', bush: number): GuideBoard => {
-  const guide = guideBoard(cut.joint, CUTTER, cut.guided, board, bush);
-  if (!guide.ok) throw new Error(JSON.stringify(guide.complaints));
-  return guide.value;
+  return value(guideBoard(cut.joint, CUTTER, cut.guided, board, bush));
 };
 /** The least and the greatest of both coordinates of its outline. */
 const reach = ({ outline }: GuideBoard) => {

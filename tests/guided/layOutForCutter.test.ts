@@ -5,6 +5,7 @@ import { layOutForCutter } from '../../src/guided/layOutForCutter.ts';
 import type { Joint } from '../../src/joint/joint.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { value } from '../value.ts';
 
 const EIGHT: Cutter = { diameter: 12.7, angle: 8, length: 20 };
 const LEAST = 12.7 - 30 * Math.tan((8 * Math.PI) / 180);
@@ -18,9 +19,7 @@ const FRONT: JointSpec = {
 };
 
 const laid = (spec: JointSpec, cutter = EIGHT): Joint => {
-  const result = layOutForCutter(spec, cutter);
-  if (!result.ok) throw new Error(JSON.stringify(result.complaints));
-  return result.value;
+  return value(layOutForCutter(spec, cutter));
 };
 
 const refusals = (spec: JointSpec, cutter = EIGHT): string[] => {

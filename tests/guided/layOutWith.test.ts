@@ -3,6 +3,7 @@ import { layOutForCutter } from '../../src/guided/layOutForCutter.ts';
 import { layOutWith, type Tooling } from '../../src/guided/layOutWith.ts';
 import { layOut } from '../../src/joint/layOut.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { value } from '../value.ts';
 import { CUTTER, LAPPED, THROUGH } from './example.ts';
 
 const { pin: _, halfPin: __, ...FREE } = LAPPED;
@@ -19,9 +20,8 @@ describe('layOutWith', () => {
   });
 
   it("keeps a pitch with the cutter's least pin between", () => {
-    const joint = layOutWith(FREE, { cutter: CUTTER, pitch: 25.4 });
-    if (!joint.ok) throw new Error(JSON.stringify(joint.complaints));
-    const [first, second] = joint.value.tails;
+    const joint = value(layOutWith(FREE, { cutter: CUTTER, pitch: 25.4 }));
+    const [first, second] = joint.tails;
     expect((second?.tip[0] ?? 0) - (first?.tip[0] ?? 0)).toBeCloseTo(25.4, 9);
     expect((second?.tip[0] ?? 0) - (first?.tip[1] ?? 0)).toBeCloseTo(
       12.7 - 30 * Math.tan((8 * Math.PI) / 180),

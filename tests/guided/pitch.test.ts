@@ -5,13 +5,11 @@ import type { Joint } from '../../src/joint/joint.ts';
 import { layOut } from '../../src/joint/layOut.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { value } from '../value.ts';
 
 const laid = (wish: JointSpec, pitch: number): Joint => {
-  const spec = atPitch(wish, pitch);
-  if (!spec.ok) throw new Error(JSON.stringify(spec.complaints));
-  const joint = layOut(spec.value);
-  if (!joint.ok) throw new Error(JSON.stringify(joint.complaints));
-  return joint.value;
+  const spec = value(atPitch(wish, pitch));
+  return value(layOut(spec));
 };
 
 const complaintsOf = (pitch: number): string[] => {

@@ -3,13 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { correction } from '../../src/guided/correction.ts';
 import { correctDepth, correctTemplate, type Measured } from '../../src/guided/trial.ts';
 import { mm, say, speak } from '../../src/units/phrase.ts';
+import { value } from '../value.ts';
 
 const TRIAL = { angle: 14, depth: 9.5 };
 
 const next = (measured: Measured, setting: Parameters<typeof correctDepth>[0] = TRIAL) => {
-  const result = correctDepth(setting, measured);
-  if (!result.ok) throw new Error(JSON.stringify(result.complaints));
-  return result.value;
+  return value(correctDepth(setting, measured));
 };
 
 const placesOf = (result: ReturnType<typeof correctDepth> | ReturnType<typeof correctTemplate>): string[] =>

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { Complaint, Result } from '../../src/complaint.ts';
 import { adviseCutter, CAUTIONS } from '../../src/guided/cautions.ts';
 import { checkCutter } from '../../src/guided/cutter.ts';
 import { atPitch } from '../../src/guided/pitch.ts';
@@ -7,18 +6,8 @@ import { checkStraight } from '../../src/guided/straightPasses.ts';
 import { correctDepth, correctTemplate, type Measured } from '../../src/guided/trial.ts';
 import { convergence, parseTrialLog } from '../../src/guided/trialLog.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { complaintsOf, told, value } from '../value.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from './example.ts';
-
-const told = (complaints: readonly Complaint[]): string[] =>
-  complaints.map(
-    ({ at, says, hint }) =>
-      `${at.join('.')}: ${speak(says, 'mm')}${hint === undefined ? '' : `; try ${speak(hint, 'mm')}`}`,
-  );
-const refusals = (result: Result<unknown>): string[] => (result.ok ? [] : told(result.complaints));
-const value = <T>(result: Result<T>): T => {
-  if (!result.ok) throw new Error(refusals(result).join('\n'));
-  return result.value;
-};
 
 const TRIAL = { angle: 14, depth: 9.5 };
 const SLOPED = { slope: { run: 8 } };
@@ -65,22 +54,24 @@ describe('a trial by depth', () => {
   });
 
   it('is refused in plain words', () => {
-    expect(refusals(correctDepth({ angle: 14, depth: 201 }, { looseness: 0 }))).toEqual([
+    expect(complaintsOf(correctDepth({ angle: 14, depth: 201 }, { looseness: 0 }))).toEqual([
       'depth: the depth is 201 mm; it must be more than 0 mm and at most 200 mm',
     ]);
     expect(correctDepth({ angle: 14, depth: 200 }, { looseness: 0 }).ok).toBe(true);
     expect(correctDepth({ angle: 14, depth: 0 }, { looseness: 0 }).ok).toBe(false);
-    expect(refusals(correctDepth(TRIAL, { looseness: 5.5, proud: -5.5, short: -0.5 }))).toEqual([
+    expect(complaintsOf(correctDepth(TRIAL, { looseness: 5.5, proud: -5.5, short: -0.5 }))).toEqual([
       'looseness: the looseness (tight is less than 0) is 5.5 mm; what a trial can correct is -5 mm to 5 mm; try setting out and cutting the trial again',
       'proud: the amount proud (shy is less than 0) is -5.5 mm; what a trial can correct is -5 mm to 5 mm; try setting out and cutting the trial again',
       "short: the gap at the tails' ends is -0.5 mm; what a trial can correct is 0 mm to 5 mm; try setting out and cutting the trial again",
     ]);
     expect(correctDepth({ angle: 21, depth: 100 }, { looseness: 5, proud: 5, short: 5 }).ok).toBe(true);
-    expect(refusals(correctDepth({ angle: 14, depth: 3 }, { looseness: 2, proud: 3, short: 4 }))).toEqual([
-      'looseness: the correction would be 4.01 mm, larger than the depth of 3 mm; try measuring again, or a cutter with another angle',
-      "proud: the correction would be 3 mm, larger than the joint's 3 mm; try measuring again, or a cutter with another angle",
-      "short: the correction would be 4 mm, larger than the joint's 3 mm; try measuring again, or a cutter with another angle",
-    ]);
+    expect(complaintsOf(correctDepth({ angle: 14, depth: 3 }, { looseness: 2, proud: 3, short: 4 }))).toEqual(
+      [
+        'looseness: the correction would be 4.01 mm, larger than the depth of 3 mm; try measuring again, or a cutter with another angle',
+        "proud: the correction would be 3 mm, larger than the joint's 3 mm; try measuring again, or a cutter with another angle",
+        "short: the correction would be 4 mm, larger than the joint's 3 mm; try measuring again, or a cutter with another angle",
+      ],
+    );
   });
 });
 
@@ -94,11 +85,11 @@ describe('a trial by template', () => {
   });
 
   it('is refused in plain words', () => {
-    expect(refusals(correctTemplate({ ...SLOPED, depth: 0 }, { looseness: 6 }))).toEqual([
+    expect(complaintsOf(correctTemplate({ ...SLOPED, depth: 0 }, { looseness: 6 }))).toEqual([
       'depth: the depth is 0 mm; it must be more than 0 mm and at most 200 mm',
       'looseness: the looseness (tight is less than 0) is 6 mm; what a trial can correct is -5 mm to 5 mm; try setting out and cutting the trial again',
     ]);
-    expect(refusals(correctTemplate({ ...SLOPED, depth: 10 }, { looseness: 3 }))).toEqual([
+    expect(complaintsOf(correctTemplate({ ...SLOPED, depth: 10 }, { looseness: 3 }))).toEqual([
       "looseness: the correction would be 12 mm, larger than the joint's 10 mm; try measuring again, or a cutter with another angle",
     ]);
   });
@@ -130,20 +121,24 @@ describe('a log', () => {
 
 describe('a cutter', () => {
   it('is refused in plain words', () => {
-    expect(refusals(checkCutter({ diameter: 2.5, angle: 30, length: 0 }))).toEqual([
+    expect(complaintsOf(checkCutter({ diameter: 2.5, angle: 30, length: 0 }))).toEqual([
       "diameter: the cutter's diameter is 2.5 mm; it must be 3 mm to 60 mm; try 12.7 mm",
       "angle: the cutter's angle is 30 degrees; it must be 2.86 to 21.80 degrees off its axis; try 8 for a slope near 1:7, 14 for 1:4",
       "length: the cutter's cutting length is 0 mm; it must be more than 0 mm",
     ]);
-    expect(refusals(checkCutter({ ...CUTTER, diameter: 61 }))[0]).toContain(
+    expect(complaintsOf(checkCutter({ ...CUTTER, diameter: 61 }))[0]).toContain(
       'is 61 mm; it must be 3 mm to 60 mm',
     );
-    expect(refusals(checkCutter({ ...CUTTER, angle: Number.NaN }))[0]).toContain('angle is not a number; it');
-    expect(refusals(checkCutter({ ...CUTTER, neck: 0.5 }))).toEqual([
+    expect(complaintsOf(checkCutter({ ...CUTTER, angle: Number.NaN }))[0]).toContain(
+      'angle is not a number; it',
+    );
+    expect(complaintsOf(checkCutter({ ...CUTTER, neck: 0.5 }))).toEqual([
       "neck: the cutter's neck is 0.5 mm; it must be 1 mm or more and less than the diameter, 12.7 mm",
     ]);
     // (12.7 - 1) / (2 tan 14°) = 23.46.
-    expect(refusals(checkCutter({ diameter: 12.7, angle: 14, length: 25 }))[0]).toMatch(/; try 23\.4 mm$/u);
+    expect(complaintsOf(checkCutter({ diameter: 12.7, angle: 14, length: 25 }))[0]).toMatch(
+      /; try 23\.4 mm$/u,
+    );
   });
 
   it('may be at either end of each range', () => {
@@ -155,7 +150,7 @@ describe('a cutter', () => {
       // 12 - 2 x 27.5 / 5 = 1.
       { diameter: 12, angle: (Math.atan(1 / 5) * 180) / Math.PI, length: 27.5 },
     ])
-      expect(refusals(checkCutter(cutter))).toEqual([]);
+      expect(complaintsOf(checkCutter(cutter))).toEqual([]);
   });
 
   it('is advised on with what would be right', () => {
@@ -205,10 +200,10 @@ describe('a pitch', () => {
 
   it('is refused with what it may be on this board', () => {
     // A tail's base of 3 mm and 8 / 8 mm lost on either side are 5 mm at the tip, and a pin of 5; half pins of 1 mm leave 148.
-    expect(refusals(atPitch(wish, 8))).toEqual([
+    expect(complaintsOf(atPitch(wish, 8))).toEqual([
       'pitch: a pitch of 8 mm leaves tails of 3 mm beside pins of 5 mm; it must be 10 mm to 153 mm here; try a wider pitch, or narrower pins',
     ]);
-    expect(refusals(atPitch(wish, 4))[0]).toContain('leaves tails of 0 mm');
+    expect(complaintsOf(atPitch(wish, 4))[0]).toContain('leaves tails of 0 mm');
     expect(atPitch(wish, 10).ok).toBe(true);
     expect(atPitch(wish, 153).ok).toBe(true);
     expect(atPitch(wish, 153.1).ok).toBe(false);

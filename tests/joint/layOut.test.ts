@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import type { Joint, Tail } from '../../src/joint/joint.ts';
 import { layOut } from '../../src/joint/layOut.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
+import { told } from '../value.ts';
 import { listedSpec, ordinarySpec, wildSpec } from './anySpec.ts';
-import { jointOf, told } from './told.ts';
+import { jointOf } from './told.ts';
 
 describe('a through joint of four even tails', () => {
   // 100 less half pins of 5 + 5 and three pins of 5 leaves 75: 18.75 a tail. Over 12 mm, 1:8 takes 1.5 from each side.

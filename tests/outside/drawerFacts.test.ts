@@ -4,7 +4,7 @@ import { parts } from '../../src/drawer/parts.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { gauges } from '../../src/joint/settings.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
-import { value } from '../drawer/value.ts';
+import { value } from '../value.ts';
 
 const inch = 25.4;
 

@@ -5,7 +5,7 @@ import type { Drawer } from '../../src/drawer/drawer.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { drawer } from '../drawer/chest.ts';
-import { value } from '../drawer/value.ts';
+import { value } from '../value.ts';
 import { drawerSolids, everyBoard, startSolids } from './drawerSolids.ts';
 
 // Drawers put together as solids with manifold-3d, which knows nothing of drawers.

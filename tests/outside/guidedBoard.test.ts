@@ -7,6 +7,7 @@ import { type GuideBoard, guideBoard } from '../../src/guided/guideBoard.ts';
 import { renderDxf } from '../../src/render/dxf.ts';
 import { guideLayers } from '../../src/template/drawGuide.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from '../guided/example.ts';
+import { value } from '../value.ts';
 import { CrossSection } from './guidedSolids.ts';
 
 /** In Node the package is the class itself, whatever its types say. */
@@ -21,9 +22,7 @@ const CASES = [
 
 const guideOf = (spec: (typeof CASES)[number][1], board: 'tail' | 'pin', bush: number): GuideBoard => {
   const { joint, guided } = cutOf(spec);
-  const guide = guideBoard(joint, CUTTER, guided, board, bush);
-  if (!guide.ok) throw new Error(JSON.stringify(guide.complaints));
-  return guide.value;
+  return value(guideBoard(joint, CUTTER, guided, board, bush));
 };
 
 /** In a slot as wide as the bush its centre has only a line to run along; with this play, in mm, it has an area. */

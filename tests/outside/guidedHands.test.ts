@@ -5,6 +5,7 @@ import type { JointSpec } from '../../src/joint/spec.ts';
 import { NO_SPLITS } from '../../src/paper/piece.ts';
 import { guidePiece } from '../../src/template/drawGuide.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from '../guided/example.ts';
+import { value } from '../value.ts';
 
 /** Across a drawer to the right, from its front to its back, and up. */
 type Way = readonly [number, number, number];
@@ -23,9 +24,8 @@ const UP: Way = [0, 0, 1];
 
 const saidOn = (spec: JointSpec, board: 'tail' | 'pin', end: 'front' | 'back'): string => {
   const { joint, guided } = cutOf(spec);
-  const guide = guideBoard(joint, CUTTER, guided, board, 14);
-  if (!guide.ok) throw new Error(JSON.stringify(guide.complaints));
-  return guidePiece(guide.value, {
+  const guide = value(guideBoard(joint, CUTTER, guided, board, 14));
+  return guidePiece(guide, {
     item: 'Tray',
     stem: 'tray',
     units: 'mm',

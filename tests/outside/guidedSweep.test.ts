@@ -7,15 +7,14 @@ import { defaultStraight } from '../../src/guided/straightPasses.ts';
 import { correctDepth, correctTemplate } from '../../src/guided/trial.ts';
 import type { Joint } from '../../src/joint/joint.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
+import { value } from '../value.ts';
 import { box, hullOf, overlaps, Solid, sweep } from './guidedSolids.ts';
 
 /** No ridge and no bite may be larger, in mm. */
 const TRUE = 0.01;
 
 const laidOut = (spec: JointSpec, cutter: Cutter): Joint => {
-  const laid = layOutForCutter(spec, cutter);
-  if (!laid.ok) throw new Error(JSON.stringify(laid.complaints));
-  return laid.value;
+  return value(layOutForCutter(spec, cutter));
 };
 
 const EIGHT: Cutter = { diameter: 12.7, angle: 8, length: 22 };

@@ -5,17 +5,14 @@ import { dividers, gauges } from '../../src/joint/settings.ts';
 import { parseLength } from '../../src/units/parseLength.ts';
 import { parseSlope, type Slope } from '../../src/units/slope.ts';
 import { adviceFor, jointOf } from '../joint/told.ts';
+import { value } from '../value.ts';
 
 const inches = (text: string): number => {
-  const result = parseLength(text, 'in');
-  if (!result.ok) throw new Error(`${text} is refused`);
-  return result.value;
+  return value(parseLength(text, 'in'));
 };
 
 const slopeOf = (text: string): Slope => {
-  const result = parseSlope(text);
-  if (!result.ok) throw new Error(`${text} is refused`);
-  return result.value;
+  return value(parseSlope(text));
 };
 
 const size = ([from, to]: Interval): number => to - from;

@@ -22,6 +22,7 @@ import { drawProof } from '../../src/paper/proof.ts';
 import { readProof } from '../../src/paper/readProof.ts';
 import { parsePaper } from '../../src/paper/sizes.ts';
 import { halfpin, PROGRAM } from '../cli/program.ts';
+import { value } from '../value.ts';
 import { barsOf } from './bars.ts';
 import { readWithPdfjs, type Stroke } from './readPdf.ts';
 
@@ -96,11 +97,9 @@ describe('any printer, measured on its proof', () => {
         fc.constantFrom('A5', 'A4', 'A3', 'Letter', 'Tabloid', '610xroll', '297x210'),
         fc.constantFrom('mm' as const, 'in' as const),
         (x, y, lean, turn, name, unit) => {
-          const paper = parsePaper(name);
-          if (!paper.ok) throw new Error(name);
-          const proof = drawProof(paper.value, 6, unit);
-          if (!proof.ok) throw new Error('no proof');
-          const { lengths, page } = proof.value;
+          const paper = value(parsePaper(name));
+          const proof = value(drawProof(paper, 6, unit));
+          const { lengths, page } = proof;
           const error = printer(x, y, lean, turn);
           const read = readProof(
             lengths,

@@ -6,6 +6,7 @@ import { parsePaper } from '../../src/paper/sizes.ts';
 import { guidePiece } from '../../src/template/drawGuide.ts';
 import { setGuides } from '../../src/template/setGuides.ts';
 import { setLayouts, setPieces } from '../../src/template/setLayouts.ts';
+import { value } from '../value.ts';
 
 /** How a plan is to be printed. */
 export interface Wish {
@@ -28,17 +29,15 @@ export const sheetsOfPlan = async (
   const guides = setGuides(corners, loaded.cuts).map(({ guide, titles }) => guidePiece(guide, titles));
   const work = { ...corners, guides, cuts: loaded.cuts, ...(set.family && { family: set.family }) };
   const pieces = setPieces(work, { boards: ['tail', 'pin'], flat, rods });
-  const paper = parsePaper(name);
-  if (!paper.ok) throw new Error(name);
+  const paper = value(parsePaper(name));
   const layouts = setLayouts(work, pieces, {
     title,
-    paper: paper.value,
+    paper: paper,
     margin,
     ...(error && { correction: { printer: 'office', error } }),
   });
   return layouts.flatMap(({ layout }) => {
-    const sheets = layPages(layout);
-    if (!sheets.ok) throw new Error(JSON.stringify(sheets.complaints));
-    return [...sheets.value.pages()];
+    const sheets = value(layPages(layout));
+    return [...sheets.pages()];
   });
 };

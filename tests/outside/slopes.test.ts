@@ -2,11 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { tailOutline } from '../../src/joint/tailOutline.ts';
 import { degrees, parseSlope, type Slope } from '../../src/units/slope.ts';
 import { jointOf } from '../joint/told.ts';
+import { value } from '../value.ts';
 
 const slopeOf = (text: string): Slope => {
-  const result = parseSlope(text);
-  if (!result.ok) throw new Error(`${text} is refused`);
-  return result.value;
+  return value(parseSlope(text));
 };
 
 const RADIAN = 180 / Math.PI;

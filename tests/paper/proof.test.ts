@@ -6,18 +6,15 @@ import { undo } from '../../src/paper/correction.ts';
 import { drawProof, type Proof } from '../../src/paper/proof.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper, parsePaper } from '../../src/paper/sizes.ts';
 import type { Unit } from '../../src/units/unit.ts';
+import { value } from '../value.ts';
 import { inkBox, isInside, overlaps } from './ink.ts';
 
 const paperOf = (text: string): Paper => {
-  const paper = parsePaper(text);
-  if (!paper.ok) throw new Error(`${text} refused`);
-  return paper.value;
+  return value(parsePaper(text));
 };
 
 const proofOf = (paper: string, unit: Unit = 'mm'): Proof => {
-  const proof = drawProof(paperOf(paper), 6, unit);
-  if (!proof.ok) throw new Error(`${paper} refused`);
-  return proof.value;
+  return value(drawProof(paperOf(paper), 6, unit));
 };
 
 const strokesOf = ({ page }: Proof) =>
@@ -119,11 +116,10 @@ test('nothing leaves the margins and no words overlap, on any paper, corrected o
 
 test('a corrected proof has its nominal lengths after the printer has erred', () => {
   const error = { x: 1.004, y: 0.997, skew: 0.002 };
-  const proof = drawProof(paperOf('A4'), 6, 'mm', { printer: 'workshop', error });
-  if (!proof.ok) throw new Error('refused');
+  const proof = value(drawProof(paperOf('A4'), 6, 'mm', { printer: 'workshop', error }));
   const upright = Math.sqrt(1 - error.skew ** 2);
   const print = ([x, y]: Point): Point => [error.x * x + error.y * error.skew * y, error.y * upright * y];
-  const printed = strokesOf(proof.value).map((points) => points.map(print));
+  const printed = strokesOf(proof).map((points) => points.map(print));
   const lengths = printed
     .flatMap(([a, b]) => (a === undefined || b === undefined ? [] : [Math.hypot(b[0] - a[0], b[1] - a[1])]))
     .sort((a, b) => b - a)

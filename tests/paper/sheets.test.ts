@@ -8,13 +8,12 @@ import type { Size } from '../../src/paper/printable.ts';
 import { type Layout, layPages, type Sheets, sheetCounts } from '../../src/paper/sheets.ts';
 import { type Paper, parsePaper } from '../../src/paper/sizes.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { value } from '../value.ts';
 import { fakePiece } from './fakePiece.ts';
 import { inkBox, isInside, lengthOf, overlaps } from './ink.ts';
 
 const paperOf = (text: string): Paper => {
-  const paper = parsePaper(text);
-  if (!paper.ok) throw new Error(`${text} refused`);
-  return paper.value;
+  return value(parsePaper(text));
 };
 
 const layout = (pieces: readonly Piece[], more: Partial<Layout> = {}): Layout => ({
@@ -28,9 +27,7 @@ const layout = (pieces: readonly Piece[], more: Partial<Layout> = {}): Layout =>
 });
 
 const lay = (pieces: readonly Piece[], more: Partial<Layout> = {}): Sheets => {
-  const sheets = layPages(layout(pieces, more));
-  if (!sheets.ok) throw new Error(sheets.complaints.map(({ says }) => speak(says, 'mm')).join('; '));
-  return sheets.value;
+  return value(layPages(layout(pieces, more)));
 };
 
 const complaintsOf = (pieces: readonly Piece[], more: Partial<Layout> = {}): string[] => {

@@ -4,12 +4,12 @@ import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import type { Corner } from '../../src/template/corner.ts';
 import { cornersOf, type TemplateWork } from '../../src/template/corners.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
-import { jointOf, told } from '../joint/told.ts';
+import { jointOf } from '../joint/told.ts';
+import { value } from '../value.ts';
 
 const work = (specs: readonly DrawerSpec[], joints: TemplateWork['joints'] = []): TemplateWork => {
-  const set = layOutSet(specs);
-  if (!set.ok) throw new Error(told(set.complaints).join('\n'));
-  return { drawers: set.value.drawers, joints, units: 'mm' };
+  const set = value(layOutSet(specs));
+  return { drawers: set.drawers, joints, units: 'mm' };
 };
 
 const show = ({ letter, hand, item, count, tailBoard, pinBoard, stem }: Corner): string =>

@@ -6,12 +6,12 @@ import type { JointSpec } from '../../src/joint/spec.ts';
 import { NO_SPLITS, type Piece } from '../../src/paper/piece.ts';
 import { guideLayers, guidePiece } from '../../src/template/drawGuide.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from '../guided/example.ts';
+import { value } from '../value.ts';
 
 const pieceOf = (spec: JointSpec, board: 'tail' | 'pin', bush: number): Piece => {
   const { joint, guided } = cutOf(spec);
-  const guide = guideBoard(joint, CUTTER, guided, board, bush);
-  if (!guide.ok) throw new Error(JSON.stringify(guide.complaints));
-  return guidePiece(guide.value, {
+  const guide = value(guideBoard(joint, CUTTER, guided, board, bush));
+  return guidePiece(guide, {
     item: 'Buttons, front',
     stem: 'buttons-front',
     units: 'mm',
@@ -119,9 +119,8 @@ describe('guidePiece', () => {
 describe('guideLayers', () => {
   it('has the outline, the middles, the fence and the edges of the work, each on its layer', () => {
     const { joint, guided } = cutOf(LAPPED);
-    const guide = guideBoard(joint, CUTTER, guided, 'tail', 16);
-    if (!guide.ok) throw new Error(JSON.stringify(guide.complaints));
-    const layers = guideLayers(guide.value);
+    const guide = value(guideBoard(joint, CUTTER, guided, 'tail', 16));
+    const layers = guideLayers(guide);
     expect(layers.map(({ name, line }) => [name, line])).toEqual([
       ['OUTLINE', 'CONTINUOUS'],
       ['CENTRE', 'CENTER'],
@@ -129,7 +128,7 @@ describe('guideLayers', () => {
       ['WORK', 'HIDDEN'],
     ]);
     const [outline, centre, fence, work] = layers;
-    expect(outline?.outlines).toEqual([guide.value.outline]);
+    expect(outline?.outlines).toEqual([guide.outline]);
     // A middle for each of the four spaces; the fence's edges at -40 and 0; the work 120 wide.
     expect(centre?.paths).toHaveLength(4);
     expect(fence?.paths?.map(({ points }) => points.map(([x]) => x))).toEqual([

@@ -11,8 +11,8 @@ import { gapDrawing, gapSheets } from '../../src/template/gapSheets.ts';
 import { typeSizes } from '../../src/template/typeSizes.ts';
 import type { Unit } from '../../src/units/unit.ts';
 import { drawer } from '../drawer/chest.ts';
-import { value } from '../drawer/value.ts';
 import { movement, moving, pear, plum } from '../drawer/year.ts';
+import { value } from '../value.ts';
 import { AREAS, made } from './anyDrawer.ts';
 import { sheetFaults, textsOf, wordsOf } from './sheetFaults.ts';
 

@@ -5,8 +5,8 @@ import { cutCorners } from '../../src/guided/cutCorners.ts';
 import { namedCorners } from '../../src/plan/namedCorners.ts';
 import { setGuides } from '../../src/template/setGuides.ts';
 import { inOpening } from '../drawer/chest.ts';
-import { value } from '../drawer/value.ts';
 import { CUTTER } from '../guided/example.ts';
+import { value } from '../value.ts';
 
 const EVEN = { kind: 'even' } as const;
 const cutByRouter: Partial<DrawerSpec> = {

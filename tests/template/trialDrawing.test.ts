@@ -4,22 +4,21 @@ import { CAP_HEIGHT } from '../../src/drawing/textWidth.ts';
 import { words } from '../../src/drawing/words.ts';
 import { correctDepth, correctTemplate } from '../../src/guided/trial.ts';
 import { drawDepthMove, drawTemplateMove } from '../../src/template/trialDrawing.ts';
+import { value } from '../value.ts';
 
 /** A cutter that leans 1 in 4. */
 const ANGLE = (Math.atan(1 / 4) * 180) / Math.PI;
 
 const depthDrawing = (looseness: number): Drawing => {
   const setting = { angle: ANGLE, depth: 9.5 };
-  const move = correctDepth(setting, { looseness });
-  if (!move.ok) throw new Error(JSON.stringify(move.complaints));
-  return drawDepthMove(setting, move.value, 'mm');
+  const move = value(correctDepth(setting, { looseness }));
+  return drawDepthMove(setting, move, 'mm');
 };
 
 const templateDrawing = (looseness: number): Drawing => {
   const setting = { slope: { run: 5 } };
-  const move = correctTemplate(setting, { looseness });
-  if (!move.ok) throw new Error(JSON.stringify(move.complaints));
-  return drawTemplateMove(setting, move.value, 'mm');
+  const move = value(correctTemplate(setting, { looseness }));
+  return drawTemplateMove(setting, move, 'mm');
 };
 
 const SMALL = 2.4 / CAP_HEIGHT;
