@@ -7,9 +7,7 @@ import { CUTTER, cutOf, LAPPED, THROUGH } from './example.ts';
 const front = { name: 'Buttons front', joint: cutOf(LAPPED).joint };
 const back = { name: 'Buttons back', joint: cutOf(THROUGH).joint };
 
-const cutsOf = (...given: Parameters<typeof cutCorners>) => {
-  return value(cutCorners(...given));
-};
+const cutsOf = (...given: Parameters<typeof cutCorners>) => value(cutCorners(...given));
 const refusal = (...given: Parameters<typeof cutCorners>): string[] => {
   const cuts = cutCorners(...given);
   return cuts.ok ? [] : cuts.complaints.map(({ at, says }) => `${at.join('.')}: ${speak(says, 'mm')}`);

@@ -8,9 +8,7 @@ import { CUTTER, cutOf, LAPPED, THROUGH } from './example.ts';
 const cut = (spec: typeof LAPPED, tools: Omit<Cutting, 'cutter'>) =>
   cutJoint(cutOf(spec).joint, { cutter: CUTTER, ...tools });
 
-const made = (spec: typeof LAPPED, tools: Omit<Cutting, 'cutter'>) => {
-  return value(cut(spec, tools));
-};
+const made = (spec: typeof LAPPED, tools: Omit<Cutting, 'cutter'>) => value(cut(spec, tools));
 
 const places = (spec: typeof LAPPED, tools: Omit<Cutting, 'cutter'>): string[] => {
   const result = cut(spec, tools);

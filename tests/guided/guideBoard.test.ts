@@ -8,7 +8,7 @@ import { layOutForCutter } from '../../src/guided/layOutForCutter.ts';
 import { mostStraight } from '../../src/guided/straightPasses.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
-import { value } from '../value.ts';
+import { complaintsOf, value } from '../value.ts';
 import { CUTTER, cutOf, LAPPED, STRAIGHT, THROUGH } from './example.ts';
 
 const guideOf = (spec: JointSpec, board: 'tail' | 'pin', bush: number): GuideBoard => {
@@ -18,11 +18,7 @@ const guideOf = (spec: JointSpec, board: 'tail' | 'pin', bush: number): GuideBoa
 
 const refusal = (spec: JointSpec, board: 'tail' | 'pin', bush: number): string[] => {
   const { joint, guided } = cutOf(spec);
-  const guide = guideBoard(joint, CUTTER, guided, board, bush);
-  if (guide.ok) return [];
-  return guide.complaints.map(
-    ({ at, says, hint }) => `${at.join('.')}: ${speak(says, 'mm')}; try ${hint ? speak(hint, 'mm') : '-'}`,
-  );
+  return complaintsOf(guideBoard(joint, CUTTER, guided, board, bush));
 };
 
 /** Where the outline crosses a line across the slots, from the reference edge upward. */

@@ -4,9 +4,8 @@ import { type GuideBoard, guideBoard } from '../../src/guided/guideBoard.ts';
 import { value } from '../value.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from './example.ts';
 
-const made = (cut: ReturnType<typeof cutOf>, board: 'tail' | 'pin', bush: number): GuideBoard => {
-  return value(guideBoard(cut.joint, CUTTER, cut.guided, board, bush));
-};
+const made = (cut: ReturnType<typeof cutOf>, board: 'tail' | 'pin', bush: number): GuideBoard =>
+  value(guideBoard(cut.joint, CUTTER, cut.guided, board, bush));
 /** The least and the greatest of both coordinates of its outline. */
 const reach = ({ outline }: GuideBoard) => {
   const { points } = flatten(outline);

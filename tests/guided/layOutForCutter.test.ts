@@ -4,8 +4,7 @@ import { type Cutter, leastPin } from '../../src/guided/cutter.ts';
 import { layOutForCutter } from '../../src/guided/layOutForCutter.ts';
 import type { Joint } from '../../src/joint/joint.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
-import { speak } from '../../src/units/phrase.ts';
-import { value } from '../value.ts';
+import { complaintsOf, value } from '../value.ts';
 
 const EIGHT: Cutter = { diameter: 12.7, angle: 8, length: 20 };
 const LEAST = 12.7 - 30 * Math.tan((8 * Math.PI) / 180);
@@ -18,17 +17,9 @@ const FRONT: JointSpec = {
   spacing: { kind: 'even' },
 };
 
-const laid = (spec: JointSpec, cutter = EIGHT): Joint => {
-  return value(layOutForCutter(spec, cutter));
-};
+const laid = (spec: JointSpec, cutter = EIGHT): Joint => value(layOutForCutter(spec, cutter));
 
-const refusals = (spec: JointSpec, cutter = EIGHT): string[] => {
-  const result = layOutForCutter(spec, cutter);
-  if (result.ok) return [];
-  return result.complaints.map(
-    ({ at, says, hint }) => `${at.join('.')}: ${speak(says, 'mm')}; try ${hint ? speak(hint, 'mm') : '-'}`,
-  );
-};
+const refusals = (spec: JointSpec, cutter = EIGHT): string[] => complaintsOf(layOutForCutter(spec, cutter));
 
 const narrow = (joint: Joint): number[] => joint.pins.map(({ narrow: [a, b] }) => b - a);
 

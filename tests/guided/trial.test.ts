@@ -7,9 +7,8 @@ import { value } from '../value.ts';
 
 const TRIAL = { angle: 14, depth: 9.5 };
 
-const next = (measured: Measured, setting: Parameters<typeof correctDepth>[0] = TRIAL) => {
-  return value(correctDepth(setting, measured));
-};
+const next = (measured: Measured, setting: Parameters<typeof correctDepth>[0] = TRIAL) =>
+  value(correctDepth(setting, measured));
 
 const placesOf = (result: ReturnType<typeof correctDepth> | ReturnType<typeof correctTemplate>): string[] =>
   result.ok ? [] : result.complaints.map(({ at }) => at.join('.'));

@@ -13,9 +13,7 @@ import { box, hullOf, overlaps, Solid, sweep } from './guidedSolids.ts';
 /** No ridge and no bite may be larger, in mm. */
 const TRUE = 0.01;
 
-const laidOut = (spec: JointSpec, cutter: Cutter): Joint => {
-  return value(layOutForCutter(spec, cutter));
-};
+const laidOut = (spec: JointSpec, cutter: Cutter): Joint => value(layOutForCutter(spec, cutter));
 
 const EIGHT: Cutter = { diameter: 12.7, angle: 8, length: 22 };
 const FOURTEEN: Cutter = { diameter: 12.7, angle: 14, length: 13 };

@@ -7,13 +7,9 @@ import { parseSlope, type Slope } from '../../src/units/slope.ts';
 import { adviceFor, jointOf } from '../joint/told.ts';
 import { value } from '../value.ts';
 
-const inches = (text: string): number => {
-  return value(parseLength(text, 'in'));
-};
+const inches = (text: string): number => value(parseLength(text, 'in'));
 
-const slopeOf = (text: string): Slope => {
-  return value(parseSlope(text));
-};
+const slopeOf = (text: string): Slope => value(parseSlope(text));
 
 const size = ([from, to]: Interval): number => to - from;
 

@@ -4,9 +4,7 @@ import { degrees, parseSlope, type Slope } from '../../src/units/slope.ts';
 import { jointOf } from '../joint/told.ts';
 import { value } from '../value.ts';
 
-const slopeOf = (text: string): Slope => {
-  return value(parseSlope(text));
-};
+const slopeOf = (text: string): Slope => value(parseSlope(text));
 
 const RADIAN = 180 / Math.PI;
 

@@ -9,13 +9,9 @@ import type { Unit } from '../../src/units/unit.ts';
 import { value } from '../value.ts';
 import { inkBox, isInside, overlaps } from './ink.ts';
 
-const paperOf = (text: string): Paper => {
-  return value(parsePaper(text));
-};
+const paperOf = (text: string): Paper => value(parsePaper(text));
 
-const proofOf = (paper: string, unit: Unit = 'mm'): Proof => {
-  return value(drawProof(paperOf(paper), 6, unit));
-};
+const proofOf = (paper: string, unit: Unit = 'mm'): Proof => value(drawProof(paperOf(paper), 6, unit));
 
 const strokesOf = ({ page }: Proof) =>
   page.placed.flatMap(({ drawing, at }) =>

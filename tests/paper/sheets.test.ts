@@ -12,9 +12,7 @@ import { value } from '../value.ts';
 import { fakePiece } from './fakePiece.ts';
 import { inkBox, isInside, lengthOf, overlaps } from './ink.ts';
 
-const paperOf = (text: string): Paper => {
-  return value(parsePaper(text));
-};
+const paperOf = (text: string): Paper => value(parsePaper(text));
 
 const layout = (pieces: readonly Piece[], more: Partial<Layout> = {}): Layout => ({
   planName: 'Haberdashery chest',
@@ -26,9 +24,8 @@ const layout = (pieces: readonly Piece[], more: Partial<Layout> = {}): Layout =>
   ...more,
 });
 
-const lay = (pieces: readonly Piece[], more: Partial<Layout> = {}): Sheets => {
-  return value(layPages(layout(pieces, more)));
-};
+const lay = (pieces: readonly Piece[], more: Partial<Layout> = {}): Sheets =>
+  value(layPages(layout(pieces, more)));
 
 const complaintsOf = (pieces: readonly Piece[], more: Partial<Layout> = {}): string[] => {
   const sheets = layPages(layout(pieces, more));
