@@ -13,7 +13,9 @@ const LEANING = 0.005;
 
 /** What is wrong with a page: ink in the margins before it is printed; labels over one another or over lines after that. */
 export const pageFaults = (page: Page, margin: number, error?: PrinterError): string[] => {
-  const { width, height, placed } = page;
+  const { width, height } = page;
+  // A page draws what is placed on it anew each time that it is asked.
+  const placed = page.placed.map(({ drawing, at }) => ({ drawing, at }));
   const printable = grown({ x0: margin, y0: margin, x1: width - margin, y1: height - margin }, LEANING);
   const printed = error === undefined ? IDENTITY : aboutMiddle(page, error);
   const inMargins = placed.flatMap(({ drawing, at }) =>
@@ -67,45 +69,39 @@ const onSheet = (marks: readonly Mark[], map: Affine): Found[] =>
 /** Half the width of the widest line, or more. */
 const WIDEST = 0.3;
 
-/** Lines are looked up by level bands of a page this high, or each label would have to look at every line. */
+/** Labels are looked up by level bands of a page this high, or each line would have to look at every label. */
 const BAND = 5;
 
-const bandsOf = (y0: number, y1: number): number[] => {
-  const first = Math.floor(y0 / BAND);
-  return Array.from({ length: Math.floor(y1 / BAND) - first + 1 }, (_, i) => first + i);
-};
+const bandOf = (y: number): number => Math.floor(y / BAND);
 
 /** Labels over labels, and over lines but those that a white ground under the label hides. */
 const labelFaults = (found: readonly Found[]): string[] => {
-  const ordered = found.map((each, order) => ({ ...each, order }));
-  const labels = ordered.filter((each) => each.kind === 'label');
-  const lines = ordered.filter((each) => each.kind === 'line');
-  const grounds = ordered.filter((each) => each.kind === 'ground');
-  const linesIn = new Map<number, typeof lines>();
-  for (const line of lines) {
-    const [[, a], [, b]] = line.ends;
-    for (const band of bandsOf(Math.min(a, b), Math.max(a, b))) {
-      const there = linesIn.get(band);
-      if (there === undefined) linesIn.set(band, [line]);
-      else there.push(line);
-    }
-  }
-  return labels.flatMap(({ text, box, order }) => {
-    const ground = grounds.findLast((each) => each.order < order && isInside(box, each.box))?.order ?? -1;
-    const over = labels.filter((other) => other.order > order && overlaps(box, other.box));
-    const near = grown(box, WIDEST);
-    const crossed = new Set(
-      bandsOf(near.y0, near.y1)
-        .flatMap((band) => linesIn.get(band) ?? [])
-        .filter(
-          ({ order: drawn, half, ends: [a, b] }) => drawn > ground && touches(grown(box, half - 1e-6), a, b),
-        ),
-    );
-    return [
-      ...over.map((other) => `"${text}" lies over "${other.text}"`),
-      ...[...crossed].map(({ role }) => `"${text}" lies over a line of ${role}`),
-    ];
+  const grounds = found.flatMap((each, order) => (each.kind === 'ground' ? { ...each, order } : []));
+  const labels = found.flatMap((each, order) => {
+    if (each.kind !== 'label') return [];
+    const ground = grounds.findLast((under) => under.order < order && isInside(each.box, under.box));
+    return { ...each, order, ground: ground?.order ?? -1, crossed: new Set<Found & { kind: 'line' }>() };
   });
+  const labelsIn = new Map<number, typeof labels>();
+  for (const label of labels)
+    for (let band = bandOf(label.box.y0 - WIDEST); band <= bandOf(label.box.y1 + WIDEST); band++) {
+      const there = labelsIn.get(band);
+      if (there === undefined) labelsIn.set(band, [label]);
+      else there.push(label);
+    }
+  found.forEach((line, order) => {
+    if (line.kind !== 'line') return;
+    const [a, b] = line.ends;
+    for (let band = bandOf(Math.min(a[1], b[1])); band <= bandOf(Math.max(a[1], b[1])); band++)
+      for (const { box, ground, crossed } of labelsIn.get(band) ?? [])
+        if (order > ground && touches(grown(box, line.half - 1e-6), a, b)) crossed.add(line);
+  });
+  return labels.flatMap(({ text, box, order, crossed }) => [
+    ...labels
+      .filter((other) => other.order > order && overlaps(box, other.box))
+      .map((other) => `"${text}" lies over "${other.text}"`),
+    ...[...crossed].map(({ role }) => `"${text}" lies over a line of ${role}`),
+  ]);
 };
 
 /** The box round what a mark paints. A line ends where its points do, and is half its width wide on both sides. */
