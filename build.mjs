@@ -5,12 +5,14 @@ import { buildPage } from './buildPage.mjs';
 import { BUNDLING } from './bundling.mjs';
 import { writeDeclarations } from './declarations.mjs';
 import { thirdParty } from './licences.mjs';
+import { startInOneFile } from './startup.mjs';
 
 rmSync('dist', { recursive: true, force: true });
 const { metafile } = await build({
   ...BUNDLING,
   entryPoints: { halfpin: 'src/cli/halfpin.ts', index: 'src/index.ts' },
   outdir: 'dist',
+  plugins: [startInOneFile('src/cli/halfpin.ts')],
   metafile: true,
 });
 mkdirSync('dist/fonts', { recursive: true });
