@@ -4,6 +4,7 @@ import { build } from 'esbuild';
 import { buildPage } from './buildPage.mjs';
 import { BUNDLING } from './bundling.mjs';
 import { writeDeclarations } from './declarations.mjs';
+import { font } from './fonts.mjs';
 import { thirdParty } from './licences.mjs';
 import { startInOneFile } from './startup.mjs';
 
@@ -16,8 +17,8 @@ const { metafile } = await build({
   metafile: true,
 });
 mkdirSync('dist/fonts', { recursive: true });
-for (const font of ['DejaVuSansCondensed.ttf', 'DejaVuSansCondensed-Bold.ttf'])
-  cpSync(`node_modules/dejavu-fonts-ttf/ttf/${font}`, `dist/fonts/${font}`);
+for (const name of ['DejaVuSansCondensed', 'DejaVuSansCondensed-Bold'])
+  writeFileSync(`dist/fonts/${name}.ttf`, font(name));
 cpSync('node_modules/dejavu-fonts-ttf/LICENSE', 'dist/fonts/LICENSE');
 const { html, inputs } = await buildPage();
 writeFileSync('dist/halfpin.html', html);

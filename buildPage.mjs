@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { deflateRawSync } from 'node:zlib';
 import { build } from 'esbuild';
 import { BUNDLING } from './bundling.mjs';
+import { font } from './fonts.mjs';
 import { thirdParty } from './licences.mjs';
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
@@ -61,8 +62,8 @@ export const buildPage = async () => {
   ].join('; ');
   const sheets = [
     packed('press', press),
-    packed('font-regular', readFileSync(here('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf'))),
-    packed('font-bold', readFileSync(here('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf'))),
+    packed('font-regular', font('DejaVuSansCondensed')),
+    packed('font-bold', font('DejaVuSansCondensed-Bold')),
     packed('packed-licences', `${read('LICENSE')}\n${thirdParty(inputs)}`),
   ].join('\n');
   const parts = {
