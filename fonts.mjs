@@ -44,7 +44,7 @@ const checksum = (table) => {
 
 const padded = (table) => Buffer.concat([table, Buffer.alloc((4 - (table.length % 4)) % 4)]);
 
-/** A TrueType file of these tables. */
+/** A TrueType file of these tables. The sum over the whole file, in `head`, stays the whole font's: nothing that draws looks at it. */
 const fontOf = (tables) => {
   const tags = [...tables.keys()].sort();
   const most = 2 ** Math.floor(Math.log2(tags.length));
