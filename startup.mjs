@@ -1,4 +1,7 @@
 import { resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const unused = fileURLToPath(new URL('unused.mjs', import.meta.url));
 
 /**
  * Has esbuild put all that the program starts with into one file, however small a piece of it some other part shares:
@@ -14,7 +17,7 @@ export const startInOneFile = (program) => ({
     );
     // To start other programs is what commander does with commands that are programs of their own; we have none.
     onResolve({ filter: /^node:child_process$/ }, ({ importer }) =>
-      importer.includes('/commander/') ? { path: resolve('unused.mjs') } : undefined,
+      importer.includes('/commander/') ? { path: unused } : undefined,
     );
     onLoad({ filter: /./, namespace: 'on-demand' }, ({ path }) => ({
       contents: `import ${JSON.stringify(resolve(program))};\nexport * from ${JSON.stringify(path)};\n`,
