@@ -3,19 +3,22 @@ import { cpSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
 import { BUNDLING } from './bundling.mjs';
 import { writeDeclarations } from './declarations.mjs';
+import { font } from './fonts.mjs';
 import { thirdParty } from './licences.mjs';
 import { buildPage } from './page.mjs';
+import { startInOneFile } from './startup.mjs';
 
 rmSync('dist', { recursive: true, force: true });
 const { metafile } = await build({
   ...BUNDLING,
   entryPoints: { halfpin: 'src/cli/halfpin.ts', index: 'src/index.ts' },
   outdir: 'dist',
+  plugins: [startInOneFile('src/cli/halfpin.ts')],
   metafile: true,
 });
 mkdirSync('dist/fonts', { recursive: true });
-for (const font of ['DejaVuSansCondensed.ttf', 'DejaVuSansCondensed-Bold.ttf'])
-  cpSync(`node_modules/dejavu-fonts-ttf/ttf/${font}`, `dist/fonts/${font}`);
+for (const name of ['DejaVuSansCondensed', 'DejaVuSansCondensed-Bold'])
+  writeFileSync(`dist/fonts/${name}.ttf`, font(name));
 cpSync('node_modules/dejavu-fonts-ttf/LICENSE', 'dist/fonts/LICENSE');
 const { html, inputs } = await buildPage();
 writeFileSync('dist/halfpin.html', html);

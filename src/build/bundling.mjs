@@ -35,8 +35,6 @@ export const BUNDLING = {
     ...Object.fromEntries(UNUSED.map((name) => [name, fromRoot('src/build/unused.mjs')])),
   },
   // Bundled CommonJS modules ask for Node's own modules this way.
-  banner: {
-    js: "import{createRequire as halfpinRequire}from'node:module';const require=halfpinRequire(import.meta.url);",
-  },
+  banner: { js: 'const require=process.getBuiltinModule;' },
   logLevel: 'warning',
 };

@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { deflateRawSync } from 'node:zlib';
 import { build } from 'esbuild';
 import { BUNDLING, fromRoot } from './bundling.mjs';
+import { font } from './fonts.mjs';
 import { thirdParty } from './licences.mjs';
 
 const read = (path) => readFileSync(fromRoot(path), 'utf8');
@@ -59,14 +60,8 @@ export const buildPage = async () => {
   ].join('; ');
   const sheets = [
     packed('press', press),
-    packed(
-      'font-regular',
-      readFileSync(fromRoot('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf')),
-    ),
-    packed(
-      'font-bold',
-      readFileSync(fromRoot('node_modules/dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf')),
-    ),
+    packed('font-regular', font('DejaVuSansCondensed')),
+    packed('font-bold', font('DejaVuSansCondensed-Bold')),
     packed('packed-licences', `${read('LICENSE')}\n${thirdParty(inputs)}`),
   ].join('\n');
   const parts = {

@@ -73,8 +73,7 @@ for (const [signal, status] of Object.entries(SIGNALS))
     process.stderr.write('halfpin: broken off; nothing is left half written\n');
     process.exit(status);
   });
-try {
-  await program.parseAsync();
-} catch (error) {
+// Not awaited: what a command loads on demand waits for this module to have run.
+program.parseAsync().catch((error: unknown) => {
   process.exitCode = fail(error);
-}
+});

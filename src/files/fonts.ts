@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import type { Fonts } from '../render/fonts.ts';
 
-/** The fonts that the build lays beside the program. */
+let fonts: Fonts | undefined;
+
+/** The fonts that the build lays beside the program; the same ones each time, so that what is read in them is kept. */
 export const loadFonts = (): Fonts => {
-  const folder = new URL('./fonts/', import.meta.url);
-  return {
-    regular: readFileSync(new URL('DejaVuSansCondensed.ttf', folder)),
-    bold: readFileSync(new URL('DejaVuSansCondensed-Bold.ttf', folder)),
-  };
+  const read = (name: string) => readFileSync(new URL(`./fonts/${name}.ttf`, import.meta.url));
+  fonts ??= { regular: read('DejaVuSansCondensed'), bold: read('DejaVuSansCondensed-Bold') };
+  return fonts;
 };

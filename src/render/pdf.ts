@@ -13,6 +13,19 @@ export interface PdfOptions {
   readonly fonts: Fonts;
 }
 
+/** What a viewer is asked for: no scaling, and the paper of the pages. */
+const FULL_SIZE = { PrintScaling: 'None', PickTrayByPDFSize: true };
+
+class FullSizeDocument extends PDFDocument {
+  /** The reference to the viewer's preferences is made in the constructor, from the option `displayTitle`. */
+  override ref(data: object = {}): PDFKit.PDFKitReference {
+    return super.ref('DisplayDocTitle' in data ? { ...data, ...FULL_SIZE } : data);
+  }
+
+  /** pdfkit's XMP wants a date and does not escape the title; the document information says the same. */
+  override endMetadata(): void {}
+}
+
 /** Bytes gathered before they are handed on. */
 const CHUNK = 1 << 16;
 
@@ -28,7 +41,7 @@ export const renderPdf = async (
   { title, fonts }: PdfOptions,
   sink: (chunk: Uint8Array) => void | Promise<void>,
 ): Promise<void> => {
-  const document = new PDFDocument({
+  const document = new FullSizeDocument({
     autoFirstPage: false,
     font: '',
     pdfVersion: '1.7',
@@ -38,11 +51,6 @@ export const renderPdf = async (
     info: { Title: shownText(title), Creator: 'Halfpin', CreationDate: new Date(0) },
   });
   delete document.info.CreationDate;
-  // pdfkit's XMP wants a date and does not escape the title; the document information says the same.
-  document.endMetadata = () => {};
-  const preferences = document._root.data.ViewerPreferences.data;
-  preferences.PrintScaling = 'None';
-  preferences.PickTrayByPDFSize = true;
 
   let gathered: Uint8Array[] = [];
   let length = 0;

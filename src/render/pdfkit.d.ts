@@ -13,13 +13,6 @@ declare namespace PDFKit {
 
   interface PDFDocument {
     readonly _font: EmbeddedFont;
-    readonly _root: {
-      readonly data: {
-        readonly ViewerPreferences: {
-          readonly data: { PrintScaling?: string; PickTrayByPDFSize?: boolean };
-        };
-      };
-    };
     font(font: import('fontkit').Font): this;
     on(event: 'data', listener: (chunk: Uint8Array) => void): this;
   }

@@ -1,7 +1,6 @@
 import type { Drawer } from '../drawer/drawer.ts';
 import type { DrawerCut } from '../drawer/drawerCut.ts';
 import type { Part } from '../drawer/parts.ts';
-import type { Drawing } from '../drawing/drawing.ts';
 import { textWidth } from '../drawing/textWidth.ts';
 import type { Size } from '../paper/printable.ts';
 import { formatNumber } from '../units/formatLength.ts';
@@ -14,7 +13,7 @@ import { benchSketch } from './benchSketch.ts';
 import { benchWords, type Section } from './benchWords.ts';
 import { type Block, beside, paragraph, type Run, stack } from './block.ts';
 import { figure } from './figure.ts';
-import { flow } from './flow.ts';
+import { type Flow, flow } from './flow.ts';
 import { type TypeSizes, typeSizes } from './typeSizes.ts';
 
 export interface BenchSheetWish {
@@ -51,23 +50,17 @@ const ON_ONE_PAGE: readonly Spread[] = [
 ];
 const ON_SEVERAL: Spread = { picture: 16, gap: 1.3 };
 
-/** A drawer's sheet, set out but not held: it is drawn whenever it is asked for, so that a set of any size takes the memory of one. */
-export interface BenchSheet {
-  /** How many pages it takes. */
-  readonly count: number;
-  draw(): Drawing[];
-}
-
 /**
- * What to work a drawer from, at the bench: a dimensioned sketch, its parts, the settings, the order of work.
+ * What to work a drawer from, at the bench: a dimensioned sketch, its parts, the settings, the order of work. The sheet is
+ * set out but not held: set out again whenever it is drawn, so that a set of any size takes the memory of one.
  * @param parts the drawer's own
  * @returns one page, its type as large as that allows; several in the usual size where one is too small
  */
-export const benchSheet = (drawer: Drawer, parts: readonly Part[], wish: BenchSheetWish): BenchSheet => {
+export const benchSheet = (drawer: Drawer, parts: readonly Part[], wish: BenchSheetWish): Flow => {
   const sheetAt = (times: number, spread: Spread) => sheet(drawer, parts, wish, typeSizes(times), spread);
   /** The largest type that sets all on one page. What fits in one size fits in every smaller one, so the least tells whether any does. */
   const largest = (spread: Spread): number | undefined => {
-    const fits = (times: number) => sheetAt(times, spread).length === 1;
+    const fits = (times: number) => sheetAt(times, spread).count === 1;
     if (!fits(LEAST_TIMES)) return undefined;
     let best = LEAST_TIMES;
     for (let [from, to] = [0, TIMES.length]; from < to; ) {
@@ -80,10 +73,10 @@ export const benchSheet = (drawer: Drawer, parts: readonly Part[], wish: BenchSh
   };
   for (const spread of ON_ONE_PAGE) {
     const times = largest(spread);
-    if (times !== undefined) return { count: 1, draw: () => sheetAt(times, spread) };
+    if (times !== undefined) return { count: 1, draw: () => sheetAt(times, spread).draw() };
   }
-  const draw = () => sheetAt(1, ON_SEVERAL);
-  return { count: draw().length, draw };
+  const { count } = sheetAt(1, ON_SEVERAL);
+  return { count, draw: () => sheetAt(1, ON_SEVERAL).draw() };
 };
 
 const sheet = (
@@ -92,7 +85,7 @@ const sheet = (
   { units: unit, area, cut }: BenchSheetWish,
   type: TypeSizes,
   spread: Spread,
-): Drawing[] => {
+): Flow => {
   const { width, height } = area;
   const gap = spread.gap * type.text;
   const columns = Math.max(1, Math.floor((width + gap) / (COLUMN * type.text + gap)));

@@ -1,4 +1,5 @@
 import type { Drawer } from '../drawer/drawer.ts';
+import type { Drawing } from '../drawing/drawing.ts';
 import type { Size } from '../paper/printable.ts';
 import type { Unit } from '../units/unit.ts';
 import { type Block, picture, space, stack } from './block.ts';
@@ -19,24 +20,30 @@ export const benchSketch = (drawer: Drawer, unit: Unit, type: TypeSizes, room: S
     const axes = sketchAxes(drawer, scale, type);
     return [viewFromAbove(drawer, axes, unit, type), viewFromRight(drawer, axes, unit, type)];
   };
-  const fits = (scale: number): boolean => {
-    const boxes = viewsAt(scale).map(({ box }) => box);
+  const fits = (views: readonly Drawing[]): boolean => {
+    const boxes = views.map(({ box }) => box);
     const height = boxes.reduce((sum, { y0, y1 }) => sum + y1 - y0, GAP);
     return height <= room.height && boxes.every(({ x0, x1 }) => x1 - x0 <= room.width);
   };
   const { width, depth } = drawer.sizes;
-  const scale = largest(fits, room.width / Math.max(width, depth));
-  const [above = space(0), ...rest] = viewsAt(scale).map(picture);
+  const views = largest(viewsAt, fits, room.width / Math.max(width, depth));
+  const [above = space(0), ...rest] = views.map(picture);
   return [stack([above, space(GAP)]), ...rest];
 };
 
-/** The largest scale from 0 to `most` that fits, to within a hundredth of the most. */
-const largest = (fits: (scale: number) => boolean, most: number): number => {
+/** Views at the largest scale from 0 to `most` in which they fit, to within a hundredth of the most. */
+const largest = (
+  viewsAt: (scale: number) => Drawing[],
+  fits: (views: readonly Drawing[]) => boolean,
+  most: number,
+): Drawing[] => {
   let [low, high] = [0, most];
+  let best: Drawing[] | undefined;
   for (let step = 0; step < 7; step++) {
     const middle = (low + high) / 2;
-    if (fits(middle)) low = middle;
+    const views = viewsAt(middle);
+    if (fits(views)) [low, best] = [middle, views];
     else high = middle;
   }
-  return low;
+  return best ?? viewsAt(0);
 };

@@ -18,14 +18,20 @@ export interface Contents {
   readonly gap: number;
 }
 
+/** Pages that are set out: they are drawn when they are asked for, as to try how many there are takes no drawing. */
+export interface Flow {
+  readonly count: number;
+  draw(): Drawing[];
+}
+
 /** Lays groups of blocks on as many pages as they need; no block is parted. A block that no page can hold stands out of its page. */
-export const flow = ({ head, wide, narrow, columns, gap }: Contents, { width, height }: Size): Drawing[] => {
-  const pages: Mark[][] = [];
+export const flow = ({ head, wide, narrow, columns, gap }: Contents, { width, height }: Size): Flow => {
+  const pages: (() => readonly Mark[])[][] = [];
   let y = 0;
   let fresh = false;
   const turn = () => {
     const top = head[pages.length === 0 ? 0 : 1];
-    pages.push(top.marks(0, height));
+    pages.push([() => top.marks(0, height)]);
     y = height - top.height - gap;
     fresh = true;
   };
@@ -35,14 +41,15 @@ export const flow = ({ head, wide, narrow, columns, gap }: Contents, { width, he
     return whole.height <= most ? [whole] : group;
   };
   turn();
-  const place = (marks: readonly Mark[], taken: number) => {
-    pages.at(-1)?.push(...marks);
+  const place = (marks: (top: number) => readonly Mark[], taken: number) => {
+    const top = y;
+    pages.at(-1)?.push(() => marks(top));
     y -= taken + gap;
     fresh = false;
   };
   for (const block of wide.flatMap(together)) {
     if (block.height > y && !(fresh && pages.length > 1)) turn();
-    place(block.marks(0, y), block.height);
+    place((top) => block.marks(0, top), block.height);
   }
   let waiting = narrow.flatMap(together);
   while (waiting.length > 0) {
@@ -52,13 +59,17 @@ export const flow = ({ head, wide, narrow, columns, gap }: Contents, { width, he
     const set = held === 0 && fresh && pages.length > 1 ? [[waiting[0] ?? stack([])]] : filled;
     const taken = set.map((column) => stack(column, gap));
     place(
-      taken.flatMap((column, i) => column.marks((i * (width + gap)) / columns, y)),
+      (top) => taken.flatMap((column, i) => column.marks((i * (width + gap)) / columns, top)),
       Math.max(0, ...taken.map((column) => column.height)),
     );
     waiting = waiting.slice(set.reduce((sum, column) => sum + column.length, 0));
     if (waiting.length > 0) turn();
   }
-  return pages.map((marks) => ({ box: { x0: 0, y0: 0, x1: width, y1: height }, marks }));
+  const box = { x0: 0, y0: 0, x1: width, y1: height };
+  return {
+    count: pages.length,
+    draw: () => pages.map((placed) => ({ box, marks: placed.flatMap((marks) => marks()) })),
+  };
 };
 
 /** Steps in which the height of columns is tried, in mm. */

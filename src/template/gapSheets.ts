@@ -56,5 +56,5 @@ export const gapSheets = (
     const block = headedPicture(drawer, units, area.width);
     return block === undefined ? [] : [[block]];
   });
-  return flow({ head: [head, head], wide: pictures, narrow: [], columns: 1, gap: GAP }, area);
+  return flow({ head: [head, head], wide: pictures, narrow: [], columns: 1, gap: GAP }, area).draw();
 };

@@ -81,6 +81,21 @@ const plainSvg = ({ size: [width, height], marks }) => {
   return `${text}</svg>\n`;
 };
 
+/** Milliseconds a page as PDF by our renderer, and by pdfkit's own calls. */
+const pdfTimes = async (pages) => {
+  const flat = pages.map(flatten);
+  const { ours, floor } = await timesInTurn(5, {
+    ours: () => engine.renderPdf(pages, { title: 'Bench', fonts }, () => {}),
+    floor: () => {
+      const document = newDocument();
+      document.resume();
+      for (const page of flat) drawPage(document, page);
+      document.end();
+    },
+  });
+  return { ours: ours / pages.length, floor: floor / pages.length };
+};
+
 const measurements = {
   /** Milliseconds a layout. */
   async layouts() {
@@ -99,53 +114,61 @@ const measurements = {
     return { ours: ours / corners.length, floor: floor / corners.length };
   },
 
-  /** Milliseconds for layout and parts list of so many drawers: the first time in a process, and once it is warm. */
+  /** Milliseconds for layout and parts list of so many drawers, and for as many front and back corners by themselves. */
   async set(count) {
     const specs = specsOf(Number(count));
-    const ours = () => engine.parts(accepted(engine.layOutSet(specs)));
-    const { ours: first } = await timesInTurn(1, { ours });
-    const { ours: again } = await timesInTurn(5, { ours });
-    return { first, again };
+    const some = someCorners();
+    const corners = [...specs, ...specs].map((_, i) => some[i % some.length]);
+    return await timesInTurn(5, {
+      ours: () => engine.parts(accepted(engine.layOutSet(specs))),
+      floor: () => {
+        for (const corner of corners) engine.layOut(corner);
+      },
+    });
   },
 
   /** Milliseconds a piece as PDF, each on a page of its own. */
-  async pdf() {
-    const pages = somePieces().map(pageOf);
-    const flat = pages.map(flatten);
-    const { ours, floor } = await timesInTurn(5, {
-      ours: () => engine.renderPdf(pages, { title: 'Bench', fonts }, () => {}),
-      floor: () => {
-        const document = newDocument();
-        document.resume();
-        for (const page of flat) drawPage(document, page);
-        document.end();
-      },
-    });
-    return { ours: ours / pages.length, floor: floor / pages.length };
+  pdf() {
+    return pdfTimes(somePieces().map(pageOf));
   },
 
-  /** Milliseconds a piece as SVG, drawing included: the first one in a process, and those that follow. */
+  /** The same with nothing but the words on it. */
+  words() {
+    return pdfTimes(
+      somePieces()
+        .map(pageOf)
+        .map(({ placed: [{ drawing, at }], ...page }) => {
+          const marks = drawing.marks.filter(({ kind }) => kind === 'text');
+          return { ...page, placed: [{ drawing: { ...drawing, marks }, at }] };
+        }),
+    );
+  },
+
+  /** Milliseconds a piece as SVG, drawing included, once the process is warm. */
   async svg() {
     // Drawings are not held, as they are not when files are written one after the other.
-    const [one, ...pieces] = somePieces().map((piece) => ({ piece, flat: flatten(pageOf(piece)) }));
-    let tools;
-    const render = ({ piece }) =>
-      engine.renderSvg(piece.draw(engine.NO_SPLITS), { title: piece.title }, tools);
-    const { first } = await timesInTurn(1, {
-      first: () => {
-        tools = { fonts, window: engine.svgWindow() };
-        render(one);
-      },
-    });
+    const pieces = somePieces().map((piece) => ({ piece, flat: flatten(pageOf(piece)) }));
+    const tools = { fonts, window: engine.svgWindow() };
     const { ours, floor } = await timesInTurn(31, {
       ours: () => {
-        for (const piece of pieces) render(piece);
+        for (const { piece } of pieces)
+          engine.renderSvg(piece.draw(engine.NO_SPLITS), { title: piece.title }, tools);
       },
       floor: () => {
         for (const { flat } of pieces) plainSvg(flat);
       },
     });
-    return { first, ours: ours / pieces.length, floor: floor / pieces.length };
+    return { ours: ours / pieces.length, floor: floor / pieces.length };
+  },
+
+  /** Milliseconds for the first SVG in a process: a piece, or a document with nothing drawn in it. */
+  firstSvg(empty) {
+    const [piece] = somePieces();
+    const nothing = { box: { x0: 0, y0: 0, x1: 1, y1: 1 }, marks: [] };
+    const started = worked();
+    const drawing = empty ? nothing : piece.draw(engine.NO_SPLITS);
+    engine.renderSvg(drawing, { title: piece.title }, { fonts, window: engine.svgWindow() });
+    return { ms: worked() - started };
   },
 
   /** Milliseconds and megabytes for the templates of so many drawers, from their specs to the last byte of the PDF. */

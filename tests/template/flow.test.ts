@@ -44,7 +44,7 @@ describe('blocks on pages', () => {
   it('fill columns of a like height, under what is as wide as the page', () => {
     const wide = [[block(20, 100, 1)]];
     const narrow = [2, 3, 4, 5].map((tone): Group => [block(30, 48, tone)]);
-    const [page, ...more] = flow({ head: HEAD, wide, narrow, columns: 2, gap: 4 }, AREA);
+    const [page, ...more] = flow({ head: HEAD, wide, narrow, columns: 2, gap: 4 }, AREA).draw();
     expect(more).toEqual([]);
     expect(page && placed(page)).toEqual([
       { tone: 0, x0: 0, x1: 100, y0: 190, y1: 200 },
@@ -58,7 +58,7 @@ describe('blocks on pages', () => {
 
   it('go on on another page, whose head is the later one', () => {
     const narrow = [1, 2, 3].map((tone): Group => [block(100, 100, tone)]);
-    const pages = flow({ head: HEAD, wide: [], narrow, columns: 1, gap: 4 }, AREA).map(placed);
+    const pages = flow({ head: HEAD, wide: [], narrow, columns: 1, gap: 4 }, AREA).draw().map(placed);
     expect(pages.map((page) => page.map(({ tone }) => tone))).toEqual([
       [0, 1],
       [0, 2],
@@ -71,14 +71,16 @@ describe('blocks on pages', () => {
     const whole = [block(60, 100, 1), block(60, 100, 2)];
     const tall = [block(100, 100, 3), block(150, 100, 4)];
     const narrow = [[block(100, 100, 5)], whole, tall];
-    const pages = flow({ head: HEAD, wide: [], narrow, columns: 1, gap: 4 }, AREA).map(placed);
+    const pages = flow({ head: HEAD, wide: [], narrow, columns: 1, gap: 4 }, AREA).draw().map(placed);
     expect(pages.map((page) => page.slice(1).map(({ tone }) => tone))).toEqual([[5], [1, 2], [3], [4]]);
   });
 
   it('leave their order where only so one page holds them all', () => {
     // 186 mm of room: 110 and 60 with their gap fill one column, 90 and 80 the other.
     const narrow = [110, 90, 80, 60].map((height, i): Group => [block(height, 48, i + 1)]);
-    const [page, ...more] = flow({ head: HEAD, wide: [], narrow, columns: 2, gap: 4 }, AREA).map(placed);
+    const [page, ...more] = flow({ head: HEAD, wide: [], narrow, columns: 2, gap: 4 }, AREA)
+      .draw()
+      .map(placed);
     expect(more).toEqual([]);
     expect(page?.slice(1).map(({ tone, x0, y1 }) => [tone, x0, y1])).toEqual([
       [1, 0, 186],
@@ -88,7 +90,7 @@ describe('blocks on pages', () => {
     ]);
     // 94 and 90 with their gap are 2 mm too tall for one column: they go on in their order.
     const taller = [110, 94, 90, 60].map((height, i): Group => [block(height, 48, i + 1)]);
-    const pages = flow({ head: HEAD, wide: [], narrow: taller, columns: 2, gap: 4 }, AREA).map(placed);
+    const pages = flow({ head: HEAD, wide: [], narrow: taller, columns: 2, gap: 4 }, AREA).draw().map(placed);
     expect(pages.map((each) => each.slice(1).map(({ tone }) => tone))).toEqual([
       [1, 2],
       [3, 4],
@@ -112,7 +114,7 @@ describe('blocks on pages', () => {
         const gap = 4;
         const wide = groups(wideHeights, AREA.width);
         const narrow = groups(narrowHeights, (AREA.width - (columns - 1) * gap) / columns);
-        const pages = flow({ head: HEAD, wide, narrow, columns, gap }, AREA).map(placed);
+        const pages = flow({ head: HEAD, wide, narrow, columns, gap }, AREA).draw().map(placed);
         const upTo = (tones: readonly number[]) => tones.toSorted((a, b) => a - b);
         const tones = pages.map((page) => page.flatMap((box) => (box.tone === 0 ? [] : [box.tone])));
         // Page after page; on the last one columns may be out of order.
