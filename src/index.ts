@@ -102,12 +102,13 @@ export {
 export { depthPicture, templatePicture } from './guided/trialPicture.ts';
 // One corner.
 export type { Count, Interval, Joint, Pin, Tail } from './joint/joint.ts';
+export type { JointKind, KindWish } from './joint/kinds/kinds.ts';
 export { layOut } from './joint/layOut.ts';
 export { blockPicture } from './joint/picture.ts';
 export { meanPin, meanTail } from './joint/proportion.ts';
 export { jointRecord } from './joint/record.ts';
 export { type Dividers, dividers, type Gauges, gauges, glueArea } from './joint/settings.ts';
-export type { CommonSpec, HalfPins, JointKind, JointSpec, Spacing } from './joint/spec.ts';
+export type { CommonSpec, CornerWish, HalfPins, JointSpec, Spacing } from './joint/spec.ts';
 export { tailOutline } from './joint/tailOutline.ts';
 // Paper, and printers that err.
 export type { Correction, PrinterError } from './paper/correction.ts';

@@ -29,7 +29,7 @@ export const setOut = (resolved: ResolvedSpec): Result<Joint> => {
 
 /** Everything that is wrong with a wish before any tail is placed. */
 export const checkWish = (spec: JointSpec, resolved: ResolvedSpec): Complaint[] => {
-  const sizes = checkSizes(spec, resolved);
+  const sizes = checkSizes(spec);
   // A tail's least width leans on the sizes; where they are wrong, only what holds for any size is asked of it.
   const needed = sizes.length === 0 ? leastTip(resolved) : LEAST_BASE;
   return [...sizes, ...checkSpacing(resolved.spacing, needed)];

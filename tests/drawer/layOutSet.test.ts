@@ -168,7 +168,7 @@ describe('a drawer that cannot be made', () => {
     expect(
       refusals({
         groove: { offset: 11, width: 5, depth: 6 },
-        joint: { ...joint, lap: 5 },
+        joint: { ...joint, kind: 'lapped', lap: 5 },
         stock: { ...stock, front: { thickness: 10 } },
       }),
     ).toEqual([

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { defaultLap, defaultPin, withDefaults } from '../../src/joint/defaults.ts';
+import { defaultPin, withDefaults } from '../../src/joint/defaults.ts';
+import { defaultLap } from '../../src/joint/kinds/lapped.ts';
 
 describe('what a wish leaves open', () => {
   const plain = { width: 100, tailBoard: 11, pinBoard: 20, spacing: { kind: 'even' } } as const;

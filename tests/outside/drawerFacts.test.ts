@@ -56,7 +56,7 @@ describe('drawers as handbooks make them', () => {
     const { front, boards, sizes } = made(
       drawer({
         stock: { ...drawer().stock, front: { thickness: (3 / 4) * inch } },
-        joint: { ...drawer().joint, lap: (3 / 16) * inch },
+        joint: { ...drawer().joint, kind: 'lapped', lap: (3 / 16) * inch },
       }),
     );
     expect(gauges(front).pinBoardEnd).toBeCloseTo((9 / 16) * inch, 9);

@@ -1,10 +1,11 @@
 import * as z from 'zod';
+import { KIND_NAMES } from '../../joint/kinds/kinds.ts';
 import type { Unit } from '../../units/unit.ts';
 import { choice, group, lengths, number, optional, slope, wholeNumber } from './leaves.ts';
 import * as ranges from './ranges.ts';
 
 /** The kinds of corner. */
-export const cornerKind = () => choice('through', 'lapped');
+export const cornerKind = () => choice(...KIND_NAMES);
 
 /** What may be wished of any corner. */
 export const cornerKeys = (unit: Unit) => {
