@@ -2,7 +2,7 @@ import type { OwnGiven, OwnLength, Wish } from './kind.ts';
 import { lapped } from './lapped.ts';
 import { through } from './through.ts';
 
-/** Every kind of corner; the first that has all the lengths given is meant where no kind is named. */
+/** Every kind of corner, the plainest first. */
 export const KINDS = { through, lapped } as const;
 
 export type JointKind = keyof typeof KINDS;
@@ -39,6 +39,8 @@ export const OWN_LENGTHS: readonly OwnLength<OwnLengthKey>[] = [
   ).values(),
 ];
 
+export const OWN_LENGTH_KEYS: readonly OwnLengthKey[] = OWN_LENGTHS.map(({ key }) => key);
+
 /** Whether corners of a kind have one of those lengths. */
 export const hasLength = (kind: JointKind, key: OwnLengthKey): boolean =>
   KINDS[kind].lengths.some((length) => length.key === key);
@@ -46,6 +48,9 @@ export const hasLength = (kind: JointKind, key: OwnLengthKey): boolean =>
 /** The kinds that have all of these lengths, in the order of the table. */
 export const kindsWith = (keys: readonly OwnLengthKey[]): JointKind[] =>
   KIND_NAMES.filter((name) => keys.every((key) => hasLength(name, key)));
+
+/** The kind that is meant where none is named: the first that has all of these lengths, or the plainest. */
+export const kindFor = (keys: readonly OwnLengthKey[]): JointKind => kindsWith(keys)[0] ?? 'through';
 
 /** The lengths that are given of those that only some kinds have, and that this kind has not. */
 export const foreignLengths = (
