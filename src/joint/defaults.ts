@@ -1,4 +1,5 @@
 import type { Slope } from '../units/slope.ts';
+import type { Shape } from './kinds/kind.ts';
 import { KINDS } from './kinds/kinds.ts';
 import type { HalfPins, JointSpec } from './spec.ts';
 
@@ -8,8 +9,8 @@ export interface ResolvedSpec {
   readonly width: number;
   readonly tailBoard: number;
   readonly pinBoard: number;
-  /** The wood that the pin board keeps in front of the tails' ends. */
-  readonly lap: number;
+  /** What the kind makes of both boards. */
+  readonly shape: Shape;
   /** The tails' length. */
   readonly depth: number;
   readonly slope: Slope;
@@ -27,15 +28,15 @@ const DEFAULT_CHISEL = 3;
 export const defaultPin = (tailBoard: number): number => Math.max(3, tailBoard / 2);
 
 export const withDefaults = (spec: JointSpec): ResolvedSpec => {
-  const { depth, lap } = KINDS[spec.kind].shape(spec);
+  const shape = KINDS[spec.kind].shape(spec);
   const pin = spec.pin ?? defaultPin(spec.tailBoard);
   return {
     kind: spec.kind,
     width: spec.width,
     tailBoard: spec.tailBoard,
     pinBoard: spec.pinBoard,
-    lap,
-    depth,
+    shape,
+    depth: shape.depth,
     slope: spec.slope ?? DEFAULT_SLOPE,
     pin,
     halfPin: spec.halfPin ?? { lower: pin, upper: pin },

@@ -36,7 +36,7 @@ export const checkWish = (spec: JointSpec, resolved: ResolvedSpec): Complaint[] 
 };
 
 const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: Widths): Joint => {
-  const { kind, width, depth, slope, tailBoard, pinBoard, lap, halfPin, proud } = spec;
+  const { kind, width, depth, slope, shape, halfPin, proud } = spec;
   const loss = depth * rise(slope);
   const tails: Tail[] = [];
   let mark = halfPin.lower;
@@ -50,8 +50,8 @@ const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: Widths): Join
     width,
     depth,
     slope,
-    tailBoard: { thickness: tailBoard },
-    pinBoard: { thickness: pinBoard, lap },
+    tailBoard: shape.tailBoard,
+    pinBoard: shape.pinBoard,
     proud,
     tails,
     pins: pinsBetween(tails, width),

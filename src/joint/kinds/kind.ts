@@ -35,12 +35,8 @@ export interface OwnLength<Key extends string = string> {
   of(joint: Joint): number;
 }
 
-/** The measures that a kind makes of its boards, in mm. */
-export interface Shape {
-  /** The tails' length. */
-  readonly depth: number;
-  /** The wood that the pin board keeps in front of the tails' ends. */
-  readonly lap: number;
+/** What a kind makes of its boards, in mm: how deep the joint is, and what of either board it leaves. */
+export interface Shape extends Pick<Joint, 'depth' | 'tailBoard' | 'pinBoard'> {
   /** How far behind the pin board's outside face the tail board ends. */
   readonly setBack: number;
 }

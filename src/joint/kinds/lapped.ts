@@ -27,7 +27,12 @@ export const lapped: Kind<'lapped', 'lap'> = {
   wish: (given) => ({ kind: 'lapped', ...(given.lap !== undefined && { lap: given.lap }) }),
   shape: (given) => {
     const left = given.lap ?? lap.usual(given);
-    return { depth: given.pinBoard - left, lap: left, setBack: left };
+    return {
+      depth: given.pinBoard - left,
+      tailBoard: { thickness: given.tailBoard },
+      pinBoard: { thickness: given.pinBoard, lap: left },
+      setBack: left,
+    };
   },
   noDeeper: ({ pinBoard }, depth) => ({
     wish: { kind: 'lapped', pinBoard, lap: Math.ceil((pinBoard - depth) * 10) / 10 },

@@ -10,7 +10,12 @@ export const through: Kind<'through', never> = {
   leastPinBoard: THICKNESS_RANGE.least,
   sockets: 'open',
   wish: () => ({ kind: 'through' }),
-  shape: ({ pinBoard }) => ({ depth: pinBoard, lap: 0, setBack: 0 }),
+  shape: ({ tailBoard, pinBoard }) => ({
+    depth: pinBoard,
+    tailBoard: { thickness: tailBoard },
+    pinBoard: { thickness: pinBoard, lap: 0 },
+    setBack: 0,
+  }),
   noDeeper: (_, depth) => ({
     wish: { kind: 'through', pinBoard: Math.floor(depth * 10) / 10 },
     words: say`a pin board of at most ${atMost(depth)}`,

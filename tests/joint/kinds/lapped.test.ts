@@ -14,11 +14,16 @@ describe('a lapped corner', () => {
   });
 
   it('has tails as long as the lap leaves, and a tail board that ends behind it', () => {
-    expect(lapped.shape({ ...boards, lap: 6 })).toEqual({ depth: 14, lap: 6, setBack: 6 });
+    expect(lapped.shape({ ...boards, lap: 6 })).toEqual({
+      depth: 14,
+      tailBoard: { thickness: 11 },
+      pinBoard: { thickness: 20, lap: 6 },
+      setBack: 6,
+    });
   });
 
   it('has a lap of a quarter of the pin board unless given', () => {
-    expect(lapped.shape(boards)).toEqual({ depth: 15, lap: 5, setBack: 5 });
+    expect(lapped.shape(boards)).toMatchObject({ depth: 15, pinBoard: { lap: 5 }, setBack: 5 });
     expect(lap?.usual({ tailBoard: 50, pinBoard: 32 })).toBe(8);
   });
 
