@@ -5,10 +5,10 @@ import { draftDrawer } from '../../src/drawer/draft.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import type { Spacing } from '../../src/joint/spec.ts';
-import { drawer } from './chest.ts';
+import { drawer, joint } from './chest.ts';
 import { complaintsOf, value } from './value.ts';
 
-const { joint, stock, bottom, groove } = drawer();
+const { stock, bottom, groove } = drawer();
 
 /** What is said of the first drawer in a set that keeps to a target. */
 const said = (change: Partial<DrawerSpec>, family: { target?: number; pin?: number } = {}) => {

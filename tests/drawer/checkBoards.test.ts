@@ -3,10 +3,10 @@ import { refuse } from '../../src/complaint.ts';
 import { checkBoards } from '../../src/drawer/checkBoards.ts';
 import { frontJointSpec, type Sizes, sizesOf } from '../../src/drawer/sizes.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
-import { drawer, inOpening } from './chest.ts';
+import { drawer, inOpening, joint } from './chest.ts';
 import { complaintsOf } from './value.ts';
 
-const { stock, bottom, joint, groove } = drawer();
+const { stock, bottom, groove } = drawer();
 const wrongWith = (spec: DrawerSpec, sizes: Partial<Sizes> = {}) =>
   complaintsOf(refuse(...checkBoards(spec, { ...sizesOf(spec), ...sizes })));
 const slips = (width: number, height: number): Partial<DrawerSpec> => ({
@@ -65,7 +65,7 @@ describe('the boards of a drawer may not have', () => {
       wrongWith(
         drawer({
           stock: thick,
-          joint: { ...joint, kind: 'lapped', lap: 2 },
+          joint: { ...joint, lap: 2 },
           groove: { ...groove, depth: 18.5 },
         }),
       ),

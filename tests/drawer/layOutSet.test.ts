@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
-import { drawer, inOpening } from './chest.ts';
+import { drawer, inOpening, joint } from './chest.ts';
 import { complaintsOf, value } from './value.ts';
 
-const { joint, stock, bottom } = drawer();
+const { stock, bottom } = drawer();
 const refusals = (change: Partial<DrawerSpec>) => complaintsOf(layOutSet([drawer(change)]));
 const advice = (...specs: DrawerSpec[]) =>
   value(layOutSet(specs)).advice.map(
@@ -63,7 +63,7 @@ describe('a set of drawers', () => {
   });
 
   it('complains of a lap that leaves no socket alone, and not of the groove behind it', () => {
-    expect(refusals({ joint: { ...joint, kind: 'lapped', lap: 22 } })).toEqual([
+    expect(refusals({ joint: { ...joint, lap: 22 } })).toEqual([
       'drawers.0.joint.lap: "Buttons": front corners: the lap is 22 mm; it must be 1 mm to 17 mm',
     ]);
   });
@@ -168,7 +168,7 @@ describe('a drawer that cannot be made', () => {
     expect(
       refusals({
         groove: { offset: 11, width: 5, depth: 6 },
-        joint: { ...joint, kind: 'lapped', lap: 5 },
+        joint: { ...joint, lap: 5 },
         stock: { ...stock, front: { thickness: 10 } },
       }),
     ).toEqual([
