@@ -101,13 +101,14 @@ export {
 } from './guided/trialLog.ts';
 export { depthPicture, templatePicture } from './guided/trialPicture.ts';
 // One corner.
-export type { Count, Interval, Joint, Pin, Tail } from './joint/joint.ts';
+export type { Count, Interval, Joint, JointBoard, Pin, Tail } from './joint/joint.ts';
+export type { JointKind, KindWish } from './joint/kinds/kinds.ts';
 export { layOut } from './joint/layOut.ts';
 export { blockPicture } from './joint/picture.ts';
 export { meanPin, meanTail } from './joint/proportion.ts';
 export { jointRecord } from './joint/record.ts';
 export { type Dividers, dividers, type Gauges, gauges, glueArea } from './joint/settings.ts';
-export type { CommonSpec, HalfPins, JointKind, JointSpec, Spacing } from './joint/spec.ts';
+export type { CommonSpec, CornerWish, HalfPins, JointSpec, Spacing } from './joint/spec.ts';
 export { tailOutline } from './joint/tailOutline.ts';
 // Paper, and printers that err.
 export type { Correction, PrinterError } from './paper/correction.ts';
@@ -142,7 +143,6 @@ export { svgWindow } from './render/svgWindow.ts';
 // What is wrong, on one line.
 export { sentence } from './sentence.ts';
 // Templates.
-export type { Board as CornerBoardName } from './template/band.ts';
 export { BOTH_BOARDS, type PieceChoice } from './template/corner.ts';
 export { stems, type TemplateWork } from './template/corners.ts';
 export { type GuideTitles, guideLayers, guidePiece } from './template/drawGuide.ts';

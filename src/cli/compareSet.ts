@@ -1,5 +1,6 @@
 import { type Complaint, under } from '../complaint.ts';
 import { layOutWidths } from '../drawer/layOutWidths.ts';
+import { USUAL_FRONT } from '../drawer/spec.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import { glueArea } from '../joint/settings.ts';
@@ -48,7 +49,7 @@ const ofPlan = async (plan: string | undefined, options: JointOptions): Promise<
 };
 
 /** Boards of a usual drawer, where bare widths are compared without saying what they are made of. */
-const USUAL_BOARDS = { kind: 'lapped', tailBoard: '12mm', pinBoard: '20mm' };
+const USUAL_BOARDS = { tailBoard: '12mm', pinBoard: '20mm' };
 
 const ofWidths = (plan: string | undefined, options: JointOptions, typed: string): Comparison => {
   if (plan !== undefined) throw new Failure(['--widths: give a plan or widths, not both'], WRONG_INPUT);
@@ -61,7 +62,7 @@ const ofWidths = (plan: string | undefined, options: JointOptions, typed: string
   const { spec, units, cutting, pitch, complaints } = readJointOptions({
     ...USUAL_BOARDS,
     ...options,
-    ...(options.kind === undefined && { kind: 'lapped' }),
+    kind: options.kind ?? USUAL_FRONT,
     width: `${widths[0] ?? 100}mm`,
   });
   const laid = spec && wrong.length === 0 ? layOutWidths(spec, widths, toolingOf(cutting, pitch)) : undefined;

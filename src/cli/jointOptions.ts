@@ -2,6 +2,17 @@ import type { Command } from 'commander';
 import { type Complaint, type Result, under } from '../complaint.ts';
 import { optionName } from '../files/failure.ts';
 import type { Cutting } from '../guided/cutting.ts';
+import {
+  foreignLengths,
+  isKind,
+  KIND_NAMES,
+  KINDS,
+  kindFor,
+  kindsWith,
+  OWN_LENGTH_KEYS,
+  OWN_LENGTHS,
+  type OwnLengthKey,
+} from '../joint/kinds/kinds.ts';
 import type { HalfPins, JointSpec, Spacing } from '../joint/spec.ts';
 import { parseName } from '../units/name.ts';
 import { parseLength } from '../units/parseLength.ts';
@@ -11,14 +22,16 @@ import { parseSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
 import { addCutterOptions, type CutterOptions, readCutterOptions } from './cutterOptions.ts';
 
+/** The lengths that only some kinds of corner have, as typed. */
+type OwnOptions = { readonly [Key in OwnLengthKey]?: string };
+
 /** The options that describe one corner, as typed. */
-export interface JointOptions extends CutterOptions {
+export interface JointOptions extends CutterOptions, OwnOptions {
   readonly name?: string;
   readonly kind?: string;
   readonly width?: string;
   readonly tailBoard?: string;
   readonly pinBoard?: string;
-  readonly lap?: string;
   readonly slope?: string;
   readonly tails?: string;
   readonly pin?: string;
@@ -32,16 +45,22 @@ export interface JointOptions extends CutterOptions {
   readonly units?: string;
 }
 
-export const addJointOptions = (command: Command): Command =>
-  addCutterOptions(
+const KINDS_IN_WORDS = KIND_NAMES.join(' or ');
+
+export const addJointOptions = (command: Command): Command => {
+  command
+    .optionsGroup('One corner, without a plan (lengths: 18, 18mm, 3/4in, 5-11/16in):')
+    .option('--name <words>', 'what to call it')
+    .option(
+      '--kind <kind>',
+      `${KINDS_IN_WORDS} (${kindFor([])}, unless a ${OWN_LENGTHS.map(({ word }) => word).join(' or a ')} is given)`,
+    )
+    .option('--width <length>', 'width of both boards')
+    .option('--tail-board <length>', 'thickness of the board with the tails')
+    .option('--pin-board <length>', 'thickness of the board with the pins');
+  for (const { key, about } of OWN_LENGTHS) command.option(`${optionName([key])} <length>`, about);
+  return addCutterOptions(
     command
-      .optionsGroup('One corner, without a plan (lengths: 18, 18mm, 3/4in, 5-11/16in):')
-      .option('--name <words>', 'what to call it')
-      .option('--kind <kind>', 'through or lapped (through, unless a lap is given)')
-      .option('--width <length>', 'width of both boards')
-      .option('--tail-board <length>', 'thickness of the board with the tails')
-      .option('--pin-board <length>', 'thickness of the board with the pins')
-      .option('--lap <length>', 'wood left in front of a lapped joint')
       .option('--slope <slope>', '1:7, 1 in 7 or 8.1deg (1:8 unless given)')
       .option('--tails <count>', 'how many tails, or their tip widths: 20,25,20')
       .option('--pin <length>', 'narrow width of a pin')
@@ -54,6 +73,7 @@ export const addJointOptions = (command: Command): Command =>
       .option('--chisel <length>', 'the narrowest chisel in the rack')
       .option('--units <unit>', 'mm or in: what a bare number means, and what is shown'),
   );
+};
 
 const JOINT_KEYS = [
   'name',
@@ -61,7 +81,7 @@ const JOINT_KEYS = [
   'width',
   'tailBoard',
   'pinBoard',
-  'lap',
+  ...OWN_LENGTH_KEYS,
   'slope',
   'tails',
   'pin',
@@ -140,15 +160,25 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
   const width = needed('width', "the boards' width");
   const tailBoard = needed('tailBoard', "the tail board's thickness");
   const pinBoard = needed('pinBoard', "the pin board's thickness");
-  const kind = options.kind ?? (options.lap === undefined ? 'through' : 'lapped');
-  if (kind !== 'through' && kind !== 'lapped')
+  const named = options.kind ?? kindFor(OWN_LENGTH_KEYS.filter((key) => options[key] !== undefined));
+  const kind = isKind(named) ? named : undefined;
+  if (kind === undefined)
     complain({
       at: ['kind'],
-      says: say`${quote(kind)} is not a kind of joint; it must be through or lapped`,
+      says: say`${quote(named)} is not a kind of joint; it must be ${KINDS_IN_WORDS}`,
     });
-  const lap = length('lap');
-  if (lap !== undefined && kind === 'through')
-    complain({ at: ['lap'], says: say`a through joint has no lap`, hint: say`--kind lapped` });
+  const own: { [Key in OwnLengthKey]?: number } = {};
+  for (const key of OWN_LENGTH_KEYS) {
+    const given = length(key);
+    if (given !== undefined) own[key] = given;
+  }
+  if (kind !== undefined)
+    for (const { key, word } of foreignLengths(kind, own))
+      complain({
+        at: [key],
+        says: say`a ${kind} joint has no ${word}`,
+        hint: say`--kind ${kindsWith([key]).join(' or ')}`,
+      });
   const slope = options.slope === undefined ? undefined : value('slope', options.slope, parseSlope);
   const pin = length('pin');
   const proud = length('proud');
@@ -180,13 +210,7 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
     ...(proud !== undefined && { proud }),
     ...(chisel !== undefined && { chisel }),
   };
-  return {
-    ...known,
-    spec:
-      kind === 'lapped'
-        ? { kind, ...common, ...(lap !== undefined && { lap }) }
-        : { kind: 'through', ...common },
-  };
+  return { ...known, spec: { ...common, ...KINDS[kind ?? kindFor([])].wish(own) } };
 };
 
 const allInInches = ({ width, tailBoard, pinBoard }: JointOptions): boolean =>

@@ -1,8 +1,9 @@
 import type { Complaint } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 import { blockPicture } from '../joint/picture.ts';
 import { meanTail } from '../joint/proportion.ts';
-import { dividers, gauges, glueArea } from '../joint/settings.ts';
+import { dividers, glueArea } from '../joint/settings.ts';
 import { sentence } from '../sentence.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { degrees, formatSlope } from '../units/slope.ts';
@@ -16,10 +17,10 @@ import { COLUMNS, fitTable } from './fitTable.ts';
 export const jointText = (heading: string, joint: Joint, unit: Unit, pinBoardFrom?: string): string[] => {
   const { kind, width, tailBoard, pinBoard, slope, tails } = joint;
   const length = (value: number): string => formatLength(value, unit);
-  const lap = pinBoard.lap > 0 ? ` with a lap of ${length(pinBoard.lap)}` : '';
+  const own = kindOf(joint).lengths.map(({ word, of }) => ` with a ${word} of ${length(of(joint))}`);
   return [
     ...wrapText(
-      `${heading}: ${kind} joint, ${length(width)} wide, tail board ${length(tailBoard.thickness)}, pin board ${length(pinBoard.thickness)}${lap}, slope ${formatSlope(slope)} (${degrees(slope).toFixed(2)}°)`,
+      `${heading}: ${kind} joint, ${length(width)} wide, tail board ${length(tailBoard.thickness)}, pin board ${length(pinBoard.thickness)}${own.join('')}, slope ${formatSlope(slope)} (${degrees(slope).toFixed(2)}°)`,
     ),
     ...wrapText(countText(joint, unit)),
     '',
@@ -54,16 +55,15 @@ export const countText = (joint: Joint, unit: Unit): string => {
 
 /** Marking gauge, dividers and glue area, one a line. */
 export const settingsText = (joint: Joint, unit: Unit, pinBoardFrom = 'its end'): string[] => {
-  const { tailBoard, pinBoardFace, pinBoardEnd } = gauges(joint);
   const length = (value: number): string => formatLength(value, unit);
-  const faces = joint.kind === 'through' ? 'both faces' : 'inside face';
   const stepping = dividers(joint);
   return [
-    `gauge  tail board, all round, from its end: ${length(tailBoard)}`,
-    `gauge  pin board, ${faces}, from ${pinBoardFrom}: ${length(pinBoardFace)}`,
-    ...(joint.kind === 'lapped'
-      ? [`gauge  pin board, end, from the inside face: ${length(pinBoardEnd)}`]
-      : []),
+    ...kindOf(joint)
+      .gauges(joint)
+      .map(({ board, on, from, length: set }) => {
+        const end = board === 'pin' ? pinBoardFrom : 'its end';
+        return `gauge  ${board} board, ${on}, from ${from === 'end' ? end : `the ${from}`}: ${length(set)}`;
+      }),
     ...(stepping === undefined
       ? []
       : [

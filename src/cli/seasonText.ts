@@ -1,5 +1,6 @@
 import type { Complaint } from '../complaint.ts';
 import type { GapSeason } from '../drawer/gaps.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 import { table } from '../render/table.ts';
 import { cut } from '../template/titles.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
@@ -221,7 +222,7 @@ const cornersText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] 
   });
   if (flush.length === 0) return [];
   const step = (value: number): string => formatNumber(value, units);
-  const through = flush.filter(({ drawer: { front } }) => front.kind === 'through');
+  const open = flush.filter(({ drawer: { front } }) => kindOf(front).sockets === 'open');
   return [
     ...wrapText(
       `Front corners planed flush when made, ${units}: how far the side's top edge will stand over the front's, and the pins' ends over the side's face; below 0 they lie under it.`,
@@ -239,13 +240,13 @@ const cornersText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] 
       ]),
       numbers(4, false),
     ),
-    ...(through.length === 0
+    ...(open.length === 0
       ? []
       : [
           ...wrapText("And the tails' ends over the front's face:"),
           ...table(
             ['drawer', 'tails driest', 'tails dampest'],
-            through.map((each) => [
+            open.map((each) => [
               shortName(each),
               step(each.corners.driest.tailEnds),
               step(each.corners.dampest.tailEnds),

@@ -3,6 +3,7 @@ import { refuseOptions } from '../files/failure.ts';
 import type { Cutter } from '../guided/cutter.ts';
 import type { Measured, OneCutterSetting, SlopedSetting } from '../guided/trial.ts';
 import type { Joint } from '../joint/joint.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 import { parseLength } from '../units/parseLength.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { parseSlope } from '../units/slope.ts';
@@ -97,8 +98,9 @@ export const readTrialOptions = (
   const complain = (key: keyof TrialOptions, says: Phrase, hint: Phrase) =>
     complaints.push({ at: [key], says, hint });
 
-  // A lapped joint of a plan with a cutter is cut by that in both boards; all others have their pins cut along a slope.
-  const both = planned?.joint.kind === 'lapped' && options.slope === undefined ? planned.cutter : undefined;
+  // Stopped sockets of a plan with a cutter are cut by that in both boards; all others have their pins cut along a slope.
+  const stopped = planned !== undefined && kindOf(planned.joint).sockets === 'stopped';
+  const both = stopped && options.slope === undefined ? planned.cutter : undefined;
   const byCutter = options.cutterAngle !== undefined || both !== undefined;
   if (options.cutterAngle !== undefined && options.slope !== undefined)
     complain(
@@ -133,7 +135,7 @@ export const readTrialOptions = (
           angle: cutAngle,
           depth,
           ...(reach !== undefined && { length: reach }),
-          ...(planned?.joint.kind === 'lapped' && { pinBoard: planned.joint.pinBoard.thickness }),
+          ...(stopped && { pinBoard: planned.joint.pinBoard.thickness }),
         },
       },
       measured,

@@ -5,6 +5,7 @@ import { readInput } from '../files/readInput.ts';
 import { type Cuts, cutCorners } from '../guided/cutCorners.ts';
 import type { Cutting } from '../guided/cutting.ts';
 import { layOutWith, type Tooling } from '../guided/layOutWith.ts';
+import { OWN_LENGTH_KEYS } from '../joint/kinds/kinds.ts';
 import type { LaidJoint } from '../plan/layOutPlan.ts';
 import { namedCorners } from '../plan/namedCorners.ts';
 import type { PlanComplaint } from '../plan/planComplaint.ts';
@@ -57,7 +58,7 @@ const workOfOptions = (options: JointOptions): Work => {
 };
 
 /** Options that are one length each. */
-const LENGTHS: readonly unknown[] = ['width', 'tailBoard', 'pinBoard', 'lap', 'pin', 'chisel'];
+const LENGTHS: readonly unknown[] = ['width', 'tailBoard', 'pinBoard', 'pin', 'chisel', ...OWN_LENGTH_KEYS];
 
 /** A bare fraction that comes out too small as mm was meant in inches. */
 const withInches = (complaint: Complaint, options: JointOptions, unit: Unit): Complaint => {

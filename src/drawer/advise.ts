@@ -1,6 +1,7 @@
 import type { Complaint } from '../complaint.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 import { meanTail } from '../joint/proportion.ts';
 import { ratioBetween } from '../joint/spacing.ts';
 import { mm, say } from '../units/phrase.ts';
@@ -103,10 +104,10 @@ const onGroove = ({ spec, sizes }: Draft): Complaint[] => {
       says: say`a bottom of ${mm(thickness)} is loose in a groove of ${mm(groove.width)} and will rattle`,
       hint: say`a groove ${mm(thickness)} wide`,
     });
-  if (joint.kind === 'through' && bottom.hold.kind === 'groove')
+  if (kindOf(joint).sockets === 'open' && bottom.hold.kind === 'groove')
     advice.push({
       at: ['joint', 'kind'],
-      says: say`a groove that runs through the sides' front tails shows at the front of a through joint`,
+      says: say`a groove that runs through the sides' front tails shows at the front of a ${joint.kind} joint`,
       hint: say`a groove stopped short of the front, or lapped corners`,
     });
   return advice;

@@ -1,6 +1,7 @@
 import type { Complaint } from '../complaint.ts';
 import { lies } from '../joint/checkSizes.ts';
 import { DUST } from '../joint/dust.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 import { LEAST_SOCKET, WIDTH_RANGE } from '../joint/limits.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { LEAST_HELD, LEAST_INSIDE, LEAST_WALL } from './limits.ts';
@@ -12,10 +13,10 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const { stock, joint, backJoint, groove, bottom, lip, backDrop } = spec;
   const { height, lap, wall, inside, backFrom, backHeight } = sizes;
   const wrong: Complaint[] = [];
-  if (lip !== undefined && joint.kind === 'through')
+  if (lip !== undefined && kindOf(joint).sockets === 'open')
     wrong.push({
       at: ['joint', 'kind'],
-      says: say`a front with a lip cannot have through corners: its lip is the lap of a lapped joint`,
+      says: say`a front with a lip cannot have ${joint.kind} corners: its lip is the lap of a lapped joint`,
       hint: say`lapped, or no lip`,
     });
   const proud = joint.proud ?? 0;

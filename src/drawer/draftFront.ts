@@ -6,6 +6,7 @@ import { nearestWish, withNearest } from '../guided/nearest.ts';
 import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
+import { KINDS, withoutKind } from '../joint/kinds/kinds.ts';
 import { checkWish, setOut } from '../joint/layOut.ts';
 import { LEAST_PIN, TARGET_TAIL_IN_PINS } from '../joint/limits.ts';
 import { narrowestTip, type Shared } from '../joint/spacing.ts';
@@ -41,16 +42,16 @@ export const draftFront = (spec: DrawerSpec): Result<AnyFront> => {
 type AnyFront = FrontDraft & { readonly grooveShows: boolean };
 
 /** The corner with the tails nearest to the usual that hides the groove, of a wish that the cutter can cut. */
-const nearestFront = (spec: DrawerSpec, { pinBoard, ...wish }: JointSpec): Joint | undefined => {
-  const { slope, pin } = wish;
+const nearestFront = (spec: DrawerSpec, wish: JointSpec): Joint | undefined => {
+  const { pinBoard, slope, pin } = wish;
   const front = draftWithin({
     ...spec,
     stock: { ...spec.stock, front: { ...spec.stock.front, thickness: pinBoard } },
     joint: {
-      ...spec.joint,
+      ...withoutKind(spec.joint),
       ...(slope && { slope }),
       ...(pin !== undefined && { pin }),
-      ...(wish.kind === 'lapped' && wish.lap !== undefined && { lap: wish.lap }),
+      ...KINDS[wish.kind].wish(wish),
       spacing: { kind: 'even' },
     },
   });

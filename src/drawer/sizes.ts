@@ -1,6 +1,6 @@
-import { defaultLap } from '../joint/defaults.ts';
+import { KINDS } from '../joint/kinds/kinds.ts';
 import type { JointSpec } from '../joint/spec.ts';
-import type { DrawerSpec } from './spec.ts';
+import { BACK, type DrawerSpec } from './spec.ts';
 
 /** How wide the rebate is that runs round the inside of a front with a lip; all 0 where it has none. */
 export interface Rebate {
@@ -18,7 +18,7 @@ export interface Sizes {
   readonly height: number;
   /** From the front's outer face to the back's. */
   readonly depth: number;
-  /** The wood in front of the sides' ends: the joint's lap, and the lip's thickness where there is one; 0 where the joint is a through one. */
+  /** The wood in front of the sides' ends: the joint's lap, and the lip's thickness where there is one; 0 where the sides reach the front's face. */
   readonly lap: number;
   readonly rebate: Rebate;
   /** From the sides' outer faces to their inside faces, when they have been planed flush. */
@@ -43,7 +43,11 @@ export const sizesOf = (spec: DrawerSpec): Sizes => {
   const fit = space.kind === 'opening' ? space.fit : { side: 0, top: 0, behind: 0 };
   const width = box.width - 2 * fit.side - (space.kind === 'size' ? 2 * (lip?.sides ?? 0) : 0);
   const height = box.height - fit.top;
-  const lap = joint.kind === 'through' ? 0 : (joint.lap ?? defaultLap(stock.front.thickness));
+  const { setBack: lap } = KINDS[joint.kind].shape({
+    ...joint,
+    tailBoard: stock.side.thickness,
+    pinBoard: stock.front.thickness,
+  });
   const depth = box.depth - fit.behind + (space.kind === 'opening' && lip !== undefined ? lap : 0);
   const wall = stock.side.thickness - (joint.proud ?? 0);
   const backFrom = groove.offset + groove.width;
@@ -64,17 +68,17 @@ export const sizesOf = (spec: DrawerSpec): Sizes => {
 };
 
 /** The wish for both front corners: the sides carry the tails, their lower edge is the reference edge. */
-export const frontJointSpec = ({ joint, stock }: DrawerSpec, height: number): JointSpec => {
-  const { kind, lap, ...wish } = joint;
-  const common = { ...wish, width: height, tailBoard: stock.side.thickness, pinBoard: stock.front.thickness };
-  if (kind === 'through') return { ...common, kind };
-  return lap === undefined ? { ...common, kind } : { ...common, kind, lap };
-};
+export const frontJointSpec = ({ joint, stock }: DrawerSpec, height: number): JointSpec => ({
+  ...joint,
+  width: height,
+  tailBoard: stock.side.thickness,
+  pinBoard: stock.front.thickness,
+});
 
 /** The wish for both back corners, over the back's width: the back's lower edge is the reference edge. */
 export const backJointSpec = ({ backJoint, stock }: DrawerSpec, backHeight: number): JointSpec => ({
   ...backJoint,
-  kind: 'through',
+  kind: BACK,
   width: backHeight,
   tailBoard: stock.side.thickness,
   pinBoard: stock.back.thickness,

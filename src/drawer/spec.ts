@@ -1,6 +1,6 @@
 import type { Cutter } from '../guided/cutter.ts';
-import type { HalfPins, Spacing } from '../joint/spec.ts';
-import type { Slope } from '../units/slope.ts';
+import type { JointKind, KindWish } from '../joint/kinds/kinds.ts';
+import type { CornerWish } from '../joint/spec.ts';
 import type { BottomStock } from '../wood/bottomSeason.ts';
 import type { Climate } from '../wood/climate.ts';
 import type { Cut, SawnWood } from '../wood/movement.ts';
@@ -13,17 +13,12 @@ export interface Stock {
   readonly grain?: Cut;
 }
 
-/** What is wished of a drawer's corner; what is absent takes the joint's own defaults. */
-export interface JointWish {
-  readonly kind: 'through' | 'lapped';
-  readonly slope?: Slope;
-  readonly pin?: number;
-  readonly halfPin?: HalfPins;
-  readonly lap?: number;
-  readonly spacing: Spacing;
-  readonly proud?: number;
-  readonly chisel?: number;
-}
+/** The kind of a drawer's front corners unless given, and that of all its back corners (common practice). */
+export const USUAL_FRONT: JointKind = 'lapped';
+export const BACK = 'through' satisfies JointKind;
+
+/** What is wished of a drawer's front corners; what is absent takes the joint's own defaults. */
+export type JointWish = CornerWish & KindWish;
 
 /** The clear hole that a drawer slides into. */
 export interface Opening {
@@ -99,7 +94,7 @@ export interface DrawerSpec {
     readonly bottom: Stock;
   };
   readonly joint: JointWish;
-  readonly backJoint: Omit<JointWish, 'kind' | 'lap'>;
+  readonly backJoint: CornerWish;
   readonly groove: Groove;
   /** How far the back's top edge lies under the sides'. */
   readonly backDrop: number;

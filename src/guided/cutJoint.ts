@@ -1,5 +1,6 @@
 import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 import { BUSH_ROOM, type Cutting } from './cutting.ts';
 import { ENDS_FLUSH, type GoesOn } from './goesOn.ts';
 import { type GuideBoard, guideBoard } from './guideBoard.ts';
@@ -21,10 +22,10 @@ export interface JointCut {
  */
 export const cutJoint = (joint: Joint, cutting: Cutting, goesOn: GoesOn = ENDS_FLUSH): Result<JointCut> => {
   const { cutter, bush } = cutting;
-  const through = joint.kind === 'through';
-  const pinBush = through ? (cutting.pinBush ?? bush) : bush;
+  const open = kindOf(joint).sockets === 'open';
+  const pinBush = open ? (cutting.pinBush ?? bush) : bush;
   const straight = cutting.straight ?? straightFor(joint, cutting);
-  const wrong: Complaint[] = through ? checkStraight(joint, straight) : [];
+  const wrong: Complaint[] = open ? checkStraight(joint, straight) : [];
   if (wrong.length > 0) return refuse(...under(['cutter'], wrong));
   const guided = guidedCut(joint, cutter, straight, goesOn);
   const guides: GuideBoard[] = [];
@@ -50,9 +51,9 @@ const straightFor = (joint: Joint, { cutter, pinBush }: Cutting): number =>
 const ownBush = (
   complaint: Complaint,
   board: 'tail' | 'pin',
-  { kind }: Joint,
+  joint: Joint,
   { pinBush }: Cutting,
 ): Complaint =>
-  board === 'pin' && kind === 'through' && pinBush !== undefined
+  board === 'pin' && kindOf(joint).sockets === 'open' && pinBush !== undefined
     ? { ...complaint, at: ['pinBush'] }
     : complaint;

@@ -2,6 +2,7 @@ import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import { checkSizes } from '../joint/checkSizes.ts';
 import { withDefaults } from '../joint/defaults.ts';
 import { DUST } from '../joint/dust.ts';
+import { KINDS, kindOf } from '../joint/kinds/kinds.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { degrees, formatSlope } from '../units/slope.ts';
@@ -20,16 +21,15 @@ export const SAME_WIDTH = 0.02;
  * and the cutter's keys under `cutter`
  */
 export const fitToCutter = (wish: JointSpec, cutter: Cutter): Result<JointSpec> => {
-  const resolved = withDefaults(wish);
-  const sizes = checkSizes(wish, resolved);
+  const sizes = checkSizes(wish);
   if (sizes.length > 0) return refuse(...sizes);
-  const { depth, tailBoard, proud } = resolved;
+  const { depth, tailBoard, proud } = withDefaults(wish);
   const wrong = [
     ...checkSlope(wish, cutter),
     ...checkReach(wish, cutter, depth),
     // How wide its cut is can only be asked of a cutter that reaches.
     ...(depth > cutter.length + DUST ? [] : checkPins(wish, leastPin(cutter, depth))),
-    ...(wish.kind === 'lapped' ? checkRound(cutter, depth, tailBoard - proud) : []),
+    ...(kindOf(wish).sockets === 'stopped' ? checkRound(cutter, depth, tailBoard - proud) : []),
   ];
   return wrong.length > 0 ? refuse(...wrong) : accept(withCutter(wish, cutter));
 };
@@ -59,10 +59,7 @@ const checkReach = (wish: JointSpec, { length }: Cutter, depth: number): Complai
         {
           at: ['cutter', 'length'],
           says: say`the cutter cuts ${mm(length)} deep; the joint is ${mm(depth)} deep`,
-          hint:
-            wish.kind === 'lapped'
-              ? say`a cutting length of at least ${atLeast(depth)}, or a lap of at least ${atLeast(wish.pinBoard - length)}`
-              : say`a cutting length of at least ${atLeast(depth)}, or a pin board of at most ${atMost(length)}`,
+          hint: say`a cutting length of at least ${atLeast(depth)}, or ${KINDS[wish.kind].noDeeper(wish, length).words}`,
         },
       ];
 

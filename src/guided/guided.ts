@@ -1,4 +1,5 @@
 import type { Joint } from '../joint/joint.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 import { gauges } from '../joint/settings.ts';
 import { type Cutter, leastPin } from './cutter.ts';
 import { ENDS_FLUSH, type GoesOn } from './goesOn.ts';
@@ -32,7 +33,7 @@ export interface Guided {
   readonly passes: readonly (readonly number[])[];
   /** How deep the dovetail cutter is set. */
   readonly depth: number;
-  /** The round left in a lapped socket, at its bottom; 0 in a through joint, whose sockets run out at both faces. */
+  /** The round left in a stopped socket, at its bottom; 0 where sockets run out at both faces. */
   readonly socketRadius: number;
   /** The least narrow width of a pin at this depth. */
   readonly leastPin: number;
@@ -54,15 +55,15 @@ export const guidedCut = (
   goesOn: GoesOn = ENDS_FLUSH,
 ): Guided => {
   const socket = roundSocket(joint, cutter);
-  const lapped = joint.kind === 'lapped';
+  const stopped = kindOf(joint).sockets === 'stopped';
   return {
     passes: tailPasses(joint, cutter).map((centres, i, { length }) =>
       (i === 0 && goesOn.lower) || (i === length - 1 && goesOn.upper) ? [] : centres,
     ),
     depth: joint.depth,
-    socketRadius: lapped ? socket.radius : 0,
+    socketRadius: stopped ? socket.radius : 0,
     leastPin: leastPin(cutter, joint.depth),
-    pinCut: lapped
+    pinCut: stopped
       ? { kind: 'round', passes: socketPasses(joint, cutter), socket }
       : {
           kind: 'straight',

@@ -1,8 +1,9 @@
 import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
+import { type JointKind, KINDS } from '../joint/kinds/kinds.ts';
 import { layOut } from '../joint/layOut.ts';
 import { LEAST_BASE } from '../joint/limits.ts';
-import type { JointKind, JointSpec, Spacing } from '../joint/spec.ts';
+import type { JointSpec, Spacing } from '../joint/spec.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import { adviseCutter } from './cautions.ts';
 import type { Cutter } from './cutter.ts';
@@ -11,7 +12,7 @@ import { nearestWish, withNearest } from './nearest.ts';
 
 /**
  * Sets out one corner within the limits of a cutter that `checkCutter` accepts: its slope, its least pin, the depth that it
- * reaches and, where it cuts lapped sockets too, tails as wide as itself.
+ * reaches and, where it cuts stopped sockets too, tails as wide as itself.
  * @returns the joint, or every limit that the wish breaks, the first one with the nearest layout that would work
  */
 export const layOutForCutter = (wish: JointSpec, cutter: Cutter): Result<Joint> => {
@@ -30,12 +31,12 @@ export const layOutForCutter = (wish: JointSpec, cutter: Cutter): Result<Joint> 
     : accept(roomy);
 };
 
-/** Whether a cutter can enter the socket of a tail: a through one's is cut by another, a lapped one's from the end by itself. */
+/** Whether a cutter can enter the socket of a tail: an open one is cut by another, a stopped one from the end by itself. */
 export const enters = (kind: JointKind, tip: number, { diameter }: Cutter): boolean =>
-  kind === 'through' || tip >= diameter - SAME_WIDTH;
+  KINDS[kind].sockets === 'open' || tip >= diameter - SAME_WIDTH;
 
 /**
- * The tails whose lapped sockets a cutter cannot enter: they must be as wide at the tip as it is at its end. Places are
+ * The tails whose stopped sockets a cutter cannot enter: they must be as wide at the tip as it is at its end. Places are
  * `['tails']`, or `['tails', i]` where tails differ.
  */
 export const checkRoom = ({ kind, tails, even }: Joint, cutter: Cutter): Complaint[] => {

@@ -1,5 +1,6 @@
 import type { Result } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 import { layOut } from '../joint/layOut.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import type { Cutter } from './cutter.ts';
@@ -18,7 +19,7 @@ export interface Tooling {
 export const layOutWith = (wish: JointSpec, { cutter, pitch }: Tooling): Result<Joint> => {
   // A pin that is wished for is judged as it is; one that is not is as wide as the cutter asks.
   const pinned = cutter !== undefined && wish.pin === undefined ? withCutter(wish, cutter) : wish;
-  const entry = wish.kind === 'lapped' ? cutter?.diameter : undefined;
+  const entry = kindOf(wish).sockets === 'stopped' ? cutter?.diameter : undefined;
   const spaced = pitch === undefined ? undefined : atPitch(pinned, pitch, entry);
   if (spaced?.ok === false) return spaced;
   const held = spaced?.value ?? wish;

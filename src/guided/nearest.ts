@@ -1,6 +1,7 @@
 import type { Complaint } from '../complaint.ts';
 import { withDefaults } from '../joint/defaults.ts';
 import type { Joint } from '../joint/joint.ts';
+import { KINDS, kindOf, withoutKind } from '../joint/kinds/kinds.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
@@ -13,9 +14,7 @@ export const nearestWish = (wish: JointSpec, cutter: Cutter): JointSpec => {
   const within: JointSpec =
     withDefaults(wish).depth <= cutter.length
       ? wish
-      : wish.kind === 'lapped'
-        ? { ...wish, lap: Math.ceil((wish.pinBoard - cutter.length) * 10) / 10 }
-        : { ...wish, pinBoard: Math.floor(cutter.length * 10) / 10 };
+      : { ...withoutKind(wish), ...KINDS[wish.kind].noDeeper(wish, cutter.length).wish };
   const fitted = withCutter(within, cutter);
   return { ...fitted, pin: roundUp(fitted.pin ?? 0) };
 };
@@ -35,10 +34,10 @@ export const withNearest = (
 };
 
 const describe = (joint: Joint, wish: JointSpec): Phrase => {
-  const { tails, slope, pinBoard, even, kind } = joint;
+  const { tails, slope, pinBoard, even } = joint;
   const count = `${tails.length} ${tails.length === 1 ? 'tail' : 'tails'} of ${even ? '' : 'on average '}`;
   const pins = `${tails.length === 1 ? 'half ' : ''}pins of `;
   const thinner = pinBoard.thickness < wish.pinBoard ? say`, pin board ${mm(pinBoard.thickness)}` : [];
-  const last = kind === 'lapped' ? say`, lap ${mm(pinBoard.lap)}` : thinner;
-  return say`${count}${mm(meanTail(joint))}, ${pins}${mm(meanPin(joint))}, slope ${formatSlope(slope)}${last}`;
+  const own = kindOf(joint).lengths.flatMap(({ word, of }) => say`, ${word} ${mm(of(joint))}`);
+  return say`${count}${mm(meanTail(joint))}, ${pins}${mm(meanPin(joint))}, slope ${formatSlope(slope)}${own}${thinner}`;
 };

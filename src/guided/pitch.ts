@@ -16,9 +16,9 @@ import { atLeast, atMost, mm, say } from '../units/phrase.ts';
  * @returns the wish with listed tails, or why the pitch does not work; the place is `pitch`, or that of a size that is wrong in itself
  */
 export const atPitch = (wish: JointSpec, pitch: number, entry = 0): Result<JointSpec> => {
-  const resolved = withDefaults(wish);
-  const sizes = checkSizes(wish, resolved);
+  const sizes = checkSizes(wish);
   if (sizes.length > 0) return refuse(...sizes);
+  const resolved = withDefaults(wish);
   const { pin, width } = resolved;
   const tip = pitch - pin;
   const least = Math.max(leastTip(resolved), entry);

@@ -3,14 +3,12 @@ import { atLeast, mm, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import { DUST } from './dust.ts';
+import { KINDS } from './kinds/kinds.ts';
 import { SHALLOW_RUN, STEEP_RUN, WIDE_TAIL_IN_PINS } from './limits.ts';
 
 /** What a careful maker would say of a layout that can be cut all the same. */
-export const advise = (
-  { kind, slope, chisel, pin, tailBoard, pinBoard }: ResolvedSpec,
-  tips: readonly number[],
-  pins: readonly number[],
-): Complaint[] => {
+export const advise = (spec: ResolvedSpec, tips: readonly number[], pins: readonly number[]): Complaint[] => {
+  const { kind, slope, chisel, pin } = spec;
   const advice: Complaint[] = [];
   if (slope.run < STEEP_RUN - DUST)
     advice.push({
@@ -38,10 +36,5 @@ export const advise = (
       says: say`the widest tail is ${mm(widest)}, more than ${WIDE_TAIL_IN_PINS} pins of ${mm(pin)}: few pins hold a wide board`,
       hint: say`more tails, or wider pins`,
     });
-  if (kind === 'lapped' && pinBoard < tailBoard - DUST)
-    advice.push({
-      at: ['pinBoard'],
-      says: say`a pin board of ${mm(pinBoard)} is thinner than its tail board of ${mm(tailBoard)}: are the two swapped?`,
-    });
-  return advice;
+  return [...advice, ...KINDS[kind].advise(spec)];
 };

@@ -1,15 +1,11 @@
 import type { Complaint, Place } from '../complaint.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../units/phrase.ts';
 import { formatSlope, SHALLOWEST_RUN, STEEPEST_RUN } from '../units/slope.ts';
-import type { ResolvedSpec } from './defaults.ts';
 import { DUST } from './dust.ts';
+import type { OwnLength, Range } from './kinds/kind.ts';
+import { KIND_NAMES, KINDS, kindOf, type OwnLengthKey } from './kinds/kinds.ts';
 import * as limits from './limits.ts';
 import type { JointSpec } from './spec.ts';
-
-interface Range {
-  readonly least: number;
-  readonly most: number;
-}
 
 /** Whether a size is in its range; not-a-number never is. */
 export const lies = (value: number, { least, most }: Range): boolean =>
@@ -33,9 +29,9 @@ export const lengthOrNonsense = (value: number): Phrase =>
 const bound = (value: number, range: Range): number => (lies(value, range) ? value : range.most);
 
 /** Everything that is wrong with the sizes of a wish, before any tail is placed; defaults are not blamed on the user. */
-export const checkSizes = (wish: JointSpec, { lap }: ResolvedSpec): Complaint[] => {
+export const checkSizes = (wish: JointSpec): Complaint[] => {
   const { width, tailBoard, pinBoard, slope, pin, halfPin, proud, chisel } = wish;
-  const { WIDTH_RANGE, THICKNESS_RANGE, CHISEL_RANGE, LEAST_PIN, LEAST_LAP, LEAST_SOCKET } = limits;
+  const { WIDTH_RANGE, THICKNESS_RANGE, CHISEL_RANGE, LEAST_PIN } = limits;
   const pinRange = { least: LEAST_PIN, most: bound(width, WIDTH_RANGE) };
   const wrong = [
     ...within(['width'], "the boards' width", width, WIDTH_RANGE),
@@ -56,20 +52,29 @@ export const checkSizes = (wish: JointSpec, { lap }: ResolvedSpec): Complaint[] 
       says: say`the slope is ${formatSlope(slope)}; it must be 1:2.5 to 1:20`,
       hint: say`1:7`,
     });
-  if (wish.kind === 'through') return wrong;
-  const sound = lies(pinBoard, THICKNESS_RANGE);
-  if (sound && pinBoard < LEAST_LAP + LEAST_SOCKET - DUST)
-    wrong.push({
+  const { leastPinBoard, lengths } = kindOf(wish);
+  if (!lies(pinBoard, THICKNESS_RANGE) || pinBoard >= leastPinBoard - DUST)
+    return [...wrong, ...lengths.flatMap((length) => checkOwn(wish, length))];
+  const thinner = KIND_NAMES.filter((name) => KINDS[name].leastPinBoard <= pinBoard + DUST);
+  return [
+    ...wrong,
+    {
       at: ['pinBoard'],
-      says: say`the pin board is ${mm(pinBoard)} thick; a lapped joint needs at least ${atLeast(LEAST_LAP + LEAST_SOCKET)}`,
-      hint: say`a through joint`,
-    });
-  else
-    wrong.push(
-      ...within(['lap'], 'the lap', sound ? lap : wish.lap, {
-        least: LEAST_LAP,
-        most: bound(pinBoard, THICKNESS_RANGE) - LEAST_SOCKET,
-      }),
-    );
-  return wrong;
+      says: say`the pin board is ${mm(pinBoard)} thick; a ${wish.kind} joint needs at least ${atLeast(leastPinBoard)}`,
+      hint: say`a ${thinner.join(' or ')} joint`,
+    },
+  ];
+};
+
+/** A length of the kind's own; where its board is wrong in itself, only what is given is judged. */
+const checkOwn = (wish: JointSpec, { key, word, on, usual, range }: OwnLength<OwnLengthKey>): Complaint[] => {
+  const { THICKNESS_RANGE } = limits;
+  const { tailBoard, pinBoard } = wish;
+  const sound = lies(on === 'tail' ? tailBoard : pinBoard, THICKNESS_RANGE);
+  return within(
+    [key],
+    `the ${word}`,
+    wish[key] ?? (sound ? usual(wish) : undefined),
+    range({ tailBoard: bound(tailBoard, THICKNESS_RANGE), pinBoard: bound(pinBoard, THICKNESS_RANGE) }),
+  );
 };

@@ -1,4 +1,6 @@
 import type { Slope } from '../units/slope.ts';
+import type { Shape } from './kinds/kind.ts';
+import { KINDS } from './kinds/kinds.ts';
 import type { HalfPins, JointSpec } from './spec.ts';
 
 /** A wish with every default filled in. */
@@ -7,9 +9,9 @@ export interface ResolvedSpec {
   readonly width: number;
   readonly tailBoard: number;
   readonly pinBoard: number;
-  /** 0 in a through joint. */
-  readonly lap: number;
-  /** The tails' length: the pin board's thickness less the lap. */
+  /** What the kind makes of both boards. */
+  readonly shape: Shape;
+  /** The tails' length. */
   readonly depth: number;
   readonly slope: Slope;
   readonly pin: number;
@@ -25,19 +27,16 @@ const DEFAULT_CHISEL = 3;
 /** Half the tail board's thickness, at least 3 (common practice). */
 export const defaultPin = (tailBoard: number): number => Math.max(3, tailBoard / 2);
 
-/** A quarter of the pin board's thickness, to the half millimetre, at least 3 (common practice). */
-export const defaultLap = (pinBoard: number): number => Math.max(3, Math.round(pinBoard / 2) / 2);
-
 export const withDefaults = (spec: JointSpec): ResolvedSpec => {
-  const lap = spec.kind === 'lapped' ? (spec.lap ?? defaultLap(spec.pinBoard)) : 0;
+  const shape = KINDS[spec.kind].shape(spec);
   const pin = spec.pin ?? defaultPin(spec.tailBoard);
   return {
     kind: spec.kind,
     width: spec.width,
     tailBoard: spec.tailBoard,
     pinBoard: spec.pinBoard,
-    lap,
-    depth: spec.pinBoard - lap,
+    shape,
+    depth: shape.depth,
     slope: spec.slope ?? DEFAULT_SLOPE,
     pin,
     halfPin: spec.halfPin ?? { lower: pin, upper: pin },

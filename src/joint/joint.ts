@@ -1,6 +1,6 @@
 import type { Complaint } from '../complaint.ts';
 import type { Slope } from '../units/slope.ts';
-import type { JointKind } from './spec.ts';
+import type { JointKind } from './kinds/kinds.ts';
 
 /** From and to, in mm from the reference edge. */
 export type Interval = readonly [from: number, to: number];
@@ -18,6 +18,9 @@ export interface Pin {
   readonly half: boolean;
 }
 
+/** Which of the two boards of a corner. */
+export type JointBoard = 'tail' | 'pin';
+
 /** A number of tails and their mean tip width. */
 export interface Count {
   readonly tails: number;
@@ -32,7 +35,7 @@ export interface Joint {
   readonly depth: number;
   readonly slope: Slope;
   readonly tailBoard: { readonly thickness: number };
-  /** `lap` is 0 in a through joint. */
+  /** `lap`: the wood that it keeps in front of the tails' ends; 0 where they show at its outside face. */
   readonly pinBoard: { readonly thickness: number; readonly lap: number };
   /** How far the tail board stands out beyond the pins' end, to be planed flush. */
   readonly proud: number;

@@ -29,14 +29,14 @@ export const setOut = (resolved: ResolvedSpec): Result<Joint> => {
 
 /** Everything that is wrong with a wish before any tail is placed. */
 export const checkWish = (spec: JointSpec, resolved: ResolvedSpec): Complaint[] => {
-  const sizes = checkSizes(spec, resolved);
+  const sizes = checkSizes(spec);
   // A tail's least width leans on the sizes; where they are wrong, only what holds for any size is asked of it.
   const needed = sizes.length === 0 ? leastTip(resolved) : LEAST_BASE;
   return [...sizes, ...checkSpacing(resolved.spacing, needed)];
 };
 
 const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: Widths): Joint => {
-  const { kind, width, depth, slope, tailBoard, pinBoard, lap, halfPin, proud } = spec;
+  const { kind, width, depth, slope, shape, halfPin, proud } = spec;
   const loss = depth * rise(slope);
   const tails: Tail[] = [];
   let mark = halfPin.lower;
@@ -50,8 +50,8 @@ const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: Widths): Join
     width,
     depth,
     slope,
-    tailBoard: { thickness: tailBoard },
-    pinBoard: { thickness: pinBoard, lap },
+    tailBoard: shape.tailBoard,
+    pinBoard: shape.pinBoard,
     proud,
     tails,
     pins: pinsBetween(tails, width),

@@ -2,6 +2,7 @@ import { speak } from '../units/phrase.ts';
 import { degrees } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Joint } from './joint.ts';
+import { kindOf } from './kinds/kinds.ts';
 import { dividers, gauges, glueArea } from './settings.ts';
 
 /** A joint as other programs read it: lengths in mm from the reference edge, areas in mm². */
@@ -15,7 +16,14 @@ export const jointRecord = (name: string, joint: Joint, unit: Unit) => ({
   pinBoard: joint.pinBoard,
   tails: joint.tails,
   pins: joint.pins,
-  gauges: gauges(joint),
+  gauges: {
+    ...gauges(joint),
+    ...Object.fromEntries(
+      kindOf(joint)
+        .gauges(joint)
+        .map(({ name, length }) => [name, length]),
+    ),
+  },
   dividers: dividers(joint) ?? null,
   glueArea: glueArea(joint),
   alternatives: joint.alternatives,

@@ -1,4 +1,5 @@
 import type { Slope } from '../units/slope.ts';
+import type { KindWish } from './kinds/kinds.ts';
 
 /** How the tails share what the pins leave of the width. */
 export type Spacing =
@@ -25,14 +26,8 @@ export interface HalfPins {
   readonly upper: number;
 }
 
-/** What is wished of any corner. Lengths in mm from the reference edge. */
-export interface CommonSpec {
-  /** Width of both boards at the joint. */
-  readonly width: number;
-  /** Thickness of the board that carries the tails. */
-  readonly tailBoard: number;
-  /** Thickness of the board that carries the pins. */
-  readonly pinBoard: number;
+/** What may be wished of any corner, whatever its boards. Lengths in mm from the reference edge. */
+export interface CornerWish {
   readonly spacing: Spacing;
   /** 1:8 unless given. */
   readonly slope?: Slope;
@@ -46,13 +41,18 @@ export interface CommonSpec {
   readonly chisel?: number;
 }
 
-/** What is wished of one corner. Lengths in mm from the reference edge. */
-export type JointSpec = CommonSpec &
-  (
-    | { readonly kind: 'through' }
-    /** `lap`: the wood left in front of the tails; a quarter of the pin board, to the half millimetre, at least 3, unless given. */
-    | { readonly kind: 'lapped'; readonly lap?: number }
-  );
+/** What is wished of any corner of two boards. Lengths in mm from the reference edge. */
+export interface CommonSpec extends CornerWish {
+  /** Width of both boards at the joint. */
+  readonly width: number;
+  /** Thickness of the board that carries the tails. */
+  readonly tailBoard: number;
+  /** Thickness of the board that carries the pins. */
+  readonly pinBoard: number;
+}
 
-/** The tails run through the pin board, or end behind its lap. */
-export type JointKind = JointSpec['kind'];
+/**
+ * What is wished of one corner, its kind and that kind's own lengths with it: of a lapped one the `lap`, a quarter of the
+ * pin board, to the half millimetre, at least 3, unless given. Lengths in mm from the reference edge.
+ */
+export type JointSpec = CommonSpec & KindWish;

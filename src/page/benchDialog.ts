@@ -1,7 +1,8 @@
 import { rebateFirst } from '../drawer/rebateFirst.ts';
 import type { JointCut } from '../guided/cutJoint.ts';
-import { type Guided, tailsByHand } from '../guided/guided.ts';
-import { dividers, gauges } from '../joint/settings.ts';
+import { type RouterSettingName, routerSettings } from '../guided/routerSettings.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
+import { dividers } from '../joint/settings.ts';
 import type { LaidOut } from '../plan/layOutPlan.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { speak } from '../units/phrase.ts';
@@ -103,19 +104,19 @@ const first = (corner: Corner, unit: Unit): HTMLElement[] => {
 
 /** What gauges, bevel and dividers are set to, or a router in their place. */
 const settings = ({ joint, drawer }: Corner, cut: JointCut | undefined, unit: Unit): HTMLElement => {
-  const { tailBoard, pinBoardFace, pinBoardEnd } = gauges(joint);
   const steps = dividers(joint);
   const rows: [string, string][] = [
     ['Tails', String(joint.tails.length)],
     ['Slope', formatSlope(joint.slope)],
-    ['Gauge, tail board', formatLength(tailBoard, unit)],
-    ['Gauge, pin board, inside', formatLength(pinBoardFace, unit)],
-    ...(joint.kind === 'lapped'
-      ? ([['Gauge, pin board, end', formatLength(pinBoardEnd, unit)]] satisfies [string, string][])
-      : []),
+    ...kindOf(joint)
+      .gauges(joint)
+      .map(({ board, on, length }): [string, string] => [
+        `Gauge, ${board} board${on === 'all round' ? '' : on === 'end' ? ', end' : ', inside'}`,
+        formatLength(length, unit),
+      ]),
     ...(cut === undefined
       ? []
-      : routerRows(cut.guided, (drawer?.sizes.rebate.sides ?? 0) > 0 ? 'shoulder' : 'end', unit)),
+      : routerRows(cut, (drawer?.sizes.rebate.sides ?? 0) > 0 ? 'shoulder' : 'end', unit)),
     ...(steps === undefined || cut !== undefined
       ? []
       : ([
@@ -130,22 +131,19 @@ const settings = ({ joint, drawer }: Corner, cut: JointCut | undefined, unit: Un
   );
 };
 
-const routerRows = (guided: Guided, end: 'end' | 'shoulder', unit: Unit): [string, string][] => {
-  const { depth, pinCut } = guided;
-  return [
-    ...(tailsByHand(guided)
-      ? []
-      : [['Tails, cutter set deep', formatLength(depth, unit)] satisfies [string, string]]),
-    ...(pinCut.kind === 'round'
-      ? ([
-          ['Pins, cutter set deep', formatLength(depth, unit)],
-          [`Pins, centre stops from ${end}`, formatLength(pinCut.socket.stop, unit)],
-        ] satisfies [string, string][])
-      : ([
-          ['Pins, straight cutter', formatLength(pinCut.diameter, unit)],
-          ['Pins, cutter set deep', formatLength(pinCut.depth, unit)],
-        ] satisfies [string, string][])),
+/** What a router is set to; its easing and its bushes are on the bench sheet. */
+const routerRows = (cut: JointCut, end: 'end' | 'shoulder', unit: Unit): [string, string][] => {
+  const settings = routerSettings(cut);
+  const labels: readonly (readonly [RouterSettingName, string])[] = [
+    ['tailDepth', 'Tails, cutter set deep'],
+    ['straight', 'Pins, straight cutter'],
+    ['pinDepth', 'Pins, cutter set deep'],
+    ['stop', `Pins, centre stops from ${end}`],
   ];
+  return labels.flatMap(([name, label]): [string, string][] => {
+    const value = settings.get(name);
+    return value === undefined ? [] : [[label, formatLength(value, unit)]];
+  });
 };
 
 /** Where every tail begins and ends, the highest first as on the board. */

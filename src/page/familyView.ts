@@ -1,7 +1,8 @@
 import { SVG, type Svg, type Path as SvgPath } from '@svgdotjs/svg.js';
+import type { Point } from '../drawing/drawing.ts';
 import type { Joint } from '../joint/joint.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
-import { tailOutline } from '../joint/tailOutline.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
 import type { CornerRef } from './corner.ts';
 import { element, setAttribute, setText } from './dom.ts';
@@ -106,23 +107,15 @@ export const familyView = (host: HTMLElement, ask: Ask): View => {
       if (each === undefined) return;
       const { joint, ref } = member;
       const scale = ref.of === 'drawer' ? common : Math.min(common, PICTURE_WIDTH / joint.width);
-      const across = Math.min(PICTURE_WIDTH - 2, (joint.pinBoard.lap + joint.depth + BEYOND) * scale);
+      const side = kindOf(joint).sideView(joint);
+      const across = Math.min(PICTURE_WIDTH - 2, (side.reach + BEYOND) * scale);
       const high = joint.width * scale;
       sizeSvg(each.svg, across, high, 1);
-      const lap = joint.pinBoard.lap * scale;
-      drawPath(each.board, `M0 0H${px(across)}V${px(high)}H0Z${lap > 0 ? `M${px(lap)} 0V${px(high)}` : ''}`);
-      const baseline = (joint.pinBoard.lap + joint.depth) * scale;
-      drawPath(
-        each.tails,
-        `${joint.tails
-          .map(
-            (tail) =>
-              `M${tailOutline(tail, joint)
-                .map(([u, y]) => `${px(baseline - y * scale)} ${px(high - u * scale)}`)
-                .join('L')}Z`,
-          )
-          .join('')}M${px(baseline)} 0V${px(high)}`,
-      );
+      drawPath(each.board, `M0 0H${px(across)}V${px(high)}H0Z`);
+      const outline = (points: readonly Point[]): string =>
+        `M${points.map(([x, u]) => `${px(x * scale)} ${px(high - u * scale)}`).join('L')}Z`;
+      const upright = (x: number): string => `M${px(x * scale)} 0V${px(high)}`;
+      drawPath(each.tails, [...side.tails.map(outline), ...side.uprights.map(upright)].join(''));
       setText(each.name, member.name);
       const tail = meanTail(joint);
       const pin = meanPin(joint);

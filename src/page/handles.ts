@@ -1,3 +1,4 @@
+import { kindOf } from '../joint/kinds/kinds.ts';
 import { dragQuantity, type Scope } from './adjust.ts';
 import type { Corner } from './corner.ts';
 import { dragLine, type Moved } from './edits.ts';
@@ -67,29 +68,28 @@ const quantityHandle = (
   ];
 };
 
-/** The uprights. Where a tail's length and the lap make up the front's thickness, each follows from the other. */
+/** The uprights. Where a tail's length and a length of the kind's own make up the pin board's thickness, each follows from the other. */
 const uprightHandles = (corner: Corner): Handle[] => {
   const { joint, ref } = corner;
   const of = (key: string) => quantity(corner, key);
   const side = of(ref.of === 'joint' ? 'tailBoard' : 'side');
   const end = of(ref.of === 'joint' ? 'pinBoard' : ref.end);
   const tails = { id: 'tail baseline', axis: 'x', on: { kind: 'upright', x: 'tailBaseline' } } as const;
+  const { lengths } = kindOf(joint);
   return [
-    ...(joint.kind === 'lapped'
-      ? [
-          ...quantityHandle(corner, of('lap'), {
-            ...tails,
-            label: 'baseline of the tails, by the lap',
-            sense: 1,
-          }),
-          ...quantityHandle(corner, of('lap'), {
-            id: 'lap',
-            label: 'lap',
-            axis: 'x',
-            sense: 1,
-            on: { kind: 'upright', x: 'lapLine' },
-          }),
-        ]
+    ...lengths.flatMap(({ key, word, places }) =>
+      places.flatMap((line) =>
+        quantityHandle(
+          corner,
+          of(key),
+          line === 'baseline'
+            ? { ...tails, label: `baseline of the tails, by the ${word}`, sense: 1 }
+            : { id: key, label: word, axis: 'x', sense: 1, on: { kind: 'upright', x: 'lapLine' } },
+        ),
+      ),
+    ),
+    ...(lengths.some(({ places }) => places.includes('baseline'))
+      ? []
       : quantityHandle(corner, end, {
           ...tails,
           label: "baseline of the tails, by the pin board's thickness",

@@ -1,4 +1,5 @@
 import type { Place } from '../complaint.ts';
+import { kindOf, OWN_LENGTHS } from '../joint/kinds/kinds.ts';
 import type { Corner } from './corner.ts';
 
 /** A measure of a corner or of its drawer that can be changed. */
@@ -24,10 +25,16 @@ const measure = (
   { kind = 'length', shared = true }: Partial<Pick<Quantity, 'kind' | 'shared'>> = {},
 ): Quantity => ({ key, group, label, kind, at, shared, get });
 
-const lap = ({ joint, drawer }: Corner): number | undefined => {
-  const front = drawer?.front ?? joint;
-  return front.kind === 'lapped' ? front.pinBoard.lap : undefined;
-};
+/** What only some kinds of corner have; a drawer's are its front corners'. */
+const own = (within: Place): Quantity[] =>
+  OWN_LENGTHS.map(({ key, word }) =>
+    measure(key, ['Corner', word], [...within, key], ({ joint, drawer }) => {
+      const front = drawer?.front ?? joint;
+      return kindOf(front)
+        .lengths.find((length) => length.key === key)
+        ?.of(front);
+    }),
+  );
 
 /** Where tails are listed, so are the pins. */
 const pin = ({ joint, listed }: Corner): number | undefined => {
@@ -59,7 +66,7 @@ const DRAWER: readonly Quantity[] = [
     kind: 'slope',
   }),
   measure('pin', ['Corner', 'pin'], ['joint', 'pin'], pin),
-  measure('lap', ['Corner', 'lap'], ['joint', 'lap'], lap),
+  ...own(['joint']),
   measure(
     'grooveOffset',
     ['Groove', 'from edge'],
@@ -99,7 +106,7 @@ const JOINT: readonly Quantity[] = [
   measure('pinBoard', ['Boards', 'pin board'], ['pinBoard'], ({ joint }) => joint.pinBoard.thickness),
   measure('slope', ['Corner', 'slope'], ['slope'], ({ joint }) => joint.slope.run, { kind: 'slope' }),
   measure('pin', ['Corner', 'pin'], ['pin'], pin),
-  measure('lap', ['Corner', 'lap'], ['lap'], lap),
+  ...own([]),
 ];
 
 /** Every measure that a corner has. */

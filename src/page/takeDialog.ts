@@ -1,10 +1,10 @@
 import { type Complaint, under } from '../complaint.ts';
 import { parts } from '../drawer/parts.ts';
 import { partsCsv } from '../drawer/partsCsv.ts';
+import type { JointBoard } from '../joint/joint.ts';
 import { DEFAULT_MARGIN } from '../paper/printable.ts';
 import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../paper/sizes.ts';
 import { sentence } from '../sentence.ts';
-import type { Board } from '../template/band.ts';
 import type { PieceChoice } from '../template/corner.ts';
 import type { SetLayout } from '../template/setLayouts.ts';
 import { formatNumber } from '../units/formatLength.ts';
@@ -42,7 +42,7 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
   const choice = (): PieceChoice => ({
     flat: flat.checked,
     rods: rods.checked,
-    boards: boards.value === 'both' ? ['tail', 'pin'] : [boards.value as Board],
+    boards: boards.value === 'both' ? ['tail', 'pin'] : [boards.value as JointBoard],
   });
 
   const hasGuides = (): boolean => [...now().cuts.values()].some(({ guides }) => guides.length > 0);

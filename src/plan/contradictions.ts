@@ -1,16 +1,19 @@
 import type { Complaint, Place } from '../complaint.ts';
+import { foreignLengths, kindsWith } from '../joint/kinds/kinds.ts';
 import { say } from '../units/phrase.ts';
 import type { WrittenJoint } from './schema/plan.ts';
 
 /** What the wishes for one corner contradict each other in. */
-export const contradictions = ({ kind, lap, tails, pins, graded }: WrittenJoint, at: Place): Complaint[] => {
+export const contradictions = (written: WrittenJoint, at: Place): Complaint[] => {
+  const { kind, tails, pins, graded } = written;
   const found: Complaint[] = [];
-  if (kind === 'through' && lap !== undefined)
-    found.push({
-      at: [...at, 'lap'],
-      says: say`a through joint has no lap`,
-      hint: say`kind: lapped, or leaving the lap out`,
-    });
+  if (kind !== undefined)
+    for (const { key, word } of foreignLengths(kind, written))
+      found.push({
+        at: [...at, key],
+        says: say`a ${kind} joint has no ${word}`,
+        hint: say`kind: ${kindsWith([key]).join(' or ')}, or leaving the ${word} out`,
+      });
   if (Array.isArray(tails) && graded !== undefined)
     found.push({
       at: [...at, 'graded'],

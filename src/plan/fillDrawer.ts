@@ -1,7 +1,9 @@
 import { accept, type Complaint, type Place, type Result, refuse } from '../complaint.ts';
-import type { BottomSpec, DrawerSpec, JointWish, Movement, Stock } from '../drawer/spec.ts';
+import { type BottomSpec, type DrawerSpec, type Movement, type Stock, USUAL_FRONT } from '../drawer/spec.ts';
 import { topGap } from '../drawer/topGap.ts';
 import type { Cutter } from '../guided/cutter.ts';
+import { KINDS, withoutKind } from '../joint/kinds/kinds.ts';
+import type { CornerWish } from '../joint/spec.ts';
 import { say } from '../units/phrase.ts';
 import { contradictions } from './contradictions.ts';
 import { fillMovement } from './fillMovement.ts';
@@ -35,7 +37,7 @@ export const fillDrawer = (
   const front = { ...plan.stock?.front, ...drawer.stock?.front };
   const side = { ...plan.stock?.side, ...drawer.stock?.side };
   const back = { ...side, ...plan.stock?.back, ...drawer.stock?.back };
-  const joint = mergeJoint(plan.joint ?? {}, drawer.joint ?? {});
+  const joint = { kind: USUAL_FRONT, ...mergeJoint(plan.joint ?? {}, drawer.joint ?? {}) };
   const backJoint = mergeJoint(plan.back?.joint ?? {}, drawer.back?.joint ?? {});
   const bottom = bottomOf({ ...plan.bottom, ...drawer.bottom });
   const complaints = [
@@ -64,7 +66,7 @@ export const fillDrawer = (
     space: space.value,
     ...(lip.sides + lip.top + lip.bottom === 0 ? {} : { lip }),
     stock,
-    joint: wishOf(joint),
+    joint: { ...sizesOf(joint), spacing: spacingOf(joint), ...KINDS[joint.kind].wish(joint) },
     backJoint: backWishOf(joint, backJoint),
     groove,
     backDrop: drawer.back?.drop ?? plan.back?.drop ?? BACK_DROP,
@@ -131,21 +133,17 @@ const noClimate = (at: Place): Complaint => ({
   hint: say`climate: {making: 21C/45%, driest: 21C/30%, dampest: 21C/70%}, or a length here`,
 });
 
-const wishOf = (joint: WrittenJoint): JointWish => ({
-  kind: joint.kind ?? 'lapped',
-  ...(joint.lap === undefined ? {} : { lap: joint.lap }),
-  ...sizesOf(joint),
-  spacing: spacingOf(joint),
-});
-
 /** The back is cut as the front is, but for the number and the widths of its tails: it is not as high. */
-const backWishOf = (front: WrittenJoint, back: WrittenJoint): DrawerSpec['backJoint'] => ({
+const backWishOf = (front: WrittenJoint, back: WrittenJoint): CornerWish => ({
   ...sizesOf(front),
   ...sizesOf(back),
   spacing: spacingOf(back),
 });
 
-const sizesOf = ({ kind, lap, tails, pins, graded, ...sizes }: WrittenJoint) => sizes;
+const sizesOf = (joint: WrittenJoint) => {
+  const { tails, pins, graded, ...sizes } = withoutKind(joint);
+  return sizes;
+};
 
 const bottomOf = ({
   kind = 'panel',

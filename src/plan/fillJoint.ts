@@ -1,4 +1,5 @@
 import { accept, type Place, type Result, refuse } from '../complaint.ts';
+import { KINDS, withoutKind } from '../joint/kinds/kinds.ts';
 import { contradictions } from './contradictions.ts';
 import type { NamedJoint } from './plan.ts';
 import type { WrittenNamedJoint } from './schema/plan.ts';
@@ -6,12 +7,11 @@ import { spacingOf } from './spacingOf.ts';
 
 /** A corner that belongs to no drawer; the plan's keys for drawers do not touch it. */
 export const fillJoint = (written: WrittenNamedJoint, at: Place): Result<NamedJoint> => {
-  const { name, kind, lap, tails, pins, graded, ...sizes } = written;
+  const { name, tails, pins, graded, ...sizes } = withoutKind(written);
   const wrong = contradictions(written, at);
   if (wrong.length > 0) return refuse(...wrong);
-  const spec = { ...sizes, spacing: spacingOf(written) };
   return accept({
     name,
-    spec: kind === 'through' ? { ...spec, kind } : { ...spec, kind, ...(lap === undefined ? {} : { lap }) },
+    spec: { ...sizes, spacing: spacingOf(written), ...KINDS[written.kind].wish(written) },
   });
 };

@@ -1,12 +1,7 @@
 import type { Path, PenName, Point, Role } from '../drawing/drawing.ts';
-import type { Joint } from '../joint/joint.ts';
-import { gauges } from '../joint/settings.ts';
-import { tailOutline } from '../joint/tailOutline.ts';
-
-/** Which of the two boards of a corner. */
-export type Board = 'tail' | 'pin';
-
-export type BandName = 'inside' | 'end' | 'outside';
+import type { Joint, JointBoard } from '../joint/joint.ts';
+import type { Marked, MarkRole, Surface } from '../joint/kinds/kind.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 
 /** Paper left beyond the baseline, to hold the template by and to write on. */
 export const GRIP = 12;
@@ -23,7 +18,7 @@ export interface BandStroke {
  * it meets the inside face (on the end) or the end (on a face).
  */
 export interface Band {
-  readonly name: BandName;
+  readonly name: Surface;
   readonly width: number;
   /** How far the joint reaches over this band from the arris; beyond it lies the grip, or the lap. */
   readonly reach: number;
@@ -32,99 +27,46 @@ export interface Band {
   readonly waste: readonly (readonly Point[])[];
 }
 
+/** What a template is wrapped round. */
+export interface BandsOf {
+  readonly joint: Joint;
+  readonly board: JointBoard;
+  /** Whether the pin board's end is rebated by its lap, so that only its sockets are left to wrap. */
+  readonly rebated?: boolean;
+}
+
 /** The bands of a board's end, from its inside face over the end to its outside face. */
-export const bandsOf = (joint: Joint, board: Board): Band[] =>
-  board === 'tail' ? tailBands(joint) : pinBands(joint);
+export const bandsOf = ({ joint, board, rebated = false }: BandsOf): Band[] =>
+  kindOf(joint)
+    .marks(joint)
+    [board].map((marked) => {
+      if (marked.surface !== 'end') return bandOf(marked, gripFrom(joint, board) + GRIP);
+      const { thickness } = board === 'tail' ? joint.tailBoard : joint.pinBoard;
+      if (!rebated) return bandOf(marked, thickness);
+      // At the shoulder the sockets run out at the rebate, and there is no lap to stop at.
+      const lines = marked.lines.filter(({ role }) => role !== 'lap');
+      return bandOf({ ...marked, lines }, marked.reach);
+    });
 
-const stroke = (role: Role, pen: PenName, paths: readonly Path[]): BandStroke => ({ role, pen, paths });
+/** Where the grip begins on a face; on the pin board's even where the tail board is to stand proud and its baseline lies nearer. */
+const gripFrom = ({ depth, tailBoard }: Joint, board: JointBoard): number =>
+  board === 'tail' ? depth : tailBoard.thickness;
 
-const line = (a: Point, b: Point): Path => ({ points: [a, b] });
-
-const across = (joint: Joint, at: number): Path => line([at, 0], [at, joint.width]);
-
-const tailBands = (joint: Joint): Band[] => {
-  const { depth, tails, pins, tailBoard } = joint;
-  const face = (name: BandName): Band => ({
-    name,
-    width: depth + GRIP,
-    reach: depth,
-    strokes: [
-      stroke('baseline', 'baseline', [across(joint, depth)]),
-      // A tail's outline is measured from its base; a face band from the arris at its tip.
-      stroke(
-        'slope',
-        'saw',
-        slopedSides(joint, ([u, y]) => [depth - y, u]),
-      ),
-    ],
-    waste: pins.map(({ narrow, wide }): Point[] => [
-      [depth, wide[0]],
-      [0, narrow[0]],
-      [0, narrow[1]],
-      [depth, wide[1]],
-    ]),
-  });
-  const thickness = tailBoard.thickness;
-  const end: Band = {
-    name: 'end',
-    width: thickness,
-    reach: thickness,
-    strokes: [
-      stroke(
-        'square',
-        'saw',
-        tails.flatMap(({ tip }) => tip.map((u) => line([0, u], [thickness, u]))),
-      ),
-    ],
-    waste: pins.map(({ narrow: [from, to] }): Point[] => rectangle(from, to, thickness)),
-  };
-  return [face('inside'), end, face('outside')];
+const PENS: Readonly<Record<MarkRole, PenName>> = {
+  baseline: 'baseline',
+  slope: 'saw',
+  square: 'saw',
+  lap: 'lap',
 };
 
-const pinBands = (joint: Joint): Band[] => {
-  const { depth, tails, pinBoard, tailBoard } = joint;
-  const { pinBoardFace } = gauges(joint);
-  const face = (name: BandName, level: 'base' | 'tip'): Band => ({
-    name,
-    width: tailBoard.thickness + GRIP,
-    reach: pinBoardFace,
-    strokes: [
-      stroke('baseline', 'baseline', [across(joint, pinBoardFace)]),
-      stroke(
-        'square',
-        'saw',
-        tails.flatMap((tail) => tail[level].map((u) => line([0, u], [pinBoardFace, u]))),
-      ),
-    ],
-    waste: tails.map((tail) => rectangle(tail[level][0], tail[level][1], pinBoardFace)),
-  });
-  const end: Band = {
-    name: 'end',
-    width: pinBoard.thickness,
-    reach: depth,
-    strokes: [
-      stroke('slope', 'saw', slopedSides(joint, swap)),
-      ...(pinBoard.lap > 0 ? [stroke('lap', 'lap', [across(joint, depth)])] : []),
-    ],
-    waste: tails.map((tail) => tailOutline(tail, joint).map(swap)),
-  };
-  return joint.kind === 'lapped'
-    ? [face('inside', 'base'), end]
-    : [face('inside', 'base'), end, face('outside', 'tip')];
-};
-
-/** On the pin board's end the outline lies as it is, its base on the inside arris. */
-const swap = ([u, y]: Point): Point => [y, u];
-
-const slopedSides = (joint: Joint, place: (point: Point) => Point): Path[] =>
-  joint.tails.flatMap((tail) => {
-    const [a, b, c, d] = tailOutline(tail, joint);
-    return [line(place(a), place(b)), line(place(c), place(d))];
-  });
-
-const rectangle = (from: number, to: number, reach: number): Point[] => [
-  [0, from],
-  [0, to],
-  [reach, to],
-  [reach, from],
-];
+const bandOf = ({ surface, reach, lines, waste }: Marked, width: number): Band => ({
+  name: surface,
+  width,
+  reach,
+  strokes: lines.map(({ role, paths }) => ({
+    role,
+    pen: PENS[role],
+    paths: paths.map((points) => ({ points })),
+  })),
+  waste,
+});

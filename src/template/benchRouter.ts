@@ -1,63 +1,45 @@
 import type { Drawer } from '../drawer/drawer.ts';
 import type { DrawerCut } from '../drawer/drawerCut.ts';
 import type { JointCut } from '../guided/cutJoint.ts';
-import { byHand, type GuideBoard } from '../guided/guideBoard.ts';
+import { byHand } from '../guided/guideBoard.ts';
 import { tailsByHand } from '../guided/guided.ts';
+import { type RouterSettingName, routerSettings } from '../guided/routerSettings.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
 
-/** What a router is set to: for the front corners, and for the back ones. */
-export interface RouterSetting {
+/** What is set alike or otherwise for the front corners and for the back ones. */
+export interface SettingRow {
   readonly label: string;
   readonly front: number | string | undefined;
   readonly back: number | string | undefined;
 }
 
 /** The settings of router, cutters and bushes for a drawer; none of a bush without guides. */
-export const routerSettings = (
+export const routerRows = (
   { sizes: { rebate } }: Drawer,
   { cutter, front, back }: DrawerCut,
   unit: Unit,
-): RouterSetting[] => {
-  const both = (label: string, value: (cut: JointCut) => number | undefined): RouterSetting => ({
-    label,
-    front: value(front),
-    back: value(back),
-  });
+): SettingRow[] => {
+  const labels: readonly (readonly [RouterSettingName, string])[] = [
+    ['tailDepth', 'tails: cutter set deep'],
+    ['tailBush', 'tails: guide bush'],
+    ['straight', 'pins: straight cutter'],
+    ['pinDepth', 'pins: cutter set deep'],
+    ['pinBush', 'pins: guide bush'],
+    ['stop', `pins: cutter’s centre stops from ${rebate.sides > 0 ? 'shoulder' : 'end'}`],
+    ['easeFromFace', 'tails’ inside arrises: round from face'],
+    ['easeAtBase', '– in at the base'],
+    ['easeAtTip', '– in at the tip'],
+    ['leastPin', 'least pin, narrow'],
+  ];
   const dovetail = ({ guided }: JointCut): string | undefined =>
     tailsByHand(guided) ? undefined : `${formatNumber(cutter.diameter, unit)} × ${cutter.angle}°`;
+  const [atFront, atBack] = [routerSettings(front), routerSettings(back)];
   return [
     { label: 'dovetail cutter', front: dovetail(front), back: dovetail(back) },
-    both('tails: cutter set deep', ({ guided }) => (tailsByHand(guided) ? undefined : guided.depth)),
-    both('tails: guide bush', bushFor('tail')),
-    both('pins: straight cutter', ({ guided: { pinCut } }) =>
-      pinCut.kind === 'straight' ? pinCut.diameter : undefined,
-    ),
-    both('pins: cutter set deep', ({ guided: { pinCut, depth } }) =>
-      pinCut.kind === 'straight' ? pinCut.depth : depth,
-    ),
-    both('pins: guide bush', bushFor('pin')),
-    both(
-      `pins: cutter’s centre stops from ${rebate.sides > 0 ? 'shoulder' : 'end'}`,
-      ({ guided: { pinCut } }) => (pinCut.kind === 'round' ? pinCut.socket.stop : undefined),
-    ),
-    both('tails’ inside arrises: round from face', ({ guided: { pinCut } }) =>
-      pinCut.kind === 'round' ? pinCut.socket.ease.fromFace : undefined,
-    ),
-    both('– in at the base', ({ guided: { pinCut } }) =>
-      pinCut.kind === 'round' ? pinCut.socket.ease.atBase : undefined,
-    ),
-    both('– in at the tip', ({ guided: { pinCut } }) =>
-      pinCut.kind === 'round' ? pinCut.socket.ease.atTip : undefined,
-    ),
-    both('least pin, narrow', ({ guided }) => (tailsByHand(guided) ? undefined : guided.leastPin)),
-  ].filter(({ front: atFront, back: atBack }) => atFront !== undefined || atBack !== undefined);
+    ...labels.map(([name, label]) => ({ label, front: atFront.get(name), back: atBack.get(name) })),
+  ].filter((row) => row.front !== undefined || row.back !== undefined);
 };
-
-const bushFor =
-  (board: GuideBoard['board']) =>
-  ({ guides }: JointCut): number | undefined =>
-    guides.find((guide) => guide.board === board)?.bush;
 
 /** The order in which a router cuts a drawer's corners, from gauged ends to joints that can be fitted. */
 export const routerSteps = ({ sizes: { rebate } }: Drawer, { front, back }: DrawerCut): string[] => {

@@ -1,12 +1,14 @@
 import type { Drawer } from '../drawer/drawer.ts';
 import type { DrawerCut } from '../drawer/drawerCut.ts';
 import type { Joint } from '../joint/joint.ts';
+import type { GaugeSetting } from '../joint/kinds/kind.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
-import { dividers, gauges } from '../joint/settings.ts';
+import { dividers } from '../joint/settings.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
-import { type RouterSetting, routerSettings } from './benchRouter.ts';
+import { routerRows, type SettingRow } from './benchRouter.ts';
 import { type Block, type Run, rule, stack } from './block.ts';
 import { figure } from './figure.ts';
 import { columnsOf, tableRow } from './table.ts';
@@ -39,13 +41,13 @@ export const benchSettings = (
     ),
     rule(width, 0.8),
   ]);
-  const rows: RouterSetting[] = [
+  const rows: SettingRow[] = [
     ...settingsOf(drawer, cut === undefined).map(({ label, value }) => ({
       label,
       front: value(drawer.front),
       back: value(drawer.back),
     })),
-    ...(cut === undefined ? [] : routerSettings(drawer, cut, unit)),
+    ...(cut === undefined ? [] : routerRows(drawer, cut, unit)),
   ];
   return rows.map(({ label, front, back }, i) => {
     const row = tableRow(
@@ -71,16 +73,7 @@ const settingsOf = (drawer: Drawer, stepped: boolean): Setting[] => [
     label: 'side’s edge to joint',
     value: (joint) => (joint === drawer.back ? drawer.sizes.backFrom : 0),
   },
-  { label: 'gauge, side’s end', value: (joint) => gauges(joint).tailBoard },
-  { label: pinBoardLabel(drawer), value: (joint) => gauges(joint).pinBoardFace },
-  ...(drawer.front.kind === 'lapped'
-    ? [
-        {
-          label: 'gauge, front’s end, from inside',
-          value: (joint: Joint) => (joint.kind === 'lapped' ? gauges(joint).pinBoardEnd : undefined),
-        },
-      ]
-    : []),
+  ...gaugesOf(drawer),
   { label: 'bevel', value: ({ slope }) => formatSlope(slope) },
   { label: 'tails', value: ({ tails }) => String(tails.length) },
   { label: 'tail, at its tip', value: (joint) => (joint.even ? meanTail(joint) : VARIED) },
@@ -94,10 +87,29 @@ const STEPS: readonly Setting[] = [
   { label: 'step down from', value: ({ tails }) => tails.at(-1)?.tip[1] },
 ];
 
-const pinBoardLabel = ({ front: { kind }, sizes: { rebate } }: Drawer): string => {
-  if (kind === 'through') return 'gauge, front and back, both faces';
-  const from = rebate.sides > 0 ? ', from the shoulder' : '';
-  return `gauge, front’s inside face${from}; back, both faces`;
+/** The gauge's settings, those of the front first of all: a back has none that a front has not. */
+const gaugesOf = ({ front, back, sizes: { rebate } }: Drawer): Setting[] => {
+  const of = (joint: Joint, name: string): GaugeSetting | undefined =>
+    kindOf(joint)
+      .gauges(joint)
+      .find((gauge) => gauge.name === name);
+  const shoulder = rebate.sides > 0 ? ', from the shoulder' : '';
+  return kindOf(front)
+    .gauges(front)
+    .map((atFront) => ({
+      label: `gauge, ${gaugeLabel(atFront, of(back, atFront.name), shoulder)}`,
+      value: (joint) => of(joint, atFront.name)?.length,
+    }));
+};
+
+const gaugeLabel = (front: GaugeSetting, back: GaugeSetting | undefined, shoulder: string): string => {
+  if (front.on === 'all round') return 'side’s end';
+  const board = front.board === 'tail' ? 'side' : 'front';
+  const from = front.from === 'end' ? shoulder : ', from inside';
+  if (back === undefined) return `${board}’s ${front.on}${from}`;
+  return front.on === back.on
+    ? `${board} and back, ${front.on}`
+    : `${board}’s ${front.on}${from}; back, ${back.on}`;
 };
 
 /** Where the front is measured from, when its own end and edge lie further out. */

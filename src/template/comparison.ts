@@ -2,13 +2,14 @@ import type { Family } from '../drawer/drawer.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { PENS } from '../drawing/pens.ts';
 import type { Joint } from '../joint/joint.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import { glueArea } from '../joint/settings.ts';
 import type { Size } from '../paper/printable.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
 import { type Block, beside, paragraph, picture, space, stack } from './block.ts';
-import { cornerView, jointReach } from './cornerView.ts';
+import { cornerView } from './cornerView.ts';
 import { SMALL } from './lettering.ts';
 
 /** One drawer's corner among its set. */
@@ -85,6 +86,9 @@ const stacked = (rows: readonly Compared[], { title, family, units, area }: Comp
   }
   return pages.map((page) => sheet(stack([head, stack(page, REVEAL * scale)], GAP), area));
 };
+
+/** How far a corner is seen to reach from the side, in mm. */
+const jointReach = (joint: Joint): number => kindOf(joint).sideView(joint).reach;
 
 const sheet = (block: Block, { width, height }: Size): Drawing => ({
   box: { x0: 0, y0: 0, x1: width, y1: height },

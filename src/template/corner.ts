@@ -1,6 +1,6 @@
-import type { Joint } from '../joint/joint.ts';
+import type { Joint, JointBoard } from '../joint/joint.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 import type { Unit } from '../units/unit.ts';
-import type { Board } from './band.ts';
 import type { GrooveMark } from './grooveMark.ts';
 import { rod } from './rod.ts';
 import { REFERENCE_EDGE, type Titles } from './titles.ts';
@@ -14,6 +14,8 @@ export interface BoardEnd {
   readonly groove?: GrooveMark;
   /** What the template's lower edge is laid against; the reference edge unless given. */
   readonly edge?: Titles['edge'];
+  /** Whether a pin board's end is rebated by its lap, which stands out beyond the template as a lip. */
+  readonly rebated?: boolean;
 }
 
 /** One corner of a box, and how often it is made. */
@@ -33,7 +35,7 @@ export interface Corner {
 
 /** Which pieces are made of each corner. */
 export interface PieceChoice {
-  readonly boards: readonly Board[];
+  readonly boards: readonly JointBoard[];
   /** The bands as separate strips, instead of one piece to fold. */
   readonly flat: boolean;
   /** A rod of each corner as well. */
@@ -61,14 +63,23 @@ const cornerRod = (corner: Corner): TemplatePiece => {
   return rod(`${name}-rod`, joint, { ...titles, part: `rod, ${titles.part}` });
 };
 
-const wrapSpec = (corner: Corner, board: Board): WrapSpec => {
+const wrapSpec = (corner: Corner, board: JointBoard): WrapSpec => {
   const { joint, item, letter, hand, count, units, stem } = corner;
-  const { part, end, groove, edge = REFERENCE_EDGE } = board === 'tail' ? corner.tailBoard : corner.pinBoard;
+  const {
+    part,
+    end,
+    groove,
+    edge = REFERENCE_EDGE,
+    rebated = false,
+  } = board === 'tail' ? corner.tailBoard : corner.pinBoard;
+  // A rebate takes the lap from the end that is marked.
+  const lengths = rebated ? [] : kindOf(joint).lengths.filter(({ on }) => on === board);
   const partStem = part.replaceAll(' ', '-');
   return {
     name: `${stem}-${partStem}-${letter.toLowerCase()}`,
     joint,
     board,
+    rebated,
     // Before the end of a left side its outside lies to the left; before the left end of a front, its inside does.
     insideOn: (hand === 'left') === (board === 'pin') ? 'left' : 'right',
     titles: {
@@ -80,7 +91,7 @@ const wrapSpec = (corner: Corner, board: Board): WrapSpec => {
       slope: joint.slope,
       edge,
       units,
-      ...(board === 'pin' && joint.pinBoard.lap > 0 && { lap: joint.pinBoard.lap }),
+      lengths: lengths.map(({ word, of }) => [word, of(joint)]),
     },
     ...(groove && { groove }),
   };

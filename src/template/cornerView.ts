@@ -1,20 +1,18 @@
 import type { Drawing, Path, Point } from '../drawing/drawing.ts';
 import { PENS } from '../drawing/pens.ts';
 import type { Joint } from '../joint/joint.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 import { tailMarks } from './tailMarks.ts';
 
-/** How far a corner's lap and tails reach, in mm of the joint. */
-export const jointReach = ({ pinBoard, depth }: Joint): number => pinBoard.lap + depth;
-
 /**
- * A closed corner as it is seen from the side, `length` mm of it: the lap at the left, then the tails, shaded, with the
- * pins' ends between them, then the tail board's face. The reference edge is at the bottom, on the height of the origin.
+ * A closed corner as it is seen from the side, `length` mm of it: the pin board at the left, such as its lap, then the
+ * tails, shaded, with the pins' ends between them, then the tail board's face. The reference edge is at the bottom, on the height of the origin.
  */
 export const cornerView = (joint: Joint, length: number, scale: number): Drawing => {
-  const { width, pinBoard } = joint;
+  const { width } = joint;
+  const side = kindOf(joint).sideView(joint);
   const place = ([x, u]: Point): Point => [x * scale, u * scale];
   const upright = (x: number): Path => ({ points: [place([x, 0]), place([x, width])] });
-  const reach = jointReach(joint);
   const half = PENS.medium.width / 2;
   const corners: Point[] = [
     [0, 0],
@@ -25,16 +23,12 @@ export const cornerView = (joint: Joint, length: number, scale: number): Drawing
   return {
     box: { x0: -half, y0: -half, x1: length * scale + half, y1: width * scale + half },
     marks: [
-      ...tailMarks(joint, ([u, y]) => place([reach - y, u])),
+      ...tailMarks(side, place),
       {
         kind: 'stroke',
         role: 'outline',
         pen: 'medium',
-        paths: [
-          { points: corners.map(place), closed: true },
-          upright(reach),
-          ...(pinBoard.lap > 0 ? [upright(pinBoard.lap)] : []),
-        ],
+        paths: [{ points: corners.map(place), closed: true }, ...side.uprights.map(upright)],
       },
     ],
   };

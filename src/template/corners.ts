@@ -40,7 +40,7 @@ const jointCorners = (item: string, joint: Joint, stem: string, units: Unit): Co
   }));
 
 const drawerCorners = (drawer: Drawer, stem: string, units: Unit): Corner[] => {
-  const { spec, back } = drawer;
+  const { spec, front, back } = drawer;
   const { offset, width } = spec.groove;
   const groove = { offset, width };
   const common = { item: spec.name, count: spec.count, units, stem };
@@ -52,7 +52,8 @@ const drawerCorners = (drawer: Drawer, stem: string, units: Unit): Corner[] => {
   const fronts = HANDS.map(
     (hand): Corner => ({
       ...common,
-      ...frontBoard(drawer, { part: 'front', end: `${hand} end`, groove }),
+      joint: front,
+      pinBoard: { part: 'front', end: `${hand} end`, groove, ...(spec.lip && BEHIND_LIP) },
       letter: cornerLetter('front', hand),
       hand,
       tailBoard: side(hand, 'front end'),
@@ -87,13 +88,7 @@ const grooveTop = (up: number, units: Unit): Titles['edge'] => {
 };
 
 /** A front with a lip is rebated: its template goes round the rebate's shoulder, and the lip stands beyond it. */
-const frontBoard = ({ spec, front }: Drawer, pinBoard: BoardEnd): Pick<Corner, 'joint' | 'pinBoard'> =>
-  spec.lip === undefined
-    ? { joint: front, pinBoard }
-    : {
-        joint: { ...front, pinBoard: { thickness: front.depth, lap: 0 } },
-        pinBoard: { ...pinBoard, edge: [...REBATE_EDGE, 'edge'] },
-      };
+const BEHIND_LIP = { rebated: true, edge: [...REBATE_EDGE, 'edge'] } as const;
 
 /** Gives each name a stem of its own, numbered where two names come to the same. */
 export const stems = (): ((name: string) => string) => {
@@ -111,8 +106,16 @@ const merged = (corners: readonly Corner[]): Corner[] => {
   const byShape = new Map<string, Corner>();
   for (const corner of corners) {
     const { joint, letter, hand, tailBoard, pinBoard } = corner;
-    const { advice: _, alternatives: __, ...shape } = joint;
-    const key = JSON.stringify([shape, letter, hand, tailBoard, pinBoard]);
+    const { advice: _, alternatives: __, pinBoard: end, ...shape } = joint;
+    // What a rebate leaves of the pin board's end is as thick as the joint is deep, however much it takes.
+    const key = JSON.stringify([
+      shape,
+      pinBoard.rebated ? undefined : end,
+      letter,
+      hand,
+      tailBoard,
+      pinBoard,
+    ]);
     const equal = byShape.get(key);
     byShape.set(
       key,

@@ -1,7 +1,6 @@
 import type { TextMark } from '../drawing/drawing.ts';
 import { textWidth } from '../drawing/textWidth.ts';
-import type { Interval, Joint } from '../joint/joint.ts';
-import type { Board } from './band.ts';
+import type { Interval, Joint, JointBoard } from '../joint/joint.ts';
 import type { Laid } from './laid.ts';
 import { SMALL } from './lettering.ts';
 import { BESIDE, WORD_ROOM, wordAt, wordInOneOf } from './word.ts';
@@ -9,7 +8,12 @@ import { BESIDE, WORD_ROOM, wordAt, wordInOneOf } from './word.ts';
 const LAP = textWidth('lap', SMALL, 'regular') + 2 * BESIDE;
 
 /** Words on a board's end between two heights, where they have room: its name, in a tail or a socket or else in a pin, and the lap's. */
-export const endWords = ({ tails, pins }: Joint, board: Board, end: Laid, part: Interval): TextMark[] => {
+export const endWords = (
+  { tails, pins }: Joint,
+  board: JointBoard,
+  end: Laid,
+  part: Interval,
+): TextMark[] => {
   const { band, at } = end;
   const [from, to] = part;
   const lap = band.width - band.reach;

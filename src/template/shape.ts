@@ -1,5 +1,6 @@
 import type { Point } from '../drawing/drawing.ts';
-import type { Band, BandName } from './band.ts';
+import type { Surface } from '../joint/kinds/kind.ts';
+import type { Band } from './band.ts';
 import { isFace, type Laid, lay } from './laid.ts';
 import { type Area, type Lettering, tagLength } from './lettering.ts';
 
@@ -11,7 +12,7 @@ export interface Shape {
   readonly outline: readonly Point[];
   /** Its width below a tag on top. */
   readonly waist: number;
-  readonly tag?: { readonly area: Area; readonly lettering: Lettering; readonly on: BandName };
+  readonly tag?: { readonly area: Area; readonly lettering: Lettering; readonly on: Surface };
 }
 
 /** The least breadth of a tag that lengthens a grip, in mm: three lines of letters. */
@@ -25,7 +26,7 @@ export interface Letters {
   /** Whether all of it finds room on the grips. */
   readonly haveRoom: (laid: readonly Laid[]) => boolean;
   /** All of it, for a tag on a band. */
-  readonly onTag: (on: BandName) => Lettering;
+  readonly onTag: (on: Surface) => Lettering;
 }
 
 export const shapeOf = (

@@ -1,18 +1,15 @@
 import type { FillMark, Path, Point, StrokeMark } from '../drawing/drawing.ts';
-import type { Joint } from '../joint/joint.ts';
-import { tailOutline } from '../joint/tailOutline.ts';
+import type { SideView } from '../joint/kinds/kind.ts';
 
 /** The grey of tails in a picture. */
 const TONE = 0.82;
 
 /**
- * A joint's tails, shaded.
- * @param place puts a point of a tail in the picture: mm from the reference edge, then from the base toward the tip
+ * A closed corner's tails as they are seen from the side, shaded.
+ * @param place puts a point of that view in the picture: mm from the pin board's outside face, then mm from the reference edge
  */
-export const tailMarks = (joint: Joint, place: (point: Point) => Point): (FillMark | StrokeMark)[] => {
-  const paths = joint.tails.map(
-    (tail): Path => ({ points: tailOutline(tail, joint).map(place), closed: true }),
-  );
+export const tailMarks = ({ tails }: SideView, place: (point: Point) => Point): (FillMark | StrokeMark)[] => {
+  const paths = tails.map((tail): Path => ({ points: tail.map(place), closed: true }));
   return [
     { kind: 'fill', role: 'waste', tone: TONE, paths },
     { kind: 'stroke', role: 'slope', pen: 'saw', paths },

@@ -1,8 +1,8 @@
+import type { Surface } from '../joint/kinds/kind.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Slope } from '../units/slope.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
-import type { BandName } from './band.ts';
 import { type Fact, type Lettering, words } from './lettering.ts';
 import { scaleBar } from './scaleBar.ts';
 
@@ -18,8 +18,8 @@ export interface Titles {
   readonly corner: string;
   readonly count: number;
   readonly slope: Slope;
-  /** On the pin board of a lapped joint. */
-  readonly lap?: number;
+  /** The lengths that the board has by its kind of corner, such as a lap, each with its word. */
+  readonly lengths?: readonly (readonly [word: string, length: number])[];
   /** What the template's lower edge is laid against, from the fullest wording to the shortest. */
   readonly edge: readonly [string, ...string[]];
   readonly units: Unit;
@@ -30,7 +30,7 @@ export const REFERENCE_EDGE = ['reference edge', 'ref. edge', 'edge'] as const;
 /** What a front with a lip is marked from instead. */
 export const REBATE_EDGE = ["rebate's lower edge", 'rebate'] as const;
 
-const FACES: Readonly<Record<BandName, readonly [string, ...string[]]>> = {
+const FACES: Readonly<Record<Surface, readonly [string, ...string[]]>> = {
   inside: ['INSIDE FACE', 'INSIDE'],
   outside: ['OUTSIDE FACE', 'OUTSIDE'],
   end: ['END'],
@@ -60,7 +60,7 @@ const nameFacts = ({ item, part, corner }: Titles): Fact[] => [
   words('bold', corner),
 ];
 
-const aboutFacts = ({ end, slope, count, lap, units }: Titles, share: Share): Fact[] => [
+const aboutFacts = ({ end, slope, count, lengths = [], units }: Titles, share: Share): Fact[] => [
   ...(share === 'second'
     ? []
     : [words('regular', end), words('regular', `slope ${formatSlope(slope)}`, formatSlope(slope))]),
@@ -68,7 +68,7 @@ const aboutFacts = ({ end, slope, count, lap, units }: Titles, share: Share): Fa
     ? []
     : [
         words('regular', `make ${count}`, `× ${count}`),
-        ...(lap === undefined ? [] : [words('regular', `lap ${formatLength(lap, units)}`)]),
+        ...lengths.map(([word, length]) => words('regular', `${word} ${formatLength(length, units)}`)),
         scaleBar(units),
       ]),
 ];
@@ -77,12 +77,12 @@ const aboutFacts = ({ end, slope, count, lap, units }: Titles, share: Share): Fa
 export const edgeFact = ({ edge: [fullest, ...shorter] }: Titles, arrow: '←' | '↓'): Fact =>
   words('regular', `${arrow} ${fullest}`, ...shorter.map((wording) => `${arrow} ${wording}`));
 
-const faceFact = (face: BandName): Fact => words('bold', ...FACES[face]);
+const faceFact = (face: Surface): Fact => words('bold', ...FACES[face]);
 
 const BASELINE = words('regular', 'baseline', 'base l.');
 
 /** The facts to stand on one band of a piece. Its name, corner and face stand on every one. */
-export const letteringOf = (titles: Titles, band: BandName, share: Share): Lettering => ({
+export const letteringOf = (titles: Titles, band: Surface, share: Share): Lettering => ({
   name: nameFacts(titles),
   about: aboutFacts(titles, share),
   // The lettering runs away from the edge.
@@ -90,7 +90,7 @@ export const letteringOf = (titles: Titles, band: BandName, share: Share): Lette
 });
 
 /** All of a piece's facts, for a tag that adjoins one of its bands; its other faces lie beyond the board's end. */
-export const letteringOfTag = (titles: Titles, on: BandName, faces: readonly BandName[]): Lettering => ({
+export const letteringOfTag = (titles: Titles, on: Surface, faces: readonly Surface[]): Lettering => ({
   name: nameFacts(titles),
   about: aboutFacts(titles, 'all'),
   place: [
@@ -104,7 +104,7 @@ export const letteringOfTag = (titles: Titles, on: BandName, faces: readonly Ban
 });
 
 /** What stands on a grip whose piece says all else on its tag. */
-export const gripFacts = (face: BandName): Lettering => ({
+export const gripFacts = (face: Surface): Lettering => ({
   name: [],
   about: [faceFact(face)],
   place: [BASELINE],

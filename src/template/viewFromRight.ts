@@ -3,6 +3,7 @@ import { boxOfMarks } from '../drawing/boxOfMarks.ts';
 import type { Drawing, Mark, Path } from '../drawing/drawing.ts';
 import { DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { words } from '../drawing/words.ts';
+import { kindOf } from '../joint/kinds/kinds.ts';
 import { fitText } from '../paper/fitText.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
@@ -37,8 +38,10 @@ export const viewFromRight = (
       [back(y1), up(z1)],
     ],
   });
-  const baseline = lap + front.depth;
-  const rear = depth - drawer.back.depth;
+  const atFront = kindOf(front).sideView(front);
+  const atBack = kindOf(drawer.back).sideView(drawer.back);
+  const baseline = atFront.reach;
+  const rear = depth - atBack.reach;
   const { offset, width } = spec.groove;
   const grooveFrom = spec.stock.front.thickness - spec.groove.depth;
   const top = up(height + rebate.top);
@@ -46,15 +49,15 @@ export const viewFromRight = (
   const letter = top + DESCENT * type.title + 0.5;
   const taken = textWidth('B', type.title, 'bold') + 1;
   const marks: Mark[] = [
-    ...tailMarks(front, ([u, y]) => [back(baseline - y), up(u)]),
-    ...tailMarks(drawer.back, ([u, y]) => [back(rear + y), up(sizes.backFrom + u)]),
+    ...tailMarks(atFront, ([x, u]) => [back(x), up(u)]),
+    ...tailMarks(atBack, ([x, u]) => [back(depth - x), up(sizes.backFrom + u)]),
     {
       kind: 'stroke',
       role: 'outline',
       pen: 'medium',
       paths: [
         rectangle(lap, 0, depth, height),
-        ...(rebate.sides + lap > 0 ? [rectangle(0, -rebate.bottom, lap, height + rebate.top)] : []),
+        ...(kindOf(front).sockets === 'open' ? [] : [rectangle(0, -rebate.bottom, lap, height + rebate.top)]),
       ],
     },
     {

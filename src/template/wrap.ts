@@ -1,8 +1,8 @@
 import type { Box, Drawing, Path, Point, StrokeMark } from '../drawing/drawing.ts';
 import { hatch } from '../drawing/hatch.ts';
-import type { Joint } from '../joint/joint.ts';
+import type { Surface } from '../joint/kinds/kind.ts';
 import type { Piece, Splits } from '../paper/piece.ts';
-import { type Band, type BandName, type Board, bandsOf } from './band.ts';
+import { type Band, type BandsOf, bandsOf } from './band.ts';
 import { betweenSplits } from './betweenSplits.ts';
 import { edgeMark } from './edgeMark.ts';
 import { endWords } from './endWords.ts';
@@ -26,10 +26,8 @@ export interface TemplatePiece extends Piece {
   lines(): readonly StrokeMark[];
 }
 
-export interface WrapSpec {
+export interface WrapSpec extends BandsOf {
   readonly name: string;
-  readonly joint: Joint;
-  readonly board: Board;
   /** On which side the inside face lies as one looks at the board's end with its reference edge down. */
   readonly insideOn: 'left' | 'right';
   readonly titles: Titles;
@@ -40,21 +38,21 @@ export interface WrapSpec {
 const FOLD_OVERHANG = 3;
 
 /** What a strip of one band is called. */
-const STRIPS: Readonly<Record<BandName, string>> = {
+const STRIPS: Readonly<Record<Surface, string>> = {
   inside: 'inside face',
   outside: 'outside face',
   end: 'end grain',
 };
 
 /** The bands of a board's end as one piece, to be folded round it. */
-export const wrap = (spec: WrapSpec): TemplatePiece => pieceOf(spec, () => bandsOf(spec.joint, spec.board));
+export const wrap = (spec: WrapSpec): TemplatePiece => pieceOf(spec, () => bandsOf(spec));
 
 /** Each band as a piece of its own, for boards that are not exactly as thick as they should be. */
 export const flat = (spec: WrapSpec): TemplatePiece[] =>
-  bandsOf(spec.joint, spec.board).map(({ name }) =>
+  bandsOf(spec).map(({ name }) =>
     pieceOf(
       { ...spec, name: `${spec.name}-${name}` },
-      () => bandsOf(spec.joint, spec.board).filter((band) => band.name === name),
+      () => bandsOf(spec).filter((band) => band.name === name),
       name,
     ),
   );
@@ -63,7 +61,7 @@ export const flat = (spec: WrapSpec): TemplatePiece[] =>
  * @param bands set out anew for each drawing: a set of thousands of pieces could not keep them all
  * @param only the one band that it is of
  */
-const pieceOf = (spec: WrapSpec, bands: () => readonly Band[], only?: BandName): TemplatePiece => {
+const pieceOf = (spec: WrapSpec, bands: () => readonly Band[], only?: Surface): TemplatePiece => {
   const { joint, titles, name, insideOn } = spec;
   const { laid, ...kept } = shapeOfPiece(spec, bands());
   const start = laid[0]?.x0 ?? 0;

@@ -6,9 +6,9 @@ import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import type { Spacing } from '../../src/joint/spec.ts';
 import { complaintsOf, value } from '../value.ts';
-import { drawer } from './chest.ts';
+import { drawer, joint } from './chest.ts';
 
-const { joint, stock, bottom, groove } = drawer();
+const { stock, bottom, groove } = drawer();
 
 /** What is said of the first drawer in a set that keeps to a target. */
 const said = (change: Partial<DrawerSpec>, family: { target?: number; pin?: number } = {}) => {

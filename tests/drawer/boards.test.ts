@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type Board, boardsOf } from '../../src/drawer/boards.ts';
 import { sizesOf } from '../../src/drawer/sizes.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
-import { drawer } from './chest.ts';
+import { drawer, joint } from './chest.ts';
 
 const boards = (change: Partial<DrawerSpec> = {}) => {
   const spec = drawer(change);
@@ -35,13 +35,15 @@ describe('the boards of a drawer', () => {
   });
 
   it('have sides of the full depth behind a front with through corners', () => {
-    const { lap: _, ...joint } = drawer().joint;
-    expect(finished(boards({ joint: { ...joint, kind: 'through' } }).side)).toEqual([408, 75, 11]);
+    const { lap: _, ...noLap } = joint;
+    expect(finished(boards({ joint: { ...noLap, kind: 'through' } }).side)).toEqual([408, 75, 11]);
   });
 
   it('leave a quarter of the front before the sides where no lap is wished', () => {
-    const { lap: _, ...joint } = drawer().joint;
-    expect(boards({ joint, stock: { ...drawer().stock, front: { thickness: 24 } } }).side.length).toBe(402);
+    const { lap: _, ...noLap } = joint;
+    expect(boards({ joint: noLap, stock: { ...drawer().stock, front: { thickness: 24 } } }).side.length).toBe(
+      402,
+    );
   });
 
   it('keep the same box behind a lip, which stands before the opening', () => {
@@ -89,7 +91,7 @@ describe('the boards of a drawer', () => {
   });
 
   it('count sides that stand proud from where they are planed to', () => {
-    const proud = boards({ joint: { ...drawer().joint, proud: 0.5 } });
+    const proud = boards({ joint: { ...joint, proud: 0.5 } });
     expect(proud.side.thickness).toBe(11);
     expect(proud.side.boxes[0]?.to[0]).toBe(10.5);
     expect(proud.bottom.width).toBe(266 + 1);

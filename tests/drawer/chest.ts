@@ -1,4 +1,14 @@
-import type { DrawerSpec } from '../../src/drawer/spec.ts';
+import type { DrawerSpec, JointWish } from '../../src/drawer/spec.ts';
+
+/** Its front corners. */
+export const joint = {
+  kind: 'lapped',
+  slope: { run: 7 },
+  pin: 5,
+  halfPin: { lower: 6, upper: 6 },
+  lap: 5,
+  spacing: { kind: 'even' },
+} satisfies JointWish;
 
 /** A drawer of the haberdashery chest: cherry front, ash sides, a panel in a groove. */
 export const drawer = (change: Partial<DrawerSpec> = {}): DrawerSpec => ({
@@ -15,14 +25,7 @@ export const drawer = (change: Partial<DrawerSpec> = {}): DrawerSpec => ({
     back: { thickness: 11, species: 'Ash, white' },
     bottom: { thickness: 5 },
   },
-  joint: {
-    kind: 'lapped',
-    slope: { run: 7 },
-    pin: 5,
-    halfPin: { lower: 6, upper: 6 },
-    lap: 5,
-    spacing: { kind: 'even' },
-  },
+  joint,
   backJoint: { slope: { run: 7 }, pin: 5, halfPin: { lower: 6, upper: 6 }, spacing: { kind: 'even' } },
   groove: { offset: 11, width: 5, depth: 5 },
   backDrop: 4,

@@ -4,9 +4,9 @@ import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { complaintsOf, told, value } from '../value.ts';
-import { drawer, inOpening } from './chest.ts';
+import { drawer, inOpening, joint } from './chest.ts';
 
-const { joint, stock, bottom } = drawer();
+const { stock, bottom } = drawer();
 const refusals = (change: Partial<DrawerSpec>) => complaintsOf(layOutSet([drawer(change)]));
 const advice = (...specs: DrawerSpec[]) => told(value(layOutSet(specs)).advice);
 
@@ -59,7 +59,7 @@ describe('a set of drawers', () => {
   });
 
   it('complains of a lap that leaves no socket alone, and not of the groove behind it', () => {
-    expect(refusals({ joint: { ...joint, kind: 'lapped', lap: 22 } })).toEqual([
+    expect(refusals({ joint: { ...joint, lap: 22 } })).toEqual([
       'drawers.0.joint.lap: "Buttons": front corners: the lap is 22 mm; it must be 1 mm to 17 mm',
     ]);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { defaultLap, defaultPin, withDefaults } from '../../src/joint/defaults.ts';
+import { defaultPin, withDefaults } from '../../src/joint/defaults.ts';
+import { defaultLap } from '../../src/joint/kinds/lapped.ts';
 
 describe('what a wish leaves open', () => {
   const plain = { width: 100, tailBoard: 11, pinBoard: 20, spacing: { kind: 'even' } } as const;
@@ -10,7 +11,12 @@ describe('what a wish leaves open', () => {
       width: 100,
       tailBoard: 11,
       pinBoard: 20,
-      lap: 0,
+      shape: {
+        depth: 20,
+        tailBoard: { thickness: 11 },
+        pinBoard: { thickness: 20, lap: 0 },
+        setBack: 0,
+      },
       depth: 20,
       slope: { run: 8 },
       pin: 5.5,
@@ -22,8 +28,14 @@ describe('what a wish leaves open', () => {
   });
 
   it('makes tails as long as the pin board less its lap', () => {
-    expect(withDefaults({ kind: 'lapped', ...plain })).toMatchObject({ lap: 5, depth: 15 });
-    expect(withDefaults({ kind: 'lapped', ...plain, lap: 6.5 })).toMatchObject({ lap: 6.5, depth: 13.5 });
+    expect(withDefaults({ kind: 'lapped', ...plain })).toMatchObject({
+      shape: { pinBoard: { lap: 5 } },
+      depth: 15,
+    });
+    expect(withDefaults({ kind: 'lapped', ...plain, lap: 6.5 })).toMatchObject({
+      shape: { pinBoard: { lap: 6.5 } },
+      depth: 13.5,
+    });
   });
 
   it('makes half pins as wide as the pin that is wished', () => {
@@ -40,7 +52,8 @@ describe('what a wish leaves open', () => {
       proud: 0.5,
       chisel: 6,
     } as const;
-    expect(withDefaults(given)).toEqual({ ...given, lap: 0, depth: 20 });
+    const { shape } = withDefaults({ kind: 'through', ...plain });
+    expect(withDefaults(given)).toEqual({ ...given, shape, depth: 20 });
   });
 });
 

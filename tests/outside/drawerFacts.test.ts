@@ -3,7 +3,7 @@ import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { parts } from '../../src/drawer/parts.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { gauges } from '../../src/joint/settings.ts';
-import { drawer, inOpening } from '../drawer/chest.ts';
+import { drawer, inOpening, joint } from '../drawer/chest.ts';
 import { value } from '../value.ts';
 
 const inch = 25.4;
@@ -56,7 +56,7 @@ describe('drawers as handbooks make them', () => {
     const { front, boards, sizes } = made(
       drawer({
         stock: { ...drawer().stock, front: { thickness: (3 / 4) * inch } },
-        joint: { ...drawer().joint, lap: (3 / 16) * inch },
+        joint: { ...joint, lap: (3 / 16) * inch },
       }),
     );
     expect(gauges(front).pinBoardEnd).toBeCloseTo((9 / 16) * inch, 9);
@@ -72,9 +72,9 @@ describe('drawers as handbooks make them', () => {
 
   // Common practice.
   it('leaves between a quarter and a third of a front of 18 to 25 mm as its lap, where none is wished', () => {
-    const { lap: _, ...joint } = drawer().joint;
+    const { lap: _, ...noLap } = joint;
     for (let thickness = 18; thickness <= 25; thickness += 0.5) {
-      const { front } = made(drawer({ joint, stock: { ...drawer().stock, front: { thickness } } }));
+      const { front } = made(drawer({ joint: noLap, stock: { ...drawer().stock, front: { thickness } } }));
       // To the half millimetre.
       expect(front.pinBoard.lap).toBeGreaterThanOrEqual(thickness / 4 - 0.25);
       expect(front.pinBoard.lap).toBeLessThanOrEqual(thickness / 3);

@@ -1,6 +1,7 @@
 import type { Manifold, ManifoldToplevel, Vec3 } from 'manifold-3d';
 import startManifold from 'manifold-3d';
 import type { Interval, Joint } from '../../src/joint/joint.ts';
+import { kindOf } from '../../src/joint/kinds/kinds.ts';
 import { gauges } from '../../src/joint/settings.ts';
 
 /**
@@ -54,7 +55,7 @@ export const cornerSolids = ({ Manifold }: ManifoldToplevel, joint: Joint): Corn
     pinBoard: Manifold.union([
       block([0, 0, -BEYOND], [width, pinBoard.thickness, 0]),
       ...pins.map(({ narrow, wide }) => wedge(wide, narrow, gauge.pinBoardEnd, gauge.pinBoardFace)),
-      ...(pinBoard.thickness - gauge.pinBoardEnd > 0
+      ...(kindOf(joint).sockets === 'stopped'
         ? [block([0, gauge.pinBoardEnd, 0], [width, pinBoard.thickness, gauge.pinBoardFace])]
         : []),
     ]),

@@ -101,14 +101,15 @@ describe('the pieces of a corner', () => {
   });
 
   it('tell of the lap, and draw it, only where there is one', () => {
-    const lap = (joint: typeof lapped) => {
-      const drawing = pieceOf(cornerOf({ joint }), 'pin').draw(NO_SPLITS);
+    const lap = (joint: typeof lapped, rebated = false) => {
+      const pinBoard = { part: 'front', end: 'left end', rebated };
+      const drawing = pieceOf(cornerOf({ joint }, { pinBoard }), 'pin').draw(NO_SPLITS);
       return [wordsOf(drawing).filter((word) => word.startsWith('lap')), segmentsOf(drawing, 'lap').length];
     };
     expect(lap(lapped)).toEqual([['lap', 'lap 5 mm'], 1]);
     expect(lap(through)).toEqual([[], 0]);
     // A rebated front: its template goes round the shoulder, and the lip stands beyond it.
-    expect(lap({ ...lapped, pinBoard: { thickness: 15, lap: 0 } })).toEqual([[], 0]);
+    expect(lap(lapped, true)).toEqual([[], 0]);
   });
 
   it('speak of lengths in the unit that the maker reads', () => {

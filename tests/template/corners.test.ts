@@ -71,7 +71,27 @@ describe('cornersOf', () => {
   it('lays the template of a front with a lip against its rebate', () => {
     const [a] = cornersOf(work([drawer({ lip: { sides: 8, top: 8, bottom: 8 } })]));
     expect(a?.pinBoard.edge).toEqual(["rebate's lower edge", 'rebate', 'edge']);
-    expect(a?.joint.pinBoard).toEqual({ thickness: a?.joint.depth, lap: 0 });
+    expect(a?.pinBoard.rebated).toBe(true);
+    const [inset] = cornersOf(work([drawer()]));
+    expect(inset?.pinBoard.rebated).toBeUndefined();
+  });
+
+  it('draws fronts behind lips of different thickness once, where the rebate leaves equal ends', () => {
+    const behind = (name: string, lap: number) =>
+      drawer({
+        name,
+        joint: { kind: 'lapped', lap, spacing: { kind: 'even' } },
+        stock: { ...drawer().stock, front: { thickness: 14 + lap } },
+        lip: { sides: 8, top: 8, bottom: 8 },
+      });
+    const fronts = cornersOf(work([behind('Buttons', 5), behind('Thread', 8)])).slice(0, 2);
+    expect(fronts.map(({ item, count }) => [item, count])).toEqual([
+      ['Buttons, Thread', 2],
+      ['Buttons, Thread', 2],
+    ]);
+    const { lip: _, ...first } = behind('Buttons', 5);
+    const { lip: __, ...second } = behind('Thread', 8);
+    expect(cornersOf(work([first, second])).filter(({ letter }) => letter === 'A')).toHaveLength(2);
   });
 
   it('gives corners of no drawer a left and a right one', () => {

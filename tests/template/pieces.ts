@@ -1,6 +1,6 @@
 import type { Drawing, TextMark } from '../../src/drawing/drawing.ts';
+import type { JointBoard } from '../../src/joint/joint.ts';
 import type { Piece } from '../../src/paper/piece.ts';
-import type { Board } from '../../src/template/band.ts';
 import { type Corner, cornerPieces } from '../../src/template/corner.ts';
 import type { GrooveMark } from '../../src/template/grooveMark.ts';
 import type { KnownJoint } from './anyCorner.ts';
@@ -26,7 +26,7 @@ export const grooved = (corner: Corner, groove: GrooveMark): Corner => ({
   pinBoard: { ...corner.pinBoard, groove },
 });
 
-export const pieceOf = (corner: Corner, board: Board): Piece => {
+export const pieceOf = (corner: Corner, board: JointBoard): Piece => {
   const [piece] = cornerPieces(corner, { boards: [board], flat: false, rods: false });
   if (piece === undefined) throw new Error('no piece');
   return piece;

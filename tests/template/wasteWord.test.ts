@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/drawing/drawing.ts';
 import { textBox } from '../../src/drawing/textBox.ts';
+import type { JointBoard } from '../../src/joint/joint.ts';
 import { NO_SPLITS } from '../../src/paper/piece.ts';
-import type { Board } from '../../src/template/band.ts';
 import { jointOf } from '../joint/told.ts';
 import { knownJoint } from './anyCorner.ts';
 import { expectedBands } from './expectedLines.ts';
@@ -26,7 +26,7 @@ describe('the word on waste', () => {
     fc.assert(
       fc.property(
         knownJoint,
-        fc.constantFrom<Board>('tail', 'pin'),
+        fc.constantFrom<JointBoard>('tail', 'pin'),
         fc.constantFrom('left' as const, 'right' as const),
         (known, board, hand) => {
           const piece = pieceOf(cornerOf(known, { hand }), board);

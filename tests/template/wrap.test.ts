@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Point, Role } from '../../src/drawing/drawing.ts';
+import type { JointBoard } from '../../src/joint/joint.ts';
 import { NO_SPLITS, type Piece } from '../../src/paper/piece.ts';
-import type { Board } from '../../src/template/band.ts';
 import { cornerPieces } from '../../src/template/corner.ts';
 import { jointOf } from '../joint/told.ts';
 import { type KnownJoint, knownJoint } from './anyCorner.ts';
@@ -11,7 +11,7 @@ import { cornerOf, grooved, pieceOf } from './pieces.ts';
 import { differences, type Segment, segmentsOf } from './segments.ts';
 
 const anyHand = fc.constantFrom('left' as const, 'right' as const);
-const anyBoard = fc.constantFrom<Board>('tail', 'pin');
+const anyBoard = fc.constantFrom<JointBoard>('tail', 'pin');
 
 interface PlacedBand extends ExpectedBand {
   readonly name: 'inside' | 'end' | 'outside';
@@ -23,7 +23,7 @@ interface PlacedBand extends ExpectedBand {
 const bandsOn = (
   piece: Piece,
   known: KnownJoint,
-  board: Board,
+  board: JointBoard,
   hand: 'left' | 'right',
   only?: string,
 ): PlacedBand[] => {

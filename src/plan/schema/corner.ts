@@ -1,10 +1,11 @@
 import * as z from 'zod';
+import { KIND_NAMES, type OwnLengthKey } from '../../joint/kinds/kinds.ts';
 import type { Unit } from '../../units/unit.ts';
 import { choice, group, lengths, number, optional, slope, wholeNumber } from './leaves.ts';
 import * as ranges from './ranges.ts';
 
 /** The kinds of corner. */
-export const cornerKind = () => choice('through', 'lapped');
+export const cornerKind = () => choice(...KIND_NAMES);
 
 /** What may be wished of any corner. */
 export const cornerKeys = (unit: Unit) => {
@@ -52,10 +53,10 @@ export const cornerKeys = (unit: Unit) => {
   });
 };
 
-/** What may be wished of a lapped corner only. */
-export const lappedKeys = (unit: Unit) =>
+/** The lengths that only some kinds of corner have. */
+export const ownLengthKeys = (unit: Unit) =>
   optional({
     lap: lengths(unit)(ranges.LAP).describe(
       'The wood left in front of the tails of a lapped joint. A quarter of the pin board, to the half millimetre, at least 3 mm, unless given.',
     ),
-  });
+  } satisfies Record<OwnLengthKey, z.ZodType>);

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import type { Unit } from '../../units/unit.ts';
-import { cornerKeys, cornerKind, lappedKeys } from './corner.ts';
+import { cornerKeys, cornerKind, ownLengthKeys } from './corner.ts';
 import { choice, group, lengths, name, optional, wholeNumber } from './leaves.ts';
 import * as ranges from './ranges.ts';
 
@@ -53,7 +53,7 @@ export const drawerKeys = (unit: Unit) => {
     joint: group('{slope: "1:7", pin: 5}', {
       ...optional({ kind: cornerKind().describe('The kind of the front corners. `lapped` unless given.') }),
       ...corner,
-      ...lappedKeys(unit),
+      ...ownLengthKeys(unit),
     }).describe('The front corners.'),
     groove: group(
       '{offset: 10, width: 5, depth: 5}',

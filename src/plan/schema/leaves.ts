@@ -116,7 +116,7 @@ export const cutterAngle = () =>
     });
 
 /** One of a few words. */
-export const choice = <const Words extends readonly [string, ...string[]]>(...words: Words) =>
+export const choice = <const Words extends readonly string[]>(...words: Words) =>
   z.enum(words, { error: words.length === 2 ? words.join(' or ') : `one of ${words.join(', ')}` });
 
 /** A name in any language, without blanks round it. */

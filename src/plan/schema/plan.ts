@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import type { Unit } from '../../units/unit.ts';
 import { climateSchema } from './climate.ts';
-import { cornerKeys, cornerKind, lappedKeys } from './corner.ts';
+import { cornerKeys, cornerKind, ownLengthKeys } from './corner.ts';
 import { cutterSchema } from './cutter.ts';
 import { drawerKeys, drawerSchema } from './drawer.ts';
 import { choice, group, lengths, name, optional } from './leaves.ts';
@@ -19,7 +19,7 @@ const namedJointSchema = (unit: Unit) => {
     tailBoard: thickness.describe('Thickness of the board that carries the tails.'),
     pinBoard: thickness.describe('Thickness of the board that carries the pins.'),
     ...cornerKeys(unit),
-    ...lappedKeys(unit),
+    ...ownLengthKeys(unit),
   });
 };
 

@@ -1,0 +1,112 @@
+import type { Complaint } from '../../complaint.ts';
+import type { Point } from '../../drawing/drawing.ts';
+import type { Phrase } from '../../units/phrase.ts';
+import type { Joint, JointBoard } from '../joint.ts';
+
+/** The thicknesses of a corner's two boards, in mm. */
+export interface Thicknesses {
+  readonly tailBoard: number;
+  readonly pinBoard: number;
+}
+
+/** The least and the most of a length, both allowed, in mm. */
+export interface Range {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** A length that corners of a kind have beside those of every corner. Lengths in mm. */
+export interface OwnLength<Key extends string = string> {
+  /** Its key in a wish and in a plan; in kebab case, its option. */
+  readonly key: Key;
+  /** What it is called in a sentence: `the lap`. */
+  readonly word: string;
+  /** What it is, for the program's help. */
+  readonly about: string;
+  /** The board that it is a part of. */
+  readonly on: JointBoard;
+  /** Which lines across the boards it places: the tails' baseline, or a line of its own on that board's end. */
+  readonly places: readonly ('baseline' | 'own')[];
+  /** What it is unless given. */
+  usual(boards: Thicknesses): number;
+  /** What it may be. */
+  range(boards: Thicknesses): Range;
+  /** What it is in a corner of its kind. */
+  of(joint: Joint): number;
+}
+
+/** What a kind makes of its boards, in mm: how deep the joint is, and what of either board it leaves. */
+export interface Shape extends Pick<Joint, 'depth' | 'tailBoard' | 'pinBoard'> {
+  /** How far behind the pin board's outside face the tail board ends. */
+  readonly setBack: number;
+}
+
+/** A surface of a board's end: one of its faces, or the end grain between them. */
+export type Surface = 'inside' | 'end' | 'outside';
+
+export type MarkRole = 'baseline' | 'slope' | 'square' | 'lap';
+
+/** What is marked on one surface of a board: mm from the arris where the mark begins, then mm from the reference edge. */
+export interface Marked {
+  readonly surface: Surface;
+  /** How far the joint reaches over it from the arris that it shares with the inside face, or on a face with the end. */
+  readonly reach: number;
+  readonly lines: readonly { readonly role: MarkRole; readonly paths: readonly (readonly Point[])[] }[];
+  /** Closed outlines of what is cut away. */
+  readonly waste: readonly (readonly Point[])[];
+}
+
+/** One setting of the marking gauge. */
+export interface GaugeSetting {
+  readonly name: string;
+  readonly board: JointBoard;
+  /** Where it is run: `all round` is both faces and both edges. */
+  readonly on: 'all round' | 'both faces' | 'inside face' | 'end';
+  /** What the gauge's fence bears on. */
+  readonly from: 'end' | 'inside face';
+  /** In mm. */
+  readonly length: number;
+}
+
+/** The closed corner as it is seen on the tail board's outside face: mm from the pin board's outside face, then mm from the reference edge. */
+export interface SideView {
+  /** How far the joint reaches. */
+  readonly reach: number;
+  readonly tails: readonly (readonly Point[])[];
+  /** Where lines run from edge to edge, in mm from the pin board's outside face. */
+  readonly uprights: readonly number[];
+}
+
+/**
+ * What differs between kinds of corner, and everything that does. A kind is one file beside this, and one entry in the
+ * table of them; who sets out, checks, marks, cuts or shows a corner asks its kind.
+ * @typeParam Name what the kind is called: `lapped` is a lapped joint
+ * @typeParam Own the keys of its own lengths
+ */
+export interface Kind<Name extends string, Own extends string> {
+  readonly lengths: readonly OwnLength<Own>[];
+  /** The thinnest pin board, in mm. */
+  readonly leastPinBoard: number;
+  /** Whether the sockets run out at the pin board's outside face, where the tails' ends show, or stop behind its lap. */
+  readonly sockets: 'open' | 'stopped';
+  /** A wish for a corner of this kind; lengths that it does not have are left out. */
+  wish(given: OwnGiven<Own>): Wish<Name, Own>;
+  /** Its measures; lengths that are not given are as usual. */
+  shape(given: Thicknesses & OwnGiven<Own>): Shape;
+  /** A wish that goes no deeper than this, where it would go deeper, to a tenth of a millimetre; and what does it, in words. */
+  noDeeper(
+    given: Thicknesses & OwnGiven<Own>,
+    depth: number,
+  ): { readonly wish: Wish<Name, Own> & { readonly pinBoard: number }; readonly words: Phrase };
+  /** What a careful maker would say of such boards for it. */
+  advise(boards: Thicknesses): Complaint[];
+  /** What is marked on either board, from its inside face over the end to its outside face. */
+  marks(joint: Joint): Readonly<Record<JointBoard, readonly Marked[]>>;
+  /** The marking gauge's settings, in the order of work. */
+  gauges(joint: Joint): readonly GaugeSetting[];
+  sideView(joint: Joint): SideView;
+}
+
+export type OwnGiven<Own extends string> = { readonly [Key in Own]?: number };
+
+export type Wish<Name extends string, Own extends string> = { readonly kind: Name } & OwnGiven<Own>;

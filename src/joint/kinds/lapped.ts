@@ -1,0 +1,66 @@
+import { atLeast, mm, say } from '../../units/phrase.ts';
+import { DUST } from '../dust.ts';
+import { LEAST_LAP, LEAST_SOCKET } from '../limits.ts';
+import { gauges } from '../settings.ts';
+import type { Kind, OwnLength } from './kind.ts';
+import { lappedPinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide } from './marks.ts';
+
+/** A quarter of the pin board's thickness, to the half millimetre, at least 3 (common practice). */
+export const defaultLap = (pinBoard: number): number => Math.max(3, Math.round(pinBoard / 2) / 2);
+
+const lap: OwnLength<'lap'> = {
+  key: 'lap',
+  word: 'lap',
+  about: 'wood left in front of a lapped joint',
+  on: 'pin',
+  places: ['baseline', 'own'],
+  usual: ({ pinBoard }) => defaultLap(pinBoard),
+  range: ({ pinBoard }) => ({ least: LEAST_LAP, most: pinBoard - LEAST_SOCKET }),
+  of: ({ pinBoard }) => pinBoard.lap,
+};
+
+/** The tails end behind a lap of the pin board, and show at the tail board's side only. */
+export const lapped: Kind<'lapped', 'lap'> = {
+  lengths: [lap],
+  leastPinBoard: LEAST_LAP + LEAST_SOCKET,
+  sockets: 'stopped',
+  wish: (given) => ({ kind: 'lapped', ...(given.lap !== undefined && { lap: given.lap }) }),
+  shape: (given) => {
+    const left = given.lap ?? lap.usual(given);
+    return {
+      depth: given.pinBoard - left,
+      tailBoard: { thickness: given.tailBoard },
+      pinBoard: { thickness: given.pinBoard, lap: left },
+      setBack: left,
+    };
+  },
+  noDeeper: ({ pinBoard }, depth) => ({
+    wish: { kind: 'lapped', pinBoard, lap: Math.ceil((pinBoard - depth) * 10) / 10 },
+    words: say`a lap of at least ${atLeast(pinBoard - depth)}`,
+  }),
+  advise: ({ tailBoard, pinBoard }) =>
+    pinBoard < tailBoard - DUST
+      ? [
+          {
+            at: ['pinBoard'],
+            says: say`a pin board of ${mm(pinBoard)} is thinner than its tail board of ${mm(tailBoard)}: are the two swapped?`,
+          },
+        ]
+      : [],
+  marks: (joint) => ({
+    tail: [tailFace(joint, 'inside'), tailEnd(joint), tailFace(joint, 'outside')],
+    pin: [pinFace(joint, 'inside', 'base'), lappedPinEnd(joint)],
+  }),
+  gauges: (joint) => {
+    const { tailBoard, pinBoardFace, pinBoardEnd } = gauges(joint);
+    return [
+      { name: 'tailBoard', board: 'tail', on: 'all round', from: 'end', length: tailBoard },
+      { name: 'pinBoardFace', board: 'pin', on: 'inside face', from: 'end', length: pinBoardFace },
+      { name: 'pinBoardEnd', board: 'pin', on: 'end', from: 'inside face', length: pinBoardEnd },
+    ];
+  },
+  sideView: (joint) => {
+    const view = tailsFromTheSide(joint, joint.pinBoard.lap);
+    return { ...view, uprights: [view.reach, joint.pinBoard.lap] };
+  },
+};

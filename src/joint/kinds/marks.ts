@@ -1,0 +1,120 @@
+import type { Point } from '../../drawing/drawing.ts';
+import type { Joint } from '../joint.ts';
+import { gauges } from '../settings.ts';
+import { tailOutline } from '../tailOutline.ts';
+import type { Marked, SideView } from './kind.ts';
+
+type Line = readonly [Point, Point];
+
+const across = ({ width }: Joint, at: number): Line => [
+  [at, 0],
+  [at, width],
+];
+
+/** A face of the tail board: its tails from the baseline to the end. */
+export const tailFace = (joint: Joint, surface: 'inside' | 'outside'): Marked => {
+  const { depth, pins } = joint;
+  return {
+    surface,
+    reach: depth,
+    lines: [
+      { role: 'baseline', paths: [across(joint, depth)] },
+      // A tail's outline is measured from its base; a face from the arris at its tip.
+      { role: 'slope', paths: slopedSides(joint, ([u, y]) => [depth - y, u]) },
+    ],
+    waste: pins.map(({ narrow, wide }): Point[] => [
+      [depth, wide[0]],
+      [0, narrow[0]],
+      [0, narrow[1]],
+      [depth, wide[1]],
+    ]),
+  };
+};
+
+/** The tail board's end: the tails' tips, square across it. */
+export const tailEnd = ({ tails, pins, tailBoard: { thickness } }: Joint): Marked => ({
+  surface: 'end',
+  reach: thickness,
+  lines: [
+    {
+      role: 'square',
+      paths: tails.flatMap(({ tip }) =>
+        tip.map(
+          (u): Line => [
+            [0, u],
+            [thickness, u],
+          ],
+        ),
+      ),
+    },
+  ],
+  waste: pins.map(({ narrow: [from, to] }) => rectangle(from, to, thickness)),
+});
+
+/**
+ * A face of the pin board: its sockets, square from the end to the baseline.
+ * @param level how wide the tails are there: at their bases on the inside face, at their tips on the outside one
+ */
+export const pinFace = (joint: Joint, surface: 'inside' | 'outside', level: 'base' | 'tip'): Marked => {
+  const { pinBoardFace } = gauges(joint);
+  const sockets = joint.tails.map((tail) => tail[level]);
+  return {
+    surface,
+    reach: pinBoardFace,
+    lines: [
+      { role: 'baseline', paths: [across(joint, pinBoardFace)] },
+      {
+        role: 'square',
+        paths: sockets.flat().map(
+          (u): Line => [
+            [0, u],
+            [pinBoardFace, u],
+          ],
+        ),
+      },
+    ],
+    waste: sockets.map(([from, to]) => rectangle(from, to, pinBoardFace)),
+  };
+};
+
+/** The pin board's end: its sockets from the inside arris to the tails' tips. */
+export const pinEnd = (joint: Joint): Marked => ({
+  surface: 'end',
+  reach: joint.depth,
+  lines: [{ role: 'slope', paths: slopedSides(joint, swap) }],
+  waste: joint.tails.map((tail) => tailOutline(tail, joint).map(swap)),
+});
+
+/** The same end, with the line where its sockets stop. */
+export const lappedPinEnd = (joint: Joint): Marked => {
+  const end = pinEnd(joint);
+  return { ...end, lines: [...end.lines, { role: 'lap', paths: [across(joint, end.reach)] }] };
+};
+
+/** A corner whose tails are seen from the side, and how far behind the pin board's outside face they end. */
+export const tailsFromTheSide = (joint: Joint, setBack: number): Omit<SideView, 'uprights'> => {
+  const reach = setBack + joint.depth;
+  return {
+    reach,
+    tails: joint.tails.map((tail) => tailOutline(tail, joint).map(([u, y]): Point => [reach - y, u])),
+  };
+};
+
+/** On the pin board's end the outline lies as it is, its base on the inside arris. */
+const swap = ([u, y]: Point): Point => [y, u];
+
+const slopedSides = (joint: Joint, place: (point: Point) => Point): Line[] =>
+  joint.tails.flatMap((tail): Line[] => {
+    const [a, b, c, d] = tailOutline(tail, joint);
+    return [
+      [place(a), place(b)],
+      [place(c), place(d)],
+    ];
+  });
+
+const rectangle = (from: number, to: number, reach: number): Point[] => [
+  [0, from],
+  [0, to],
+  [reach, to],
+  [reach, from],
+];

@@ -1,0 +1,39 @@
+import { atMost, say } from '../../units/phrase.ts';
+import { THICKNESS_RANGE } from '../limits.ts';
+import { gauges } from '../settings.ts';
+import type { Kind } from './kind.ts';
+import { pinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide } from './marks.ts';
+
+/** The tails run right through the pin board: their ends show at its outside face. */
+export const through: Kind<'through', never> = {
+  lengths: [],
+  leastPinBoard: THICKNESS_RANGE.least,
+  sockets: 'open',
+  wish: () => ({ kind: 'through' }),
+  shape: ({ tailBoard, pinBoard }) => ({
+    depth: pinBoard,
+    tailBoard: { thickness: tailBoard },
+    pinBoard: { thickness: pinBoard, lap: 0 },
+    setBack: 0,
+  }),
+  noDeeper: (_, depth) => ({
+    wish: { kind: 'through', pinBoard: Math.floor(depth * 10) / 10 },
+    words: say`a pin board of at most ${atMost(depth)}`,
+  }),
+  advise: () => [],
+  marks: (joint) => ({
+    tail: [tailFace(joint, 'inside'), tailEnd(joint), tailFace(joint, 'outside')],
+    pin: [pinFace(joint, 'inside', 'base'), pinEnd(joint), pinFace(joint, 'outside', 'tip')],
+  }),
+  gauges: (joint) => {
+    const { tailBoard, pinBoardFace } = gauges(joint);
+    return [
+      { name: 'tailBoard', board: 'tail', on: 'all round', from: 'end', length: tailBoard },
+      { name: 'pinBoardFace', board: 'pin', on: 'both faces', from: 'end', length: pinBoardFace },
+    ];
+  },
+  sideView: (joint) => {
+    const view = tailsFromTheSide(joint, 0);
+    return { ...view, uprights: [view.reach] };
+  },
+};

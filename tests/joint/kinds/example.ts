@@ -1,0 +1,18 @@
+import type { Joint } from '../../../src/joint/joint.ts';
+import type { JointSpec } from '../../../src/joint/spec.ts';
+import { jointOf } from '../told.ts';
+
+/** Two tails 33 wide between pins of 10; 15 deep at 1:5, they lose 3 on either side. The sides stand 1 proud. */
+const common = {
+  width: 96,
+  tailBoard: 11,
+  slope: { run: 5 },
+  pin: 10,
+  proud: 1,
+  spacing: { kind: 'even', tails: 2 },
+} as const;
+
+export const lappedSpec: JointSpec = { kind: 'lapped', ...common, pinBoard: 20, lap: 5 };
+export const throughSpec: JointSpec = { kind: 'through', ...common, pinBoard: 15 };
+export const lappedJoint: Joint = jointOf(lappedSpec);
+export const throughJoint: Joint = jointOf(throughSpec);
