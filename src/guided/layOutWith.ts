@@ -3,6 +3,7 @@ import type { Joint } from '../joint/joint.ts';
 import { layOut } from '../joint/layOut.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import type { Cutter } from './cutter.ts';
+import type { Cutting } from './cutting.ts';
 import { withCutter } from './fitToCutter.ts';
 import { layOutForCutter } from './layOutForCutter.ts';
 import { atPitch } from './pitch.ts';
@@ -13,6 +14,12 @@ export interface Tooling {
   /** A machine's spacing, from the middle of one pin to that of the next, in mm. */
   readonly pitch?: number;
 }
+
+/** What a corner is cut with by hand, with a cutter's tools, or at a machine's pitch. */
+export const toolingOf = (cutting: Cutting | undefined, pitch?: number): Tooling => ({
+  ...(cutting && { cutter: cutting.cutter }),
+  ...(pitch !== undefined && { pitch }),
+});
 
 /** Sets out one corner within the limits of the tools, or of hand work where there are none; places as theirs. */
 export const layOutWith = (wish: JointSpec, { cutter, pitch }: Tooling): Result<Joint> => {

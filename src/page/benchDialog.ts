@@ -2,7 +2,7 @@ import { rebateFirst } from '../drawer/rebateFirst.ts';
 import type { JointCut } from '../guided/cutJoint.ts';
 import { type Guided, tailsByHand } from '../guided/guided.ts';
 import { dividers, gauges } from '../joint/settings.ts';
-import type { LaidOut } from '../plan/layOutPlan.ts';
+import type { Project } from '../project/project.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { speak } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
@@ -12,7 +12,7 @@ import { element, setText } from './dom.ts';
 import { find, type Page } from './page.ts';
 
 /** Every corner of a plan, in the order of work. */
-const cornersOf = ({ set, joints }: LaidOut): CornerRef[] => [
+const cornersOf = ({ set, joints }: Project): CornerRef[] => [
   ...set.drawers.flatMap((_, index): CornerRef[] => [
     { of: 'drawer', index, end: 'front' },
     { of: 'drawer', index, end: 'back' },
@@ -32,17 +32,17 @@ export const benchDialog = ({ now, unit }: Page): ((ref: CornerRef) => void) => 
   let lock: WakeLockSentinel | undefined;
 
   const show = (): void => {
-    const { laid, cuts } = now();
-    const refs = cornersOf(laid);
+    const { project } = now();
+    const refs = cornersOf(project);
     at = (at + refs.length) % refs.length;
     const ref = refs[at];
-    const corner = ref && cornerOf(laid, ref);
+    const corner = ref && cornerOf(project, ref);
     if (corner === undefined) return;
     const ends = corner.ref.of === 'joint' ? '' : `, ${corner.ref.end} corners`;
     setText(title, `${corner.name}${ends}`);
     body.replaceChildren(
       ...first(corner, unit()),
-      settings(corner, cuts.get(corner.joint), unit()),
+      settings(corner, project.cuts.get(corner.joint), unit()),
       marks(corner, unit()),
     );
     body.scrollTop = 0;
@@ -76,7 +76,7 @@ export const benchDialog = ({ now, unit }: Page): ((ref: CornerRef) => void) => 
   return (ref) => {
     at = Math.max(
       0,
-      cornersOf(now().laid).findIndex((other) => sameCorner(other, ref)),
+      cornersOf(now().project).findIndex((other) => sameCorner(other, ref)),
     );
     show();
     dialog.showModal();

@@ -1,11 +1,8 @@
-import { loadWork } from '../../src/cli/work.ts';
+import { loadProject } from '../../src/cli/loadProject.ts';
 import type { Page } from '../../src/drawing/page.ts';
 import type { PrinterError } from '../../src/paper/correction.ts';
-import { layPages } from '../../src/paper/sheets.ts';
 import { parsePaper } from '../../src/paper/sizes.ts';
-import { guidePiece } from '../../src/template/drawGuide.ts';
-import { setGuides } from '../../src/template/setGuides.ts';
-import { setLayouts, setPieces } from '../../src/template/setLayouts.ts';
+import { sheetsOf } from '../../src/project/sheetsOf.ts';
 
 /** How a plan is to be printed. */
 export interface Wish {
@@ -22,23 +19,15 @@ export const sheetsOfPlan = async (
   file: string,
   { paper: name, margin, units, flat, rods, error }: Wish,
 ): Promise<Page[]> => {
-  const loaded = await loadWork(file, { units });
-  const { title, set, joints } = loaded;
-  const corners = { drawers: set.drawers, joints, units };
-  const guides = setGuides(corners, loaded.cuts).map(({ guide, titles }) => guidePiece(guide, titles));
-  const work = { ...corners, guides, cuts: loaded.cuts, ...(set.family && { family: set.family }) };
-  const pieces = setPieces(work, { boards: ['tail', 'pin'], flat, rods });
+  const project = await loadProject(file, { units });
   const paper = parsePaper(name);
   if (!paper.ok) throw new Error(name);
-  const layouts = setLayouts(work, pieces, {
-    title,
+  const sheets = sheetsOf(project, {
     paper: paper.value,
     margin,
+    choice: { boards: ['tail', 'pin'], flat, rods },
     ...(error && { correction: { printer: 'office', error } }),
   });
-  return layouts.flatMap(({ layout }) => {
-    const sheets = layPages(layout);
-    if (!sheets.ok) throw new Error(JSON.stringify(sheets.complaints));
-    return [...sheets.value.pages()];
-  });
+  if (!sheets.ok) throw new Error(JSON.stringify(sheets.complaints));
+  return sheets.value.flatMap((set) => [...set.pages()]);
 };
