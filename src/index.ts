@@ -91,5 +91,5 @@ export { formatSlope, parseSlope, type Slope } from './units/slope.ts';
 export type { Unit } from './units/unit.ts';
 // Wood that moves.
 export { equilibriumMoisture, parseMoisture } from './wood/moisture.ts';
-export { movement, type SawnWood, sizeAt } from './wood/movement.ts';
+export { movement, sizeAt } from './wood/movement.ts';
 export { findWood, type Wood } from './wood/species.ts';
