@@ -5,7 +5,7 @@
  * Lengths are mm throughout. What can be wrong comes back as a {@link Result}: a value, or every {@link Complaint} about
  * the input at once; {@link sentence} turns one into a line of text in the reader's unit.
  *
- * From a plan's text to paper: {@link readProject} → {@link sheetsOf} → {@link renderPdf}. From a wish for one corner:
+ * From a plan's text to paper: {@link readProject} → {@link sheetsOf} → {@link renderPdf}. From one corner:
  * {@link projectOfCorner}, and then the same. Pieces one by one: {@link piecesOf} and {@link guidePieces} →
  * {@link svgFiles}, or {@link dxfFiles} for guides. A program that draws for itself has all numbers of a corner from
  * {@link layOut}.
@@ -70,7 +70,7 @@ export { starterPlan } from './plan/starterPlan.ts';
 export { dxfFiles } from './project/dxfFiles.ts';
 export { guidePieces } from './project/guidesOf.ts';
 export { piecesOf } from './project/piecesOf.ts';
-export { type CornerWish, type LoneCorner, type Project, projectOfCorner } from './project/project.ts';
+export { type CornerSpec, type LoneCorner, type Project, projectOfCorner } from './project/project.ts';
 export { type Reading, readProject } from './project/readProject.ts';
 export { type SheetOptions, type SheetSet, sheetsOf } from './project/sheetsOf.ts';
 export { type DrawnFile, svgFiles } from './project/svgFiles.ts';

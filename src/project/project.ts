@@ -18,7 +18,7 @@ export interface LoneCorner {
 }
 
 /**
- * Everything that follows from a plan, or from the wish for one corner: the drawers, their corners, and how those are
+ * Everything that follows from a plan, or from what is asked of one corner: the drawers, their corners, and how those are
  * cut. Lengths in mm.
  */
 export interface Project {
@@ -40,8 +40,8 @@ export interface Project {
 /** A project whose corners are set out, before it is known whether its tools can cut them. */
 export type UncutProject = Omit<Project, 'cuts'>;
 
-/** A wish for one corner that belongs to no drawer. */
-export interface CornerWish {
+/** What is asked of a corner that belongs to no drawer. */
+export interface CornerSpec {
   readonly name: string;
   readonly units: Unit;
   readonly spec: JointSpec;
@@ -66,13 +66,13 @@ const NO_DRAWERS: DrawerSet = { drawers: [], advice: [] };
  * if (box.ok) console.log(box.value.joints[0]?.joint.tails.length); // 3
  * ```
  */
-export const projectOfCorner = (wish: CornerWish): Result<Project> => {
-  const laid = layOutCorner(wish);
+export const projectOfCorner = (corner: CornerSpec): Result<Project> => {
+  const laid = layOutCorner(corner);
   return laid.ok ? withCuts(laid.value) : laid;
 };
 
 /** The first step of `projectOfCorner`: the corner set out. */
-export const layOutCorner = ({ name, units, spec, cutting, pitch }: CornerWish): Result<UncutProject> => {
+export const layOutCorner = ({ name, units, spec, cutting, pitch }: CornerSpec): Result<UncutProject> => {
   const joint = layOutWith(spec, toolingOf(cutting, pitch));
   if (!joint.ok) return joint;
   return accept({
