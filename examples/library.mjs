@@ -4,18 +4,14 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import {
-  BOTH_BOARDS,
-  DEFAULT_MARGIN,
   formatLength,
   formatPlanComplaint,
-  layOutPlan,
-  layPages,
   parsePaper,
   parts,
+  readProject,
   renderPdf,
   sentence,
-  setLayouts,
-  setPieces,
+  sheetsOf,
 } from 'halfpin';
 
 const PLAN = `
@@ -31,32 +27,30 @@ drawers:
 `;
 
 // A plan is read and set out whole, or every complaint about it comes back with its line and column.
-const laid = layOutPlan(PLAN);
-if (!laid.ok)
-  throw new Error(laid.complaints.map((each) => formatPlanComplaint('plan', each, laid.units)).join('\n'));
-const { plan, set, joints } = laid.value;
-const { name: title, units } = plan;
+const reading = readProject(PLAN);
+if (!reading.ok)
+  throw new Error(reading.complaints.map((each) => formatPlanComplaint('plan', each, reading.units)).join('\n'));
+const project = reading.value;
+const { set, units } = project;
 for (const { spec, front } of set.drawers)
   console.log(`${spec.name}: ${front.tails.length} tails at each front corner`);
 for (const { drawer, part, count, roughLength } of parts(set, units))
   console.log(`${count} x ${drawer} ${part}, ${formatLength(roughLength, units)} in the rough`);
 
-// Every corner as a template, packed on sheets of paper.
+// Every corner as a template, packed on sheets of paper; bench sheets and the comparison follow.
 const paper = parsePaper('A4');
 if (!paper.ok) throw new Error('A4 is a paper');
-const work = { ...set, joints, units };
-const wish = { title, paper: paper.value, margin: DEFAULT_MARGIN };
-const [templates] = setLayouts(work, setPieces(work, BOTH_BOARDS), wish);
-const sheets = layPages(templates.layout);
+const sheets = sheetsOf(project, { paper: paper.value });
 if (!sheets.ok) throw new Error(sheets.complaints.map((each) => sentence(each, units)).join('\n'));
+const [templates] = sheets.value;
 
 // The fonts come with the package.
 const font = (file) => readFileSync(fileURLToPath(import.meta.resolve(`halfpin/fonts/${file}`)));
 const fonts = { regular: font('DejaVuSansCondensed.ttf'), bold: font('DejaVuSansCondensed-Bold.ttf') };
 const chunks = [];
-await renderPdf(sheets.value.pages(), { title, fonts }, (chunk) => {
+await renderPdf(templates.pages(), { title: templates.title, fonts }, (chunk) => {
   chunks.push(chunk);
 });
 const path = join(process.argv[2] ?? '.', 'templates.pdf');
 writeFileSync(path, Buffer.concat(chunks));
-console.log(`${path}: ${sheets.value.count} pages of ${paper.value.name}`);
+console.log(`${path}: ${templates.count} pages of ${paper.value.name}`);

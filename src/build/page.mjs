@@ -39,19 +39,19 @@ export const buildPage = async () => {
     bundle('src/page/main.ts', {
       define: { HALFPIN_EXAMPLE: JSON.stringify(read('examples/haberdashery-chest.yaml')) },
     }),
-    bundle('src/page/press.ts', {
-      globalName: 'globalThis.halfpinPress',
+    bundle('src/page/exportSheets.ts', {
+      globalName: 'globalThis.halfpinExporter',
       alias: BUNDLING.alias,
       // A script has no address of its own; pdfkit makes a name of it.
       define: { 'import.meta.url': '"https://example.org/"' },
     }),
     bundle('src/page/page.css', { loader: { '.css': 'css', '.woff2': 'dataurl' } }),
   ]);
-  const [script, press, css] = bundles.map(({ code }) => code);
+  const [script, exporter, css] = bundles.map(({ code }) => code);
   const inputs = bundles.flatMap((each) => each.inputs);
   const policy = [
     "default-src 'none'",
-    `script-src ${hash(script)} ${hash(press)}`,
+    `script-src ${hash(script)} ${hash(exporter)}`,
     "style-src 'unsafe-inline'",
     'font-src data:',
     'img-src data:',
@@ -59,7 +59,7 @@ export const buildPage = async () => {
     "form-action 'none'",
   ].join('; ');
   const sheets = [
-    packed('press', press),
+    packed('exporter', exporter),
     packed('font-regular', font('DejaVuSansCondensed')),
     packed('font-bold', font('DejaVuSansCondensed-Bold')),
     packed('packed-licences', `${read('LICENSE')}\n${thirdParty(inputs)}`),

@@ -2,8 +2,10 @@ import { type Complaint, under } from '../complaint.ts';
 import { layOutWidths } from '../drawer/layOutWidths.ts';
 import { USUAL_FRONT } from '../drawer/spec.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
+import { toolingOf } from '../guided/layOutWith.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import { glueArea } from '../joint/settings.ts';
+import { frontCorners } from '../project/project.ts';
 import { printJson } from '../render/json.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { parseLength } from '../units/parseLength.ts';
@@ -14,7 +16,7 @@ import { familySentence } from './familySentence.ts';
 import { fitTable } from './fitTable.ts';
 import { type JointOptions, readJointOptions } from './jointOptions.ts';
 import { adviceText, wrapText } from './jointText.ts';
-import { atOption, loadWork, toolingOf } from './work.ts';
+import { atOption, loadProject } from './loadProject.ts';
 
 /** Sets a plan or bare widths out, and shows them together. */
 export const compareSet = async (plan: string | undefined, options: CompareOptions): Promise<void> => {
@@ -36,14 +38,14 @@ const ofPlan = async (plan: string | undefined, options: JointOptions): Promise<
       ['--widths: give a plan, or the widths to compare; try --widths 60,90,140,200'],
       WRONG_INPUT,
     );
-  const { title, units, set } = await loadWork(plan, options);
+  const { name, units, set } = await loadProject(plan, options);
   if (set.family === undefined)
     throw new Failure([`${plan}: there are no drawers in this plan to compare`], WRONG_INPUT);
   return {
-    title,
+    name,
     units,
     family: set.family,
-    rows: set.drawers.map(({ spec: { name, count }, front }) => ({ name, count, joint: front })),
+    rows: frontCorners(set),
     advice: set.advice,
   };
 };
@@ -76,7 +78,7 @@ const ofWidths = (plan: string | undefined, options: JointOptions, typed: string
       units,
     );
   return {
-    title: 'Bare widths',
+    name: 'Bare widths',
     units,
     family: laid.value.family,
     rows: laid.value.joints.map((joint) => ({ name: formatLength(joint.width, units), count: 1, joint })),

@@ -1,13 +1,7 @@
 import type { Complaint } from '../complaint.ts';
-import type { Family } from '../drawer/drawer.ts';
-import type { Joint } from '../joint/joint.ts';
-import type { Unit } from '../units/unit.ts';
+import type { ComparedSet } from '../project/sheetsOf.ts';
 
-/** The corners to be compared, in the order of the cabinet. */
-export interface Comparison {
-  readonly title: string;
-  readonly units: Unit;
-  readonly family: Family;
-  readonly rows: readonly { readonly name: string; readonly count: number; readonly joint: Joint }[];
+/** The corners to be compared, and what is advised on them. */
+export interface Comparison extends ComparedSet {
   readonly advice: readonly Complaint[];
 }

@@ -3,26 +3,26 @@ import type { Complaint } from '../complaint.ts';
 import { refuseOptions } from '../files/failure.ts';
 import { refuseForeign } from '../files/refuseForeign.ts';
 import { writePdf } from '../files/writePdf.ts';
-import { layPages } from '../paper/sheets.ts';
+import { comparisonSheets } from '../project/sheetsOf.ts';
 import { fileStem } from '../template/fileStem.ts';
-import { comparisonLayout } from '../template/setLayouts.ts';
 import type { CompareOptions } from './compareOptions.ts';
 import type { Comparison } from './comparison.ts';
 import { readPaperOptions } from './paperOptions.ts';
 
 /** Writes the comparison sheet into a folder. @returns what to say of it */
 export const drawComparison = async (
-  { title, units, family, rows }: Comparison,
+  comparison: Comparison,
   options: CompareOptions,
   folder: string,
 ): Promise<string[]> => {
+  const { name, units } = comparison;
   const complaints: Complaint[] = [];
   const printed = readPaperOptions(options, units, complaints);
   if (printed === undefined) return refuseOptions(complaints, units);
-  const sheets = layPages(comparisonLayout(rows, family, units, { title, ...printed }));
+  const sheets = comparisonSheets(comparison, printed);
   if (!sheets.ok) return refuseOptions(sheets.complaints, units);
-  const path = join(folder, `${fileStem(title)}-comparison.pdf`);
+  const path = join(folder, `${fileStem(name)}-comparison.pdf`);
   await refuseForeign([path], options.force === true);
-  await writePdf(path, `${title}: comparison`, sheets.value.pages());
+  await writePdf(path, `${name}: comparison`, sheets.value.pages());
   return ['', `${path}: the set as it will be seen`];
 };

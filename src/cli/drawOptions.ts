@@ -1,7 +1,6 @@
 import type { Complaint } from '../complaint.ts';
 import { refuseOptions } from '../files/failure.ts';
-import type { Paper } from '../paper/sizes.ts';
-import type { PieceChoice } from '../template/corner.ts';
+import type { SheetOptions } from '../project/sheetsOf.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import type { Unit } from '../units/unit.ts';
@@ -22,11 +21,8 @@ export interface DrawOptions extends PaperOptions {
 const FILE_KINDS = ['pdf', 'svg', 'dxf'] as const;
 export type FileKind = (typeof FILE_KINDS)[number];
 
-export interface DrawWish {
+export interface DrawWish extends Required<Omit<SheetOptions, 'correction'>> {
   readonly kinds: ReadonlySet<FileKind>;
-  readonly paper: Paper;
-  readonly margin: number;
-  readonly choice: PieceChoice;
 }
 
 /**

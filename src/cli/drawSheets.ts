@@ -6,83 +6,59 @@ import { refuseForeign } from '../files/refuseForeign.ts';
 import { writePdf } from '../files/writePdf.ts';
 import { writeWhole } from '../files/writeWhole.ts';
 import { BEFORE_ROUTING } from '../guided/cautions.ts';
-import type { Piece } from '../paper/piece.ts';
-import { type Layout, layPages, sheetCounts } from '../paper/sheets.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper } from '../paper/sizes.ts';
-import { guideLayers, guidePiece } from '../template/drawGuide.ts';
+import { guidePieces } from '../project/guidesOf.ts';
+import { piecesOf } from '../project/piecesOf.ts';
+import { hasGuides, type Project } from '../project/project.ts';
+import { type SheetSet, sheetsOf } from '../project/sheetsOf.ts';
+import type { DrawnFile } from '../project/svgFiles.ts';
+import type { PieceChoice } from '../template/corner.ts';
 import { fileStem } from '../template/fileStem.ts';
-import type { NamedGuide } from '../template/guidesToMake.ts';
-import { setGuides } from '../template/setGuides.ts';
-import { type SetLayout, setLayouts, setPieces } from '../template/setLayouts.ts';
 import { speak } from '../units/phrase.ts';
 import { type DrawOptions, readDrawOptions } from './drawOptions.ts';
 import type { JointOptions } from './jointOptions.ts';
 import { adviceText, wrapText } from './jointText.ts';
+import { loadProject } from './loadProject.ts';
 import { loadCorrection } from './printers.ts';
-import { loadWork, type Work } from './work.ts';
 
 /** Sets a plan or one corner out, writes its sheets, and says what was made. */
 export const drawSheets = async (
   plan: string | undefined,
   options: DrawOptions & JointOptions,
 ): Promise<void> => {
-  const work = await loadWork(plan, options).catch((error: unknown) =>
+  const project = await loadProject(plan, options).catch((error: unknown) =>
     failWith(error, () => readDrawOptions(options, options.units === 'in' ? 'in' : 'mm', true)),
   );
-  const { drawers, family } = work.set;
-  const { joints, units } = work;
-  const guides = setGuides({ drawers, joints, units }, work.cuts);
-  const wish = readDrawOptions(options, units, guides.length > 0);
-  const guidePieces = guides.map(({ guide, titles }) => guidePiece(guide, titles));
-  const sheetWork = {
-    drawers,
-    joints,
-    units,
-    guides: guidePieces,
-    cuts: work.cuts,
-    ...(family && { family }),
-  };
-  const pieces = setPieces(sheetWork, wish.choice);
+  const guided = hasGuides(project);
+  const { kinds, ...printed } = readDrawOptions(options, project.units, guided);
   const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
-  const layouts = setLayouts(sheetWork, pieces, {
-    title: work.title,
-    ...wish,
-    ...(correction && { correction }),
-  });
-  const laid = layouts.map(({ name, layout }) => ({ name, layout, sheets: layPages(layout) }));
-  const complaints = laid.flatMap(({ sheets }) => (sheets.ok ? [] : sheets.complaints));
-  if (complaints.length > 0) return refuseOptions(complaints, work.units);
+  const sheets = sheetsOf(project, { ...printed, ...(correction && { correction }) });
+  if (!sheets.ok) return refuseOptions(sheets.complaints, project.units);
 
-  const pdfs = wish.kinds.has('pdf') ? laid.map(({ name }) => pdfPath(options.out, work.title, name)) : [];
-  const drawn = [...pieces, ...guidePieces];
-  const svgs = wish.kinds.has('svg') ? drawn.map(({ name }) => join(options.out, `${name}.svg`)) : [];
-  const dxfs = wish.kinds.has('dxf') ? guidePieces.map(({ name }) => join(options.out, `${name}.dxf`)) : [];
-  await refuseForeign([...pdfs, ...svgs, ...dxfs], options.force === true);
-  if (wish.kinds.has('pdf'))
-    for (const { name, layout, sheets } of laid) {
-      if (!sheets.ok) continue;
-      const path = pdfPath(options.out, work.title, name);
-      if (name === 'templates') say(sheetsSentence(sheets.value.count, layout));
-      const pages = await writePdf(path, `${work.title}: ${name}`, sheets.value.pages());
-      say(`${path}: ${pagesOf(sheets.value.count, wish.paper.name)}, ${PURPOSE[name]}`);
-      if (options.send !== undefined) {
-        await sendToQueue(options.send, path, pages);
-        say(`  sent to ${options.send}`);
-      }
+  const at = (name: string): string => join(options.out, name);
+  const pdfs = kinds.has('pdf')
+    ? sheets.value.map((set) => ({ ...set, path: at(`${fileStem(project.name)}-${set.kind}.pdf`) }))
+    : [];
+  const svgs = kinds.has('svg') ? await drawSvgs(project, printed.choice) : [];
+  const dxfs = kinds.has('dxf') ? await drawDxfs(project) : [];
+  const paths = [...pdfs.map(({ path }) => path), ...[...svgs, ...dxfs].map(({ name }) => at(name))];
+  await refuseForeign(paths, options.force === true);
+  for (const set of pdfs) {
+    const { path, kind, title, count } = set;
+    if (kind === 'templates') say(sheetsSentence(set, printed.paper));
+    const pages = await writePdf(path, title, set.pages());
+    say(`${path}: ${pagesOf(count, printed.paper.name)}, ${PURPOSE[kind]}`);
+    if (options.send !== undefined) {
+      await sendToQueue(options.send, path, pages);
+      say(`  sent to ${options.send}`);
     }
-  if (wish.kinds.has('svg')) {
-    await writeSvgs(drawn, options.out);
-    say(`${options.out}: ${drawn.length} pieces as SVG, one a file`);
   }
-  if (wish.kinds.has('dxf')) {
-    await writeDxfs(guides, options.out);
-    say(`${options.out}: ${guides.length} guides as DXF, in mm, one a file`);
-  }
-  for (const line of closing(work, guides.length > 0)) say(line);
+  for (const { name, text } of svgs) await writeWhole(at(name), (write) => write(text()));
+  if (kinds.has('svg')) say(`${options.out}: ${svgs.length} pieces as SVG, one a file`);
+  for (const { name, text } of dxfs) await writeWhole(at(name), (write) => write(text()));
+  if (kinds.has('dxf')) say(`${options.out}: ${dxfs.length} guides as DXF, in mm, one a file`);
+  for (const line of closing(project, guided)) say(line);
 };
-
-const pdfPath = (folder: string, title: string, name: string): string =>
-  join(folder, `${fileStem(title)}-${name}.pdf`);
 
 const pagesOf = (count: number, paper: string): string =>
   `${count} ${count === 1 ? 'page' : 'pages'} of ${paper}`;
@@ -91,7 +67,7 @@ const say = (line: string): void => {
   process.stdout.write(`${line}\n`);
 };
 
-const PURPOSE: Readonly<Record<SetLayout['name'], string>> = {
+const PURPOSE: Readonly<Record<SheetSet['kind'], string>> = {
   templates: 'templates, to cut out and glue on',
   guides: 'guides to make of sheet material, for the bush to run in',
   bench: 'bench sheets, drawer by drawer',
@@ -102,12 +78,12 @@ const PURPOSE: Readonly<Record<SetLayout['name'], string>> = {
 const MOST_TO_COMPARE = 1000;
 
 /** What is about to be written, and which larger papers would take fewer sheets. */
-const sheetsSentence = (count: number, layout: Layout): string => {
-  const { paper, pieces } = layout;
-  const larger = pieces.length > MOST_TO_COMPARE ? [] : largerThan(paper);
-  const better = sheetCounts(layout, larger).flatMap((other) =>
-    other.count !== undefined && other.count < count ? [`${other.paper.name} would take ${other.count}`] : [],
-  );
+const sheetsSentence = ({ count, pagesOf: pieces, countOn }: SheetSet, paper: Paper): string => {
+  const larger = pieces.size > MOST_TO_COMPARE ? [] : largerThan(paper);
+  const better = larger.flatMap((other) => {
+    const fewer = countOn(other);
+    return fewer !== undefined && fewer < count ? [`${other.name} would take ${fewer}`] : [];
+  });
   return [`${count} ${count === 1 ? 'sheet' : 'sheets'} of ${paper.name}`, ...better].join('; ');
 };
 
@@ -120,27 +96,21 @@ const largerThan = ({ name, width, height }: Paper): Paper[] => {
     .slice(0, 2);
 };
 
-const writeDxfs = async (guides: readonly NamedGuide[], folder: string): Promise<void> => {
-  const { renderDxf } = await import('../render/dxf.ts');
-  for (const { guide, titles } of guides) {
-    const { name, title } = guidePiece(guide, titles);
-    await writeWhole(join(folder, `${name}.dxf`), (write) =>
-      write(renderDxf(guideLayers(guide), `Halfpin: ${title}`)),
-    );
-  }
-};
-
-const writeSvgs = async (pieces: readonly Piece[], folder: string): Promise<void> => {
-  const [{ pieceSvg }, { svgWindow }] = await Promise.all([
-    import('../render/pieceSvg.ts'),
+const drawSvgs = async (project: Project, choice: PieceChoice): Promise<DrawnFile[]> => {
+  const [{ svgFiles }, { svgWindow }] = await Promise.all([
+    import('../project/svgFiles.ts'),
     import('../render/svgWindow.ts'),
   ]);
-  const tools = { fonts: loadFonts(), window: svgWindow() };
-  for (const piece of pieces)
-    await writeWhole(join(folder, `${piece.name}.svg`), (write) => write(pieceSvg(piece, tools)));
+  const pieces = [...piecesOf(project, choice), ...guidePieces(project)];
+  return svgFiles(pieces, { fonts: loadFonts(), window: svgWindow() });
 };
 
-const closing = ({ set, joints, units }: Work, guided: boolean): string[] => [
+const drawDxfs = async (project: Project): Promise<DrawnFile[]> => {
+  const { dxfFiles } = await import('../project/dxfFiles.ts');
+  return dxfFiles(project);
+};
+
+const closing = ({ set, joints, units }: Project, guided: boolean): string[] => [
   ...adviceText([...set.advice, ...joints.flatMap(({ joint }) => joint.advice)], units),
   ...wrapText(
     'Print at 100 %, lay a steel rule on both check bars of a page, and only then cut. Keep tools sharp and hands behind the edge.',

@@ -3,6 +3,7 @@ import type { Drawer } from '../drawer/drawer.ts';
 import { rebateFirst } from '../drawer/rebateFirst.ts';
 import type { Joint } from '../joint/joint.ts';
 import { jointRecord } from '../joint/record.ts';
+import type { Project } from '../project/project.ts';
 import { printJson } from '../render/json.ts';
 import { formatLength } from '../units/formatLength.ts';
 import { speak } from '../units/phrase.ts';
@@ -10,7 +11,7 @@ import { cautionText, cutText } from './cutText.ts';
 import { familySentence } from './familySentence.ts';
 import { addJointOptions, type JointOptions } from './jointOptions.ts';
 import { adviceText, jointText, wrapText } from './jointText.ts';
-import { loadWork, type Work } from './work.ts';
+import { loadProject } from './loadProject.ts';
 
 interface LayOptions extends JointOptions {
   readonly json?: boolean;
@@ -32,12 +33,12 @@ export const addLay = (program: Command): void => {
       '\nExample:\n  halfpin lay --width 96 --tail-board 11 --pin-board 20 --lap 5 --slope 1:7\n',
     )
     .action(async (plan: string | undefined, options: LayOptions) => {
-      const work = await loadWork(plan, options);
-      process.stdout.write(options.json ? printJson(layRecord(work)) : `${layText(work).join('\n')}\n`);
+      const project = await loadProject(plan, options);
+      process.stdout.write(options.json ? printJson(layRecord(project)) : `${layText(project).join('\n')}\n`);
     });
 };
 
-const layRecord = ({ units, set, joints, cuts }: Work) => {
+const layRecord = ({ units, set, joints, cuts }: Project) => {
   const record = (name: string, joint: Joint) => {
     const cut = cuts.get(joint);
     return { ...jointRecord(name, joint, units), ...(cut && { guided: cut.guided }) };
@@ -63,7 +64,7 @@ const layRecord = ({ units, set, joints, cuts }: Work) => {
   };
 };
 
-const layText = ({ units, set, joints, cutting, cuts }: Work): string[] => {
+const layText = ({ units, set, joints, cutting, cuts }: Project): string[] => {
   const corner = (heading: string, joint: Joint, pinBoardFrom?: string): string[] => {
     const cut = cuts.get(joint);
     return [

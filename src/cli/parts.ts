@@ -13,8 +13,8 @@ import type { Climate } from '../wood/climate.ts';
 import { formatPercent } from '../wood/moisture.ts';
 import { fitTable } from './fitTable.ts';
 import { adviceText, wrapText } from './jointText.ts';
+import { loadProject } from './loadProject.ts';
 import { readUnits } from './units.ts';
-import { loadWork } from './work.ts';
 
 interface PartsOptions {
   readonly json?: boolean;
@@ -39,7 +39,7 @@ export const addParts = (program: Command): void => {
       if (options.csv && options.json)
         throw new Failure(['--csv: give --csv or --json, not both'], WRONG_INPUT);
       readUnits(options.units);
-      const { units, set, climate } = await loadWork(plan, options);
+      const { units, set, climate } = await loadProject(plan, options);
       if (set.drawers.length === 0)
         throw new Failure(
           [`${plan}: there are no drawers in this plan, so there are no parts to list`],

@@ -6,18 +6,17 @@ import { loadFonts } from '../files/fonts.ts';
 import { refuseForeign } from '../files/refuseForeign.ts';
 import { writePdf } from '../files/writePdf.ts';
 import { writeWhole } from '../files/writeWhole.ts';
-import { layPages } from '../paper/sheets.ts';
+import type { Project } from '../project/project.ts';
+import { seasonSheets } from '../project/sheetsOf.ts';
 import { printJson } from '../render/json.ts';
-import { stems } from '../template/corners.ts';
-import { fileStem } from '../template/fileStem.ts';
+import { fileStem, stems } from '../template/fileStem.ts';
 import { gapDrawing } from '../template/gapSheets.ts';
-import { gapLayout } from '../template/setLayouts.ts';
+import { loadProject } from './loadProject.ts';
 import { readPaperOptions } from './paperOptions.ts';
 import type { SeasonOptions } from './seasonOptions.ts';
 import { seasonRecord } from './seasonRecord.ts';
 import { seasonText } from './seasonText.ts';
 import { readUnits } from './units.ts';
-import { loadWork, type Work } from './work.ts';
 
 const OF_ONE_BOARD = ['species', 'shrinkage', 'coefficient', 'grain', 'size', 'from', 'to'] as const;
 
@@ -30,8 +29,8 @@ export const seasonOfPlan = async (plan: string, options: SeasonOptions): Promis
       WRONG_INPUT,
     );
   readUnits(options.units);
-  const work = await loadWork(plan, options);
-  const { climate, set, units } = work;
+  const project = await loadProject(plan, options);
+  const { climate, set, units } = project;
   if (climate === undefined)
     throw new Failure(
       [
@@ -45,7 +44,7 @@ export const seasonOfPlan = async (plan: string, options: SeasonOptions): Promis
   });
   if (drawers.length === 0)
     throw new Failure([`${plan}: there are no drawers in this plan, so nothing that moves`], WRONG_INPUT);
-  const drawn = options.out === undefined ? [] : await drawPictures(work, options, options.out);
+  const drawn = options.out === undefined ? [] : await drawPictures(project, options, options.out);
   process.stdout.write(
     options.json
       ? printJson(seasonRecord(climate, drawers, set.advice, units))
@@ -54,11 +53,8 @@ export const seasonOfPlan = async (plan: string, options: SeasonOptions): Promis
 };
 
 /** Each drawer's picture as SVG, and all of them on pages. */
-const drawPictures = async (
-  { title, units, set }: Work,
-  options: SeasonOptions,
-  folder: string,
-): Promise<string[]> => {
+const drawPictures = async (project: Project, options: SeasonOptions, folder: string): Promise<string[]> => {
+  const { name: title, units, set } = project;
   const complaints: Complaint[] = [];
   const printed = readPaperOptions(options, units, complaints);
   if (printed === undefined) return refuseOptions(complaints, units);
@@ -70,7 +66,7 @@ const drawPictures = async (
   });
   if (pictures.length === 0)
     return ['', 'No drawer of this plan has an opening, so there is no gap to draw.'];
-  const sheets = layPages(gapLayout(set.drawers, units, { title, ...printed }));
+  const sheets = seasonSheets(project, printed);
   if (!sheets.ok) return refuseOptions(sheets.complaints, units);
   const pdf = join(folder, `${fileStem(title)}-season.pdf`);
   await refuseForeign([pdf, ...pictures.map(({ path }) => path)], options.force === true);

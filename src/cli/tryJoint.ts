@@ -19,7 +19,7 @@ import {
 } from '../guided/trial.ts';
 import { type Convergence, convergence, formatTrial, parseTrialLog, type Trial } from '../guided/trialLog.ts';
 import { depthPicture, templatePicture } from '../guided/trialPicture.ts';
-import { namedCorners } from '../plan/namedCorners.ts';
+import { namedCorners } from '../project/project.ts';
 import { printJson } from '../render/json.ts';
 import { sentence } from '../sentence.ts';
 import { drawDepthMove, drawTemplateMove } from '../template/trialDrawing.ts';
@@ -28,6 +28,7 @@ import { mm, say, speak } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import type { Unit } from '../units/unit.ts';
 import { adviceText, wrapText } from './jointText.ts';
+import { loadProject } from './loadProject.ts';
 import {
   atTrialOption,
   type PlannedJoint,
@@ -36,7 +37,6 @@ import {
   type TrialSetting,
 } from './trialOptions.ts';
 import { readUnits } from './units.ts';
-import { loadWork } from './work.ts';
 
 /** Turns what was measured on a trial joint into the next setting, says it, draws it, and keeps it in a log. */
 export const tryJoint = async (plan: string | undefined, options: TrialOptions): Promise<void> => {
@@ -67,8 +67,8 @@ const plannedJoint = async (
   plan: string,
   { joint: wanted, units }: TrialOptions,
 ): Promise<{ units: Unit; planned: PlannedJoint }> => {
-  const work = await loadWork(plan, units === undefined ? {} : { units });
-  const corners = namedCorners(work);
+  const project = await loadProject(plan, units === undefined ? {} : { units });
+  const corners = namedCorners(project);
   const named = corners.filter(({ name }) => name.toLowerCase() === wanted?.trim().toLowerCase());
   const [meant] = wanted === undefined && corners.length === 1 ? corners : named;
   if (meant === undefined)
@@ -79,8 +79,8 @@ const plannedJoint = async (
       WRONG_INPUT,
     );
   return {
-    units: work.units,
-    planned: { joint: meant.joint, ...(work.cutting && { cutter: work.cutting.cutter }) },
+    units: project.units,
+    planned: { joint: meant.joint, ...(project.cutting && { cutter: project.cutting.cutter }) },
   };
 };
 

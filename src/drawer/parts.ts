@@ -47,6 +47,11 @@ export interface StockTotal {
 /**
  * Every part of a set, drawer by drawer.
  * @param units what the rough lengths will be measured in
+ * @example
+ * ```ts
+ * for (const { count, drawer, part, length } of parts(project.set))
+ *   console.log(`${count} x ${drawer} ${part}, ${formatLength(length, 'mm')}`);
+ * ```
  */
 export const parts = (set: DrawerSet, units: Unit = 'mm'): Part[] =>
   set.drawers.flatMap((drawer) => partsOf(drawer, units));
@@ -151,7 +156,13 @@ const onBottom = ({ spec, sizes }: Drawer): Phrase[] => {
   ];
 };
 
-/** What the parts take of each kind of stock, in the order in which it is first needed. */
+/**
+ * What the parts take of each kind of stock, in the order in which it is first needed.
+ * @example
+ * ```ts
+ * for (const { species, area } of stockTotals(parts(project.set))) console.log(species ?? 'any wood', `${area / 1e6} m²`);
+ * ```
+ */
 export const stockTotals = (rows: readonly Part[]): StockTotal[] => {
   const totals = new Map<string, StockTotal>();
   for (const { species, thickness, count, width, roughLength } of rows) {

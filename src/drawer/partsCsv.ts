@@ -17,7 +17,13 @@ const HEADING = [
   ['worked', false],
 ] as const;
 
-/** A parts list for a spreadsheet, one part a line. */
+/**
+ * A parts list for a spreadsheet, one part a line.
+ * @example
+ * ```ts
+ * writeFileSync('parts.csv', partsCsv(parts(project.set, 'in'), 'in'));
+ * ```
+ */
 export const partsCsv = (rows: readonly Part[], units: Unit): string =>
   csv(
     HEADING.map(([title, isLength]) => `${title}${isLength ? ` ${units}` : ''}`),

@@ -31,7 +31,13 @@ export interface DrawerSeason {
   readonly corners?: Pick<Through<CornerSteps>, 'driest' | 'dampest'>;
 }
 
-/** What a year does to a drawer; nothing is known where no climate is given. */
+/**
+ * What a year does to a drawer; nothing is known where no climate is given.
+ * @example
+ * ```ts
+ * for (const drawer of project.set.drawers) console.log(drawer.spec.name, drawerSeason(drawer)?.gaps?.leave);
+ * ```
+ */
 export const drawerSeason = (drawer: Drawer): DrawerSeason | undefined => {
   const { spec, sizes } = drawer;
   const { movement } = spec;

@@ -4,6 +4,7 @@ import { kindOf } from '../joint/kinds/kinds.ts';
 import { layOut } from '../joint/layOut.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import type { Cutter } from './cutter.ts';
+import type { Cutting } from './cutting.ts';
 import { withCutter } from './fitToCutter.ts';
 import { layOutForCutter } from './layOutForCutter.ts';
 import { atPitch } from './pitch.ts';
@@ -14,6 +15,12 @@ export interface Tooling {
   /** A machine's spacing, from the middle of one pin to that of the next, in mm. */
   readonly pitch?: number;
 }
+
+/** What a corner is cut with by hand, with a cutter's tools, or at a machine's pitch. */
+export const toolingOf = (cutting: Cutting | undefined, pitch?: number): Tooling => ({
+  ...(cutting && { cutter: cutting.cutter }),
+  ...(pitch !== undefined && { pitch }),
+});
 
 /** Sets out one corner within the limits of the tools, or of hand work where there are none; places as theirs. */
 export const layOutWith = (wish: JointSpec, { cutter, pitch }: Tooling): Result<Joint> => {

@@ -81,6 +81,11 @@ export const MOST_DEPTH = 200;
  * The next setting of a joint that one cutter cuts in both boards: its depth changes by `correction`, deeper is
  * tighter. The centres stay where they are, so a deeper socket is narrower at its mouth, and the tails stay as they are.
  * @returns the move, or what is wrong: places are `angle`, `depth`, `looseness`, `proud` and `short`
+ * @example
+ * ```ts
+ * const next = correctDepth({ angle: 14, depth: 9.5 }, { looseness: 0.2 });
+ * if (next.ok) console.log(next.value.depth.toFixed(1)); // 9.9
+ * ```
  */
 export const correctDepth = (setting: OneCutterSetting, measured: Measured): Result<DepthMove> => {
   const { angle, depth } = setting;
@@ -165,6 +170,11 @@ const adviseDepth = ({ length, pinBoard }: OneCutterSetting, depth: number): Com
 /**
  * The next setting of pins that a straight cutter cuts along a sloped template: the template moves by
  * `correction`. Towards the outside face, where the sockets are wide, each pin grows.
+ * @example
+ * ```ts
+ * const next = correctTemplate({ slope: { run: 8 } }, { looseness: -0.1 });
+ * if (next.ok) console.log(next.value.move.toFixed(1)); // -0.4
+ * ```
  */
 export const correctTemplate = (
   { slope, depth }: SlopedSetting,

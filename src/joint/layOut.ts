@@ -14,6 +14,11 @@ import { tailWidths, type Widths } from './tailWidths.ts';
 /**
  * Sets out one corner.
  * @returns the joint with its advice, or every reason why it cannot be cut; places name the options
+ * @example
+ * ```ts
+ * const corner = layOut({ kind: 'lapped', width: 96, tailBoard: 11, pinBoard: 20, spacing: { kind: 'even' } });
+ * if (corner.ok) console.log(corner.value.tails.length); // 4
+ * ```
  */
 export const layOut = (spec: JointSpec): Result<Joint> => {
   const resolved = withDefaults(spec);

@@ -5,7 +5,16 @@ import type { Joint } from './joint.ts';
 import { kindOf } from './kinds/kinds.ts';
 import { dividers, gauges, glueArea } from './settings.ts';
 
-/** A joint as other programs read it: lengths in mm from the reference edge, areas in mm². */
+/**
+ * A joint as other programs read it: lengths in mm from the reference edge, areas in mm².
+ * @example
+ * ```ts
+ * const box = layOut({
+ *   kind: 'through', width: 60, tailBoard: 12, pinBoard: 10, pin: 6, spacing: { kind: 'even', tails: 3 },
+ * });
+ * if (box.ok) console.log(jointRecord('Box', box.value, 'mm').tailBoard.thickness); // 12
+ * ```
+ */
 export const jointRecord = (name: string, joint: Joint, unit: Unit) => ({
   name,
   kind: joint.kind,

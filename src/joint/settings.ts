@@ -11,7 +11,16 @@ export interface Gauges {
   readonly pinBoardEnd: number;
 }
 
-/** The marking-gauge settings of a joint. */
+/**
+ * The marking-gauge settings of a joint.
+ * @example
+ * ```ts
+ * const box = layOut({
+ *   kind: 'through', width: 60, tailBoard: 12, pinBoard: 10, pin: 6, spacing: { kind: 'even', tails: 3 },
+ * });
+ * if (box.ok) console.log(gauges(box.value)); // { tailBoard: 10, pinBoardFace: 12, pinBoardEnd: 10 }
+ * ```
+ */
 export const gauges = ({ depth, tailBoard, proud }: Joint): Gauges => ({
   tailBoard: depth,
   pinBoardFace: tailBoard.thickness - proud,
@@ -28,7 +37,16 @@ export interface Dividers {
   readonly step: number;
 }
 
-/** Divider setting of an even layout; none where tails or pins differ, or where one tail leaves nothing to step. */
+/**
+ * Divider setting of an even layout; none where tails or pins differ, or where one tail leaves nothing to step.
+ * @example
+ * ```ts
+ * const box = layOut({
+ *   kind: 'through', width: 60, tailBoard: 12, pinBoard: 10, pin: 6, spacing: { kind: 'even', tails: 3 },
+ * });
+ * if (box.ok) console.log(dividers(box.value)); // { from: 6, downFrom: 54, step: 18 }
+ * ```
+ */
 export const dividers = ({ even, tails }: Joint): Dividers | undefined => {
   const [first, second] = tails;
   const last = tails.at(-1);

@@ -7,7 +7,7 @@ import { type Moved, walk } from './edits.ts';
 import { planNumber, stepOf } from './planNumber.ts';
 import type { Quantity } from './quantities.ts';
 import { refitEdits } from './refit.ts';
-import { type Snapshot, snapshot, type Work } from './work.ts';
+import { type Snapshot, snapshot, type Work } from './snapshot.ts';
 
 /** For whom a shared measure is changed: all drawers that have none of their own, or this one only. */
 export type Scope = 'set' | 'drawer';
@@ -29,7 +29,7 @@ const placeOf = (text: string, { ref }: Corner, { at, shared }: Quantity, scope:
 };
 
 const written = ({ kind }: Quantity, value: number, now: Snapshot): PlanValue =>
-  kind === 'slope' ? `1:${Number(value.toFixed(3))}` : planNumber(value, now.laid.plan.units);
+  kind === 'slope' ? `1:${Number(value.toFixed(3))}` : planNumber(value, now.project.units);
 
 /** Gives a measure a value in mm (of a slope, its run); tails that are listed fill their boards again. */
 export const adjust = (
@@ -61,7 +61,7 @@ export const dragQuantity = (
   scope: Scope,
 ): Moved => {
   const from = quantity.get(corner) ?? to;
-  const reach = walk(to - from, stepOf(now.laid.plan.units), (part) =>
+  const reach = walk(to - from, stepOf(now.project.units), (part) =>
     adjust(now, corner, quantity, from + part, scope),
   );
   return { snapshot: reach.value ?? now, stop: reach.stop };

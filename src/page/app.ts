@@ -1,5 +1,6 @@
 import { accept, type Complaint, type Result } from '../complaint.ts';
 import { formatPlanComplaint } from '../plan/planComplaint.ts';
+import { readProject } from '../project/readProject.ts';
 import { sentence } from '../sentence.ts';
 import { formatLength } from '../units/formatLength.ts';
 import { quote } from '../units/quote.ts';
@@ -36,10 +37,10 @@ import {
   startSession,
   takeBack,
 } from './session.ts';
+import { type Snapshot, snapshot } from './snapshot.ts';
 import { keep, kept } from './storage.ts';
 import { takeDialog } from './takeDialog.ts';
 import { textPanel } from './textPanel.ts';
-import { make, type Snapshot, snapshot } from './work.ts';
 
 /** Put in by the build: the plan that a first visitor sees. */
 declare const HALFPIN_EXAMPLE: string;
@@ -57,7 +58,7 @@ const firstSnapshot = (): Snapshot => {
 /** Brings the page to life. */
 export const startApp = (): void => {
   let session: Session = startSession(firstSnapshot());
-  const unit = (): Unit => session.now.laid.plan.units;
+  const unit = (): Unit => session.now.project.units;
 
   const said = messages(find('messages', HTMLElement));
   const spoken = find('spoken', HTMLElement);
@@ -108,12 +109,12 @@ export const startApp = (): void => {
     now: () => session.now,
     unit,
     take: (given, name) => {
-      const reading = make(given);
+      const reading = readProject(given);
       if (reading.ok) {
         const text = typeof given === 'string' ? given : new TextDecoder().decode(given);
         said.clear();
         welcome.hidden = true;
-        const next = commit(session, { work: { text, locks: {} }, ...reading.value });
+        const next = commit(session, { work: { text, locks: {} }, project: reading.value });
         go({ ...next, selected: startSession(next.now).selected });
       } else
         said.show({
@@ -176,7 +177,7 @@ export const startApp = (): void => {
   title.addEventListener('change', () => {
     const name = title.value;
     tryIt(({ work }) => snapshot({ ...work, text: editPlan(work.text, [{ at: ['name'], value: name }]) }));
-    title.value = session.now.laid.plan.name;
+    title.value = session.now.project.name;
   });
 
   const showText = textPanel(page, (text) => {
@@ -205,10 +206,10 @@ export const startApp = (): void => {
   const show = (): void => {
     const shown = shownOf(session);
     const { corner, now } = shown;
-    if (document.activeElement !== title) title.value = now.laid.plan.name;
+    if (document.activeElement !== title) title.value = now.project.name;
     setText(names.corner, corner.name);
     setText(names.ends, corner.ref.of === 'joint' ? 'a corner of its own' : `${corner.ref.end} corners`);
-    const { length } = now.laid.set.drawers;
+    const { length } = now.project.set.drawers;
     hosts.cabinet.hidden = length === 0;
     setText(familyTitle, length === 0 ? 'Corners' : 'The family');
     undoButton.disabled = session.history.past.length === 0;
@@ -272,8 +273,8 @@ const shortcut = (event: KeyboardEvent, typing: boolean): string | undefined => 
 };
 
 /** What is said of this corner, and of the whole set. */
-const adviceFor = ({ ref, joint }: Corner, { laid }: Snapshot): readonly Complaint[] => {
-  const { advice } = laid.set;
+const adviceFor = ({ ref, joint }: Corner, { project }: Snapshot): readonly Complaint[] => {
+  const { advice } = project.set;
   return ref.of === 'joint'
     ? [...advice.filter(({ at }) => at[0] === 'climate'), ...joint.advice]
     : advice.filter(({ at, also = [] }) =>

@@ -3,7 +3,7 @@ import type { JointCut } from '../guided/cutJoint.ts';
 import { type RouterSettingName, routerSettings } from '../guided/routerSettings.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
 import { dividers } from '../joint/settings.ts';
-import type { LaidOut } from '../plan/layOutPlan.ts';
+import type { Project } from '../project/project.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { speak } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
@@ -13,7 +13,7 @@ import { element, setText } from './dom.ts';
 import { find, type Page } from './page.ts';
 
 /** Every corner of a plan, in the order of work. */
-const cornersOf = ({ set, joints }: LaidOut): CornerRef[] => [
+const cornersOf = ({ set, joints }: Project): CornerRef[] => [
   ...set.drawers.flatMap((_, index): CornerRef[] => [
     { of: 'drawer', index, end: 'front' },
     { of: 'drawer', index, end: 'back' },
@@ -33,17 +33,17 @@ export const benchDialog = ({ now, unit }: Page): ((ref: CornerRef) => void) => 
   let lock: WakeLockSentinel | undefined;
 
   const show = (): void => {
-    const { laid, cuts } = now();
-    const refs = cornersOf(laid);
+    const { project } = now();
+    const refs = cornersOf(project);
     at = (at + refs.length) % refs.length;
     const ref = refs[at];
-    const corner = ref && cornerOf(laid, ref);
+    const corner = ref && cornerOf(project, ref);
     if (corner === undefined) return;
     const ends = corner.ref.of === 'joint' ? '' : `, ${corner.ref.end} corners`;
     setText(title, `${corner.name}${ends}`);
     body.replaceChildren(
       ...first(corner, unit()),
-      settings(corner, cuts.get(corner.joint), unit()),
+      settings(corner, project.cuts.get(corner.joint), unit()),
       marks(corner, unit()),
     );
     body.scrollTop = 0;
@@ -77,7 +77,7 @@ export const benchDialog = ({ now, unit }: Page): ((ref: CornerRef) => void) => 
   return (ref) => {
     at = Math.max(
       0,
-      cornersOf(now().laid).findIndex((other) => sameCorner(other, ref)),
+      cornersOf(now().project).findIndex((other) => sameCorner(other, ref)),
     );
     show();
     dialog.showModal();

@@ -45,8 +45,8 @@ export const cabinetView = (host: HTMLElement, ask: Ask): View => {
   };
 
   return ({ now, corner, room }) => {
-    const drawers = now.laid.set.drawers.slice(0, MOST_DRAWN);
-    const { units } = now.laid.plan;
+    const drawers = now.project.set.drawers.slice(0, MOST_DRAWN);
+    const { units } = now.project;
     const cabinet = cabinetOf(drawers);
     if (drawers.length === 0) return;
     const scale = Math.min(

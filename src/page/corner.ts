@@ -2,9 +2,9 @@ import type { Place, Result } from '../complaint.ts';
 import { draftDrawer } from '../drawer/draft.ts';
 import type { Drawer } from '../drawer/drawer.ts';
 import type { Groove } from '../drawer/spec.ts';
-import { layOutWith } from '../guided/layOutWith.ts';
+import { layOutWith, toolingOf } from '../guided/layOutWith.ts';
 import type { Joint } from '../joint/joint.ts';
-import type { LaidOut } from '../plan/layOutPlan.ts';
+import type { Project } from '../project/project.ts';
 import { listed, type Widths } from './widths.ts';
 
 /** Which of a plan's corners is meant. */
@@ -30,18 +30,17 @@ export interface Corner {
 }
 
 /** The corner, or undefined where the plan has none such. */
-export const cornerOf = ({ plan, set, joints }: LaidOut, ref: CornerRef): Corner | undefined => {
+export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): Corner | undefined => {
   if (ref.of === 'joint') {
-    const named = plan.joints[ref.index];
-    const laid = joints[ref.index];
-    if (named === undefined || laid === undefined) return undefined;
+    const lone = joints[ref.index];
+    if (lone === undefined) return undefined;
     return {
       ref,
-      name: named.name,
-      joint: laid.joint,
+      name: lone.name,
+      joint: lone.joint,
       at: ['joints', ref.index],
-      listed: named.spec.spacing.kind === 'listed',
-      judge: (widths) => layOutWith({ ...named.spec, ...listed(widths) }, plan.cutting ?? {}),
+      listed: lone.spec.spacing.kind === 'listed',
+      judge: (widths) => layOutWith({ ...lone.spec, ...listed(widths) }, toolingOf(cutting)),
     };
   }
   const drawer = set.drawers[ref.index];

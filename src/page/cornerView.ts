@@ -46,7 +46,7 @@ export const cornerView = (host: HTMLElement, hands: Grasp): View => {
     const { corner, now, moving, room } = shown;
     const sheet = cornerSheet(
       corner,
-      frameOf(room.corner, now.laid.plan.units, moving === undefined ? undefined : held),
+      frameOf(room.corner, now.project.units, moving === undefined ? undefined : held),
     );
     held = sheet.scale;
     sizeSvg(svg, sheet.width, sheet.height);
@@ -55,7 +55,7 @@ export const cornerView = (host: HTMLElement, hands: Grasp): View => {
     drawSizes(shown, sheet);
     const moved = drawHandles(shown, sheet);
     const pointed = moved && pointedAt(moved.handle, moved.middle);
-    sayStop(moving?.stop ?? [], pointed, sheet.width, now.laid.plan.units);
+    sayStop(moving?.stop ?? [], pointed, sheet.width, now.project.units);
   };
 };
 

@@ -2,7 +2,7 @@ import { type Result, refuse } from '../complaint.ts';
 import { say } from '../units/phrase.ts';
 import type { Corner } from './corner.ts';
 import { copyItem, editPlan, type PlanValue } from './editPlan.ts';
-import { type Snapshot, snapshot } from './work.ts';
+import { type Snapshot, snapshot } from './snapshot.ts';
 
 const listOf = ({ ref }: Corner): 'drawers' | 'joints' => (ref.of === 'drawer' ? 'drawers' : 'joints');
 
@@ -21,11 +21,11 @@ export const howMany = (now: Snapshot, corner: Corner, count: number): Result<Sn
   change(now, corner, 'count', count);
 
 /** One more like it, under a name that no other has. */
-export const another = ({ work, laid }: Snapshot, corner: Corner): Result<Snapshot> => {
+export const another = ({ work, project }: Snapshot, corner: Corner): Result<Snapshot> => {
   const list = listOf(corner);
-  const taken = new Set(
-    (list === 'drawers' ? laid.plan.drawers : laid.plan.joints).map(({ name }) => name.toLowerCase()),
-  );
+  const { set, joints } = project;
+  const named = list === 'drawers' ? set.drawers.map(({ spec }) => spec) : joints;
+  const taken = new Set(named.map(({ name }) => name.toLowerCase()));
   const stem = corner.name.replace(/ \d+$/u, '');
   let number = 2;
   while (taken.has(`${stem} ${number}`.toLowerCase())) number++;
@@ -33,8 +33,8 @@ export const another = ({ work, laid }: Snapshot, corner: Corner): Result<Snapsh
 };
 
 /** Takes it out of the plan; a plan keeps at least one drawer or corner. */
-export const takeOut = ({ work, laid }: Snapshot, corner: Corner): Result<Snapshot> => {
-  if (laid.plan.drawers.length + laid.plan.joints.length === 1)
+export const takeOut = ({ work, project }: Snapshot, corner: Corner): Result<Snapshot> => {
+  if (project.set.drawers.length + project.joints.length === 1)
     return refuse({ at: [], says: say`this is all that the plan holds`, hint: say`New, to begin another` });
   return snapshot({
     ...work,

@@ -4,6 +4,7 @@ import { type Edit, editPlan } from './editPlan.ts';
 import { furthest } from './furthest.ts';
 import { listEdits } from './listEdits.ts';
 import { stepOf } from './planNumber.ts';
+import { locksOf, type Snapshot, snapshot, type Work, withLocks } from './snapshot.ts';
 import {
   addTail,
   evenOut,
@@ -19,7 +20,6 @@ import {
   type Widths,
   widthsOf,
 } from './widths.ts';
-import { locksOf, type Snapshot, snapshot, type Work, withLocks } from './work.ts';
 
 /** What came of moving something: as far as it could go, and what stopped it on the way. */
 export interface Moved {
@@ -28,12 +28,12 @@ export interface Moved {
 }
 
 const place = (
-  { work, laid }: Snapshot,
+  { work, project }: Snapshot,
   corner: Corner,
   widths: Widths,
   locked?: Locked,
 ): Result<Snapshot> => {
-  const { units } = laid.plan;
+  const { units } = project;
   const text = editPlan(work.text, listEdits(corner.at, widths, units));
   const next: Work = { text, locks: work.locks };
   return snapshot(locked === undefined ? next : withLocks(next, cornerKey(corner), locked));
@@ -50,7 +50,7 @@ export const dragLine = (now: Snapshot, corner: Corner, line: number, to: number
   const widths = widthsOf(corner.joint);
   const locked = locksOf(now.work, cornerKey(corner));
   const by = to - (linesOf(widths)[line] ?? to);
-  const reach = walk(by, stepOf(now.laid.plan.units), (part) => {
+  const reach = walk(by, stepOf(now.project.units), (part) => {
     const moved = moveLine(widths, locked, line, part);
     if (!moved.ok) return moved;
     const judged = corner.judge(moved.value);

@@ -78,7 +78,7 @@ export const familyView = (host: HTMLElement, ask: Ask): View => {
 
   let members: readonly Member[] = [];
   return ({ now, corner }) => {
-    const { set, joints, plan } = now.laid;
+    const { set, joints, units } = now.project;
     members = [
       ...set.drawers.map(
         ({ spec, front }, index): Member => ({
@@ -95,7 +95,7 @@ export const familyView = (host: HTMLElement, ask: Ask): View => {
       summary,
       family === undefined
         ? ''
-        : `Tails keep to ${formatLength(family.target, plan.units)}; the widest are ${family.spread.toFixed(2)} times the narrowest.${more > 0 ? ` ${more} more stand in the plan's text.` : ''}`,
+        : `Tails keep to ${formatLength(family.target, units)}; the widest are ${family.spread.toFixed(2)} times the narrowest.${more > 0 ? ` ${more} more stand in the plan's text.` : ''}`,
     );
     ends.hidden = family === undefined;
     while (drawn.length < members.length) drawn.push(make(drawn.length));
@@ -122,7 +122,7 @@ export const familyView = (host: HTMLElement, ask: Ask): View => {
       const sign = joint.even ? '' : '≈';
       setText(
         each.figures,
-        `${joint.tails.length} × ${sign}${formatNumber(tail, plan.units)}, ${(tail / pin).toFixed(1)}\u202f:\u202f1`,
+        `${joint.tails.length} × ${sign}${formatNumber(tail, units)}, ${(tail / pin).toFixed(1)}\u202f:\u202f1`,
       );
       const away = family === undefined ? 0 : Math.log(tail / family.target) / AXIS.end;
       setAttribute(each.dot, 'cx', px(4 + AXIS.half * (1 + Math.max(-1, Math.min(1, away)))));

@@ -62,7 +62,7 @@ export const files = ({ now, unit, take, say }: Page) => {
 
   return {
     open: () => chooser.click(),
-    save: () => saveFile(now().laid.plan.name, '.yaml', 'application/yaml', [now().work.text]),
+    save: () => saveFile(now().project.name, '.yaml', 'application/yaml', [now().work.text]),
     fresh: () => begin(unit()),
     'fresh-mm': () => begin('mm'),
     'fresh-in': () => begin('in'),

@@ -49,7 +49,7 @@ export const handleLayer = (layer: G, hands: Grasp) => {
   };
 
   return ({ corner, moving, now }: Shown, sheet: CornerSheet): Moving | undefined => {
-    const unit = now.laid.plan.units;
+    const unit = now.project.units;
     ({ scale } = sheet);
     handles = new Map(handlesOf(corner).map((handle) => [handle.id, handle]));
     for (const [id, { group }] of drawn)

@@ -3,8 +3,8 @@ import { dragQuantity, type Scope } from './adjust.ts';
 import type { Corner } from './corner.ts';
 import { dragLine, type Moved } from './edits.ts';
 import { type Quantity, quantity } from './quantities.ts';
+import type { Snapshot } from './snapshot.ts';
 import { isTail, linesOf, widthName, widthsOf } from './widths.ts';
-import type { Snapshot } from './work.ts';
 
 /** Something on a corner that can be taken hold of and moved along one line. */
 export interface Handle {

@@ -48,7 +48,7 @@ export const measureList = ({ measure, scope, complain }: Wishes): Part => {
     node,
     show: (shown) => {
       const { corner, now } = shown;
-      unit = now.laid.plan.units;
+      unit = now.project.units;
       const quantities = quantitiesOf(corner);
       const wanted = `${corner.ref.of} ${quantities.map(({ key }) => key).join(' ')}`;
       if (wanted !== keys) {

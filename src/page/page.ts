@@ -1,7 +1,7 @@
 import type { Complaint } from '../complaint.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Message } from './messages.ts';
-import type { Snapshot } from './work.ts';
+import type { Snapshot } from './snapshot.ts';
 
 /** What the parts of the page that stand beside the drawings know of it. */
 export interface Page {

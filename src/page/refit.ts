@@ -7,8 +7,8 @@ import type { JointSpec } from '../joint/spec.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Edit } from './editPlan.ts';
 import { listEdits } from './listEdits.ts';
+import { locksOf, type Work } from './snapshot.ts';
 import { fill, total, type Widths } from './widths.ts';
-import { locksOf, type Work } from './work.ts';
 
 interface Wish {
   readonly at: Place;

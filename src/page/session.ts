@@ -1,5 +1,5 @@
 import type { Result } from '../complaint.ts';
-import type { LaidOut } from '../plan/layOutPlan.ts';
+import type { Project } from '../project/project.ts';
 import type { Scope } from './adjust.ts';
 import { type Corner, type CornerRef, cornerKey, cornerOf } from './corner.ts';
 import type { Moved } from './edits.ts';
@@ -7,7 +7,7 @@ import type { Handle } from './handles.ts';
 import { begin, goOn, type History, redo, undo } from './history.ts';
 import { stepOf } from './planNumber.ts';
 import type { Shown } from './shown.ts';
-import { locksOf, type Snapshot, snapshot, type Work } from './work.ts';
+import { locksOf, type Snapshot, snapshot, type Work } from './snapshot.ts';
 
 /** Something that is held and moved: from where it started to where it has come. */
 interface Hold {
@@ -39,15 +39,15 @@ const FIRST_JOINT: CornerRef = { of: 'joint', index: 0 };
 export const startSession = (now: Snapshot): Session => ({
   history: begin(now.work),
   now,
-  selected: firstCorner(now.laid),
+  selected: firstCorner(now.project),
   scope: 'set',
 });
 
-const firstCorner = ({ set }: LaidOut): CornerRef => (set.drawers.length > 0 ? FIRST_DRAWER : FIRST_JOINT);
+const firstCorner = ({ set }: Project): CornerRef => (set.drawers.length > 0 ? FIRST_DRAWER : FIRST_JOINT);
 
 /** The corner that is selected; every plan that can be read has at least one. */
 export const selectedCorner = ({ now, selected }: Session): Corner => {
-  const corner = cornerOf(now.laid, selected) ?? cornerOf(now.laid, firstCorner(now.laid));
+  const corner = cornerOf(now.project, selected) ?? cornerOf(now.project, firstCorner(now.project));
   if (corner === undefined) throw new Error('A plan without corners was let in');
   return corner;
 };
@@ -126,7 +126,7 @@ export const drag = (session: Session, by: number): Session => {
   const { hold, scope } = session;
   if (hold === undefined) return session;
   const { handle, start, corner } = hold;
-  const step = stepOf(start.laid.plan.units);
+  const step = stepOf(start.project.units);
   const to = Math.round((handle.value + handle.sense * by) / step) * step;
   if (to === hold.to) return session;
   const way = to > handle.value ? 'up' : 'down';
@@ -143,7 +143,7 @@ export const drop = (session: Session, kept: boolean): Session =>
 
 /** Moves a handle by steps of 0.1 mm or 1/64 in. */
 export const nudge = (session: Session, handle: Handle, steps: number): Session => {
-  const to = handle.value + steps * stepOf(session.now.laid.plan.units);
+  const to = handle.value + steps * stepOf(session.now.project.units);
   const { snapshot: next, stop } = handle.move(session.now, selectedCorner(session), to, session.scope);
   const moved = commit(session, next);
   return stop.length === 0 ? moved : { ...moved, stopped: { handle: handle.id, stop } };

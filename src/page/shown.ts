@@ -1,8 +1,8 @@
 import type { Complaint } from '../complaint.ts';
 import type { Scope } from './adjust.ts';
 import type { Corner, CornerRef } from './corner.ts';
+import type { Snapshot } from './snapshot.ts';
 import type { Locked } from './widths.ts';
-import type { Snapshot } from './work.ts';
 
 /** All that the page shows. */
 export interface Shown {

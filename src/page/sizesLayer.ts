@@ -46,7 +46,7 @@ const writeWidths = ({ corner, locked, now }: Shown, sheet: CornerSheet, texts: 
   widths.forEach((width, i) => {
     if (width * scale < LEAST_ROOM) return;
     const at = y((lines[i] ?? 0) + width / 2);
-    const words = formatNumber(width, now.laid.plan.units);
+    const words = formatNumber(width, now.project.units);
     texts.put(words, middle, at + HALF_HIGH, `middle${isTail(i) ? ' tail' : ''}`);
     // As on any drawing, a size in a frame is one that stays.
     if (locked.has(i))
@@ -59,7 +59,7 @@ const writeWidths = ({ corner, locked, now }: Shown, sheet: CornerSheet, texts: 
 const writeMeasures = ({ corner, now }: Shown, sheet: CornerSheet, texts: Texts): string => {
   const { joint, groove } = corner;
   const { tailFace, y } = sheet;
-  const unit = now.laid.plan.units;
+  const unit = now.project.units;
   const x = tailFace.x0 - 14;
   const tick = (u: number): string => `M${px(x - 4)} ${px(y(u))}h8`;
   const bottom = groove === undefined ? 0 : groove.offset + groove.width;
@@ -80,7 +80,7 @@ const writeNames = ({ corner, now }: Shown, sheet: CornerSheet, texts: Texts): v
   const put = (words: string, { x0, x1 }: Face): void => texts.put(words, (x0 + x1) / 2, y(0) + 22, 'middle');
   const whole = ({ x0, x1 }: Face): boolean => x1 - x0 > NAMED;
   const start = startOnSides(corner);
-  const from = start === undefined ? 'outside' : `from ${formatNumber(start, now.laid.plan.units)} up`;
+  const from = start === undefined ? 'outside' : `from ${formatNumber(start, now.project.units)} up`;
   put(whole(tailFace) ? `${tail}, ${from}` : start === undefined ? tail : from, tailFace);
   put('end', tailEnd);
   const gap = { x0: tailEnd.x1, x1: pinEnd.x0 };

@@ -1,4 +1,4 @@
-import type { Work } from './work.ts';
+import type { Work } from './snapshot.ts';
 
 const KEY = 'halfpin';
 

@@ -4,16 +4,16 @@ import { partsCsv } from '../drawer/partsCsv.ts';
 import type { JointBoard } from '../joint/joint.ts';
 import { DEFAULT_MARGIN } from '../paper/printable.ts';
 import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../paper/sizes.ts';
+import { hasGuides } from '../project/project.ts';
+import type { SheetOptions, SheetSet } from '../project/sheetsOf.ts';
 import { sentence } from '../sentence.ts';
 import type { PieceChoice } from '../template/corner.ts';
-import type { SetLayout } from '../template/setLayouts.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import { parseLength } from '../units/parseLength.ts';
 import { element, setText } from './dom.ts';
-import { loadPress } from './loadPress.ts';
+import { loadExporter } from './loadExporter.ts';
 import { measuredError, type Printing } from './measuredError.ts';
 import { find, type Page } from './page.ts';
-import type { PressSheets, PressWish, PressWork } from './press.ts';
 import { keepPrinter, printers } from './printers.ts';
 import { printPages } from './printPages.ts';
 import { saveFile } from './saveFile.ts';
@@ -45,8 +45,6 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
     boards: boards.value === 'both' ? ['tail', 'pin'] : [boards.value as JointBoard],
   });
 
-  const hasGuides = (): boolean => [...now().cuts.values()].some(({ guides }) => guides.length > 0);
-
   /** What was typed about the paper; what is wrong with it is said. */
   const printing = (): Printing | undefined => {
     const sheet = parsePaper(paper.value);
@@ -59,20 +57,9 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
     return undefined;
   };
 
-  const work = (): PressWork => {
-    const { laid, cuts } = now();
-    const { drawers, family } = laid.set;
-    return { drawers, joints: laid.joints, units: unit(), cuts, ...(family && { family }) };
-  };
-
-  const wishOf = (on: Printing): PressWish => {
+  const optionsOf = (on: Printing): SheetOptions => {
     const error = printers()[printer.value];
-    return {
-      title: now().laid.plan.name,
-      ...on,
-      choice: choice(),
-      ...(error && { correction: { printer: printer.value, error } }),
-    };
+    return { ...on, choice: choice(), ...(error && { correction: { printer: printer.value, error } }) };
   };
 
   /** Runs one of the tasks, saying that it runs and what came of it. */
@@ -91,57 +78,57 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
     }
   };
 
-  const laid = async (name: SetLayout['name']): Promise<PressSheets | undefined> => {
+  const laid = async (kind: SheetSet['kind']): Promise<SheetSet | undefined> => {
     const on = printing();
     if (on === undefined) return undefined;
-    const { press } = await loadPress();
-    const all = press.layAll(work(), wishOf(on));
-    const found = all.ok ? all.value.find((each) => each.name === name) : undefined;
+    const { exporter } = await loadExporter();
+    const all = exporter.sheetsOf(now().project, optionsOf(on));
+    const found = all.ok ? all.value.find((each) => each.kind === kind) : undefined;
     if (!all.ok) refuse(all.complaints);
     else if (found === undefined) say('There are no drawers in this plan, so there is no such sheet.', true);
     return found;
   };
 
-  const takePdf = (name: SetLayout['name']) =>
+  const takePdf = (kind: SheetSet['kind']) =>
     run(async () => {
-      const made = await laid(name);
+      const made = await laid(kind);
       if (made === undefined) return undefined;
-      const { press, fonts } = await loadPress();
-      const bytes = await press.pdf(made.title, made.sheets.pages(), fonts);
-      saveFile(now().laid.plan.name, `-${name}.pdf`, 'application/pdf', bytes);
-      return `${pagesOf(made.sheets.count)} of ${paper.value}. Print at 100 %, and lay a rule on both check bars before you cut.`;
+      const { exporter, fonts } = await loadExporter();
+      const bytes = await exporter.pdf(made.title, made.pages(), fonts);
+      saveFile(now().project.name, `-${kind}.pdf`, 'application/pdf', bytes);
+      return `${pagesOf(made.count)} of ${paper.value}. Print at 100 %, and lay a rule on both check bars before you cut.`;
     });
 
   const print = run(async () => {
     const made = await laid('templates');
     const on = printing();
     if (made === undefined || on === undefined) return undefined;
-    const { press, fonts } = await loadPress();
-    printPages([...made.sheets.pages()].map((page) => ({ ...page, svg: press.pageSvg(page, fonts) })));
-    return `${pagesOf(made.sheets.count)} sent to your browser's print window: there, choose 100 % and no margins.`;
+    const { exporter, fonts } = await loadExporter();
+    printPages([...made.pages()].map((page) => ({ ...page, svg: exporter.pageSvg(page, fonts) })));
+    return `${pagesOf(made.count)} sent to your browser's print window: there, choose 100 % and no margins.`;
   });
 
   const takePieces = run(async () => {
-    const { press, fonts } = await loadPress();
-    const zip = press.pieceZip(work(), choice(), fonts);
-    saveFile(now().laid.plan.name, '-pieces.zip', 'application/zip', [zip]);
-    return hasGuides()
+    const { exporter, fonts } = await loadExporter();
+    const zip = exporter.pieceZip(now().project, choice(), fonts);
+    saveFile(now().project.name, '-pieces.zip', 'application/zip', [zip]);
+    return hasGuides(now().project)
       ? 'Every piece and guide as an SVG file, the guides as DXF too, in one zip.'
       : 'Every piece as an SVG file, in one zip.';
   });
 
   const takeParts = run(async () => {
-    const { set } = now().laid;
+    const { set } = now().project;
     if (set.drawers.length === 0) return 'There are no drawers in this plan, so there are no parts to list.';
-    saveFile(now().laid.plan.name, '-parts.csv', 'text/csv', [partsCsv(parts(set, unit()), unit())]);
+    saveFile(now().project.name, '-parts.csv', 'text/csv', [partsCsv(parts(set, unit()), unit())]);
     return 'The parts, for a spreadsheet.';
   });
 
   const takeProof = run(async () => {
     const on = printing();
     if (on === undefined) return undefined;
-    const { press, fonts } = await loadPress();
-    const made = await press.proof(on.paper, on.margin, unit(), fonts);
+    const { exporter, fonts } = await loadExporter();
+    const made = await exporter.proof(on.paper, on.margin, unit(), fonts);
     if (made.ok) {
       saveFile(`proof-${on.paper.name}`, '.pdf', 'application/pdf', made.value);
       return 'Print it at 100 %, measure it with a steel rule, and type in below what you read.';
@@ -196,7 +183,7 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
     }
     if (unit() === 'in' && margin.value.includes('+')) margin.value = `${DEFAULT_MARGIN}mm`;
     showPrinters(printer.value);
-    find('take-guides', HTMLButtonElement).hidden = !hasGuides();
+    find('take-guides', HTMLButtonElement).hidden = !hasGuides(now().project);
     say('');
     dialog.showModal();
   };

@@ -1,8 +1,8 @@
 import { formatPlace, type PlanComplaint } from '../plan/planComplaint.ts';
+import { readProject } from '../project/readProject.ts';
 import { sentence } from '../sentence.ts';
 import { element } from './dom.ts';
 import { find, type Page } from './page.ts';
-import { make } from './work.ts';
 
 /** Enough to begin with; what follows often comes of what comes first. */
 const MOST_LINES = 8;
@@ -24,7 +24,7 @@ export const textPanel = (page: Pick<Page, 'now'>, write: (text: string) => void
   };
 
   area.addEventListener('input', () => {
-    const reading = make(area.value);
+    const reading = readProject(area.value);
     if (reading.ok) {
       say([]);
       write(area.value);

@@ -48,7 +48,7 @@ export const widthTable = ({ width, lock, oneFewer, complain }: Wishes): Part =>
   return {
     node,
     show: (shown) => {
-      unit = shown.now.laid.plan.units;
+      unit = shown.now.project.units;
       const { length } = widthsOf(shown.corner.joint);
       while (rows.length < length) {
         const row = makeRow(rows.length);

@@ -127,6 +127,11 @@ const block = (
  * for a steel rule, and what to do with them.
  * @param correction of a printer that has been measured, to prove that it is right now
  * @returns a complaint at `margin` where that is out of range, or at `paper` where it is too small
+ * @example
+ * ```ts
+ * const proof = drawProof(paper, 6, 'mm');
+ * if (proof.ok) await renderPdf([proof.value.page], { title: 'Proof sheet', fonts }, sink);
+ * ```
  */
 export const drawProof = (
   paper: Paper,

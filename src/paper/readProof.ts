@@ -66,6 +66,15 @@ const questions = (nominal: ProofLengths, key: Key, value: number): Complaint =>
  * d1² = |u + v|² and d2² = |u - v|², so sin(lean) = (d1² - d2²) / (4 x y); without diagonals it is taken to be none.
  * @returns complaints at `measuredX` and so on: nonsense, a wrong unit, sides swapped, a page fitted to its paper, one
  * diagonal without the other, diagonals that do not go with the sides, and anything over 3 % off
+ * @example
+ * ```ts
+ * const proof = drawProof(paper, 6, 'mm');
+ * if (proof.ok) {
+ *   const { x, y } = proof.value.lengths;
+ *   const error = readProof(proof.value.lengths, { x: 1.005 * x, y });
+ *   if (error.ok) console.log(error.value.x.toFixed(3)); // 1.005
+ * }
+ * ```
  */
 export const readProof = (nominal: ProofLengths, measured: MeasuredProof): Result<PrinterError> => {
   const { x, y, d1, d2 } = measured;

@@ -238,13 +238,3 @@ export const layPages = (layout: Layout): Result<Sheets> => {
     },
   });
 };
-
-/** How many sheets each of some papers would take; undefined where a piece does not fit. */
-export const sheetCounts = (
-  layout: Omit<Layout, 'paper'>,
-  papers: readonly Paper[],
-): { readonly paper: Paper; readonly count: number | undefined }[] =>
-  papers.map((paper) => {
-    const sheets = layPages({ ...layout, paper });
-    return { paper, count: sheets.ok ? sheets.value.count : undefined };
-  });

@@ -64,6 +64,11 @@ const trim = (value: number): string => String(Number(value.toFixed(2)));
  * Reads a paper: a known name, `610x914`, `24x36in`, `8 1/2 x 11 in`, or a roll, `610xroll`. A bare number means mm; one
  * unit at the end is for both.
  * @returns complaints have an empty place: not a paper, or a side outside 90 to 5000 mm
+ * @example
+ * ```ts
+ * const paper = parsePaper('24x36in');
+ * if (paper.ok) console.log(paper.value.width.toFixed(1)); // 609.6
+ * ```
  */
 export const parsePaper = (text: string): Result<Paper> => {
   const plain = text.trim();

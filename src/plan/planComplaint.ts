@@ -21,7 +21,15 @@ export const formatPlace = (place: Place): string =>
     })
     .join('');
 
-/** One line for the terminal: `plan.yaml:12:5 drawers[1].joint.slope: "1:0" is …; try 1:7`. */
+/**
+ * One line for the terminal: `plan.yaml:12:5 drawers[1].joint.slope: "1:0" is …; try 1:7`.
+ * @example
+ * ```ts
+ * const reading = readProject('name: Box\ndrawers: none\n');
+ * if (!reading.ok)
+ *   for (const each of reading.complaints) console.error(formatPlanComplaint('box.yaml', each, reading.units));
+ * ```
+ */
 export const formatPlanComplaint = (
   fileName: string,
   { line, column, complaint }: PlanComplaint,

@@ -12,7 +12,13 @@ export interface JsonSchema {
   readonly [keyword: string]: unknown;
 }
 
-/** The JSON Schema (draft 2020-12) of a plan, for editors that complete and explain keys while one types. */
+/**
+ * The JSON Schema (draft 2020-12) of a plan, for editors that complete and explain keys while one types.
+ * @example
+ * ```ts
+ * writeFileSync('plan.schema.json', JSON.stringify(planJsonSchema()));
+ * ```
+ */
 export const planJsonSchema = (): JsonSchema => ({
   title: 'A plan of dovetailed drawers and corners',
   ...(z.toJSONSchema(planSchema('mm'), { target: 'draft-2020-12', io: 'input' }) as JsonSchema),

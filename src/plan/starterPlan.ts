@@ -82,7 +82,13 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
 const align = (text: string): string =>
   text.replace(/^(.+?) +## /gmu, (_, code: string) => `${code.padEnd(20)}  # `);
 
-/** A plan to begin from: small, right, and with a word on every key there is. */
+/**
+ * A plan to begin from: small, right, and with a word on every key there is.
+ * @example
+ * ```ts
+ * console.log(readProject(starterPlan('mm')).ok); // true
+ * ```
+ */
 export const starterPlan = (unit: Unit): string => {
   const s = SIZES[unit];
   return align(`# A plan of dovetailed drawers. Lines that begin with # are notes: take the # away to use what they show.

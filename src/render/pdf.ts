@@ -35,6 +35,14 @@ const CHUNK = 1 << 16;
  * one. The same pages give the same bytes in every version of Node and in a browser.
  * @param pages at least one
  * @param sink takes the file's bytes in order; where it returns a promise, writing waits for it
+ * @example
+ * ```ts
+ * const sheets = sheetsOf(project, { paper });
+ * const chunks: Uint8Array[] = [];
+ * if (sheets.ok)
+ *   for (const { title, pages } of sheets.value)
+ *     await renderPdf(pages(), { title, fonts }, (chunk) => void chunks.push(chunk));
+ * ```
  */
 export const renderPdf = async (
   pages: Iterable<Page>,

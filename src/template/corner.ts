@@ -42,7 +42,13 @@ export interface PieceChoice {
   readonly rods: boolean;
 }
 
-/** Both boards of each corner, each a piece to fold, without rods. */
+/**
+ * Both boards of each corner, each a piece to fold, without rods.
+ * @example
+ * ```ts
+ * const pieces = piecesOf(project, { ...BOTH_BOARDS, rods: true });
+ * ```
+ */
 export const BOTH_BOARDS: PieceChoice = { boards: ['tail', 'pin'], flat: false, rods: false };
 
 /** The templates of one corner. Left and right corners mirror each other. */

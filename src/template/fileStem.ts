@@ -17,3 +17,15 @@ export const fileStem = (name: string): string => {
       .replace(/^-+|-+$/gu, '') || 'piece'
   );
 };
+
+/** Gives each name a stem of its own, numbered where two names come to the same. */
+export const stems = (): ((name: string) => string) => {
+  const taken = new Set<string>();
+  return (name) => {
+    const stem = fileStem(name);
+    let own = stem;
+    for (let i = 2; taken.has(own); i++) own = `${stem}-${i}`;
+    taken.add(own);
+    return own;
+  };
+};

@@ -40,7 +40,13 @@ export const formatNumber = (value: number, unit: Unit): string => {
   return `${value < 0 && number !== '0' ? '−' : ''}${number}${remainder}`;
 };
 
-/** A length for reading, with its unit: `18.5 mm`, `5 11/16"`, `27/32" +.004`. */
+/**
+ * A length for reading, with its unit: `18.5 mm`, `5 11/16"`, `27/32" +.004`.
+ * @example
+ * ```ts
+ * console.log(formatLength(144.4625, 'in')); // 5 11/16"
+ * ```
+ */
 export const formatLength = (value: number, unit: Unit): string => {
   const number = formatNumber(value, unit);
   return unit === 'mm' ? `${number} mm` : number.replace(/^(\S+(?: \d+\/\d+)?)/u, '$1"');

@@ -11,6 +11,11 @@ const UNPRINTABLE = /[\p{Cc}\p{Cs}\u2028\u2029\u202A-\u202E\u2066-\u2069]/u;
 /**
  * Reads a name in any language, without the blanks round it.
  * @returns the name, or a complaint with an empty place: no letters or more than 80, or one that cannot be printed
+ * @example
+ * ```ts
+ * const name = parseName('  Buttons ');
+ * if (name.ok) console.log(name.value); // Buttons
+ * ```
  */
 export const parseName = (text: string): Result<string> => {
   const plain = text.trim();

@@ -24,6 +24,11 @@ const TWO_READINGS = /^[1-9]\d{0,2},\d{3}$/u;
  * Reads a length as people write it: `18`, `18mm`, `1.8 cm`, `0.75 in`, `3/4in`, `5 11/16"`, `5-11/16in`, `5½"`.
  * @param unit what a bare number means
  * @returns mm, or a complaint with an empty place; a minus sign is read, for the caller to refuse with a range
+ * @example
+ * ```ts
+ * const length = parseLength('5-11/16"', 'mm');
+ * if (length.ok) console.log(length.value.toFixed(2)); // 144.46
+ * ```
  */
 export const parseLength = (text: string | number, unit: Unit): Result<number> => {
   if (typeof text === 'number') return finite(text * mmPer(unit), String(text));

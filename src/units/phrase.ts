@@ -34,7 +34,14 @@ export const say = (
     return 'mm' in value ? [text, value] : [text, ...value];
   });
 
-/** The phrase as text, lengths with their unit. */
+/**
+ * The phrase as text, lengths with their unit.
+ * @example
+ * ```ts
+ * for (const { part, worked } of parts(project.set))
+ *   console.log(part, worked.map((phrase) => speak(phrase, 'in')).join('; '));
+ * ```
+ */
 export const speak = (phrase: Phrase, unit: Unit): string =>
   phrase.map((word) => (typeof word === 'string' ? word : formatLength(shown(word, unit), unit))).join('');
 

@@ -26,6 +26,11 @@ const ANGLE = /^(\d+(?:[.,]\d+)?)\s*(?:deg|degrees?|°)$/iu;
 /**
  * Reads a slope: `1:7`, `1 in 7`, `1/7`, `8.13deg`, `8.13°`.
  * @returns the slope, or a complaint with an empty place: not a slope, or outside 1:2.5 to 1:20
+ * @example
+ * ```ts
+ * const slope = parseSlope('1 in 7');
+ * if (slope.ok) console.log(slope.value); // { run: 7 }
+ * ```
  */
 export const parseSlope = (text: string): Result<Slope> => {
   const plain = text.trim();
@@ -48,5 +53,11 @@ export const parseSlope = (text: string): Result<Slope> => {
       });
 };
 
-/** A slope for reading: `1:7`, `1:7.12`. */
+/**
+ * A slope for reading: `1:7`, `1:7.12`.
+ * @example
+ * ```ts
+ * console.log(formatSlope({ run: 7 })); // 1:7
+ * ```
+ */
 export const formatSlope = (slope: Slope): string => `1:${Number(slope.run.toFixed(2))}`;

@@ -36,6 +36,11 @@ export const isWithin = (figure: number, least: number, most: number): boolean =
  * The moisture content at which wood comes to rest in the air around it.
  * Wood Handbook (FPL-GTR-190), equation 4-5, for −1.1 to 98.9 degrees C and 5 % to 95 % relative humidity.
  * @returns percent of the dry wood's weight, or a complaint with an empty place for each figure outside that range
+ * @example
+ * ```ts
+ * const moisture = equilibriumMoisture({ celsius: 21.1, humidity: 45 });
+ * if (moisture.ok) console.log(moisture.value.toFixed(1)); // 8.5
+ * ```
  */
 export const equilibriumMoisture = (air: Air): Result<number> => {
   const complaints = [
@@ -66,6 +71,11 @@ const MOISTURE = new RegExp(String.raw`^(?<moisture>${NUMBER})\s*%$`);
  * Reads conditions as a moisture content: the air as `21C/45%` or `70F/45%`, or what a moisture meter says as `8%`.
  * Spaces, a degree sign, small letters and a decimal comma are welcome.
  * @returns moisture content in percent, 0 to 30, or complaints with an empty place
+ * @example
+ * ```ts
+ * const metered = parseMoisture('8,5 %');
+ * if (metered.ok) console.log(metered.value); // 8.5
+ * ```
  */
 export const parseMoisture = (text: string): Result<number> => {
   const plain = text.trim();

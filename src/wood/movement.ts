@@ -52,11 +52,21 @@ export const thicknessCoefficient = (wood: Wood, cut: Cut): number =>
  * @param coefficient change for 1 % of moisture content, as a fraction of the size
  * @param from moisture content in percent
  * @param to moisture content in percent
+ * @example
+ * ```ts
+ * console.log(movement(200, 0.002, 8, 12).toFixed(1)); // 1.6
+ * ```
  */
 export const movement = (size: number, coefficient: number, from: number, to: number): number =>
   size * coefficient * (to - from);
 
-/** The size at the moisture content `to` of wood that measures `size` at `from`. */
+/**
+ * The size at the moisture content `to` of wood that measures `size` at `from`.
+ * @example
+ * ```ts
+ * console.log(sizeAt(200, 0.002, 8, 12).toFixed(1)); // 201.6
+ * ```
+ */
 export const sizeAt = (size: number, coefficient: number, from: number, to: number): number =>
   size + movement(size, coefficient, from, to);
 

@@ -174,6 +174,11 @@ const BY_KEY: ReadonlyMap<string, Wood> = new Map(
  * @param own the user's woods, which go before those of the table
  * @returns the wood, or a complaint with an empty place that names the woods of that family ("pine"), or else the three
  * whose names are most like it
+ * @example
+ * ```ts
+ * const wood = findWood('black cherry');
+ * if (wood.ok) console.log(wood.value.name); // Cherry, black
+ * ```
  */
 export const findWood = (name: string, own: readonly Wood[] = []): Result<Wood> => {
   const key = keyOf(name);

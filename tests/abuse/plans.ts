@@ -3,15 +3,12 @@ import type { Drawer, DrawerSet } from '../../src/drawer/drawer.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { parts, stockTotals } from '../../src/drawer/parts.ts';
 import { drawerSeason } from '../../src/drawer/season.ts';
-import { cutCorners } from '../../src/guided/cutCorners.ts';
-import { layOutPlan } from '../../src/plan/layOutPlan.ts';
-import { namedCorners } from '../../src/plan/namedCorners.ts';
 import { formatPlanComplaint, type PlanComplaint } from '../../src/plan/planComplaint.ts';
+import { guidePieces } from '../../src/project/guidesOf.ts';
+import { piecesOf } from '../../src/project/piecesOf.ts';
+import { type Project, withCuts } from '../../src/project/project.ts';
+import { layOutPlan } from '../../src/project/readProject.ts';
 import { BOTH_BOARDS } from '../../src/template/corner.ts';
-import { guidePiece } from '../../src/template/drawGuide.ts';
-import type { NamedGuide } from '../../src/template/guidesToMake.ts';
-import { setGuides } from '../../src/template/setGuides.ts';
-import { type SheetWork, setPieces } from '../../src/template/setLayouts.ts';
 import { drawer } from '../drawer/chest.ts';
 import { mostly, wild } from '../joint/anySpec.ts';
 import { abuse, must, mustBeClear, mustBeFinite, refused } from './abuse.ts';
@@ -73,33 +70,24 @@ const mustBeSoundSet = (set: DrawerSet): void => {
   if (set.advice.length > 0) refused(set.advice);
 };
 
-/** What a plan leads to. */
-export interface Made {
-  readonly work: SheetWork;
-  readonly guides: readonly NamedGuide[];
-}
-
-/** What a plan's text leads to: sheets that can be made, or a reason at a place that the text has. */
-export const workOf = (given: string | Uint8Array): Made | 'refused' => {
-  const laid = layOutPlan(given);
-  if (!laid.ok) return refusedPlan(given, laid.complaints);
-  const { plan, set, joints, locate } = laid.value;
+/** What a plan's text leads to: a project that is sound, or a reason at a place that the text has. */
+export const projectOf = (given: string | Uint8Array): Project | 'refused' => {
+  const reading = layOutPlan(given);
+  if (!reading.ok) return refusedPlan(given, reading.complaints);
+  const { set, joints } = reading.value;
   must(set.drawers.length + joints.length > 0, 'a plan of nothing is read');
   mustBeSoundSet(set);
   for (const { joint } of joints) mustBeSound(joint);
-  const cuts = cutCorners(namedCorners({ set, joints }), plan.cutting);
-  if (!cuts.ok) return refusedPlan(given, cuts.complaints.map(locate));
-  for (const [joint, cut] of cuts.value) mustCut(joint, cut);
-  const guides = setGuides({ drawers: set.drawers, joints, units: plan.units }, cuts.value);
-  const pieces = guides.map(({ guide, titles }) => guidePiece(guide, titles));
-  return { work: { ...set, joints, units: plan.units, guides: pieces, cuts: cuts.value }, guides };
+  const project = withCuts(reading.value);
+  if (!project.ok) return refusedPlan(given, project.complaints.map(reading.locate));
+  for (const [joint, cut] of project.value.cuts) mustCut(joint, cut);
+  return project.value;
 };
 
 const judge = (given: string | Uint8Array) => {
-  const made = workOf(given);
-  if (made === 'refused') return made;
-  const { guides = [] } = made.work;
-  const pieces = [...setPieces(made.work, { ...BOTH_BOARDS, rods: true }), ...guides];
+  const project = projectOf(given);
+  if (project === 'refused') return project;
+  const pieces = [...piecesOf(project, { ...BOTH_BOARDS, rods: true }), ...guidePieces(project)];
   const names = pieces.map(({ name }) => name);
   for (const name of names) mustBeSafeFileName(`${name}.svg`);
   must(

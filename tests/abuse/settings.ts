@@ -5,6 +5,7 @@ import { Command } from 'commander';
 import fc from 'fast-check';
 import { atCutterOption } from '../../src/cli/cutterOptions.ts';
 import { addJointOptions, readJointOptions } from '../../src/cli/jointOptions.ts';
+import { atOption } from '../../src/cli/loadProject.ts';
 import { printerRows } from '../../src/cli/printers.ts';
 import { addTrial } from '../../src/cli/trial.ts';
 import {
@@ -13,12 +14,11 @@ import {
   readTrialOptions,
   type TrialOptions,
 } from '../../src/cli/trialOptions.ts';
-import { atOption, toolingOf } from '../../src/cli/work.ts';
 import type { Complaint } from '../../src/complaint.ts';
 import { Failure, optionName } from '../../src/files/failure.ts';
 import { loadPrinters } from '../../src/files/printerStore.ts';
 import { cutJoint } from '../../src/guided/cutJoint.ts';
-import { layOutWith } from '../../src/guided/layOutWith.ts';
+import { layOutWith, toolingOf } from '../../src/guided/layOutWith.ts';
 import { correctDepth, correctTemplate } from '../../src/guided/trial.ts';
 import { undo } from '../../src/paper/correction.ts';
 import { wild } from '../joint/anySpec.ts';

@@ -9,18 +9,18 @@ import { undo } from '../../src/paper/correction.ts';
 import { NO_SPLITS, type Piece } from '../../src/paper/piece.ts';
 import { drawProof } from '../../src/paper/proof.ts';
 import { readProof } from '../../src/paper/readProof.ts';
-import { layPages } from '../../src/paper/sheets.ts';
 import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../../src/paper/sizes.ts';
-import { renderDxf } from '../../src/render/dxf.ts';
+import { dxfFiles } from '../../src/project/dxfFiles.ts';
+import { guidePieces, guidesOf } from '../../src/project/guidesOf.ts';
+import { piecesOf } from '../../src/project/piecesOf.ts';
+import { sheetsOf } from '../../src/project/sheetsOf.ts';
 import { renderSvg } from '../../src/render/svg.ts';
 import { svgWindow } from '../../src/render/svgWindow.ts';
-import { guideLayers, guidePiece } from '../../src/template/drawGuide.ts';
-import { setLayouts, setPieces } from '../../src/template/setLayouts.ts';
 import { parseName } from '../../src/units/name.ts';
 import { mostly } from '../joint/anySpec.ts';
 import { FONTS } from '../render/fonts.ts';
 import { abuse, must, mustBeFinite, refused } from './abuse.ts';
-import { workOf } from './plans.ts';
+import { projectOf } from './plans.ts';
 import { guidedPlan, ordinaryPlan } from './planTexts.ts';
 import { anyText, HOSTILE_NAMES } from './texts.ts';
 
@@ -62,33 +62,29 @@ export const sheets = abuse(
   0.05,
   fc.record({ plan: fc.oneof(ordinaryPlan, guidedPlan), paper, margin, correction: fc.option(error), title }),
   ({ plan, paper, margin, correction, title }) => {
-    const made = workOf(plan);
-    if (made === 'refused') return made;
-    const { work } = made;
+    const project = projectOf(plan);
+    if (project === 'refused') return project;
     const size = parsePaper(paper);
     if (!size.ok) return refused(size.complaints);
-    const pieces = setPieces(work, { boards: ['tail', 'pin'], flat: false, rods: true });
-    const wish = {
-      title,
-      paper: size.value,
-      margin,
-      ...(correction && { correction: { printer: title, error: correction } }),
-    };
-    let answer: 'valid' | 'refused' = 'valid';
-    for (const { layout } of setLayouts(work, pieces, wish)) {
-      const laid = layPages(layout);
-      if (!laid.ok) {
-        answer = refused(laid.complaints, 'numbers');
-        continue;
-      }
+    const laid = sheetsOf(
+      { ...project, name: title },
+      {
+        paper: size.value,
+        margin,
+        choice: { boards: ['tail', 'pin'], flat: false, rods: true },
+        ...(correction && { correction: { printer: title, error: correction } }),
+      },
+    );
+    if (!laid.ok) return refused(laid.complaints, 'numbers');
+    for (const sheets of laid.value) {
       let count = 0;
-      for (const page of laid.value.pages()) {
+      for (const page of sheets.pages()) {
         count += 1;
         mustLieOnPaper(page);
       }
-      must(count === laid.value.count, `${count} pages where ${laid.value.count} were told`);
+      must(count === sheets.count, `${count} pages where ${sheets.count} were told`);
     }
-    return answer;
+    return 'valid';
   },
 );
 
@@ -173,9 +169,9 @@ const mustDraw = (pieces: readonly Piece[]): void => {
 };
 
 export const drawings = abuse('pieces drawn whole and in parts', 0.05, ordinaryPlan, (plan) => {
-  const made = workOf(plan);
-  if (made === 'refused') return made;
-  mustDraw(setPieces(made.work, { boards: ['tail', 'pin'], flat: true, rods: true }));
+  const project = projectOf(plan);
+  if (project === 'refused') return project;
+  mustDraw(piecesOf(project, { boards: ['tail', 'pin'], flat: true, rods: true }));
   return 'valid';
 });
 
@@ -199,10 +195,12 @@ const mustBeReadable = (guide: GuideBoard, written: string): void => {
 };
 
 export const guides = abuse('guides drawn whole, in parts and as DXF', 0.1, guidedPlan, (plan) => {
-  const made = workOf(plan);
-  if (made === 'refused') return made;
-  mustDraw(made.work.guides ?? []);
-  for (const { guide, titles } of made.guides)
-    mustBeReadable(guide, renderDxf(guideLayers(guide), `Halfpin: ${guidePiece(guide, titles).title}`));
+  const project = projectOf(plan);
+  if (project === 'refused') return project;
+  mustDraw(guidePieces(project));
+  const files = dxfFiles(project);
+  guidesOf(project).forEach(({ guide }, i) => {
+    mustBeReadable(guide, files[i]?.text() ?? '');
+  });
   return 'valid';
 });

@@ -20,24 +20,21 @@ const specsOf = (count) => {
   return reading.plan.drawers;
 };
 
-const CHOICE = { boards: ['tail', 'pin'], flat: false, rods: false };
 const PAPER = accepted(engine.parsePaper('A4'));
 
-const workOf = (specs) => ({
-  drawers: accepted(engine.layOutSet(specs)).drawers,
-  joints: [],
+const projectOf = (specs) => ({
+  name: 'Bench',
   units: 'mm',
+  set: { drawers: accepted(engine.layOutSet(specs)).drawers, advice: [] },
+  joints: [],
+  cuts: new Map(),
 });
 
-const sheetsOf = (work) => {
-  const pieces = engine.setPieces(work, CHOICE);
-  const wish = { title: 'Bench', paper: PAPER, margin: 6, choice: CHOICE };
-  const { layout } = engine.setLayouts(work, pieces, wish).find(({ name }) => name === 'templates');
-  return accepted(engine.layPages(layout));
-};
+const sheetsOf = (project) =>
+  accepted(engine.sheetsOf(project, { paper: PAPER })).find(({ kind }) => kind === 'templates');
 
 /** The pieces of thirty drawers. */
-const somePieces = () => engine.setPieces(workOf(specsOf(30)), CHOICE);
+const somePieces = () => engine.piecesOf(projectOf(specsOf(30)));
 
 /** A page that holds one piece. */
 const pageOf = (piece) => {
@@ -179,7 +176,7 @@ const measurements = {
     const write = (chunk) => {
       writeSync(file, chunk);
     };
-    await engine.renderPdf(sheetsOf(workOf(specs)).pages(), { title: 'Bench', fonts }, write);
+    await engine.renderPdf(sheetsOf(projectOf(specs)).pages(), { title: 'Bench', fonts }, write);
     closeSync(file);
     const ms = worked() - started;
     return { ms, megabytes: process.resourceUsage().maxRSS / 1024 };
@@ -188,7 +185,7 @@ const measurements = {
   /** Writes the pages of the templates of so many drawers for the floor to draw, one a line. */
   pages(count, out) {
     const file = openSync(out, 'w');
-    for (const page of sheetsOf(workOf(specsOf(Number(count)))).pages())
+    for (const page of sheetsOf(projectOf(specsOf(Number(count)))).pages())
       writeSync(file, `${JSON.stringify(flatten(page))}\n`);
     closeSync(file);
     return {};
@@ -199,7 +196,7 @@ const measurements = {
     const joint = accepted(
       engine.layOut({ kind: 'lapped', width: 96, tailBoard: 11, pinBoard: 20, spacing: { kind: 'even' } }),
     );
-    const sheets = sheetsOf({ drawers: [], joints: [{ name: 'Corner', joint }], units: 'mm' });
+    const sheets = sheetsOf({ ...projectOf([]), joints: [{ name: 'Corner', joint }] });
     const file = openSync(out, 'w');
     for (const page of sheets.pages()) writeSync(file, `${JSON.stringify(flatten(page))}\n`);
     closeSync(file);

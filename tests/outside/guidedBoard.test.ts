@@ -1,7 +1,7 @@
 import dxfParser, { type ILwpolylineEntity } from 'dxf-parser';
 import type { CrossSection as Section } from 'manifold-3d';
 import { describe, expect, it } from 'vitest';
-import { loadWork } from '../../src/cli/work.ts';
+import { loadProject } from '../../src/cli/loadProject.ts';
 import { flatten, type Outline } from '../../src/drawing/outline.ts';
 import { type GuideBoard, guideBoard } from '../../src/guided/guideBoard.ts';
 import { renderDxf } from '../../src/render/dxf.ts';
@@ -81,7 +81,7 @@ describe('a guide board', () => {
 });
 
 describe('the guides for the back ends of the example chest’s sides', async () => {
-  const { set, cuts } = await loadWork('examples/haberdashery-chest-guided.yaml', {});
+  const { set, cuts } = await loadProject('examples/haberdashery-chest-guided.yaml', {});
   const backs = set.drawers.map((drawer) => {
     const guides = cuts.get(drawer.back)?.guides ?? [];
     return { drawer, guide: guides.find(({ board }) => board === 'tail') };

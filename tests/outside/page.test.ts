@@ -9,7 +9,7 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, onTestFinished, vi } from 'vitest';
 import { parse } from 'yaml';
-import { layOutPlan } from '../../src/plan/layOutPlan.ts';
+import { readProject } from '../../src/project/readProject.ts';
 import { CHEST } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 
@@ -100,7 +100,7 @@ describe('the page', () => {
 
   it('is under 300 kB gzipped before it is asked for sheets', () => {
     const html = readFileSync('dist/halfpin.html', 'utf8');
-    const first = html.replace(/<script type="text\/plain" id="(?:press|font-\w+)">.*?<\/script>/gsu, '');
+    const first = html.replace(/<script type="text\/plain" id="(?:exporter|font-\w+)">.*?<\/script>/gsu, '');
     expect(first.length).toBeLessThan(html.length / 2);
     expect(first).toContain('id="packed-licences"');
     expect(gzipSync(first).length).toBeLessThan(300_000);
@@ -171,7 +171,7 @@ describe('setting out by hand', () => {
     await page.mouse.up();
     await dragBy(page, slider(page, 'groove, from the reference edge'), 0, -0.7 * scale);
     await page.mouse.up();
-    const plan = layOutPlan(await kept(page));
+    const plan = readProject(await kept(page));
     if (!plan.ok) throw new Error('no plan');
     for (const { front, spec } of plan.value.set.drawers) {
       expect(front.pinBoard.lap).toBe(6.5);

@@ -1,11 +1,8 @@
-import { loadWork } from '../../src/cli/work.ts';
+import { loadProject } from '../../src/cli/loadProject.ts';
 import type { Page } from '../../src/drawing/page.ts';
 import type { PrinterError } from '../../src/paper/correction.ts';
-import { layPages } from '../../src/paper/sheets.ts';
 import { parsePaper } from '../../src/paper/sizes.ts';
-import { guidePiece } from '../../src/template/drawGuide.ts';
-import { setGuides } from '../../src/template/setGuides.ts';
-import { setLayouts, setPieces } from '../../src/template/setLayouts.ts';
+import { sheetsOf } from '../../src/project/sheetsOf.ts';
 import { value } from '../value.ts';
 
 /** How a plan is to be printed. */
@@ -23,21 +20,12 @@ export const sheetsOfPlan = async (
   file: string,
   { paper: name, margin, units, flat, rods, error }: Wish,
 ): Promise<Page[]> => {
-  const loaded = await loadWork(file, { units });
-  const { title, set, joints } = loaded;
-  const corners = { drawers: set.drawers, joints, units };
-  const guides = setGuides(corners, loaded.cuts).map(({ guide, titles }) => guidePiece(guide, titles));
-  const work = { ...corners, guides, cuts: loaded.cuts, ...(set.family && { family: set.family }) };
-  const pieces = setPieces(work, { boards: ['tail', 'pin'], flat, rods });
-  const paper = value(parsePaper(name));
-  const layouts = setLayouts(work, pieces, {
-    title,
-    paper: paper,
+  const project = await loadProject(file, { units });
+  const sheets = sheetsOf(project, {
+    paper: value(parsePaper(name)),
     margin,
+    choice: { boards: ['tail', 'pin'], flat, rods },
     ...(error && { correction: { printer: 'office', error } }),
   });
-  return layouts.flatMap(({ layout }) => {
-    const sheets = value(layPages(layout));
-    return [...sheets.pages()];
-  });
+  return value(sheets).flatMap((set) => [...set.pages()]);
 };

@@ -4,8 +4,8 @@ import { adjust, dragQuantity, type Scope } from '../../src/page/adjust.ts';
 import type { CornerRef } from '../../src/page/corner.ts';
 import { dragLine, toggleLock } from '../../src/page/edits.ts';
 import { quantitiesOf, quantity } from '../../src/page/quantities.ts';
+import type { Snapshot } from '../../src/page/snapshot.ts';
 import { total, widthsOf } from '../../src/page/widths.ts';
-import type { Snapshot } from '../../src/page/work.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { BACK, BOX, CHEST, cornerIn, FRONT, LONE, snapshotOf } from './chest.ts';
 
@@ -26,20 +26,20 @@ describe('adjust', () => {
   it('changes a shared measure for every drawer, or for one', () => {
     const all = made(change(chest, 'lap', 4));
     expect(all.work.text).toContain('joint: {slope: "1:7", pin: 5, halfPin: 6, lap: 4}');
-    expect(all.laid.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([4, 4, 4, 4, 4, 4]);
+    expect(all.project.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([4, 4, 4, 4, 4, 4]);
     const one = made(change(chest, 'lap', 4, 'drawer'));
-    expect(one.laid.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([4, 5, 5, 5, 5, 5]);
+    expect(one.project.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([4, 5, 5, 5, 5, 5]);
   });
 
   it('changes a measure where the drawer has its own, whatever was meant for all', () => {
     const one = made(change(chest, 'lap', 4, 'drawer'));
     const again = made(change(one, 'lap', 3.5, 'set'));
-    expect(again.laid.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([3.5, 5, 5, 5, 5, 5]);
+    expect(again.project.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([3.5, 5, 5, 5, 5, 5]);
   });
 
   it('gives an opening only to its own drawer', () => {
     const wider = made(change(chest, 'width', 300));
-    expect(wider.laid.set.drawers.map(({ sizes }) => sizes.width)).toEqual([299, 279, 279, 573, 573, 573]);
+    expect(wider.project.set.drawers.map(({ sizes }) => sizes.width)).toEqual([299, 279, 279, 573, 573, 573]);
   });
 
   it('writes a slope as a ratio', () => {
@@ -57,7 +57,7 @@ describe('adjust', () => {
   it('changes a corner that belongs to no drawer', () => {
     const box = snapshotOf(BOX);
     expect(made(change(box, 'jointWidth', 80, 'set', LONE)).work.text).toContain('width: 80');
-    expect(made(change(box, 'pinBoard', 12, 'set', LONE)).laid.joints[0]?.joint.depth).toBe(12);
+    expect(made(change(box, 'pinBoard', 12, 'set', LONE)).project.joints[0]?.joint.depth).toBe(12);
   });
 
   it('lets listed tails fill a board that has become higher, all but the locked ones', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cabinetOf } from '../../src/page/cabinet.ts';
 import { CHEST, snapshotOf } from './chest.ts';
 
-const { drawers } = snapshotOf(CHEST).laid.set;
+const { drawers } = snapshotOf(CHEST).project.set;
 
 describe('cabinetOf', () => {
   it('stands narrow drawers of one height side by side, where together they are as wide as the widest', () => {

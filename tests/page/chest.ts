@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { type Corner, type CornerRef, cornerOf } from '../../src/page/corner.ts';
-import { type Snapshot, snapshot } from '../../src/page/work.ts';
+import { type Snapshot, snapshot } from '../../src/page/snapshot.ts';
 
 /** The example that the page begins with. */
 export const CHEST = readFileSync('examples/haberdashery-chest.yaml', 'utf8');
@@ -12,7 +12,7 @@ export const snapshotOf = (text: string, locks: Record<string, number[]> = {}): 
 };
 
 export const cornerIn = (now: Snapshot, ref: CornerRef): Corner => {
-  const corner = cornerOf(now.laid, ref);
+  const corner = cornerOf(now.project, ref);
   if (corner === undefined) throw new Error('no such corner');
   return corner;
 };

@@ -4,8 +4,9 @@ import type { Result } from '../../src/complaint.ts';
 import { adjust, dragQuantity } from '../../src/page/adjust.ts';
 import { dragLine, oneMore } from '../../src/page/edits.ts';
 import { quantity } from '../../src/page/quantities.ts';
+import { type Snapshot, snapshot } from '../../src/page/snapshot.ts';
 import { linesOf, widthsOf } from '../../src/page/widths.ts';
-import { make, type Snapshot, snapshot } from '../../src/page/work.ts';
+import { readProject } from '../../src/project/readProject.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { BACK, cornerIn, FRONT, LONE, snapshotOf } from './chest.ts';
 
@@ -25,10 +26,10 @@ describe('a plan with a cutter', () => {
   it('is set out within its limits and says how every corner is cut', () => {
     // The cutter's slope: 1 / tan 8 degrees.
     expect(cornerIn(guided, FRONT).joint.slope.run).toBeCloseTo(1 / Math.tan((8 * Math.PI) / 180), 9);
-    for (const { front, back } of guided.laid.set.drawers) {
-      expect(guided.cuts.get(front)?.guides).toHaveLength(2);
+    for (const { front, back } of guided.project.set.drawers) {
+      expect(guided.project.cuts.get(front)?.guides).toHaveLength(2);
       // Beside a single tail there are half spaces only, which at the back are cut by hand.
-      expect(guided.cuts.get(back)?.guides).toHaveLength(back.tails.length > 1 ? 2 : 1);
+      expect(guided.project.cuts.get(back)?.guides).toHaveLength(back.tails.length > 1 ? 2 : 1);
     }
   });
 
@@ -85,7 +86,7 @@ describe('a plan with a cutter', () => {
 
   it('is refused where its bush will not do for a corner, at the line of the bush', () => {
     const text = GUIDED.replace('bush: 16', 'bush: 60');
-    const made = make(text);
+    const made = readProject(text);
     if (made.ok) throw new Error('it was let in');
     expect(made.complaints[0]?.line).toBe(
       text.split('\n').findIndex((line) => line.startsWith('cutter:')) + 1,

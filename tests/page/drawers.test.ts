@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Result } from '../../src/complaint.ts';
 import { another, howMany, rename, takeOut } from '../../src/page/drawers.ts';
-import type { Snapshot } from '../../src/page/work.ts';
+import type { Snapshot } from '../../src/page/snapshot.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { BOX, CHEST, cornerIn, FRONT, LONE, snapshotOf } from './chest.ts';
 
@@ -11,7 +11,7 @@ const made = (result: Result<Snapshot>): Snapshot => {
   if (!result.ok) throw new Error(result.complaints.map(({ says }) => speak(says, 'mm')).join('; '));
   return result.value;
 };
-const names = ({ laid }: Snapshot) => laid.plan.drawers.map(({ name }) => name);
+const names = ({ project }: Snapshot) => project.set.drawers.map(({ spec }) => spec.name);
 
 describe('the drawers of a plan', () => {
   it('can be renamed, though not as another is', () => {
@@ -25,7 +25,7 @@ describe('the drawers of a plan', () => {
   });
 
   it('are made as often as is typed, though not by halves', () => {
-    expect(made(howMany(chest, cornerIn(chest, FRONT), 4)).laid.plan.drawers[0]?.count).toBe(4);
+    expect(made(howMany(chest, cornerIn(chest, FRONT), 4)).project.set.drawers[0]?.spec.count).toBe(4);
     expect(howMany(chest, cornerIn(chest, FRONT), 2.5).ok).toBe(false);
   });
 
@@ -43,7 +43,7 @@ describe('the drawers of a plan', () => {
     expect(names(made(takeOut(chest, cornerIn(chest, FRONT))))).toEqual(names(chest).slice(1));
     expect(takeOut(box, cornerIn(box, LONE)).ok).toBe(false);
     const two = made(another(box, cornerIn(box, LONE)));
-    expect(made(takeOut(two, cornerIn(two, LONE))).laid.plan.joints.map(({ name }) => name)).toEqual([
+    expect(made(takeOut(two, cornerIn(two, LONE))).project.joints.map(({ name }) => name)).toEqual([
       'Corner 2',
     ]);
   });

@@ -10,8 +10,8 @@ import {
   toggleLock,
   typeWidth,
 } from '../../src/page/edits.ts';
+import type { Snapshot } from '../../src/page/snapshot.ts';
 import { linesOf, widthsOf } from '../../src/page/widths.ts';
-import type { Snapshot } from '../../src/page/work.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { BACK, BOX, CHEST, cornerIn, FRONT, LONE, snapshotOf } from './chest.ts';
 

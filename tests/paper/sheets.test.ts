@@ -5,7 +5,7 @@ import type { Drawing } from '../../src/drawing/drawing.ts';
 import type { Page } from '../../src/drawing/page.ts';
 import type { Piece } from '../../src/paper/piece.ts';
 import type { Size } from '../../src/paper/printable.ts';
-import { type Layout, layPages, type Sheets, sheetCounts } from '../../src/paper/sheets.ts';
+import { type Layout, layPages, type Sheets } from '../../src/paper/sheets.ts';
 import { type Paper, parsePaper } from '../../src/paper/sizes.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { value } from '../value.ts';
@@ -170,15 +170,6 @@ describe('what cannot be laid', () => {
       'margin: the margin is 2 mm; it must be 5 mm to 20 mm (6 mm)',
     ]);
   });
-});
-
-test('papers are compared by the sheets they would take', () => {
-  const { paper, ...rest } = layout([...chest, fakePiece({ name: 'wide', width: 280, height: 400 })]);
-  expect(sheetCounts(rest, [paper, paperOf('A3'), paperOf('A2')]).map(({ count }) => count)).toEqual([
-    undefined,
-    3,
-    1,
-  ]);
 });
 
 const piecesOf = fc

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { layOutPlan } from '../../src/plan/layOutPlan.ts';
+import { readProject } from '../../src/project/readProject.ts';
 import { speak } from '../../src/units/phrase.ts';
 
 const CLIMATE = 'climate: {making: 8%, driest: 6%, dampest: 12%}';
 
 const advice = (front: string, side: string, ...more: string[]): string[] => {
-  const laid = layOutPlan(
+  const laid = readProject(
     [
       `stock: {front: {thickness: 20, species: "${front}"}, side: {thickness: 11, species: "${side}"}}`,
       ...more,
@@ -58,7 +58,7 @@ describe("advice on a plan's woods", () => {
       'drawers: [{name: Buttons, opening: {width: 280, height: 76, depth: 420}}]',
     ];
     const laid = (kind: string) => {
-      const reading = layOutPlan(stock(kind).join('\n'));
+      const reading = readProject(stock(kind).join('\n'));
       return reading.ok ? reading.value.set.advice.length : Number.NaN;
     };
     expect(laid('panel')).toBe(0);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { layOutPlan } from '../../src/plan/layOutPlan.ts';
 import { readPlan } from '../../src/plan/readPlan.ts';
+import { layOutPlan } from '../../src/project/readProject.ts';
 import { complaintsOf } from './complaintsOf.ts';
 
 const PLAN = `stock: {front: {thickness: 20}, side: {thickness: 11}}

@@ -5,7 +5,7 @@ import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { CAUTIONS } from '../../src/guided/cautions.ts';
 import { cutCorners } from '../../src/guided/cutCorners.ts';
 import type { Size } from '../../src/paper/printable.ts';
-import { namedCorners } from '../../src/plan/namedCorners.ts';
+import { namedCorners } from '../../src/project/project.ts';
 import { benchSheet } from '../../src/template/benchSheet.ts';
 import { formatNumber } from '../../src/units/formatLength.ts';
 import { speak } from '../../src/units/phrase.ts';

@@ -1,25 +1,30 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Drawer } from '../../src/drawer/drawer.ts';
 import { IDENTITY } from '../../src/drawing/affine.ts';
 import type { Drawing } from '../../src/drawing/drawing.ts';
 import { PENS } from '../../src/drawing/pens.ts';
 import type { Size } from '../../src/paper/printable.ts';
 import type { PagesOfPieces } from '../../src/paper/sheets.ts';
+import { piecesOf } from '../../src/project/piecesOf.ts';
+import type { LoneCorner } from '../../src/project/project.ts';
 import { contents } from '../../src/template/contents.ts';
-import { BOTH_BOARDS, cornerPieces } from '../../src/template/corner.ts';
-import { cornersOf } from '../../src/template/corners.ts';
+import { BOTH_BOARDS } from '../../src/template/corner.ts';
 import type { TemplatePiece } from '../../src/template/wrap.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
-import { jointOf } from '../joint/told.ts';
 import { inkBox } from '../paper/ink.ts';
+import { loneCorner } from '../project/loneCorner.ts';
 import { AREAS, anyDrawer, made } from './anyDrawer.ts';
 import { sheetFaults, textsOf, wordsOf } from './sheetFaults.ts';
 
-const piecesOf = (...drawers: Parameters<typeof cornersOf>[0]['drawers']): TemplatePiece[] =>
-  cornersOf({ drawers, joints: [], units: 'mm' }).flatMap((corner) => cornerPieces(corner, BOTH_BOARDS));
+const projectOf = (drawers: readonly Drawer[], joints: readonly LoneCorner[] = []) => ({
+  set: { drawers, advice: [] },
+  joints,
+  units: 'mm' as const,
+});
 
-const madeOf = (...specs: Parameters<typeof made>[0][]) =>
-  piecesOf(...specs.flatMap((spec) => made(spec)?.drawer ?? []));
+const madeOf = (...specs: Parameters<typeof made>[0][]): TemplatePiece[] =>
+  piecesOf(projectOf(specs.flatMap((spec) => made(spec)?.drawer ?? [])));
 
 /** The pages, each as one drawing. */
 const drawn = (
@@ -56,11 +61,11 @@ describe('the contents', () => {
   });
 
   it('tell the strips of a board apart by their faces, and speak of no folds where there are none', () => {
-    const pieces = cornersOf({
-      drawers: [made(drawer())?.drawer ?? []].flat(),
-      joints: [],
-      units: 'mm',
-    }).flatMap((corner) => cornerPieces(corner, { ...BOTH_BOARDS, flat: true, rods: true }));
+    const pieces = piecesOf(projectOf([made(drawer())?.drawer ?? []].flat()), {
+      ...BOTH_BOARDS,
+      flat: true,
+      rods: true,
+    });
     const [page] = drawn(pieces, AREAS.A4);
     const text = page === undefined ? '' : wordsOf(page);
     expect(text).toContain('Cut out on the outline. Buttons left side · A');
@@ -108,15 +113,14 @@ describe('the contents', () => {
     );
     expect(scalesOf([...(low ?? []), ...(high ?? [])])).toHaveLength(1);
     // 34 mm are left for a height of 900: a drawer 86 mm wide would be shown 3 mm wide.
-    const joint = jointOf({
+    const carcase = loneCorner('Carcase', {
       kind: 'through',
       width: 900,
       tailBoard: 19,
       pinBoard: 19,
       spacing: { kind: 'even' },
     });
-    const carcase = cornersOf({ drawers: [], joints: [{ name: 'Carcase', joint }], units: 'mm' });
-    const tall = carcase.flatMap((corner) => cornerPieces(corner, BOTH_BOARDS));
+    const tall = piecesOf(projectOf([], [carcase]));
     expect(scalesOf([...(low ?? []), ...tall]).length).toBeGreaterThan(1);
   });
 
@@ -136,7 +140,7 @@ describe('the contents', () => {
         fc.array(anyDrawer, { minLength: 1, maxLength: 3 }),
         fc.constantFrom(...Object.values(AREAS), { width: 73, height: 68 }),
         (all, area) => {
-          const pieces = piecesOf(...all.map((each) => each.drawer));
+          const pieces = piecesOf(projectOf(all.map((each) => each.drawer)));
           const pages = drawn(pieces, area);
           expect(pages.flatMap(sheetFaults)).toEqual([]);
         },

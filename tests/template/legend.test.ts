@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { IDENTITY } from '../../src/drawing/affine.ts';
 import { PENS } from '../../src/drawing/pens.ts';
-import { layPages } from '../../src/paper/sheets.ts';
 import { ISO_PAPERS } from '../../src/paper/sizes.ts';
-import { BOTH_BOARDS, cornerPieces, type PieceChoice } from '../../src/template/corner.ts';
+import { sheetsOf } from '../../src/project/sheetsOf.ts';
+import { cornerPieces, type PieceChoice } from '../../src/template/corner.ts';
 import { legend, type Sign } from '../../src/template/legend.ts';
-import { setLayouts, setPieces } from '../../src/template/setLayouts.ts';
 import { jointOf } from '../joint/told.ts';
 import { inkBox, segmentsOf } from '../paper/ink.ts';
+import { loneCorner } from '../project/loneCorner.ts';
 import { cornerOf } from './pieces.ts';
 import { sheetFaults, wordsOf } from './sheetFaults.ts';
 
@@ -35,22 +35,16 @@ describe('the legend', () => {
   });
 
   it('stands on the contents and on every page with templates', () => {
-    const joint = jointOf({
-      kind: 'lapped',
-      width: 200,
-      tailBoard: 11,
-      pinBoard: 20,
-      lap: 5,
-      spacing: { kind: 'even' },
+    const joints = [201, 202].map((width) => {
+      const boards = { width, tailBoard: 11, pinBoard: 20 };
+      return loneCorner(`Corner ${width}`, { kind: 'lapped', ...boards, lap: 5, spacing: { kind: 'even' } });
     });
-    const joints = [1, 2].map((i) => ({ name: `Corner ${i}`, joint: { ...joint, width: joint.width + i } }));
-    const work = { drawers: [], joints, units: 'mm' } as const;
+    const set = { drawers: [], advice: [] };
     const paper = ISO_PAPERS.find(({ name }) => name === 'A4');
     if (paper === undefined) throw new Error('no A4');
-    const pieces = setPieces(work, BOTH_BOARDS);
-    const [templates] = setLayouts(work, pieces, { title: 'Corners', paper, margin: 6 });
-    const sheets = templates && layPages(templates.layout);
-    const pages = sheets?.ok ? [...sheets.value.pages()] : [];
+    const project = { name: 'Corners', units: 'mm', set, joints, cuts: new Map() } as const;
+    const sheets = sheetsOf(project, { paper });
+    const pages = sheets.ok ? sheets.value.flatMap((each) => [...each.pages()]) : [];
     expect(pages.length).toBeGreaterThan(2);
     for (const { placed } of pages)
       expect(placed.map(({ drawing }) => wordsOf(drawing))).toContain(

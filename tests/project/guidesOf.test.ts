@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
-import { cutCorners } from '../../src/guided/cutCorners.ts';
-import { namedCorners } from '../../src/plan/namedCorners.ts';
-import { setGuides } from '../../src/template/setGuides.ts';
+import { guidesOf } from '../../src/project/guidesOf.ts';
+import { withCuts } from '../../src/project/project.ts';
 import { inOpening } from '../drawer/chest.ts';
 import { CUTTER } from '../guided/example.ts';
 import { value } from '../value.ts';
@@ -15,15 +14,15 @@ const cutByRouter: Partial<DrawerSpec> = {
   cutter: CUTTER,
 };
 
-const guidesOf = (change: Partial<DrawerSpec>) => {
+const guidesOfDrawer = (change: Partial<DrawerSpec>) => {
   const { drawers } = value(layOutSet([inOpening(280, 110, 420, { ...cutByRouter, ...change })]));
-  const corners = namedCorners({ set: { drawers, advice: [] }, joints: [] });
-  const cuts = value(cutCorners(corners, { cutter: CUTTER, straight: 8, bush: 16, pinBush: 11 }));
-  return setGuides({ drawers, joints: [], units: 'mm' }, cuts);
+  const cutting = { cutter: CUTTER, straight: 8, bush: 16, pinBush: 11 };
+  const set = { drawers, advice: [] };
+  return guidesOf(value(withCuts({ name: 'Chest', units: 'mm', set, joints: [], cutting })));
 };
 
 const edgesOf = (change: Partial<DrawerSpec>) =>
-  guidesOf(change).map(
+  guidesOfDrawer(change).map(
     ({ guide: { board }, titles: { item, ends, edge } }) => `${item}, ${ends}: ${board} ${edge[0]}`,
   );
 
@@ -41,7 +40,8 @@ describe('the guides of a drawer', () => {
   });
 
   it('name the line of the other edge for what lies there, which need not be the board’s own', () => {
-    const uppers = (change: Partial<DrawerSpec>) => guidesOf(change).map(({ titles: { upper } }) => upper);
+    const uppers = (change: Partial<DrawerSpec>) =>
+      guidesOfDrawer(change).map(({ titles: { upper } }) => upper);
     // The sides go on 4 mm above the back; its own edges are the pins' lines.
     expect(uppers({})).toEqual(['upper edge', 'upper edge', "back's edge", 'upper edge']);
     expect(uppers({ backDrop: 0 })[2]).toBe('upper edge');
@@ -53,7 +53,7 @@ describe('the guides of a drawer', () => {
 
   it('have no slot for the half spaces at the back, where the sides go on past it', () => {
     const tailGuides = (change: Partial<DrawerSpec>) =>
-      guidesOf(change)
+      guidesOfDrawer(change)
         .filter(({ guide: { board } }) => board === 'tail')
         .map(({ guide: { byHand, fingers } }) => [byHand, fingers.length - 1]);
     // Both are as many tails wide as the program finds; of n tails there are n + 1 spaces, the half ones included.
@@ -70,7 +70,7 @@ describe('the guides of a drawer', () => {
 
   it('tell of a rebate whose shoulder the fence must bear on, where a lip stands out beyond it', () => {
     const rebates = (lip: DrawerSpec['lip']) =>
-      guidesOf(lip === undefined ? {} : { lip }).map(({ titles: { rebate } }) => rebate);
+      guidesOfDrawer(lip === undefined ? {} : { lip }).map(({ titles: { rebate } }) => rebate);
     // As deep as the tails are long: 20 mm less a lap of 5.
     expect(rebates({ sides: 6, top: 6, bottom: 0 })).toEqual([undefined, 15, undefined, undefined]);
     expect(rebates(undefined)).toEqual(new Array(4).fill(undefined));

@@ -1,59 +1,21 @@
 import { zipSync } from 'fflate';
-import { accept, type Result, refuse } from '../complaint.ts';
+import { accept, type Result } from '../complaint.ts';
 import { type Affine, compose } from '../drawing/affine.ts';
 import type { Page } from '../drawing/page.ts';
-import type { Cuts } from '../guided/cutCorners.ts';
 import { drawProof } from '../paper/proof.ts';
-import { layPages, type Sheets } from '../paper/sheets.ts';
 import type { Paper } from '../paper/sizes.ts';
-import { renderDxf } from '../render/dxf.ts';
+import { dxfFiles } from '../project/dxfFiles.ts';
+import { guidePieces } from '../project/guidesOf.ts';
+import { piecesOf } from '../project/piecesOf.ts';
+import type { Project } from '../project/project.ts';
+import { svgFiles } from '../project/svgFiles.ts';
 import type { Fonts } from '../render/fonts.ts';
 import { renderPdf } from '../render/pdf.ts';
-import { pieceSvg } from '../render/pieceSvg.ts';
 import { renderSvg } from '../render/svg.ts';
 import type { PieceChoice } from '../template/corner.ts';
-import { guideLayers, guidePiece } from '../template/drawGuide.ts';
-import { setGuides } from '../template/setGuides.ts';
-import {
-  type SetLayout,
-  type SheetWish,
-  type SheetWork,
-  setLayouts,
-  setPieces,
-} from '../template/setLayouts.ts';
 import type { Unit } from '../units/unit.ts';
 
-/** What sheets are made from: a set, and how its corners are cut. */
-export interface PressWork extends Omit<SheetWork, 'guides'> {
-  readonly cuts: Cuts;
-}
-
-/** What is to be printed, and how. */
-export interface PressWish extends SheetWish {
-  readonly choice: PieceChoice;
-}
-
-export interface PressSheets {
-  readonly name: SetLayout['name'];
-  readonly title: string;
-  readonly sheets: Sheets;
-}
-
-/** Every kind of sheet of a set, as the program's `draw` makes them. */
-export const layAll = (set: PressWork, wish: PressWish): Result<PressSheets[]> => {
-  const guides = setGuides(set, set.cuts).map(({ guide, titles }) => guidePiece(guide, titles));
-  const work = { ...set, guides };
-  const laid = setLayouts(work, setPieces(work, wish.choice), wish).map(({ name, layout }) => ({
-    name,
-    title: `${wish.title}: ${name}`,
-    sheets: layPages(layout),
-  }));
-  const complaints = laid.flatMap(({ sheets }) => (sheets.ok ? [] : sheets.complaints));
-  if (complaints.length > 0) return refuse(...complaints);
-  return accept(
-    laid.flatMap(({ name, title, sheets }) => (sheets.ok ? [{ name, title, sheets: sheets.value }] : [])),
-  );
-};
+export { sheetsOf } from '../project/sheetsOf.ts';
 
 /** A PDF's bytes, in order. */
 export const pdf = async (
@@ -80,21 +42,12 @@ export const proof = async (
 };
 
 /** Every piece as an SVG file, and every guide as a DXF file too, all in one zip. */
-export const pieceZip = (work: PressWork, choice: PieceChoice, fonts: Fonts): Uint8Array<ArrayBuffer> => {
-  const tools = { fonts, window };
+export const pieceZip = (project: Project, choice: PieceChoice, fonts: Fonts): Uint8Array<ArrayBuffer> => {
   const encoder = new TextEncoder();
-  const guides = setGuides(work, work.cuts).map(({ guide, titles }) => ({
-    guide,
-    piece: guidePiece(guide, titles),
-  }));
-  const pieces = [...setPieces(work, choice), ...guides.map(({ piece }) => piece)];
-  const files = [
-    ...pieces.map((piece) => [`${piece.name}.svg`, pieceSvg(piece, tools)] as const),
-    ...guides.map(
-      ({ guide, piece }) =>
-        [`${piece.name}.dxf`, renderDxf(guideLayers(guide), `Halfpin: ${piece.title}`)] as const,
-    ),
-  ].map(([name, text]) => [name, encoder.encode(text)]);
+  const pieces = [...piecesOf(project, choice), ...guidePieces(project)];
+  const files = [...svgFiles(pieces, { fonts, window }), ...dxfFiles(project)].map(
+    ({ name, text }) => [name, encoder.encode(text())] as const,
+  );
   // The first day a zip can tell, so that the same plan gives the same bytes.
   return new Uint8Array(zipSync(Object.fromEntries(files), { mtime: new Date(1980, 0, 1) }));
 };

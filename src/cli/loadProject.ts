@@ -1,60 +1,36 @@
 import type { Complaint } from '../complaint.ts';
-import type { DrawerSet } from '../drawer/drawer.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { readInput } from '../files/readInput.ts';
-import { type Cuts, cutCorners } from '../guided/cutCorners.ts';
-import type { Cutting } from '../guided/cutting.ts';
-import { layOutWith, type Tooling } from '../guided/layOutWith.ts';
 import { OWN_LENGTH_KEYS } from '../joint/kinds/kinds.ts';
-import type { LaidJoint } from '../plan/layOutPlan.ts';
-import { namedCorners } from '../plan/namedCorners.ts';
 import type { PlanComplaint } from '../plan/planComplaint.ts';
+import { layOutCorner, type Project, withCuts } from '../project/project.ts';
 import { inchesMeant } from '../units/inchesMeant.ts';
 import type { Unit } from '../units/unit.ts';
-import type { Climate } from '../wood/climate.ts';
 import { atCutterOption, changeTools } from './cutterOptions.ts';
 import { type JointOptions, optionsOfJoint, readJointOptions } from './jointOptions.ts';
 
-/** What a command has been given to work on, set out. */
-export interface Work {
-  readonly title: string;
-  readonly units: Unit;
-  readonly set: DrawerSet;
-  /** Absent where a plan gives none. */
-  readonly climate?: Climate;
-  /** Corners that belong to no drawer. */
-  readonly joints: readonly LaidJoint[];
-  /** What every corner is cut with, where that is not by hand. */
-  readonly cutting?: Cutting;
-  /** How each corner's joint is cut; none without a cutter. */
-  readonly cuts: Cuts;
-}
-
-const NO_DRAWERS: DrawerSet = { drawers: [], advice: [] };
-
 /** Reads a plan, or the options of one corner, and sets everything out. Throws a Failure with all that is wrong. */
-export const loadWork = async (plan: string | undefined, options: JointOptions): Promise<Work> =>
-  plan === undefined ? workOfOptions(options) : workOfPlan(plan, options);
+export const loadProject = async (plan: string | undefined, options: JointOptions): Promise<Project> =>
+  plan === undefined ? projectOfOptions(options) : projectOfPlan(plan, options);
 
-const workOfOptions = (options: JointOptions): Work => {
-  const { name, units, spec, cutting, pitch, complaints } = readJointOptions(options);
-  const joint = spec && layOutWith(spec, toolingOf(cutting, pitch));
-  if (joint?.ok !== true || complaints.length > 0) {
+const projectOfOptions = (options: JointOptions): Project => {
+  const { spec, complaints, ...wish } = readJointOptions(options);
+  const { units, pitch } = wish;
+  const laid = spec && layOutCorner({ ...wish, spec });
+  if (laid?.ok !== true || complaints.length > 0) {
     // An option that could not be read is not blamed a second time for what its default does.
     const blamed = new Set(complaints.map(({ at }) => at[0]));
     const more =
-      joint?.ok === false
-        ? joint.complaints.map((each) => atOption(each, pitch)).filter(({ at }) => !blamed.has(at[0] ?? ''))
+      laid?.ok === false
+        ? laid.complaints.map((each) => atOption(each, pitch)).filter(({ at }) => !blamed.has(at[0] ?? ''))
         : [];
     return refuseOptions(
       [...complaints, ...more].map((each) => withInches(each, options, units)),
       units,
     );
   }
-  const work = { title: name, units, set: NO_DRAWERS, joints: [{ name, joint: joint.value }] };
-  const cuts = cutCorners(work.joints, cutting);
-  if (!cuts.ok) return refuseOptions(cuts.complaints.map(atCutterOption), units);
-  return { ...work, ...(cutting && { cutting }), cuts: cuts.value };
+  const project = withCuts(laid.value);
+  return project.ok ? project.value : refuseOptions(project.complaints.map(atCutterOption), units);
 };
 
 /** Options that are one length each. */
@@ -67,18 +43,13 @@ const withInches = (complaint: Complaint, options: JointOptions, unit: Unit): Co
   return meant === undefined ? complaint : { ...complaint, hint: meant };
 };
 
-export const toolingOf = (cutting: Cutting | undefined, pitch: number | undefined): Tooling => ({
-  ...(cutting && { cutter: cutting.cutter }),
-  ...(pitch !== undefined && { pitch }),
-});
-
 /** A joint's complaint at the option that can put it right: with a pitch there is no other for tails and half pins. */
 export const atOption = (complaint: Complaint, pitch: number | undefined): Complaint =>
   pitch !== undefined && ['tails', 'pins', 'halfPin'].includes(String(complaint.at[0]))
     ? { ...complaint, at: ['pitch'] }
     : atCutterOption(complaint);
 
-const workOfPlan = async (file: string, options: JointOptions): Promise<Work> => {
+const projectOfPlan = async (file: string, options: JointOptions): Promise<Project> => {
   const beside = optionsOfJoint(options);
   if (beside.length > 0)
     throw new Failure(
@@ -88,11 +59,11 @@ const workOfPlan = async (file: string, options: JointOptions): Promise<Work> =>
   const bytes = await readInput(file, 'a plan; try halfpin start to begin one');
   // Reading plans takes a parser and a checker that a single corner has no need of.
   const [{ layOutPlan }, { formatPlanComplaint }] = await Promise.all([
-    import('../plan/layOutPlan.ts'),
+    import('../project/readProject.ts'),
     import('../plan/planComplaint.ts'),
   ]);
   const reading = layOutPlan(bytes);
-  const planned = reading.ok ? reading.value.plan.units : reading.units;
+  const planned = reading.ok ? reading.value.units : reading.units;
   const units = options.units === 'in' || options.units === 'mm' ? options.units : planned;
   const refusePlan = (complaints: readonly PlanComplaint[]): never => {
     throw new Failure(
@@ -102,25 +73,14 @@ const workOfPlan = async (file: string, options: JointOptions): Promise<Work> =>
   };
   if (!reading.ok) return refusePlan(reading.complaints);
 
-  const { plan, set, joints, locate } = reading.value;
-  const cutting = changeTools(plan.cutting, options, units);
+  const { value: laid, locate } = reading;
+  const cutting = changeTools(laid.cutting, options, units);
   if (!cutting.ok) return refuseOptions(cutting.complaints, units);
-  const cuts = cutCorners(namedCorners({ set, joints }), cutting.value);
-  if (!cuts.ok) {
-    // A tool that was typed is blamed where it was typed.
-    const typed = cuts.complaints.map(atCutterOption).filter(({ at }) => isTyped(options, at[0]));
-    return typed.length > 0 ? refuseOptions(typed, units) : refusePlan(cuts.complaints.map(locate));
-  }
-  const { climate } = plan;
-  return {
-    title: plan.name,
-    units,
-    set,
-    ...(climate && { climate }),
-    joints,
-    ...(cutting.value && { cutting: cutting.value }),
-    cuts: cuts.value,
-  };
+  const project = withCuts({ ...laid, units, ...(cutting.value && { cutting: cutting.value }) });
+  if (project.ok) return project.value;
+  // A tool that was typed is blamed where it was typed.
+  const typed = project.complaints.map(atCutterOption).filter(({ at }) => isTyped(options, at[0]));
+  return typed.length > 0 ? refuseOptions(typed, units) : refusePlan(project.complaints.map(locate));
 };
 
 const isTyped = (options: JointOptions, key: string | number | undefined): boolean =>

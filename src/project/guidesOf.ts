@@ -1,17 +1,33 @@
 import { sidesPastBack } from '../drawer/sidesPastBack.ts';
-import type { Cuts } from '../guided/cutCorners.ts';
 import type { Joint } from '../joint/joint.ts';
-import { stems, type TemplateWork } from './corners.ts';
-import { type CornerGuides, guidesToMake, type NamedGuide } from './guidesToMake.ts';
-import { REBATE_EDGE } from './titles.ts';
+import type { Piece } from '../paper/piece.ts';
+import { guidePiece } from '../template/drawGuide.ts';
+import { stems } from '../template/fileStem.ts';
+import { type CornerGuides, guidesToMake, type NamedGuide } from '../template/guidesToMake.ts';
+import { REBATE_EDGE } from '../template/titles.ts';
+import type { Project } from './project.ts';
 
-/** The guides of every corner of a set that is cut with a bush, under the names of its templates. */
-export const setGuides = ({ drawers, joints, units }: TemplateWork, cuts: Cuts): NamedGuide[] => {
+/**
+ * The guides of every corner that is cut with a bush, under the names of its templates, as full-size drawings; equal
+ * ones once.
+ * @example
+ * ```ts
+ * for (const { title, width, height } of guidePieces(project)) console.log(title, width, height);
+ * ```
+ */
+export const guidePieces = (project: GuidedProject): Piece[] =>
+  guidesOf(project).map(({ guide, titles }) => guidePiece(guide, titles));
+
+/** What of a project its guides show. */
+type GuidedProject = Pick<Project, 'set' | 'joints' | 'units' | 'cuts'>;
+
+/** Each guide with what stands on it. */
+export const guidesOf = ({ set, joints, units, cuts }: GuidedProject): NamedGuide[] => {
   const stem = stems();
   const guides = (joint: Joint) => cuts.get(joint)?.guides ?? [];
   return guidesToMake(
     [
-      ...drawers.flatMap(({ spec, sizes: { rebate }, front, back }): CornerGuides[] => {
+      ...set.drawers.flatMap(({ spec, sizes: { rebate }, front, back }): CornerGuides[] => {
         const { name, lip } = spec;
         const own = stem(name);
         return [

@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { layOutPlan } from '../../src/plan/layOutPlan.ts';
+import { readProject } from '../../src/project/readProject.ts';
 import { speak } from '../../src/units/phrase.ts';
 
 const PLAN = readFileSync('examples/haberdashery-chest.yaml', 'utf8');
 
 const advice = (climate: string): { at: string; says: string }[] => {
-  const laid = layOutPlan(`${PLAN}climate: ${climate}\n`);
+  const laid = readProject(`${PLAN}climate: ${climate}\n`);
   if (!laid.ok) throw new Error(JSON.stringify(laid.complaints));
   return laid.value.set.advice.map(({ at, says }) => ({ at: at.join('.'), says: speak(says, 'mm') }));
 };

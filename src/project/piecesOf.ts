@@ -1,27 +1,41 @@
 import { cornerLetter } from '../drawer/corners.ts';
 import type { Drawer } from '../drawer/drawer.ts';
 import type { Joint } from '../joint/joint.ts';
+import {
+  BOTH_BOARDS,
+  type BoardEnd,
+  type Corner,
+  cornerPieces,
+  type PieceChoice,
+} from '../template/corner.ts';
+import { stems } from '../template/fileStem.ts';
+import { REBATE_EDGE, type Titles } from '../template/titles.ts';
+import type { TemplatePiece } from '../template/wrap.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
-import type { BoardEnd, Corner } from './corner.ts';
-import { fileStem } from './fileStem.ts';
-import { REBATE_EDGE, type Titles } from './titles.ts';
+import type { Project } from './project.ts';
 
 const HANDS = ['left', 'right'] as const;
 
-/** What a whole set's templates are made from. */
-export interface TemplateWork {
-  readonly drawers: readonly Drawer[];
-  /** Corners that belong to no drawer. */
-  readonly joints: readonly { readonly name: string; readonly joint: Joint }[];
-  readonly units: Unit;
-}
+/**
+ * Every template of a project's corners, left and right, equal ones once. Each is drawn when it is asked to.
+ * @example
+ * ```ts
+ * const tailsOnly = piecesOf(project, { ...BOTH_BOARDS, boards: ['tail'] });
+ * console.log(tailsOnly.map(({ title, count }) => `${title}: make ${count}`));
+ * ```
+ */
+export const piecesOf = (project: DrawnProject, choice: PieceChoice = BOTH_BOARDS): TemplatePiece[] =>
+  templateCorners(project).flatMap((corner) => cornerPieces(corner, choice));
+
+/** What of a project its templates show. */
+type DrawnProject = Pick<Project, 'set' | 'joints' | 'units'>;
 
 /** Every corner to be drawn; equal ones of several drawers only once, named for them all. */
-export const cornersOf = ({ drawers, joints, units }: TemplateWork): Corner[] => {
+export const templateCorners = ({ set, joints, units }: DrawnProject): Corner[] => {
   const stem = stems();
   return merged([
-    ...drawers.flatMap((drawer) => drawerCorners(drawer, stem(drawer.spec.name), units)),
+    ...set.drawers.flatMap((drawer) => drawerCorners(drawer, stem(drawer.spec.name), units)),
     ...joints.flatMap(({ name, joint }) => jointCorners(name, joint, stem(name), units)),
   ]);
 };
@@ -89,18 +103,6 @@ const grooveTop = (up: number, units: Unit): Titles['edge'] => {
 
 /** A front with a lip is rebated: its template goes round the rebate's shoulder, and the lip stands beyond it. */
 const BEHIND_LIP = { rebated: true, edge: [...REBATE_EDGE, 'edge'] } as const;
-
-/** Gives each name a stem of its own, numbered where two names come to the same. */
-export const stems = (): ((name: string) => string) => {
-  const taken = new Set<string>();
-  return (name) => {
-    const stem = fileStem(name);
-    let own = stem;
-    for (let i = 2; taken.has(own); i++) own = `${stem}-${i}`;
-    taken.add(own);
-    return own;
-  };
-};
 
 const merged = (corners: readonly Corner[]): Corner[] => {
   const byShape = new Map<string, Corner>();

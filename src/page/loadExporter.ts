@@ -1,33 +1,33 @@
 import type { Fonts } from '../render/fonts.ts';
-import type * as Press from './press.ts';
+import type * as Exporter from './exportSheets.ts';
 import { unpack } from './unpack.ts';
 
 declare global {
   /** What makes sheets; made known by a script that is let in when it is first asked for. */
-  var halfpinPress: typeof Press | undefined;
+  var halfpinExporter: typeof Exporter | undefined;
 }
 
 const bytesOf = async (id: string): Promise<Uint8Array> =>
   new Uint8Array(await (await unpack(id)).arrayBuffer());
 
-const load = async (): Promise<{ press: typeof Press; fonts: Fonts }> => {
+const load = async (): Promise<{ exporter: typeof Exporter; fonts: Fonts }> => {
   const [script, regular, bold] = await Promise.all([
-    unpack('press').then((blob) => blob.text()),
+    unpack('exporter').then((blob) => blob.text()),
     bytesOf('font-regular'),
     bytesOf('font-bold'),
   ]);
   const element = document.createElement('script');
   element.textContent = script;
   document.head.append(element);
-  const press = globalThis.halfpinPress;
-  if (press === undefined) throw new Error('The part that makes sheets did not start');
-  return { press, fonts: { regular, bold } };
+  const exporter = globalThis.halfpinExporter;
+  if (exporter === undefined) throw new Error('The part that makes sheets did not start');
+  return { exporter, fonts: { regular, bold } };
 };
 
 let loaded: ReturnType<typeof load> | undefined;
 
 /** The part of the page that makes sheets, several times larger than all the rest: started when first asked for. */
-export const loadPress = (): ReturnType<typeof load> => {
+export const loadExporter = (): ReturnType<typeof load> => {
   loaded ??= load();
   return loaded;
 };

@@ -1,24 +1,23 @@
 import { describe, expect, it } from 'vitest';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
+import { templateCorners } from '../../src/project/piecesOf.ts';
+import type { Project } from '../../src/project/project.ts';
 import type { Corner } from '../../src/template/corner.ts';
-import { cornersOf, type TemplateWork } from '../../src/template/corners.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
-import { jointOf } from '../joint/told.ts';
 import { value } from '../value.ts';
+import { loneCorner } from './loneCorner.ts';
 
-const work = (specs: readonly DrawerSpec[], joints: TemplateWork['joints'] = []): TemplateWork => {
-  const set = value(layOutSet(specs));
-  return { drawers: set.drawers, joints, units: 'mm' };
-};
+const cornersOf = (specs: readonly DrawerSpec[], joints: Project['joints'] = []): Corner[] =>
+  templateCorners({ set: value(layOutSet(specs)), joints, units: 'mm' });
 
 const show = ({ letter, hand, item, count, tailBoard, pinBoard, stem }: Corner): string =>
   `${letter} ${hand} ${item} x${count} ${stem}: ${tailBoard.part}, ${tailBoard.end}; ${pinBoard.part}, ${pinBoard.end}`;
 
-describe('cornersOf', () => {
+describe('the templates of a project', () => {
   it('letters a drawer clockwise from the front left corner, each end seen from before it', () => {
     // From behind, the right side stands at the left.
-    expect(cornersOf(work([drawer({ count: 3 })])).map(show)).toEqual([
+    expect(cornersOf([drawer({ count: 3 })]).map(show)).toEqual([
       'A left Buttons x3 buttons: left side, front end; front, left end',
       'B right Buttons x3 buttons: right side, front end; front, right end',
       'C left Buttons x3 buttons: right side, back end; back, right end',
@@ -34,7 +33,7 @@ describe('cornersOf', () => {
       inOpening(574, 76, 420, { name: 'Patches' }),
       inOpening(280, 110, 420, { name: 'Ribbon' }),
     ];
-    const corners = cornersOf(work(set));
+    const corners = cornersOf(set);
     expect(corners.map(({ letter, item, count }) => [letter, item, count])).toEqual([
       ['A', 'Buttons, Thread, Patches', 6],
       ['B', 'Buttons, Thread, Patches', 6],
@@ -48,7 +47,7 @@ describe('cornersOf', () => {
   });
 
   it('marks the groove on front and sides at the front, and starts the back at its top edge', () => {
-    const corners = cornersOf(work([drawer()]));
+    const corners = cornersOf([drawer()]);
     const groove = { offset: 11, width: 5 };
     const [a, , , d] = corners;
     expect([a?.tailBoard.groove, a?.pinBoard.groove]).toEqual([groove, groove]);
@@ -64,15 +63,15 @@ describe('cornersOf', () => {
 
   it('leaves the groove off the sides where slips carry it', () => {
     const slips = { kind: 'panel', slack: 0.5, hold: { kind: 'slips', width: 10, height: 20 } } as const;
-    const [a] = cornersOf(work([drawer({ bottom: slips })]));
+    const [a] = cornersOf([drawer({ bottom: slips })]);
     expect([a?.tailBoard.groove, a?.pinBoard.groove]).toEqual([undefined, { offset: 11, width: 5 }]);
   });
 
   it('lays the template of a front with a lip against its rebate', () => {
-    const [a] = cornersOf(work([drawer({ lip: { sides: 8, top: 8, bottom: 8 } })]));
+    const [a] = cornersOf([drawer({ lip: { sides: 8, top: 8, bottom: 8 } })]);
     expect(a?.pinBoard.edge).toEqual(["rebate's lower edge", 'rebate', 'edge']);
     expect(a?.pinBoard.rebated).toBe(true);
-    const [inset] = cornersOf(work([drawer()]));
+    const [inset] = cornersOf([drawer()]);
     expect(inset?.pinBoard.rebated).toBeUndefined();
   });
 
@@ -84,35 +83,36 @@ describe('cornersOf', () => {
         stock: { ...drawer().stock, front: { thickness: 14 + lap } },
         lip: { sides: 8, top: 8, bottom: 8 },
       });
-    const fronts = cornersOf(work([behind('Buttons', 5), behind('Thread', 8)])).slice(0, 2);
+    const fronts = cornersOf([behind('Buttons', 5), behind('Thread', 8)]).slice(0, 2);
     expect(fronts.map(({ item, count }) => [item, count])).toEqual([
       ['Buttons, Thread', 2],
       ['Buttons, Thread', 2],
     ]);
     const { lip: _, ...first } = behind('Buttons', 5);
     const { lip: __, ...second } = behind('Thread', 8);
-    expect(cornersOf(work([first, second])).filter(({ letter }) => letter === 'A')).toHaveLength(2);
+    expect(cornersOf([first, second]).filter(({ letter }) => letter === 'A')).toHaveLength(2);
   });
 
   it('gives corners of no drawer a left and a right one', () => {
-    const joint = jointOf({
+    const carcase = loneCorner('Carcase', {
       kind: 'through',
       width: 430,
       tailBoard: 19,
       pinBoard: 19,
       spacing: { kind: 'even' },
     });
-    expect(cornersOf(work([], [{ name: 'Carcase', joint }])).map(show)).toEqual([
+    expect(cornersOf([], [carcase]).map(show)).toEqual([
       'A left Carcase x1 carcase: tail board, left corner; pin board, left corner',
       'B right Carcase x1 carcase: tail board, right corner; pin board, right corner',
     ]);
   });
 
   it('gives each name a stem of its own, though names may come to the same', () => {
-    const joint = (width: number) =>
-      jointOf({ kind: 'through', width, tailBoard: 19, pinBoard: 19, spacing: { kind: 'even' } });
-    const joints = ['A/B', 'a b', 'a-b-2', 'A.B'].map((name, i) => ({ name, joint: joint(200 + 10 * i) }));
-    const stems = cornersOf(work([], joints)).map(({ stem }) => stem);
+    const joints = ['A/B', 'a b', 'a-b-2', 'A.B'].map((name, i) => {
+      const boards = { width: 200 + 10 * i, tailBoard: 19, pinBoard: 19 };
+      return loneCorner(name, { kind: 'through', ...boards, spacing: { kind: 'even' } });
+    });
+    const stems = cornersOf([], joints).map(({ stem }) => stem);
     expect([...new Set(stems)]).toEqual(['a-b', 'a-b-2', 'a-b-2-2', 'a-b-3']);
   });
 });

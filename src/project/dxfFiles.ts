@@ -1,0 +1,19 @@
+import { renderDxf } from '../render/dxf.ts';
+import { guideLayers, guidePiece } from '../template/drawGuide.ts';
+import { guidesOf } from './guidesOf.ts';
+import type { Project } from './project.ts';
+import type { DrawnFile } from './svgFiles.ts';
+
+/**
+ * A project's guides as DXF files in mm, one a file, for a machine to cut: the origin lies where the fence's face meets
+ * the reference edge.
+ * @example
+ * ```ts
+ * for (const { name, text } of dxfFiles(project)) writeFileSync(name, text());
+ * ```
+ */
+export const dxfFiles = (project: Project): DrawnFile[] =>
+  guidesOf(project).map(({ guide, titles }) => {
+    const { name, title } = guidePiece(guide, titles);
+    return { name: `${name}.dxf`, text: () => renderDxf(guideLayers(guide), `Halfpin: ${title}`) };
+  });

@@ -1,0 +1,108 @@
+import { accept, type Result } from '../complaint.ts';
+import type { DrawerSet } from '../drawer/drawer.ts';
+import { sidesPastBack } from '../drawer/sidesPastBack.ts';
+import { type Cuts, cutCorners, type NamedCorner } from '../guided/cutCorners.ts';
+import type { Cutting } from '../guided/cutting.ts';
+import { layOutWith, toolingOf } from '../guided/layOutWith.ts';
+import type { Joint } from '../joint/joint.ts';
+import type { JointSpec } from '../joint/spec.ts';
+import type { Unit } from '../units/unit.ts';
+import type { Climate } from '../wood/climate.ts';
+
+/** A corner that belongs to no drawer, set out. */
+export interface LoneCorner {
+  readonly name: string;
+  /** What was asked for. */
+  readonly spec: JointSpec;
+  readonly joint: Joint;
+}
+
+/**
+ * Everything that follows from a plan, or from what is asked of one corner: the drawers, their corners, and how those are
+ * cut. Lengths in mm.
+ */
+export interface Project {
+  readonly name: string;
+  /** The unit that the maker reads in. */
+  readonly units: Unit;
+  /** Without drawers where the project is a lone corner. Its advice holds what is to be said of climate and woods too. */
+  readonly set: DrawerSet;
+  /** Corners that belong to no drawer, in the plan's order. */
+  readonly joints: readonly LoneCorner[];
+  /** Where the drawers are made and kept; absent where no plan says it. */
+  readonly climate?: Climate;
+  /** What every corner is cut with, where that is not by hand. */
+  readonly cutting?: Cutting;
+  /** How each corner's joint is cut; none without a cutter. */
+  readonly cuts: Cuts;
+}
+
+/** A project whose corners are set out, before it is known whether its tools can cut them. */
+export type UncutProject = Omit<Project, 'cuts'>;
+
+/** What is asked of a corner that belongs to no drawer. */
+export interface CornerSpec {
+  readonly name: string;
+  readonly units: Unit;
+  readonly spec: JointSpec;
+  /** What it is cut with, where that is not by hand. */
+  readonly cutting?: Cutting;
+  /** A machine's spacing, from the middle of one pin to that of the next, in mm. */
+  readonly pitch?: number;
+}
+
+const NO_DRAWERS: DrawerSet = { drawers: [], advice: [] };
+
+/**
+ * A project of one corner that belongs to no drawer.
+ * @returns complaints at the spec's own keys, at `pitch`, and at `cutter` and its keys
+ * @example
+ * ```ts
+ * const box = projectOfCorner({
+ *   name: 'Trinket box',
+ *   units: 'mm',
+ *   spec: { kind: 'through', width: 60, tailBoard: 10, pinBoard: 10, spacing: { kind: 'even', tails: 3 } },
+ * });
+ * if (box.ok) console.log(box.value.joints[0]?.joint.tails.length); // 3
+ * ```
+ */
+export const projectOfCorner = (corner: CornerSpec): Result<Project> => {
+  const laid = layOutCorner(corner);
+  return laid.ok ? withCuts(laid.value) : laid;
+};
+
+/** The first step of `projectOfCorner`: the corner set out. */
+export const layOutCorner = ({ name, units, spec, cutting, pitch }: CornerSpec): Result<UncutProject> => {
+  const joint = layOutWith(spec, toolingOf(cutting, pitch));
+  if (!joint.ok) return joint;
+  return accept({
+    name,
+    units,
+    set: NO_DRAWERS,
+    joints: [{ name, spec, joint: joint.value }],
+    ...(cutting && { cutting }),
+  });
+};
+
+/** How the project's tools cut every corner, or which of them will not do; places start with `cutter`. */
+export const withCuts = (project: UncutProject): Result<Project> => {
+  const cuts = cutCorners(namedCorners(project), project.cutting);
+  return cuts.ok ? accept({ ...project, cuts: cuts.value }) : cuts;
+};
+
+/** Every corner by its name: `Buttons front`, `Buttons back`, and the names of those that belong to no drawer. */
+export const namedCorners = ({ set, joints }: Pick<Project, 'set' | 'joints'>): NamedCorner[] => [
+  ...set.drawers.flatMap(({ spec, front, back }) => [
+    { name: `${spec.name} front`, joint: front },
+    { name: `${spec.name} back`, joint: back, goesOn: sidesPastBack(spec) },
+  ]),
+  ...joints,
+];
+
+/** The front corners of a set's drawers, to be seen together. */
+export const frontCorners = ({ drawers }: DrawerSet) =>
+  drawers.map(({ spec: { name, count }, front }) => ({ name, count, joint: front }));
+
+/** Whether there are guides to make: only where corners are cut with a bush. */
+export const hasGuides = ({ cuts }: Pick<Project, 'cuts'>): boolean =>
+  [...cuts.values()].some(({ guides }) => guides.length > 0);

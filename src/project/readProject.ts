@@ -1,0 +1,74 @@
+import { type Complaint, under } from '../complaint.ts';
+import { layOutSet } from '../drawer/layOutSet.ts';
+import { fromEntry } from '../drawer/places.ts';
+import { layOutWith, toolingOf } from '../guided/layOutWith.ts';
+import { adviseWoods } from '../plan/adviseWoods.ts';
+import type { PlanComplaint } from '../plan/planComplaint.ts';
+import { type Locate, readPlan } from '../plan/readPlan.ts';
+import type { Unit } from '../units/unit.ts';
+import { adviseClimate } from '../wood/climate.ts';
+import { type LoneCorner, type Project, type UncutProject, withCuts } from './project.ts';
+
+/** What a plan leads to, or every complaint about it. */
+export type Reading<T> =
+  | {
+      readonly ok: true;
+      readonly value: T;
+      /** Where in the plan's text a complaint that comes up later belongs; its place starts at the plan's top. */
+      readonly locate: Locate;
+    }
+  | {
+      readonly ok: false;
+      /** From the top of the text down. */
+      readonly complaints: readonly PlanComplaint[];
+      /** The unit to tell them in, as far as the plan says it. */
+      readonly units: Unit;
+    };
+
+/**
+ * Reads a plan, YAML or JSON, and sets everything out; or says all that is wrong with it, and in which line.
+ * @example
+ * ```ts
+ * const reading = readProject(readFileSync('chest.yaml'));
+ * if (reading.ok) for (const { spec, front } of reading.value.set.drawers) console.log(spec.name, front.tails.length);
+ * else for (const each of reading.complaints) console.error(formatPlanComplaint('chest.yaml', each, reading.units));
+ * ```
+ */
+export const readProject = (given: string | Uint8Array): Reading<Project> => {
+  const reading = layOutPlan(given);
+  if (!reading.ok) return reading;
+  const { value, locate } = reading;
+  const project = withCuts(value);
+  return project.ok
+    ? { ...project, locate }
+    : { ok: false, complaints: project.complaints.map(locate), units: value.units };
+};
+
+/** The first step of `readProject`: drawers and corners set out. */
+export const layOutPlan = (given: string | Uint8Array): Reading<UncutProject> => {
+  const reading = readPlan(given);
+  const plan = reading.ok ? reading.plan : reading.sound;
+  const { name, units, climate, cutting } = plan;
+  const set = layOutSet(plan.drawers, plan.target);
+  const later: Complaint[] = set.ok ? [] : [...set.complaints];
+  const joints = plan.joints.flatMap((corner, i): LoneCorner[] => {
+    const laid = layOutWith(corner.spec, toolingOf(cutting));
+    if (laid.ok) return [{ ...corner, joint: laid.value }];
+    later.push(...fromEntry(['joints', i], laid.complaints));
+    return [];
+  });
+  const complaints = [...(reading.ok ? [] : reading.complaints), ...later.map(reading.locate)];
+  if (complaints.length > 0 || !set.ok)
+    return {
+      ok: false,
+      complaints: complaints.sort((a, b) => a.line - b.line || a.column - b.column),
+      units,
+    };
+  const onClimate = climate ? under(['climate'], adviseClimate(climate)) : [];
+  const advised = { ...set.value, advice: [...onClimate, ...adviseWoods(plan), ...set.value.advice] };
+  return {
+    ok: true,
+    value: { name, units, set: advised, joints, ...(climate && { climate }), ...(cutting && { cutting }) },
+    locate: reading.locate,
+  };
+};
