@@ -1,3 +1,4 @@
+import { html, render } from 'lit-html';
 import { accept, type Complaint, type Result } from '../complaint.ts';
 import { formatPlanComplaint } from '../plan/planComplaint.ts';
 import { sentence } from '../sentence.ts';
@@ -5,39 +6,39 @@ import { formatLength } from '../units/formatLength.ts';
 import { quote } from '../units/quote.ts';
 import type { Unit } from '../units/unit.ts';
 import { adjust } from './adjust.ts';
+import type { AppContext } from './appContext.ts';
 import { benchDialog } from './benchDialog.ts';
 import { cabinetView } from './cabinetView.ts';
 import { controls } from './controls.ts';
 import type { Corner } from './corner.ts';
 import { cornerView } from './cornerView.ts';
-import { element, setText } from './dom.ts';
+import { find, setText } from './dom.ts';
 import { another, howMany, rename, takeOut } from './drawers.ts';
 import { editPlan } from './editPlan.ts';
 import { count, makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } from './edits.ts';
+import { exportDialog } from './exportDialog.ts';
 import { familyView } from './familyView.ts';
 import { files } from './files.ts';
 import { type Handle, handlesOf } from './handles.ts';
 import { licencesDialog } from './licencesDialog.ts';
 import { messages } from './messages.ts';
-import { find, type Page } from './page.ts';
 import {
   amend,
   attempt,
-  bringBack,
   choose,
   commit,
   drag,
   drop,
   grab,
   nudge,
+  redo,
   type Session,
   selectedCorner,
-  shownOf,
   startSession,
-  takeBack,
+  undo,
+  viewStateOf,
 } from './session.ts';
 import { keep, kept } from './storage.ts';
-import { takeDialog } from './takeDialog.ts';
 import { textPanel } from './textPanel.ts';
 import { make, type Snapshot, snapshot } from './work.ts';
 
@@ -104,7 +105,7 @@ export const startApp = (): void => {
 
   const welcome = find('welcome', HTMLElement);
   welcome.hidden = session.now.work.text !== HALFPIN_EXAMPLE;
-  const page: Page = {
+  const page: AppContext = {
     now: () => session.now,
     unit,
     take: (given, name) => {
@@ -183,12 +184,12 @@ export const startApp = (): void => {
     const made = snapshot({ text, locks: {} });
     if (made.ok) go(amend(session, made.value));
   });
-  const openTake = takeDialog(page);
+  const openExport = exportDialog(page);
   const openBench = benchDialog(page);
   const actions: Readonly<Record<string, () => void>> = {
-    undo: () => go(takeBack(session)),
-    redo: () => go(bringBack(session)),
-    take: openTake,
+    undo: () => go(undo(session)),
+    redo: () => go(redo(session)),
+    take: openExport,
     bench: () => openBench(selectedCorner(session).ref),
     licences: licencesDialog(),
     ...files(page),
@@ -201,9 +202,8 @@ export const startApp = (): void => {
   const undoButton = find('undo', HTMLButtonElement);
   const redoButton = find('redo', HTMLButtonElement);
   const advice = find('advice', HTMLElement);
-  let advised = '';
   const show = (): void => {
-    const shown = shownOf(session);
+    const shown = viewStateOf(session);
     const { corner, now } = shown;
     if (document.activeElement !== title) title.value = now.laid.plan.name;
     setText(names.corner, corner.name);
@@ -213,11 +213,10 @@ export const startApp = (): void => {
     setText(familyTitle, length === 0 ? 'Corners' : 'The family');
     undoButton.disabled = session.history.past.length === 0;
     redoButton.disabled = session.history.future.length === 0;
-    const lines = adviceFor(corner, now).map((complaint) => sentence(complaint, unit()));
-    if (advised !== lines.join('\n')) {
-      advised = lines.join('\n');
-      advice.replaceChildren(...lines.map((line) => element('li', {}, line)));
-    }
+    render(
+      adviceFor(corner, now).map((complaint) => html`<li>${sentence(complaint, unit())}</li>`),
+      advice,
+    );
     for (const view of views) view({ ...shown, room });
     showText();
   };

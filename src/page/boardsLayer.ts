@@ -1,6 +1,6 @@
 import type { G, Path as SvgPath } from '@svgdotjs/svg.js';
 import type { CornerSheet, Outline } from './cornerSheet.ts';
-import { drawPath, px } from './svgParts.ts';
+import { drawPath, px } from './dom.ts';
 
 /** Draws both boards of a corner: wood, tails, waste, and every line that is marked on them. */
 export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {

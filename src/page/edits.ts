@@ -1,9 +1,8 @@
 import type { Complaint, Result } from '../complaint.ts';
+import { stepTowards } from './bisect.ts';
 import { type Corner, cornerKey } from './corner.ts';
 import { type Edit, editPlan } from './editPlan.ts';
-import { furthest } from './furthest.ts';
-import { listEdits } from './listEdits.ts';
-import { stepOf } from './planNumber.ts';
+import { listEdits, stepOf } from './planNumber.ts';
 import {
   addTail,
   evenOut,
@@ -50,7 +49,7 @@ export const dragLine = (now: Snapshot, corner: Corner, line: number, to: number
   const widths = widthsOf(corner.joint);
   const locked = locksOf(now.work, cornerKey(corner));
   const by = to - (linesOf(widths)[line] ?? to);
-  const reach = walk(by, stepOf(now.laid.plan.units), (part) => {
+  const reach = stepTowards(by, stepOf(now.laid.plan.units), (part) => {
     const moved = moveLine(widths, locked, line, part);
     if (!moved.ok) return moved;
     const judged = corner.judge(moved.value);
@@ -59,14 +58,6 @@ export const dragLine = (now: Snapshot, corner: Corner, line: number, to: number
   if (reach.value === undefined) return { snapshot: now, stop: reach.stop };
   const next = place(now, corner, reach.value);
   return next.ok ? { snapshot: next.value, stop: reach.stop } : { snapshot: now, stop: next.complaints };
-};
-
-/** Goes a way in steps, the last of which is whole, as far as is allowed. */
-export const walk = <T>(by: number, step: number, judge: (part: number) => Result<T>) => {
-  const steps = Math.ceil(Math.abs(by) / step - 1e-6);
-  return steps === 0
-    ? { value: undefined, stop: [] }
-    : furthest(steps, (i) => judge(by - Math.sign(by) * step * (steps - i)));
 };
 
 const lockedOf = (now: Snapshot, corner: Corner): Locked => locksOf(now.work, cornerKey(corner));

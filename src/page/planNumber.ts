@@ -1,4 +1,6 @@
+import type { Place } from '../complaint.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
+import type { Edit } from './editPlan.ts';
 import { isTail, type Widths } from './widths.ts';
 
 /** What the arrow keys move by and what the pointer keeps to, in mm: a tenth of a millimetre, or 1/64 inch. */
@@ -48,4 +50,15 @@ export const listedValues = (widths: Widths, unit: Unit) => {
     pins: values.slice(2, -2).filter((_, i) => i % 2 === 0),
     halfPin: [values[0] ?? 0, values.at(-1) ?? 0],
   };
+};
+
+/** Writes a corner's widths, one by one, where its tails are written. */
+export const listEdits = (at: Place, widths: Widths, unit: Unit): Edit[] => {
+  const { tails, pins, halfPin } = listedValues(roundWidths(widths, unit), unit);
+  return [
+    { at: [...at, 'tails'], value: tails },
+    { at: [...at, 'pins'], value: pins.length > 0 ? pins : undefined },
+    { at: [...at, 'halfPin'], value: halfPin },
+    { at: [...at, 'graded'], value: undefined },
+  ];
 };

@@ -4,9 +4,9 @@ import type { Scope } from './adjust.ts';
 import { type Corner, type CornerRef, cornerKey, cornerOf } from './corner.ts';
 import type { Moved } from './edits.ts';
 import type { Handle } from './handles.ts';
-import { begin, goOn, type History, redo, undo } from './history.ts';
+import { begin, goOn, type History, stepBack, stepForward } from './history.ts';
 import { stepOf } from './planNumber.ts';
-import type { Shown } from './shown.ts';
+import type { ViewState } from './viewState.ts';
 import { locksOf, type Snapshot, snapshot, type Work } from './work.ts';
 
 /** Something that is held and moved: from where it started to where it has come. */
@@ -28,7 +28,7 @@ export interface Session {
   readonly scope: Scope;
   readonly hold?: Hold;
   /** What was last moved by keys and could go no further. */
-  readonly stopped?: NonNullable<Shown['moving']>;
+  readonly stopped?: NonNullable<ViewState['moving']>;
   /** What came of typing in the plan's text, as long as nothing else has happened since. */
   readonly typed?: Work;
 }
@@ -52,7 +52,7 @@ export const selectedCorner = ({ now, selected }: Session): Corner => {
   return corner;
 };
 
-export const shownOf = (session: Session): Shown => {
+export const viewStateOf = (session: Session): ViewState => {
   const { hold, stopped, scope } = session;
   const now = hold?.moved.snapshot ?? session.now;
   const moving = hold === undefined ? stopped : { handle: hold.handle.id, stop: hold.moved.stop };
@@ -103,8 +103,8 @@ const goTo = (session: Session, history: History<Work>): Session => {
   return made.ok ? { ...atRest(session), history, now: made.value } : session;
 };
 
-export const takeBack = (session: Session): Session => goTo(session, undo(session.history));
-export const bringBack = (session: Session): Session => goTo(session, redo(session.history));
+export const undo = (session: Session): Session => goTo(session, stepBack(session.history));
+export const redo = (session: Session): Session => goTo(session, stepForward(session.history));
 
 export const grab = (session: Session, handle: Handle): Session => {
   const { now } = session;

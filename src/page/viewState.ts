@@ -5,7 +5,7 @@ import type { Locked } from './widths.ts';
 import type { Snapshot } from './work.ts';
 
 /** All that the page shows. */
-export interface Shown {
+export interface ViewState {
   readonly now: Snapshot;
   readonly corner: Corner;
   readonly locked: Locked;
@@ -15,12 +15,12 @@ export interface Shown {
 }
 
 /** What is shown, and how many px wide the drawings may be: measured apart, for measuring holds the browser up. */
-export interface Placed extends Shown {
+export interface SizedViewState extends ViewState {
   readonly room: { readonly cabinet: number; readonly corner: number };
 }
 
 /** A part of the page, which follows what is shown. */
-export type View = (shown: Placed) => void;
+export type View = (shown: SizedViewState) => void;
 
 /** Of more drawers than this only the first are drawn; the others are found in the plan's text. */
 export const MOST_DRAWN = 200;

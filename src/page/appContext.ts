@@ -4,7 +4,7 @@ import type { Message } from './messages.ts';
 import type { Snapshot } from './work.ts';
 
 /** What the parts of the page that stand beside the drawings know of it. */
-export interface Page {
+export interface AppContext {
   readonly now: () => Snapshot;
   readonly unit: () => Unit;
   /** Takes a plan in place of the one in hand; false where it cannot be made, which is said. */
@@ -12,10 +12,3 @@ export interface Page {
   readonly say: (message: Message) => void;
   readonly refuse: (complaints: readonly Complaint[]) => void;
 }
-
-/** The element of the page with an id. */
-export const find = <E extends Element>(id: string, kind: new () => E): E => {
-  const found = document.getElementById(id);
-  if (!(found instanceof kind)) throw new Error(`The page has no ${id}`);
-  return found;
-};

@@ -1,3 +1,4 @@
+import { html, render } from 'lit-html';
 import { type Complaint, under } from '../complaint.ts';
 import { parts } from '../drawer/parts.ts';
 import { partsCsv } from '../drawer/partsCsv.ts';
@@ -9,17 +10,17 @@ import type { PieceChoice } from '../template/corner.ts';
 import type { SetLayout } from '../template/setLayouts.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import { parseLength } from '../units/parseLength.ts';
-import { element, setText } from './dom.ts';
+import type { AppContext } from './appContext.ts';
+import { find, setText } from './dom.ts';
+import { saveFile } from './files.ts';
 import { loadPress } from './loadPress.ts';
 import { measuredError, type Printing } from './measuredError.ts';
-import { find, type Page } from './page.ts';
 import type { PressSheets, PressWish, PressWork } from './press.ts';
 import { keepPrinter, printers } from './printers.ts';
 import { printPages } from './printPages.ts';
-import { saveFile } from './saveFile.ts';
 
 /** All that can be taken away: sheets, pieces, lists. */
-export const takeDialog = ({ now, unit }: Page): (() => void) => {
+export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
   const dialog = find('take-dialog', HTMLDialogElement);
   const paper = find('paper', HTMLInputElement);
   const margin = find('margin', HTMLInputElement);
@@ -28,8 +29,9 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
   const boards = find('boards', HTMLSelectElement);
   const printer = find('printer', HTMLSelectElement);
   const status = find('take-status', HTMLElement);
-  find('papers', HTMLDataListElement).append(
-    ...[...ISO_PAPERS, ...ANSI_PAPERS].map(({ name }) => element('option', { value: name })),
+  render(
+    [...ISO_PAPERS, ...ANSI_PAPERS].map(({ name }) => html`<option value=${name}></option>`),
+    find('papers', HTMLDataListElement),
   );
 
   const say = (text: string, isStop = false): void => {
@@ -167,10 +169,8 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
   });
 
   const showPrinters = (chosen: string): void => {
-    printer.replaceChildren(
-      element('option', { value: '' }, 'none'),
-      ...Object.keys(printers()).map((name) => element('option', { value: name }, name)),
-    );
+    const options = Object.keys(printers()).map((name) => html`<option value=${name}>${name}</option>`);
+    render(html`<option value="">none</option>${options}`, printer);
     printer.value = chosen;
   };
 
