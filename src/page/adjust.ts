@@ -8,19 +8,19 @@ import type { JointSpec } from '../joint/spec.ts';
 import type { Plan } from '../plan/plan.ts';
 import { readPlan } from '../plan/readPlan.ts';
 import { stepTowards } from './bisect.ts';
-import type { Corner } from './corner.ts';
+import type { EditedCorner } from './editedCorner.ts';
 import { type Edit, editPlan, type PlanValue } from './editPlan.ts';
 import type { Moved } from './edits.ts';
 import { listEdits, planNumber, stepOf } from './planNumber.ts';
 import type { Quantity } from './quantities.ts';
-import { fill, total, type Widths } from './widths.ts';
+import { fill, type TipWidths, total } from './widths.ts';
 import { locksOf, type Snapshot, snapshot, type Work } from './work.ts';
 
 /** For whom a shared measure is changed: all drawers that have none of their own, or this one only. */
 export type Scope = 'set' | 'drawer';
 
 /** Where a change of a measure is to be written: where it is written now, else where the scope says. */
-const placeOf = (text: string, { ref }: Corner, { at, shared }: Quantity, scope: Scope): Place => {
+const placeOf = (text: string, { ref }: EditedCorner, { at, shared }: Quantity, scope: Scope): Place => {
   if (ref.of === 'joint') return ['joints', ref.index, ...at];
   const document = parseDocument(text);
   const own: Place = ['drawers', ref.index, ...at];
@@ -41,7 +41,7 @@ const written = ({ kind }: Quantity, value: number, now: Snapshot): PlanValue =>
 /** Gives a measure a value in mm (of a slope, its run); tails that are listed fill their boards again. */
 export const adjust = (
   now: Snapshot,
-  corner: Corner,
+  corner: EditedCorner,
   quantity: Quantity,
   value: number,
   scope: Scope,
@@ -62,7 +62,7 @@ const adjustAt = (work: Work, edits: readonly Edit[]): Result<Snapshot> => {
 /** Moves a measure as far towards a value as can be made. */
 export const dragQuantity = (
   now: Snapshot,
-  corner: Corner,
+  corner: EditedCorner,
   quantity: Quantity,
   to: number,
   scope: Scope,
@@ -95,7 +95,7 @@ const wishesOf = ({ drawers, joints }: Plan): Wish[] => [
   ...joints.map(({ name, spec }, i) => ({ at: ['joints', i], key: `joint ${name}`, spec })),
 ];
 
-const wishedWidths = (wish: JointSpec, cutter: Cutter | undefined): Widths | undefined => {
+const wishedWidths = (wish: JointSpec, cutter: Cutter | undefined): TipWidths | undefined => {
   const { spacing, halfPin, pin } = withDefaults(cutter === undefined ? wish : withCutter(wish, cutter));
   if (spacing.kind !== 'listed') return undefined;
   const { tails, pins } = spacing;

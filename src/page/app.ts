@@ -6,14 +6,13 @@ import { formatLength } from '../units/formatLength.ts';
 import { quote } from '../units/quote.ts';
 import type { Unit } from '../units/unit.ts';
 import { adjust } from './adjust.ts';
-import type { AppContext } from './appContext.ts';
 import { benchDialog } from './benchDialog.ts';
 import { cabinetView } from './cabinetView.ts';
 import { controls } from './controls.ts';
-import type { Corner } from './corner.ts';
 import { cornerView } from './cornerView.ts';
 import { find, setText } from './dom.ts';
 import { another, howMany, rename, takeOut } from './drawers.ts';
+import type { EditedCorner } from './editedCorner.ts';
 import { editPlan } from './editPlan.ts';
 import { count, makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } from './edits.ts';
 import { exportDialog } from './exportDialog.ts';
@@ -40,6 +39,7 @@ import {
 } from './session.ts';
 import { keep, kept } from './storage.ts';
 import { textPanel } from './textPanel.ts';
+import type { AppContext } from './viewState.ts';
 import { make, type Snapshot, snapshot } from './work.ts';
 
 /** Put in by the build: the plan that a first visitor sees. */
@@ -92,7 +92,7 @@ export const startApp = (): void => {
     show();
   };
 
-  const tryIt = (edit: (now: Snapshot, corner: Corner) => Result<Snapshot>): void => {
+  const tryIt = (edit: (now: Snapshot, corner: EditedCorner) => Result<Snapshot>): void => {
     const result = attempt(session, edit);
     if (result.ok) {
       said.clear();
@@ -271,7 +271,7 @@ const shortcut = (event: KeyboardEvent, typing: boolean): string | undefined => 
 };
 
 /** What is said of this corner, and of the whole set. */
-const adviceFor = ({ ref, joint }: Corner, { laid }: Snapshot): readonly Complaint[] => {
+const adviceFor = ({ ref, joint }: EditedCorner, { laid }: Snapshot): readonly Complaint[] => {
   const { advice } = laid.set;
   return ref.of === 'joint'
     ? [...advice.filter(({ at }) => at[0] === 'climate'), ...joint.advice]

@@ -8,9 +8,9 @@ import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { speak } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
-import type { AppContext } from './appContext.ts';
-import { type Corner, type CornerRef, cornerOf, startOnSides } from './corner.ts';
 import { find, setText } from './dom.ts';
+import { type CornerRef, cornerOf, type EditedCorner, startOnSides } from './editedCorner.ts';
+import type { AppContext } from './viewState.ts';
 
 /** Every corner of a plan, in the order of work. */
 const cornersOf = ({ set, joints }: LaidOut): CornerRef[] => [
@@ -85,7 +85,7 @@ export const benchDialog = ({ now, unit }: AppContext): ((ref: CornerRef) => voi
 };
 
 /** What comes before gauging: at the front of a drawer with a lip its rebate, at the back from where its sides are measured. */
-const first = (corner: Corner, unit: Unit): TemplateResult[] => {
+const first = (corner: EditedCorner, unit: Unit): TemplateResult[] => {
   const { ref, drawer } = corner;
   const start = startOnSides(corner);
   if (start !== undefined)
@@ -98,7 +98,7 @@ const first = (corner: Corner, unit: Unit): TemplateResult[] => {
 };
 
 /** What gauges, bevel and dividers are set to, or a router in their place. */
-const settings = ({ joint, drawer }: Corner, cut: JointCut | undefined, unit: Unit): TemplateResult => {
+const settings = ({ joint, drawer }: EditedCorner, cut: JointCut | undefined, unit: Unit): TemplateResult => {
   const { tailBoard, pinBoardFace, pinBoardEnd } = gauges(joint);
   const steps = dividers(joint);
   const rows: [string, string][] = [
@@ -141,7 +141,7 @@ const routerRows = (guided: Guided, end: 'end' | 'shoulder', unit: Unit): [strin
 };
 
 /** Where every tail begins and ends, the highest first as on the board. */
-const marks = (corner: Corner, unit: Unit): TemplateResult => {
+const marks = (corner: EditedCorner, unit: Unit): TemplateResult => {
   const edge = startOnSides(corner) === undefined ? 'reference edge' : "groove's top edge";
   const rows = corner.joint.tails.map(
     ({ tip, base }, i) =>

@@ -1,7 +1,7 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
 import type { Complaint } from '../complaint.ts';
 import type { Scope } from './adjust.ts';
-import type { CornerRef } from './corner.ts';
+import type { CornerRef } from './editedCorner.ts';
 import { entry } from './entry.ts';
 import { measureList } from './measureList.ts';
 import type { Quantity } from './quantities.ts';

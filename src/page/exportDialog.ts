@@ -10,14 +10,14 @@ import type { PieceChoice } from '../template/corner.ts';
 import type { SetLayout } from '../template/setLayouts.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import { parseLength } from '../units/parseLength.ts';
-import type { AppContext } from './appContext.ts';
 import { find, setText } from './dom.ts';
 import { saveFile } from './files.ts';
 import { loadPress } from './loadPress.ts';
 import { measuredError, type Printing } from './measuredError.ts';
 import type { PressSheets, PressWish, PressWork } from './press.ts';
-import { keepPrinter, printers } from './printers.ts';
 import { printPages } from './printPages.ts';
+import { keepPrinter, keptPrinters } from './storage.ts';
+import type { AppContext } from './viewState.ts';
 
 /** All that can be taken away: sheets, pieces, lists. */
 export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
@@ -68,7 +68,7 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
   };
 
   const wishOf = (on: Printing): PressWish => {
-    const error = printers()[printer.value];
+    const error = keptPrinters()[printer.value];
     return {
       title: now().laid.plan.name,
       ...on,
@@ -169,7 +169,7 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
   });
 
   const showPrinters = (chosen: string): void => {
-    const options = Object.keys(printers()).map((name) => html`<option value=${name}>${name}</option>`);
+    const options = Object.keys(keptPrinters()).map((name) => html`<option value=${name}>${name}</option>`);
     render(html`<option value="">none</option>${options}`, printer);
     printer.value = chosen;
   };

@@ -3,8 +3,8 @@ import type { Joint } from '../joint/joint.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import { tailOutline } from '../joint/tailOutline.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
-import type { CornerRef } from './corner.ts';
 import { px } from './dom.ts';
+import type { CornerRef } from './editedCorner.ts';
 import { type Ask, MOST_DRAWN, type View } from './viewState.ts';
 
 /** How much of each board is seen beyond its tails, in mm. */

@@ -2,9 +2,9 @@ import { starterPlan } from '../plan/starterPlan.ts';
 import { fileStem } from '../template/fileStem.ts';
 import { quote } from '../units/quote.ts';
 import type { Unit } from '../units/unit.ts';
-import type { AppContext } from './appContext.ts';
 import { find } from './dom.ts';
 import { linkOf, planInLink } from './link.ts';
+import type { AppContext } from './viewState.ts';
 
 /** Far more than a plan may have; what is larger still is not read to its end. */
 const MOST_READ = 100e6;

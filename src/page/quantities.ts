@@ -1,5 +1,5 @@
 import type { Place } from '../complaint.ts';
-import type { Corner } from './corner.ts';
+import type { EditedCorner } from './editedCorner.ts';
 
 /** A measure of a corner or of its drawer that can be changed. */
 export interface Quantity {
@@ -13,24 +13,24 @@ export interface Quantity {
   /** Whether all drawers may share it. */
   readonly shared: boolean;
   /** What it is now, in mm; of a slope, its run. Undefined where the corner has no such measure. */
-  readonly get: (corner: Corner) => number | undefined;
+  readonly get: (corner: EditedCorner) => number | undefined;
 }
 
 const measure = (
   key: string,
   [group, label]: readonly [string, string],
   at: Place,
-  get: (corner: Corner) => number | undefined,
+  get: (corner: EditedCorner) => number | undefined,
   { kind = 'length', shared = true }: Partial<Pick<Quantity, 'kind' | 'shared'>> = {},
 ): Quantity => ({ key, group, label, kind, at, shared, get });
 
-const lap = ({ joint, drawer }: Corner): number | undefined => {
+const lap = ({ joint, drawer }: EditedCorner): number | undefined => {
   const front = drawer?.front ?? joint;
   return front.kind === 'lapped' ? front.pinBoard.lap : undefined;
 };
 
 /** Where tails are listed, so are the pins. */
-const pin = ({ joint, listed }: Corner): number | undefined => {
+const pin = ({ joint, listed }: EditedCorner): number | undefined => {
   if (listed) return undefined;
   const whole = joint.pins.find(({ half }) => !half);
   return whole && whole.narrow[1] - whole.narrow[0];
@@ -88,9 +88,9 @@ const DRAWER: readonly Quantity[] = [
   ),
 ];
 
-const opening = (drawer: Corner['drawer']) =>
+const opening = (drawer: EditedCorner['drawer']) =>
   drawer?.spec.space.kind === 'opening' ? drawer.spec.space.opening : undefined;
-const ownSize = (drawer: Corner['drawer']) =>
+const ownSize = (drawer: EditedCorner['drawer']) =>
   drawer?.spec.space.kind === 'size' ? drawer.spec.space.size : undefined;
 
 const JOINT: readonly Quantity[] = [
@@ -103,8 +103,8 @@ const JOINT: readonly Quantity[] = [
 ];
 
 /** Every measure that a corner has. */
-export const quantitiesOf = (corner: Corner): readonly Quantity[] =>
+export const quantitiesOf = (corner: EditedCorner): readonly Quantity[] =>
   (corner.ref.of === 'drawer' ? DRAWER : JOINT).filter(({ get }) => get(corner) !== undefined);
 
-export const quantity = (corner: Corner, key: string): Quantity | undefined =>
+export const quantity = (corner: EditedCorner, key: string): Quantity | undefined =>
   quantitiesOf(corner).find((each) => each.key === key);

@@ -1,7 +1,7 @@
 import type { Result } from '../complaint.ts';
 import type { LaidOut } from '../plan/layOutPlan.ts';
 import type { Scope } from './adjust.ts';
-import { type Corner, type CornerRef, cornerKey, cornerOf } from './corner.ts';
+import { type CornerRef, cornerKey, cornerOf, type EditedCorner } from './editedCorner.ts';
 import type { Moved } from './edits.ts';
 import type { Handle } from './handles.ts';
 import { begin, goOn, type History, stepBack, stepForward } from './history.ts';
@@ -13,7 +13,7 @@ import { locksOf, type Snapshot, snapshot, type Work } from './work.ts';
 interface Hold {
   readonly handle: Handle;
   readonly start: Snapshot;
-  readonly corner: Corner;
+  readonly corner: EditedCorner;
   readonly to: number;
   readonly moved: Moved;
   /** How far it can go either way, once that has been found out. */
@@ -46,7 +46,7 @@ export const startSession = (now: Snapshot): Session => ({
 const firstCorner = ({ set }: LaidOut): CornerRef => (set.drawers.length > 0 ? FIRST_DRAWER : FIRST_JOINT);
 
 /** The corner that is selected; every plan that can be read has at least one. */
-export const selectedCorner = ({ now, selected }: Session): Corner => {
+export const selectedCorner = ({ now, selected }: Session): EditedCorner => {
   const corner = cornerOf(now.laid, selected) ?? cornerOf(now.laid, firstCorner(now.laid));
   if (corner === undefined) throw new Error('A plan without corners was let in');
   return corner;
@@ -90,7 +90,7 @@ export const amend = (session: Session, next: Snapshot): Session => {
 
 export const attempt = (
   session: Session,
-  edit: (now: Snapshot, corner: Corner) => Result<Snapshot>,
+  edit: (now: Snapshot, corner: EditedCorner) => Result<Snapshot>,
 ): Result<Session> => {
   const result = edit(session.now, selectedCorner(session));
   return result.ok ? { ok: true, value: commit(session, result.value) } : result;

@@ -1,8 +1,8 @@
 import type { G, Path as SvgPath } from '@svgdotjs/svg.js';
 import { formatNumber } from '../units/formatLength.ts';
-import { startOnSides } from './corner.ts';
 import type { CornerSheet, Face } from './cornerSheet.ts';
 import { drawPath, px } from './dom.ts';
+import { startOnSides } from './editedCorner.ts';
 import { Texts } from './texts.ts';
 import type { ViewState } from './viewState.ts';
 import { isTail, linesOf, widthsOf } from './widths.ts';

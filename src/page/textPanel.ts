@@ -1,8 +1,8 @@
 import { html, render } from 'lit-html';
 import { formatPlace, type PlanComplaint } from '../plan/planComplaint.ts';
 import { sentence } from '../sentence.ts';
-import type { AppContext } from './appContext.ts';
 import { find } from './dom.ts';
+import type { AppContext } from './viewState.ts';
 import { make } from './work.ts';
 
 /** Enough to begin with; what follows often comes of what comes first. */

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { type Corner, type CornerRef, cornerOf } from '../../src/page/corner.ts';
+import { type CornerRef, cornerOf, type EditedCorner } from '../../src/page/editedCorner.ts';
 import { type Snapshot, snapshot } from '../../src/page/work.ts';
 
 /** The example that the page begins with. */
@@ -11,7 +11,7 @@ export const snapshotOf = (text: string, locks: Record<string, number[]> = {}): 
   return made.value;
 };
 
-export const cornerIn = (now: Snapshot, ref: CornerRef): Corner => {
+export const cornerIn = (now: Snapshot, ref: CornerRef): EditedCorner => {
   const corner = cornerOf(now.laid, ref);
   if (corner === undefined) throw new Error('no such corner');
   return corner;
@@ -23,7 +23,7 @@ export const BACK: CornerRef = { of: 'drawer', index: 0, end: 'back' };
 /** A corner of its own, even: half pins 4, pins 4, tails 12, slope 1:8 so that each tail loses 1.25 of 10 a side. */
 export const BOX = `name: Box
 joints:
-  - name: Corner # the only one
+  - name: EditedCorner # the only one
     kind: through
     width: 56
     tailBoard: 10
