@@ -117,6 +117,7 @@ describe('the page', () => {
       '@fontsource/alegreya-sans',
       'dejavu-fonts-ttf',
       '@svgdotjs/svg.js',
+      'lit-html',
       'yaml',
       'zod',
       'pdfkit',
