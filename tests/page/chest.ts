@@ -23,7 +23,7 @@ export const BACK: CornerRef = { of: 'drawer', index: 0, end: 'back' };
 /** A corner of its own, even: half pins 4, pins 4, tails 12, slope 1:8 so that each tail loses 1.25 of 10 a side. */
 export const BOX = `name: Box
 joints:
-  - name: EditedCorner # the only one
+  - name: Corner # the only one
     kind: through
     width: 56
     tailBoard: 10
