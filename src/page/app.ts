@@ -1,3 +1,4 @@
+import { html, render } from 'lit-html';
 import { accept, type Complaint, type Result } from '../complaint.ts';
 import { formatPlanComplaint } from '../plan/planComplaint.ts';
 import { readProject } from '../project/readProject.ts';
@@ -9,38 +10,38 @@ import { adjust } from './adjust.ts';
 import { benchDialog } from './benchDialog.ts';
 import { cabinetView } from './cabinetView.ts';
 import { controls } from './controls.ts';
-import type { Corner } from './corner.ts';
 import { cornerView } from './cornerView.ts';
-import { element, setText } from './dom.ts';
+import { find, setText } from './dom.ts';
 import { another, howMany, rename, takeOut } from './drawers.ts';
+import type { EditedCorner } from './editedCorner.ts';
 import { editPlan } from './editPlan.ts';
 import { count, makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } from './edits.ts';
+import { exportDialog } from './exportDialog.ts';
 import { familyView } from './familyView.ts';
 import { files } from './files.ts';
 import { type Handle, handlesOf } from './handles.ts';
 import { licencesDialog } from './licencesDialog.ts';
 import { messages } from './messages.ts';
-import { find, type Page } from './page.ts';
 import {
   amend,
   attempt,
-  bringBack,
   choose,
   commit,
   drag,
   drop,
   grab,
   nudge,
+  redo,
   type Session,
   selectedCorner,
-  shownOf,
   startSession,
-  takeBack,
+  undo,
+  viewStateOf,
 } from './session.ts';
 import { type Snapshot, snapshot } from './snapshot.ts';
 import { keep, kept } from './storage.ts';
-import { takeDialog } from './takeDialog.ts';
 import { textPanel } from './textPanel.ts';
+import type { AppContext } from './viewState.ts';
 
 /** Put in by the build: the plan that a first visitor sees. */
 declare const HALFPIN_EXAMPLE: string;
@@ -92,7 +93,7 @@ export const startApp = (): void => {
     show();
   };
 
-  const tryIt = (edit: (now: Snapshot, corner: Corner) => Result<Snapshot>): void => {
+  const tryIt = (edit: (now: Snapshot, corner: EditedCorner) => Result<Snapshot>): void => {
     const result = attempt(session, edit);
     if (result.ok) {
       said.clear();
@@ -105,7 +106,7 @@ export const startApp = (): void => {
 
   const welcome = find('welcome', HTMLElement);
   welcome.hidden = session.now.work.text !== HALFPIN_EXAMPLE;
-  const page: Page = {
+  const page: AppContext = {
     now: () => session.now,
     unit,
     take: (given, name) => {
@@ -184,12 +185,12 @@ export const startApp = (): void => {
     const made = snapshot({ text, locks: {} });
     if (made.ok) go(amend(session, made.value));
   });
-  const openTake = takeDialog(page);
+  const openExport = exportDialog(page);
   const openBench = benchDialog(page);
   const actions: Readonly<Record<string, () => void>> = {
-    undo: () => go(takeBack(session)),
-    redo: () => go(bringBack(session)),
-    take: openTake,
+    undo: () => go(undo(session)),
+    redo: () => go(redo(session)),
+    take: openExport,
     bench: () => openBench(selectedCorner(session).ref),
     licences: licencesDialog(),
     ...files(page),
@@ -202,9 +203,8 @@ export const startApp = (): void => {
   const undoButton = find('undo', HTMLButtonElement);
   const redoButton = find('redo', HTMLButtonElement);
   const advice = find('advice', HTMLElement);
-  let advised = '';
   const show = (): void => {
-    const shown = shownOf(session);
+    const shown = viewStateOf(session);
     const { corner, now } = shown;
     if (document.activeElement !== title) title.value = now.project.name;
     setText(names.corner, corner.name);
@@ -214,11 +214,10 @@ export const startApp = (): void => {
     setText(familyTitle, length === 0 ? 'Corners' : 'The family');
     undoButton.disabled = session.history.past.length === 0;
     redoButton.disabled = session.history.future.length === 0;
-    const lines = adviceFor(corner, now).map((complaint) => sentence(complaint, unit()));
-    if (advised !== lines.join('\n')) {
-      advised = lines.join('\n');
-      advice.replaceChildren(...lines.map((line) => element('li', {}, line)));
-    }
+    render(
+      adviceFor(corner, now).map((complaint) => html`<li>${sentence(complaint, unit())}</li>`),
+      advice,
+    );
     for (const view of views) view({ ...shown, room });
     showText();
   };
@@ -273,7 +272,7 @@ const shortcut = (event: KeyboardEvent, typing: boolean): string | undefined => 
 };
 
 /** What is said of this corner, and of the whole set. */
-const adviceFor = ({ ref, joint }: Corner, { project }: Snapshot): readonly Complaint[] => {
+const adviceFor = ({ ref, joint }: EditedCorner, { project }: Snapshot): readonly Complaint[] => {
   const { advice } = project.set;
   return ref.of === 'joint'
     ? [...advice.filter(({ at }) => at[0] === 'climate'), ...joint.advice]

@@ -1,3 +1,4 @@
+import { html, render, type TemplateResult } from 'lit-html';
 import { rebateFirst } from '../drawer/rebateFirst.ts';
 import type { JointCut } from '../guided/cutJoint.ts';
 import { type RouterSettingName, routerSettings } from '../guided/routerSettings.ts';
@@ -8,9 +9,9 @@ import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { speak } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
-import { type Corner, type CornerRef, cornerOf, startOnSides } from './corner.ts';
-import { element, setText } from './dom.ts';
-import { find, type Page } from './page.ts';
+import { find, setText } from './dom.ts';
+import { type CornerRef, cornerOf, type EditedCorner, startOnSides } from './editedCorner.ts';
+import type { AppContext } from './viewState.ts';
 
 /** Every corner of a plan, in the order of work. */
 const cornersOf = ({ set, joints }: Project): CornerRef[] => [
@@ -24,7 +25,7 @@ const cornersOf = ({ set, joints }: Project): CornerRef[] => [
 const sameCorner = (a: CornerRef, b: CornerRef): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** The numbers of one corner, big enough to be read from the bench; the screen stays on where the browser can do that. */
-export const benchDialog = ({ now, unit }: Page): ((ref: CornerRef) => void) => {
+export const benchDialog = ({ now, unit }: AppContext): ((ref: CornerRef) => void) => {
   const dialog = find('bench-dialog', HTMLDialogElement);
   const title = find('bench-title', HTMLElement);
   const body = find('bench-body', HTMLElement);
@@ -41,10 +42,9 @@ export const benchDialog = ({ now, unit }: Page): ((ref: CornerRef) => void) => 
     if (corner === undefined) return;
     const ends = corner.ref.of === 'joint' ? '' : `, ${corner.ref.end} corners`;
     setText(title, `${corner.name}${ends}`);
-    body.replaceChildren(
-      ...first(corner, unit()),
-      settings(corner, project.cuts.get(corner.joint), unit()),
-      marks(corner, unit()),
+    render(
+      html`${first(corner, unit())}${settings(corner, project.cuts.get(corner.joint), unit())}${marks(corner, unit())}`,
+      body,
     );
     body.scrollTop = 0;
   };
@@ -86,24 +86,20 @@ export const benchDialog = ({ now, unit }: Page): ((ref: CornerRef) => void) => 
 };
 
 /** What comes before gauging: at the front of a drawer with a lip its rebate, at the back from where its sides are measured. */
-const first = (corner: Corner, unit: Unit): HTMLElement[] => {
+const first = (corner: EditedCorner, unit: Unit): TemplateResult[] => {
   const { ref, drawer } = corner;
   const start = startOnSides(corner);
   if (start !== undefined)
     return [
-      element(
-        'p',
-        {},
-        `On the sides all is measured from the groove's top edge, ${formatLength(start, unit)} above the reference edge.`,
-      ),
+      html`<p>On the sides all is measured from the groove's top edge, ${formatLength(start, unit)} above the reference edge.</p>`,
     ];
   return drawer !== undefined && ref.of === 'drawer'
-    ? rebateFirst(drawer).map((says) => element('p', {}, `Before gauging: ${speak(says, unit)}.`))
+    ? rebateFirst(drawer).map((says) => html`<p>Before gauging: ${speak(says, unit)}.</p>`)
     : [];
 };
 
 /** What gauges, bevel and dividers are set to, or a router in their place. */
-const settings = ({ joint, drawer }: Corner, cut: JointCut | undefined, unit: Unit): HTMLElement => {
+const settings = ({ joint, drawer }: EditedCorner, cut: JointCut | undefined, unit: Unit): TemplateResult => {
   const steps = dividers(joint);
   const rows: [string, string][] = [
     ['Tails', String(joint.tails.length)],
@@ -124,11 +120,7 @@ const settings = ({ joint, drawer }: Corner, cut: JointCut | undefined, unit: Un
           ['Dividers start at', formatLength(steps.from, unit)],
         ] satisfies [string, string][])),
   ];
-  return element(
-    'dl',
-    {},
-    ...rows.map(([name, value]) => element('div', {}, element('dt', {}, name), element('dd', {}, value))),
-  );
+  return html`<dl>${rows.map(([name, value]) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`)}</dl>`;
 };
 
 /** What a router is set to; its easing and its bushes are on the bench sheet. */
@@ -147,24 +139,17 @@ const routerRows = (cut: JointCut, end: 'end' | 'shoulder', unit: Unit): [string
 };
 
 /** Where every tail begins and ends, the highest first as on the board. */
-const marks = (corner: Corner, unit: Unit): HTMLElement => {
-  const { joint } = corner;
+const marks = (corner: EditedCorner, unit: Unit): TemplateResult => {
   const edge = startOnSides(corner) === undefined ? 'reference edge' : "groove's top edge";
-  const cell = (value: number) => element('td', {}, formatNumber(value, unit));
-  const over = (name: string) => element('th', { scope: 'colgroup', colspan: 2 }, name);
-  return element(
-    'table',
-    {},
-    element('caption', {}, `Tails from the ${edge}, in ${unit}`),
-    element('thead', {}, element('tr', {}, element('td'), over('at the end'), over('at the baseline'))),
-    element(
-      'tbody',
-      {},
-      ...joint.tails
-        .map(({ tip, base }, i) =>
-          element('tr', {}, element('th', { scope: 'row' }, String(i + 1)), ...[...tip, ...base].map(cell)),
-        )
-        .toReversed(),
-    ),
+  const rows = corner.joint.tails.map(
+    ({ tip, base }, i) =>
+      html`<tr><th scope="row">${i + 1}</th>${[...tip, ...base].map((value) => html`<td>${formatNumber(value, unit)}</td>`)}</tr>`,
   );
+  return html`<table>
+    <caption>Tails from the ${edge}, in ${unit}</caption>
+    <thead>
+      <tr><td></td><th scope="colgroup" colspan="2">at the end</th><th scope="colgroup" colspan="2">at the baseline</th></tr>
+    </thead>
+    <tbody>${rows.toReversed()}</tbody>
+  </table>`;
 };

@@ -1,6 +1,6 @@
 import type { G, Path as SvgPath } from '@svgdotjs/svg.js';
-import type { CornerSheet, Outline } from './cornerSheet.ts';
-import { drawPath, px } from './svgParts.ts';
+import type { CornerSheet, FaceOutline } from './cornerSheet.ts';
+import { drawPath, px } from './dom.ts';
 
 /** Draws both boards of a corner: wood, tails, waste, and every line that is marked on them. */
 export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
@@ -15,8 +15,9 @@ export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
 
   return (sheet) => {
     const { tailFace, tailEnd, pinEnd, pinFace, boardWidth, y } = sheet;
-    const line = (points: Outline): string => `M${points.map(([x, u]) => `${px(x)} ${px(y(u))}`).join('L')}`;
-    const areas = (outlines: readonly Outline[]): string =>
+    const line = (points: FaceOutline): string =>
+      `M${points.map(([x, u]) => `${px(x)} ${px(y(u))}`).join('L')}`;
+    const areas = (outlines: readonly FaceOutline[]): string =>
       outlines.map((points) => `${line(points)}Z`).join('');
     const level = (x0: number, x1: number, u: number): string => `M${px(x0)} ${px(y(u))}H${px(x1)}`;
     const upright = (x: number): string => `M${px(x)} ${px(y(0))}V${px(y(boardWidth))}`;

@@ -1,7 +1,7 @@
+import { html, nothing } from 'lit-html';
 import type { Complaint } from '../complaint.ts';
 import { speak } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
-import { element, setText } from './dom.ts';
 
 const WIDEST = 280;
 /** Kept free at the drawing's edges, in px. */
@@ -16,19 +16,17 @@ export interface Pointed {
 }
 
 /** Says beside what is moved why it goes no further. */
-export const callout = (host: HTMLElement) => {
-  const node = element('div', { class: 'callout', hidden: true });
-  host.append(node);
-  return (stop: readonly Complaint[], pointed: Pointed | undefined, room: number, unit: Unit): void => {
-    const [first] = stop;
-    node.hidden = first === undefined || pointed === undefined;
-    if (first === undefined || pointed === undefined) return;
-    const { at, above } = pointed;
-    const width = Math.min(WIDEST, room - 2 * FREE);
-    setText(node, speak(first.says, unit));
-    node.classList.toggle('above', above);
-    node.style.width = `${width}px`;
-    node.style.left = `${Math.max(FREE, Math.min(at[0] + 12, room - width - FREE))}px`;
-    node.style.top = `${at[1] + (above ? -AWAY : AWAY)}px`;
-  };
+export const callout = (
+  [first]: readonly Complaint[],
+  pointed: Pointed | undefined,
+  room: number,
+  unit: Unit,
+) => {
+  if (first === undefined || pointed === undefined) return nothing;
+  const { at, above } = pointed;
+  const width = Math.min(WIDEST, room - 2 * FREE);
+  const left = Math.max(FREE, Math.min(at[0] + 12, room - width - FREE));
+  const top = at[1] + (above ? -AWAY : AWAY);
+  return html`<div class="callout ${above ? 'above' : ''}"
+    style="width: ${width}px; left: ${left}px; top: ${top}px">${speak(first.says, unit)}</div>`;
 };

@@ -1,7 +1,7 @@
 import type { Point } from '../drawing/drawing.ts';
 import { gauges } from '../joint/settings.ts';
 import { tailOutline } from '../joint/tailOutline.ts';
-import type { Corner } from './corner.ts';
+import type { EditedCorner } from './editedCorner.ts';
 import { linesOf, widthsOf } from './widths.ts';
 
 /** One of the four faces of a corner as they lie side by side: x in px from the left, u in mm from the reference edge. */
@@ -11,7 +11,7 @@ export interface Face {
 }
 
 /** A polygon, x in px and u in mm. */
-export type Outline = readonly Point[];
+export type FaceOutline = readonly Point[];
 
 /**
  * Both boards of a corner laid flat, ends facing each other: the tail board's outside face and its end, the pin board's
@@ -36,16 +36,16 @@ export interface CornerSheet {
   readonly tailBaseline: number;
   readonly lapLine: number;
   readonly pinBaseline: number;
-  readonly tails: readonly Outline[];
+  readonly tails: readonly FaceOutline[];
   /** Tails' tips on the tail board's end. */
-  readonly tips: readonly Outline[];
+  readonly tips: readonly FaceOutline[];
   /** The waste between the tails. */
-  readonly tailWaste: readonly Outline[];
+  readonly tailWaste: readonly FaceOutline[];
   /** Sockets, on the pin board's end and on its inside face. */
-  readonly sockets: readonly Outline[];
-  readonly faceSockets: readonly Outline[];
+  readonly sockets: readonly FaceOutline[];
+  readonly faceSockets: readonly FaceOutline[];
   /** The way of each line between two widths across all four faces. */
-  readonly lines: readonly Outline[];
+  readonly lines: readonly FaceOutline[];
   readonly groove?: {
     readonly from: number;
     readonly to: number;
@@ -75,7 +75,7 @@ const LARGEST_SCALE = 9;
 /** A wide board is drawn no smaller, so that its pins can be taken hold of, if there is room beside it. */
 const LEAST_SCALE = 3.2;
 
-export const cornerSheet = ({ joint, groove }: Corner, frame: Frame): CornerSheet => {
+export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): CornerSheet => {
   const { depth, width, tails, tailBoard, pinBoard } = joint;
   const { pinBoardFace } = gauges(joint);
   const fixed = depth + tailBoard.thickness + pinBoard.thickness + pinBoardFace;
@@ -99,7 +99,7 @@ export const cornerSheet = ({ joint, groove }: Corner, frame: Frame): CornerShee
   // A tail's base lies on the tail board's baseline and, in its socket, at the inside arris.
   const onTailFace = ([u, y]: Point): Point => [tailBaseline + y * scale, u];
   const onPinEnd = ([u, y]: Point): Point => [pinEnd.x1 - y * scale, u];
-  const rectangle = (x0: number, x1: number, [from, to]: readonly [number, number]): Outline => [
+  const rectangle = (x0: number, x1: number, [from, to]: readonly [number, number]): FaceOutline => [
     [x0, from],
     [x1, from],
     [x1, to],
@@ -135,7 +135,7 @@ export const cornerSheet = ({ joint, groove }: Corner, frame: Frame): CornerShee
     ]),
     sockets: outlines.map((outline) => outline.map(onPinEnd)),
     faceSockets: tails.map(({ base }) => rectangle(pinFace.x0, pinBaseline, base)),
-    lines: linesOf(widths).map((tip, i): Outline => {
+    lines: linesOf(widths).map((tip, i): FaceOutline => {
       const [base = [tip, 0], end = [tip, depth]] = sides[i] ?? [];
       return [
         onTailFace(base),

@@ -1,19 +1,19 @@
 import { type G, SVG } from '@svgdotjs/svg.js';
+import { render } from 'lit-html';
 import type { Unit } from '../units/unit.ts';
 import { boardsLayer } from './boardsLayer.ts';
 import { callout, type Pointed } from './callout.ts';
 import { cornerSheet, type Frame } from './cornerSheet.ts';
-import { setAttribute } from './dom.ts';
-import type { Grasp } from './grasp.ts';
+import { setAttribute, sizeSvg } from './dom.ts';
+import type { DragActions } from './dragHandle.ts';
 import { handleLayer } from './handleLayer.ts';
 import type { HandleShape } from './handleShape.ts';
 import type { Handle } from './handles.ts';
-import type { View } from './shown.ts';
 import { sizesLayer } from './sizesLayer.ts';
-import { sizeSvg } from './svgParts.ts';
+import type { View } from './viewState.ts';
 
 /** Both boards of the selected corner, to be set out by hand. */
-export const cornerView = (host: HTMLElement, hands: Grasp): View => {
+export const cornerView = (host: HTMLElement, hands: DragActions): View => {
   const svg = SVG().addTo(host).addClass('corner');
   svg.attr('role', 'group');
   const hatch = svg.defs().element('pattern');
@@ -25,7 +25,6 @@ export const cornerView = (host: HTMLElement, hands: Grasp): View => {
   sizes.attr('aria-hidden', 'true');
   const drawSizes = sizesLayer(sizes);
   const drawHandles = handleLayer(layer('handles'), hands);
-  const sayStop = callout(host);
   /** The scale that the drawing has while something is moved. */
   let held: number | undefined;
   /** Where on the drawing the pointer took hold; nothing where keys did. */
@@ -55,7 +54,8 @@ export const cornerView = (host: HTMLElement, hands: Grasp): View => {
     drawSizes(shown, sheet);
     const moved = drawHandles(shown, sheet);
     const pointed = moved && pointedAt(moved.handle, moved.middle);
-    sayStop(moving?.stop ?? [], pointed, sheet.width, now.project.units);
+    // It stands in the host after the drawing, which stays.
+    render(callout(moving?.stop ?? [], pointed, sheet.width, now.project.units), host);
   };
 };
 

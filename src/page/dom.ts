@@ -1,19 +1,10 @@
-type Attributes = Readonly<Record<string, string | number | boolean | EventListener | undefined>>;
+import type { Svg, Path as SvgPath } from '@svgdotjs/svg.js';
 
-/** Makes an element. `on…` are listeners; true sets an attribute without a value; false and undefined leave it out. */
-export const element = <Tag extends keyof HTMLElementTagNameMap>(
-  tag: Tag,
-  attributes: Attributes = {},
-  ...children: readonly (Node | string)[]
-): HTMLElementTagNameMap[Tag] => {
-  const made = document.createElement(tag);
-  for (const [name, value] of Object.entries(attributes)) {
-    if (typeof value === 'function') made.addEventListener(name.slice(2), value);
-    else if (value === true) made.setAttribute(name, '');
-    else if (value !== undefined && value !== false) made.setAttribute(name, String(value));
-  }
-  made.append(...children);
-  return made;
+/** The element of the page with an id. */
+export const find = <E extends Element>(id: string, kind: new () => E): E => {
+  const found = document.getElementById(id);
+  if (!(found instanceof kind)) throw new Error(`The page has no ${id}`);
+  return found;
 };
 
 /** Sets a text only where it has changed, for the browser lays out anew what is set. */
@@ -23,4 +14,18 @@ export const setText = (node: Node, text: string): void => {
 
 export const setAttribute = (node: Element, name: string, value: string): void => {
   if (node.getAttribute(name) !== value) node.setAttribute(name, value);
+};
+
+/** A length in px as it is written in SVG: tenths are finer than any screen. */
+export const px = (value: number): string => String(Math.round(value * 10) / 10);
+
+/** Gives a path its data; only where it has changed, for the browser paints anew what is set. */
+export const drawPath = (path: SvgPath, data: string): void => setAttribute(path.node, 'd', data);
+
+/** Sizes an SVG in px. */
+export const sizeSvg = ({ node }: Svg, width: number, height: number): void => {
+  const [w, h] = [px(width), px(height)];
+  setAttribute(node, 'width', w);
+  setAttribute(node, 'height', h);
+  setAttribute(node, 'viewBox', `0 0 ${w} ${h}`);
 };

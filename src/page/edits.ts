@@ -1,9 +1,8 @@
 import type { Complaint, Result } from '../complaint.ts';
-import { type Corner, cornerKey } from './corner.ts';
+import { stepTowards } from './bisect.ts';
+import { cornerKey, type EditedCorner } from './editedCorner.ts';
 import { type Edit, editPlan } from './editPlan.ts';
-import { furthest } from './furthest.ts';
-import { listEdits } from './listEdits.ts';
-import { stepOf } from './planNumber.ts';
+import { listEdits, stepOf } from './planNumber.ts';
 import { locksOf, type Snapshot, snapshot, type Work, withLocks } from './snapshot.ts';
 import {
   addTail,
@@ -17,7 +16,7 @@ import {
   moveLine,
   removeTail,
   setWidth,
-  type Widths,
+  type TipWidths,
   widthsOf,
 } from './widths.ts';
 
@@ -29,8 +28,8 @@ export interface Moved {
 
 const place = (
   { work, project }: Snapshot,
-  corner: Corner,
-  widths: Widths,
+  corner: EditedCorner,
+  widths: TipWidths,
   locked?: Locked,
 ): Result<Snapshot> => {
   const { units } = project;
@@ -39,18 +38,22 @@ const place = (
   return snapshot(locked === undefined ? next : withLocks(next, cornerKey(corner), locked));
 };
 
-const placed = (now: Snapshot, corner: Corner, widths: Result<Widths>, locked?: Locked): Result<Snapshot> =>
-  widths.ok ? place(now, corner, widths.value, locked) : widths;
+const placed = (
+  now: Snapshot,
+  corner: EditedCorner,
+  widths: Result<TipWidths>,
+  locked?: Locked,
+): Result<Snapshot> => (widths.ok ? place(now, corner, widths.value, locked) : widths);
 
 /**
  * Moves a line of a corner as far towards a distance from the reference edge as can be cut.
  * @param to mm
  */
-export const dragLine = (now: Snapshot, corner: Corner, line: number, to: number): Moved => {
+export const dragLine = (now: Snapshot, corner: EditedCorner, line: number, to: number): Moved => {
   const widths = widthsOf(corner.joint);
   const locked = locksOf(now.work, cornerKey(corner));
   const by = to - (linesOf(widths)[line] ?? to);
-  const reach = walk(by, stepOf(now.project.units), (part) => {
+  const reach = stepTowards(by, stepOf(now.project.units), (part) => {
     const moved = moveLine(widths, locked, line, part);
     if (!moved.ok) return moved;
     const judged = corner.judge(moved.value);
@@ -61,18 +64,15 @@ export const dragLine = (now: Snapshot, corner: Corner, line: number, to: number
   return next.ok ? { snapshot: next.value, stop: reach.stop } : { snapshot: now, stop: next.complaints };
 };
 
-/** Goes a way in steps, the last of which is whole, as far as is allowed. */
-export const walk = <T>(by: number, step: number, judge: (part: number) => Result<T>) => {
-  const steps = Math.ceil(Math.abs(by) / step - 1e-6);
-  return steps === 0
-    ? { value: undefined, stop: [] }
-    : furthest(steps, (i) => judge(by - Math.sign(by) * step * (steps - i)));
-};
-
-const lockedOf = (now: Snapshot, corner: Corner): Locked => locksOf(now.work, cornerKey(corner));
+const lockedOf = (now: Snapshot, corner: EditedCorner): Locked => locksOf(now.work, cornerKey(corner));
 
 /** Gives one width of a corner the value that was typed, in mm. */
-export const typeWidth = (now: Snapshot, corner: Corner, i: number, value: number): Result<Snapshot> => {
+export const typeWidth = (
+  now: Snapshot,
+  corner: EditedCorner,
+  i: number,
+  value: number,
+): Result<Snapshot> => {
   const widths = setWidth(widthsOf(corner.joint), lockedOf(now, corner), i, value);
   if (!widths.ok) return widths;
   const judged = corner.judge(widths.value);
@@ -80,7 +80,7 @@ export const typeWidth = (now: Snapshot, corner: Corner, i: number, value: numbe
 };
 
 /** One tail more: of equal or graded ones the plan's number goes up, of listed ones the others make room. */
-export const oneMore = (now: Snapshot, corner: Corner): Result<Snapshot> => {
+export const oneMore = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
   if (!corner.listed) return count(now, corner, corner.joint.tails.length + 1);
   const widths = widthsOf(corner.joint);
   const locked = lockedOf(now, corner);
@@ -88,7 +88,7 @@ export const oneMore = (now: Snapshot, corner: Corner): Result<Snapshot> => {
 };
 
 /** One tail fewer: the highest, or tail `i` of the widths. */
-export const oneFewer = (now: Snapshot, corner: Corner, i?: number): Result<Snapshot> => {
+export const oneFewer = (now: Snapshot, corner: EditedCorner, i?: number): Result<Snapshot> => {
   const { tails } = corner.joint;
   if (!corner.listed && i === undefined) return count(now, corner, tails.length - 1);
   const widths = widthsOf(corner.joint);
@@ -98,7 +98,11 @@ export const oneFewer = (now: Snapshot, corner: Corner, i?: number): Result<Snap
 };
 
 /** Asks for so many tails; undefined leaves the number to the set. */
-export const count = ({ work }: Snapshot, { at }: Corner, tails: number | undefined): Result<Snapshot> =>
+export const count = (
+  { work }: Snapshot,
+  { at }: EditedCorner,
+  tails: number | undefined,
+): Result<Snapshot> =>
   snapshot({
     ...work,
     text: editPlan(work.text, [
@@ -108,7 +112,7 @@ export const count = ({ work }: Snapshot, { at }: Corner, tails: number | undefi
   });
 
 /** As many tails, all equal again; with locks, equal beside what is locked. */
-export const makeEven = (now: Snapshot, corner: Corner): Result<Snapshot> => {
+export const makeEven = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
   const { joint, at } = corner;
   const locked = lockedOf(now, corner);
   if (locked.size > 0) return placed(now, corner, evenOut(widthsOf(joint), locked, joint.width));
@@ -122,7 +126,7 @@ export const makeEven = (now: Snapshot, corner: Corner): Result<Snapshot> => {
   return snapshot({ ...work, text: editPlan(work.text, edits) });
 };
 
-export const mirrored = (now: Snapshot, corner: Corner): Result<Snapshot> => {
+export const mirrored = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
   const widths = mirror(widthsOf(corner.joint));
   const judged = corner.judge(widths);
   if (!judged.ok) return judged;
@@ -130,7 +134,7 @@ export const mirrored = (now: Snapshot, corner: Corner): Result<Snapshot> => {
   return place(now, corner, widths, new Set([...lockedOf(now, corner)].map((i) => last - i)));
 };
 
-export const toggleLock = (now: Snapshot, corner: Corner, i: number): Snapshot => {
+export const toggleLock = (now: Snapshot, corner: EditedCorner, i: number): Snapshot => {
   const locked = new Set(lockedOf(now, corner));
   if (!locked.delete(i)) locked.add(i);
   return { ...now, work: withLocks(now.work, cornerKey(corner), locked) };

@@ -1,13 +1,12 @@
-import { SVG, type Svg, type Path as SvgPath } from '@svgdotjs/svg.js';
+import { html, nothing, render, type TemplateResult } from 'lit-html';
 import type { Point } from '../drawing/drawing.ts';
 import type { Joint } from '../joint/joint.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
-import type { CornerRef } from './corner.ts';
-import { element, setAttribute, setText } from './dom.ts';
-import { type Ask, MOST_DRAWN, type View } from './shown.ts';
-import { drawPath, px, sizeSvg } from './svgParts.ts';
+import { px } from './dom.ts';
+import type { CornerRef } from './editedCorner.ts';
+import { type Ask, MOST_DRAWN, type View } from './viewState.ts';
 
 /** How much of each board is seen beyond its tails, in mm. */
 const BEYOND = 30;
@@ -24,62 +23,12 @@ interface Member {
   readonly ref: CornerRef;
 }
 
-interface Drawn {
-  readonly button: HTMLButtonElement;
-  readonly svg: Svg;
-  readonly board: SvgPath;
-  readonly tails: SvgPath;
-  readonly name: HTMLElement;
-  readonly figures: HTMLElement;
-  readonly scale: HTMLElement;
-  readonly dot: SVGElement;
-}
-
 /** Every corner of the plan from the side, all to one scale, with what makes them a family. */
-export const familyView = (host: HTMLElement, ask: Ask): View => {
-  const summary = element('p', { class: 'summary' });
-  const row = element('div', { class: 'members' });
-  const ends = element('p', { class: 'ends', 'aria-hidden': 'true' });
-  ends.append(element('span', {}, 'narrower'), element('span', {}, 'wider'));
-  host.append(summary, ends, row);
-  const drawn: Drawn[] = [];
-
-  const make = (i: number): Drawn => {
-    const picture = element('span', { class: 'picture' });
-    const name = element('span', { class: 'name' });
-    const figures = element('span', { class: 'figures' });
-    const scale = element('span', { class: 'scale' });
-    const words = element('span', { class: 'words' }, name, figures);
-    const button = element('button', { type: 'button', class: 'member' }, picture, words, scale);
-    button.addEventListener('click', () => {
-      const member = members[i];
-      if (member !== undefined) ask.select(member.ref);
-    });
-    row.append(button);
-    const svg = SVG().addTo(picture).addClass('corner-picture');
-    svg.attr('aria-hidden', 'true');
-    const axis = SVG()
-      .addTo(scale)
-      .size(2 * AXIS.half + 8, 20);
-    axis.attr('aria-hidden', 'true');
-    axis.path(`M4 10h${2 * AXIS.half}`).addClass('axis');
-    axis.path(`M${4 + AXIS.half} 4v12`).addClass('aim');
-    return {
-      button,
-      svg,
-      board: svg.path('').addClass('board') as SvgPath,
-      tails: svg.path('').addClass('tail-wood') as SvgPath,
-      name,
-      figures,
-      scale,
-      dot: axis.circle(8).addClass('dot').node,
-    };
-  };
-
-  let members: readonly Member[] = [];
-  return ({ now, corner }) => {
+export const familyView =
+  (host: HTMLElement, ask: Ask): View =>
+  ({ now, corner }) => {
     const { set, joints, units } = now.project;
-    members = [
+    const members = [
       ...set.drawers.map(
         ({ spec, front }, index): Member => ({
           name: spec.count > 1 ? `${spec.name} ×\u202f${spec.count}` : spec.name,
@@ -91,46 +40,58 @@ export const familyView = (host: HTMLElement, ask: Ask): View => {
     ].slice(0, MOST_DRAWN);
     const more = set.drawers.length + joints.length - members.length;
     const { family } = set;
-    setText(
-      summary,
-      family === undefined
-        ? ''
-        : `Tails keep to ${formatLength(family.target, units)}; the widest are ${family.spread.toFixed(2)} times the narrowest.${more > 0 ? ` ${more} more stand in the plan's text.` : ''}`,
-    );
-    ends.hidden = family === undefined;
-    while (drawn.length < members.length) drawn.push(make(drawn.length));
-    for (const { button } of drawn.splice(members.length)) button.remove();
     const tall = members.reduce((sum, { joint }) => sum + joint.width, 0);
     const common = Math.min(SCALE.most, Math.max(SCALE.least, STACK / tall));
-    members.forEach((member, i) => {
-      const each = drawn[i];
-      if (each === undefined) return;
-      const { joint, ref } = member;
-      const scale = ref.of === 'drawer' ? common : Math.min(common, PICTURE_WIDTH / joint.width);
-      const side = kindOf(joint).sideView(joint);
-      const across = Math.min(PICTURE_WIDTH - 2, (side.reach + BEYOND) * scale);
-      const high = joint.width * scale;
-      sizeSvg(each.svg, across, high, 1);
-      drawPath(each.board, `M0 0H${px(across)}V${px(high)}H0Z`);
-      const outline = (points: readonly Point[]): string =>
-        `M${points.map(([x, u]) => `${px(x * scale)} ${px(high - u * scale)}`).join('L')}Z`;
-      const upright = (x: number): string => `M${px(x * scale)} 0V${px(high)}`;
-      drawPath(each.tails, [...side.tails.map(outline), ...side.uprights.map(upright)].join(''));
-      setText(each.name, member.name);
+
+    const button = ({ name, joint, ref }: Member): TemplateResult => {
       const tail = meanTail(joint);
-      const pin = meanPin(joint);
       const sign = joint.even ? '' : '≈';
-      setText(
-        each.figures,
-        `${joint.tails.length} × ${sign}${formatNumber(tail, units)}, ${(tail / pin).toFixed(1)}\u202f:\u202f1`,
-      );
-      const away = family === undefined ? 0 : Math.log(tail / family.target) / AXIS.end;
-      setAttribute(each.dot, 'cx', px(4 + AXIS.half * (1 + Math.max(-1, Math.min(1, away)))));
-      setAttribute(each.dot, 'cy', '10');
-      // A corner that belongs to no drawer need not look like the others.
-      each.scale.hidden = family === undefined || ref.of === 'joint';
+      const figures = `${joint.tails.length} × ${sign}${formatNumber(tail, units)}, ${(tail / meanPin(joint)).toFixed(1)}\u202f:\u202f1`;
       const chosen = corner.ref.of === ref.of && corner.ref.index === ref.index;
-      setAttribute(each.button, 'aria-pressed', String(chosen));
-    });
+      // A corner that belongs to no drawer need not look like the others.
+      const compared = family !== undefined && ref.of === 'drawer';
+      const scale = ref.of === 'drawer' ? common : Math.min(common, PICTURE_WIDTH / joint.width);
+      return html`<button type="button" class="member" aria-pressed=${chosen} @click=${() => ask.select(ref)}>
+        <span class="picture">${picture(joint, scale)}</span>
+        <span class="words"><span class="name">${name}</span><span class="figures">${figures}</span></span>
+        <span class="scale" ?hidden=${!compared}>${compared ? axis(Math.log(tail / family.target)) : nothing}</span>
+      </button>`;
+    };
+
+    const summary =
+      family === undefined
+        ? ''
+        : `Tails keep to ${formatLength(family.target, units)}; the widest are ${family.spread.toFixed(2)} times the narrowest.${more > 0 ? ` ${more} more stand in the plan's text.` : ''}`;
+    render(
+      html`<p class="summary">${summary}</p>
+        <p class="ends" aria-hidden="true" ?hidden=${family === undefined}><span>narrower</span><span>wider</span></p>
+        <div class="members">${members.map(button)}</div>`,
+      host,
+    );
   };
+
+/** A corner from the side, at so many px to the mm. */
+const picture = (joint: Joint, scale: number): TemplateResult => {
+  const { reach, tails, uprights } = kindOf(joint).sideView(joint);
+  const width = Math.min(PICTURE_WIDTH - 2, (reach + BEYOND) * scale);
+  const height = joint.width * scale;
+  const outline = (points: readonly Point[]): string =>
+    `M${points.map(([x, u]) => `${px(x * scale)} ${px(height - u * scale)}`).join('L')}Z`;
+  const upright = (x: number): string => `M${px(x * scale)} 0V${px(height)}`;
+  const [w, h] = [px(width + 2), px(height + 2)];
+  return html`<svg class="corner-picture" aria-hidden="true" width=${w} height=${h} viewBox="-1 -1 ${w} ${h}">
+    <path class="board" d="M0 0H${px(width)}V${px(height)}H0Z"></path>
+    <path class="tail-wood" d=${[...tails.map(outline), ...uprights.map(upright)].join('')}></path>
+  </svg>`;
+};
+
+/** The scale of tails' widths. @param away the logarithm of a corner's mean tail to what the set keeps to */
+const axis = (away: number): TemplateResult => {
+  const { half, end } = AXIS;
+  const x = px(4 + half * (1 + Math.max(-1, Math.min(1, away / end))));
+  return html`<svg aria-hidden="true" width=${2 * half + 8} height="20">
+    <path class="axis" d="M4 10h${2 * half}"></path>
+    <path class="aim" d="M${4 + half} 4v12"></path>
+    <circle class="dot" r="4" cx=${x} cy="10"></circle>
+  </svg>`;
 };

@@ -1,15 +1,16 @@
 import { starterPlan } from '../plan/starterPlan.ts';
+import { fileStem } from '../template/fileStem.ts';
 import { quote } from '../units/quote.ts';
 import type { Unit } from '../units/unit.ts';
+import { find } from './dom.ts';
 import { linkOf, planInLink } from './link.ts';
-import { find, type Page } from './page.ts';
-import { saveFile } from './saveFile.ts';
+import type { AppContext } from './viewState.ts';
 
 /** Far more than a plan may have; what is larger still is not read to its end. */
 const MOST_READ = 100e6;
 
 /** Opening and saving: plans come and go as files and as links. */
-export const files = ({ now, unit, take, say }: Page) => {
+export const files = ({ now, unit, take, say }: AppContext) => {
   const open = async (file: File): Promise<void> => {
     try {
       take(new Uint8Array(await file.slice(0, MOST_READ).arrayBuffer()), file.name);
@@ -68,4 +69,18 @@ export const files = ({ now, unit, take, say }: Page) => {
     'fresh-in': () => begin('in'),
     link: () => void copyLink(),
   };
+};
+
+/**
+ * Hands a file to the user.
+ * @param ending what follows the plan's name in the file's: `.yaml`, `-templates.pdf`
+ */
+export const saveFile = (name: string, ending: string, type: string, parts: BlobPart[]): void => {
+  const url = URL.createObjectURL(new Blob(parts, { type }));
+  const anchor = document.createElement('a');
+  anchor.href = url;
+  anchor.download = `${fileStem(name)}${ending}`;
+  anchor.click();
+  // The download reads it a moment later.
+  setTimeout(() => URL.revokeObjectURL(url), 60_000);
 };

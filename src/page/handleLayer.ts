@@ -1,12 +1,11 @@
 import type { G, Path as SvgPath, Text } from '@svgdotjs/svg.js';
 import { formatLength } from '../units/formatLength.ts';
 import type { CornerSheet } from './cornerSheet.ts';
-import { setAttribute, setText } from './dom.ts';
-import { type Grasp, grasp } from './grasp.ts';
+import { drawPath, px, setAttribute, setText } from './dom.ts';
+import { type DragActions, dragHandle } from './dragHandle.ts';
 import { type HandleShape, handleShape } from './handleShape.ts';
 import { type Handle, handlesOf } from './handles.ts';
-import type { Shown } from './shown.ts';
-import { drawPath, px } from './svgParts.ts';
+import type { ViewState } from './viewState.ts';
 
 interface Drawn {
   readonly group: G;
@@ -26,7 +25,7 @@ interface Moving {
  * Everything that can be taken hold of: to eyes a mark on its line, to screen readers a slider.
  * @returns shows the handles, and says which one is moved
  */
-export const handleLayer = (layer: G, hands: Grasp) => {
+export const handleLayer = (layer: G, hands: DragActions) => {
   const drawn = new Map<string, Drawn>();
   let handles: ReadonlyMap<string, Handle> = new Map();
   let scale = 1;
@@ -35,7 +34,7 @@ export const handleLayer = (layer: G, hands: Grasp) => {
     const group = layer.group();
     group.attr({ role: 'slider', tabindex: 0, 'aria-valuemin': 0 });
     const path = (name: string): SvgPath => group.path('').addClass(name) as SvgPath;
-    grasp(group.node, hands, () => {
+    dragHandle(group.node, hands, () => {
       const handle = handles.get(id);
       return handle && { handle, scale };
     });
@@ -48,7 +47,7 @@ export const handleLayer = (layer: G, hands: Grasp) => {
     };
   };
 
-  return ({ corner, moving, now }: Shown, sheet: CornerSheet): Moving | undefined => {
+  return ({ corner, moving, now }: ViewState, sheet: CornerSheet): Moving | undefined => {
     const unit = now.project.units;
     ({ scale } = sheet);
     handles = new Map(handlesOf(corner).map((handle) => [handle.id, handle]));

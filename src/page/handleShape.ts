@@ -1,8 +1,8 @@
 import { formatNumber } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
 import type { CornerSheet } from './cornerSheet.ts';
+import { px } from './dom.ts';
 import type { Handle } from './handles.ts';
-import { px } from './svgParts.ts';
 
 /** A finger needs so many px. */
 const FINGER = 44;

@@ -1,6 +1,6 @@
 import { kindOf } from '../joint/kinds/kinds.ts';
 import { dragQuantity, type Scope } from './adjust.ts';
-import type { Corner } from './corner.ts';
+import type { EditedCorner } from './editedCorner.ts';
 import { dragLine, type Moved } from './edits.ts';
 import { type Quantity, quantity } from './quantities.ts';
 import type { Snapshot } from './snapshot.ts';
@@ -24,10 +24,10 @@ export interface Handle {
     | { readonly kind: 'line'; readonly line: number; readonly below: number; readonly above: number }
     | { readonly kind: 'groove'; readonly from: number; readonly to: number }
     | { readonly kind: 'upright'; readonly x: 'tailBaseline' | 'lapLine' | 'pinBaseline' };
-  readonly move: (now: Snapshot, corner: Corner, to: number, scope: Scope) => Moved;
+  readonly move: (now: Snapshot, corner: EditedCorner, to: number, scope: Scope) => Moved;
 }
 
-const lineHandles = (corner: Corner): Handle[] => {
+const lineHandles = (corner: EditedCorner): Handle[] => {
   const widths = widthsOf(corner.joint);
   const lines = linesOf(widths);
   return lines.map((value, line) => ({
@@ -52,7 +52,7 @@ const lineLabel = (line: number, count: number): string =>
   isTail(line) ? `${widthName(line, count)}, upper edge` : `${widthName(line + 1, count)}, lower edge`;
 
 const quantityHandle = (
-  corner: Corner,
+  corner: EditedCorner,
   measure: Quantity | undefined,
   handle: Pick<Handle, 'id' | 'label' | 'axis' | 'sense' | 'on'>,
 ): Handle[] => {
@@ -69,7 +69,7 @@ const quantityHandle = (
 };
 
 /** The uprights. Where a tail's length and a length of the kind's own make up the pin board's thickness, each follows from the other. */
-const uprightHandles = (corner: Corner): Handle[] => {
+const uprightHandles = (corner: EditedCorner): Handle[] => {
   const { joint, ref } = corner;
   const of = (key: string) => quantity(corner, key);
   const side = of(ref.of === 'joint' ? 'tailBoard' : 'side');
@@ -105,7 +105,7 @@ const uprightHandles = (corner: Corner): Handle[] => {
   ];
 };
 
-const grooveHandle = (corner: Corner): Handle[] => {
+const grooveHandle = (corner: EditedCorner): Handle[] => {
   const { groove } = corner;
   if (groove === undefined) return [];
   return quantityHandle(corner, quantity(corner, 'grooveOffset'), {
@@ -118,7 +118,7 @@ const grooveHandle = (corner: Corner): Handle[] => {
 };
 
 /** Everything on a corner that can be moved. */
-export const handlesOf = (corner: Corner): Handle[] => [
+export const handlesOf = (corner: EditedCorner): Handle[] => [
   ...uprightHandles(corner),
   ...grooveHandle(corner),
   ...lineHandles(corner),

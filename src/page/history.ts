@@ -14,7 +14,7 @@ export const goOn = <T>({ past, present }: History<T>, next: T): History<T> => (
   future: [],
 });
 
-export const undo = <T>(history: History<T>): History<T> => {
+export const stepBack = <T>(history: History<T>): History<T> => {
   const { past, present, future } = history;
   const before = past.at(-1);
   return before === undefined
@@ -22,7 +22,7 @@ export const undo = <T>(history: History<T>): History<T> => {
     : { past: past.slice(0, -1), present: before, future: [present, ...future] };
 };
 
-export const redo = <T>(history: History<T>): History<T> => {
+export const stepForward = <T>(history: History<T>): History<T> => {
   const { past, present, future } = history;
   const [next, ...rest] = future;
   return next === undefined ? history : { past: [...past, present], present: next, future: rest };

@@ -1,6 +1,5 @@
-import { setText } from './dom.ts';
-import { find } from './page.ts';
-import { unpack } from './unpack.ts';
+import { find, setText } from './dom.ts';
+import { unpack } from './loadExporter.ts';
 
 /** Under which licences the page, and all that it is made of, may be used. */
 export const licencesDialog = (): (() => void) => {

@@ -1,11 +1,17 @@
 import type { Fonts } from '../render/fonts.ts';
 import type * as Exporter from './exportSheets.ts';
-import { unpack } from './unpack.ts';
 
 declare global {
   /** What makes sheets; made known by a script that is let in when it is first asked for. */
   var halfpinExporter: typeof Exporter | undefined;
 }
+
+/** Unpacks what the page carries packed, in an element that does nothing by itself. */
+export const unpack = async (id: string): Promise<Blob> => {
+  const packed = document.getElementById(id)?.textContent ?? '';
+  const bytes = Uint8Array.from(atob(packed.trim()), (character) => character.charCodeAt(0));
+  return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw'))).blob();
+};
 
 const bytesOf = async (id: string): Promise<Uint8Array> =>
   new Uint8Array(await (await unpack(id)).arrayBuffer());

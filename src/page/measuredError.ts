@@ -6,7 +6,7 @@ import type { Paper } from '../paper/sizes.ts';
 import { parseLength } from '../units/parseLength.ts';
 import { mm, say } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
-import { find } from './page.ts';
+import { find } from './dom.ts';
 
 /** What is printed on. */
 export interface Printing {

@@ -1,4 +1,5 @@
-import { element } from './dom.ts';
+import { html, nothing, render } from 'lit-html';
+import { keyed } from 'lit-html/directives/keyed.js';
 
 export interface Message {
   /** What stops something, or what is merely good to know. */
@@ -12,22 +13,17 @@ const MOST_LINES = 12;
 
 /** A place for what must be said in words; a new message takes the place of the one before. */
 export const messages = (host: HTMLElement) => {
-  const clear = (): void => {
-    host.replaceChildren();
-  };
+  const clear = (): void => void render(nothing, host);
   const show = ({ kind, title, lines = [] }: Message): void => {
     const more = lines.length - MOST_LINES;
     const shown = [...lines.slice(0, MOST_LINES), ...(more > 0 ? [`and ${more} more`] : [])];
-    const list = element('ul', {}, ...shown.map((line) => element('li', {}, line)));
-    const close = element(
-      'button',
-      { type: 'button', class: 'close', 'aria-label': 'Close this message', onclick: clear },
-      '×',
-    );
-    const text = element('div', {}, element('p', {}, title), ...(shown.length > 0 ? [list] : []));
-    host.replaceChildren(element('div', { class: `message ${kind}` }, text, close));
+    const list = shown.length > 0 ? html`<ul>${shown.map((line) => html`<li>${line}</li>`)}</ul>` : nothing;
+    const message = html`<div class="message ${kind}">
+      <div><p>${title}</p>${list}</div>
+      <button type="button" class="close" aria-label="Close this message" @click=${clear}>×</button>
+    </div>`;
+    // What is said again is a new element, so that a screen reader says it again.
+    render(keyed({}, message), host);
   };
   return { show, clear };
 };
-
-export type Messages = ReturnType<typeof messages>;

@@ -1,5 +1,7 @@
+import type { Place } from '../complaint.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
-import { isTail, type Widths } from './widths.ts';
+import type { Edit } from './editPlan.ts';
+import { isTail, type TipWidths } from './widths.ts';
 
 /** What the arrow keys move by and what the pointer keeps to, in mm: a tenth of a millimetre, or 1/64 inch. */
 export const stepOf = (unit: Unit): number => (unit === 'mm' ? 0.1 : MM_PER_INCH / 64);
@@ -23,7 +25,7 @@ export const planNumber = (value: number, unit: Unit): number | string => {
 const GRAIN: Readonly<Record<Unit, number>> = { mm: 0.01, in: MM_PER_INCH / 10_000 };
 
 /** Rounds widths to what is worth writing, such that they still fill the same board: every line moves to the nearest grain. */
-export const roundWidths = (widths: Widths, unit: Unit): Widths => {
+export const roundWidths = (widths: TipWidths, unit: Unit): TipWidths => {
   const grain = GRAIN[unit];
   const step = stepOf(unit);
   let line = 0;
@@ -41,11 +43,22 @@ export const roundWidths = (widths: Widths, unit: Unit): Widths => {
 };
 
 /** What a plan lists for a corner set out by hand. */
-export const listedValues = (widths: Widths, unit: Unit) => {
+export const listedValues = (widths: TipWidths, unit: Unit) => {
   const values = widths.map((width) => planNumber(width, unit));
   return {
     tails: values.filter((_, i) => isTail(i)),
     pins: values.slice(2, -2).filter((_, i) => i % 2 === 0),
     halfPin: [values[0] ?? 0, values.at(-1) ?? 0],
   };
+};
+
+/** Writes a corner's widths, one by one, where its tails are written. */
+export const listEdits = (at: Place, widths: TipWidths, unit: Unit): Edit[] => {
+  const { tails, pins, halfPin } = listedValues(roundWidths(widths, unit), unit);
+  return [
+    { at: [...at, 'tails'], value: tails },
+    { at: [...at, 'pins'], value: pins.length > 0 ? pins : undefined },
+    { at: [...at, 'halfPin'], value: halfPin },
+    { at: [...at, 'graded'], value: undefined },
+  ];
 };

@@ -1,5 +1,3 @@
-import { element } from './dom.ts';
-
 /** A page of a sheet and what is drawn on it; sizes in mm. */
 export interface PrintedPage {
   readonly width: number;
@@ -10,15 +8,15 @@ export interface PrintedPage {
 /** Has the browser print pages at their own size, and nothing else of the page. */
 export const printPages = (pages: readonly PrintedPage[]): void => {
   // Pages of a roll differ in length, so each kind of page has a name.
-  const style = element(
-    'style',
-    {},
+  const style = document.createElement('style');
+  style.append(
     ...pages.map(
       ({ width, height }, i) =>
         `@page sheet-${i} { size: ${width}mm ${height}mm; margin: 0 } #print > :nth-child(${i + 1}) { page: sheet-${i} }\n`,
     ),
   );
-  const host = element('div', { id: 'print' });
+  const host = document.createElement('div');
+  host.id = 'print';
   host.append(...pages.map(({ svg }) => svg));
   document.head.append(style);
   document.body.append(host);

@@ -1,6 +1,6 @@
 import type { Place } from '../complaint.ts';
 import { kindOf, OWN_LENGTHS } from '../joint/kinds/kinds.ts';
-import type { Corner } from './corner.ts';
+import type { EditedCorner } from './editedCorner.ts';
 
 /** A measure of a corner or of its drawer that can be changed. */
 export interface Quantity {
@@ -14,14 +14,14 @@ export interface Quantity {
   /** Whether all drawers may share it. */
   readonly shared: boolean;
   /** What it is now, in mm; of a slope, its run. Undefined where the corner has no such measure. */
-  readonly get: (corner: Corner) => number | undefined;
+  readonly get: (corner: EditedCorner) => number | undefined;
 }
 
 const measure = (
   key: string,
   [group, label]: readonly [string, string],
   at: Place,
-  get: (corner: Corner) => number | undefined,
+  get: (corner: EditedCorner) => number | undefined,
   { kind = 'length', shared = true }: Partial<Pick<Quantity, 'kind' | 'shared'>> = {},
 ): Quantity => ({ key, group, label, kind, at, shared, get });
 
@@ -37,7 +37,7 @@ const own = (within: Place): Quantity[] =>
   );
 
 /** Where tails are listed, so are the pins. */
-const pin = ({ joint, listed }: Corner): number | undefined => {
+const pin = ({ joint, listed }: EditedCorner): number | undefined => {
   if (listed) return undefined;
   const whole = joint.pins.find(({ half }) => !half);
   return whole && whole.narrow[1] - whole.narrow[0];
@@ -95,9 +95,9 @@ const DRAWER: readonly Quantity[] = [
   ),
 ];
 
-const opening = (drawer: Corner['drawer']) =>
+const opening = (drawer: EditedCorner['drawer']) =>
   drawer?.spec.space.kind === 'opening' ? drawer.spec.space.opening : undefined;
-const ownSize = (drawer: Corner['drawer']) =>
+const ownSize = (drawer: EditedCorner['drawer']) =>
   drawer?.spec.space.kind === 'size' ? drawer.spec.space.size : undefined;
 
 const JOINT: readonly Quantity[] = [
@@ -110,8 +110,8 @@ const JOINT: readonly Quantity[] = [
 ];
 
 /** Every measure that a corner has. */
-export const quantitiesOf = (corner: Corner): readonly Quantity[] =>
+export const quantitiesOf = (corner: EditedCorner): readonly Quantity[] =>
   (corner.ref.of === 'drawer' ? DRAWER : JOINT).filter(({ get }) => get(corner) !== undefined);
 
-export const quantity = (corner: Corner, key: string): Quantity | undefined =>
+export const quantity = (corner: EditedCorner, key: string): Quantity | undefined =>
   quantitiesOf(corner).find((each) => each.key === key);

@@ -1,19 +1,19 @@
 import type { Result } from '../complaint.ts';
 import type { Project } from '../project/project.ts';
 import type { Scope } from './adjust.ts';
-import { type Corner, type CornerRef, cornerKey, cornerOf } from './corner.ts';
+import { type CornerRef, cornerKey, cornerOf, type EditedCorner } from './editedCorner.ts';
 import type { Moved } from './edits.ts';
 import type { Handle } from './handles.ts';
-import { begin, goOn, type History, redo, undo } from './history.ts';
+import { begin, goOn, type History, stepBack, stepForward } from './history.ts';
 import { stepOf } from './planNumber.ts';
-import type { Shown } from './shown.ts';
 import { locksOf, type Snapshot, snapshot, type Work } from './snapshot.ts';
+import type { ViewState } from './viewState.ts';
 
 /** Something that is held and moved: from where it started to where it has come. */
 interface Hold {
   readonly handle: Handle;
   readonly start: Snapshot;
-  readonly corner: Corner;
+  readonly corner: EditedCorner;
   readonly to: number;
   readonly moved: Moved;
   /** How far it can go either way, once that has been found out. */
@@ -28,7 +28,7 @@ export interface Session {
   readonly scope: Scope;
   readonly hold?: Hold;
   /** What was last moved by keys and could go no further. */
-  readonly stopped?: NonNullable<Shown['moving']>;
+  readonly stopped?: NonNullable<ViewState['moving']>;
   /** What came of typing in the plan's text, as long as nothing else has happened since. */
   readonly typed?: Work;
 }
@@ -46,13 +46,13 @@ export const startSession = (now: Snapshot): Session => ({
 const firstCorner = ({ set }: Project): CornerRef => (set.drawers.length > 0 ? FIRST_DRAWER : FIRST_JOINT);
 
 /** The corner that is selected; every plan that can be read has at least one. */
-export const selectedCorner = ({ now, selected }: Session): Corner => {
+export const selectedCorner = ({ now, selected }: Session): EditedCorner => {
   const corner = cornerOf(now.project, selected) ?? cornerOf(now.project, firstCorner(now.project));
   if (corner === undefined) throw new Error('A plan without corners was let in');
   return corner;
 };
 
-export const shownOf = (session: Session): Shown => {
+export const viewStateOf = (session: Session): ViewState => {
   const { hold, stopped, scope } = session;
   const now = hold?.moved.snapshot ?? session.now;
   const moving = hold === undefined ? stopped : { handle: hold.handle.id, stop: hold.moved.stop };
@@ -90,7 +90,7 @@ export const amend = (session: Session, next: Snapshot): Session => {
 
 export const attempt = (
   session: Session,
-  edit: (now: Snapshot, corner: Corner) => Result<Snapshot>,
+  edit: (now: Snapshot, corner: EditedCorner) => Result<Snapshot>,
 ): Result<Session> => {
   const result = edit(session.now, selectedCorner(session));
   return result.ok ? { ok: true, value: commit(session, result.value) } : result;
@@ -103,8 +103,8 @@ const goTo = (session: Session, history: History<Work>): Session => {
   return made.ok ? { ...atRest(session), history, now: made.value } : session;
 };
 
-export const takeBack = (session: Session): Session => goTo(session, undo(session.history));
-export const bringBack = (session: Session): Session => goTo(session, redo(session.history));
+export const undo = (session: Session): Session => goTo(session, stepBack(session.history));
+export const redo = (session: Session): Session => goTo(session, stepForward(session.history));
 
 export const grab = (session: Session, handle: Handle): Session => {
   const { now } = session;

@@ -1,10 +1,10 @@
 import type { G, Path as SvgPath } from '@svgdotjs/svg.js';
 import { formatNumber } from '../units/formatLength.ts';
-import { startOnSides } from './corner.ts';
 import type { CornerSheet, Face } from './cornerSheet.ts';
-import type { Shown } from './shown.ts';
-import { drawPath, px } from './svgParts.ts';
+import { drawPath, px } from './dom.ts';
+import { startOnSides } from './editedCorner.ts';
 import { Texts } from './texts.ts';
+import type { ViewState } from './viewState.ts';
 import { isTail, linesOf, widthsOf } from './widths.ts';
 
 /** A size is written where it has so many px; smaller ones stand among the numbers only. */
@@ -19,7 +19,7 @@ const LABELLED = 76;
 const HALF_HIGH = 5;
 
 /** Writes a corner's sizes beside it, and what its faces are called. */
-export const sizesLayer = (group: G): ((shown: Shown, sheet: CornerSheet) => void) => {
+export const sizesLayer = (group: G): ((shown: ViewState, sheet: CornerSheet) => void) => {
   const ticks = group.path('').addClass('ticks') as SvgPath;
   const sizes = new Texts(group);
   const names = new Texts(group.group().addClass('names'));
@@ -34,7 +34,7 @@ export const sizesLayer = (group: G): ((shown: Shown, sheet: CornerSheet) => voi
 };
 
 /** Every width at the tips, between the two ends. Returns the ticks at its lines. */
-const writeWidths = ({ corner, locked, now }: Shown, sheet: CornerSheet, texts: Texts): string => {
+const writeWidths = ({ corner, locked, now }: ViewState, sheet: CornerSheet, texts: Texts): string => {
   const { joint } = corner;
   const { tailEnd, pinEnd, scale, y } = sheet;
   const widths = widthsOf(joint);
@@ -56,7 +56,7 @@ const writeWidths = ({ corner, locked, now }: Shown, sheet: CornerSheet, texts: 
 };
 
 /** The board's whole width, and the groove's place, at the left. Returns their lines. */
-const writeMeasures = ({ corner, now }: Shown, sheet: CornerSheet, texts: Texts): string => {
+const writeMeasures = ({ corner, now }: ViewState, sheet: CornerSheet, texts: Texts): string => {
   const { joint, groove } = corner;
   const { tailFace, y } = sheet;
   const unit = now.project.units;
@@ -72,7 +72,7 @@ const writeMeasures = ({ corner, now }: Shown, sheet: CornerSheet, texts: Texts)
   return whole + tick(offset) + tick(offset + width);
 };
 
-const writeNames = ({ corner, now }: Shown, sheet: CornerSheet, texts: Texts): void => {
+const writeNames = ({ corner, now }: ViewState, sheet: CornerSheet, texts: Texts): void => {
   const { ref } = corner;
   const { tailFace, tailEnd, pinEnd, pinFace, y } = sheet;
   const [tail, pin] =

@@ -1,6 +1,8 @@
+import type { Correction, PrinterError } from '../paper/correction.ts';
 import type { Work } from './snapshot.ts';
 
 const KEY = 'halfpin';
+const PRINTERS_KEY = 'halfpin printers';
 
 /** The work kept from an earlier visit; undefined where there is none, or the browser keeps nothing. */
 export const kept = (): Work | undefined => {
@@ -27,6 +29,37 @@ const isWork = (value: unknown): value is Work => {
 export const keep = (work: Work): boolean => {
   try {
     localStorage.setItem(KEY, JSON.stringify(work));
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+type Printers = Readonly<Record<string, PrinterError>>;
+
+/** Every printer that has been measured in this browser. */
+export const keptPrinters = (): Printers => {
+  try {
+    const found: unknown = JSON.parse(localStorage.getItem(PRINTERS_KEY) ?? '{}');
+    if (typeof found !== 'object' || found === null) return {};
+    return Object.fromEntries(
+      Object.entries(found).filter((entry): entry is [string, PrinterError] => isError(entry[1])),
+    );
+  } catch {
+    return {};
+  }
+};
+
+const isError = (value: unknown): value is PrinterError => {
+  if (typeof value !== 'object' || value === null) return false;
+  const { x, y, skew } = value as Record<keyof PrinterError, unknown>;
+  return [x, y, skew].every((part) => Number.isFinite(part)) && Number(x) > 0.9 && Number(y) > 0.9;
+};
+
+/** Keeps a printer's error under its name; false where the browser keeps nothing. */
+export const keepPrinter = ({ printer, error }: Correction): boolean => {
+  try {
+    localStorage.setItem(PRINTERS_KEY, JSON.stringify({ ...keptPrinters(), [printer]: error }));
     return true;
   } catch {
     return false;

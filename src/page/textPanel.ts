@@ -1,8 +1,9 @@
+import { html, render } from 'lit-html';
 import { formatPlace, type PlanComplaint } from '../plan/planComplaint.ts';
 import { readProject } from '../project/readProject.ts';
 import { sentence } from '../sentence.ts';
-import { element } from './dom.ts';
-import { find, type Page } from './page.ts';
+import { find } from './dom.ts';
+import type { AppContext } from './viewState.ts';
 
 /** Enough to begin with; what follows often comes of what comes first. */
 const MOST_LINES = 8;
@@ -13,13 +14,16 @@ const lineOf = ({ line, complaint }: PlanComplaint): string => {
 };
 
 /** The plan as it is written, to be read and changed; while it cannot be made, the drawings stay as they were. */
-export const textPanel = (page: Pick<Page, 'now'>, write: (text: string) => void) => {
+export const textPanel = (page: Pick<AppContext, 'now'>, write: (text: string) => void) => {
   const panel = find('text-panel', HTMLDetailsElement);
   const area = find('text', HTMLTextAreaElement);
   const wrong = find('text-wrong', HTMLUListElement);
 
   const say = (lines: readonly string[]): void => {
-    wrong.replaceChildren(...lines.slice(0, MOST_LINES).map((line) => element('li', {}, line)));
+    render(
+      lines.slice(0, MOST_LINES).map((line) => html`<li>${line}</li>`),
+      wrong,
+    );
     area.setAttribute('aria-invalid', String(lines.length > 0));
   };
 

@@ -1,6 +1,5 @@
 import type { G, Text } from '@svgdotjs/svg.js';
-import { setAttribute, setText } from './dom.ts';
-import { px } from './svgParts.ts';
+import { px, setAttribute, setText } from './dom.ts';
 
 /** Texts of a drawing that are made once and moved from then on: start, put each, end. */
 export class Texts {

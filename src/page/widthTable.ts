@@ -1,63 +1,39 @@
+import { html, type TemplateResult } from 'lit-html';
+import { repeat } from 'lit-html/directives/repeat.js';
 import { formatNumber } from '../units/formatLength.ts';
 import { parseLength } from '../units/parseLength.ts';
-import type { Unit } from '../units/unit.ts';
-import { element, setAttribute, setText } from './dom.ts';
+import type { ControlActions } from './controls.ts';
 import { entry } from './entry.ts';
-import { button, type Part, type Wishes } from './part.ts';
+import type { ViewState } from './viewState.ts';
 import { isTail, widthName, widthsOf } from './widths.ts';
 
 /** Every width at the tips, the highest first as in the drawing, to be typed and locked. */
-export const widthTable = ({ width, lock, oneFewer, complain }: Wishes): Part => {
-  const list = element('ol', { class: 'widths', reversed: true });
-  const node = element(
-    'section',
-    { 'aria-label': 'Widths at the tips' },
-    element('h3', {}, 'Widths at the tips'),
-    list,
-  );
-  let unit: Unit = 'mm';
-  const rows: Part[] = [];
-
-  const makeRow = (i: number): Part => {
-    const name = element('span', { class: 'name' });
-    const typed = entry('', (text) => {
+export const widthTable = (
+  { corner: { joint }, locked, now }: ViewState,
+  { width, lock, oneFewer, complain }: ControlActions,
+): TemplateResult => {
+  const unit = now.project.units;
+  const widths = widthsOf(joint);
+  const row = ({ value, i }: { readonly value: number; readonly i: number }): TemplateResult => {
+    const name = widthName(i, widths.length);
+    const typed = entry(`${name}, width`, formatNumber(value, unit), (text) => {
       const read = parseLength(text, unit);
       if (read.ok) width(i, read.value);
       else complain(read.complaints);
     });
-    const key = button('lock', () => lock(i), { class: 'mini' });
-    const out = button('×', () => oneFewer(i), { class: 'mini' });
-    const item = element('li', {}, name, typed.input, key, out);
-    return {
-      node: item,
-      show: ({ corner: { joint }, locked }) => {
-        const widths = widthsOf(joint);
-        const called = widthName(i, widths.length);
-        setText(name, called);
-        setAttribute(typed.input, 'aria-label', `${called}, width`);
-        typed.show(formatNumber(widths[i] ?? 0, unit));
-        setAttribute(key, 'aria-label', `Lock ${called}`);
-        setAttribute(key, 'aria-pressed', String(locked.has(i)));
-        setAttribute(out, 'aria-label', `Take out ${called}`);
-        out.hidden = !isTail(i) || widths.length <= 3;
-        item.className = isTail(i) ? 'tail' : 'pin';
-      },
-    };
+    return html`<li class=${isTail(i) ? 'tail' : 'pin'}>
+      <span class="name">${name}</span>
+      ${typed}
+      <button type="button" class="mini" aria-label="Lock ${name}" aria-pressed=${locked.has(i)}
+        @click=${() => lock(i)}>lock</button>
+      <button type="button" class="mini" aria-label="Take out ${name}" ?hidden=${!isTail(i) || widths.length <= 3}
+        @click=${() => oneFewer(i)}>×</button>
+    </li>`;
   };
-
-  return {
-    node,
-    show: (shown) => {
-      unit = shown.now.project.units;
-      const { length } = widthsOf(shown.corner.joint);
-      while (rows.length < length) {
-        const row = makeRow(rows.length);
-        rows.push(row);
-        // The reference edge is at the foot, as in the drawing.
-        list.prepend(row.node);
-      }
-      for (const { node: gone } of rows.splice(length)) gone.remove();
-      for (const row of rows) row.show(shown);
-    },
-  };
+  // The reference edge is at the foot, as in the drawing.
+  const rows = widths.map((value, i) => ({ value, i })).toReversed();
+  return html`<section aria-label="Widths at the tips">
+    <h3>Widths at the tips</h3>
+    <ol class="widths" reversed>${repeat(rows, ({ i }) => i, row)}</ol>
+  </section>`;
 };

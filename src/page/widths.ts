@@ -7,18 +7,18 @@ import { say } from '../units/phrase.ts';
  * Every width at the tip level from the reference edge up: half pin, tail, pin, tail … half pin. Those with even numbers
  * are pins, those with odd numbers tails; line `i` lies between width `i` and the next.
  */
-export type Widths = readonly number[];
+export type TipWidths = readonly number[];
 
 /** Numbers of the widths that are to stay as they are. */
 export type Locked = ReadonlySet<number>;
 
-export const widthsOf = ({ tails, width }: Joint): Widths => {
+export const widthsOf = ({ tails, width }: Joint): TipWidths => {
   const lines = [0, ...tails.flatMap(({ tip }) => tip), width];
   return lines.slice(1).map((line, i) => line - (lines[i] ?? 0));
 };
 
 /** Where each line lies, from the reference edge. */
-export const linesOf = (widths: Widths): number[] => {
+export const linesOf = (widths: TipWidths): number[] => {
   let sum = 0;
   return widths.slice(0, -1).map((width) => {
     sum += width;
@@ -26,7 +26,7 @@ export const linesOf = (widths: Widths): number[] => {
   });
 };
 
-export const total = (widths: Widths): number => widths.reduce((sum, width) => sum + width, 0);
+export const total = (widths: TipWidths): number => widths.reduce((sum, width) => sum + width, 0);
 
 export const isTail = (i: number): boolean => i % 2 === 1;
 
@@ -38,7 +38,7 @@ export const widthName = (i: number, count: number): string => {
 };
 
 /** The same widths as a plan lists them. */
-export const listed = (widths: Widths): { spacing: Spacing; halfPin: HalfPins } => {
+export const listed = (widths: TipWidths): { spacing: Spacing; halfPin: HalfPins } => {
   const inner = widths.slice(1, -1);
   const pins = inner.filter((_, i) => i % 2 === 1);
   return {
@@ -57,7 +57,7 @@ const held = (side: 'below' | 'above'): Complaint => ({
  * Moves a line up (down, where negative). The nearest width on either side that is not locked gives or takes; locked
  * ones between move along.
  */
-export const moveLine = (widths: Widths, locked: Locked, line: number, by: number): Result<Widths> => {
+export const moveLine = (widths: TipWidths, locked: Locked, line: number, by: number): Result<TipWidths> => {
   let below = line;
   while (below >= 0 && locked.has(below)) below--;
   let above = line + 1;
@@ -68,7 +68,7 @@ export const moveLine = (widths: Widths, locked: Locked, line: number, by: numbe
 };
 
 /** Gives a width a new value; the lines above it move, or those below it where those above cannot. */
-export const setWidth = (widths: Widths, locked: Locked, i: number, value: number): Result<Widths> => {
+export const setWidth = (widths: TipWidths, locked: Locked, i: number, value: number): Result<TipWidths> => {
   const by = value - (widths[i] ?? 0);
   const others = new Set(locked);
   // What is typed for a locked width is meant; its neighbours make room.
@@ -80,7 +80,13 @@ export const setWidth = (widths: Widths, locked: Locked, i: number, value: numbe
 };
 
 /** Lets the next width that is not locked, upward or downward, make room for a change of width `i`. */
-const moveEnd = (widths: Widths, locked: Locked, i: number, by: number, way: 1 | -1): Result<Widths> => {
+const moveEnd = (
+  widths: TipWidths,
+  locked: Locked,
+  i: number,
+  by: number,
+  way: 1 | -1,
+): Result<TipWidths> => {
   let other = i + way;
   while (other >= 0 && other < widths.length && locked.has(other)) other += way;
   if (other < 0 || other >= widths.length) return refuse(held(way === 1 ? 'above' : 'below'));
@@ -88,7 +94,7 @@ const moveEnd = (widths: Widths, locked: Locked, i: number, by: number, way: 1 |
 };
 
 /** Scales the tails that are not locked, all in one ratio, so that everything fills the board's width. */
-export const fill = (widths: Widths, locked: Locked, boardWidth: number): Result<Widths> => {
+export const fill = (widths: TipWidths, locked: Locked, boardWidth: number): Result<TipWidths> => {
   const free = (i: number): boolean => isTail(i) && !locked.has(i);
   const room = widths.reduce((sum, width, i) => (free(i) ? sum + width : sum), 0);
   if (room <= 0) return refuse({ at: ['tails'], says: say`every tail is locked`, hint: say`unlocking one` });
@@ -96,10 +102,10 @@ export const fill = (widths: Widths, locked: Locked, boardWidth: number): Result
   return accept(widths.map((width, i) => (free(i) ? width * ratio : width)));
 };
 
-export const mirror = (widths: Widths): Widths => widths.toReversed();
+export const mirror = (widths: TipWidths): TipWidths => widths.toReversed();
 
 /** Puts another tail, as wide as the mean of those there are, and a pin above the highest tail; all tails make room. */
-export const addTail = (widths: Widths, locked: Locked): Result<Widths> => {
+export const addTail = (widths: TipWidths, locked: Locked): Result<TipWidths> => {
   const tails = widths.filter((_, i) => isTail(i));
   const pins = widths.filter((_, i) => !isTail(i));
   const whole = pins.slice(1, -1);
@@ -109,14 +115,14 @@ export const addTail = (widths: Widths, locked: Locked): Result<Widths> => {
 };
 
 /** Takes a tail out, and the pin above it (below it, for the highest); the other tails share its room. */
-export const removeTail = (widths: Widths, locked: Locked, i: number): Result<Widths> => {
+export const removeTail = (widths: TipWidths, locked: Locked, i: number): Result<TipWidths> => {
   if (widths.length <= 3) return refuse({ at: ['tails'], says: say`a corner needs at least one tail` });
   const from = removedFrom(widths, i);
   return fill([...widths.slice(0, from), ...widths.slice(from + 2)], raise(locked, from, -2), total(widths));
 };
 
 /** The first of the two widths that go with tail `i`. */
-const removedFrom = (widths: Widths, i: number): number => (i === widths.length - 2 ? i - 1 : i);
+const removedFrom = (widths: TipWidths, i: number): number => (i === widths.length - 2 ? i - 1 : i);
 
 const mean = (values: readonly number[]): number => total(values) / values.length;
 
@@ -129,14 +135,14 @@ const raise = (locked: Locked, from: number, by: 2 | -2): Set<number> =>
     }),
   );
 
-export const locksAfterAdding = (widths: Widths, locked: Locked): Set<number> =>
+export const locksAfterAdding = (widths: TipWidths, locked: Locked): Set<number> =>
   raise(locked, widths.length - 1, 2);
 
-export const locksAfterRemoving = (widths: Widths, locked: Locked, i: number): Set<number> =>
+export const locksAfterRemoving = (widths: TipWidths, locked: Locked, i: number): Set<number> =>
   raise(locked, removedFrom(widths, i), -2);
 
 /** All tails that are not locked as wide as each other, and so all pins. */
-export const evenOut = (widths: Widths, locked: Locked, boardWidth: number): Result<Widths> => {
+export const evenOut = (widths: TipWidths, locked: Locked, boardWidth: number): Result<TipWidths> => {
   const freePins = widths.filter((_, i) => !isTail(i) && i > 0 && i < widths.length - 1 && !locked.has(i));
   const pin = mean(freePins);
   const level = widths.map((width, i) => {

@@ -20,7 +20,7 @@ export interface Correction {
  * What undoes a printer's error, about the origin. The error takes (1, 0) to (x, 0) and (0, 1) to (y sin, y cos) of the
  * lean; this is its inverse.
  */
-export const undo = ({ x, y, skew }: PrinterError): Affine => {
+export const inverse = ({ x, y, skew }: PrinterError): Affine => {
   const upright = Math.sqrt(1 - skew * skew);
   return [1 / x, 0, -skew / (x * upright), 1 / (y * upright), 0, 0];
 };
@@ -29,7 +29,7 @@ export const undo = ({ x, y, skew }: PrinterError): Affine => {
 export const correctPage = (page: Page, error: PrinterError): Page => {
   const toMiddle = translation(-page.width / 2, -page.height / 2);
   const back = translation(page.width / 2, page.height / 2);
-  const correction = compose(compose(toMiddle, undo(error)), back);
+  const correction = compose(compose(toMiddle, inverse(error)), back);
   return {
     ...page,
     placed: page.placed.map((each) => movePlaced(each, correction)),

@@ -1,7 +1,7 @@
 import type { Complaint } from '../complaint.ts';
 import type { Box } from '../drawing/drawing.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
-import { type PrinterError, undo } from './correction.ts';
+import { inverse, type PrinterError } from './correction.ts';
 
 /** Width and height in mm. */
 export interface Size {
@@ -30,7 +30,7 @@ export const checkMargin = (margin: number): Complaint[] =>
 /** By how much the correction of a printer may enlarge what is drawn, each way, and lean it over for each mm of height. */
 const growth = (error: PrinterError | undefined) => {
   if (error === undefined) return { x: 1, y: 1, lean: 0 };
-  const [a, , c, d] = undo(error);
+  const [a, , c, d] = inverse(error);
   return { x: Math.max(1, a), y: Math.max(1, d), lean: Math.abs(c) };
 };
 

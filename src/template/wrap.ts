@@ -8,7 +8,7 @@ import { edgeMark } from './edgeMark.ts';
 import { endWords } from './endWords.ts';
 import { letterGrip } from './grip.ts';
 import { type GrooveMark, grooveLines, grooveWord } from './grooveMark.ts';
-import { isFace, type Laid, lay } from './laid.ts';
+import { isFace, type Laid } from './laid.ts';
 import type { Sign } from './legend.ts';
 import { letterTag } from './lettering.ts';
 import { straight } from './line.ts';
@@ -45,28 +45,18 @@ const STRIPS: Readonly<Record<Surface, string>> = {
 };
 
 /** The bands of a board's end as one piece, to be folded round it. */
-export const wrap = (spec: WrapSpec): TemplatePiece => pieceOf(spec, () => bandsOf(spec));
+export const wrap = (spec: WrapSpec): TemplatePiece => pieceOf(spec, bandsOf(spec));
 
 /** Each band as a piece of its own, for boards that are not exactly as thick as they should be. */
 export const flat = (spec: WrapSpec): TemplatePiece[] =>
-  bandsOf(spec).map(({ name }) =>
-    pieceOf(
-      { ...spec, name: `${spec.name}-${name}` },
-      () => bandsOf(spec).filter((band) => band.name === name),
-      name,
-    ),
-  );
+  bandsOf(spec).map((band) => pieceOf({ ...spec, name: `${spec.name}-${band.name}` }, [band], band.name));
 
-/**
- * @param bands set out anew for each drawing: a set of thousands of pieces could not keep them all
- * @param only the one band that it is of
- */
-const pieceOf = (spec: WrapSpec, bands: () => readonly Band[], only?: Surface): TemplatePiece => {
-  const { joint, titles, name, insideOn } = spec;
-  const { laid, ...kept } = shapeOfPiece(spec, bands());
-  const start = laid[0]?.x0 ?? 0;
+/** @param only the one band that it is of */
+const pieceOf = (spec: WrapSpec, bands: readonly Band[], only?: Surface): TemplatePiece => {
+  const { joint, titles, name } = spec;
+  const shape = shapeOfPiece(spec, bands);
+  const { laid, width, height, waist } = shape;
   const strip = only === undefined ? [] : [STRIPS[only]];
-  const shape = (): Shape => ({ ...kept, laid: lay(bands(), insideOn, start) });
   return {
     name,
     title: [titles.item, titles.part, titles.end, `corner ${titles.corner}`, ...strip].join(', '),
@@ -78,19 +68,16 @@ const pieceOf = (spec: WrapSpec, bands: () => readonly Band[], only?: Surface): 
       ...(laid.some((each) => !isFace(each) && each.band.reach < each.band.width) ? ['lap' as const] : []),
     ],
     count: titles.count,
-    width: kept.width,
-    height: kept.height,
+    width,
+    height,
     overhang: FOLD_OVERHANG,
-    waist: kept.waist,
+    waist,
     splittable: {
       x: laid.slice(1).map(({ x0 }) => x0),
       y: joint.tails.map(({ base }) => base),
     },
-    lines: () => {
-      const whole = shape();
-      return [...whole.laid.flatMap(strokeMarks), ...outlineMarks(whole, joint.width)];
-    },
-    draw: (splits) => draw(spec, shape(), splits),
+    lines: () => [...laid.flatMap(strokeMarks), ...outlineMarks(shape, joint.width)],
+    draw: (splits) => draw(spec, shape, splits),
   };
 };
 

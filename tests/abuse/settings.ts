@@ -20,7 +20,7 @@ import { loadPrinters } from '../../src/files/printerStore.ts';
 import { cutJoint } from '../../src/guided/cutJoint.ts';
 import { layOutWith, toolingOf } from '../../src/guided/layOutWith.ts';
 import { correctDepth, correctTemplate } from '../../src/guided/trial.ts';
-import { undo } from '../../src/paper/correction.ts';
+import { inverse } from '../../src/paper/correction.ts';
 import { wild } from '../joint/anySpec.ts';
 import { abuse, must, mustBeClear, mustBeFinite, refused } from './abuse.ts';
 import { mustCut } from './cutters.ts';
@@ -57,7 +57,7 @@ export const printerFiles = abuse(
     const before = readFileSync(path);
     try {
       const printers = await loadPrinters(folder);
-      for (const { error } of Object.values(printers)) mustBeFinite(undo(error));
+      for (const { error } of Object.values(printers)) mustBeFinite(inverse(error));
       for (const line of printerRows(printers, new Date('2026-06-01'))) mustBeClear(line);
       return 'valid';
     } catch (error) {

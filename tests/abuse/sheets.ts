@@ -5,7 +5,7 @@ import { apply } from '../../src/drawing/affine.ts';
 import type { Page } from '../../src/drawing/page.ts';
 import { shownText } from '../../src/drawing/shownText.ts';
 import type { GuideBoard } from '../../src/guided/guideBoard.ts';
-import { undo } from '../../src/paper/correction.ts';
+import { inverse } from '../../src/paper/correction.ts';
 import { NO_SPLITS, type Piece } from '../../src/paper/piece.ts';
 import { drawProof } from '../../src/paper/proof.ts';
 import { readProof } from '../../src/paper/readProof.ts';
@@ -154,7 +154,7 @@ export const proofs = abuse(
       ...(d2 !== undefined && { d2: lengths.d2 * d2 }),
     });
     if (!read.ok) return refused(read.complaints, 'numbers');
-    mustBeFinite(undo(read.value));
+    mustBeFinite(inverse(read.value));
     return 'valid';
   },
 );

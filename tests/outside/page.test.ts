@@ -117,6 +117,7 @@ describe('the page', () => {
       '@fontsource/alegreya-sans',
       'dejavu-fonts-ttf',
       '@svgdotjs/svg.js',
+      'lit-html',
       'yaml',
       'zod',
       'pdfkit',
@@ -315,6 +316,24 @@ describe('the keyboard alone', () => {
     await tabTo(/^Templates, PDF$/u);
     const [pdf] = await Promise.all([page.waitForEvent('download'), press('Enter')]);
     expect(pdf.suggestedFilename()).toBe('seed-box-templates.pdf');
+    await page.context().close();
+  });
+
+  it('keeps its place, and what is being typed there, while all else is shown anew', async () => {
+    const page = await there.open();
+    const box = (name: string): Locator => page.getByRole('textbox', { name, exact: true });
+    const focused = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
+    await box('upper half pin, width').fill('3/4');
+    await slider(page, 'tail 1, lower edge').dispatchEvent('keydown', { key: 'ArrowUp' });
+    expect(await box('lower half pin, width').inputValue()).toBe('6.1');
+    expect(await box('upper half pin, width').inputValue()).toBe('3/4');
+    expect(await focused()).toBe('upper half pin, width');
+    await page.keyboard.press('Escape');
+    expect(await box('upper half pin, width').inputValue()).toBe('6');
+    for (const name of ['One tail more', 'Lock tail 2', 'Take out tail 1']) {
+      await page.getByRole('button', { name, exact: true }).press('Enter');
+      expect(await focused()).toBe(name);
+    }
     await page.context().close();
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Result } from '../../src/complaint.ts';
 import { adjust, dragQuantity, type Scope } from '../../src/page/adjust.ts';
-import type { CornerRef } from '../../src/page/corner.ts';
+import type { CornerRef } from '../../src/page/editedCorner.ts';
 import { dragLine, toggleLock } from '../../src/page/edits.ts';
 import { quantitiesOf, quantity } from '../../src/page/quantities.ts';
 import type { Snapshot } from '../../src/page/snapshot.ts';

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { type Corner, type CornerRef, cornerOf } from '../../src/page/corner.ts';
+import { type CornerRef, cornerOf, type EditedCorner } from '../../src/page/editedCorner.ts';
 import { type Snapshot, snapshot } from '../../src/page/snapshot.ts';
 
 /** The example that the page begins with. */
@@ -11,7 +11,7 @@ export const snapshotOf = (text: string, locks: Record<string, number[]> = {}): 
   return made.value;
 };
 
-export const cornerIn = (now: Snapshot, ref: CornerRef): Corner => {
+export const cornerIn = (now: Snapshot, ref: CornerRef): EditedCorner => {
   const corner = cornerOf(now.project, ref);
   if (corner === undefined) throw new Error('no such corner');
   return corner;

@@ -1,26 +1,26 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { begin, goOn, type History, redo, undo } from '../../src/page/history.ts';
+import { begin, goOn, type History, stepBack, stepForward } from '../../src/page/history.ts';
 
 describe('history', () => {
   it('takes back and brings back one step at a time', () => {
     const third = goOn(goOn(begin('a'), 'b'), 'c');
     expect(third.present).toBe('c');
-    expect(undo(third).present).toBe('b');
-    expect(undo(undo(third)).present).toBe('a');
-    expect(redo(undo(undo(third))).present).toBe('b');
+    expect(stepBack(third).present).toBe('b');
+    expect(stepBack(stepBack(third)).present).toBe('a');
+    expect(stepForward(stepBack(stepBack(third))).present).toBe('b');
   });
 
   it('stays where it is at either end', () => {
     const only = begin('a');
-    expect(undo(only)).toBe(only);
-    expect(redo(only)).toBe(only);
+    expect(stepBack(only)).toBe(only);
+    expect(stepForward(only)).toBe(only);
   });
 
   it('forgets what was taken back when the work goes another way', () => {
-    const other = goOn(undo(goOn(begin('a'), 'b')), 'c');
-    expect(redo(other)).toBe(other);
-    expect(undo(other).present).toBe('a');
+    const other = goOn(stepBack(goOn(begin('a'), 'b')), 'c');
+    expect(stepForward(other)).toBe(other);
+    expect(stepBack(other).present).toBe('a');
   });
 
   it('returns to the start however many steps there were, and forth again to the end', () => {
@@ -29,9 +29,9 @@ describe('history', () => {
         let history: History<number> = begin(-1);
         for (const step of steps) history = goOn(history, step);
         const end = history.present;
-        for (const _ of steps) history = undo(history);
+        for (const _ of steps) history = stepBack(history);
         expect(history.present).toBe(-1);
-        for (const _ of steps) history = redo(history);
+        for (const _ of steps) history = stepForward(history);
         expect(history.present).toBe(end);
       }),
     );

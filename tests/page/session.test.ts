@@ -8,17 +8,17 @@ import { quantitiesOf } from '../../src/page/quantities.ts';
 import {
   amend,
   attempt,
-  bringBack,
   choose,
   drag,
   drop,
   grab,
   nudge,
+  redo,
   type Session,
   selectedCorner,
-  shownOf,
   startSession,
-  takeBack,
+  undo,
+  viewStateOf,
 } from '../../src/page/session.ts';
 import { widthsOf } from '../../src/page/widths.ts';
 import { BOX, CHEST, snapshotOf } from './chest.ts';
@@ -32,7 +32,7 @@ const handle = (session: Session, id: string) => {
   return found;
 };
 const value = (session: Session, id: string): number =>
-  handlesOf(shownOf(session).corner).find((each) => each.id === id)?.value ?? Number.NaN;
+  handlesOf(viewStateOf(session).corner).find((each) => each.id === id)?.value ?? Number.NaN;
 
 describe('a session', () => {
   it('begins with the first drawer, or with a corner of its own', () => {
@@ -48,7 +48,7 @@ describe('a session', () => {
     expect(session.history.past).toHaveLength(0);
     session = drop(session, true);
     expect(session.history.past).toHaveLength(1);
-    expect(value(takeBack(session), 'line 2')).toBeCloseTo(64 / 3, 9);
+    expect(value(undo(session), 'line 2')).toBeCloseTo(64 / 3, 9);
   });
 
   it('lets everything be as it was where a drag is broken off', () => {
@@ -61,11 +61,11 @@ describe('a session', () => {
     for (const by of [-20, -30, -25]) {
       session = drag(session, by);
       expect(value(session, 'line 2')).toBeCloseTo(18.4, 9);
-      expect(shownOf(session).moving?.stop).toHaveLength(1);
+      expect(viewStateOf(session).moving?.stop).toHaveLength(1);
     }
     session = drag(session, -0.8);
     expect(value(session, 'line 2')).toBeCloseTo(20.5, 9);
-    expect(shownOf(session).moving?.stop).toEqual([]);
+    expect(viewStateOf(session).moving?.stop).toEqual([]);
   });
 
   it('moves by a tenth of a millimetre, or by 1/64 inch', () => {
@@ -82,15 +82,15 @@ describe('a session', () => {
 
   it('says what stops a nudge until something else is done', () => {
     const stopped = nudge(box, handle(box, 'line 0'), -100);
-    expect(shownOf(stopped).moving).toMatchObject({ handle: 'line 0', stop: [{ at: ['halfPin'] }] });
-    expect(shownOf(takeBack(stopped)).moving).toBeUndefined();
-    expect(shownOf(choose(stopped, box.selected)).moving).toBeUndefined();
+    expect(viewStateOf(stopped).moving).toMatchObject({ handle: 'line 0', stop: [{ at: ['halfPin'] }] });
+    expect(viewStateOf(undo(stopped)).moving).toBeUndefined();
+    expect(viewStateOf(choose(stopped, box.selected)).moving).toBeUndefined();
   });
 
   it('makes one step of what is typed in one go', () => {
     const one = amend(box, snapshotOf(BOX.replace('tails: 3', 'tails: 4')));
     const two = amend(one, snapshotOf(BOX.replace('tails: 3', 'tails: 2')));
-    expect(takeBack(two).now.work.text).toBe(BOX);
+    expect(undo(two).now.work.text).toBe(BOX);
     const apart = amend(nudge(two, handle(two, 'line 0'), 1), snapshotOf(BOX));
     expect(apart.history.past).toHaveLength(3);
   });
@@ -153,9 +153,9 @@ describe('a session', () => {
         const end = session.now.work;
         const steps = session.history.past.length;
         expect(steps).toBeGreaterThan(20);
-        for (let i = 0; i < steps; i++) session = takeBack(session);
+        for (let i = 0; i < steps; i++) session = undo(session);
         expect(session.now.work).toEqual({ text: CHEST, locks: {} });
-        for (let i = 0; i < steps; i++) session = bringBack(session);
+        for (let i = 0; i < steps; i++) session = redo(session);
         expect(session.now.work).toEqual(end);
       }),
       { numRuns: 3 },

@@ -14,16 +14,16 @@ import {
   moveLine,
   removeTail,
   setWidth,
+  type TipWidths,
   total,
-  type Widths,
   widthName,
 } from '../../src/page/widths.ts';
 
 /** Half pin 4, tail 12, pin 4, tail 12, pin 4, tail 12, half pin 4: 52 in all. */
-const EVEN: Widths = [4, 12, 4, 12, 4, 12, 4];
+const EVEN: TipWidths = [4, 12, 4, 12, 4, 12, 4];
 const NONE = new Set<number>();
 
-const made = (result: Result<Widths>): Widths => {
+const made = (result: Result<TipWidths>): TipWidths => {
   if (!result.ok) throw new Error(JSON.stringify(result.complaints));
   return result.value;
 };
@@ -128,7 +128,7 @@ describe('one tail more and one fewer', () => {
   });
 
   it('takes one out with the pin above it, and the highest with the pin below it', () => {
-    const uneven: Widths = [4, 10, 5, 12, 3, 14, 4];
+    const uneven: TipWidths = [4, 10, 5, 12, 3, 14, 4];
     const room = 12 + 3;
     expect(made(removeTail(uneven, NONE, 3))).toEqual([4, 10 * (1 + room / 24), 5, 14 * (1 + room / 24), 4]);
     expect(made(removeTail(uneven, NONE, 5))).toEqual([4, 10 * (1 + 17 / 22), 5, 12 * (1 + 17 / 22), 4]);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type Affine, apply, compose, IDENTITY, translation } from '../../src/drawing/affine.ts';
 import type { Page } from '../../src/drawing/page.ts';
-import { correctPage, undo } from '../../src/paper/correction.ts';
+import { correctPage, inverse } from '../../src/paper/correction.ts';
 import { MARGIN_RANGE, printableBox } from '../../src/paper/printable.ts';
 import { readProof } from '../../src/paper/readProof.ts';
 import { mapBox } from '../drawing/mapBox.ts';
@@ -68,7 +68,7 @@ test('what is drawn inside a printable box stays inside the margins when it is c
       const error = { x, y, skew: lean };
       const margin = MARGIN_RANGE.least;
       const aboutMiddle = compose(
-        compose(translation(-width / 2, -height / 2), undo(error)),
+        compose(translation(-width / 2, -height / 2), inverse(error)),
         translation(width / 2, height / 2),
       );
       const box = mapBox(aboutMiddle, printableBox({ width, height }, margin, error));
@@ -80,7 +80,7 @@ test('what is drawn inside a printable box stays inside the margins when it is c
 });
 
 test('a printer that prints 0.4 % short across and 0.3 % long up gets pages 0.4 % wider and 0.3 % lower', () => {
-  const [a, b, c, d] = undo({ x: 0.996, y: 1.003, skew: 0 });
+  const [a, b, c, d] = inverse({ x: 0.996, y: 1.003, skew: 0 });
   expect([b, c].map(Math.abs)).toEqual([0, 0]);
   expect(a * 0.996).toBeCloseTo(1, 12);
   expect(d * 1.003).toBeCloseTo(1, 12);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { apply } from '../../src/drawing/affine.ts';
 import type { Point } from '../../src/drawing/drawing.ts';
 import { textBox } from '../../src/drawing/textBox.ts';
-import { undo } from '../../src/paper/correction.ts';
+import { inverse } from '../../src/paper/correction.ts';
 import { drawProof, type Proof } from '../../src/paper/proof.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper, parsePaper } from '../../src/paper/sizes.ts';
 import type { Unit } from '../../src/units/unit.ts';
@@ -121,5 +121,5 @@ test('a corrected proof has its nominal lengths after the printer has erred', ()
     .sort((a, b) => b - a)
     .slice(0, 2);
   expect(lengths.map((length) => Number(length.toFixed(6)))).toEqual([300, 300]);
-  expect(undo(error)[1]).toBe(0);
+  expect(inverse(error)[1]).toBe(0);
 });

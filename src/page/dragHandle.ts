@@ -1,7 +1,7 @@
 import type { Handle } from './handles.ts';
 
-/** What is told of hands at work. */
-export interface Grasp {
+/** What is reported of a handle that is moved by pointer or by keys. */
+export interface DragActions {
   readonly grab: (handle: Handle) => void;
   /** @param by mm, up or to the right, from where it was taken hold of */
   readonly drag: (by: number) => void;
@@ -26,9 +26,9 @@ const KEYS: Readonly<Record<string, number>> = {
  * Lets an element be moved by pointer and by keys.
  * @param held the handle that the element stands for, and px to the mm, at the time of asking
  */
-export const grasp = (
+export const dragHandle = (
   node: SVGElement,
-  { grab, drag, drop, nudge }: Grasp,
+  { grab, drag, drop, nudge }: DragActions,
   held: () => { readonly handle: Handle; readonly scale: number } | undefined,
 ): void => {
   let start: { x: number; y: number; scale: number } | undefined;

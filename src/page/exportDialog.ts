@@ -1,7 +1,7 @@
+import { html, render } from 'lit-html';
 import { type Complaint, under } from '../complaint.ts';
 import { parts } from '../drawer/parts.ts';
 import { partsCsv } from '../drawer/partsCsv.ts';
-import type { JointBoard } from '../joint/joint.ts';
 import { DEFAULT_MARGIN } from '../paper/printable.ts';
 import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../paper/sizes.ts';
 import { hasGuides } from '../project/project.ts';
@@ -10,45 +10,43 @@ import { sentence } from '../sentence.ts';
 import type { PieceChoice } from '../template/corner.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import { parseLength } from '../units/parseLength.ts';
-import { element, setText } from './dom.ts';
+import { find } from './dom.ts';
+import { saveFile } from './files.ts';
 import { loadExporter } from './loadExporter.ts';
 import { measuredError, type Printing } from './measuredError.ts';
-import { find, type Page } from './page.ts';
-import { keepPrinter, printers } from './printers.ts';
 import { printPages } from './printPages.ts';
-import { saveFile } from './saveFile.ts';
+import { keepPrinter, keptPrinters } from './storage.ts';
+import type { AppContext } from './viewState.ts';
+
+const PAPERS = [...ISO_PAPERS, ...ANSI_PAPERS];
 
 /** All that can be taken away: sheets, pieces, lists. */
-export const takeDialog = ({ now, unit }: Page): (() => void) => {
+export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
   const dialog = find('take-dialog', HTMLDialogElement);
-  const paper = find('paper', HTMLInputElement);
-  const margin = find('margin', HTMLInputElement);
-  const flat = find('flat', HTMLInputElement);
-  const rods = find('rods', HTMLInputElement);
-  const boards = find('boards', HTMLSelectElement);
-  const printer = find('printer', HTMLSelectElement);
-  const status = find('take-status', HTMLElement);
-  find('papers', HTMLDataListElement).append(
-    ...[...ISO_PAPERS, ...ANSI_PAPERS].map(({ name }) => element('option', { value: name })),
-  );
+  const input = (id: string): HTMLInputElement => find(id, HTMLInputElement);
+  const select = (id: string): HTMLSelectElement => find(id, HTMLSelectElement);
+  let status = { text: '', isStop: false };
 
   const say = (text: string, isStop = false): void => {
-    setText(status, text);
-    status.classList.toggle('stop', isStop);
+    status = { text, isStop };
+    show();
   };
   const refuse = (complaints: readonly Complaint[]): void =>
     say(complaints.map((complaint) => sentence(complaint, unit())).join('. '), true);
 
-  const choice = (): PieceChoice => ({
-    flat: flat.checked,
-    rods: rods.checked,
-    boards: boards.value === 'both' ? ['tail', 'pin'] : [boards.value as JointBoard],
-  });
+  const choice = (): PieceChoice => {
+    const boards = select('boards').value;
+    return {
+      flat: input('flat').checked,
+      rods: input('rods').checked,
+      boards: boards === 'tail' || boards === 'pin' ? [boards] : ['tail', 'pin'],
+    };
+  };
 
   /** What was typed about the paper; what is wrong with it is said. */
   const printing = (): Printing | undefined => {
-    const sheet = parsePaper(paper.value);
-    const edge = parseLength(margin.value, unit());
+    const sheet = parsePaper(input('paper').value);
+    const edge = parseLength(input('margin').value, unit());
     if (sheet.ok && edge.ok) return { paper: sheet.value, margin: edge.value };
     refuse([
       ...(sheet.ok ? [] : under(['paper'], sheet.complaints)),
@@ -58,8 +56,9 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
   };
 
   const optionsOf = (on: Printing): SheetOptions => {
-    const error = printers()[printer.value];
-    return { ...on, choice: choice(), ...(error && { correction: { printer: printer.value, error } }) };
+    const printer = select('printer').value;
+    const error = keptPrinters()[printer];
+    return { ...on, choice: choice(), ...(error && { correction: { printer, error } }) };
   };
 
   /** Runs one of the tasks, saying that it runs and what came of it. */
@@ -96,7 +95,7 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
       const { exporter, fonts } = await loadExporter();
       const bytes = await exporter.pdf(made.title, made.pages(), fonts);
       saveFile(now().project.name, `-${kind}.pdf`, 'application/pdf', bytes);
-      return `${pagesOf(made.count)} of ${paper.value}. Print at 100 %, and lay a rule on both check bars before you cut.`;
+      return `${pagesOf(made.count)} of ${input('paper').value}. Print at 100 %, and lay a rule on both check bars before you cut.`;
     });
 
   const print = run(async () => {
@@ -140,51 +139,81 @@ export const takeDialog = ({ now, unit }: Page): (() => void) => {
   const keepMeasures = run(async () => {
     const on = printing();
     if (on === undefined) return undefined;
-    const name = find('printer-name', HTMLInputElement).value.trim() || 'my printer';
+    const name = input('printer-name').value.trim() || 'my printer';
     const error = measuredError(on, unit());
     if (!error.ok) {
       refuse(error.complaints);
       return undefined;
     }
     const isKept = keepPrinter({ printer: name, error: error.value });
-    showPrinters(name);
+    show();
+    select('printer').value = name;
     return isKept
       ? `Sheets are now corrected for ${name}.`
       : 'This browser keeps nothing, so the correction could not be kept.';
   });
 
-  const showPrinters = (chosen: string): void => {
-    printer.replaceChildren(
-      element('option', { value: '' }, 'none'),
-      ...Object.keys(printers()).map((name) => element('option', { value: name }, name)),
+  const show = (): void => {
+    render(
+      html`<div class="dialog-head">
+        <h2 id="take-title">Print and take away</h2>
+        <button type="button" id="take-close" class="close" aria-label="Close" @click=${() => dialog.close()}>×</button>
+      </div>
+      <div class="fields">
+        <label>Paper <input id="paper" list="papers" autocomplete="off" spellcheck="false"></label>
+        <datalist id="papers">${PAPERS.map(({ name }) => html`<option value=${name}></option>`)}</datalist>
+        <label>Margin <input id="margin" autocomplete="off" spellcheck="false"></label>
+        <label>Boards
+          <select id="boards">
+            <option value="both">both</option>
+            <option value="tail">tail boards</option>
+            <option value="pin">pin boards</option>
+          </select>
+        </label>
+        <label>Corrected for
+          <select id="printer">
+            <option value="">none</option>
+            ${Object.keys(keptPrinters()).map((name) => html`<option value=${name}>${name}</option>`)}
+          </select>
+        </label>
+      </div>
+      <label class="check"><input type="checkbox" id="flat"> Each face as a strip of its own, for boards not exactly as thick as planned</label>
+      <label class="check"><input type="checkbox" id="rods"> Rods too: strips with every mark, to lay along a board</label>
+      <div class="row">
+        <button type="button" id="take-templates" class="chief" @click=${takePdf('templates')}>Templates, PDF</button>
+        <button type="button" id="take-print" @click=${print}>Templates, print from here</button>
+        <button type="button" id="take-guides" ?hidden=${!hasGuides(now().project)} @click=${takePdf('guides')}>Guides, PDF</button>
+        <button type="button" id="take-bench" @click=${takePdf('bench')}>Bench sheets, PDF</button>
+        <button type="button" id="take-comparison" @click=${takePdf('comparison')}>The set compared, PDF</button>
+        <button type="button" id="take-pieces" @click=${takePieces}>Pieces, SVG</button>
+        <button type="button" id="take-parts" @click=${takeParts}>Parts, CSV</button>
+      </div>
+      <p id="take-status" role="status" class=${status.isStop ? 'stop' : ''}>${status.text}</p>
+      <details>
+        <summary>Correct a printer that does not print true</summary>
+        <p>Print the proof sheet at 100 %, measure it with a steel rule, and type in what you read. The diagonals are needed only if the printer prints askew.</p>
+        <button type="button" id="take-proof" @click=${takeProof}>Proof sheet, PDF</button>
+        <div class="fields">
+          <label>x, across <input id="measured-x" autocomplete="off"></label>
+          <label>y, up <input id="measured-y" autocomplete="off"></label>
+          <label>d1, diagonal <input id="measured-d1" autocomplete="off"></label>
+          <label>d2, diagonal <input id="measured-d2" autocomplete="off"></label>
+          <label>Printer’s name <input id="printer-name" autocomplete="off" maxlength="40"></label>
+        </div>
+        <button type="button" id="keep-printer" @click=${keepMeasures}>Keep the correction</button>
+      </details>`,
+      dialog,
     );
-    printer.value = chosen;
   };
-
-  const tasks: Readonly<Record<string, () => unknown>> = {
-    'take-templates': takePdf('templates'),
-    'take-guides': takePdf('guides'),
-    'take-bench': takePdf('bench'),
-    'take-comparison': takePdf('comparison'),
-    'take-print': print,
-    'take-pieces': takePieces,
-    'take-parts': takeParts,
-    'take-proof': takeProof,
-    'keep-printer': keepMeasures,
-    'take-close': () => dialog.close(),
-  };
-  for (const [id, task] of Object.entries(tasks))
-    find(id, HTMLButtonElement).addEventListener('click', () => void task());
 
   return () => {
+    say('');
+    const [paper, margin] = [input('paper'), input('margin')];
     if (paper.value === '') {
       paper.value = unit() === 'in' ? 'Letter' : 'A4';
       margin.value = formatNumber(DEFAULT_MARGIN, unit());
     }
     if (unit() === 'in' && margin.value.includes('+')) margin.value = `${DEFAULT_MARGIN}mm`;
-    showPrinters(printer.value);
-    find('take-guides', HTMLButtonElement).hidden = !hasGuides(now().project);
-    say('');
     dialog.showModal();
   };
 };

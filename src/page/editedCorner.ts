@@ -5,7 +5,7 @@ import type { Groove } from '../drawer/spec.ts';
 import { layOutWith, toolingOf } from '../guided/layOutWith.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { Project } from '../project/project.ts';
-import { listed, type Widths } from './widths.ts';
+import { listed, type TipWidths } from './widths.ts';
 
 /** Which of a plan's corners is meant. */
 export type CornerRef =
@@ -13,7 +13,7 @@ export type CornerRef =
   | { readonly of: 'joint'; readonly index: number };
 
 /** One corner of a plan, to be looked at and set out by hand. */
-export interface Corner {
+export interface EditedCorner {
   readonly ref: CornerRef;
   /** The drawer's name, or the corner's own. */
   readonly name: string;
@@ -26,11 +26,11 @@ export interface Corner {
   /** Whether its tails are listed, width by width. */
   readonly listed: boolean;
   /** Whether the corner can be cut with these widths, whatever the rest of the set. */
-  readonly judge: (widths: Widths) => Result<unknown>;
+  readonly judge: (widths: TipWidths) => Result<unknown>;
 }
 
 /** The corner, or undefined where the plan has none such. */
-export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): Corner | undefined => {
+export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): EditedCorner | undefined => {
   if (ref.of === 'joint') {
     const lone = joints[ref.index];
     if (lone === undefined) return undefined;
@@ -66,9 +66,9 @@ export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): Cor
 };
 
 /** How far above the sides' own edge a drawer's back corner begins: its measures start at the groove's top edge. */
-export const startOnSides = ({ ref, drawer }: Corner): number | undefined =>
+export const startOnSides = ({ ref, drawer }: EditedCorner): number | undefined =>
   ref.of === 'drawer' && ref.end === 'back' ? drawer?.sizes.backFrom : undefined;
 
 /** A name for a corner that stays when others come and go. */
-export const cornerKey = ({ ref, name }: Corner): string =>
+export const cornerKey = ({ ref, name }: EditedCorner): string =>
   ref.of === 'joint' ? `joint ${name}` : `${ref.end} ${name}`;

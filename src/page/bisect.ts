@@ -13,7 +13,7 @@ export interface Reach<T> {
  * The furthest of `steps` steps that is allowed, found by halving: as far as the first refusal where everything before
  * it is allowed, as it is along one measure.
  */
-export const furthest = <T>(steps: number, judge: (step: number) => Result<T>): Reach<T> => {
+export const bisect = <T>(steps: number, judge: (step: number) => Result<T>): Reach<T> => {
   const all = judge(steps);
   if (all.ok) return { step: steps, value: all.value, stop: [] };
   let reached: { step: number; value?: T } = { step: 0 };
@@ -25,4 +25,12 @@ export const furthest = <T>(steps: number, judge: (step: number) => Result<T>): 
     else refused = { step, stop: judged.complaints };
   }
   return { ...reached, stop: refused.stop };
+};
+
+/** Goes a way in steps, the last of which is whole, as far as is allowed. */
+export const stepTowards = <T>(by: number, step: number, judge: (part: number) => Result<T>) => {
+  const steps = Math.ceil(Math.abs(by) / step - 1e-6);
+  return steps === 0
+    ? { value: undefined, stop: [] }
+    : bisect(steps, (i) => judge(by - Math.sign(by) * step * (steps - i)));
 };

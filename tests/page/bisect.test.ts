@@ -1,18 +1,18 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { accept, refuse } from '../../src/complaint.ts';
-import { furthest } from '../../src/page/furthest.ts';
+import { bisect } from '../../src/page/bisect.ts';
 
 const upTo = (most: number) => (step: number) =>
   step <= most ? accept(step * 10) : refuse({ at: [], says: [`${step} is over ${most}`] });
 
-describe('furthest', () => {
+describe('bisect', () => {
   it('takes all steps where none is refused', () => {
-    expect(furthest(7, upTo(7))).toEqual({ step: 7, value: 70, stop: [] });
+    expect(bisect(7, upTo(7))).toEqual({ step: 7, value: 70, stop: [] });
   });
 
   it('stops before the first refusal, and tells it', () => {
-    expect(furthest(100, upTo(41))).toEqual({
+    expect(bisect(100, upTo(41))).toEqual({
       step: 41,
       value: 410,
       stop: [{ at: [], says: ['42 is over 41'] }],
@@ -20,7 +20,7 @@ describe('furthest', () => {
   });
 
   it('stays at the start where not even one step can be taken', () => {
-    const reach = furthest(5, upTo(0));
+    const reach = bisect(5, upTo(0));
     expect(reach.step).toBe(0);
     expect(reach.value).toBeUndefined();
     expect(reach.stop).toEqual([{ at: [], says: ['1 is over 0'] }]);
@@ -30,7 +30,7 @@ describe('furthest', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 5000 }), fc.integer({ min: 0, max: 5000 }), (steps, most) => {
         let judged = 0;
-        const reach = furthest(steps, (step) => {
+        const reach = bisect(steps, (step) => {
           judged++;
           return upTo(most)(step);
         });
