@@ -26,8 +26,6 @@
  * @packageDocumentation
  */
 
-// What can be wrong.
-export type { Complaint, Result } from './complaint.ts';
 // A set of drawers.
 export type { Drawer, DrawerSet, Family } from './drawer/drawer.ts';
 export { type Part, parts, stockTotals } from './drawer/parts.ts';
@@ -78,15 +76,17 @@ export { type DrawnFile, svgFiles } from './project/svgFiles.ts';
 export type { Fonts } from './render/fonts.ts';
 export { renderPdf } from './render/pdf.ts';
 export { svgWindow } from './render/svgWindow.ts';
-// What is wrong, on one line.
-export { sentence } from './sentence.ts';
 // Which templates are drawn.
 export { BOTH_BOARDS, type PieceChoice } from './template/corner.ts';
+// What can be wrong.
+export type { Complaint, Result } from './units/complaint.ts';
 // Lengths, slopes and words.
 export { formatLength } from './units/formatLength.ts';
 export { parseName } from './units/name.ts';
 export { parseLength } from './units/parseLength.ts';
 export { speak } from './units/phrase.ts';
+// What is wrong, on one line.
+export { sentence } from './units/sentence.ts';
 export { formatSlope, parseSlope, type Slope } from './units/slope.ts';
 export type { Unit } from './units/unit.ts';
 // Wood that moves.

@@ -1,4 +1,4 @@
-import type { Complaint, Result } from '../src/complaint.ts';
+import type { Complaint, Result } from '../src/units/complaint.ts';
 import { speak } from '../src/units/phrase.ts';
 
 /** Complaints as a user reads them in mm: `place: what is wrong; try this`. */

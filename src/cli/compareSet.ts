@@ -1,4 +1,3 @@
-import { type Complaint, under } from '../complaint.ts';
 import { layOutWidths } from '../drawer/layOutWidths.ts';
 import { USUAL_FRONT } from '../drawer/spec.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
@@ -7,6 +6,7 @@ import { meanPin, meanTail } from '../joint/proportion.ts';
 import { glueArea } from '../joint/settings.ts';
 import { frontCorners } from '../project/project.ts';
 import { printJson } from '../render/json.ts';
+import { type Complaint, under } from '../units/complaint.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { parseLength } from '../units/parseLength.ts';
 import type { Unit } from '../units/unit.ts';

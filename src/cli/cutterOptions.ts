@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
-import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
 import { type Cutting, checkCutting } from '../guided/cutting.ts';
+import { accept, type Complaint, type Result, refuse, under } from '../units/complaint.ts';
 import { parseLength } from '../units/parseLength.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';

@@ -1,10 +1,10 @@
 import { join } from 'node:path';
-import type { Complaint } from '../complaint.ts';
 import { refuseOptions } from '../files/failure.ts';
 import { refuseForeign } from '../files/refuseForeign.ts';
 import { writePdf } from '../files/writePdf.ts';
 import { comparisonSheets } from '../project/sheetsOf.ts';
 import { fileStem } from '../template/fileStem.ts';
+import type { Complaint } from '../units/complaint.ts';
 import type { CompareOptions } from './compareOptions.ts';
 import type { Comparison } from './comparison.ts';
 import { readPaperOptions } from './paperOptions.ts';

@@ -1,6 +1,6 @@
-import type { Complaint } from '../complaint.ts';
 import { refuseOptions } from '../files/failure.ts';
 import type { SheetOptions } from '../project/sheetsOf.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import type { Unit } from '../units/unit.ts';

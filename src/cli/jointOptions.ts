@@ -1,5 +1,4 @@
 import type { Command } from 'commander';
-import { type Complaint, type Result, under } from '../complaint.ts';
 import { optionName } from '../files/failure.ts';
 import type { Cutting } from '../guided/cutting.ts';
 import {
@@ -14,6 +13,7 @@ import {
   type OwnLengthKey,
 } from '../joint/kinds/kinds.ts';
 import type { HalfPins, JointSpec, Spacing } from '../joint/spec.ts';
+import { type Complaint, type Result, under } from '../units/complaint.ts';
 import { parseName } from '../units/name.ts';
 import { parseLength } from '../units/parseLength.ts';
 import { say } from '../units/phrase.ts';

@@ -1,11 +1,11 @@
-import type { Complaint } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
 import { blockPicture } from '../joint/picture.ts';
 import { meanTail } from '../joint/proportion.ts';
 import { dividers, glueArea } from '../joint/settings.ts';
-import { sentence } from '../sentence.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
+import { sentence } from '../units/sentence.ts';
 import { degrees, formatSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
 import { COLUMNS, fitTable } from './fitTable.ts';

@@ -1,9 +1,9 @@
-import type { Complaint } from '../complaint.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { readInput } from '../files/readInput.ts';
 import { OWN_LENGTH_KEYS } from '../joint/kinds/kinds.ts';
 import type { PlanComplaint } from '../plan/planComplaint.ts';
 import { layOutCorner, type Project, withCuts } from '../project/project.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { inchesMeant } from '../units/inchesMeant.ts';
 import type { Unit } from '../units/unit.ts';
 import { atCutterOption, changeTools } from './cutterOptions.ts';

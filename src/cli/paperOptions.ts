@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
-import { type Complaint, type Result, under } from '../complaint.ts';
 import { checkMargin, DEFAULT_MARGIN } from '../paper/printable.ts';
 import { type Paper, parsePaper } from '../paper/sizes.ts';
+import { type Complaint, type Result, under } from '../units/complaint.ts';
 import { parseLength } from '../units/parseLength.ts';
 import type { Unit } from '../units/unit.ts';
 

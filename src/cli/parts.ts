@@ -1,11 +1,11 @@
 import type { Command } from 'commander';
-import type { Complaint } from '../complaint.ts';
 import { TRIAL_SPARE, TRIM_SPARE } from '../drawer/limits.ts';
 import type { Part, StockTotal } from '../drawer/parts.ts';
 import { partsCsv } from '../drawer/partsCsv.ts';
 import { Failure, WRONG_INPUT } from '../files/failure.ts';
 import { printJson } from '../render/json.ts';
 import { table } from '../render/table.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { speak } from '../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';

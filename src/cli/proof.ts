@@ -1,6 +1,5 @@
 import { join } from 'node:path';
 import type { Command } from 'commander';
-import { type Complaint, type Result, refuse, under } from '../complaint.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { isPrinterName, savePrinter } from '../files/printerStore.ts';
 import { refuseForeign } from '../files/refuseForeign.ts';
@@ -11,6 +10,7 @@ import { readProof } from '../paper/readProof.ts';
 import type { Paper } from '../paper/sizes.ts';
 import { printJson } from '../render/json.ts';
 import { fileStem } from '../template/fileStem.ts';
+import { type Complaint, type Result, refuse, under } from '../units/complaint.ts';
 import { parseLength } from '../units/parseLength.ts';
 import { mm, say } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';

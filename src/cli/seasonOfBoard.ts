@@ -1,6 +1,6 @@
-import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { printJson } from '../render/json.ts';
+import { accept, type Complaint, type Result, refuse, under } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
 import { parseLength } from '../units/parseLength.ts';
 import { atLeast, atMost, mm, say, speak } from '../units/phrase.ts';

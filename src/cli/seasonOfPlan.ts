@@ -1,5 +1,4 @@
 import { join } from 'node:path';
-import type { Complaint } from '../complaint.ts';
 import { drawerSeason } from '../drawer/season.ts';
 import { Failure, optionName, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { loadFonts } from '../files/fonts.ts';
@@ -11,6 +10,7 @@ import { seasonSheets } from '../project/sheetsOf.ts';
 import { printJson } from '../render/json.ts';
 import { fileStem, stems } from '../template/fileStem.ts';
 import { gapDrawing } from '../template/gapSheets.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { loadProject } from './loadProject.ts';
 import { readPaperOptions } from './paperOptions.ts';
 import type { SeasonOptions } from './seasonOptions.ts';

@@ -1,5 +1,5 @@
-import type { Complaint } from '../complaint.ts';
 import type { GapSeason, Gaps } from '../drawer/gaps.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { speak } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Climate } from '../wood/climate.ts';

@@ -1,8 +1,8 @@
-import type { Complaint } from '../complaint.ts';
 import type { GapSeason } from '../drawer/gaps.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
 import { table } from '../render/table.ts';
 import { cut } from '../template/titles.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Climate, Through } from '../wood/climate.ts';

@@ -1,9 +1,9 @@
-import { type Complaint, type Result, under } from '../complaint.ts';
 import { refuseOptions } from '../files/failure.ts';
 import type { Cutter } from '../guided/cutter.ts';
 import type { Measured, OneCutterSetting, SlopedSetting } from '../guided/trial.ts';
 import type { Joint } from '../joint/joint.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
+import { type Complaint, type Result, under } from '../units/complaint.ts';
 import { parseLength } from '../units/parseLength.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { parseSlope } from '../units/slope.ts';

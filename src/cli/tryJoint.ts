@@ -1,6 +1,5 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Complaint } from '../complaint.ts';
 import { translation } from '../drawing/affine.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { appendLine } from '../files/appendLine.ts';
@@ -21,11 +20,12 @@ import { type Convergence, convergence, formatTrial, parseTrialLog, type Trial }
 import { depthPicture, templatePicture } from '../guided/trialPicture.ts';
 import { namedCorners } from '../project/project.ts';
 import { printJson } from '../render/json.ts';
-import { sentence } from '../sentence.ts';
 import { drawDepthMove, drawTemplateMove } from '../template/trialDrawing.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
 import { mm, say, speak } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
+import { sentence } from '../units/sentence.ts';
 import type { Unit } from '../units/unit.ts';
 import { adviceText, wrapText } from './jointText.ts';
 import { loadProject } from './loadProject.ts';

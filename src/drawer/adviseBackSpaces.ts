@@ -1,5 +1,5 @@
-import type { Complaint } from '../complaint.ts';
 import { pastTheEdges } from '../guided/pastTheEdges.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { mm, say } from '../units/phrase.ts';
 import type { Draft } from './draft.ts';
 import { sidesPastBack } from './sidesPastBack.ts';

@@ -1,4 +1,4 @@
-import { type Complaint, under } from '../complaint.ts';
+import { type Complaint, under } from '../units/complaint.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { adviseBottom } from '../wood/bottomSeason.ts';
 import { GAP_BAND } from '../wood/season.ts';

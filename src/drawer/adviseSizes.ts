@@ -1,5 +1,5 @@
-import type { Complaint } from '../complaint.ts';
 import { DUST } from '../joint/dust.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { mm, say } from '../units/phrase.ts';
 import type { DrawerSpec } from './spec.ts';
 

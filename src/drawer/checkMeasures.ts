@@ -1,6 +1,6 @@
-import type { Complaint, Place } from '../complaint.ts';
 import { within } from '../joint/checkSizes.ts';
 import { THICKNESS_RANGE } from '../joint/limits.ts';
+import type { Complaint, Place } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import {
   BOTTOM_THICKNESS_RANGE,

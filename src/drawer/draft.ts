@@ -1,8 +1,8 @@
-import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import { layOutWith } from '../guided/layOutWith.ts';
 import { lies } from '../joint/checkSizes.ts';
 import type { Joint } from '../joint/joint.ts';
 import { WIDTH_RANGE } from '../joint/limits.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { checkBoards } from './checkBoards.ts';
 import { checkMeasures } from './checkMeasures.ts';
 import { checkSpace } from './checkSpace.ts';

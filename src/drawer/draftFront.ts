@@ -1,4 +1,3 @@
-import { accept, type Result, refuse } from '../complaint.ts';
 import type { Cutter } from '../guided/cutter.ts';
 import { fitToCutter } from '../guided/fitToCutter.ts';
 import { checkRoom, enters } from '../guided/layOutForCutter.ts';
@@ -12,6 +11,7 @@ import { LEAST_PIN, TARGET_TAIL_IN_PINS } from '../joint/limits.ts';
 import { narrowestTip, type Shared } from '../joint/spacing.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import { tailWidths } from '../joint/tailWidths.ts';
+import { accept, type Result, refuse } from '../units/complaint.ts';
 import { nearestChoice } from './family.ts';
 import { type Choice, grooveMargins, hidingChoices } from './groove.ts';
 import { ROUNDED } from './limits.ts';

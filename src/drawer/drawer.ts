@@ -1,5 +1,5 @@
-import type { Complaint } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
+import type { Complaint } from '../units/complaint.ts';
 import type { Boards } from './boards.ts';
 import type { Choice } from './groove.ts';
 import type { Sizes } from './sizes.ts';

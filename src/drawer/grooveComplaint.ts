@@ -1,5 +1,5 @@
-import type { Complaint } from '../complaint.ts';
 import type { ResolvedSpec } from '../joint/defaults.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
 import { frontCorner } from './frontCorner.ts';

@@ -1,9 +1,9 @@
-import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import { adviseCutter } from '../guided/cautions.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
 import { setOut } from '../joint/layOut.ts';
 import { meanTail } from '../joint/proportion.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { advise } from './advise.ts';

@@ -1,4 +1,3 @@
-import { accept, type Complaint, type Result, under } from '../complaint.ts';
 import { withCutter } from '../guided/fitToCutter.ts';
 import { enters } from '../guided/layOutForCutter.ts';
 import { layOutWith, type Tooling } from '../guided/layOutWith.ts';
@@ -7,6 +6,7 @@ import type { Joint } from '../joint/joint.ts';
 import { meanTail } from '../joint/proportion.ts';
 import { meanTip, mostTails, narrowestTip } from '../joint/spacing.ts';
 import type { JointSpec } from '../joint/spec.ts';
+import { accept, type Complaint, type Result, under } from '../units/complaint.ts';
 import type { Family } from './drawer.ts';
 import { familyTarget, nearestChoice } from './family.ts';
 

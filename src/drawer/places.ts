@@ -1,4 +1,4 @@
-import type { Complaint, Place } from '../complaint.ts';
+import type { Complaint, Place } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import type { DrawerSpec } from './spec.ts';
 

@@ -1,4 +1,4 @@
-import type { Complaint, Place } from '../complaint.ts';
+import type { Complaint, Place } from '../units/complaint.ts';
 import { type Phrase, say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { fromEntry } from './places.ts';

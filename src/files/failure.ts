@@ -1,5 +1,5 @@
-import type { Complaint, Place } from '../complaint.ts';
-import { sentence } from '../sentence.ts';
+import type { Complaint, Place } from '../units/complaint.ts';
+import { sentence } from '../units/sentence.ts';
 import type { Unit } from '../units/unit.ts';
 
 /** The input is wrong. */

@@ -1,5 +1,5 @@
-import type { Complaint } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../units/phrase.ts';
 import { type Cutter, diameterAt } from './cutter.ts';
 

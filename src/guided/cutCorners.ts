@@ -1,5 +1,5 @@
-import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { cutJoint, type JointCut } from './cutJoint.ts';

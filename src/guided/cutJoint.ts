@@ -1,6 +1,6 @@
-import { accept, type Complaint, type Result, refuse, under } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
+import { accept, type Complaint, type Result, refuse, under } from '../units/complaint.ts';
 import { BUSH_ROOM, type Cutting } from './cutting.ts';
 import { ENDS_FLUSH, type GoesOn } from './goesOn.ts';
 import { type GuideBoard, guideBoard } from './guideBoard.ts';

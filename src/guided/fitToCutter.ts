@@ -1,9 +1,9 @@
-import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import { checkSizes } from '../joint/checkSizes.ts';
 import { withDefaults } from '../joint/defaults.ts';
 import { DUST } from '../joint/dust.ts';
 import { KINDS, kindOf } from '../joint/kinds/kinds.ts';
 import type { JointSpec } from '../joint/spec.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { degrees, formatSlope } from '../units/slope.ts';
 import { type Cutter, cutterSlope, diameterAt, leastPin } from './cutter.ts';

@@ -1,8 +1,8 @@
-import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import type { Path } from '../drawing/drawing.ts';
 import type { Outline } from '../drawing/outline.ts';
 import { DUST } from '../joint/dust.ts';
 import type { Interval, Joint } from '../joint/joint.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import type { Cutter } from './cutter.ts';
 import { checkBush } from './cutting.ts';

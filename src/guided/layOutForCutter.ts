@@ -1,9 +1,9 @@
-import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
 import { type JointKind, KINDS } from '../joint/kinds/kinds.ts';
 import { layOut } from '../joint/layOut.ts';
 import { LEAST_BASE } from '../joint/limits.ts';
 import type { JointSpec, Spacing } from '../joint/spec.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import { adviseCutter } from './cautions.ts';
 import type { Cutter } from './cutter.ts';

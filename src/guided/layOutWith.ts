@@ -1,8 +1,8 @@
-import type { Result } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
 import { layOut } from '../joint/layOut.ts';
 import type { JointSpec } from '../joint/spec.ts';
+import type { Result } from '../units/complaint.ts';
 import type { Cutter } from './cutter.ts';
 import type { Cutting } from './cutting.ts';
 import { withCutter } from './fitToCutter.ts';

@@ -1,9 +1,9 @@
-import type { Complaint } from '../complaint.ts';
 import { withDefaults } from '../joint/defaults.ts';
 import type { Joint } from '../joint/joint.ts';
 import { KINDS, kindOf, withoutKind } from '../joint/kinds/kinds.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import type { JointSpec } from '../joint/spec.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { Cutter } from './cutter.ts';

@@ -1,6 +1,6 @@
-import type { Complaint } from '../complaint.ts';
 import { lengthOrNonsense } from '../joint/checkSizes.ts';
 import type { Joint } from '../joint/joint.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { atLeast, atMost, say } from '../units/phrase.ts';
 import { rise } from '../units/slope.ts';
 import type { Cutter } from './cutter.ts';

@@ -1,7 +1,7 @@
-import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import { lengthOrNonsense } from '../joint/checkSizes.ts';
 import { DUST } from '../joint/dust.ts';
 import { LEAST_LAP } from '../joint/limits.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../units/phrase.ts';
 import { type Slope, slopeOfDegrees } from '../units/slope.ts';
 import { correction } from './correction.ts';

@@ -1,4 +1,4 @@
-import type { Complaint } from '../complaint.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';

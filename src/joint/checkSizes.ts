@@ -1,4 +1,4 @@
-import type { Complaint, Place } from '../complaint.ts';
+import type { Complaint, Place } from '../units/complaint.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../units/phrase.ts';
 import { formatSlope, SHALLOWEST_RUN, STEEPEST_RUN } from '../units/slope.ts';
 import { DUST } from './dust.ts';

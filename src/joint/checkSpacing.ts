@@ -1,4 +1,4 @@
-import type { Complaint } from '../complaint.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { atLeast, atMost, say } from '../units/phrase.ts';
 import { lengthOrNonsense, lies, within } from './checkSizes.ts';
 import * as limits from './limits.ts';

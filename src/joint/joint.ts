@@ -1,4 +1,4 @@
-import type { Complaint } from '../complaint.ts';
+import type { Complaint } from '../units/complaint.ts';
 import type { Slope } from '../units/slope.ts';
 import type { JointKind } from './kinds/kinds.ts';
 

@@ -1,4 +1,4 @@
-import { accept, type Complaint, type Result } from '../complaint.ts';
+import { accept, type Complaint, type Result } from '../units/complaint.ts';
 import { rise } from '../units/slope.ts';
 import { advise } from './advise.ts';
 import { checkSizes } from './checkSizes.ts';

@@ -1,4 +1,4 @@
-import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import { DUST } from './dust.ts';

@@ -1,5 +1,4 @@
 import { parseDocument } from 'yaml';
-import type { Place, Result } from '../complaint.ts';
 import { backJointSpec, frontJointSpec, sizesOf } from '../drawer/sizes.ts';
 import type { Cutter } from '../guided/cutter.ts';
 import { withCutter } from '../guided/fitToCutter.ts';
@@ -7,6 +6,7 @@ import { withDefaults } from '../joint/defaults.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import type { Plan } from '../plan/plan.ts';
 import { readPlan } from '../plan/readPlan.ts';
+import type { Place, Result } from '../units/complaint.ts';
 import { stepTowards } from './bisect.ts';
 import type { EditedCorner } from './editedCorner.ts';
 import { type Edit, editPlan, type PlanValue } from './editPlan.ts';

@@ -1,10 +1,10 @@
 import { html, render } from 'lit-html';
-import { accept, type Complaint, type Result } from '../complaint.ts';
 import { formatPlanComplaint } from '../plan/planComplaint.ts';
 import { readProject } from '../project/readProject.ts';
-import { sentence } from '../sentence.ts';
+import { accept, type Complaint, type Result } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
 import { quote } from '../units/quote.ts';
+import { sentence } from '../units/sentence.ts';
 import type { Unit } from '../units/unit.ts';
 import { adjust } from './adjust.ts';
 import { benchDialog } from './benchDialog.ts';

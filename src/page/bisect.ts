@@ -1,4 +1,4 @@
-import type { Complaint, Result } from '../complaint.ts';
+import type { Complaint, Result } from '../units/complaint.ts';
 
 /** How far a wish could be met. */
 export interface Reach<T> {

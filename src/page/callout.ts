@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import type { Complaint } from '../complaint.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { speak } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
 

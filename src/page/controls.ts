@@ -1,5 +1,5 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
-import type { Complaint } from '../complaint.ts';
+import type { Complaint } from '../units/complaint.ts';
 import type { Scope } from './adjust.ts';
 import type { CornerRef } from './editedCorner.ts';
 import { entry } from './entry.ts';

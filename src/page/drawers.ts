@@ -1,4 +1,4 @@
-import { type Result, refuse } from '../complaint.ts';
+import { type Result, refuse } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import type { EditedCorner } from './editedCorner.ts';
 import { copyItem, editPlan, type PlanValue } from './editPlan.ts';

@@ -1,5 +1,5 @@
 import { type Document, isAlias, isMap, isNode, isSeq, parseDocument } from 'yaml';
-import type { Place } from '../complaint.ts';
+import type { Place } from '../units/complaint.ts';
 
 /** What the page writes into a plan: numbers, words, and lists of them. */
 export type PlanValue = number | string | readonly (number | string)[];

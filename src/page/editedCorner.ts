@@ -1,10 +1,10 @@
-import type { Place, Result } from '../complaint.ts';
 import { draftDrawer } from '../drawer/draft.ts';
 import type { Drawer } from '../drawer/drawer.ts';
 import type { Groove } from '../drawer/spec.ts';
 import { layOutWith, toolingOf } from '../guided/layOutWith.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { Project } from '../project/project.ts';
+import type { Place, Result } from '../units/complaint.ts';
 import { listed, type TipWidths } from './widths.ts';
 
 /** Which of a plan's corners is meant. */

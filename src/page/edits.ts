@@ -1,4 +1,4 @@
-import type { Complaint, Result } from '../complaint.ts';
+import type { Complaint, Result } from '../units/complaint.ts';
 import { stepTowards } from './bisect.ts';
 import { cornerKey, type EditedCorner } from './editedCorner.ts';
 import { type Edit, editPlan } from './editPlan.ts';

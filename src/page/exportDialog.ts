@@ -1,15 +1,15 @@
 import { html, render } from 'lit-html';
-import { type Complaint, under } from '../complaint.ts';
 import { parts } from '../drawer/parts.ts';
 import { partsCsv } from '../drawer/partsCsv.ts';
 import { DEFAULT_MARGIN } from '../paper/printable.ts';
 import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../paper/sizes.ts';
 import { hasGuides } from '../project/project.ts';
 import type { SheetOptions, SheetSet } from '../project/sheetsOf.ts';
-import { sentence } from '../sentence.ts';
 import type { PieceChoice } from '../template/corner.ts';
+import { type Complaint, under } from '../units/complaint.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import { parseLength } from '../units/parseLength.ts';
+import { sentence } from '../units/sentence.ts';
 import { find } from './dom.ts';
 import { saveFile } from './files.ts';
 import { loadExporter } from './loadExporter.ts';

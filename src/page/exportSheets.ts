@@ -1,5 +1,4 @@
 import { zipSync } from 'fflate';
-import { accept, type Result } from '../complaint.ts';
 import { type Affine, compose } from '../drawing/affine.ts';
 import type { Page } from '../drawing/page.ts';
 import { drawProof } from '../paper/proof.ts';
@@ -13,6 +12,7 @@ import type { Fonts } from '../render/fonts.ts';
 import { renderPdf } from '../render/pdf.ts';
 import { renderSvg } from '../render/svg.ts';
 import type { PieceChoice } from '../template/corner.ts';
+import { accept, type Result } from '../units/complaint.ts';
 import type { Unit } from '../units/unit.ts';
 
 export { sheetsOf } from '../project/sheetsOf.ts';

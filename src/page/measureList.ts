@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
-import type { Result } from '../complaint.ts';
+import type { Result } from '../units/complaint.ts';
 import { formatNumber } from '../units/formatLength.ts';
 import { parseLength } from '../units/parseLength.ts';
 import { formatSlope, parseSlope } from '../units/slope.ts';

@@ -1,8 +1,8 @@
-import { type Result, refuse } from '../complaint.ts';
 import type { PrinterError } from '../paper/correction.ts';
 import { proofLengths } from '../paper/proofLengths.ts';
 import { readProof } from '../paper/readProof.ts';
 import type { Paper } from '../paper/sizes.ts';
+import { type Result, refuse } from '../units/complaint.ts';
 import { parseLength } from '../units/parseLength.ts';
 import { mm, say } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';

@@ -1,4 +1,4 @@
-import type { Place } from '../complaint.ts';
+import type { Place } from '../units/complaint.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import type { Edit } from './editPlan.ts';
 import { isTail, type TipWidths } from './widths.ts';

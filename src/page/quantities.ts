@@ -1,5 +1,5 @@
-import type { Place } from '../complaint.ts';
 import { kindOf, OWN_LENGTHS } from '../joint/kinds/kinds.ts';
+import type { Place } from '../units/complaint.ts';
 import type { EditedCorner } from './editedCorner.ts';
 
 /** A measure of a corner or of its drawer that can be changed. */

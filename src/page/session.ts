@@ -1,5 +1,5 @@
-import type { Result } from '../complaint.ts';
 import type { Project } from '../project/project.ts';
+import type { Result } from '../units/complaint.ts';
 import type { Scope } from './adjust.ts';
 import { type CornerRef, cornerKey, cornerOf, type EditedCorner } from './editedCorner.ts';
 import type { Moved } from './edits.ts';

@@ -1,6 +1,6 @@
-import { accept, type Result } from '../complaint.ts';
 import type { Project } from '../project/project.ts';
 import { readProject } from '../project/readProject.ts';
+import { accept, type Result } from '../units/complaint.ts';
 import type { Locked } from './widths.ts';
 
 /** What is worked on, and what undo brings back. */

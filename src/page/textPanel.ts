@@ -1,7 +1,7 @@
 import { html, render } from 'lit-html';
 import { formatPlace, type PlanComplaint } from '../plan/planComplaint.ts';
 import { readProject } from '../project/readProject.ts';
-import { sentence } from '../sentence.ts';
+import { sentence } from '../units/sentence.ts';
 import { find } from './dom.ts';
 import type { AppContext } from './viewState.ts';
 

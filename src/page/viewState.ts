@@ -1,4 +1,4 @@
-import type { Complaint } from '../complaint.ts';
+import type { Complaint } from '../units/complaint.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Scope } from './adjust.ts';
 import type { CornerRef, EditedCorner } from './editedCorner.ts';

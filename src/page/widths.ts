@@ -1,6 +1,6 @@
-import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { HalfPins, Spacing } from '../joint/spec.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 
 /**

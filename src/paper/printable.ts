@@ -1,5 +1,5 @@
-import type { Complaint } from '../complaint.ts';
 import type { Box } from '../drawing/drawing.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { inverse, type PrinterError } from './correction.ts';
 

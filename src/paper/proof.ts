@@ -1,7 +1,7 @@
-import { accept, type Result } from '../complaint.ts';
 import { IDENTITY } from '../drawing/affine.ts';
 import type { Drawing, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
 import type { Page } from '../drawing/page.ts';
+import { accept, type Result } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
 import { type Correction, correctPage } from './correction.ts';

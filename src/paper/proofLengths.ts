@@ -1,4 +1,4 @@
-import { accept, type Result, refuse } from '../complaint.ts';
+import { accept, type Result, refuse } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import type { PrinterError } from './correction.ts';

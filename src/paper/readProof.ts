@@ -1,4 +1,4 @@
-import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { MM_PER_INCH } from '../units/unit.ts';
 import type { PrinterError } from './correction.ts';

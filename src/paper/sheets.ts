@@ -1,7 +1,7 @@
-import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
 import { type Affine, compose, translation } from '../drawing/affine.ts';
 import type { Box, Drawing } from '../drawing/drawing.ts';
 import { movePlaced, type Page, type Placed } from '../drawing/page.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
 import { type Correction, correctPage } from './correction.ts';

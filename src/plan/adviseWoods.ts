@@ -1,5 +1,5 @@
-import type { Complaint } from '../complaint.ts';
 import type { DrawerSpec } from '../drawer/spec.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import { findWood, SOURCE_NOTES } from '../wood/species.ts';
 import type { Plan } from './plan.ts';

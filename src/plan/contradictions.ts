@@ -1,5 +1,5 @@
-import type { Complaint, Place } from '../complaint.ts';
 import { foreignLengths, kindsWith } from '../joint/kinds/kinds.ts';
+import type { Complaint, Place } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import type { WrittenJoint } from './schema/plan.ts';
 

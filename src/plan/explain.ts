@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import type { Complaint, Place } from '../complaint.ts';
+import type { Complaint, Place } from '../units/complaint.ts';
 import { type Phrase, say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { closest } from './closest.ts';

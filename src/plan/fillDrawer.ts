@@ -1,9 +1,9 @@
-import { accept, type Complaint, type Place, type Result, refuse } from '../complaint.ts';
 import { type BottomSpec, type DrawerSpec, type Movement, type Stock, USUAL_FRONT } from '../drawer/spec.ts';
 import { topGap } from '../drawer/topGap.ts';
 import type { Cutter } from '../guided/cutter.ts';
 import { KINDS, withoutKind } from '../joint/kinds/kinds.ts';
 import type { CornerWish } from '../joint/spec.ts';
+import { accept, type Complaint, type Place, type Result, refuse } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import { contradictions } from './contradictions.ts';
 import { fillMovement } from './fillMovement.ts';

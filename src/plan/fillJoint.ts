@@ -1,5 +1,5 @@
-import { accept, type Place, type Result, refuse } from '../complaint.ts';
 import { KINDS, withoutKind } from '../joint/kinds/kinds.ts';
+import { accept, type Place, type Result, refuse } from '../units/complaint.ts';
 import { contradictions } from './contradictions.ts';
 import type { NamedJoint } from './plan.ts';
 import type { WrittenNamedJoint } from './schema/plan.ts';

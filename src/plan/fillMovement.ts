@@ -1,5 +1,5 @@
-import { accept, type Complaint, type Place, type Result, refuse, under } from '../complaint.ts';
 import type { DrawerSpec, Movement, Stock } from '../drawer/spec.ts';
+import { accept, type Complaint, type Place, type Result, refuse, under } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import type { SawnWood } from '../wood/movement.ts';
 import { findWood, type Wood } from '../wood/species.ts';

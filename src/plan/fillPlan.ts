@@ -1,5 +1,5 @@
-import { type Complaint, type Result, under } from '../complaint.ts';
 import { type Cutting, checkCutting } from '../guided/cutting.ts';
+import { type Complaint, type Result, under } from '../units/complaint.ts';
 import { contradictions } from './contradictions.ts';
 import { fillDrawer } from './fillDrawer.ts';
 import { fillJoint } from './fillJoint.ts';

@@ -1,4 +1,4 @@
-import type { Place } from '../complaint.ts';
+import type { Place } from '../units/complaint.ts';
 import type { JsonSchema } from './planJsonSchema.ts';
 
 /** The schemas that may stand at a place: more than one where a value may be written in more ways than one. */

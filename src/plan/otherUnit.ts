@@ -1,4 +1,4 @@
-import type { Complaint } from '../complaint.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
 

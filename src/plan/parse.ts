@@ -13,7 +13,7 @@ import {
   type ScalarEvent,
   YAMLException,
 } from 'js-yaml';
-import type { Complaint, Place } from '../complaint.ts';
+import type { Complaint, Place } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import type { PlanComplaint } from './planComplaint.ts';

@@ -1,6 +1,6 @@
-import type { Complaint, Place } from '../complaint.ts';
-import { sentence } from '../sentence.ts';
+import type { Complaint, Place } from '../units/complaint.ts';
 import { quote } from '../units/quote.ts';
+import { sentence } from '../units/sentence.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Position } from './position.ts';
 

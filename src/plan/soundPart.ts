@@ -1,4 +1,4 @@
-import type { Place } from '../complaint.ts';
+import type { Place } from '../units/complaint.ts';
 import { isGroup, type List } from './checkWhole.ts';
 
 /** Which entries are left, by their places in the plan as it was given. */

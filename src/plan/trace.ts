@@ -1,4 +1,4 @@
-import type { Place } from '../complaint.ts';
+import type { Place } from '../units/complaint.ts';
 import type { Position } from './position.ts';
 
 /** Where a place is written; undefined where it is not. */

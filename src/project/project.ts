@@ -1,4 +1,3 @@
-import { accept, type Result } from '../complaint.ts';
 import type { DrawerSet } from '../drawer/drawer.ts';
 import { sidesPastBack } from '../drawer/sidesPastBack.ts';
 import { type Cuts, cutCorners, type NamedCorner } from '../guided/cutCorners.ts';
@@ -6,6 +5,7 @@ import type { Cutting } from '../guided/cutting.ts';
 import { layOutWith, toolingOf } from '../guided/layOutWith.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { JointSpec } from '../joint/spec.ts';
+import { accept, type Result } from '../units/complaint.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Climate } from '../wood/climate.ts';
 

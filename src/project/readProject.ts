@@ -1,10 +1,10 @@
-import { type Complaint, under } from '../complaint.ts';
 import { layOutSet } from '../drawer/layOutSet.ts';
 import { fromEntry } from '../drawer/places.ts';
 import { layOutWith, toolingOf } from '../guided/layOutWith.ts';
 import { adviseWoods } from '../plan/adviseWoods.ts';
 import type { PlanComplaint } from '../plan/planComplaint.ts';
 import { type Locate, readPlan } from '../plan/readPlan.ts';
+import { type Complaint, under } from '../units/complaint.ts';
 import type { Unit } from '../units/unit.ts';
 import { adviseClimate } from '../wood/climate.ts';
 import { type LoneCorner, type Project, type UncutProject, withCuts } from './project.ts';

@@ -1,4 +1,3 @@
-import { accept, type Result, refuse } from '../complaint.ts';
 import type { Drawer, Family } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
 import { parts } from '../drawer/parts.ts';
@@ -16,6 +15,7 @@ import { contents } from '../template/contents.ts';
 import { BOTH_BOARDS, type PieceChoice } from '../template/corner.ts';
 import { gapSheets } from '../template/gapSheets.ts';
 import { legend } from '../template/legend.ts';
+import { accept, type Result, refuse } from '../units/complaint.ts';
 import type { Unit } from '../units/unit.ts';
 import { guidePieces } from './guidesOf.ts';
 import { piecesOf } from './piecesOf.ts';

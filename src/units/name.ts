@@ -1,4 +1,4 @@
-import { accept, type Result, refuse } from '../complaint.ts';
+import { accept, type Result, refuse } from './complaint.ts';
 import { say } from './phrase.ts';
 import { quote } from './quote.ts';
 import { unicode } from './unicode.ts';

@@ -1,4 +1,4 @@
-import type { Complaint } from '../complaint.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { mm, say } from '../units/phrase.ts';
 import type { Climate, Through } from './climate.ts';
 import { type SawnWood, widthCoefficient } from './movement.ts';

@@ -1,4 +1,4 @@
-import type { Complaint, Result } from '../complaint.ts';
+import type { Complaint, Result } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import { formatPercent, parseMoisture } from './moisture.ts';
 import { adviseMoisture, checkMaking } from './movement.ts';

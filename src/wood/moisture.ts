@@ -1,4 +1,4 @@
-import { accept, type Complaint, type Result, refuse } from '../complaint.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Complaint } from '../../src/complaint.ts';
+import type { Complaint } from '../../src/units/complaint.ts';
 import { speak } from '../../src/units/phrase.ts';
 
 /** What became of an input that was answered as it should be. */

@@ -1,5 +1,4 @@
 import fc from 'fast-check';
-import type { Result } from '../../src/complaint.ts';
 import { cutJoint, type JointCut } from '../../src/guided/cutJoint.ts';
 import type { Cutter } from '../../src/guided/cutter.ts';
 import { type Cutting, checkCutting } from '../../src/guided/cutting.ts';
@@ -8,6 +7,7 @@ import { correctDepth, correctTemplate, type Measured } from '../../src/guided/t
 import { convergence, formatTrial, parseTrialLog } from '../../src/guided/trialLog.ts';
 import type { Joint } from '../../src/joint/joint.ts';
 import type { JointSpec } from '../../src/joint/spec.ts';
+import type { Result } from '../../src/units/complaint.ts';
 import { mostly, ordinarySpec, wild, wildSpec } from '../joint/anySpec.ts';
 import { abuse, must, mustBeFinite, refused } from './abuse.ts';
 import { mustBeSound } from './joints.ts';

@@ -14,13 +14,13 @@ import {
   readTrialOptions,
   type TrialOptions,
 } from '../../src/cli/trialOptions.ts';
-import type { Complaint } from '../../src/complaint.ts';
 import { Failure, optionName } from '../../src/files/failure.ts';
 import { loadPrinters } from '../../src/files/printerStore.ts';
 import { cutJoint } from '../../src/guided/cutJoint.ts';
 import { layOutWith, toolingOf } from '../../src/guided/layOutWith.ts';
 import { correctDepth, correctTemplate } from '../../src/guided/trial.ts';
 import { inverse } from '../../src/paper/correction.ts';
+import type { Complaint } from '../../src/units/complaint.ts';
 import { wild } from '../joint/anySpec.ts';
 import { abuse, must, mustBeClear, mustBeFinite, refused } from './abuse.ts';
 import { mustCut } from './cutters.ts';

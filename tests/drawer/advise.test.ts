@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { refuse } from '../../src/complaint.ts';
 import { advise } from '../../src/drawer/advise.ts';
 import { draftDrawer } from '../../src/drawer/draft.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import type { Spacing } from '../../src/joint/spec.ts';
+import { refuse } from '../../src/units/complaint.ts';
 import { complaintsOf, value } from '../value.ts';
 import { drawer, joint } from './chest.ts';
 

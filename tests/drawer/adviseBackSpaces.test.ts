@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { refuse } from '../../src/complaint.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
+import { refuse } from '../../src/units/complaint.ts';
 import { complaintsOf, value } from '../value.ts';
 import { drawer } from './chest.ts';
 

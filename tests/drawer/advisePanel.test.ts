@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { refuse } from '../../src/complaint.ts';
 import { advisePanel } from '../../src/drawer/advisePanel.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
+import { refuse } from '../../src/units/complaint.ts';
 import { complaintsOf, value } from '../value.ts';
 import { drawer } from './chest.ts';
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { refuse } from '../../src/complaint.ts';
 import { checkBoards } from '../../src/drawer/checkBoards.ts';
 import { frontJointSpec, type Sizes, sizesOf } from '../../src/drawer/sizes.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
+import { refuse } from '../../src/units/complaint.ts';
 import { complaintsOf } from '../value.ts';
 import { drawer, inOpening, joint } from './chest.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { refuse } from '../../src/complaint.ts';
 import { checkMeasures } from '../../src/drawer/checkMeasures.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
+import { refuse } from '../../src/units/complaint.ts';
 import { complaintsOf } from '../value.ts';
 import { drawer } from './chest.ts';
 

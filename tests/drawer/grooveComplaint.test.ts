@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { refuse } from '../../src/complaint.ts';
 import { draftDrawer } from '../../src/drawer/draft.ts';
 import { grooveComplaint } from '../../src/drawer/grooveComplaint.ts';
 import type { Remedies } from '../../src/drawer/remedies.ts';
 import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import type { Spacing } from '../../src/joint/spec.ts';
+import { refuse } from '../../src/units/complaint.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { complaintsOf } from '../value.ts';
 import { drawer } from './chest.ts';

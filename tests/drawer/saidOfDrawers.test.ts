@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { refuse } from '../../src/complaint.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { saidOfDrawers } from '../../src/drawer/saidOfDrawers.ts';
+import { refuse } from '../../src/units/complaint.ts';
 import { mm, say } from '../../src/units/phrase.ts';
 import { complaintsOf, value } from '../value.ts';
 import { drawer, inOpening } from './chest.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { deviceFault } from '../../src/files/deviceFault.ts';
 import { Failure, failWith, optionName, refuseOptions, WRONG_INPUT } from '../../src/files/failure.ts';
-import { sentence } from '../../src/sentence.ts';
 import { mm, say } from '../../src/units/phrase.ts';
+import { sentence } from '../../src/units/sentence.ts';
 
 /** What a refusal says, a line each, and its exit status. */
 const caught = (work: () => unknown): [readonly string[], number] | undefined => {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import type { Result } from '../../src/complaint.ts';
 import { adjust, dragQuantity, type Scope } from '../../src/page/adjust.ts';
 import type { CornerRef } from '../../src/page/editedCorner.ts';
 import { dragLine, toggleLock } from '../../src/page/edits.ts';
 import { quantitiesOf, quantity } from '../../src/page/quantities.ts';
 import type { Snapshot } from '../../src/page/snapshot.ts';
 import { total, widthsOf } from '../../src/page/widths.ts';
+import type { Result } from '../../src/units/complaint.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { BACK, BOX, CHEST, cornerIn, FRONT, LONE, snapshotOf } from './chest.ts';
 

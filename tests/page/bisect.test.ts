@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { accept, refuse } from '../../src/complaint.ts';
 import { bisect } from '../../src/page/bisect.ts';
+import { accept, refuse } from '../../src/units/complaint.ts';
 
 const upTo = (most: number) => (step: number) =>
   step <= most ? accept(step * 10) : refuse({ at: [], says: [`${step} is over ${most}`] });

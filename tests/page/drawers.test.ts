@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Result } from '../../src/complaint.ts';
 import { another, howMany, rename, takeOut } from '../../src/page/drawers.ts';
 import type { Snapshot } from '../../src/page/snapshot.ts';
+import type { Result } from '../../src/units/complaint.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { BOX, CHEST, cornerIn, FRONT, LONE, snapshotOf } from './chest.ts';
 

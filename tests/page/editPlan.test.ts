@@ -1,8 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
-import type { Place } from '../../src/complaint.ts';
 import { editPlan } from '../../src/page/editPlan.ts';
+import type { Place } from '../../src/units/complaint.ts';
 import { CHEST } from './chest.ts';
 
 const set = (text: string, at: Place, value: number | string | (number | string)[] | undefined) =>

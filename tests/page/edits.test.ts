@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { Result } from '../../src/complaint.ts';
 import {
   count,
   dragLine,
@@ -12,6 +11,7 @@ import {
 } from '../../src/page/edits.ts';
 import type { Snapshot } from '../../src/page/snapshot.ts';
 import { linesOf, widthsOf } from '../../src/page/widths.ts';
+import type { Result } from '../../src/units/complaint.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { BACK, BOX, CHEST, cornerIn, FRONT, LONE, snapshotOf } from './chest.ts';
 

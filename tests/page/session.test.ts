@@ -1,6 +1,5 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { accept } from '../../src/complaint.ts';
 import { adjust } from '../../src/page/adjust.ts';
 import { makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } from '../../src/page/edits.ts';
 import { handlesOf } from '../../src/page/handles.ts';
@@ -21,6 +20,7 @@ import {
   viewStateOf,
 } from '../../src/page/session.ts';
 import { widthsOf } from '../../src/page/widths.ts';
+import { accept } from '../../src/units/complaint.ts';
 import { BOX, CHEST, snapshotOf } from './chest.ts';
 
 const chest = startSession(snapshotOf(CHEST));

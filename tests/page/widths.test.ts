@@ -1,6 +1,5 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Result } from '../../src/complaint.ts';
 import {
   addTail,
   evenOut,
@@ -18,6 +17,7 @@ import {
   total,
   widthName,
 } from '../../src/page/widths.ts';
+import type { Result } from '../../src/units/complaint.ts';
 
 /** Half pin 4, tail 12, pin 4, tail 12, pin 4, tail 12, half pin 4: 52 in all. */
 const EVEN: TipWidths = [4, 12, 4, 12, 4, 12, 4];

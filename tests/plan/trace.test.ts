@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Place } from '../../src/complaint.ts';
 import { readPlan } from '../../src/plan/readPlan.ts';
+import type { Place } from '../../src/units/complaint.ts';
 
 const PLAN = `stock:
   front: {thickness: 20}

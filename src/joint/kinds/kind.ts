@@ -1,5 +1,5 @@
-import type { Complaint } from '../../complaint.ts';
 import type { Point } from '../../drawing/drawing.ts';
+import type { Complaint } from '../../units/complaint.ts';
 import type { Phrase } from '../../units/phrase.ts';
 import type { Joint, JointBoard } from '../joint.ts';
 

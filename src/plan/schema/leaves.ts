@@ -1,6 +1,6 @@
 import * as z from 'zod';
-import type { Complaint, Place, Result } from '../../complaint.ts';
 import { checkAngle } from '../../guided/cutter.ts';
+import type { Complaint, Place, Result } from '../../units/complaint.ts';
 import { inchesMeant } from '../../units/inchesMeant.ts';
 import { LONGEST_NAME, parseName } from '../../units/name.ts';
 import { parseLength } from '../../units/parseLength.ts';

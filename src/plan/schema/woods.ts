@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { type Complaint, refuse, under } from '../../complaint.ts';
+import { type Complaint, refuse, under } from '../../units/complaint.ts';
 import { parseName } from '../../units/name.ts';
 import { say } from '../../units/phrase.ts';
 import { type OwnFigures, ownWood } from '../../wood/ownWood.ts';

@@ -1,6 +1,6 @@
 import type { Complaint } from './complaint.ts';
-import { speak } from './units/phrase.ts';
-import type { Unit } from './units/unit.ts';
+import { speak } from './phrase.ts';
+import type { Unit } from './unit.ts';
 
 /**
  * What is wrong, what is allowed and what to try, on one line.

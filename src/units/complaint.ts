@@ -1,4 +1,4 @@
-import type { Phrase } from './units/phrase.ts';
+import type { Phrase } from './phrase.ts';
 
 /** The keys that lead to a value in what the user gave: `['drawers', 1, 'slope']`, or `['slope']` for an option. */
 export type Place = readonly (string | number)[];
