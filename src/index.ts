@@ -29,7 +29,6 @@
 // A set of drawers.
 export type { Drawer, DrawerSet, Family } from './drawer/drawer.ts';
 export { type Part, parts, stockTotals } from './drawer/parts.ts';
-export { partsCsv } from './drawer/partsCsv.ts';
 export { type DrawerSeason, drawerSeason } from './drawer/season.ts';
 // What a drawing and a page are.
 export type { Drawing } from './drawing/drawing.ts';
@@ -67,6 +66,7 @@ export { starterPlan } from './plan/starterPlan.ts';
 // From a plan, or one corner, to sheets.
 export { dxfFiles } from './project/dxfFiles.ts';
 export { guidePieces } from './project/guidesOf.ts';
+export { partsCsv } from './project/partsCsv.ts';
 export { piecesOf } from './project/piecesOf.ts';
 export { type CornerSpec, type LoneCorner, type Project, projectOfCorner } from './project/project.ts';
 export { type Reading, readProject } from './project/readProject.ts';

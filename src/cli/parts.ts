@@ -1,8 +1,8 @@
 import type { Command } from 'commander';
 import { TRIAL_SPARE, TRIM_SPARE } from '../drawer/limits.ts';
 import type { Part, StockTotal } from '../drawer/parts.ts';
-import { partsCsv } from '../drawer/partsCsv.ts';
 import { Failure, WRONG_INPUT } from '../files/failure.ts';
+import { partsCsv } from '../project/partsCsv.ts';
 import { printJson } from '../render/json.ts';
 import { table } from '../render/table.ts';
 import type { Complaint } from '../units/complaint.ts';

@@ -1,8 +1,8 @@
 import { html, render } from 'lit-html';
 import { parts } from '../drawer/parts.ts';
-import { partsCsv } from '../drawer/partsCsv.ts';
 import { DEFAULT_MARGIN } from '../paper/printable.ts';
 import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../paper/sizes.ts';
+import { partsCsv } from '../project/partsCsv.ts';
 import { hasGuides } from '../project/project.ts';
 import type { SheetOptions, SheetSet } from '../project/sheetsOf.ts';
 import type { PieceChoice } from '../template/corner.ts';

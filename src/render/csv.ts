@@ -1,6 +1,6 @@
 /** Comma-separated values as RFC 4180 has them: lines end in CR LF, and what needs quotes has them. */
-export const csv = (heading: readonly string[], rows: readonly (readonly string[])[]): string =>
-  [heading, ...rows].map((row) => `${row.map(field).join(',')}\r\n`).join('');
+export const csv = (rows: readonly (readonly string[])[]): string =>
+  rows.map((row) => `${row.map(field).join(',')}\r\n`).join('');
 
 /** A field that a spreadsheet would take for a formula is kept as text by a leading apostrophe. */
 const field = (text: string): string => {

@@ -1,23 +1,13 @@
 import { DxfWriter, LWPolylineFlags, point2d, Units } from '@tarikjabiri/dxf';
-import type { Path } from '../drawing/drawing.ts';
+import type { Layer } from '../drawing/layer.ts';
 import type { Outline } from '../drawing/outline.ts';
-
-/** What is drawn on one layer of a DXF file. */
-export interface DxfLayer {
-  /** Letters, digits and underscores. */
-  readonly name: string;
-  readonly line: keyof typeof LINES;
-  /** Closed; their arcs stay arcs. */
-  readonly outlines?: readonly Outline[];
-  readonly paths?: readonly Path[];
-}
 
 /** Line types: a dash above 0, a gap below, in mm. */
 const LINES = {
   CONTINUOUS: [],
   HIDDEN: [3, -1],
   CENTER: [6, -1.2, 0.5, -1.2],
-} as const satisfies Record<string, readonly number[]>;
+} as const satisfies Record<Layer['line'], readonly number[]>;
 
 /** Colour number 7: black on white paper, white on a black screen. */
 const INK = 7;
@@ -26,7 +16,7 @@ const INK = 7;
  * Writes layers as a DXF file in mm, x to the right and y upward: outlines as closed polylines whose arcs are bulges.
  * @param written what wrote the file and for what, on one line
  */
-export const renderDxf = (layers: readonly DxfLayer[], written: string): string => {
+export const renderDxf = (layers: readonly Layer[], written: string): string => {
   const dxf = new DxfWriter();
   dxf.setUnits(Units.Millimeters);
   dxf.setVariable('$MEASUREMENT', { 70: 1 });

@@ -1,10 +1,10 @@
 import { type CornerEnd, cornerLetter, type Hand } from '../drawer/corners.ts';
 import type { Box, Drawing, Mark, Path, PenName, Point, Role, TextMark } from '../drawing/drawing.ts';
+import type { Layer } from '../drawing/layer.ts';
 import { flatten, type Outline } from '../drawing/outline.ts';
 import { CAP_HEIGHT, textWidth } from '../drawing/textWidth.ts';
 import { type GuideBoard, STRIP } from '../guided/guideBoard.ts';
 import type { Piece, Splits } from '../paper/piece.ts';
-import type { DxfLayer } from '../render/dxf.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
 import { type Fact, type Lettering, letter, letterTag, SMALL, type Strip, words } from './lettering.ts';
@@ -57,7 +57,7 @@ export const guidePiece = (guide: GuideBoard, titles: GuideTitles): Piece => {
 };
 
 /** A guide's layers for a DXF file, its origin where the fence's face meets the reference edge. */
-export const guideLayers = (guide: GuideBoard): DxfLayer[] => [
+export const guideLayers = (guide: GuideBoard): Layer[] => [
   { name: 'OUTLINE', line: 'CONTINUOUS', outlines: [guide.outline] },
   { name: 'CENTRE', line: 'CENTER', paths: guide.centreLines },
   { name: 'FENCE', line: 'HIDDEN', paths: fencePaths(guide) },

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Part } from '../../src/drawer/parts.ts';
-import { partsCsv } from '../../src/drawer/partsCsv.ts';
+import { partsCsv } from '../../src/project/partsCsv.ts';
 import { mm, say } from '../../src/units/phrase.ts';
 
 const FRONT: Part = {

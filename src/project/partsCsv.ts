@@ -1,7 +1,7 @@
+import type { Part } from '../drawer/parts.ts';
 import { csv } from '../render/csv.ts';
 import { speak } from '../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
-import type { Part } from './parts.ts';
 
 /** Each column's title, and whether it is a length. */
 const HEADING = [
@@ -25,10 +25,10 @@ const HEADING = [
  * ```
  */
 export const partsCsv = (rows: readonly Part[], units: Unit): string =>
-  csv(
+  csv([
     HEADING.map(([title, isLength]) => `${title}${isLength ? ` ${units}` : ''}`),
-    rows.map((row) => cells(row, units)),
-  );
+    ...rows.map((row) => cells(row, units)),
+  ]);
 
 /** A spreadsheet reckons with decimals, in inches too. */
 const decimal = (value: number, units: Unit): string =>
