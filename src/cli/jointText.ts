@@ -8,6 +8,7 @@ import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { sentence } from '../units/sentence.ts';
 import { degrees, formatSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
+import { wrapText as wrapWords } from '../units/wrapText.ts';
 import { COLUMNS, fitTable } from './fitTable.ts';
 
 /**
@@ -73,15 +74,5 @@ export const settingsText = (joint: Joint, unit: Unit, pinBoardFrom = 'its end')
   ];
 };
 
-/** Breaks a sentence at spaces, its later lines indented. */
-export const wrapText = (text: string): string[] => {
-  const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(' ')) {
-    if (line !== '' && line.length + 1 + word.length > COLUMNS) {
-      lines.push(line);
-      line = `  ${word}`;
-    } else line = line === '' ? word : `${line} ${word}`;
-  }
-  return [...lines, line];
-};
+/** A sentence in lines no wider than the terminal, its later lines indented. */
+export const wrapText = (text: string): string[] => wrapWords(text, (line) => line.length <= COLUMNS, '  ');

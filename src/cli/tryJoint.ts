@@ -23,6 +23,7 @@ import { printJson } from '../render/json.ts';
 import { drawDepthMove, drawTemplateMove } from '../template/trialDrawing.ts';
 import type { Complaint } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
+import { nameKey } from '../units/name.ts';
 import { mm, say, speak } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { sentence } from '../units/sentence.ts';
@@ -69,7 +70,7 @@ const plannedJoint = async (
 ): Promise<{ units: Unit; planned: PlannedJoint }> => {
   const project = await loadProject(plan, units === undefined ? {} : { units });
   const corners = namedCorners(project);
-  const named = corners.filter(({ name }) => name.toLowerCase() === wanted?.trim().toLowerCase());
+  const named = corners.filter(({ name }) => wanted !== undefined && nameKey(name) === nameKey(wanted));
   const [meant] = wanted === undefined && corners.length === 1 ? corners : named;
   if (meant === undefined)
     throw new Failure(

@@ -1,9 +1,9 @@
-import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
 import { meanTail } from '../joint/proportion.ts';
 import { ratioBetween } from '../joint/spacing.ts';
 import type { Complaint } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { mm, say } from '../units/phrase.ts';
 import { adviseBackSpaces } from './adviseBackSpaces.ts';
 import { adviseOnYear } from './adviseOnYear.ts';

@@ -1,14 +1,12 @@
 import { type Complaint, under } from '../units/complaint.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
+import { roundUp } from '../units/roundUp.ts';
 import { adviseBottom } from '../wood/bottomSeason.ts';
 import { GAP_BAND } from '../wood/season.ts';
 import { bottomThroughYear, screwPlace } from './bottomDepth.ts';
 import { BESIDE_BAND, gapsOf } from './gaps.ts';
 import type { Sizes } from './sizes.ts';
 import type { DrawerSpec } from './spec.ts';
-
-/** Up to the next tenth of a millimetre, so that what is typed after our advice is not a shade too little. */
-const roundUp = (length: number): number => Math.ceil(length * 10 - 1e-6) / 10;
 
 /** Where the year that follows the making will make a drawer stick, or a gap show; places start in the drawer's entry. */
 export const adviseOnYear = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
@@ -18,7 +16,7 @@ export const adviseOnYear = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const gaps = gapsOf(spec, sizes);
   if (gaps === undefined) return advice;
   const { front, side, beside, leave } = gaps;
-  const enough = roundUp(leave);
+  const enough = roundUp(leave, 10);
   const [tightest, board] =
     front.gap.dampest <= side.gap.dampest ? ([front, 'front'] as const) : ([side, 'sides'] as const);
   if (tightest.verdict.startsWith('sticks'))
@@ -40,7 +38,7 @@ export const adviseOnYear = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
     advice.push({
       at: ['fit', 'side'],
       says: say`when dampest, the gap beside each side is ${mm(beside.gap.dampest)}, so the drawer will stick; it should be at least ${atLeast(BESIDE_BAND.least)}`,
-      hint: say`${mm(roundUp(beside.gap.making + BESIDE_BAND.least - beside.gap.dampest))}`,
+      hint: say`${mm(roundUp(beside.gap.making + BESIDE_BAND.least - beside.gap.dampest, 10))}`,
     });
   return advice;
 };

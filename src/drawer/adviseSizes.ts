@@ -1,5 +1,5 @@
-import { DUST } from '../joint/dust.ts';
 import type { Complaint } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { mm, say } from '../units/phrase.ts';
 import type { DrawerSpec } from './spec.ts';
 

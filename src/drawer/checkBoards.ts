@@ -1,8 +1,8 @@
 import { lies } from '../joint/checkSizes.ts';
-import { DUST } from '../joint/dust.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
 import { LEAST_SOCKET, WIDTH_RANGE } from '../joint/limits.ts';
 import type { Complaint } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { LEAST_HELD, LEAST_INSIDE, LEAST_WALL } from './limits.ts';
 import type { Sizes } from './sizes.ts';

@@ -1,6 +1,6 @@
-import { DUST } from '../joint/dust.ts';
 import { WIDTH_RANGE } from '../joint/limits.ts';
 import type { Complaint } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import { LEAST_INSIDE } from './limits.ts';
 import type { Sizes } from './sizes.ts';

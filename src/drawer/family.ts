@@ -1,7 +1,7 @@
-import { DUST } from '../joint/dust.ts';
 import type { Count } from '../joint/joint.ts';
 import { TARGET_TAIL_IN_PINS } from '../joint/limits.ts';
 import { ratioBetween } from '../joint/spacing.ts';
+import { DUST } from '../units/dust.ts';
 import { TARGET_RANGE_IN_PINS } from './limits.ts';
 
 /** Sums of squares whose means differ by less are equal; what running sums lose lies far below. */

@@ -1,8 +1,8 @@
 import type { ResolvedSpec } from '../joint/defaults.ts';
-import { DUST } from '../joint/dust.ts';
 import type { Count } from '../joint/joint.ts';
 import { LEAST_PIN } from '../joint/limits.ts';
 import { leastTip, mostTails, type Shared, shares, tailRoom } from '../joint/spacing.ts';
+import { DUST } from '../units/dust.ts';
 import { rise } from '../units/slope.ts';
 import { GROOVE_SPARE } from './limits.ts';
 import type { Groove } from './spec.ts';

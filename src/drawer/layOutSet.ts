@@ -1,9 +1,10 @@
 import { adviseCutter } from '../guided/cautions.ts';
-import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
 import { setOut } from '../joint/layOut.ts';
 import { meanTail } from '../joint/proportion.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
+import { repeatedNames } from '../units/name.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { advise } from './advise.ts';
@@ -109,25 +110,12 @@ const ofDrawer = ({ name }: DrawerSpec, i: number, complaints: readonly Complain
 
 const isOnCutter = ({ complaint: { at } }: SaidOfDrawer): boolean => at[0] === 'cutter';
 
-/** Names are told apart as file names are everywhere: without regard to capitals. */
-const sameNames = (specs: readonly DrawerSpec[]): Complaint[] => {
-  const seen = new Map<string, number>();
-  return specs.flatMap(({ name }, i) => {
-    const key = name.trim().toLowerCase();
-    const first = seen.get(key);
-    if (first === undefined) {
-      seen.set(key, i);
-      return [];
-    }
-    return [
-      {
-        at: ['drawers', i, 'name'],
-        says: say`drawer ${i + 1} is called ${quote(name)}, as drawer ${first + 1} is already`,
-        hint: say`another name, or one drawer with a count`,
-      },
-    ];
-  });
-};
+const sameNames = (specs: readonly DrawerSpec[]): Complaint[] =>
+  repeatedNames(specs.map(({ name }) => name)).map(({ name, index, first }) => ({
+    at: ['drawers', index, 'name'],
+    says: say`drawer ${index + 1} is called ${quote(name)}, as drawer ${first + 1} is already`,
+    hint: say`another name, or one drawer with a count`,
+  }));
 
 const adviseOnTarget = (target: number, pin: number): Complaint[] => {
   const { least, most } = TARGET_RANGE_IN_PINS;

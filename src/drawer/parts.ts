@@ -1,4 +1,5 @@
 import type { Joint } from '../joint/joint.ts';
+import { DUST } from '../units/dust.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import type { Board } from './boards.ts';
@@ -61,7 +62,7 @@ const ROUGH_STEP: Readonly<Record<Unit, number>> = { mm: 1, in: MM_PER_INCH / 16
 
 /** A length to saw to, up to the next step that a rule shows plainly; what floats leave behind is not past a step. */
 const rough = (length: number, units: Unit): number =>
-  Math.ceil(length / ROUGH_STEP[units] - 1e-6) * ROUGH_STEP[units];
+  Math.ceil(length / ROUGH_STEP[units] - DUST) * ROUGH_STEP[units];
 
 const partsOf = (drawer: Drawer, units: Unit): Part[] => {
   const { spec, boards, front, back } = drawer;

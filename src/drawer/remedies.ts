@@ -1,5 +1,6 @@
-import { DUST } from '../joint/dust.ts';
 import { LEAST_PIN } from '../joint/limits.ts';
+import { DUST } from '../units/dust.ts';
+import { roundUp } from '../units/roundUp.ts';
 import { rise, SHALLOWEST_RUN, type Slope } from '../units/slope.ts';
 import { frontCorner } from './frontCorner.ts';
 import { grooveMargins } from './groove.ts';
@@ -44,7 +45,7 @@ const reach = (spec: DrawerSpec, change: (spec: DrawerSpec, value: number) => Dr
 };
 
 /** To the hundredth, so that what is shown works as it is shown. */
-const hundredthUp = (value: number): number => Math.ceil(value * 100 - DUST) / 100;
+const hundredthUp = (value: number): number => roundUp(value, 100);
 const hundredthDown = (value: number): number => Math.floor(value * 100 + DUST) / 100;
 
 /**

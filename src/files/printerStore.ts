@@ -4,6 +4,7 @@ import { setTimeout } from 'node:timers/promises';
 import type { PrinterError } from '../paper/correction.ts';
 import { MOST_ERROR } from '../paper/readProof.ts';
 import { parsePaper } from '../paper/sizes.ts';
+import { DUST } from '../units/dust.ts';
 import { quote } from '../units/quote.ts';
 import { deviceFault } from './deviceFault.ts';
 import { DEVICE_FAILED, Failure } from './failure.ts';
@@ -72,7 +73,7 @@ const isStored = (value: unknown): value is StoredPrinter => {
 
 /** Whether a proof may have told this: a file that was changed by hand must not spoil a front. */
 const isNear = (value: unknown, wanted: number): boolean =>
-  typeof value === 'number' && Math.abs(value - wanted) <= MOST_ERROR + 1e-9;
+  typeof value === 'number' && Math.abs(value - wanted) <= MOST_ERROR + DUST;
 
 /**
  * Adds a printer, or measures it anew; of two runs that save at once the second waits for the first.

@@ -1,6 +1,6 @@
 import { lengthOrNonsense } from '../joint/checkSizes.ts';
-import { DUST } from '../joint/dust.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { degrees, rise, SHALLOWEST_RUN, type Slope, STEEPEST_RUN, slopeOfDegrees } from '../units/slope.ts';
 

@@ -1,6 +1,6 @@
 import { lengthOrNonsense } from '../joint/checkSizes.ts';
-import { DUST } from '../joint/dust.ts';
 import type { Complaint } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import { type Cutter, checkCutter } from './cutter.ts';
 

@@ -1,10 +1,11 @@
 import { checkSizes } from '../joint/checkSizes.ts';
 import { withDefaults } from '../joint/defaults.ts';
-import { DUST } from '../joint/dust.ts';
 import { KINDS, kindOf } from '../joint/kinds/kinds.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
+import { roundUp } from '../units/roundUp.ts';
 import { degrees, formatSlope } from '../units/slope.ts';
 import { type Cutter, cutterSlope, diameterAt, leastPin } from './cutter.ts';
 
@@ -71,7 +72,7 @@ const checkPins = ({ pin, spacing }: JointSpec, least: number): Complaint[] => {
           {
             at,
             says: say`${what} is ${mm(value)} at its narrow end; at this depth the cutter takes ${mm(least)}, so it may not be less`,
-            hint: say`${atLeast(roundUp(least))}, or a cutter of smaller diameter`,
+            hint: say`${atLeast(roundUp(least, 100))}, or a cutter of smaller diameter`,
           },
         ];
   return [
@@ -81,9 +82,6 @@ const checkPins = ({ pin, spacing }: JointSpec, least: number): Complaint[] => {
       : []),
   ];
 };
-
-/** Up to the next hundredth, so that what is shown is enough. */
-export const roundUp = (value: number): number => Math.ceil(value * 100 - DUST) / 100;
 
 /** The round at the socket's end must leave some of the tails' thickness square. */
 const checkRound = (cutter: Cutter, depth: number, length: number): Complaint[] => {

@@ -1,9 +1,10 @@
 import type { Path } from '../drawing/drawing.ts';
 import type { Outline } from '../drawing/outline.ts';
-import { DUST } from '../joint/dust.ts';
 import type { Interval, Joint } from '../joint/joint.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
+import { roundUp } from '../units/roundUp.ts';
 import type { Cutter } from './cutter.ts';
 import { checkBush } from './cutting.ts';
 import type { Guided } from './guided.ts';
@@ -203,7 +204,7 @@ const checkFingers = (
 ): Complaint[] => {
   const narrowest = Math.min(...walls.slice(1).map(([from], i) => from - (walls[i]?.[1] ?? from)));
   if (narrowest >= LEAST_FINGER - DUST) return [];
-  const lacking = Math.ceil((LEAST_FINGER - narrowest) * 10 - DUST) / 10;
+  const lacking = roundUp(LEAST_FINGER - narrowest, 10);
   const wider = say`${board}s wider by ${mm(lacking)}, or a cutter of smaller diameter`;
   return [
     {

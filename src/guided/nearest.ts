@@ -5,9 +5,10 @@ import { meanPin, meanTail } from '../joint/proportion.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import type { Complaint } from '../units/complaint.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
+import { roundUp } from '../units/roundUp.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { Cutter } from './cutter.ts';
-import { roundUp, withCutter } from './fitToCutter.ts';
+import { withCutter } from './fitToCutter.ts';
 
 /** A wish with its depth cut down to what the cutter reaches and its pins widened to what it takes. */
 export const nearestWish = (wish: JointSpec, cutter: Cutter): JointSpec => {
@@ -16,7 +17,7 @@ export const nearestWish = (wish: JointSpec, cutter: Cutter): JointSpec => {
       ? wish
       : { ...withoutKind(wish), ...KINDS[wish.kind].noDeeper(wish, cutter.length).wish };
   const fitted = withCutter(within, cutter);
-  return { ...fitted, pin: roundUp(fitted.pin ?? 0) };
+  return { ...fitted, pin: roundUp(fitted.pin ?? 0, 100) };
 };
 
 /** The complaints, the first with the nearest layout as its hint, instead of its own hint or after it. */

@@ -1,5 +1,5 @@
-import { DUST } from '../joint/dust.ts';
 import type { Joint } from '../joint/joint.ts';
+import { DUST } from '../units/dust.ts';
 import { type Cutter, diameterAt } from './cutter.ts';
 import { SAME_WIDTH } from './fitToCutter.ts';
 

@@ -1,10 +1,10 @@
 import { checkSizes } from '../joint/checkSizes.ts';
 import { withDefaults } from '../joint/defaults.ts';
-import { DUST } from '../joint/dust.ts';
 import { LEAST_PIN } from '../joint/limits.ts';
 import { leastTip } from '../joint/spacing.ts';
 import type { JointSpec } from '../joint/spec.ts';
 import { accept, type Result, refuse } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 
 /**

@@ -1,6 +1,6 @@
 import type { Point } from '../drawing/drawing.ts';
 import type { Vertex } from '../drawing/outline.ts';
-import { DUST } from '../joint/dust.ts';
+import { DUST } from '../units/dust.ts';
 
 /** A straight run of the bush's centre, from the slot's closed end towards its mouth. */
 export interface Run {

@@ -1,7 +1,7 @@
 import { lengthOrNonsense } from '../joint/checkSizes.ts';
-import { DUST } from '../joint/dust.ts';
 import { LEAST_LAP } from '../joint/limits.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../units/phrase.ts';
 import { type Slope, slopeOfDegrees } from '../units/slope.ts';
 import { correction } from './correction.ts';

@@ -1,5 +1,5 @@
-import { DUST } from '../joint/dust.ts';
 import type { Complaint } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { SHALLOWEST_RUN, STEEPEST_RUN, slopeOfDegrees } from '../units/slope.ts';

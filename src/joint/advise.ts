@@ -1,8 +1,8 @@
 import type { Complaint } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
-import { DUST } from './dust.ts';
 import { KINDS } from './kinds/kinds.ts';
 import { SHALLOW_RUN, STEEP_RUN, WIDE_TAIL_IN_PINS } from './limits.ts';
 

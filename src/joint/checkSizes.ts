@@ -1,7 +1,7 @@
 import type { Complaint, Place } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../units/phrase.ts';
 import { formatSlope, SHALLOWEST_RUN, STEEPEST_RUN } from '../units/slope.ts';
-import { DUST } from './dust.ts';
 import type { OwnLength, Range } from './kinds/kind.ts';
 import { KIND_NAMES, KINDS, kindOf, type OwnLengthKey } from './kinds/kinds.ts';
 import * as limits from './limits.ts';

@@ -1,10 +1,10 @@
 import { accept, type Complaint, type Result } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { rise } from '../units/slope.ts';
 import { advise } from './advise.ts';
 import { checkSizes } from './checkSizes.ts';
 import { checkSpacing } from './checkSpacing.ts';
 import { type ResolvedSpec, withDefaults } from './defaults.ts';
-import { DUST } from './dust.ts';
 import type { Joint, Pin, Tail } from './joint.ts';
 import { LEAST_BASE } from './limits.ts';
 import { leastTip } from './spacing.ts';

@@ -1,3 +1,4 @@
+import { DUST } from '../units/dust.ts';
 import { rise } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import type { Count } from './joint.ts';
@@ -52,9 +53,9 @@ export const narrowestTip = (spacing: Shared, { tails, tip }: Count): number =>
 export const mostTails = (spec: ResolvedSpec, spacing: Shared): number => {
   const { pin } = spec;
   if (spacing.kind === 'even')
-    return Math.max(0, Math.floor((tailRoom(spec, 1) + pin) / (leastTip(spec) + pin) + 1e-9));
+    return Math.max(0, Math.floor((tailRoom(spec, 1) + pin) / (leastTip(spec) + pin) + DUST));
   const fits = (count: number): boolean =>
-    narrowestShare(spacing, count) * tailRoom(spec, count) >= leastTip(spec) - 1e-9;
+    narrowestShare(spacing, count) * tailRoom(spec, count) >= leastTip(spec) - DUST;
   // With every tail more the narrowest gets narrower: the first count that does not fit ends the search.
   let count = 0;
   while (fits(count + 1)) count++;

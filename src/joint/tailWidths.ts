@@ -1,7 +1,7 @@
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import type { ResolvedSpec } from './defaults.ts';
-import { DUST } from './dust.ts';
 import type { Count } from './joint.ts';
 import * as limits from './limits.ts';
 import { chooseTails, leastTip, meanTip, mostTails, type Shared, shares, tailRoom } from './spacing.ts';

@@ -1,4 +1,5 @@
 import { type Result, refuse } from '../units/complaint.ts';
+import { nameKey } from '../units/name.ts';
 import { say } from '../units/phrase.ts';
 import type { EditedCorner } from './editedCorner.ts';
 import { copyItem, editPlan, type PlanValue } from './editPlan.ts';
@@ -25,10 +26,10 @@ export const another = ({ work, project }: Snapshot, corner: EditedCorner): Resu
   const list = listOf(corner);
   const { set, joints } = project;
   const named = list === 'drawers' ? set.drawers.map(({ spec }) => spec) : joints;
-  const taken = new Set(named.map(({ name }) => name.toLowerCase()));
+  const taken = new Set(named.map(({ name }) => nameKey(name)));
   const stem = corner.name.replace(/ \d+$/u, '');
   let number = 2;
-  while (taken.has(`${stem} ${number}`.toLowerCase())) number++;
+  while (taken.has(nameKey(`${stem} ${number}`))) number++;
   return snapshot({ ...work, text: copyItem(work.text, list, corner.ref.index, `${stem} ${number}`) });
 };
 

@@ -1,4 +1,5 @@
 import { MaxRectsPacker, PACKING_LOGIC } from 'maxrects-packer/dist/maxrects-packer.mjs';
+import { DUST } from '../units/dust.ts';
 import type { Size } from './printable.ts';
 
 /** Where a rectangle lies: its lower left corner, after it was turned a quarter if it is. */
@@ -12,9 +13,6 @@ export interface Place {
 
 /** How many rectangles are packed at a time: the packer's time grows faster than their number. */
 const BATCH = 250;
-
-/** Dust of the floating point, far below what a printer can do. */
-const DUST = 1e-6;
 
 /** A rectangle on its way through the packer, which sets where it lies and whether it was turned. */
 interface Item extends Size {

@@ -1,15 +1,16 @@
 import { IDENTITY } from '../drawing/affine.ts';
 import type { Drawing, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
 import type { Page } from '../drawing/page.ts';
+import { textWidth } from '../drawing/textWidth.ts';
 import { accept, type Result } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
+import { wrapText } from '../units/wrapText.ts';
 import { type Correction, correctPage } from './correction.ts';
 import { WORDS } from './frame.ts';
 import { DEFAULT_MARGIN, printableBox } from './printable.ts';
 import { type ProofLengths, proofLengths, proofSize, proofStep } from './proofLengths.ts';
 import type { Paper } from './sizes.ts';
-import { wrapText } from './wrapText.ts';
 
 /** A proof sheet, and the lengths that are to be measured on it. */
 export interface Proof {
@@ -90,7 +91,7 @@ const block = (
   let y = 0;
   const lines = paragraphs.flatMap(({ text, weight }, i) => {
     y -= i === 0 ? 0 : PARAGRAPH * size;
-    return wrapText(text, room, size, weight).map((line) => {
+    return wrapText(text, (line) => textWidth(line, size, weight) <= room).map((line) => {
       y -= LINE_PITCH * size;
       return { line, y, weight };
     });

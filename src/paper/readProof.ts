@@ -1,4 +1,5 @@
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
+import { DUST } from '../units/dust.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { MM_PER_INCH } from '../units/unit.ts';
 import type { PrinterError } from './correction.ts';
@@ -28,7 +29,7 @@ const PLACES: Readonly<Record<Key, string>> = {
   d2: 'measuredD2',
 };
 
-const near = (ratio: number, wanted: number): boolean => Math.abs(ratio / wanted - 1) <= MOST_ERROR + 1e-9;
+const near = (ratio: number, wanted: number): boolean => Math.abs(ratio / wanted - 1) <= MOST_ERROR + DUST;
 
 /** What a measure in the wrong unit comes out as, against what it should be. */
 const WRONG_UNITS = [

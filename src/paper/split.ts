@@ -1,3 +1,4 @@
+import { DUST } from '../units/dust.ts';
 import { NO_SPLITS, type Piece, type Splits } from './piece.ts';
 import type { Size } from './printable.ts';
 
@@ -9,9 +10,6 @@ export const CROSS = 3;
 
 /** Room for the widths of lines along the edges that a split makes. */
 export const LINE_ROOM = 0.25;
-
-/** Dust of the floating point, far below what a printer can do. */
-const DUST = 1e-9;
 
 type Interval = readonly [number, number];
 

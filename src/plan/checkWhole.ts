@@ -1,4 +1,5 @@
 import type { Complaint } from '../units/complaint.ts';
+import { repeatedNames } from '../units/name.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 
@@ -21,29 +22,17 @@ export const checkWhole = (value: unknown): Complaint[] => {
         hint: say`drawers: or joints:, and a list of them`,
       },
     ];
-  return LISTS.flatMap((list) => repeatedNames(list, value[list]));
+  return LISTS.flatMap((list) => sameNames(list, value[list]));
 };
 
-/** Names tell the sheets apart, on paper and as files, so they differ by more than capitals and blanks. */
-const sameName = (name: string): string => name.normalize('NFKC').toLowerCase().replace(/\s+/gu, '');
-
-const repeatedNames = (list: List, entries: unknown): Complaint[] => {
+const sameNames = (list: List, entries: unknown): Complaint[] => {
   if (!Array.isArray(entries)) return [];
-  const first = new Map<string, number>();
-  return entries.flatMap((entry: unknown, i): Complaint[] => {
-    if (!isGroup(entry) || typeof entry.name !== 'string') return [];
-    const name = sameName(entry.name);
-    const earlier = first.get(name);
-    if (earlier === undefined) {
-      first.set(name, i);
-      return [];
-    }
-    return [
-      {
-        at: [list, i, 'name'],
-        says: say`${quote(entry.name)} is the name of ${list}[${earlier}] too; every name must be different`,
-        hint: list === 'drawers' ? say`another name, or a count in the first` : say`another name`,
-      },
-    ];
-  });
+  const names = entries.map((entry: unknown) =>
+    isGroup(entry) && typeof entry.name === 'string' ? entry.name : undefined,
+  );
+  return repeatedNames(names).map(({ name, index, first }) => ({
+    at: [list, index, 'name'],
+    says: say`${quote(name)} is the name of ${list}[${first}] too; every name must be different`,
+    hint: list === 'drawers' ? say`another name, or a count in the first` : say`another name`,
+  }));
 };

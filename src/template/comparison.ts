@@ -6,6 +6,7 @@ import { kindOf } from '../joint/kinds/kinds.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import { glueArea } from '../joint/settings.ts';
 import type { Size } from '../paper/printable.ts';
+import { DUST } from '../units/dust.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
 import { type Block, beside, paragraph, picture, space, stack } from './block.ts';
@@ -77,7 +78,7 @@ const stacked = (rows: readonly Compared[], { title, family, units, area }: Comp
       [0, view],
       [seen + GAP, stack([space(Math.max(0, view.height - figures.height) / 2), figures])],
     ]);
-    if (pages.length === 0 || block.height > left + 1e-9) {
+    if (pages.length === 0 || block.height > left + DUST) {
       pages.push([]);
       left = room;
     }

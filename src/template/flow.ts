@@ -1,5 +1,6 @@
 import type { Drawing, Mark } from '../drawing/drawing.ts';
 import type { Size } from '../paper/printable.ts';
+import { DUST } from '../units/dust.ts';
 import { type Block, stack } from './block.ts';
 
 /** Blocks that stay together below each other where one page can hold them all. */
@@ -103,7 +104,7 @@ const packed = (
     if (block === undefined) return true;
     return left.some((room, column) => {
       // Columns with the same room are as good as each other.
-      if (block.height > room + 1e-9 || left.indexOf(room) < column) return false;
+      if (block.height > room + DUST || left.indexOf(room) < column) return false;
       columnOf.set(block, column);
       return place(others, left.with(column, room - block.height - gap));
     });
@@ -120,7 +121,7 @@ const fillTo = (blocks: readonly Block[], columns: number, height: number, gap: 
     const column: Block[] = [];
     for (let left = height; next < blocks.length; next++) {
       const block = blocks[next];
-      if (block === undefined || block.height > left + 1e-9) break;
+      if (block === undefined || block.height > left + DUST) break;
       column.push(block);
       left -= block.height + gap;
     }

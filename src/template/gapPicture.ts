@@ -4,6 +4,7 @@ import type { Mark, PenName, Point } from '../drawing/drawing.ts';
 import { ASCENT, CAP_HEIGHT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { words } from '../drawing/words.ts';
 import type { Size } from '../paper/printable.ts';
+import { DUST } from '../units/dust.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import { type GapPoint, gapYear } from '../wood/gapYear.ts';
@@ -133,7 +134,7 @@ export const gapPicture = (
     ),
     ...zones
       .filter(
-        ({ from, to }) => level(Math.min(to, shown.to)) - level(Math.max(from, shown.from)) >= leading - 1e-9,
+        ({ from, to }) => level(Math.min(to, shown.to)) - level(Math.max(from, shown.from)) >= leading - DUST,
       )
       .map(({ name, from, to }) =>
         words(

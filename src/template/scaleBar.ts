@@ -1,5 +1,6 @@
 import type { Path, Point } from '../drawing/drawing.ts';
 import { textWidth } from '../drawing/textWidth.ts';
+import { DUST } from '../units/dust.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import type { Fact, Turn, Wording } from './lettering.ts';
 
@@ -41,7 +42,7 @@ const barWording = ({ length, tick, name }: Bar): Wording => ({
   marks: (at, size, turn) => {
     const paths: Path[] = [{ points: [along(at, turn, 0, UP), along(at, turn, length, UP)] }];
     for (let i = 0; i <= Math.round(length / tick); i++) {
-      const height = i === 0 || i * tick >= length - 1e-9 ? TICK : TICK / 2;
+      const height = i === 0 || i * tick >= length - DUST ? TICK : TICK / 2;
       paths.push({ points: [along(at, turn, i * tick, UP), along(at, turn, i * tick, UP + height)] });
     }
     return [

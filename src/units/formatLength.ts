@@ -1,3 +1,4 @@
+import { DUST } from './dust.ts';
 import { MM_PER_INCH, type Unit } from './unit.ts';
 
 /** The finest mark on an inch rule. */
@@ -9,7 +10,7 @@ const PAST_ALL_RULES = 1e6;
 export const markInches = (value: number, side: 'above' | 'below'): number => {
   const marks = (value / MM_PER_INCH) * MARKS_PER_INCH;
   // What floats leave behind does not count as past a mark.
-  const mark = side === 'above' ? Math.ceil(marks - 1e-6) : Math.floor(marks + 1e-6);
+  const mark = side === 'above' ? Math.ceil(marks - DUST) : Math.floor(marks + DUST);
   // Less than the first mark can only be told as it is.
   return mark === 0 ? value : (mark / MARKS_PER_INCH) * MM_PER_INCH;
 };

@@ -34,3 +34,27 @@ export const parseName = (text: string): Result<string> => {
         hint: say`letters, figures, blanks and signs only`,
       });
 };
+
+/**
+ * What two names share that are the same name: nothing but capitals, blanks and the encoding of their letters (Unicode's
+ * form NFKC) tells them apart. Names tell the sheets apart, on paper and as files.
+ */
+export const nameKey = (name: string): string => name.normalize('NFKC').toLowerCase().replace(/\s+/gu, '');
+
+/**
+ * The names in a list that stand in it already.
+ * @returns the place of each, counted from 0, and that of the first that is the same; what is no name is passed over
+ */
+export const repeatedNames = (
+  names: readonly (string | undefined)[],
+): { readonly name: string; readonly index: number; readonly first: number }[] => {
+  const seen = new Map<string, number>();
+  return names.flatMap((name, index) => {
+    if (name === undefined) return [];
+    const key = nameKey(name);
+    const first = seen.get(key);
+    if (first !== undefined) return [{ name, index, first }];
+    seen.set(key, index);
+    return [];
+  });
+};

@@ -1,4 +1,5 @@
 import { accept, type Result, refuse } from './complaint.ts';
+import { DUST } from './dust.ts';
 import { say } from './phrase.ts';
 import { quote } from './quote.ts';
 
@@ -44,7 +45,7 @@ export const parseSlope = (text: string): Result<Slope> => {
       hint: say`1:7`,
     });
   const slope = ratio === undefined ? slopeOfDegrees(number) : { run: number };
-  return slope.run >= STEEPEST_RUN - 1e-9 && slope.run <= SHALLOWEST_RUN + 1e-9
+  return slope.run >= STEEPEST_RUN - DUST && slope.run <= SHALLOWEST_RUN + DUST
     ? accept(slope)
     : refuse({
         at: [],

@@ -1,3 +1,4 @@
+import { DUST } from '../units/dust.ts';
 import type { Climate, Through } from './climate.ts';
 import { sizeAt } from './movement.ts';
 
@@ -12,9 +13,6 @@ export const GAP_BAND: GapBand = { least: 0.5, most: 3 };
 
 /** How a drawer's gap does through the year. */
 export type GapVerdict = 'fits' | 'sticks' | 'shows' | 'sticks and shows';
-
-/** Sizes are computed in floating point; less than this, in mm, is no difference. */
-const NOTHING = 1e-6;
 
 /**
  * A size across the grain, in mm, when made and at both ends of the year. The wood is taken to come to rest with each
@@ -37,8 +35,8 @@ export const gapsThroughYear = (opening: number, sizes: Through<number>): Throug
 
 /** Whether a drawer sticks when dampest (a gap under the band) or shows when driest (a gap over it). */
 export const judgeGaps = (gaps: Through<number>, band: GapBand): GapVerdict => {
-  const sticks = gaps.dampest < band.least - NOTHING;
-  const shows = gaps.driest > band.most + NOTHING;
+  const sticks = gaps.dampest < band.least - DUST;
+  const shows = gaps.driest > band.most + DUST;
   if (sticks) return shows ? 'sticks and shows' : 'sticks';
   return shows ? 'shows' : 'fits';
 };

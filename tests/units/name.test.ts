@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { parseName } from '../../src/units/name.ts';
+import { nameKey, parseName, repeatedNames } from '../../src/units/name.ts';
 import { speak } from '../../src/units/phrase.ts';
 
 const told = (text: string): string => {
@@ -37,5 +37,27 @@ describe('a name', () => {
     ['a mark that turns what follows round', 'a\u202Egpj.exe', 'U+202E'],
   ])('holds no %s', (_, name, code) => {
     expect(told(name)).toBe(`this holds a character that cannot be printed, ${code}`);
+  });
+});
+
+describe('two names', () => {
+  it.each([
+    ['Left side', 'left  SIDE'],
+    ['Left side', ' Leftside '],
+    ['Caf\u00E9', 'Cafe\u0301'],
+    ['\uFF21', 'a'],
+  ])('%s and %s are the same', (a, b) => {
+    expect(nameKey(a)).toBe(nameKey(b));
+  });
+
+  it('differ in any letter, figure or sign', () => {
+    expect(new Set(['Left side', 'Left-side', 'Left side 2', 'Left'].map(nameKey)).size).toBe(4);
+  });
+
+  it('in one list are told by their places', () => {
+    expect(repeatedNames(['Thread', undefined, 'Buttons', 'THREAD', 'thread '])).toEqual([
+      { name: 'THREAD', index: 3, first: 0 },
+      { name: 'thread ', index: 4, first: 0 },
+    ]);
   });
 });

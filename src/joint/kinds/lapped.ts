@@ -1,5 +1,5 @@
+import { DUST } from '../../units/dust.ts';
 import { atLeast, mm, say } from '../../units/phrase.ts';
-import { DUST } from '../dust.ts';
 import { LEAST_LAP, LEAST_SOCKET } from '../limits.ts';
 import { gauges } from '../settings.ts';
 import type { Kind, OwnLength } from './kind.ts';
