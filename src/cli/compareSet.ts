@@ -6,10 +6,8 @@ import { meanPin, meanTail } from '../joint/proportion.ts';
 import { glueArea } from '../joint/settings.ts';
 import { frontCorners } from '../project/project.ts';
 import { printJson } from '../render/json.ts';
-import { type Complaint, under } from '../units/complaint.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
-import { parseLength } from '../units/parseLength.ts';
-import type { Unit } from '../units/unit.ts';
 import type { CompareOptions } from './compareOptions.ts';
 import type { Comparison } from './comparison.ts';
 import { familySentence } from './familySentence.ts';
@@ -17,11 +15,11 @@ import { fitTable } from './fitTable.ts';
 import { type JointOptions, readJointOptions } from './jointOptions.ts';
 import { adviceText, wrapText } from './jointText.ts';
 import { atOption, loadProject } from './loadProject.ts';
+import { optionReader } from './optionReader.ts';
 
 /** Sets a plan or bare widths out, and shows them together. */
 export const compareSet = async (plan: string | undefined, options: CompareOptions): Promise<void> => {
-  const comparison =
-    options.widths === undefined ? await ofPlan(plan, options) : ofWidths(plan, options, options.widths);
+  const comparison = options.widths === undefined ? await ofPlan(plan, options) : ofWidths(plan, options);
   // What draws is far more than the figures need.
   const drawn =
     options.out === undefined
@@ -53,25 +51,23 @@ const ofPlan = async (plan: string | undefined, options: JointOptions): Promise<
 /** Boards of a usual drawer, where bare widths are compared without saying what they are made of. */
 const USUAL_BOARDS = { tailBoard: '12mm', pinBoard: '20mm' };
 
-const ofWidths = (plan: string | undefined, options: JointOptions, typed: string): Comparison => {
+const ofWidths = (plan: string | undefined, options: CompareOptions): Comparison => {
   if (plan !== undefined) throw new Failure(['--widths: give a plan or widths, not both'], WRONG_INPUT);
   if (options.width !== undefined)
     throw new Failure(['--width: the widths are given by --widths already; leave it out'], WRONG_INPUT);
-  const unit: Unit = options.units === 'in' ? 'in' : 'mm';
-  const parsed = typed.split(',').map((part) => parseLength(part, unit));
-  const wrong = parsed.flatMap((each) => (each.ok ? [] : under(['widths'], each.complaints)));
-  const widths = parsed.flatMap((each) => (each.ok ? [each.value] : []));
+  const read = optionReader(options, options.units === 'in' ? 'in' : 'mm');
+  const widths = read.lengths('widths');
   const { spec, units, cutting, pitch, complaints } = readJointOptions({
     ...USUAL_BOARDS,
     ...options,
     kind: options.kind ?? USUAL_FRONT,
-    width: `${widths[0] ?? 100}mm`,
+    width: `${widths?.[0] ?? 100}mm`,
   });
-  const laid = spec && wrong.length === 0 ? layOutWidths(spec, widths, toolingOf(cutting, pitch)) : undefined;
+  const laid = spec && widths ? layOutWidths(spec, widths, toolingOf(cutting, pitch)) : undefined;
   if (laid?.ok !== true || complaints.length > 0)
     return refuseOptions(
       [
-        ...wrong,
+        ...read.complaints,
         ...complaints,
         ...(laid?.ok === false ? laid.complaints.map((each) => atOption(atKey(each), pitch)) : []),
       ],

@@ -1,10 +1,10 @@
 import type { Command } from 'commander';
 import { type Cutting, checkCutting } from '../guided/cutting.ts';
 import { accept, type Complaint, type Result, refuse, under } from '../units/complaint.ts';
-import { parseLength } from '../units/parseLength.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import type { Unit } from '../units/unit.ts';
+import { type OptionReader, optionReader } from './optionReader.ts';
 
 /** The options that describe what a corner is cut with, as typed. */
 export interface CutterOptions {
@@ -34,43 +34,38 @@ const TOOL_KEYS = ['straight', 'bush', 'pinBush'] as const;
 
 const EXAMPLE = say`--cutter-diameter 12.7 --cutter-angle 8 --cutter-length 20`;
 
-/** What is cut with, as far as it can be read; absent where no cutter is given. Complaints are at the options' names. */
+/** What is cut with, as far as it can be read; absent where no cutter is given. */
 export const readCutterOptions = (
   options: CutterOptions,
-  unit: Unit,
-): { readonly cutting?: Cutting; readonly complaints: readonly Complaint[] } => {
-  const complaints: Complaint[] = [];
-  const given = CUTTER_KEYS.some((key) => options[key] !== undefined);
-  const tools = readTools(options, unit, complaints);
-  if (!given)
-    return {
-      complaints: [
-        ...complaints,
-        ...TOOL_KEYS.filter((key) => options[key] !== undefined).map((key) => ({
-          at: [key],
-          says: say`there is no dovetail cutter for it to go with`,
-          hint: EXAMPLE,
-        })),
-      ],
-    };
-  const needed = (key: (typeof CUTTER_KEYS)[number], what: string): number | undefined => {
-    if (options[key] === undefined)
-      complaints.push({ at: [key], says: say`the cutter's ${what} is missing`, hint: EXAMPLE });
-    return value(options, key, complaints, (text) =>
-      key === 'cutterAngle' ? parseAngle(text) : parseLength(text, unit),
+  read: OptionReader<CutterOptions>,
+): Cutting | undefined => {
+  const tools = readTools(read);
+  if (CUTTER_KEYS.every((key) => options[key] === undefined)) {
+    const typed = TOOL_KEYS.filter((key) => options[key] !== undefined);
+    read.complain(
+      ...typed.map((key) => ({
+        at: [key],
+        says: say`there is no dovetail cutter for it to go with`,
+        hint: EXAMPLE,
+      })),
     );
-  };
-  const diameter = needed('cutterDiameter', 'diameter');
-  const angle = needed('cutterAngle', 'angle');
-  const length = needed('cutterLength', 'cutting length');
-  const neck = value(options, 'cutterNeck', complaints, (text) => parseLength(text, unit));
-  if (diameter === undefined || angle === undefined || length === undefined) return { complaints };
+    return undefined;
+  }
+  read.need('cutterDiameter', say`the cutter's diameter is missing`, EXAMPLE);
+  const diameter = read.length('cutterDiameter');
+  read.need('cutterAngle', say`the cutter's angle is missing`, EXAMPLE);
+  const angle = read.value('cutterAngle', parseAngle);
+  read.need('cutterLength', say`the cutter's cutting length is missing`, EXAMPLE);
+  const length = read.length('cutterLength');
+  const neck = read.length('cutterNeck');
+  if (diameter === undefined || angle === undefined || length === undefined) return undefined;
   const cutting: Cutting = {
     cutter: { diameter, angle, length, ...(neck !== undefined && { neck }) },
     ...tools,
   };
   const wrong = under(['cutter'], checkCutting(cutting)).map(atCutterOption);
-  return wrong.length > 0 ? { complaints: [...complaints, ...wrong] } : { cutting, complaints };
+  read.complain(...wrong);
+  return wrong.length > 0 ? undefined : cutting;
 };
 
 /** A plan's tools with those that are typed beside it in their place; a tool without a cutter is complained of. */
@@ -79,17 +74,17 @@ export const changeTools = (
   options: CutterOptions,
   unit: Unit,
 ): Result<Cutting | undefined> => {
-  if (TOOL_KEYS.every((key) => options[key] === undefined)) return accept(planned);
-  const complaints: Complaint[] = [];
-  const tools = readTools(options, unit, complaints);
+  const typed = TOOL_KEYS.find((key) => options[key] !== undefined);
+  if (typed === undefined) return accept(planned);
   if (planned === undefined)
     return refuse({
-      at: [TOOL_KEYS.find((key) => options[key] !== undefined) ?? 'bush'],
+      at: [typed],
       says: say`the plan names no cutter for it to go with`,
       hint: say`cutter: {diameter: 12.7, angle: 8, length: 20} in the plan`,
     });
-  const cutting = { ...planned, ...tools };
-  const wrong = [...complaints, ...under(['cutter'], checkCutting(cutting)).map(atCutterOption)];
+  const read = optionReader(options, unit);
+  const cutting = { ...planned, ...readTools(read) };
+  const wrong = [...read.complaints, ...under(['cutter'], checkCutting(cutting)).map(atCutterOption)];
   return wrong.length > 0 ? refuse(...wrong) : accept(cutting);
 };
 
@@ -111,28 +106,10 @@ export const parseAngle = (text: string): Result<number> => {
     : accept(Number(number.replace(',', '.')));
 };
 
-const readTools = (
-  options: CutterOptions,
-  unit: Unit,
-  complaints: Complaint[],
-): Pick<Cutting, (typeof TOOL_KEYS)[number]> =>
+const readTools = (read: OptionReader<CutterOptions>): Pick<Cutting, (typeof TOOL_KEYS)[number]> =>
   Object.fromEntries(
     TOOL_KEYS.flatMap((key) => {
-      const length = value(options, key, complaints, (text) => parseLength(text, unit));
+      const length = read.length(key);
       return length === undefined ? [] : [[key, length]];
     }),
   );
-
-const value = (
-  options: CutterOptions,
-  key: keyof CutterOptions,
-  complaints: Complaint[],
-  parse: (text: string) => Result<number>,
-): number | undefined => {
-  const text = options[key];
-  if (text === undefined) return undefined;
-  const parsed = parse(text);
-  if (parsed.ok) return parsed.value;
-  complaints.push(...under([key], parsed.complaints));
-  return undefined;
-};

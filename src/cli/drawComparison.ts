@@ -4,9 +4,9 @@ import { refuseForeign } from '../files/refuseForeign.ts';
 import { writePdf } from '../files/writePdf.ts';
 import { comparisonSheets } from '../project/sheetsOf.ts';
 import { fileStem } from '../template/fileStem.ts';
-import type { Complaint } from '../units/complaint.ts';
 import type { CompareOptions } from './compareOptions.ts';
 import type { Comparison } from './comparison.ts';
+import { optionReader } from './optionReader.ts';
 import { readPaperOptions } from './paperOptions.ts';
 
 /** Writes the comparison sheet into a folder. @returns what to say of it */
@@ -16,9 +16,9 @@ export const drawComparison = async (
   folder: string,
 ): Promise<string[]> => {
   const { name, units } = comparison;
-  const complaints: Complaint[] = [];
-  const printed = readPaperOptions(options, units, complaints);
-  if (printed === undefined) return refuseOptions(complaints, units);
+  const read = optionReader(options, units);
+  const printed = readPaperOptions(read);
+  if (printed === undefined) return refuseOptions(read.complaints, units);
   const sheets = comparisonSheets(comparison, printed);
   if (!sheets.ok) return refuseOptions(sheets.complaints, units);
   const path = join(folder, `${fileStem(name)}-comparison.pdf`);

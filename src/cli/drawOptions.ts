@@ -1,9 +1,11 @@
 import { refuseOptions } from '../files/failure.ts';
+import type { JointBoard } from '../joint/joint.ts';
 import type { SheetOptions } from '../project/sheetsOf.ts';
-import type { Complaint } from '../units/complaint.ts';
+import { accept, type Result, refuse } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import type { Unit } from '../units/unit.ts';
+import { optionReader } from './optionReader.ts';
 import { type PaperOptions, readPaperOptions } from './paperOptions.ts';
 
 /** The options of `draw` beside those of a corner, as typed. */
@@ -30,45 +32,45 @@ export interface DrawWish extends Required<Omit<SheetOptions, 'correction'>> {
  * @param guides whether there are guides to draw
  */
 export const readDrawOptions = (options: DrawOptions, units: Unit, guides: boolean): DrawWish => {
-  const complaints: Complaint[] = [];
+  const read = optionReader(options, units);
   const kinds = new Set<FileKind>();
   for (const typed of options.as.split(',').map((part) => part.trim().toLowerCase())) {
     const kind = FILE_KINDS.find((each) => each === typed);
     if (kind !== undefined) kinds.add(kind);
     else
-      complaints.push({
+      read.complain({
         at: ['as'],
         says: say`${quote(typed)} is no kind of file; it must be pdf, svg or dxf, or several of them`,
         hint: say`pdf,svg`,
       });
   }
   if (options.send !== undefined && kinds.size > 0 && !kinds.has('pdf'))
-    complaints.push({
+    read.complain({
       at: ['send'],
       says: say`only a PDF goes to a queue; it must be among --as`,
       hint: say`--as pdf,svg`,
     });
   if (kinds.has('dxf') && !guides)
-    complaints.push({
+    read.complain({
       at: ['as'],
       says: say`dxf is for guides to be cut by machine, and there are none without a cutter and a bush`,
       hint: say`--cutter-diameter 12.7 --cutter-angle 8 --cutter-length 20 --bush 16`,
     });
-  const printed = readPaperOptions(options, units, complaints);
-  const { boards } = options;
-  if (boards !== undefined && boards !== 'tail' && boards !== 'pin')
-    complaints.push({
-      at: ['boards'],
-      says: say`${quote(boards)} is neither of a corner's boards; it must be tail or pin`,
-    });
-  if (complaints.length > 0 || printed === undefined) return refuseOptions(complaints, units);
+  const printed = readPaperOptions(read);
+  const board = read.value('boards', parseBoard);
+  if (read.complaints.length > 0 || printed === undefined) return refuseOptions(read.complaints, units);
   return {
     kinds,
     ...printed,
     choice: {
-      boards: boards === 'tail' || boards === 'pin' ? [boards] : ['tail', 'pin'],
+      boards: board === undefined ? ['tail', 'pin'] : [board],
       flat: options.flat === true,
       rods: options.rods === true,
     },
   };
 };
+
+const parseBoard = (typed: string): Result<JointBoard> =>
+  typed === 'tail' || typed === 'pin'
+    ? accept(typed)
+    : refuse({ at: [], says: say`${quote(typed)} is neither of a corner's boards; it must be tail or pin` });

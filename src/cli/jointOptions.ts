@@ -13,14 +13,15 @@ import {
   type OwnLengthKey,
 } from '../joint/kinds/kinds.ts';
 import type { HalfPins, JointSpec, Spacing } from '../joint/spec.ts';
-import { type Complaint, type Result, under } from '../units/complaint.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { parseName } from '../units/name.ts';
-import { parseLength } from '../units/parseLength.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { parseSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
 import { addCutterOptions, type CutterOptions, readCutterOptions } from './cutterOptions.ts';
+import { type OptionReader, optionReader } from './optionReader.ts';
+import { parseUnit } from './units.ts';
 
 /** The lengths that only some kinds of corner have, as typed. */
 type OwnOptions = { readonly [Key in OwnLengthKey]?: string };
@@ -118,43 +119,14 @@ export interface ReadOptions {
 }
 
 export const readJointOptions = (options: JointOptions): ReadOptions => {
-  const complaints: Complaint[] = [];
-  const complain = (complaint: Complaint) => complaints.push(complaint);
   const units: Unit = options.units === 'in' ? 'in' : 'mm';
   const shown = options.units === undefined && allInInches(options) ? 'in' : units;
-  if (options.units !== undefined && options.units !== 'mm' && options.units !== 'in')
-    complain({
-      at: ['units'],
-      says: say`${quote(options.units)} is not a unit; it must be mm or in`,
-      hint: say`mm`,
-    });
-
-  const value = <T>(
-    key: keyof JointOptions,
-    text: string,
-    parse: (text: string) => Result<T>,
-  ): T | undefined => {
-    const parsed = parse(text);
-    if (parsed.ok) return parsed.value;
-    complaints.push(...under([key], parsed.complaints));
-    return undefined;
-  };
-  const length = (key: keyof JointOptions): number | undefined => {
-    const text = options[key];
-    return text === undefined ? undefined : value(key, text, (typed) => parseLength(typed, units));
-  };
-  const lengths = (key: keyof JointOptions, text: string): number[] | undefined => {
-    const read = text.split(',').map((part) => value(key, part, (typed) => parseLength(typed, units)));
-    return read.every((each) => each !== undefined) ? read : undefined;
-  };
+  const read = optionReader(options, units);
+  const { complain } = read;
+  read.value('units', parseUnit);
   const needed = (key: 'width' | 'tailBoard' | 'pinBoard', what: string): number | undefined => {
-    if (options[key] === undefined)
-      complain({
-        at: [key],
-        says: say`${what} is missing`,
-        hint: say`--width 96 --tail-board 11 --pin-board 20`,
-      });
-    return length(key);
+    read.need(key, say`${what} is missing`, say`--width 96 --tail-board 11 --pin-board 20`);
+    return read.length(key);
   };
 
   const width = needed('width', "the boards' width");
@@ -169,7 +141,7 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
     });
   const own: { [Key in OwnLengthKey]?: number } = {};
   for (const key of OWN_LENGTH_KEYS) {
-    const given = length(key);
+    const given = read.length(key);
     if (given !== undefined) own[key] = given;
   }
   if (kind !== undefined)
@@ -179,24 +151,22 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
         says: say`a ${kind} joint has no ${word}`,
         hint: say`--kind ${kindsWith([key]).join(' or ')}`,
       });
-  const slope = options.slope === undefined ? undefined : value('slope', options.slope, parseSlope);
-  const pin = length('pin');
-  const proud = length('proud');
-  const chisel = length('chisel');
-  const halfPin =
-    options.halfPin === undefined ? undefined : halfPins(lengths('halfPin', options.halfPin), complain);
-  const spacing = readSpacing(options, lengths, complain);
-  const name = options.name === undefined ? undefined : value('name', options.name, parseName);
-  const pitch = length('pitch');
+  const slope = read.value('slope', parseSlope);
+  const pin = read.length('pin');
+  const proud = read.length('proud');
+  const chisel = read.length('chisel');
+  const halfPin = halfPins(read.lengths('halfPin'), complain);
+  const spacing = readSpacing(options, read);
+  const name = read.value('name', parseName);
+  const pitch = read.length('pitch');
   if (pitch !== undefined) checkPitchAlone(options, complain);
-  const { cutting, complaints: onCutter } = readCutterOptions(options, units);
-  complaints.push(...onCutter);
+  const cutting = readCutterOptions(options, read);
   const known = {
     name: name ?? 'Corner',
     units: shown,
     ...(pitch !== undefined && { pitch }),
     ...(cutting && { cutting }),
-    complaints,
+    complaints: read.complaints,
   };
   if (width === undefined || tailBoard === undefined || pinBoard === undefined) return known;
   const common = {
@@ -245,11 +215,8 @@ const checkPitchAlone = (options: JointOptions, complain: Complain): void => {
     });
 };
 
-const readSpacing = (
-  options: JointOptions,
-  lengths: (key: keyof JointOptions, text: string) => number[] | undefined,
-  complain: Complain,
-): Spacing => {
+const readSpacing = (options: JointOptions, read: OptionReader<JointOptions>): Spacing => {
+  const { complain } = read;
   const { tails, pins, graded, gradedFrom = 'edge' } = options;
   const listed = tails?.includes(',') === true;
   if (listed && graded !== undefined)
@@ -265,15 +232,15 @@ const readSpacing = (
   if (gradedFrom !== 'edge' && gradedFrom !== 'middle')
     complain({ at: ['gradedFrom'], says: say`${quote(gradedFrom)} must be edge or middle` });
   if (listed) {
-    const widths = lengths('tails', tails);
-    const between = pins === undefined ? undefined : lengths('pins', pins);
+    const widths = read.lengths('tails');
+    const between = read.lengths('pins');
     return widths === undefined
       ? { kind: 'even' }
       : { kind: 'listed', tails: widths, ...(between && { pins: between }) };
   }
-  const count = tails === undefined ? undefined : wholeNumber(tails, complain);
+  const count = read.value('tails', parseCount);
   const counted = count === undefined ? {} : { tails: count };
-  const ratio = graded === undefined ? undefined : gradedRatio(graded, complain);
+  const ratio = read.value('graded', parseRatio);
   return ratio === undefined
     ? { kind: 'even', ...counted }
     : {
@@ -284,18 +251,16 @@ const readSpacing = (
       };
 };
 
-const gradedRatio = (text: string, complain: Complain): number | undefined => {
-  if (/^\s*(?:\d+(?:[.,]\d+)?|[.,]\d+)\s*$/u.test(text)) return Number(text.replace(',', '.'));
-  complain({ at: ['graded'], says: say`${quote(text)} is not a number`, hint: say`0.9` });
-  return undefined;
-};
+const parseRatio = (text: string): Result<number> =>
+  /^\s*(?:\d+(?:[.,]\d+)?|[.,]\d+)\s*$/u.test(text)
+    ? accept(Number(text.replace(',', '.')))
+    : refuse({ at: [], says: say`${quote(text)} is not a number`, hint: say`0.9` });
 
-const wholeNumber = (text: string, complain: Complain): number | undefined => {
-  if (/^\s*\d+\s*$/u.test(text)) return Number(text);
-  complain({
-    at: ['tails'],
-    says: say`${quote(text)} is not a number of tails; it must be a whole number from 1, or tip widths with commas`,
-    hint: say`5`,
-  });
-  return undefined;
-};
+const parseCount = (text: string): Result<number> =>
+  /^\s*\d+\s*$/u.test(text)
+    ? accept(Number(text))
+    : refuse({
+        at: [],
+        says: say`${quote(text)} is not a number of tails; it must be a whole number from 1, or tip widths with commas`,
+        hint: say`5`,
+      });

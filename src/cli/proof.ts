@@ -10,11 +10,11 @@ import { readProof } from '../paper/readProof.ts';
 import type { Paper } from '../paper/sizes.ts';
 import { printJson } from '../render/json.ts';
 import { fileStem } from '../template/fileStem.ts';
-import { type Complaint, type Result, refuse, under } from '../units/complaint.ts';
-import { parseLength } from '../units/parseLength.ts';
+import { type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { mm, say } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
 import { wrapText } from './jointText.ts';
+import { type OptionReader, optionReader } from './optionReader.ts';
 import { addPaperOptions, type PaperOptions, readPaperOptions } from './paperOptions.ts';
 import { loadCorrection, percent, skewText, userFolder } from './printers.ts';
 import { readUnits } from './units.ts';
@@ -68,10 +68,10 @@ type Measures = Partial<ProofLengths>;
 
 const proof = async (options: ProofOptions): Promise<void> => {
   const unit = readUnits(options.units) ?? 'mm';
-  const complaints: Complaint[] = [];
-  const printed = readPaperOptions(options, unit, complaints);
-  const measures = readMeasures(options, unit, complaints);
-  if (complaints.length > 0 || printed === undefined) return refuseOptions(complaints, unit);
+  const read = optionReader(options, unit);
+  const printed = readPaperOptions(read);
+  const measures = readMeasures(read);
+  if (read.complaints.length > 0 || printed === undefined) return refuseOptions(read.complaints, unit);
   const sheet: Sheet = { ...printed, unit };
   if (Object.keys(measures).length > 0) return keepErrorOf(sheet, measures, options);
   if (options.save !== undefined)
@@ -82,16 +82,12 @@ const proof = async (options: ProofOptions): Promise<void> => {
   return drawSheet(options, sheet);
 };
 
-/** Reads what was measured, a bare number in this unit; what is wrong is added to the complaints. */
-const readMeasures = (options: ProofOptions, unit: Unit, complaints: Complaint[]): Measures =>
+/** What was measured, as far as it can be read. */
+const readMeasures = (read: OptionReader<ProofOptions>): Measures =>
   Object.fromEntries(
     Object.entries(MEASURES).flatMap(([key, option]) => {
-      const text = options[option];
-      if (text === undefined) return [];
-      const parsed = parseLength(text, unit);
-      if (parsed.ok) return [[key, parsed.value]];
-      complaints.push(...under([option], parsed.complaints));
-      return [];
+      const length = read.length(option);
+      return length === undefined ? [] : [[key, length]];
     }),
   );
 
@@ -150,7 +146,7 @@ const readSides = (nominal: ProofLengths, measures: Measures): Result<PrinterErr
 const otherUnit = ({ paper, margin, unit }: Sheet, options: ProofOptions): Complaint | undefined => {
   const other = unit === 'mm' ? 'in' : 'mm';
   const nominal = proofLengths(paper, margin, other);
-  return nominal.ok && readSides(nominal.value, readMeasures(options, other, [])).ok
+  return nominal.ok && readSides(nominal.value, readMeasures(optionReader(options, other))).ok
     ? {
         at: [MEASURES.x],
         says: say`these are the lengths of the proof in ${other === 'in' ? 'inches' : 'mm'}`,

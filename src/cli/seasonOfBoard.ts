@@ -1,6 +1,6 @@
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { printJson } from '../render/json.ts';
-import { accept, type Complaint, type Result, refuse, under } from '../units/complaint.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
 import { parseLength } from '../units/parseLength.ts';
 import { atLeast, atMost, mm, say, speak } from '../units/phrase.ts';
@@ -12,6 +12,7 @@ import { adviseMoisture, movement, parseCut, type SawnWood, widthCoefficient } f
 import { ownWood } from '../wood/ownWood.ts';
 import { findWood, SOURCE_NOTES, type Wood } from '../wood/species.ts';
 import { adviceText, wrapText } from './jointText.ts';
+import { optionReader } from './optionReader.ts';
 import type { SeasonOptions } from './seasonOptions.ts';
 import { readUnits } from './units.ts';
 
@@ -37,40 +38,24 @@ export const seasonOfBoard = (options: SeasonOptions): void => {
 const SIZE = { least: 1, most: 5000 };
 
 const readJourney = (options: SeasonOptions, unit: Unit): Journey => {
-  const complaints: Complaint[] = [];
-  const value = <T>(key: keyof SeasonOptions, read: Result<T>): T | undefined => {
-    if (read.ok) return read.value;
-    complaints.push(...under([key], read.complaints));
-    return undefined;
-  };
-  const given = <T>(
-    key: 'size' | 'from' | 'to',
-    what: string,
-    example: string,
-    read: (typed: string) => Result<T>,
-  ): T | undefined => {
-    const typed = options[key];
-    return value(
-      key,
-      typed === undefined
-        ? refuse({ at: [], says: say`${what} missing`, hint: say`${example}` })
-        : read(typed),
-    );
-  };
-  const wood = readWood(options, complaints);
-  const cut = value('grain', parseCut(options.grain ?? 'flatsawn'));
-  const size = given('size', "the board's width is", '--size 180', (typed) => readSize(typed, unit));
-  const from = given('from', 'the conditions in which it was measured are', '--from 21C/45%', parseMaking);
-  const to = given('to', 'the conditions that it comes to are', '--to 21C/70%', parseMoisture);
+  const read = optionReader(options, unit);
+  const wood = readWood(options, read.complain);
+  const cut = read.value('grain', parseCut, 'flatsawn');
+  read.need('size', say`the board's width is missing`, say`--size 180`);
+  const size = read.value('size', (typed) => readSize(typed, unit));
+  read.need('from', say`the conditions in which it was measured are missing`, say`--from 21C/45%`);
+  const from = read.value('from', parseMaking);
+  read.need('to', say`the conditions that it comes to are missing`, say`--to 21C/70%`);
+  const to = read.value('to', parseMoisture);
   if (
     wood === undefined ||
     cut === undefined ||
     size === undefined ||
     from === undefined ||
     to === undefined ||
-    complaints.length > 0
+    read.complaints.length > 0
   )
-    return refuseOptions(complaints, unit);
+    return refuseOptions(read.complaints, unit);
   return { wood, cut, size, from, to };
 };
 
@@ -86,10 +71,10 @@ const readSize = (typed: string, unit: Unit): Result<number> => {
 /** A pair of figures of a wood of one's own, as it may be typed. */
 const PAIRS = { shrinkage: '3.7,7.1', coefficient: '0.00126,0.00248' } as const;
 
-const readWood = (options: SeasonOptions, complaints: Complaint[]): Wood | undefined => {
+const readWood = (options: SeasonOptions, complain: (complaint: Complaint) => void): Wood | undefined => {
   const { species, shrinkage, coefficient } = options;
   const wrong = (complaint: Complaint): undefined => {
-    complaints.push(complaint);
+    complain(complaint);
   };
   if (shrinkage !== undefined && coefficient !== undefined)
     return wrong({

@@ -10,8 +10,8 @@ import { seasonSheets } from '../project/sheetsOf.ts';
 import { printJson } from '../render/json.ts';
 import { fileStem, stems } from '../template/fileStem.ts';
 import { gapDrawing } from '../template/gapSheets.ts';
-import type { Complaint } from '../units/complaint.ts';
 import { loadProject } from './loadProject.ts';
+import { optionReader } from './optionReader.ts';
 import { readPaperOptions } from './paperOptions.ts';
 import type { SeasonOptions } from './seasonOptions.ts';
 import { seasonRecord } from './seasonRecord.ts';
@@ -55,9 +55,9 @@ export const seasonOfPlan = async (plan: string, options: SeasonOptions): Promis
 /** Each drawer's picture as SVG, and all of them on pages. */
 const drawPictures = async (project: Project, options: SeasonOptions, folder: string): Promise<string[]> => {
   const { name: title, units, set } = project;
-  const complaints: Complaint[] = [];
-  const printed = readPaperOptions(options, units, complaints);
-  if (printed === undefined) return refuseOptions(complaints, units);
+  const read = optionReader(options, units);
+  const printed = readPaperOptions(read);
+  if (printed === undefined) return refuseOptions(read.complaints, units);
   const stem = stems();
   const pictures = set.drawers.flatMap((drawer) => {
     const drawing = gapDrawing(drawer, units);

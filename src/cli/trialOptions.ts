@@ -3,12 +3,12 @@ import type { Cutter } from '../guided/cutter.ts';
 import type { Measured, OneCutterSetting, SlopedSetting } from '../guided/trial.ts';
 import type { Joint } from '../joint/joint.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
-import { type Complaint, type Result, under } from '../units/complaint.ts';
-import { parseLength } from '../units/parseLength.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { parseSlope } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
 import { parseAngle } from './cutterOptions.ts';
+import { optionReader } from './optionReader.ts';
 
 /** The options of `trial`, as typed. */
 export interface TrialOptions {
@@ -48,28 +48,18 @@ export const readTrialOptions = (
   unit: Unit,
   planned: PlannedJoint | undefined,
 ): { readonly trial: TrialSetting; readonly measured: Measured } => {
-  const complaints: Complaint[] = [];
-  const read = <T>(key: keyof TrialOptions, parse: (text: string) => Result<T>): T | undefined => {
-    const text = options[key];
-    if (typeof text !== 'string') return undefined;
-    const parsed = parse(text);
-    if (parsed.ok) return parsed.value;
-    complaints.push(...under([key], parsed.complaints));
-    return undefined;
-  };
-  const length = (key: keyof TrialOptions): number | undefined =>
-    read(key, (text) => parseLength(text, unit));
+  const read = optionReader(options, unit);
   /** Two options that measure one thing, in opposite directions. */
   const either = (more: keyof TrialOptions, less: keyof TrialOptions): number | undefined => {
     if (options[more] !== undefined && options[less] !== undefined)
-      complaints.push({ at: [less], says: say`--${more} is given too, and a joint is only one of them` });
-    const [above, below] = [length(more), length(less)];
+      read.complain({ at: [less], says: say`--${more} is given too, and a joint is only one of them` });
+    const [above, below] = [read.length(more), read.length(less)];
     for (const [key, other, value] of [
       [more, less, above],
       [less, more, below],
     ] as const)
       if (value !== undefined && value < 0)
-        complaints.push({
+        read.complain({
           at: [key],
           says: say`${mm(value)} is less than 0`,
           hint: say`--${other} ${-value}mm`,
@@ -79,24 +69,24 @@ export const readTrialOptions = (
 
   const looseness = either('loose', 'tight');
   const proud = either('proud', 'shy');
-  const short = length('short');
+  const short = read.length('short');
   const nothing = (['loose', 'tight', 'proud', 'shy', 'short'] as const).every(
     (key) => options[key] === undefined,
   );
   if (nothing)
-    complaints.push({
+    read.complain({
       at: ['loose'],
       says: say`what was measured on the trial joint is missing`,
       hint: say`--loose 0.2, --tight 0.1, or --loose 0 where it fits`,
     });
 
-  const angle = read('cutterAngle', parseAngle);
-  const cutterLength = length('cutterLength');
-  const depth = length('depth') ?? planned?.joint.depth;
-  const slope = read('slope', parseSlope);
-  const at = length('at');
+  const angle = read.value('cutterAngle', parseAngle);
+  const cutterLength = read.length('cutterLength');
+  const depth = read.length('depth') ?? planned?.joint.depth;
+  const slope = read.value('slope', parseSlope);
+  const at = read.length('at');
   const complain = (key: keyof TrialOptions, says: Phrase, hint: Phrase) =>
-    complaints.push({ at: [key], says, hint });
+    read.complain({ at: [key], says, hint });
 
   // Stopped sockets of a plan with a cutter are cut by that in both boards; all others have their pins cut along a slope.
   const stopped = planned !== undefined && kindOf(planned.joint).sockets === 'stopped';
@@ -118,7 +108,7 @@ export const readTrialOptions = (
     complain('depth', say`how deep the cutter was set is missing`, say`--depth 9.5`);
   if (byCutter && options.at !== undefined)
     complain('at', say`a cutter is set by its depth, not along a template`, say`--depth`);
-  if (complaints.length > 0) return refuseOptions(complaints, unit);
+  if (read.complaints.length > 0) return refuseOptions(read.complaints, unit);
 
   const measured: Measured = {
     looseness: looseness ?? 0,
@@ -142,7 +132,7 @@ export const readTrialOptions = (
     };
   }
   const along = slope ?? planned?.joint.slope;
-  if (along === undefined) return refuseOptions(complaints, unit);
+  if (along === undefined) return refuseOptions(read.complaints, unit);
   return {
     trial: {
       kind: 'template',
