@@ -28,40 +28,27 @@
 
 // A set of drawers.
 export type { Drawer, DrawerSet, Family } from './drawer/drawer.ts';
-export { type Part, parts, stockTotals } from './drawer/parts.ts';
-export { type DrawerSeason, drawerSeason } from './drawer/season.ts';
+export { type DrawerSeason, drawerSeason } from './drawer/drawerSeason.ts';
+export { type Part, parts, stockTotals } from './drawer/partsList.ts';
 // What a drawing and a page are.
 export type { Drawing } from './drawing/drawing.ts';
-export type { Page } from './drawing/page.ts';
-// Cutting with a router, and the next setting after a trial joint.
-export type { JointCut } from './guided/cutJoint.ts';
-export type { Cutter } from './guided/cutter.ts';
-export type { Cutting } from './guided/cutting.ts';
-export {
-  correctDepth,
-  correctTemplate,
-  type DepthMove,
-  type Measured,
-  type OneCutterSetting,
-  type SlopedSetting,
-  type TemplateMove,
-} from './guided/trial.ts';
+export type { PrintPage } from './drawing/printPage.ts';
+export { dividers, gauges } from './joint/gauges.ts';
 // One corner.
 export type { Joint, JointBoard, Pin, Tail } from './joint/joint.ts';
+export type { JointSpec, Spacing } from './joint/jointSpec.ts';
 export { layOut } from './joint/layOut.ts';
 export { jointRecord } from './joint/record.ts';
-export { dividers, gauges } from './joint/settings.ts';
-export type { JointSpec, Spacing } from './joint/spec.ts';
-// Paper, and printers that err.
-export type { Correction, PrinterError } from './paper/correction.ts';
+export { type Paper, parsePaper } from './paper/paperSizes.ts';
 export type { Piece } from './paper/piece.ts';
-export { drawProof, type Proof } from './paper/proof.ts';
+// Paper, and printers that err.
+export type { Correction, PrinterError } from './paper/printerCorrection.ts';
 export type { ProofLengths } from './paper/proofLengths.ts';
+export { drawProof, type Proof } from './paper/proofSheet.ts';
 export { type MeasuredProof, readProof } from './paper/readProof.ts';
-export { type Paper, parsePaper } from './paper/sizes.ts';
-// Plans.
-export { formatPlanComplaint, type PlanComplaint } from './plan/planComplaint.ts';
 export { planJsonSchema } from './plan/planJsonSchema.ts';
+// Plans.
+export { formatPlanComplaint, type PlanComplaint } from './plan/read/planComplaint.ts';
 export { starterPlan } from './plan/starterPlan.ts';
 // From a plan, or one corner, to sheets.
 export { dxfFiles } from './project/dxfFiles.ts';
@@ -76,8 +63,21 @@ export { type DrawnFile, svgFiles } from './project/svgFiles.ts';
 export type { Fonts } from './render/fonts.ts';
 export { renderPdf } from './render/pdf.ts';
 export { svgWindow } from './render/svgWindow.ts';
+// Cutting with a router, and the next setting after a trial joint.
+export type { JointCut } from './router/guide/cutJoint.ts';
+export type { Cutter } from './router/limits/cutter.ts';
+export type { Cutting } from './router/limits/cutting.ts';
+export {
+  correctDepth,
+  correctTemplate,
+  type DepthMove,
+  type Measured,
+  type OneCutterSetting,
+  type SlopedSetting,
+  type TemplateMove,
+} from './router/trial/trialCorrection.ts';
 // Which templates are drawn.
-export { BOTH_BOARDS, type PieceChoice } from './template/corner.ts';
+export { BOTH_BOARDS, type PieceChoice } from './sheets/template/cornerPieces.ts';
 // What can be wrong.
 export type { Complaint, Result } from './units/complaint.ts';
 // Lengths, slopes and words.

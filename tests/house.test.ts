@@ -6,14 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { planJsonSchema } from '../src/plan/planJsonSchema.ts';
 
 /** What the tree does not keep yet; a line goes with the first tree that keeps it. */
-const NOT_YET: ReadonlySet<string> = new Set([
-  'imports point down the list only',
-  'no folder holds more than 22 files',
-  'at most 30 files have 15 lines or fewer',
-  'no two files have one name',
-  'at most 6 files outside its own, the schema and the starter name a kind of corner',
-  'no file tells kinds of corner apart by a lap',
-]);
+const NOT_YET: ReadonlySet<string> = new Set(['at most 30 files have 15 lines or fewer']);
 const holds = (name: string, check: () => void): void => (NOT_YET.has(name) ? it.fails : it)(name, check);
 
 interface SourceFile {
@@ -57,7 +50,7 @@ const written = ({ from, to }: (typeof imports)[number]): string => `${from} -> 
 const guide = readFileSync('DEVELOPERS.md', 'utf8');
 /** What has a line in the list of folders, from the top down; folders end with a slash. */
 const listed = [...guide.matchAll(/^\| `src\/([^`]+)` \|/gmu)].map(([, name = '']) => name);
-const rooms = listed.filter((name) => !/\/./u.test(name)).map((name) => name.replace('/', ''));
+const rooms = [...new Set(listed.map((name) => name.split('/')[0]))];
 /** The rooms and files that may import each library. */
 const libraries = new Map(
   [...guide.matchAll(/^\| ([a-z@][^|` ]*) \| ((?:`[^`|]+`[, ]*)+)\|/gmu)].map(
@@ -85,7 +78,12 @@ describe('what these checks read', () => {
 
   it('is every import that the bundler follows', async () => {
     const { metafile } = await build({
-      entryPoints: ['src/cli/halfpin.ts', 'src/index.ts', 'src/page/main.ts', 'src/page/press.ts'],
+      entryPoints: [
+        'src/cli/halfpin.ts',
+        'src/index.ts',
+        'src/page/main.ts',
+        'src/page/dialogs/exportSheets.ts',
+      ],
       bundle: true,
       write: false,
       metafile: true,

@@ -39,7 +39,7 @@ export const buildPage = async () => {
     bundle('src/page/main.ts', {
       define: { HALFPIN_EXAMPLE: JSON.stringify(read('examples/haberdashery-chest.yaml')) },
     }),
-    bundle('src/page/exportSheets.ts', {
+    bundle('src/page/dialogs/exportSheets.ts', {
       globalName: 'globalThis.halfpinExporter',
       alias: BUNDLING.alias,
       // A script has no address of its own; pdfkit makes a name of it.

@@ -1,21 +1,21 @@
 #!/usr/bin/env node
 import { Command, CommanderError } from 'commander';
 import { shownText } from '../drawing/shownText.ts';
-import { deviceFault } from '../files/deviceFault.ts';
 import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
-import { dropUnfinished } from '../files/unfinished.ts';
-import { addCompare } from './compare.ts';
-import { addDraw } from './draw.ts';
-import { elsewhere } from './elsewhere.ts';
-import { addLay } from './lay.ts';
-import { addPage } from './page.ts';
-import { addParts } from './parts.ts';
-import { addPrinters } from './printers.ts';
-import { addProof } from './proof.ts';
-import { addSchema } from './schema.ts';
-import { addSeason } from './season.ts';
-import { addStart } from './start.ts';
-import { addTrial } from './trial.ts';
+import { deviceFault } from '../files/ioMessage.ts';
+import { elsewhere } from '../files/suggestOutFolder.ts';
+import { dropUnfinished } from '../files/tempFiles.ts';
+import { addCompare } from './commands/compare.ts';
+import { addDraw } from './commands/draw.ts';
+import { addLay } from './commands/lay.ts';
+import { addPage } from './commands/page.ts';
+import { addParts } from './commands/parts.ts';
+import { addPrinters } from './commands/printers.ts';
+import { addProof } from './commands/proof.ts';
+import { addSchema } from './commands/schema.ts';
+import { addSeason } from './commands/season.ts';
+import { addStart } from './commands/start.ts';
+import { addTrial } from './commands/trial.ts';
 import { VERSION } from './version.ts';
 
 /** What commander says of a slip of the pen, as all else is said: one line, with what to try at its end. */

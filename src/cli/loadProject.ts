@@ -1,13 +1,13 @@
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { readInput } from '../files/readInput.ts';
 import { OWN_LENGTH_KEYS } from '../joint/kinds/kinds.ts';
-import type { PlanComplaint } from '../plan/planComplaint.ts';
+import type { PlanComplaint } from '../plan/read/planComplaint.ts';
 import { layOutCorner, type Project, withCuts } from '../project/project.ts';
 import type { Complaint } from '../units/complaint.ts';
 import { inchesMeant } from '../units/inchesMeant.ts';
 import type { Unit } from '../units/unit.ts';
-import { atCutterOption, changeTools } from './cutterOptions.ts';
-import { type JointOptions, optionsOfJoint, readJointOptions } from './jointOptions.ts';
+import { atCutterOption, changeTools } from './options/cutterOptions.ts';
+import { type JointOptions, optionsOfJoint, readJointOptions } from './options/jointOptions.ts';
 
 /** Reads a plan, or the options of one corner, and sets everything out. Throws a Failure with all that is wrong. */
 export const loadProject = async (plan: string | undefined, options: JointOptions): Promise<Project> =>
@@ -60,7 +60,7 @@ const projectOfPlan = async (file: string, options: JointOptions): Promise<Proje
   // Reading plans takes a parser and a checker that a single corner has no need of.
   const [{ layOutPlan }, { formatPlanComplaint }] = await Promise.all([
     import('../project/readProject.ts'),
-    import('../plan/planComplaint.ts'),
+    import('../plan/read/planComplaint.ts'),
   ]);
   const reading = layOutPlan(bytes);
   const planned = reading.ok ? reading.value.units : reading.units;

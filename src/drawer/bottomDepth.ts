@@ -1,6 +1,6 @@
 import { type BottomSeason, bottomSeason } from '../wood/bottomSeason.ts';
-import type { Sizes } from './sizes.ts';
-import type { DrawerSpec } from './spec.ts';
+import type { Sizes } from './drawerSizes.ts';
+import type { DrawerSpec } from './drawerSpec.ts';
 
 /** What a solid bottom must leave free behind it when dampest, and how thick its screws are: common practice. */
 const LEAST_BEHIND = 1;

@@ -1,17 +1,17 @@
-import { layOutWith } from '../guided/layOutWith.ts';
 import { lies } from '../joint/checkSizes.ts';
 import type { Joint } from '../joint/joint.ts';
-import { WIDTH_RANGE } from '../joint/limits.ts';
+import { WIDTH_RANGE } from '../joint/jointLimits.ts';
+import { layOutWith } from '../router/limits/layOutWith.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
-import { checkBoards } from './checkBoards.ts';
-import { checkMeasures } from './checkMeasures.ts';
-import { checkSpace } from './checkSpace.ts';
+import { checkBoards } from './check/checkBoards.ts';
+import { checkMeasures } from './check/checkMeasures.ts';
+import { checkSpace } from './check/checkSpace.ts';
 import { draftFront, type FrontDraft } from './draftFront.ts';
-import { grooveComplaint } from './grooveComplaint.ts';
+import { backJointSpec, type Sizes, sizesOf } from './drawerSizes.ts';
+import type { DrawerSpec } from './drawerSpec.ts';
+import { grooveComplaint } from './groove/grooveComplaint.ts';
+import { type GrooveFixes, grooveFixes } from './groove/grooveFixes.ts';
 import { backPlace, frontPlace, ofCorners } from './places.ts';
-import { grooveRemedies, type Remedies } from './remedies.ts';
-import { backJointSpec, type Sizes, sizesOf } from './sizes.ts';
-import type { DrawerSpec } from './spec.ts';
 
 /** A drawer that can be made, whose number of tails at the front is still open. */
 export interface Draft {
@@ -67,10 +67,10 @@ export const draftDrawer = (spec: DrawerSpec): Result<Draft> => {
  * What would hide the groove of a drawer whose groove shows, each change tried on the whole drawer: it must bring no new
  * fault. Nothing helps, and none is needed, where the groove is hidden or the drawer cannot be judged.
  */
-export const remediesFor = (spec: DrawerSpec): Remedies => {
+export const remediesFor = (spec: DrawerSpec): GrooveFixes => {
   const { complaints, grooveShows } = assess(spec);
   if (!grooveShows) return {};
-  return grooveRemedies(spec, (changed) => {
+  return grooveFixes(spec, (changed) => {
     const after = assess(changed);
     return !after.grooveShows && after.complaints.length <= complaints.length;
   });

@@ -1,22 +1,22 @@
-import type { Cutter } from '../guided/cutter.ts';
-import { fitToCutter } from '../guided/fitToCutter.ts';
-import { checkRoom, enters } from '../guided/layOutForCutter.ts';
-import { nearestWish, withNearest } from '../guided/nearest.ts';
 import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
 import type { Joint } from '../joint/joint.ts';
+import { LEAST_PIN, TARGET_TAIL_IN_PINS } from '../joint/jointLimits.ts';
+import type { JointSpec } from '../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../joint/kinds/kinds.ts';
 import { checkWish, setOut } from '../joint/layOut.ts';
-import { LEAST_PIN, TARGET_TAIL_IN_PINS } from '../joint/limits.ts';
 import { narrowestTip, type Shared } from '../joint/spacing.ts';
-import type { JointSpec } from '../joint/spec.ts';
 import { tailWidths } from '../joint/tailWidths.ts';
+import type { Cutter } from '../router/limits/cutter.ts';
+import { fitToCutter } from '../router/limits/fitToCutter.ts';
+import { checkRoom, enters } from '../router/limits/layOutForCutter.ts';
+import { nearestWish, withNearest } from '../router/limits/nearestLayout.ts';
 import { accept, type Result, refuse } from '../units/complaint.ts';
-import { DUST } from '../units/dust.ts';
+import { EPSILON } from '../units/epsilon.ts';
+import { ROUNDED } from './drawerLimits.ts';
+import { frontJointSpec, sizesOf } from './drawerSizes.ts';
+import type { DrawerSpec } from './drawerSpec.ts';
 import { nearestChoice } from './family.ts';
-import { type Choice, grooveMargins, hidingChoices } from './groove.ts';
-import { ROUNDED } from './limits.ts';
-import { frontJointSpec, sizesOf } from './sizes.ts';
-import type { DrawerSpec } from './spec.ts';
+import { type Choice, grooveMargins, hidingChoices } from './groove/hidingChoices.ts';
 
 /** The front corners of a drawer, whose number of tails is still open. */
 export interface FrontDraft {
@@ -81,7 +81,7 @@ const draftWithin = (spec: DrawerSpec): Result<AnyFront> => {
     if (!listed.ok) return listed;
     const tight = cutter === undefined ? [] : checkRoom(listed.value, cutter);
     if (tight.length > 0) return refuse(...tight);
-    const grooveShows = grooveMargins(resolved, spec.groove).some((margin) => margin < -ROUNDED - DUST);
+    const grooveShows = grooveMargins(resolved, spec.groove).some((margin) => margin < -ROUNDED - EPSILON);
     return accept({ resolved, possible: [], candidates: [], grooveShows });
   }
   const wished = <C extends Choice>(choices: readonly C[]): readonly C[] =>

@@ -1,15 +1,15 @@
 import type { Joint } from '../joint/joint.ts';
 import type { Complaint } from '../units/complaint.ts';
-import type { Boards } from './boards.ts';
-import type { Choice } from './groove.ts';
-import type { Sizes } from './sizes.ts';
-import type { DrawerSpec } from './spec.ts';
+import type { DrawerParts } from './drawerParts.ts';
+import type { Sizes } from './drawerSizes.ts';
+import type { DrawerSpec } from './drawerSpec.ts';
+import type { Choice } from './groove/hidingChoices.ts';
 
 /** One kind of drawer, sized and set out. Lengths in mm. */
 export interface Drawer {
   readonly spec: DrawerSpec;
   readonly sizes: Sizes;
-  readonly boards: Boards;
+  readonly boards: DrawerParts;
   /** The corners A and B; the reference edge is the sides' lower edge. */
   readonly front: Joint;
   /** The corners C and D; the reference edge is the back's lower edge, `sizes.backFrom` above the sides'. */

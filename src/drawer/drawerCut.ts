@@ -1,6 +1,6 @@
-import type { Cuts } from '../guided/cutCorners.ts';
-import type { JointCut } from '../guided/cutJoint.ts';
-import type { Cutter } from '../guided/cutter.ts';
+import type { Cuts } from '../router/guide/cutCorners.ts';
+import type { JointCut } from '../router/guide/cutJoint.ts';
+import type { Cutter } from '../router/limits/cutter.ts';
 import type { Drawer } from './drawer.ts';
 
 /** How both kinds of a drawer's corners are cut with a router. */

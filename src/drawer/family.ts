@@ -1,8 +1,8 @@
 import type { Count } from '../joint/joint.ts';
-import { TARGET_TAIL_IN_PINS } from '../joint/limits.ts';
+import { TARGET_TAIL_IN_PINS } from '../joint/jointLimits.ts';
 import { ratioBetween } from '../joint/spacing.ts';
-import { DUST } from '../units/dust.ts';
-import { TARGET_RANGE_IN_PINS } from './limits.ts';
+import { EPSILON } from '../units/epsilon.ts';
+import { TARGET_RANGE_IN_PINS } from './drawerLimits.ts';
 
 /** Sums of squares whose means differ by less are equal; what running sums lose lies far below. */
 const TIE = 1e-12;
@@ -47,7 +47,7 @@ export const familyTarget = (tips: readonly (readonly number[])[], pin: number):
   let best = { at: from, cost: Number.POSITIVE_INFINITY };
   const consider = (at: number) => {
     const cost = (squares - 2 * sum * at) / count + at * at;
-    if (cost < best.cost - TIE || (cost < best.cost + TIE && Math.abs(at) < Math.abs(best.at) - DUST))
+    if (cost < best.cost - TIE || (cost < best.cost + TIE && Math.abs(at) < Math.abs(best.at) - EPSILON))
       best = { at, cost };
   };
   consider(from);
@@ -70,7 +70,7 @@ export const familyTarget = (tips: readonly (readonly number[])[], pin: number):
 export const nearestChoice = <C extends Count>(choices: readonly C[], target: number): C | undefined => {
   let best: C | undefined;
   for (const choice of choices)
-    if (best === undefined || ratioBetween(choice.tip, target) < ratioBetween(best.tip, target) - DUST)
+    if (best === undefined || ratioBetween(choice.tip, target) < ratioBetween(best.tip, target) - EPSILON)
       best = choice;
   return best;
 };

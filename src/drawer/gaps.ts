@@ -1,5 +1,4 @@
-import type { Through } from '../wood/climate.ts';
-import { type SawnWood, thicknessCoefficient, widthCoefficient } from '../wood/movement.ts';
+import type { Seasonal } from '../wood/climate.ts';
 import {
   GAP_BAND,
   type GapBand,
@@ -7,14 +6,15 @@ import {
   gapsThroughYear,
   judgeGaps,
   sizesThroughYear,
-} from '../wood/season.ts';
-import type { Sizes } from './sizes.ts';
-import type { DrawerSpec } from './spec.ts';
+} from '../wood/gapBand.ts';
+import { type SawnWood, thicknessCoefficient, widthCoefficient } from '../wood/movement.ts';
+import type { Sizes } from './drawerSizes.ts';
+import type { DrawerSpec } from './drawerSpec.ts';
 import { topGap } from './topGap.ts';
 
 /** A gap in mm, when made and at both ends of the year, and what becomes of a drawer that has it. */
 export interface GapSeason {
-  readonly gap: Through<number>;
+  readonly gap: Seasonal<number>;
   /** Between these it neither sticks nor shows; what is hidden may be as wide as it likes. */
   readonly band: GapBand;
   readonly verdict: GapVerdict;

@@ -1,21 +1,21 @@
-import { adviseCutter } from '../guided/cautions.ts';
 import type { Joint } from '../joint/joint.ts';
 import { setOut } from '../joint/layOut.ts';
 import { meanTail } from '../joint/proportion.ts';
+import { adviseCutter } from '../router/limits/cautions.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
-import { DUST } from '../units/dust.ts';
+import { EPSILON } from '../units/epsilon.ts';
 import { repeatedNames } from '../units/name.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
-import { advise } from './advise.ts';
-import { boardsOf } from './boards.ts';
+import { adviseDrawer } from './check/adviseDrawer.ts';
 import { type Draft, draftDrawer } from './draft.ts';
 import { frontWith } from './draftFront.ts';
 import type { Drawer, DrawerSet, Family } from './drawer.ts';
+import { TARGET_RANGE_IN_PINS } from './drawerLimits.ts';
+import { boardsOf } from './drawerParts.ts';
+import type { DrawerSpec } from './drawerSpec.ts';
 import { commonPin, familyTarget, nearestChoice } from './family.ts';
-import { TARGET_RANGE_IN_PINS } from './limits.ts';
-import { type SaidOfDrawer, saidOfDrawers, saidOnce } from './saidOfDrawers.ts';
-import type { DrawerSpec } from './spec.ts';
+import { type DrawerComplaint, mergeComplaints, saidOnce } from './mergeComplaints.ts';
 
 /**
  * Sizes a whole set of drawers and sets out their corners, so that all look alike.
@@ -34,14 +34,14 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
       at: ['family', 'target'],
       says: say`the set's tail width is ${target}; it must be more than 0`,
     });
-  const ofSpecs: SaidOfDrawer[] = [];
+  const ofSpecs: DrawerComplaint[] = [];
   const drafts: Draft[] = [];
   specs.forEach((spec, i) => {
     const draft = draftDrawer(spec);
     if (draft.ok) drafts.push(draft.value);
     else ofSpecs.push(...ofDrawer(spec, i, draft.complaints));
   });
-  wrong.push(...saidOfDrawers(ofSpecs));
+  wrong.push(...mergeComplaints(ofSpecs));
   if (wrong.length > 0) return refuse(...wrong);
 
   const pin = commonPin(drafts.map(({ front }) => front.resolved.pin));
@@ -53,25 +53,25 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
       choosing.map((candidates) => candidates.map(({ tip }) => tip)),
       pin,
     );
-  const ofFronts: SaidOfDrawer[] = [];
+  const ofFronts: DrawerComplaint[] = [];
   const fronts: Joint[] = [];
   drafts.forEach((draft, i) => {
     const front = frontJoint(draft, aim);
     if (front.ok) fronts.push(front.value);
     else ofFronts.push(...ofDrawer(draft.spec, i, front.complaints));
   });
-  if (ofFronts.length > 0) return refuse(...saidOfDrawers(ofFronts));
+  if (ofFronts.length > 0) return refuse(...mergeComplaints(ofFronts));
 
   const tips = fronts.map(meanTail);
   const family: Family = { target: aim, pin, tips, spread: Math.max(...tips) / Math.min(...tips) };
   const drawers: Drawer[] = [];
-  const said: SaidOfDrawer[] = [];
+  const said: DrawerComplaint[] = [];
   fronts.forEach((front, i) => {
     const draft = drafts[i];
     if (draft === undefined) return;
     const { spec, sizes, back } = draft;
     drawers.push({ spec, sizes, boards: boardsOf(spec, sizes), front, back, choices: draft.front.possible });
-    said.push(...ofDrawer(spec, i, advise(draft, front, family)));
+    said.push(...ofDrawer(spec, i, adviseDrawer(draft, front, family)));
   });
   const [onCutter, onDrawers] = [said.filter(isOnCutter), said.filter((each) => !isOnCutter(each))];
   return accept({
@@ -79,7 +79,7 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
     family,
     advice: [
       ...adviseOnTarget(aim, pin),
-      ...saidOfDrawers(onDrawers),
+      ...mergeComplaints(onDrawers),
       // What the cutter does to every drawer is said once.
       ...saidOnce(onCutter),
     ],
@@ -105,10 +105,10 @@ const frontJoint = ({ front, spec: { cutter } }: Draft, aim: number): Result<Joi
   return accept(advised({ ...joint.value, alternatives }));
 };
 
-const ofDrawer = ({ name }: DrawerSpec, i: number, complaints: readonly Complaint[]): SaidOfDrawer[] =>
+const ofDrawer = ({ name }: DrawerSpec, i: number, complaints: readonly Complaint[]): DrawerComplaint[] =>
   complaints.map((complaint) => ({ name, entry: ['drawers', i], complaint }));
 
-const isOnCutter = ({ complaint: { at } }: SaidOfDrawer): boolean => at[0] === 'cutter';
+const isOnCutter = ({ complaint: { at } }: DrawerComplaint): boolean => at[0] === 'cutter';
 
 const sameNames = (specs: readonly DrawerSpec[]): Complaint[] =>
   repeatedNames(specs.map(({ name }) => name)).map(({ name, index, first }) => ({
@@ -119,7 +119,7 @@ const sameNames = (specs: readonly DrawerSpec[]): Complaint[] =>
 
 const adviseOnTarget = (target: number, pin: number): Complaint[] => {
   const { least, most } = TARGET_RANGE_IN_PINS;
-  return target >= least * pin - DUST && target <= most * pin + DUST
+  return target >= least * pin - EPSILON && target <= most * pin + EPSILON
     ? []
     : [
         {

@@ -1,17 +1,17 @@
-import { withCutter } from '../guided/fitToCutter.ts';
-import { enters } from '../guided/layOutForCutter.ts';
-import { layOutWith, type Tooling } from '../guided/layOutWith.ts';
 import { withDefaults } from '../joint/defaults.ts';
 import type { Joint } from '../joint/joint.ts';
+import type { JointSpec } from '../joint/jointSpec.ts';
 import { meanTail } from '../joint/proportion.ts';
 import { meanTip, mostTails, narrowestTip } from '../joint/spacing.ts';
-import type { JointSpec } from '../joint/spec.ts';
+import { withCutter } from '../router/limits/fitToCutter.ts';
+import { enters } from '../router/limits/layOutForCutter.ts';
+import { layOutWith, type Tooling } from '../router/limits/layOutWith.ts';
 import { accept, type Complaint, type Result, under } from '../units/complaint.ts';
 import type { Family } from './drawer.ts';
 import { familyTarget, nearestChoice } from './family.ts';
 
 /** Corners of bare widths that keep to one target tail, without drawers or grooves. */
-export interface Widths {
+export interface LaidWidths {
   readonly joints: readonly Joint[];
   readonly family: Family;
 }
@@ -26,7 +26,7 @@ export const layOutWidths = (
   wish: JointSpec,
   widths: readonly number[],
   tooling: Tooling = {},
-): Result<Widths> => {
+): Result<LaidWidths> => {
   const { cutter, pitch } = tooling;
   const { spacing } = wish;
   const held = (spec: JointSpec): JointSpec => (cutter === undefined ? spec : withCutter(spec, cutter));

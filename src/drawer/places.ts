@@ -1,6 +1,6 @@
 import type { Complaint, Place } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
-import type { DrawerSpec } from './spec.ts';
+import type { DrawerSpec } from './drawerSpec.ts';
 
 /** Where a complaint about a front corner's option belongs in its drawer's entry. */
 export const frontPlace = (spec: DrawerSpec, place: Place): Place => {

@@ -1,6 +1,6 @@
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import type { Drawer } from './drawer.ts';
-import type { Rebate } from './sizes.ts';
+import type { Rebate } from './drawerSizes.ts';
 
 /** What of a front its rebate runs along: `its ends and its upper edge`. */
 export const rebatedEdges = ({ sides, top, bottom }: Rebate): string =>

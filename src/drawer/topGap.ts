@@ -1,6 +1,6 @@
+import { GAP_BAND, gapToLeave } from '../wood/gapBand.ts';
 import { widthCoefficient } from '../wood/movement.ts';
-import { GAP_BAND, gapToLeave } from '../wood/season.ts';
-import type { Movement } from './spec.ts';
+import type { Movement } from './drawerSpec.ts';
 
 /**
  * The gap to leave above a drawer on the day of making, in mm, so that the least one is left when its front and its

@@ -1,7 +1,7 @@
 import { execFile } from 'node:child_process';
 import { promisify } from 'node:util';
+import { mediaName } from '../paper/paperSizes.ts';
 import type { Size } from '../paper/printable.ts';
-import { mediaName } from '../paper/sizes.ts';
 import { quote } from '../units/quote.ts';
 import { DEVICE_FAILED, Failure } from './failure.ts';
 

@@ -1,14 +1,14 @@
 import { open, readFile, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
-import type { PrinterError } from '../paper/correction.ts';
+import { parsePaper } from '../paper/paperSizes.ts';
+import type { PrinterError } from '../paper/printerCorrection.ts';
 import { MOST_ERROR } from '../paper/readProof.ts';
-import { parsePaper } from '../paper/sizes.ts';
-import { DUST } from '../units/dust.ts';
+import { EPSILON } from '../units/epsilon.ts';
 import { quote } from '../units/quote.ts';
-import { deviceFault } from './deviceFault.ts';
 import { DEVICE_FAILED, Failure } from './failure.ts';
-import { withUnfinished } from './unfinished.ts';
+import { deviceFault } from './ioMessage.ts';
+import { withUnfinished } from './tempFiles.ts';
 import { ensureFolder, writeWhole } from './writeWhole.ts';
 
 /** A printer that has been measured. */
@@ -73,7 +73,7 @@ const isStored = (value: unknown): value is StoredPrinter => {
 
 /** Whether a proof may have told this: a file that was changed by hand must not spoil a front. */
 const isNear = (value: unknown, wanted: number): boolean =>
-  typeof value === 'number' && Math.abs(value - wanted) <= MOST_ERROR + DUST;
+  typeof value === 'number' && Math.abs(value - wanted) <= MOST_ERROR + EPSILON;
 
 /**
  * Adds a printer, or measures it anew; of two runs that save at once the second waits for the first.

@@ -1,18 +1,18 @@
-import type { Page } from '../drawing/page.ts';
+import type { PrintPage } from '../drawing/printPage.ts';
 import type { Size } from '../paper/printable.ts';
-import { loadFonts } from './fonts.ts';
+import { loadFonts } from './loadFonts.ts';
 import { writeWhole } from './writeWhole.ts';
 
 /**
  * Writes pages as a PDF, whole or not at all.
  * @returns the size of each page
  */
-export const writePdf = async (path: string, title: string, pages: Iterable<Page>): Promise<Size[]> => {
+export const writePdf = async (path: string, title: string, pages: Iterable<PrintPage>): Promise<Size[]> => {
   // Making PDFs takes by far the largest of the libraries.
   const { renderPdf } = await import('../render/pdf.ts');
   const fonts = loadFonts();
   const sizes: Size[] = [];
-  const noted = function* (): Generator<Page, void> {
+  const noted = function* (): Generator<PrintPage, void> {
     for (const page of pages) {
       sizes.push({ width: page.width, height: page.height });
       yield page;

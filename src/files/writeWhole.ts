@@ -1,6 +1,6 @@
 import { constants, copyFile, link, mkdir, open, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
-import { withUnfinished } from './unfinished.ts';
+import { withUnfinished } from './tempFiles.ts';
 
 /** Takes a part of a file. */
 export type Write = (chunk: Uint8Array | string) => Promise<void>;

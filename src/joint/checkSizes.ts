@@ -1,15 +1,15 @@
 import type { Complaint, Place } from '../units/complaint.ts';
-import { DUST } from '../units/dust.ts';
+import { EPSILON } from '../units/epsilon.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../units/phrase.ts';
 import { formatSlope, SHALLOWEST_RUN, STEEPEST_RUN } from '../units/slope.ts';
+import * as limits from './jointLimits.ts';
+import type { JointSpec } from './jointSpec.ts';
 import type { OwnLength, Range } from './kinds/kind.ts';
 import { KIND_NAMES, KINDS, kindOf, type OwnLengthKey } from './kinds/kinds.ts';
-import * as limits from './limits.ts';
-import type { JointSpec } from './spec.ts';
 
 /** Whether a size is in its range; not-a-number never is. */
 export const lies = (value: number, { least, most }: Range): boolean =>
-  value >= least - DUST && value <= most + DUST;
+  value >= least - EPSILON && value <= most + EPSILON;
 
 /** The complaint about a size outside its range; what is not given is not judged. */
 export const within = (at: Place, what: string, value: number | undefined, range: Range): Complaint[] =>
@@ -53,9 +53,9 @@ export const checkSizes = (wish: JointSpec): Complaint[] => {
       hint: say`1:7`,
     });
   const { leastPinBoard, lengths } = kindOf(wish);
-  if (!lies(pinBoard, THICKNESS_RANGE) || pinBoard >= leastPinBoard - DUST)
+  if (!lies(pinBoard, THICKNESS_RANGE) || pinBoard >= leastPinBoard - EPSILON)
     return [...wrong, ...lengths.flatMap((length) => checkOwn(wish, length))];
-  const thinner = KIND_NAMES.filter((name) => KINDS[name].leastPinBoard <= pinBoard + DUST);
+  const thinner = KIND_NAMES.filter((name) => KINDS[name].leastPinBoard <= pinBoard + EPSILON);
   return [
     ...wrong,
     {

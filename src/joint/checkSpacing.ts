@@ -1,8 +1,8 @@
 import type { Complaint } from '../units/complaint.ts';
 import { atLeast, atMost, say } from '../units/phrase.ts';
 import { lengthOrNonsense, lies, within } from './checkSizes.ts';
-import * as limits from './limits.ts';
-import type { Spacing } from './spec.ts';
+import * as limits from './jointLimits.ts';
+import type { Spacing } from './jointSpec.ts';
 
 type Listed = Extract<Spacing, { kind: 'listed' }>;
 

@@ -1,7 +1,7 @@
 import type { Slope } from '../units/slope.ts';
+import type { HalfPins, JointSpec } from './jointSpec.ts';
 import type { Shape } from './kinds/kind.ts';
 import { KINDS } from './kinds/kinds.ts';
-import type { HalfPins, JointSpec } from './spec.ts';
 
 /** A wish with every default filled in. */
 export interface ResolvedSpec {

@@ -1,15 +1,15 @@
 import { accept, type Complaint, type Result } from '../units/complaint.ts';
-import { DUST } from '../units/dust.ts';
+import { EPSILON } from '../units/epsilon.ts';
 import { rise } from '../units/slope.ts';
-import { advise } from './advise.ts';
+import { adviseJoint } from './adviseJoint.ts';
 import { checkSizes } from './checkSizes.ts';
 import { checkSpacing } from './checkSpacing.ts';
 import { type ResolvedSpec, withDefaults } from './defaults.ts';
 import type { Joint, Pin, Tail } from './joint.ts';
-import { LEAST_BASE } from './limits.ts';
+import { LEAST_BASE } from './jointLimits.ts';
+import type { JointSpec } from './jointSpec.ts';
 import { leastTip } from './spacing.ts';
-import type { JointSpec } from './spec.ts';
-import { tailWidths, type Widths } from './tailWidths.ts';
+import { type TailWidths, tailWidths } from './tailWidths.ts';
 
 /**
  * Sets out one corner.
@@ -40,7 +40,7 @@ export const checkWish = (spec: JointSpec, resolved: ResolvedSpec): Complaint[] 
   return [...sizes, ...checkSpacing(resolved.spacing, needed)];
 };
 
-const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: Widths): Joint => {
+const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: TailWidths): Joint => {
   const { kind, width, depth, slope, shape, halfPin, proud } = spec;
   const loss = depth * rise(slope);
   const tails: Tail[] = [];
@@ -62,7 +62,7 @@ const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: Widths): Join
     pins: pinsBetween(tails, width),
     even: allEqual(tips) && allEqual(pins),
     alternatives,
-    advice: advise(spec, tips, [halfPin.lower, ...pins, halfPin.upper]),
+    advice: adviseJoint(spec, tips, [halfPin.lower, ...pins, halfPin.upper]),
   };
 };
 
@@ -82,4 +82,4 @@ const pinsBetween = (tails: readonly Tail[], width: number): Pin[] => {
 };
 
 const allEqual = (widths: readonly number[]): boolean =>
-  widths.every((width) => Math.abs(width - (widths[0] ?? width)) < DUST);
+  widths.every((width) => Math.abs(width - (widths[0] ?? width)) < EPSILON);

@@ -1,9 +1,9 @@
 import { speak } from '../units/phrase.ts';
 import { degrees } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
+import { dividers, gauges, glueArea } from './gauges.ts';
 import type { Joint } from './joint.ts';
 import { kindOf } from './kinds/kinds.ts';
-import { dividers, gauges, glueArea } from './settings.ts';
 
 /**
  * A joint as other programs read it: lengths in mm from the reference edge, areas in mm².

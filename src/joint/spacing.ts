@@ -1,9 +1,9 @@
-import { DUST } from '../units/dust.ts';
+import { EPSILON } from '../units/epsilon.ts';
 import { rise } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import type { Count } from './joint.ts';
-import { LEAST_BASE, TARGET_TAIL_IN_PINS } from './limits.ts';
-import type { Spacing } from './spec.ts';
+import { LEAST_BASE, TARGET_TAIL_IN_PINS } from './jointLimits.ts';
+import type { Spacing } from './jointSpec.ts';
 
 /** A spacing that follows from a number of tails. */
 export type Shared = Exclude<Spacing, { kind: 'listed' }>;
@@ -53,9 +53,9 @@ export const narrowestTip = (spacing: Shared, { tails, tip }: Count): number =>
 export const mostTails = (spec: ResolvedSpec, spacing: Shared): number => {
   const { pin } = spec;
   if (spacing.kind === 'even')
-    return Math.max(0, Math.floor((tailRoom(spec, 1) + pin) / (leastTip(spec) + pin) + DUST));
+    return Math.max(0, Math.floor((tailRoom(spec, 1) + pin) / (leastTip(spec) + pin) + EPSILON));
   const fits = (count: number): boolean =>
-    narrowestShare(spacing, count) * tailRoom(spec, count) >= leastTip(spec) - DUST;
+    narrowestShare(spacing, count) * tailRoom(spec, count) >= leastTip(spec) - EPSILON;
   // With every tail more the narrowest gets narrower: the first count that does not fit ends the search.
   let count = 0;
   while (fits(count + 1)) count++;

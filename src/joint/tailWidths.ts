@@ -1,17 +1,17 @@
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
-import { DUST } from '../units/dust.ts';
+import { EPSILON } from '../units/epsilon.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import type { Count } from './joint.ts';
-import * as limits from './limits.ts';
+import * as limits from './jointLimits.ts';
+import type { Spacing } from './jointSpec.ts';
 import { chooseTails, leastTip, meanTip, mostTails, type Shared, shares, tailRoom } from './spacing.ts';
-import type { Spacing } from './spec.ts';
 
 /** How far listed widths may miss the board's width, in mm: what rounding to the hundredth leaves. */
 const LIST_TOLERANCE = 0.05;
 
 /** The widths at the tip level, from the reference edge up. */
-export interface Widths {
+export interface TailWidths {
   readonly tips: readonly number[];
   /** The whole pins between the tails. */
   readonly pins: readonly number[];
@@ -19,10 +19,10 @@ export interface Widths {
 }
 
 /** How wide each tail and each whole pin is, by a wished spacing that is sound in itself. */
-export const tailWidths = (spec: ResolvedSpec): Result<Widths> =>
+export const tailWidths = (spec: ResolvedSpec): Result<TailWidths> =>
   spec.spacing.kind === 'listed' ? listedWidths(spec, spec.spacing) : sharedWidths(spec, spec.spacing);
 
-const sharedWidths = (spec: ResolvedSpec, spacing: Shared): Result<Widths> => {
+const sharedWidths = (spec: ResolvedSpec, spacing: Shared): Result<TailWidths> => {
   const most = mostTails(spec, spacing);
   if (most === 0) return refuse(noRoom(spec));
   const { tails } = spacing;
@@ -56,14 +56,14 @@ const tooMany = (spec: ResolvedSpec, tails: number, most: number): Complaint => 
 const listedWidths = (
   spec: ResolvedSpec,
   { tails, pins: given }: Extract<Spacing, { kind: 'listed' }>,
-): Result<Widths> => {
+): Result<TailWidths> => {
   const pins = given ?? new Array<number>(tails.length - 1).fill(spec.pin);
   const { width, halfPin } = spec;
   const sum = [...tails, ...pins, halfPin.lower, halfPin.upper].reduce((a, b) => a + b, 0);
   const over = sum - width;
   // Half pins that would take up the difference, where some can.
   const fitting = (halfPin.lower + halfPin.upper - over) / 2;
-  if (Math.abs(over) > LIST_TOLERANCE + DUST)
+  if (Math.abs(over) > LIST_TOLERANCE + EPSILON)
     return refuse({
       at: ['tails'],
       says: say`tails, pins and half pins together are ${mm(sum)}, ${mm(Math.abs(over))} ${over > 0 ? 'more' : 'less'} than the board's ${mm(width)}`,

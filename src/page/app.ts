@@ -1,27 +1,27 @@
 import { html, render } from 'lit-html';
-import { formatPlanComplaint } from '../plan/planComplaint.ts';
+import { formatPlanComplaint } from '../plan/read/planComplaint.ts';
 import { readProject } from '../project/readProject.ts';
 import { accept, type Complaint, type Result } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
 import { quote } from '../units/quote.ts';
 import { sentence } from '../units/sentence.ts';
 import type { Unit } from '../units/unit.ts';
-import { adjust } from './adjust.ts';
-import { benchDialog } from './benchDialog.ts';
-import { cabinetView } from './cabinetView.ts';
-import { controls } from './controls.ts';
-import { cornerView } from './cornerView.ts';
-import { find, setText } from './dom.ts';
-import { another, howMany, rename, takeOut } from './drawers.ts';
-import type { EditedCorner } from './editedCorner.ts';
-import { editPlan } from './editPlan.ts';
-import { count, makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } from './edits.ts';
-import { exportDialog } from './exportDialog.ts';
-import { familyView } from './familyView.ts';
-import { files } from './files.ts';
-import { type Handle, handlesOf } from './handles.ts';
-import { licencesDialog } from './licencesDialog.ts';
-import { messages } from './messages.ts';
+import { find, setText } from './browser/dom.ts';
+import { files } from './browser/files.ts';
+import { keep, kept } from './browser/storage.ts';
+import { controls } from './controls/controls.ts';
+import { cornerView } from './corner/cornerView.ts';
+import { benchDialog } from './dialogs/benchDialog.ts';
+import { exportDialog } from './dialogs/exportDialog.ts';
+import { licencesDialog } from './dialogs/licencesDialog.ts';
+import { messages } from './dialogs/messages.ts';
+import { textPanel } from './dialogs/textPanel.ts';
+import { adjust } from './model/adjust.ts';
+import { another, howMany, rename, takeOut } from './model/drawers.ts';
+import type { EditedCorner } from './model/editedCorner.ts';
+import { editPlan } from './model/editPlan.ts';
+import { count, makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } from './model/edits.ts';
+import { type Handle, handlesOf } from './model/handles.ts';
 import {
   amend,
   attempt,
@@ -37,11 +37,11 @@ import {
   startSession,
   undo,
   viewStateOf,
-} from './session.ts';
-import { type Snapshot, snapshot } from './snapshot.ts';
-import { keep, kept } from './storage.ts';
-import { textPanel } from './textPanel.ts';
-import type { AppContext } from './viewState.ts';
+} from './model/session.ts';
+import { type Snapshot, snapshot } from './model/snapshot.ts';
+import type { AppContext } from './model/viewState.ts';
+import { cabinetView } from './overview/cabinetView.ts';
+import { familyView } from './overview/familyView.ts';
 
 /** Put in by the build: the plan that a first visitor sees. */
 declare const HALFPIN_EXAMPLE: string;

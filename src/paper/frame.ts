@@ -2,8 +2,8 @@ import type { Box, Drawing, Mark, Path, Point, TextMark } from '../drawing/drawi
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
-import type { Correction } from './correction.ts';
 import { fitText } from './fitText.ts';
+import type { Correction } from './printerCorrection.ts';
 
 /** What the strip at a page's foot says. */
 export interface PageFacts {

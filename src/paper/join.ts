@@ -3,8 +3,8 @@ import { textBox } from '../drawing/textBox.ts';
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
-import { isClear, type Obstacles, obstaclesIn } from './clearPlace.ts';
 import { WORDS } from './frame.ts';
+import { isClear, type Obstacles, obstaclesIn } from './labelCollision.ts';
 import { CLEAR_OF_SPLITS } from './piece.ts';
 import { CROSS } from './split.ts';
 

@@ -1,9 +1,9 @@
 import { MaxRectsPacker, PACKING_LOGIC } from 'maxrects-packer/dist/maxrects-packer.mjs';
-import { DUST } from '../units/dust.ts';
+import { EPSILON } from '../units/epsilon.ts';
 import type { Size } from './printable.ts';
 
 /** Where a rectangle lies: its lower left corner, after it was turned a quarter if it is. */
-export interface Place {
+export interface PackedPlace {
   /** Counted from 0. */
   readonly page: number;
   readonly x: number;
@@ -25,7 +25,7 @@ interface Item extends Size {
 }
 
 const fits = ({ width, height }: Size, area: Size): boolean =>
-  width <= area.width + DUST && height <= area.height + DUST;
+  width <= area.width + EPSILON && height <= area.height + EPSILON;
 
 /** How the rectangles of a batch may be packed, from the kindest to the reader to the most sparing. */
 const WAYS = [
@@ -43,7 +43,7 @@ const packOneWay = (
   gap: number,
   { sorted, turning }: (typeof WAYS)[number],
 ): Item[][] => {
-  const packer = new MaxRectsPacker<Item>(area.width + DUST, area.height + DUST, gap, {
+  const packer = new MaxRectsPacker<Item>(area.width + EPSILON, area.height + EPSILON, gap, {
     smart: false,
     pot: false,
     square: false,
@@ -85,8 +85,8 @@ const covered = (page: readonly Item[]): number =>
  * @param roll whether a page is cut off where it ends, so that length counts and not pages
  * @returns a place for each, in the order given; pages count from 0 and their rectangles from the top
  */
-export const pack = (sizes: readonly Size[], area: Size, gap: number, roll: boolean): Place[] => {
-  const places: Place[] = [];
+export const pack = (sizes: readonly Size[], area: Size, gap: number, roll: boolean): PackedPlace[] => {
+  const places: PackedPlace[] = [];
   let page = 0;
   let waiting = sizes.map((_, index) => index);
   while (waiting.length > 0) {
@@ -97,7 +97,7 @@ export const pack = (sizes: readonly Size[], area: Size, gap: number, roll: bool
     let pages = packOneWay(sizes, batch, area, gap, WAYS[0]);
     for (const way of WAYS.slice(1)) {
       const other = packOneWay(sizes, batch, area, gap, way);
-      if (cost(other) < cost(pages) - DUST) pages = other;
+      if (cost(other) < cost(pages) - EPSILON) pages = other;
     }
     pages.sort((a, b) => first(a) - first(b));
     // The emptiest page waits for what comes next, if anything does.

@@ -1,7 +1,7 @@
 import type { Box } from '../drawing/drawing.ts';
 import type { Complaint } from '../units/complaint.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
-import { inverse, type PrinterError } from './correction.ts';
+import { inverse, type PrinterError } from './printerCorrection.ts';
 
 /** Width and height in mm. */
 export interface Size {

@@ -1,9 +1,9 @@
 import { accept, type Result, refuse } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
-import type { PrinterError } from './correction.ts';
+import type { Paper } from './paperSizes.ts';
 import { checkMargin, printableBox, type Size } from './printable.ts';
-import type { Paper } from './sizes.ts';
+import type { PrinterError } from './printerCorrection.ts';
 
 /** The lengths that a proof sheet is drawn with, in mm. */
 export interface ProofLengths {

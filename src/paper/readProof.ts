@@ -1,8 +1,8 @@
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
-import { DUST } from '../units/dust.ts';
+import { EPSILON } from '../units/epsilon.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { MM_PER_INCH } from '../units/unit.ts';
-import type { PrinterError } from './correction.ts';
+import type { PrinterError } from './printerCorrection.ts';
 import type { ProofLengths } from './proofLengths.ts';
 
 /** What the user measured on a proof, in mm; both diagonals or neither. */
@@ -29,7 +29,7 @@ const PLACES: Readonly<Record<Key, string>> = {
   d2: 'measuredD2',
 };
 
-const near = (ratio: number, wanted: number): boolean => Math.abs(ratio / wanted - 1) <= MOST_ERROR + DUST;
+const near = (ratio: number, wanted: number): boolean => Math.abs(ratio / wanted - 1) <= MOST_ERROR + EPSILON;
 
 /** What a measure in the wrong unit comes out as, against what it should be. */
 const WRONG_UNITS = [

@@ -1,17 +1,17 @@
 import { type Affine, compose, translation } from '../drawing/affine.ts';
 import type { Box, Drawing } from '../drawing/drawing.ts';
-import { movePlaced, type Page, type Placed } from '../drawing/page.ts';
+import { movePlaced, type Placed, type PrintPage } from '../drawing/printPage.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
-import { type Correction, correctPage } from './correction.ts';
 import { drawFrame, printableHeightFor, usableBox } from './frame.ts';
-import { type Place, pack } from './pack.ts';
+import { type PackedPlace, pack } from './pack.ts';
+import { ANSI_PAPERS, ISO_PAPERS, type Paper } from './paperSizes.ts';
 import type { Piece } from './piece.ts';
 import { checkMargin, pageHeightFor, printableBox, type Size } from './printable.ts';
-import { ANSI_PAPERS, ISO_PAPERS, type Paper } from './sizes.ts';
+import { type Correction, correctPage } from './printerCorrection.ts';
 import { splitToFit } from './split.ts';
-import { drawPart, joinCount, type Part, partsOf } from './tile.ts';
+import { drawPart, joinCount, partsOf, type Tile } from './tile.ts';
 
 /** The numbers of the pages that each piece is on, by its name; the first page is 1. */
 export type PagesOfPieces = ReadonlyMap<string, readonly number[]>;
@@ -46,7 +46,7 @@ export interface Sheets {
   readonly count: number;
   readonly pagesOf: PagesOfPieces;
   /** Draws one page after the other, so that a set of any size takes the memory of one. */
-  pages(): Generator<Page, void>;
+  pages(): Generator<PrintPage, void>;
 }
 
 /** The least that two outlines stay apart, for scissors to pass. */
@@ -84,8 +84,8 @@ const leadingArea = (paper: Paper, { width, height }: Size): Size => ({
 });
 
 /** Every part of every piece, or a complaint for each piece that can be laid on the paper in no way. */
-const cutApart = (layout: Layout, area: Size): Result<Part[]> => {
-  const parts: Part[] = [];
+const cutApart = (layout: Layout, area: Size): Result<Tile[]> => {
+  const parts: Tile[] = [];
   const complaints: Complaint[] = [];
   let letters = 0;
   for (const piece of layout.pieces) {
@@ -123,7 +123,7 @@ const tooLarge = (piece: Piece, layout: Layout): Complaint => {
 const TURN: Affine = [0, -1, 1, 0, 0, 0];
 
 /** Takes a part's drawing to its place on a page. */
-const placing = ({ room: { x0, y0, x1 } }: Part, { x, y, turned }: Place): Affine => {
+const placing = ({ room: { x0, y0, x1 } }: Tile, { x, y, turned }: PackedPlace): Affine => {
   const toOrigin = translation(-x0, -y0);
   const lying = turned ? compose(compose(toOrigin, TURN), translation(0, x1 - x0)) : toOrigin;
   return compose(lying, translation(x, y));
@@ -157,7 +157,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
     paper.roll,
   );
 
-  const byPage: { part: Part; place: Place }[][] = [];
+  const byPage: { part: Tile; place: PackedPlace }[][] = [];
   const pagesOf = new Map<string, number[]>();
   parts.forEach((part, i) => {
     const place = places[i];
@@ -174,7 +174,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
   });
   const count = leadingCount + byPage.length;
 
-  const framed = (number: number, height: number, content: readonly Placed[]): Page => {
+  const framed = (number: number, height: number, content: readonly Placed[]): PrintPage => {
     const size = {
       width: paper.width,
       height: paper.roll
@@ -192,7 +192,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
       ...(correction === undefined ? {} : { correction }),
     });
     const toArea = translation(usable.x0, usable.y0 + heightOf(foot));
-    const page: Page = {
+    const page: PrintPage = {
       ...size,
       placed: [
         ...content.map((each) => movePlaced(each, toArea)),
@@ -210,7 +210,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
       let number = 0;
       // Parts of a piece follow each other, so it need not be drawn for each.
       let last: { readonly piece: Piece; readonly whole: Drawing } | undefined;
-      const wholeOf = ({ piece, splits }: Part): Drawing => {
+      const wholeOf = ({ piece, splits }: Tile): Drawing => {
         if (last?.piece !== piece) last = { piece, whole: piece.draw(splits) };
         return last.whole;
       };

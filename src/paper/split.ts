@@ -1,4 +1,4 @@
-import { DUST } from '../units/dust.ts';
+import { EPSILON } from '../units/epsilon.ts';
 import { NO_SPLITS, type Piece, type Splits } from './piece.ts';
 import type { Size } from './printable.ts';
 
@@ -22,18 +22,18 @@ const capacities = (room: number, overhang: number) => ({
 
 /** The lowest place at or above `from` where a split may run. */
 const lowestFrom = (intervals: readonly Interval[], from: number): number =>
-  Math.min(...intervals.filter(([, hi]) => hi >= from - DUST).map(([lo]) => Math.max(lo, from)));
+  Math.min(...intervals.filter(([, hi]) => hi >= from - EPSILON).map(([lo]) => Math.max(lo, from)));
 
 /** The best place within a range: as far inside its interval as a tab needs, then nearest to `wish`. */
 const bestWithin = (intervals: readonly Interval[], range: Interval, wish: number): number => {
   const places = intervals
-    .filter(([lo, hi]) => hi >= range[0] - DUST && lo <= range[1] + DUST)
+    .filter(([lo, hi]) => hi >= range[0] - EPSILON && lo <= range[1] + EPSILON)
     .map(([lo, hi]) => {
       const at = Math.min(Math.max((lo + hi) / 2, lo, range[0]), hi, range[1]);
       return { at, inside: Math.min(at - lo, hi - at, TAB.most), off: Math.abs(at - wish) };
     });
   const best = places.reduce((a, b) =>
-    b.inside > a.inside + DUST || (b.inside > a.inside - DUST && b.off < a.off) ? b : a,
+    b.inside > a.inside + EPSILON || (b.inside > a.inside - EPSILON && b.off < a.off) ? b : a,
   );
   return best.at;
 };
@@ -48,17 +48,17 @@ const splitLength = (
   room: number,
   overhang: number,
 ): readonly number[] | undefined => {
-  if (length + 2 * overhang <= room + DUST) return [];
+  if (length + 2 * overhang <= room + EPSILON) return [];
   const { first, between, last } = capacities(room, overhang);
   // From the end: the least place that each split may have. Taking the least each time needs the fewest splits.
   const least: number[] = [];
   let from = length - last;
   do {
     const at = lowestFrom(intervals, from);
-    if (!(at < (least[0] ?? length) - DUST)) return undefined;
+    if (!(at < (least[0] ?? length) - EPSILON)) return undefined;
     least.unshift(at);
     from = at - between;
-  } while ((least[0] ?? 0) > first + DUST);
+  } while ((least[0] ?? 0) > first + EPSILON);
   // From the start: the best place for each, from its least to as far as the part before it may reach.
   const splits: number[] = [];
   for (const lowest of least) {
@@ -81,7 +81,7 @@ export const splitToFit = (piece: Piece, { width, height }: Size): Splits | unde
   const points = splittable.x.map((x): Interval => [x, x]);
   const wholeWidth = piece.width + 2 * overhang;
   const wholeHeight = piece.height + 2 * overhang;
-  const fits = (across: number, up: number) => wholeWidth <= across + DUST && wholeHeight <= up + DUST;
+  const fits = (across: number, up: number) => wholeWidth <= across + EPSILON && wholeHeight <= up + EPSILON;
   if (fits(width, height) || fits(height, width)) return NO_SPLITS;
   const ways = [
     [width, height],

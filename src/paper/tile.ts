@@ -7,7 +7,7 @@ import { CLEAR_OF_SPLITS, type Piece, type Splits, waistOf } from './piece.ts';
 import { CROSS, LINE_ROOM, TAB } from './split.ts';
 
 /** A part of a piece that goes on one page in one place; a piece that fits whole is its own only part. */
-export interface Part {
+export interface Tile {
   readonly piece: Piece;
   readonly splits: Splits;
   /** What it is to show of the piece, up to its joining lines; outside the piece, the marks that stand out beyond it. */
@@ -28,7 +28,7 @@ const letterOf = (index: number): string =>
  * A piece cut apart at its splits, row by row from the bottom, each row from the left.
  * @param firstLetter how many letters the set has used before
  */
-export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Part[] => {
+export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Tile[] => {
   const { width, height, overhang, splittable } = piece;
   const waist = waistOf(piece);
   const columns = [0, ...splits.x, width];
@@ -66,7 +66,7 @@ export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Part
     joins.filter((join) => join !== undefined);
 
   return rows.slice(1).flatMap((y1, row) =>
-    columns.slice(1).map((x1, column): Part => {
+    columns.slice(1).map((x1, column): Tile => {
       const [right, upper] = [rightJoin(column, row), upperJoin(column, row)];
       const [left, lower] = [rightJoin(column - 1, row), upperJoin(column, row - 1)];
       const cell = {
@@ -103,7 +103,7 @@ export const joinCount = ({ x, y }: Splits): number => y.length * (x.length + 1)
  * crosses and letters, and what to measure when it is taped.
  * @param whole the piece as it is drawn for its splits
  */
-export const drawPart = (part: Part, whole: Drawing, unit: Unit): Drawing => {
+export const drawPart = (part: Tile, whole: Drawing, unit: Unit): Drawing => {
   const { cell, window, room } = part;
   if (part.tabbed.length + part.laidOver.length === 0) return whole;
   const { marks } = whole;
@@ -128,7 +128,7 @@ export const drawPart = (part: Part, whole: Drawing, unit: Unit): Drawing => {
 };
 
 /** The inside of a part, off its joins' letters and crosses. */
-const quietOf = ({ piece, cell: { x0, y0, x1, y1 } }: Part): Box => ({
+const quietOf = ({ piece, cell: { x0, y0, x1, y1 } }: Tile): Box => ({
   x0: x0 < 0 ? 0 : x0 + CLEAR_OF_SPLITS,
   y0: y0 < 0 ? 0 : y0 + CLEAR_OF_SPLITS,
   x1: x1 > piece.width ? waistOf(piece) : x1 - CLEAR_OF_SPLITS,
@@ -136,7 +136,7 @@ const quietOf = ({ piece, cell: { x0, y0, x1, y1 } }: Part): Box => ({
 });
 
 /** Where to cut the part out along its joins, and the lines on its tabs that its neighbours are laid to. */
-const edgesOf = ({ piece, window, tabbed, laidOver }: Part): Mark[] => {
+const edgesOf = ({ piece, window, tabbed, laidOver }: Tile): Mark[] => {
   const outline = {
     x0: Math.max(window.x0, 0),
     y0: Math.max(window.y0, 0),

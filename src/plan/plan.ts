@@ -1,6 +1,6 @@
-import type { DrawerSpec } from '../drawer/spec.ts';
-import type { Cutting } from '../guided/cutting.ts';
-import type { JointSpec } from '../joint/spec.ts';
+import type { DrawerSpec } from '../drawer/drawerSpec.ts';
+import type { JointSpec } from '../joint/jointSpec.ts';
+import type { Cutting } from '../router/limits/cutting.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Climate } from '../wood/climate.ts';
 import type { Wood } from '../wood/species.ts';

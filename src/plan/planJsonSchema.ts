@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { planSchema } from './schema/plan.ts';
+import { planSchema } from './schema/planSchema.ts';
 
 /** A JSON Schema, as far as plans need it. */
 export interface JsonSchema {

@@ -1,18 +1,18 @@
 import type { Complaint, Place } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
-import { checkWhole, isGroup } from './checkWhole.ts';
-import { decode } from './decode.ts';
-import { explain } from './explain.ts';
-import { fillPlan } from './fillPlan.ts';
-import { inOtherUnit } from './otherUnit.ts';
-import { parse } from './parse.ts';
+import { checkWhole, isGroup } from './check/checkWhole.ts';
+import { explain } from './check/explain.ts';
+import { inOtherUnit } from './check/otherUnit.ts';
+import { fillPlan } from './fill/fillPlan.ts';
 import type { Plan } from './plan.ts';
-import type { PlanComplaint } from './planComplaint.ts';
-import { positionsIn } from './position.ts';
-import { planSchema } from './schema/plan.ts';
-import { type Kept, soundPart } from './soundPart.ts';
-import { nearest, trace } from './trace.ts';
+import { decode } from './read/decode.ts';
+import { parse } from './read/parse.ts';
+import type { PlanComplaint } from './read/planComplaint.ts';
+import { positionsIn } from './read/position.ts';
+import { nearest, trace } from './read/trace.ts';
+import { type Kept, soundPart } from './read/validEntries.ts';
+import { planSchema } from './schema/planSchema.ts';
 
 /** A plan, or every complaint about it; and the way back from a plan to its text. */
 export type PlanReading =

@@ -1,5 +1,5 @@
 import { renderDxf } from '../render/dxf.ts';
-import { guideLayers, guidePiece } from '../template/drawGuide.ts';
+import { guideLayers, guidePiece } from '../sheets/guide/drawGuide.ts';
 import { guidesOf } from './guidesOf.ts';
 import type { Project } from './project.ts';
 import type { DrawnFile } from './svgFiles.ts';

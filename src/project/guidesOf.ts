@@ -1,10 +1,10 @@
 import { sidesPastBack } from '../drawer/sidesPastBack.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { Piece } from '../paper/piece.ts';
-import { guidePiece } from '../template/drawGuide.ts';
-import { stems } from '../template/fileStem.ts';
-import { type CornerGuides, guidesToMake, type NamedGuide } from '../template/guidesToMake.ts';
-import { REBATE_EDGE } from '../template/titles.ts';
+import { stems } from '../sheets/fileStem.ts';
+import { guidePiece } from '../sheets/guide/drawGuide.ts';
+import { type CornerGuides, guidesToMake, type NamedGuide } from '../sheets/guide/guidesToMake.ts';
+import { REBATE_EDGE } from '../sheets/template/titles.ts';
 import type { Project } from './project.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { Part } from '../drawer/parts.ts';
+import type { Part } from '../drawer/partsList.ts';
 import { csv } from '../render/csv.ts';
 import { speak } from '../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';

@@ -1,16 +1,16 @@
-import { cornerLetter } from '../drawer/corners.ts';
+import { cornerLetter } from '../drawer/cornerLetters.ts';
 import type { Drawer } from '../drawer/drawer.ts';
 import type { Joint } from '../joint/joint.ts';
+import { stems } from '../sheets/fileStem.ts';
 import {
   BOTH_BOARDS,
   type BoardEnd,
   type Corner,
   cornerPieces,
   type PieceChoice,
-} from '../template/corner.ts';
-import { stems } from '../template/fileStem.ts';
-import { REBATE_EDGE, type Titles } from '../template/titles.ts';
-import type { TemplatePiece } from '../template/wrap.ts';
+} from '../sheets/template/cornerPieces.ts';
+import { REBATE_EDGE, type Titles } from '../sheets/template/titles.ts';
+import type { TemplatePiece } from '../sheets/template/wrap.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Project } from './project.ts';

@@ -1,10 +1,10 @@
 import type { DrawerSet } from '../drawer/drawer.ts';
 import { sidesPastBack } from '../drawer/sidesPastBack.ts';
-import { type Cuts, cutCorners, type NamedCorner } from '../guided/cutCorners.ts';
-import type { Cutting } from '../guided/cutting.ts';
-import { layOutWith, toolingOf } from '../guided/layOutWith.ts';
 import type { Joint } from '../joint/joint.ts';
-import type { JointSpec } from '../joint/spec.ts';
+import type { JointSpec } from '../joint/jointSpec.ts';
+import { type Cuts, cutCorners, type NamedCorner } from '../router/guide/cutCorners.ts';
+import type { Cutting } from '../router/limits/cutting.ts';
+import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
 import { accept, type Result } from '../units/complaint.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Climate } from '../wood/climate.ts';
@@ -94,7 +94,7 @@ export const withCuts = (project: UncutProject): Result<Project> => {
 export const namedCorners = ({ set, joints }: Pick<Project, 'set' | 'joints'>): NamedCorner[] => [
   ...set.drawers.flatMap(({ spec, front, back }) => [
     { name: `${spec.name} front`, joint: front },
-    { name: `${spec.name} back`, joint: back, goesOn: sidesPastBack(spec) },
+    { name: `${spec.name} back`, joint: back, overhang: sidesPastBack(spec) },
   ]),
   ...joints,
 ];

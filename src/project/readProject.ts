@@ -1,9 +1,9 @@
 import { layOutSet } from '../drawer/layOutSet.ts';
 import { fromEntry } from '../drawer/places.ts';
-import { layOutWith, toolingOf } from '../guided/layOutWith.ts';
-import { adviseWoods } from '../plan/adviseWoods.ts';
-import type { PlanComplaint } from '../plan/planComplaint.ts';
+import { adviseWoods } from '../plan/check/adviseWoods.ts';
+import type { PlanComplaint } from '../plan/read/planComplaint.ts';
 import { type Locate, readPlan } from '../plan/readPlan.ts';
+import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
 import { type Complaint, under } from '../units/complaint.ts';
 import type { Unit } from '../units/unit.ts';
 import { adviseClimate } from '../wood/climate.ts';

@@ -1,9 +1,9 @@
 import PDFDocument from 'pdfkit';
 import type { TextMark } from '../drawing/drawing.ts';
-import type { Page } from '../drawing/page.ts';
+import type { PrintPage } from '../drawing/printPage.ts';
 import { shownText } from '../drawing/shownText.ts';
+import { FontLettering } from './fontLettering.ts';
 import type { Fonts } from './fonts.ts';
-import { Lettering } from './lettering.ts';
 import { openFont } from './openFont.ts';
 import { contentOf, POINTS_PER_MM } from './pdfContent.ts';
 
@@ -45,7 +45,7 @@ const CHUNK = 1 << 16;
  * ```
  */
 export const renderPdf = async (
-  pages: Iterable<Page>,
+  pages: Iterable<PrintPage>,
   { title, fonts }: PdfOptions,
   sink: (chunk: Uint8Array) => void | Promise<void>,
 ): Promise<void> => {
@@ -83,9 +83,9 @@ export const renderPdf = async (
 
   // Given bytes, pdfkit has not to find them out letter by letter.
   const utf8 = new TextEncoder();
-  const letterings = new Map<TextMark['weight'], Lettering>();
-  const letteringOf = (weight: TextMark['weight']): Lettering => {
-    const lettering = letterings.get(weight) ?? new Lettering(document, openFont(fonts[weight]));
+  const letterings = new Map<TextMark['weight'], FontLettering>();
+  const letteringOf = (weight: TextMark['weight']): FontLettering => {
+    const lettering = letterings.get(weight) ?? new FontLettering(document, openFont(fonts[weight]));
     letterings.set(weight, lettering);
     return lettering;
   };

@@ -1,15 +1,18 @@
 import { type Affine, apply, compose } from '../drawing/affine.ts';
 import type { Mark, Path, PenName, TextMark } from '../drawing/drawing.ts';
-import type { Page } from '../drawing/page.ts';
 import { PENS } from '../drawing/pens.ts';
-import type { Lettering } from './lettering.ts';
+import type { PrintPage } from '../drawing/printPage.ts';
+import type { FontLettering } from './fontLettering.ts';
 import { lettersMap } from './letters.ts';
 
 /** A PDF's unit is the point, 1/72 in. */
 export const POINTS_PER_MM = 72 / 25.4;
 
 /** A page as the operators of a PDF's content stream. */
-export const contentOf = (page: Page, letteringOf: (weight: TextMark['weight']) => Lettering): string => {
+export const contentOf = (
+  page: PrintPage,
+  letteringOf: (weight: TextMark['weight']) => FontLettering,
+): string => {
   // pdfkit starts each page with a map to points that run downward from the top left.
   const toPoints: Affine = [POINTS_PER_MM, 0, 0, -POINTS_PER_MM, 0, page.height * POINTS_PER_MM];
   const lines: string[] = [];
@@ -72,7 +75,7 @@ const pathOperators = ({ points, closed }: Path, map: Affine): string => {
   return closed === true ? `${operators}h` : operators;
 };
 
-const textOperators = (mark: TextMark, map: Affine, lettering: Lettering): string => {
+const textOperators = (mark: TextMark, map: Affine, lettering: FontLettering): string => {
   const [a, b, c, d, x, y] = compose(lettersMap(mark), map);
   const matrix = [factor(a), factor(b), factor(c), factor(d), coordinate(x), coordinate(y)];
   return `BT /${lettering.name()} 1 Tf ${matrix.join(' ')} Tm <${lettering.spell(mark.text)}> Tj ET`;

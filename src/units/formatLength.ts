@@ -1,4 +1,4 @@
-import { DUST } from './dust.ts';
+import { EPSILON } from './epsilon.ts';
 import { MM_PER_INCH, type Unit } from './unit.ts';
 
 /** The finest mark on an inch rule. */
@@ -10,7 +10,7 @@ const PAST_ALL_RULES = 1e6;
 export const markInches = (value: number, side: 'above' | 'below'): number => {
   const marks = (value / MM_PER_INCH) * MARKS_PER_INCH;
   // What floats leave behind does not count as past a mark.
-  const mark = side === 'above' ? Math.ceil(marks - DUST) : Math.floor(marks + DUST);
+  const mark = side === 'above' ? Math.ceil(marks - EPSILON) : Math.floor(marks + EPSILON);
   // Less than the first mark can only be told as it is.
   return mark === 0 ? value : (mark / MARKS_PER_INCH) * MM_PER_INCH;
 };

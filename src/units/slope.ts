@@ -1,5 +1,5 @@
 import { accept, type Result, refuse } from './complaint.ts';
-import { DUST } from './dust.ts';
+import { EPSILON } from './epsilon.ts';
 import { say } from './phrase.ts';
 import { quote } from './quote.ts';
 
@@ -45,7 +45,7 @@ export const parseSlope = (text: string): Result<Slope> => {
       hint: say`1:7`,
     });
   const slope = ratio === undefined ? slopeOfDegrees(number) : { run: number };
-  return slope.run >= STEEPEST_RUN - DUST && slope.run <= SHALLOWEST_RUN + DUST
+  return slope.run >= STEEPEST_RUN - EPSILON && slope.run <= SHALLOWEST_RUN + EPSILON
     ? accept(slope)
     : refuse({
         at: [],

@@ -1,8 +1,8 @@
 import type { Complaint } from '../units/complaint.ts';
 import { mm, say } from '../units/phrase.ts';
-import type { Climate, Through } from './climate.ts';
+import type { Climate, Seasonal } from './climate.ts';
+import { largestToMake, sizesThroughYear } from './gapBand.ts';
 import { type SawnWood, widthCoefficient } from './movement.ts';
-import { largestToMake, sizesThroughYear } from './season.ts';
 
 /**
  * What a drawer's bottom is made of: a panel (plywood and the like, which does not move), or solid wood with its grain
@@ -11,7 +11,7 @@ import { largestToMake, sizesThroughYear } from './season.ts';
 export type BottomStock = { readonly kind: 'panel' } | ({ readonly kind: 'solid' } & SawnWood);
 
 /** A slot for the screw that holds a solid bottom up to the back; mm, along the drawer's depth. */
-export interface Slot {
+export interface ScrewSlot {
   readonly length: number;
   /** From the screw's middle, on the day of making, to the slot's front end. */
   readonly ahead: number;
@@ -22,9 +22,9 @@ export interface Slot {
 /** A bottom held in the front's groove and free to move at the back. */
 export interface BottomSeason {
   /** mm from front to back; `making` is the depth to cut. */
-  readonly depth: Through<number>;
+  readonly depth: Seasonal<number>;
   /** None for a panel, which needs a plain hole. */
-  readonly slot: Slot | null;
+  readonly slot: ScrewSlot | null;
 }
 
 /**

@@ -4,14 +4,14 @@ import { formatPercent, parseMoisture } from './moisture.ts';
 import { adviseMoisture, checkMaking } from './movement.ts';
 
 /** Something known on the day of making and at both ends of the year that follows. */
-export interface Through<T> {
+export interface Seasonal<T> {
   readonly making: T;
   readonly driest: T;
   readonly dampest: T;
 }
 
 /** Moisture content in percent: on the day of making, and when the piece is driest and dampest where it is kept. */
-export type Climate = Through<number>;
+export type Climate = Seasonal<number>;
 
 /**
  * Reads the conditions on the day of making, as parseMoisture does.

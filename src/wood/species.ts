@@ -1,7 +1,7 @@
 import { accept, type Result, refuse } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
-import { likeness } from './likeness.ts';
+import { diceSimilarity } from './diceSimilarity.ts';
 
 /** Where a wood's figures come from. */
 export type WoodSource = 'handbook' | 'memory' | 'own';
@@ -212,7 +212,7 @@ const familyNames = (key: string, own: readonly Wood[]): string[] => {
 
 const nearestNames = (key: string, own: readonly Wood[]): string[] => {
   const byLikeness = [...own.map((wood) => [keyOf(wood.name), wood] as const), ...BY_KEY]
-    .map(([known, wood]) => ({ name: wood.name, known, likeness: likeness(key, known) }))
+    .map(([known, wood]) => ({ name: wood.name, known, likeness: diceSimilarity(key, known) }))
     // Of names equally like it the shortest has the least that was not asked for.
     .sort((a, b) => b.likeness - a.likeness || a.known.length - b.known.length);
   return [...new Set(byLikeness.map(({ name }) => name))].slice(0, 3);

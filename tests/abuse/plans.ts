@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import type { Drawer, DrawerSet } from '../../src/drawer/drawer.ts';
+import { drawerSeason } from '../../src/drawer/drawerSeason.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
-import { parts, stockTotals } from '../../src/drawer/parts.ts';
-import { drawerSeason } from '../../src/drawer/season.ts';
-import { formatPlanComplaint, type PlanComplaint } from '../../src/plan/planComplaint.ts';
+import { parts, stockTotals } from '../../src/drawer/partsList.ts';
+import { formatPlanComplaint, type PlanComplaint } from '../../src/plan/read/planComplaint.ts';
 import { guidePieces } from '../../src/project/guidesOf.ts';
 import { piecesOf } from '../../src/project/piecesOf.ts';
 import { type Project, withCuts } from '../../src/project/project.ts';
 import { layOutPlan } from '../../src/project/readProject.ts';
-import { BOTH_BOARDS } from '../../src/template/corner.ts';
+import { BOTH_BOARDS } from '../../src/sheets/template/cornerPieces.ts';
 import { drawer } from '../drawer/chest.ts';
 import { mostly, wild } from '../joint/anySpec.ts';
 import { abuse, must, mustBeClear, mustBeFinite, refused } from './abuse.ts';

@@ -3,23 +3,23 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Command } from 'commander';
 import fc from 'fast-check';
-import { atCutterOption } from '../../src/cli/cutterOptions.ts';
-import { addJointOptions, readJointOptions } from '../../src/cli/jointOptions.ts';
+import { printerRows } from '../../src/cli/commands/printers.ts';
+import { addTrial } from '../../src/cli/commands/trial.ts';
 import { atOption } from '../../src/cli/loadProject.ts';
-import { printerRows } from '../../src/cli/printers.ts';
-import { addTrial } from '../../src/cli/trial.ts';
+import { atCutterOption } from '../../src/cli/options/cutterOptions.ts';
+import { addJointOptions, readJointOptions } from '../../src/cli/options/jointOptions.ts';
 import {
   atTrialOption,
   type PlannedJoint,
   readTrialOptions,
   type TrialOptions,
-} from '../../src/cli/trialOptions.ts';
+} from '../../src/cli/options/trialOptions.ts';
 import { Failure, optionName } from '../../src/files/failure.ts';
 import { loadPrinters } from '../../src/files/printerStore.ts';
-import { cutJoint } from '../../src/guided/cutJoint.ts';
-import { layOutWith, toolingOf } from '../../src/guided/layOutWith.ts';
-import { correctDepth, correctTemplate } from '../../src/guided/trial.ts';
-import { inverse } from '../../src/paper/correction.ts';
+import { inverse } from '../../src/paper/printerCorrection.ts';
+import { cutJoint } from '../../src/router/guide/cutJoint.ts';
+import { layOutWith, toolingOf } from '../../src/router/limits/layOutWith.ts';
+import { correctDepth, correctTemplate } from '../../src/router/trial/trialCorrection.ts';
 import type { Complaint } from '../../src/units/complaint.ts';
 import { wild } from '../joint/anySpec.ts';
 import { abuse, must, mustBeClear, mustBeFinite, refused } from './abuse.ts';

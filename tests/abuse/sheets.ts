@@ -2,20 +2,20 @@ import { Resvg } from '@resvg/resvg-js';
 import dxfParser, { type ILwpolylineEntity } from 'dxf-parser';
 import fc from 'fast-check';
 import { apply } from '../../src/drawing/affine.ts';
-import type { Page } from '../../src/drawing/page.ts';
+import type { PrintPage } from '../../src/drawing/printPage.ts';
 import { shownText } from '../../src/drawing/shownText.ts';
-import type { GuideBoard } from '../../src/guided/guideBoard.ts';
-import { inverse } from '../../src/paper/correction.ts';
+import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../../src/paper/paperSizes.ts';
 import { NO_SPLITS, type Piece } from '../../src/paper/piece.ts';
-import { drawProof } from '../../src/paper/proof.ts';
+import { inverse } from '../../src/paper/printerCorrection.ts';
+import { drawProof } from '../../src/paper/proofSheet.ts';
 import { readProof } from '../../src/paper/readProof.ts';
-import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../../src/paper/sizes.ts';
 import { dxfFiles } from '../../src/project/dxfFiles.ts';
 import { guidePieces, guidesOf } from '../../src/project/guidesOf.ts';
 import { piecesOf } from '../../src/project/piecesOf.ts';
 import { sheetsOf } from '../../src/project/sheetsOf.ts';
 import { renderSvg } from '../../src/render/svg.ts';
 import { svgWindow } from '../../src/render/svgWindow.ts';
+import type { GuideBoard } from '../../src/router/guide/guideBoard.ts';
 import { parseName } from '../../src/units/name.ts';
 import { mostly } from '../joint/anySpec.ts';
 import { FONTS } from '../render/fonts.ts';
@@ -45,7 +45,7 @@ const error = fc.record({
 });
 
 /** Every line of a page lies on its paper. */
-const mustLieOnPaper = ({ width, height, placed }: Page): void => {
+const mustLieOnPaper = ({ width, height, placed }: PrintPage): void => {
   for (const { drawing, at } of placed)
     for (const mark of drawing.marks)
       for (const point of mark.kind === 'text' ? [mark.at] : mark.paths.flatMap(({ points }) => points)) {

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { parsePaper } from '../../src/paper/sizes.ts';
+import { parsePaper } from '../../src/paper/paperSizes.ts';
 import { formatLength } from '../../src/units/formatLength.ts';
 import { parseLength } from '../../src/units/parseLength.ts';
 import { parseSlope } from '../../src/units/slope.ts';

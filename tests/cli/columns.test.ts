@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fitTable } from '../../src/cli/fitTable.ts';
+import { fitTable } from '../../src/cli/report/fitTable.ts';
 import { CHEST, GUIDED_CHEST, halfpin, TRINKET_BOX } from './program.ts';
 
 const widest = (lines: readonly string[]): number => Math.max(...lines.map((line) => [...line].length));

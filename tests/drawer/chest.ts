@@ -1,4 +1,4 @@
-import type { DrawerSpec, JointWish } from '../../src/drawer/spec.ts';
+import type { DrawerSpec, JointWish } from '../../src/drawer/drawerSpec.ts';
 
 /** Its front corners. */
 export const joint = {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { layOutWidths } from '../../src/drawer/layOutWidths.ts';
-import type { DrawerSpec } from '../../src/drawer/spec.ts';
-import type { Cutter } from '../../src/guided/cutter.ts';
+import type { Cutter } from '../../src/router/limits/cutter.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { complaintsOf, value } from '../value.ts';
 import { drawer, inOpening } from './chest.ts';

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { drawerCut } from '../../src/drawer/drawerCut.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
-import { cutCorners } from '../../src/guided/cutCorners.ts';
+import { cutCorners } from '../../src/router/guide/cutCorners.ts';
 import { value } from '../value.ts';
 import { drawer } from './chest.ts';
 

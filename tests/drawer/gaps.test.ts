@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { sizesOf } from '../../src/drawer/drawerSizes.ts';
+import type { DrawerSpec, Fit } from '../../src/drawer/drawerSpec.ts';
 import { gapsOf } from '../../src/drawer/gaps.ts';
-import { sizesOf } from '../../src/drawer/sizes.ts';
-import type { DrawerSpec, Fit } from '../../src/drawer/spec.ts';
 import { drawer } from './chest.ts';
 import { movement, moving, plum } from './year.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
-import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { complaintsOf, told, value } from '../value.ts';
 import { drawer, inOpening, joint } from './chest.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { layOutWidths } from '../../src/drawer/layOutWidths.ts';
-import type { JointSpec, Spacing } from '../../src/joint/spec.ts';
+import type { JointSpec, Spacing } from '../../src/joint/jointSpec.ts';
 import { complaintsOf, value } from '../value.ts';
 
 /** Pins and half pins of 6 mm, so k tails on W are (W - 6 (k + 1)) / k wide. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { rebateFirst } from '../../src/drawer/rebateFirst.ts';
-import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { value } from '../value.ts';
 import { drawer } from './chest.ts';

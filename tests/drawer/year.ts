@@ -1,4 +1,4 @@
-import type { DrawerSpec, Movement } from '../../src/drawer/spec.ts';
+import type { DrawerSpec, Movement } from '../../src/drawer/drawerSpec.ts';
 import type { Wood } from '../../src/wood/species.ts';
 import { drawer } from './chest.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { deviceFault } from '../../src/files/deviceFault.ts';
 import { Failure, failWith, optionName, refuseOptions, WRONG_INPUT } from '../../src/files/failure.ts';
+import { deviceFault } from '../../src/files/ioMessage.ts';
 import { mm, say } from '../../src/units/phrase.ts';
 import { sentence } from '../../src/units/sentence.ts';
 

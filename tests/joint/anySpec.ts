@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { JointSpec, Spacing } from '../../src/joint/spec.ts';
+import type { JointSpec, Spacing } from '../../src/joint/jointSpec.ts';
 
 const size = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

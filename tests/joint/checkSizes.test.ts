@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { JointSpec } from '../../src/joint/spec.ts';
+import type { JointSpec } from '../../src/joint/jointSpec.ts';
 import { against, jointOf } from './told.ts';
 
 const through = {

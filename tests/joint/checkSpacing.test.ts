@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Spacing } from '../../src/joint/spec.ts';
+import type { Spacing } from '../../src/joint/jointSpec.ts';
 import { against } from './told.ts';
 
 // Over 12 mm, 1:8 takes 1.5 from each side of a tail: a base of 3 needs a tip of 6.

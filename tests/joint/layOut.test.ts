@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Joint, Tail } from '../../src/joint/joint.ts';
+import type { JointSpec } from '../../src/joint/jointSpec.ts';
 import { layOut } from '../../src/joint/layOut.ts';
-import type { JointSpec } from '../../src/joint/spec.ts';
 import { told } from '../value.ts';
 import { listedSpec, ordinarySpec, wildSpec } from './anySpec.ts';
 import { jointOf } from './told.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { withDefaults } from '../../src/joint/defaults.ts';
+import type { JointSpec, Spacing } from '../../src/joint/jointSpec.ts';
 import { layOut } from '../../src/joint/layOut.ts';
-import type { JointSpec, Spacing } from '../../src/joint/spec.ts';
 import { tailWidths } from '../../src/joint/tailWidths.ts';
 import { ordinarySpec } from './anySpec.ts';
 import { against, jointOf } from './told.ts';

@@ -1,6 +1,6 @@
 import type { Joint } from '../../src/joint/joint.ts';
+import type { JointSpec } from '../../src/joint/jointSpec.ts';
 import { layOut } from '../../src/joint/layOut.ts';
-import type { JointSpec } from '../../src/joint/spec.ts';
 import { complaintsOf, told, value } from '../value.ts';
 
 /** What stands against a wish; nothing where it can be cut. */

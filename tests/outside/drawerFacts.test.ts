@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
-import { parts } from '../../src/drawer/parts.ts';
-import type { DrawerSpec } from '../../src/drawer/spec.ts';
-import { gauges } from '../../src/joint/settings.ts';
+import { parts } from '../../src/drawer/partsList.ts';
+import { gauges } from '../../src/joint/gauges.ts';
 import { drawer, inOpening, joint } from '../drawer/chest.ts';
 import { value } from '../value.ts';
 

@@ -1,7 +1,7 @@
 import type { Manifold, ManifoldToplevel, Vec3 } from 'manifold-3d';
 import startManifold from 'manifold-3d';
-import type { Board } from '../../src/drawer/boards.ts';
 import type { Drawer } from '../../src/drawer/drawer.ts';
+import type { DrawerPart } from '../../src/drawer/drawerParts.ts';
 import type { Interval, Joint } from '../../src/joint/joint.ts';
 
 /** Every board of a drawer as a solid, in its place; x across from the left, y back from the front, z up. */
@@ -31,7 +31,7 @@ export const drawerSolids = ({ Manifold }: ManifoldToplevel, drawer: Drawer): Dr
     Manifold.cube([to[0] - from[0], to[1] - from[1], to[2] - from[2]]).translate(from);
 
   /** A board of this size whose nearest lower left corner is where the board's place begins. */
-  const blank = (board: Board, size: Vec3, index = 0): { solid: Manifold; from: Vec3; to: Vec3 } => {
+  const blank = (board: DrawerPart, size: Vec3, index = 0): { solid: Manifold; from: Vec3; to: Vec3 } => {
     const [x, y, z] = board.boxes[index]?.from ?? [Number.NaN, Number.NaN, Number.NaN];
     const to: Vec3 = [x + size[0], y + size[1], z + size[2]];
     return { solid: block([x, y, z], to), from: [x, y, z], to };
@@ -125,7 +125,7 @@ export const drawerSolids = ({ Manifold }: ManifoldToplevel, drawer: Drawer): Dr
         );
   };
 
-  const slip = (board: Board, index: 0 | 1): Manifold => {
+  const slip = (board: DrawerPart, index: 0 | 1): Manifold => {
     const { solid, from, to } = blank(board, [board.thickness, board.length, board.width], index);
     const inner: Interval = index === 0 ? [to[0] - groove.depth, to[0]] : [from[0], from[0] + groove.depth];
     return solid.subtract(

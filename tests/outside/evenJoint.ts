@@ -1,4 +1,4 @@
-import type { KnownJoint } from '../template/expectedLines.ts';
+import type { KnownJoint } from '../sheets/expectedLines.ts';
 
 /** Even tails worked out by the formulas: W = 2 h + k t + (k - 1) p, and a base L/n narrower on either side. */
 export const evenJoint = (

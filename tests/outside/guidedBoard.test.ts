@@ -3,10 +3,10 @@ import type { CrossSection as Section } from 'manifold-3d';
 import { describe, expect, it } from 'vitest';
 import { loadProject } from '../../src/cli/loadProject.ts';
 import { flatten, type Outline } from '../../src/drawing/outline.ts';
-import { type GuideBoard, guideBoard } from '../../src/guided/guideBoard.ts';
 import { renderDxf } from '../../src/render/dxf.ts';
-import { guideLayers } from '../../src/template/drawGuide.ts';
-import { CUTTER, cutOf, LAPPED, THROUGH } from '../guided/example.ts';
+import { type GuideBoard, guideBoard } from '../../src/router/guide/guideBoard.ts';
+import { guideLayers } from '../../src/sheets/guide/drawGuide.ts';
+import { CUTTER, cutOf, LAPPED, THROUGH } from '../router/example.ts';
 import { value } from '../value.ts';
 import { CrossSection } from './guidedSolids.ts';
 

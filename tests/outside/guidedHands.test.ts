@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { CORNERS, type CornerLetter } from '../../src/drawer/corners.ts';
-import { guideBoard } from '../../src/guided/guideBoard.ts';
-import type { JointSpec } from '../../src/joint/spec.ts';
+import { CORNERS, type CornerLetter } from '../../src/drawer/cornerLetters.ts';
+import type { JointSpec } from '../../src/joint/jointSpec.ts';
 import { NO_SPLITS } from '../../src/paper/piece.ts';
-import { guidePiece } from '../../src/template/drawGuide.ts';
-import { CUTTER, cutOf, LAPPED, THROUGH } from '../guided/example.ts';
+import { guideBoard } from '../../src/router/guide/guideBoard.ts';
+import { guidePiece } from '../../src/sheets/guide/drawGuide.ts';
+import { CUTTER, cutOf, LAPPED, THROUGH } from '../router/example.ts';
 import { value } from '../value.ts';
 
 /** Across a drawer to the right, from its front to its back, and up. */

@@ -32,7 +32,7 @@ const shapes = [
 
 /** How far the sides stand out past the back in these solids; the plan's go on past its lower and its upper edge. */
 const PAST = 20;
-const goesOn = ({ name }: Corner): boolean => name.endsWith(' back');
+const overhang = ({ name }: Corner): boolean => name.endsWith(' back');
 
 /** The tail board as the program tells a maker to cut it: u, its thickness, height above the baseline. */
 const cut = (corner: Corner): Manifold => {
@@ -42,7 +42,7 @@ const cut = (corner: Corner): Manifold => {
     tailBoard: { thickness },
     guided,
   } = corner;
-  const past = goesOn(corner) ? PAST : 0;
+  const past = overhang(corner) ? PAST : 0;
   return guided.passes.flat().reduce(
     (left: Manifold, u) =>
       left.subtract(
@@ -63,8 +63,8 @@ const listed = (corner: Corner, more: number): Manifold => {
     tailBoard: { thickness },
     tails,
   } = corner;
-  const past = goesOn(corner) ? PAST : 0;
-  const beyond = goesOn(corner)
+  const past = overhang(corner) ? PAST : 0;
+  const beyond = overhang(corner)
     ? box([-past, 0, 0], [tails[0]?.base[0] ?? 0, thickness, depth]).add(
         box([tails.at(-1)?.base[1] ?? 0, 0, 0], [width + past, thickness, depth]),
       )
@@ -103,7 +103,7 @@ describe('the example chest for a router, cut as the program says', () => {
 });
 
 describe('the sides of the example chest, past its backs', () => {
-  const backs = shapes.filter(goesOn);
+  const backs = shapes.filter(overhang);
   const beyond = ({ width, depth, tailBoard: { thickness } }: Corner): Manifold =>
     box([-PAST, 0, -20], [0, thickness, depth]).add(box([width, 0, -20], [width + PAST, thickness, depth]));
 

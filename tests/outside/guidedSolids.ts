@@ -1,5 +1,5 @@
 import Module, { type Manifold, type Vec2, type Vec3 } from 'manifold-3d';
-import type { Cutter } from '../../src/guided/cutter.ts';
+import type { Cutter } from '../../src/router/limits/cutter.ts';
 
 const wasm = await Module();
 wasm.setup();

@@ -1,12 +1,12 @@
 import type { Manifold } from 'manifold-3d';
 import { describe, expect, it } from 'vitest';
-import type { Cutter } from '../../src/guided/cutter.ts';
-import { guidedCut } from '../../src/guided/guided.ts';
-import { layOutForCutter } from '../../src/guided/layOutForCutter.ts';
-import { defaultStraight } from '../../src/guided/straightPasses.ts';
-import { correctDepth, correctTemplate } from '../../src/guided/trial.ts';
 import type { Joint } from '../../src/joint/joint.ts';
-import type { JointSpec } from '../../src/joint/spec.ts';
+import type { JointSpec } from '../../src/joint/jointSpec.ts';
+import type { Cutter } from '../../src/router/limits/cutter.ts';
+import { layOutForCutter } from '../../src/router/limits/layOutForCutter.ts';
+import { routerCut } from '../../src/router/passes/routerCut.ts';
+import { defaultStraight } from '../../src/router/passes/straightPasses.ts';
+import { correctDepth, correctTemplate } from '../../src/router/trial/trialCorrection.ts';
 import { value } from '../value.ts';
 import { box, hullOf, overlaps, Solid, sweep } from './guidedSolids.ts';
 
@@ -113,7 +113,7 @@ const wishedTails = ({ width, tailBoard, tails, depth, slope }: Joint, more: num
 describe('the tail board, cut by a dovetail cutter at the listed centres', () => {
   it.each(CASES)('has exactly its tails: %s', (_, spec, cutter) => {
     const joint = laidOut(spec, cutter);
-    const cut = cutTails(joint, cutter, guidedCut(joint, cutter, 6).passes);
+    const cut = cutTails(joint, cutter, routerCut(joint, cutter, 6).passes);
     expect(cut.subtract(wishedTails(joint, TRUE)).volume()).toBeLessThan(1e-6);
     expect(wishedTails(joint, -TRUE).subtract(cut).volume()).toBeLessThan(1e-6);
   });
@@ -121,7 +121,7 @@ describe('the tail board, cut by a dovetail cutter at the listed centres', () =>
   it('keeps a ridge where any pass of a space with several is left out', () => {
     const [, spec, cutter] = CASES[1] as (typeof CASES)[number];
     const joint = laidOut(spec, cutter);
-    const { passes } = guidedCut(joint, cutter, 6);
+    const { passes } = routerCut(joint, cutter, 6);
     expect(passes.map((space) => space.length)).toEqual([5, 3, 3, 3, 1]);
     passes.forEach((space, i) => {
       space.forEach((_, j) => {
@@ -137,7 +137,7 @@ describe('through sockets, cut by a straight cutter along the sloped sides', () 
   /** The pin board seen on its end: u, then the distance from the inside face, then depth. */
   const cutSockets = (joint: Joint, diameter: number, shift = 0): Manifold => {
     const { width, pinBoard, tailBoard } = joint;
-    const cut = guidedCut(joint, EIGHT, diameter).pinCut;
+    const cut = routerCut(joint, EIGHT, diameter).pinCut;
     if (cut.kind !== 'straight') throw new Error('not a through joint');
     const board = box([0, 0, -10], [width, pinBoard.thickness, cut.depth]);
     expect(cut.depth).toBe(tailBoard.thickness);
@@ -204,7 +204,7 @@ describe('lapped sockets, cut by the cutter that cut the tails', () => {
   /** The pin board on its outside face: u, then the distance from its end, then height, its inside face at 0. */
   const cutSockets = (joint: Joint, cutter: Cutter, depth = joint.depth): Manifold => {
     const { width, pinBoard } = joint;
-    const cut = guidedCut(joint, cutter, 6).pinCut;
+    const cut = routerCut(joint, cutter, 6).pinCut;
     if (cut.kind !== 'round') throw new Error('not a lapped joint');
     const board = box([0, 0, -pinBoard.thickness], [width, 60, 0]);
     return cut.passes.reduce((left: Manifold, passes) => {
@@ -252,7 +252,7 @@ describe('lapped sockets, cut by the cutter that cut the tails', () => {
   it.each(lapped)('clear all that a tail fills but for the eased arrises: %s', (_, spec, cutter) => {
     const joint = laidOut(spec, cutter);
     const cut = cutSockets(joint, cutter);
-    const { pinCut } = guidedCut(joint, cutter, 6);
+    const { pinCut } = routerCut(joint, cutter, 6);
     if (pinCut.kind !== 'round') throw new Error('not a lapped joint');
     const { ease } = pinCut.socket;
     joint.tails.forEach((_, i) => {
@@ -296,7 +296,7 @@ describe('lapped sockets, cut by the cutter that cut the tails', () => {
     const depth = joint.depth - shallow;
     const looseness = 2 * shallow * Math.tan((8 * Math.PI) / 180);
     const sockets = cutSockets(joint, cutter, depth);
-    const { passes } = guidedCut(joint, cutter, 6);
+    const { passes } = routerCut(joint, cutter, 6);
     // Laid in from above with its end on the sockets' bottom; near the pin board's end, clear of the rounds.
     const tails = cutTails(joint, cutter, passes, depth)
       .intersect(box([0, 0, shallow + 0.001], [joint.width, 3, joint.depth - 0.001]))

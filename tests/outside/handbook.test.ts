@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { dividers, gauges } from '../../src/joint/gauges.ts';
 import type { Interval } from '../../src/joint/joint.ts';
 import { defaultLap } from '../../src/joint/kinds/lapped.ts';
-import { dividers, gauges } from '../../src/joint/settings.ts';
 import { parseLength } from '../../src/units/parseLength.ts';
 import { parseSlope, type Slope } from '../../src/units/slope.ts';
 import { adviceFor, jointOf } from '../joint/told.ts';

@@ -5,8 +5,8 @@ import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
 import { IDENTITY } from '../../src/drawing/affine.ts';
 import type { Mark, Point } from '../../src/drawing/drawing.ts';
-import type { Page } from '../../src/drawing/page.ts';
-import { words } from '../../src/drawing/words.ts';
+import type { PrintPage } from '../../src/drawing/printPage.ts';
+import { textMark } from '../../src/drawing/textMark.ts';
 import { Failure } from '../../src/files/failure.ts';
 import { pdfBytes } from '../render/pdfBytes.ts';
 import { anyPlan } from './anyPlan.ts';
@@ -21,7 +21,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 const DOTS_PER_INCH = 72;
 
 /** How many dots have ink more than a dot inside the margins: poppler moves a line to whole dots. */
-const inkInMargins = (raster: Raster, { width, height }: Page, margin: number): number => {
+const inkInMargins = (raster: Raster, { width, height }: PrintPage, margin: number): number => {
   const dots = (length: number) => (length / 25.4) * DOTS_PER_INCH;
   const outside = (at: number, size: number) => at + 2 <= dots(margin) || at - 1 >= dots(size - margin);
   const columns = Array.from({ length: raster.width }, (_, x) => x);
@@ -33,14 +33,14 @@ const inkInMargins = (raster: Raster, { width, height }: Page, margin: number): 
 };
 
 /** Pages as poppler paints them. */
-const painted = async (pages: readonly Page[]): Promise<Raster[]> => {
+const painted = async (pages: readonly PrintPage[]): Promise<Raster[]> => {
   const file = join(folder, 'pages.pdf');
   writeFileSync(file, await pdfBytes(pages));
   return paintedByPoppler(file, DOTS_PER_INCH);
 };
 
 /** Every page with ink in its margins as poppler paints it, or with none at all. */
-const paintedFaults = async (pages: readonly Page[], margin: number): Promise<string[]> => {
+const paintedFaults = async (pages: readonly PrintPage[], margin: number): Promise<string[]> => {
   const rasters = await painted(pages);
   expect(rasters).toHaveLength(pages.length);
   return pages.flatMap((page, i) => {
@@ -57,14 +57,14 @@ describe('the judges of pages', () => {
     pen: 'saw',
     paths: [{ points: [from, to] }],
   });
-  const pageOf = (...marks: Mark[]): Page => ({
+  const pageOf = (...marks: Mark[]): PrintPage => ({
     width: 100,
     height: 150,
     placed: [{ at: IDENTITY, drawing: { box: { x0: 0, y0: 0, x1: 100, y1: 150 }, marks } }],
   });
 
   it('find labels over one another and over lines, but not on a white ground', () => {
-    const [buttons, thread] = [words('Buttons', [20, 50], 5), words('Thread', [30, 52], 5)];
+    const [buttons, thread] = [textMark('Buttons', [20, 50], 5), textMark('Thread', [30, 52], 5)];
     const ruled = line([10, 51], [90, 51]);
     const corners: readonly Point[] = [
       [15, 45],
@@ -73,7 +73,7 @@ describe('the judges of pages', () => {
       [15, 60],
     ];
     const ground: Mark = { kind: 'fill', role: 'label', tone: 1, paths: [{ points: corners, closed: true }] };
-    expect(pageFaults(pageOf(buttons, words('Cloth', [20, 80], 5)), 6)).toEqual([]);
+    expect(pageFaults(pageOf(buttons, textMark('Cloth', [20, 80], 5)), 6)).toEqual([]);
     expect(pageFaults(pageOf(buttons, thread), 6)).toEqual(['"Buttons" lies over "Thread"']);
     expect(pageFaults(pageOf(ruled, buttons), 6)).toEqual(['"Buttons" lies over a line of square']);
     expect(pageFaults(pageOf(ruled, ground, buttons), 6)).toEqual([]);
@@ -88,7 +88,7 @@ describe('the judges of pages', () => {
       line([5, 20], [5, 100]),
       line([10, 50], [97, 50]),
       line([10, 146], [30, 146]),
-      words('y', [20, 3], 5),
+      textMark('y', [20, 3], 5),
     ]) {
       expect(pageFaults(pageOf(wrong), 6)).toHaveLength(1);
       expect(await paintedFaults([pageOf(wrong)], 6)).toHaveLength(1);
@@ -131,7 +131,7 @@ const anyWish: fc.Arbitrary<Wish> = fc.record(
 
 /** Plans that can be made, the same ones always, and what is printed of each. */
 const plansThatCanBeMade = async (count: number) => {
-  const plans: { readonly text: string; readonly wish: Wish; readonly pages: readonly Page[] }[] = [];
+  const plans: { readonly text: string; readonly wish: Wish; readonly pages: readonly PrintPage[] }[] = [];
   for (const [text, wish] of fc.sample(fc.tuple(anyPlan, anyWish), { seed: 4, numRuns: 2 * count })) {
     if (plans.length === count) break;
     const file = join(folder, 'plan.json');

@@ -5,9 +5,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Joint } from '../../src/joint/joint.ts';
+import type { JointSpec } from '../../src/joint/jointSpec.ts';
 import { kindOf } from '../../src/joint/kinds/kinds.ts';
 import { layOut } from '../../src/joint/layOut.ts';
-import type { JointSpec } from '../../src/joint/spec.ts';
 import { listedSpec, ordinarySpec } from '../joint/anySpec.ts';
 import { jointOf } from '../joint/told.ts';
 import {

@@ -1,8 +1,8 @@
 import type { Manifold, ManifoldToplevel, Vec3 } from 'manifold-3d';
 import startManifold from 'manifold-3d';
+import { gauges } from '../../src/joint/gauges.ts';
 import type { Interval, Joint } from '../../src/joint/joint.ts';
 import { kindOf } from '../../src/joint/kinds/kinds.ts';
-import { gauges } from '../../src/joint/settings.ts';
 
 /**
  * A corner as two solid boards, assembled. x runs across the boards' width from the reference edge; y along the tail

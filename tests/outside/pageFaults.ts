@@ -1,10 +1,10 @@
 import { type Affine, apply, compose, IDENTITY, translation } from '../../src/drawing/affine.ts';
 import { touches } from '../../src/drawing/clip.ts';
 import type { Box, Mark, Path, Point } from '../../src/drawing/drawing.ts';
-import type { Page } from '../../src/drawing/page.ts';
 import { PENS } from '../../src/drawing/pens.ts';
+import type { PrintPage } from '../../src/drawing/printPage.ts';
 import { textBox } from '../../src/drawing/textBox.ts';
-import type { PrinterError } from '../../src/paper/correction.ts';
+import type { PrinterError } from '../../src/paper/printerCorrection.ts';
 import { mapBox } from '../drawing/mapBox.ts';
 import { isInside, overlaps, segmentsOf } from '../paper/ink.ts';
 
@@ -12,7 +12,7 @@ import { isInside, overlaps, segmentsOf } from '../paper/ink.ts';
 const LEANING = 0.005;
 
 /** What is wrong with a page: ink in the margins before it is printed; labels over one another or over lines after that. */
-export const pageFaults = (page: Page, margin: number, error?: PrinterError): string[] => {
+export const pageFaults = (page: PrintPage, margin: number, error?: PrinterError): string[] => {
   const { width, height } = page;
   // A page draws what is placed on it anew each time that it is asked.
   const placed = page.placed.map(({ drawing, at }) => ({ drawing, at }));
@@ -33,7 +33,7 @@ export const pageFaults = (page: Page, margin: number, error?: PrinterError): st
 };
 
 /** What the printer does to a page: so much across, so much up, and upright lines lean by a sine. */
-const aboutMiddle = ({ width, height }: Page, { x, y, skew }: PrinterError): Affine =>
+const aboutMiddle = ({ width, height }: PrintPage, { x, y, skew }: PrinterError): Affine =>
   compose(
     compose(translation(-width / 2, -height / 2), [x, 0, y * skew, y * Math.sqrt(1 - skew ** 2), 0, 0]),
     translation(width / 2, height / 2),

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isMap, isScalar, LineCounter, parseDocument, stringify } from 'yaml';
-import { parse } from '../../src/plan/parse.ts';
+import { parse } from '../../src/plan/read/parse.ts';
 
 // Held against the package `yaml`, which shares nothing with the parser that plans are read with.
 

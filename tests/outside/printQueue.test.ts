@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { halfpin } from '../cli/program.ts';
-import { differences, type Segment } from '../template/segments.ts';
+import { differences, type Segment } from '../sheets/segments.ts';
 import { type Bar, barsOf } from './bars.ts';
 import { type ReadPage, readWithPdfjs } from './readPdf.ts';
 import { type Queue, startQueue } from './startQueue.ts';

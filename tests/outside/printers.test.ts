@@ -16,11 +16,11 @@ import fc from 'fast-check';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { type Affine, apply, compose, IDENTITY, translation } from '../../src/drawing/affine.ts';
 import type { Point } from '../../src/drawing/drawing.ts';
-import type { Page } from '../../src/drawing/page.ts';
-import { correctPage } from '../../src/paper/correction.ts';
-import { drawProof } from '../../src/paper/proof.ts';
+import type { PrintPage } from '../../src/drawing/printPage.ts';
+import { parsePaper } from '../../src/paper/paperSizes.ts';
+import { correctPage } from '../../src/paper/printerCorrection.ts';
+import { drawProof } from '../../src/paper/proofSheet.ts';
 import { readProof } from '../../src/paper/readProof.ts';
-import { parsePaper } from '../../src/paper/sizes.ts';
 import { halfpin, PROGRAM } from '../cli/program.ts';
 import { value } from '../value.ts';
 import { barsOf } from './bars.ts';
@@ -73,7 +73,7 @@ const measured = (strokes: readonly Pick<Stroke, 'from' | 'to'>[]): Lengths => {
   };
 };
 
-const linesOf = ({ placed }: Page): Pick<Stroke, 'from' | 'to'>[] =>
+const linesOf = ({ placed }: PrintPage): Pick<Stroke, 'from' | 'to'>[] =>
   placed.flatMap(({ drawing, at }) =>
     drawing.marks.flatMap((mark) =>
       mark.kind !== 'stroke'

@@ -3,7 +3,7 @@ import { build } from 'esbuild';
 import { describe, expect, it } from 'vitest';
 import { IDENTITY } from '../../src/drawing/affine.ts';
 import type { Mark } from '../../src/drawing/drawing.ts';
-import type { Page } from '../../src/drawing/page.ts';
+import type { PrintPage } from '../../src/drawing/printPage.ts';
 import { FONTS } from '../render/fonts.ts';
 import { pdfBytes } from '../render/pdfBytes.ts';
 
@@ -34,7 +34,7 @@ const marks: Mark[] = [
   ),
 ];
 const box = { x0: 0, y0: 0, x1: 100, y1: 200 };
-const pages: Page[] = [{ width: 210, height: 297, placed: [{ drawing: { box, marks }, at: IDENTITY }] }];
+const pages: PrintPage[] = [{ width: 210, height: 297, placed: [{ drawing: { box, marks }, at: IDENTITY }] }];
 
 describe('renderPdf in a browser', () => {
   it('needs nothing of Node and writes the same bytes', async () => {

@@ -7,7 +7,7 @@ import { getDocument, OPS, type PDFDocumentProxy, VerbosityLevel } from 'pdfjs-d
 import { afterAll, describe, expect, it } from 'vitest';
 import { type Affine, apply, IDENTITY } from '../../src/drawing/affine.ts';
 import type { Drawing, Mark, Point, TextMark } from '../../src/drawing/drawing.ts';
-import type { Page } from '../../src/drawing/page.ts';
+import type { PrintPage } from '../../src/drawing/printPage.ts';
 import { shownText } from '../../src/drawing/shownText.ts';
 import { textWidth } from '../../src/drawing/textWidth.ts';
 import { pdfBytes } from '../render/pdfBytes.ts';
@@ -16,7 +16,10 @@ const POINT = 25.4 / 72;
 const A4 = { width: 210, height: 297 };
 
 const drawing = (...marks: Mark[]): Drawing => ({ box: { x0: 0, y0: 0, x1: 210, y1: 297 }, marks });
-const page = (...marks: Mark[]): Page => ({ ...A4, placed: [{ drawing: drawing(...marks), at: IDENTITY }] });
+const page = (...marks: Mark[]): PrintPage => ({
+  ...A4,
+  placed: [{ drawing: drawing(...marks), at: IDENTITY }],
+});
 
 const line = (from: Point, to: Point): Mark => ({
   kind: 'stroke',
@@ -189,7 +192,7 @@ describe('a PDF read back by other programs', () => {
       .filter((text) => text.trim() !== '');
     // poppler writes the lines from the top of the page downward.
     expect(lines.map((text) => text.trim().replace('\f', '')).reverse()).toEqual(HOSTILE);
-    expect(run('pdfinfo', file)).toMatch(/Page size: +595\.276 x 841\.89 pts \(A4\)/);
+    expect(run('pdfinfo', file)).toMatch(/PrintPage size: +595\.276 x 841\.89 pts \(A4\)/);
   });
 
   it.skipIf(!installed('mutool'))('puts every letter where it is measured, for mupdf', async () => {
@@ -215,7 +218,7 @@ describe('a PDF read back by other programs', () => {
     'prints lines with their centre where it was put, for poppler',
     async () => {
       // 100 dots to the millimetre.
-      const small: Page = {
+      const small: PrintPage = {
         width: 30,
         height: 20,
         placed: [

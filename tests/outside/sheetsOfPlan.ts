@@ -1,7 +1,7 @@
 import { loadProject } from '../../src/cli/loadProject.ts';
-import type { Page } from '../../src/drawing/page.ts';
-import type { PrinterError } from '../../src/paper/correction.ts';
-import { parsePaper } from '../../src/paper/sizes.ts';
+import type { PrintPage } from '../../src/drawing/printPage.ts';
+import { parsePaper } from '../../src/paper/paperSizes.ts';
+import type { PrinterError } from '../../src/paper/printerCorrection.ts';
 import { sheetsOf } from '../../src/project/sheetsOf.ts';
 import { value } from '../value.ts';
 
@@ -19,7 +19,7 @@ export interface Wish {
 export const sheetsOfPlan = async (
   file: string,
   { paper: name, margin, units, flat, rods, error }: Wish,
-): Promise<Page[]> => {
+): Promise<PrintPage[]> => {
   const project = await loadProject(file, { units });
   const sheets = sheetsOf(project, {
     paper: value(parsePaper(name)),

@@ -3,8 +3,8 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { expectedBands, type KnownJoint } from '../template/expectedLines.ts';
-import { differences, placing, type Segment } from '../template/segments.ts';
+import { expectedBands, type KnownJoint } from '../sheets/expectedLines.ts';
+import { differences, placing, type Segment } from '../sheets/segments.ts';
 import { evenJoint } from './evenJoint.ts';
 import { type ReadDocument, type ReadPage, readWithMupdf, readWithPdfjs, type Stroke } from './readPdf.ts';
 

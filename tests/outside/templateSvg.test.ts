@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import { Resvg } from '@resvg/resvg-js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Point } from '../../src/drawing/drawing.ts';
-import { expectedBands } from '../template/expectedLines.ts';
-import { differences, type Segment } from '../template/segments.ts';
+import { expectedBands } from '../sheets/expectedLines.ts';
+import { differences, type Segment } from '../sheets/segments.ts';
 import { evenJoint } from './evenJoint.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { type CornerRef, cornerOf, type EditedCorner } from '../../src/page/editedCorner.ts';
-import { type Snapshot, snapshot } from '../../src/page/snapshot.ts';
+import { type CornerRef, cornerOf, type EditedCorner } from '../../src/page/model/editedCorner.ts';
+import { type Snapshot, snapshot } from '../../src/page/model/snapshot.ts';
 
 /** The example that the page begins with. */
 export const CHEST = readFileSync('examples/haberdashery-chest.yaml', 'utf8');

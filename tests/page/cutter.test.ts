@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { adjust, dragQuantity } from '../../src/page/adjust.ts';
-import { dragLine, oneMore } from '../../src/page/edits.ts';
-import { quantity } from '../../src/page/quantities.ts';
-import { type Snapshot, snapshot } from '../../src/page/snapshot.ts';
-import { linesOf, widthsOf } from '../../src/page/widths.ts';
+import { adjust, dragQuantity } from '../../src/page/model/adjust.ts';
+import { dragLine, oneMore } from '../../src/page/model/edits.ts';
+import { quantity } from '../../src/page/model/quantities.ts';
+import { type Snapshot, snapshot } from '../../src/page/model/snapshot.ts';
+import { linesOf, widthsOf } from '../../src/page/model/widths.ts';
 import { readProject } from '../../src/project/readProject.ts';
 import type { Result } from '../../src/units/complaint.ts';
 import { speak } from '../../src/units/phrase.ts';

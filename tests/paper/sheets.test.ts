@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { apply, IDENTITY } from '../../src/drawing/affine.ts';
 import type { Drawing } from '../../src/drawing/drawing.ts';
-import type { Page } from '../../src/drawing/page.ts';
+import type { PrintPage } from '../../src/drawing/printPage.ts';
+import { type Paper, parsePaper } from '../../src/paper/paperSizes.ts';
 import type { Piece } from '../../src/paper/piece.ts';
 import type { Size } from '../../src/paper/printable.ts';
 import { type Layout, layPages, type Sheets } from '../../src/paper/sheets.ts';
-import { type Paper, parsePaper } from '../../src/paper/sizes.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { value } from '../value.ts';
 import { fakePiece } from './fakePiece.ts';
@@ -41,7 +41,7 @@ const chest = [
   fakePiece({ name: 'cloth-left', width: 86, height: 560 }),
 ];
 
-const wordsOn = (page: Page): string[] =>
+const wordsOn = (page: PrintPage): string[] =>
   page.placed.flatMap(({ drawing }) =>
     drawing.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])),
   );

@@ -5,11 +5,11 @@ import type { Drawing, Role } from '../../src/drawing/drawing.ts';
 import { textBox } from '../../src/drawing/textBox.ts';
 import { NO_SPLITS } from '../../src/paper/piece.ts';
 import { splitToFit, TAB } from '../../src/paper/split.ts';
-import { drawPart, joinCount, type Part, partsOf } from '../../src/paper/tile.ts';
+import { drawPart, joinCount, partsOf, type Tile } from '../../src/paper/tile.ts';
 import { fakePiece } from './fakePiece.ts';
 import { inkBox, isInside, lengthOf, overlaps, segmentsOf } from './ink.ts';
 
-const draw = (part: Part): Drawing => drawPart(part, part.piece.draw(part.splits), 'mm');
+const draw = (part: Tile): Drawing => drawPart(part, part.piece.draw(part.splits), 'mm');
 
 const wordsOf = ({ marks }: Drawing): string[] =>
   marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));

@@ -1,4 +1,4 @@
-import { formatPlanComplaint } from '../../src/plan/planComplaint.ts';
+import { formatPlanComplaint } from '../../src/plan/read/planComplaint.ts';
 import { readPlan } from '../../src/plan/readPlan.ts';
 
 /** What a user is told of a plan that is refused, line by line; nothing of one that is read. */

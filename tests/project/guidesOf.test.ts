@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
-import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { guidesOf } from '../../src/project/guidesOf.ts';
 import { withCuts } from '../../src/project/project.ts';
 import { inOpening } from '../drawer/chest.ts';
-import { CUTTER } from '../guided/example.ts';
+import { CUTTER } from '../router/example.ts';
 import { value } from '../value.ts';
 
 const EVEN = { kind: 'even' } as const;

@@ -1,4 +1,4 @@
-import type { JointSpec } from '../../src/joint/spec.ts';
+import type { JointSpec } from '../../src/joint/jointSpec.ts';
 import type { LoneCorner } from '../../src/project/project.ts';
 import { jointOf } from '../joint/told.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Part } from '../../src/drawer/parts.ts';
+import type { Part } from '../../src/drawer/partsList.ts';
 import { partsCsv } from '../../src/project/partsCsv.ts';
 import { mm, say } from '../../src/units/phrase.ts';
 

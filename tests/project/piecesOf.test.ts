@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
-import type { DrawerSpec } from '../../src/drawer/spec.ts';
 import { templateCorners } from '../../src/project/piecesOf.ts';
 import type { Project } from '../../src/project/project.ts';
-import type { Corner } from '../../src/template/corner.ts';
+import type { Corner } from '../../src/sheets/template/cornerPieces.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
 import { value } from '../value.ts';
 import { loneCorner } from './loneCorner.ts';

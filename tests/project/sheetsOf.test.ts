@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { type Paper, parsePaper } from '../../src/paper/sizes.ts';
+import { type Paper, parsePaper } from '../../src/paper/paperSizes.ts';
 import { projectOfCorner } from '../../src/project/project.ts';
 import { sheetsOf } from '../../src/project/sheetsOf.ts';
 import { value } from '../value.ts';

@@ -2,13 +2,13 @@ import { inflateSync } from 'node:zlib';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { IDENTITY } from '../../src/drawing/affine.ts';
 import type { Drawing, Mark, TextMark } from '../../src/drawing/drawing.ts';
-import type { Page } from '../../src/drawing/page.ts';
+import type { PrintPage } from '../../src/drawing/printPage.ts';
 import { renderPdf } from '../../src/render/pdf.ts';
 import { FONTS } from './fonts.ts';
 import { pdfBytes } from './pdfBytes.ts';
 
 /** A page of 1 x 2 in, so that its points are round numbers. */
-const page = (...marks: Mark[]): Page => ({
+const page = (...marks: Mark[]): PrintPage => ({
   width: 25.4,
   height: 50.8,
   placed: [{ drawing: { box: { x0: 0, y0: 0, x1: 25.4, y1: 50.8 }, marks }, at: IDENTITY }],
@@ -27,7 +27,7 @@ const label = (text: string, more: Partial<TextMark> = {}): TextMark => ({
 });
 
 /** The first stream of the file, which is the first page's content. */
-const content = async (...pages: Page[]): Promise<string[]> => {
+const content = async (...pages: PrintPage[]): Promise<string[]> => {
   const bytes = await pdfBytes(pages);
   const text = Buffer.from(bytes).toString('latin1');
   const length = Number(/\/Length (\d+)/.exec(text)?.[1]);
@@ -107,7 +107,11 @@ describe('renderPdf', () => {
     });
     const drawing = placed[0]?.drawing as Drawing;
     // A quarter turn, ten times as large.
-    const turned: Page = { width: 25.4, height: 50.8, placed: [{ drawing, at: [0, 10, -10, 0, 25.4, 0] }] };
+    const turned: PrintPage = {
+      width: 25.4,
+      height: 50.8,
+      placed: [{ drawing, at: [0, 10, -10, 0, 25.4, 0] }],
+    };
     expect(await content(turned)).toEqual([
       DOWNWARD,
       '0.368504 w [] 0 d',

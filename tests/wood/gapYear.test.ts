@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { gapsThroughYear, sizesThroughYear } from '../../src/wood/gapBand.ts';
 import { gapYear } from '../../src/wood/gapYear.ts';
-import { gapsThroughYear, sizesThroughYear } from '../../src/wood/season.ts';
 
 const climate = { making: 8, driest: 6, dampest: 12 };
 

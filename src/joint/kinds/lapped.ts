@@ -1,7 +1,7 @@
-import { DUST } from '../../units/dust.ts';
+import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, mm, say } from '../../units/phrase.ts';
-import { LEAST_LAP, LEAST_SOCKET } from '../limits.ts';
-import { gauges } from '../settings.ts';
+import { gauges } from '../gauges.ts';
+import { LEAST_LAP, LEAST_SOCKET } from '../jointLimits.ts';
 import type { Kind, OwnLength } from './kind.ts';
 import { lappedPinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide } from './marks.ts';
 
@@ -39,7 +39,7 @@ export const lapped: Kind<'lapped', 'lap'> = {
     words: say`a lap of at least ${atLeast(pinBoard - depth)}`,
   }),
   advise: ({ tailBoard, pinBoard }) =>
-    pinBoard < tailBoard - DUST
+    pinBoard < tailBoard - EPSILON
       ? [
           {
             at: ['pinBoard'],

@@ -1,6 +1,6 @@
 import type { Point } from '../../drawing/drawing.ts';
+import { gauges } from '../gauges.ts';
 import type { Joint } from '../joint.ts';
-import { gauges } from '../settings.ts';
 import { tailOutline } from '../tailOutline.ts';
 import type { Marked, SideView } from './kind.ts';
 

@@ -1,6 +1,6 @@
 import { atMost, say } from '../../units/phrase.ts';
-import { THICKNESS_RANGE } from '../limits.ts';
-import { gauges } from '../settings.ts';
+import { gauges } from '../gauges.ts';
+import { THICKNESS_RANGE } from '../jointLimits.ts';
 import type { Kind } from './kind.ts';
 import { pinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide } from './marks.ts';
 

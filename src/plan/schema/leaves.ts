@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { checkAngle } from '../../guided/cutter.ts';
+import { checkAngle } from '../../router/limits/cutter.ts';
 import type { Complaint, Place, Result } from '../../units/complaint.ts';
 import { inchesMeant } from '../../units/inchesMeant.ts';
 import { LONGEST_NAME, parseName } from '../../units/name.ts';

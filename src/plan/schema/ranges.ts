@@ -5,8 +5,7 @@ import {
   GROOVE_RANGE,
   LIP_RANGE,
   SPACE_RANGE,
-} from '../../drawer/limits.ts';
-import { DIAMETER_RANGE } from '../../guided/cutter.ts';
+} from '../../drawer/drawerLimits.ts';
 import {
   CHISEL_RANGE,
   LEAST_BASE,
@@ -15,7 +14,8 @@ import {
   RATIO_RANGE,
   THICKNESS_RANGE,
   WIDTH_RANGE,
-} from '../../joint/limits.ts';
+} from '../../joint/jointLimits.ts';
+import { DIAMETER_RANGE } from '../../router/limits/cutter.ts';
 
 /** The least and the most of a value, both allowed. */
 export interface Range {

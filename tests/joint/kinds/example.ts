@@ -1,5 +1,5 @@
 import type { Joint } from '../../../src/joint/joint.ts';
-import type { JointSpec } from '../../../src/joint/spec.ts';
+import type { JointSpec } from '../../../src/joint/jointSpec.ts';
 import { jointOf } from '../told.ts';
 
 /** Two tails 33 wide between pins of 10; 15 deep at 1:5, they lose 3 on either side. The sides stand 1 proud. */

@@ -1,4 +1,5 @@
 import { describe, expect, expectTypeOf, it } from 'vitest';
+import type { JointSpec } from '../../../src/joint/jointSpec.ts';
 import {
   foreignLengths,
   hasLength,
@@ -11,7 +12,6 @@ import {
   OWN_LENGTHS,
   withoutKind,
 } from '../../../src/joint/kinds/kinds.ts';
-import type { JointSpec } from '../../../src/joint/spec.ts';
 
 describe('the kinds of corner', () => {
   it('are through and lapped, the plainest first', () => {

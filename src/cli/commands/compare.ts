@@ -1,0 +1,33 @@
+import type { Command } from 'commander';
+import type { CompareOptions } from '../options/compareOptions.ts';
+import { addJointOptions } from '../options/jointOptions.ts';
+import { addPaperOptions } from '../options/paperOptions.ts';
+
+/** `compare`: the set as it will be seen. */
+export const addCompare = (program: Command): void => {
+  const command = program
+    .command('compare')
+    .summary('see a whole set together, narrow and wide')
+    .description(
+      'Compares the front corners of a set: a table here, and with --out a sheet on which they are stacked as in the cabinet.',
+    )
+    .argument('[plan]', 'a plan file')
+    .option('--widths <lengths>', 'bare widths instead of a plan: 60,90,140,200')
+    .option('--json', 'print one JSON object, lengths in mm')
+    .option('--out <folder>', 'draw the sheet into this folder, as PDF')
+    .option('--force', 'write over a file that halfpin did not make');
+  addPaperOptions(command);
+  addJointOptions(command)
+    .addHelpText(
+      'after',
+      `
+Examples:
+  halfpin compare examples/haberdashery-chest.yaml
+  halfpin compare --widths 60,90,140,200 --tail-board 11 --pin-board 20
+`,
+    )
+    .action(async (plan: string | undefined, options: CompareOptions) => {
+      const { compareSet } = await import('./compareSet.ts');
+      await compareSet(plan, options);
+    });
+};

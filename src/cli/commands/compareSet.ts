@@ -1,0 +1,126 @@
+import { USUAL_FRONT } from '../../drawer/drawerSpec.ts';
+import { layOutWidths } from '../../drawer/layOutWidths.ts';
+import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
+import { glueArea } from '../../joint/gauges.ts';
+import { meanPin, meanTail } from '../../joint/proportion.ts';
+import { frontCorners } from '../../project/project.ts';
+import { printJson } from '../../render/json.ts';
+import { toolingOf } from '../../router/limits/layOutWith.ts';
+import type { Complaint } from '../../units/complaint.ts';
+import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import { atOption, loadProject } from '../loadProject.ts';
+import { optionReader } from '../optionReader.ts';
+import type { CompareOptions } from '../options/compareOptions.ts';
+import { type JointOptions, readJointOptions } from '../options/jointOptions.ts';
+import { familySentence } from '../report/familySentence.ts';
+import { fitTable } from '../report/fitTable.ts';
+import { adviceText, wrapText } from '../report/jointText.ts';
+import type { Comparison } from './comparison.ts';
+
+/** Sets a plan or bare widths out, and shows them together. */
+export const compareSet = async (plan: string | undefined, options: CompareOptions): Promise<void> => {
+  const comparison = options.widths === undefined ? await ofPlan(plan, options) : ofWidths(plan, options);
+  // What draws is far more than the figures need.
+  const drawn =
+    options.out === undefined
+      ? []
+      : await (await import('./drawComparison.ts')).drawComparison(comparison, options, options.out);
+  process.stdout.write(
+    options.json ? printJson(record(comparison)) : `${[...text(comparison), ...drawn].join('\n')}\n`,
+  );
+};
+
+const ofPlan = async (plan: string | undefined, options: JointOptions): Promise<Comparison> => {
+  if (plan === undefined)
+    throw new Failure(
+      ['--widths: give a plan, or the widths to compare; try --widths 60,90,140,200'],
+      WRONG_INPUT,
+    );
+  const { name, units, set } = await loadProject(plan, options);
+  if (set.family === undefined)
+    throw new Failure([`${plan}: there are no drawers in this plan to compare`], WRONG_INPUT);
+  return {
+    name,
+    units,
+    family: set.family,
+    rows: frontCorners(set),
+    advice: set.advice,
+  };
+};
+
+/** Boards of a usual drawer, where bare widths are compared without saying what they are made of. */
+const USUAL_BOARDS = { tailBoard: '12mm', pinBoard: '20mm' };
+
+const ofWidths = (plan: string | undefined, options: CompareOptions): Comparison => {
+  if (plan !== undefined) throw new Failure(['--widths: give a plan or widths, not both'], WRONG_INPUT);
+  if (options.width !== undefined)
+    throw new Failure(['--width: the widths are given by --widths already; leave it out'], WRONG_INPUT);
+  const read = optionReader(options, options.units === 'in' ? 'in' : 'mm');
+  const widths = read.lengths('widths');
+  const { spec, units, cutting, pitch, complaints } = readJointOptions({
+    ...USUAL_BOARDS,
+    ...options,
+    kind: options.kind ?? USUAL_FRONT,
+    width: `${widths?.[0] ?? 100}mm`,
+  });
+  const laid = spec && widths ? layOutWidths(spec, widths, toolingOf(cutting, pitch)) : undefined;
+  if (laid?.ok !== true || complaints.length > 0)
+    return refuseOptions(
+      [
+        ...read.complaints,
+        ...complaints,
+        ...(laid?.ok === false ? laid.complaints.map((each) => atOption(atKey(each), pitch)) : []),
+      ],
+      units,
+    );
+  return {
+    name: 'Bare widths',
+    units,
+    family: laid.value.family,
+    rows: laid.value.joints.map((joint) => ({ name: formatLength(joint.width, units), count: 1, joint })),
+    advice: [],
+  };
+};
+
+/** A width is blamed by its option; all else by its own. */
+const atKey = ({ at: [, key, ...rest], ...complaint }: Complaint): Complaint => ({
+  ...complaint,
+  at: key === 'width' || key === undefined ? ['widths'] : [key, ...rest],
+});
+
+const record = ({ family, rows }: Comparison) => ({
+  family: { target: family.target, spread: family.spread },
+  corners: rows.map(({ name, count, joint }) => ({
+    name,
+    count,
+    width: joint.width,
+    tails: joint.tails.length,
+    tail: meanTail(joint),
+    pin: meanPin(joint),
+    ratio: meanTail(joint) / meanPin(joint),
+    glueArea: glueArea(joint),
+  })),
+});
+
+const text = ({ units, family, rows, advice }: Comparison): string[] => [
+  ...fitTable(
+    ['drawer', 'count', `height ${units}`, 'tails', `tail ${units}`, `pin ${units}`, 'ratio', 'glue cm²'],
+    rows.map(({ name, count, joint }) => [
+      name,
+      String(count),
+      formatNumber(joint.width, units),
+      String(joint.tails.length),
+      formatNumber(meanTail(joint), units),
+      formatNumber(meanPin(joint), units),
+      (meanTail(joint) / meanPin(joint)).toFixed(2),
+      (glueArea(joint) / 100).toFixed(1),
+    ]),
+    [false, true, true, true, true, true, true, true],
+    1,
+  ),
+  '',
+  ...wrapText(familySentence(family, units)),
+  ...adviceText(advice, units),
+];
+
+/** What is said of the set as a whole. */

@@ -1,0 +1,39 @@
+import type { Command } from 'commander';
+import type { DrawOptions } from '../options/drawOptions.ts';
+import { addJointOptions, type JointOptions } from '../options/jointOptions.ts';
+import { addPaperOptions } from '../options/paperOptions.ts';
+
+/** `draw`: full-size templates. */
+export const addDraw = (program: Command): void => {
+  const command = program
+    .command('draw')
+    .summary('full-size templates to print and glue on')
+    .description(
+      'Draws the templates of a plan, or of one corner, at full size, on pages to be printed at 100 %.',
+    )
+    .argument('[plan]', 'a plan file')
+    .option('--out <folder>', 'where to write', 'templates-out')
+    .option('--as <kinds>', 'pdf, svg, and dxf for guides: pdf,svg,dxf', 'pdf')
+    .option('--flat', 'every face as a strip of its own, for boards not exactly as thick as planned')
+    .option('--boards <board>', 'tail or pin: only that board of each corner')
+    .option('--rods', 'a rod of each corner as well, to knife from')
+    .option('--printer <name>', 'correct every page for a printer measured with halfpin proof')
+    .option('--send <queue>', 'print straight to this queue of CUPS as well')
+    .option('--force', 'write over files that halfpin did not make');
+  addPaperOptions(command);
+  addJointOptions(command)
+    .addHelpText(
+      'after',
+      `
+Examples:
+  halfpin draw examples/haberdashery-chest.yaml
+  halfpin draw --width 96 --tail-board 11 --pin-board 20 --lap 5 --paper A4
+  halfpin draw examples/haberdashery-chest-guided.yaml --as pdf,svg,dxf
+`,
+    )
+    .action(async (plan: string | undefined, options: DrawOptions & JointOptions) => {
+      // What draws is far more than any other command needs.
+      const { drawSheets } = await import('./drawSheets.ts');
+      await drawSheets(plan, options);
+    });
+};

@@ -1,0 +1,28 @@
+import { join } from 'node:path';
+import { refuseOptions } from '../../files/failure.ts';
+import { refuseForeign } from '../../files/guardOverwrite.ts';
+import { writePdf } from '../../files/writePdf.ts';
+import { comparisonSheets } from '../../project/sheetsOf.ts';
+import { fileStem } from '../../sheets/fileStem.ts';
+import { optionReader } from '../optionReader.ts';
+import type { CompareOptions } from '../options/compareOptions.ts';
+import { readPaperOptions } from '../options/paperOptions.ts';
+import type { Comparison } from './comparison.ts';
+
+/** Writes the comparison sheet into a folder. @returns what to say of it */
+export const drawComparison = async (
+  comparison: Comparison,
+  options: CompareOptions,
+  folder: string,
+): Promise<string[]> => {
+  const { name, units } = comparison;
+  const read = optionReader(options, units);
+  const printed = readPaperOptions(read);
+  if (printed === undefined) return refuseOptions(read.complaints, units);
+  const sheets = comparisonSheets(comparison, printed);
+  if (!sheets.ok) return refuseOptions(sheets.complaints, units);
+  const path = join(folder, `${fileStem(name)}-comparison.pdf`);
+  await refuseForeign([path], options.force === true);
+  await writePdf(path, `${name}: comparison`, sheets.value.pages());
+  return ['', `${path}: the set as it will be seen`];
+};

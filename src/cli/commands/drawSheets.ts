@@ -1,0 +1,119 @@
+import { join } from 'node:path';
+import { failWith, refuseOptions } from '../../files/failure.ts';
+import { refuseForeign } from '../../files/guardOverwrite.ts';
+import { loadFonts } from '../../files/loadFonts.ts';
+import { sendToQueue } from '../../files/printQueue.ts';
+import { writePdf } from '../../files/writePdf.ts';
+import { writeWhole } from '../../files/writeWhole.ts';
+import { ANSI_PAPERS, ISO_PAPERS, type Paper } from '../../paper/paperSizes.ts';
+import { guidePieces } from '../../project/guidesOf.ts';
+import { piecesOf } from '../../project/piecesOf.ts';
+import { hasGuides, type Project } from '../../project/project.ts';
+import { type SheetSet, sheetsOf } from '../../project/sheetsOf.ts';
+import type { DrawnFile } from '../../project/svgFiles.ts';
+import { BEFORE_ROUTING } from '../../router/limits/cautions.ts';
+import { fileStem } from '../../sheets/fileStem.ts';
+import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
+import { speak } from '../../units/phrase.ts';
+import { loadProject } from '../loadProject.ts';
+import { type DrawOptions, readDrawOptions } from '../options/drawOptions.ts';
+import type { JointOptions } from '../options/jointOptions.ts';
+import { adviceText, wrapText } from '../report/jointText.ts';
+import { loadCorrection } from './printers.ts';
+
+/** Sets a plan or one corner out, writes its sheets, and says what was made. */
+export const drawSheets = async (
+  plan: string | undefined,
+  options: DrawOptions & JointOptions,
+): Promise<void> => {
+  const project = await loadProject(plan, options).catch((error: unknown) =>
+    failWith(error, () => readDrawOptions(options, options.units === 'in' ? 'in' : 'mm', true)),
+  );
+  const guided = hasGuides(project);
+  const { kinds, ...printed } = readDrawOptions(options, project.units, guided);
+  const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
+  const sheets = sheetsOf(project, { ...printed, ...(correction && { correction }) });
+  if (!sheets.ok) return refuseOptions(sheets.complaints, project.units);
+
+  const at = (name: string): string => join(options.out, name);
+  const pdfs = kinds.has('pdf')
+    ? sheets.value.map((set) => ({ ...set, path: at(`${fileStem(project.name)}-${set.kind}.pdf`) }))
+    : [];
+  const svgs = kinds.has('svg') ? await drawSvgs(project, printed.choice) : [];
+  const dxfs = kinds.has('dxf') ? await drawDxfs(project) : [];
+  const paths = [...pdfs.map(({ path }) => path), ...[...svgs, ...dxfs].map(({ name }) => at(name))];
+  await refuseForeign(paths, options.force === true);
+  for (const set of pdfs) {
+    const { path, kind, title, count } = set;
+    if (kind === 'templates') say(sheetsSentence(set, printed.paper));
+    const pages = await writePdf(path, title, set.pages());
+    say(`${path}: ${pagesOf(count, printed.paper.name)}, ${PURPOSE[kind]}`);
+    if (options.send !== undefined) {
+      await sendToQueue(options.send, path, pages);
+      say(`  sent to ${options.send}`);
+    }
+  }
+  for (const { name, text } of svgs) await writeWhole(at(name), (write) => write(text()));
+  if (kinds.has('svg')) say(`${options.out}: ${svgs.length} pieces as SVG, one a file`);
+  for (const { name, text } of dxfs) await writeWhole(at(name), (write) => write(text()));
+  if (kinds.has('dxf')) say(`${options.out}: ${dxfs.length} guides as DXF, in mm, one a file`);
+  for (const line of closing(project, guided)) say(line);
+};
+
+const pagesOf = (count: number, paper: string): string =>
+  `${count} ${count === 1 ? 'page' : 'pages'} of ${paper}`;
+
+const say = (line: string): void => {
+  process.stdout.write(`${line}\n`);
+};
+
+const PURPOSE: Readonly<Record<SheetSet['kind'], string>> = {
+  templates: 'templates, to cut out and glue on',
+  guides: 'guides to make of sheet material, for the bush to run in',
+  bench: 'bench sheets, drawer by drawer',
+  comparison: 'the set as it will be seen',
+};
+
+/** More pieces than this are not laid out again on other papers. */
+const MOST_TO_COMPARE = 1000;
+
+/** What is about to be written, and which larger papers would take fewer sheets. */
+const sheetsSentence = ({ count, pagesOf: pieces, countOn }: SheetSet, paper: Paper): string => {
+  const larger = pieces.size > MOST_TO_COMPARE ? [] : largerThan(paper);
+  const better = larger.flatMap((other) => {
+    const fewer = countOn(other);
+    return fewer !== undefined && fewer < count ? [`${other.name} would take ${fewer}`] : [];
+  });
+  return [`${count} ${count === 1 ? 'sheet' : 'sheets'} of ${paper.name}`, ...better].join('; ');
+};
+
+/** The next two larger papers of the same family. */
+const largerThan = ({ name, width, height }: Paper): Paper[] => {
+  const family = ANSI_PAPERS.some((paper) => paper.name === name) ? ANSI_PAPERS : ISO_PAPERS;
+  return family
+    .filter((paper) => paper.width * paper.height > width * height)
+    .toSorted((a, b) => a.width * a.height - b.width * b.height)
+    .slice(0, 2);
+};
+
+const drawSvgs = async (project: Project, choice: PieceChoice): Promise<DrawnFile[]> => {
+  const [{ svgFiles }, { svgWindow }] = await Promise.all([
+    import('../../project/svgFiles.ts'),
+    import('../../render/svgWindow.ts'),
+  ]);
+  const pieces = [...piecesOf(project, choice), ...guidePieces(project)];
+  return svgFiles(pieces, { fonts: loadFonts(), window: svgWindow() });
+};
+
+const drawDxfs = async (project: Project): Promise<DrawnFile[]> => {
+  const { dxfFiles } = await import('../../project/dxfFiles.ts');
+  return dxfFiles(project);
+};
+
+const closing = ({ set, joints, units }: Project, guided: boolean): string[] => [
+  ...adviceText([...set.advice, ...joints.flatMap(({ joint }) => joint.advice)], units),
+  ...wrapText(
+    'Print at 100 %, lay a steel rule on both check bars of a page, and only then cut. Keep tools sharp and hands behind the edge.',
+  ),
+  ...(guided ? BEFORE_ROUTING.flatMap((caution) => wrapText(speak(caution, units))) : []),
+];

@@ -1,0 +1,99 @@
+import type { Command } from 'commander';
+import type { Drawer } from '../../drawer/drawer.ts';
+import { rebateFirst } from '../../drawer/rebateFirst.ts';
+import type { Joint } from '../../joint/joint.ts';
+import { jointRecord } from '../../joint/record.ts';
+import type { Project } from '../../project/project.ts';
+import { printJson } from '../../render/json.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { speak } from '../../units/phrase.ts';
+import { loadProject } from '../loadProject.ts';
+import { addJointOptions, type JointOptions } from '../options/jointOptions.ts';
+import { cautionText, cutText } from '../report/cutText.ts';
+import { familySentence } from '../report/familySentence.ts';
+import { adviceText, jointText, wrapText } from '../report/jointText.ts';
+
+interface LayOptions extends JointOptions {
+  readonly json?: boolean;
+}
+
+/** `lay`: the numbers to mark out from. */
+export const addLay = (program: Command): void => {
+  const command = program
+    .command('lay')
+    .summary('the numbers to mark out from, without a printer')
+    .description(
+      'Prints every line of a joint, measured from the reference edge, and the settings to mark it with.',
+    )
+    .argument('[plan]', 'a plan file')
+    .option('--json', 'print one JSON object, lengths in mm');
+  addJointOptions(command)
+    .addHelpText(
+      'after',
+      '\nExample:\n  halfpin lay --width 96 --tail-board 11 --pin-board 20 --lap 5 --slope 1:7\n',
+    )
+    .action(async (plan: string | undefined, options: LayOptions) => {
+      const project = await loadProject(plan, options);
+      process.stdout.write(options.json ? printJson(layRecord(project)) : `${layText(project).join('\n')}\n`);
+    });
+};
+
+const layRecord = ({ units, set, joints, cuts }: Project) => {
+  const record = (name: string, joint: Joint) => {
+    const cut = cuts.get(joint);
+    return { ...jointRecord(name, joint, units), ...(cut && { guided: cut.guided }) };
+  };
+  return {
+    joints: [
+      ...set.drawers.flatMap((drawer) => {
+        const { spec, front, back } = drawer;
+        const { name } = spec;
+        const ofFront = record(`${name} front`, front);
+        const rebate = rebateFirst(drawer).map((says) => speak(says, units));
+        return [
+          { drawer: name, corner: 'front', ...ofFront, advice: [...ofFront.advice, ...rebate] },
+          { drawer: name, corner: 'back', ...record(`${name} back`, back) },
+        ];
+      }),
+      ...joints.map(({ name, joint }) => record(name, joint)),
+    ],
+    ...(set.family && {
+      family: { target: set.family.target, spread: set.family.spread },
+      advice: set.advice.map(({ says }) => speak(says, units)),
+    }),
+  };
+};
+
+const layText = ({ units, set, joints, cutting, cuts }: Project): string[] => {
+  const corner = (heading: string, joint: Joint, pinBoardFrom?: string): string[] => {
+    const cut = cuts.get(joint);
+    return [
+      ...jointText(heading, joint, units, pinBoardFrom),
+      ...(cut && cutting ? ['', ...cutText(cut.guided, cutting, units, pinBoardFrom)] : []),
+    ];
+  };
+  const frontText = (drawer: Drawer): string[] => {
+    const heading = `${drawer.spec.name}, front corners A and B`;
+    const first = rebateFirst(drawer).map((says) => ({ at: [], says }));
+    return [
+      ...corner(heading, drawer.front, drawer.sizes.rebate.sides > 0 ? "the rebate's shoulder" : undefined),
+      ...adviceText(first, units),
+    ];
+  };
+  return [
+    ...set.drawers.flatMap((drawer) => [
+      frontText(drawer),
+      [
+        ...corner(`${drawer.spec.name}, back corners C and D`, drawer.back),
+        ...wrapText(
+          `On the sides the back's measures start at the groove's top edge, ${formatLength(drawer.sizes.backFrom, units)} from the reference edge.`,
+        ),
+      ],
+    ]),
+    ...joints.map(({ name, joint }) => [...corner(name, joint), ...adviceText(joint.advice, units)]),
+    ...(set.family
+      ? [[...wrapText(familySentence(set.family, units)), ...adviceText(set.advice, units)]]
+      : []),
+    ...(cutting ? [cautionText(units)] : []),
+  ].flatMap((block, i) => (i === 0 ? block : ['', ...block]));
+};

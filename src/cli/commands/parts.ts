@@ -1,0 +1,128 @@
+import type { Command } from 'commander';
+import { TRIAL_SPARE, TRIM_SPARE } from '../../drawer/drawerLimits.ts';
+import type { Part, StockTotal } from '../../drawer/partsList.ts';
+import { Failure, WRONG_INPUT } from '../../files/failure.ts';
+import { partsCsv } from '../../project/partsCsv.ts';
+import { printJson } from '../../render/json.ts';
+import { table } from '../../render/table.ts';
+import type { Complaint } from '../../units/complaint.ts';
+import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import { speak } from '../../units/phrase.ts';
+import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
+import type { Climate } from '../../wood/climate.ts';
+import { formatPercent } from '../../wood/moisture.ts';
+import { loadProject } from '../loadProject.ts';
+import { fitTable } from '../report/fitTable.ts';
+import { adviceText, wrapText } from '../report/jointText.ts';
+import { readUnits } from '../units.ts';
+
+interface PartsOptions {
+  readonly json?: boolean;
+  readonly csv?: boolean;
+  readonly units?: string;
+}
+
+/** `parts`: everything to cut, with spare length for a trial joint. */
+export const addParts = (program: Command): void => {
+  program
+    .command('parts')
+    .summary('list every part to cut, with spare for a trial joint')
+    .description(
+      'Lists every part of every drawer: its finished size, its rough length, its wood and what is worked on it.',
+    )
+    .argument('<plan>', 'a plan file')
+    .option('--csv', 'comma-separated values, for a spreadsheet')
+    .option('--json', 'one JSON object, lengths in mm')
+    .option('--units <unit>', 'mm or in: what is shown')
+    .addHelpText('after', '\nExample:\n  halfpin parts examples/haberdashery-chest.yaml --csv > parts.csv\n')
+    .action(async (plan: string, options: PartsOptions) => {
+      if (options.csv && options.json)
+        throw new Failure(['--csv: give --csv or --json, not both'], WRONG_INPUT);
+      readUnits(options.units);
+      const { units, set, climate } = await loadProject(plan, options);
+      if (set.drawers.length === 0)
+        throw new Failure(
+          [`${plan}: there are no drawers in this plan, so there are no parts to list`],
+          WRONG_INPUT,
+        );
+      const { parts, stockTotals } = await import('../../drawer/partsList.ts');
+      const rows = parts(set, units);
+      const totals = stockTotals(rows);
+      process.stdout.write(
+        options.json
+          ? printJson({
+              parts: rows.map((row) => partRecord(row, units)),
+              totals,
+              ...(climate && { making: { mc: climate.making } }),
+              advice: set.advice.map(({ says }) => speak(says, units)),
+            })
+          : options.csv
+            ? partsCsv(rows, units)
+            : `${[...text(rows, totals, units, climate), ...adviceLines(set.advice, units)].join('\n')}\n`,
+      );
+    });
+};
+
+const adviceLines = (advice: readonly Complaint[], units: Unit): string[] =>
+  advice.length === 0 ? [] : ['', ...adviceText(advice, units)];
+
+const partRecord = ({ worked, ...part }: Part, units: Unit) => ({
+  ...part,
+  species: part.species ?? null,
+  worked: worked.map((phrase) => speak(phrase, units)),
+});
+
+const text = (
+  rows: readonly Part[],
+  totals: readonly StockTotal[],
+  units: Unit,
+  climate: Climate | undefined,
+): string[] => {
+  const length = (value: number): string => formatNumber(value, units);
+  const area = (value: number): string =>
+    units === 'in'
+      ? `${(value / (12 * MM_PER_INCH) ** 2).toFixed(2)} sq ft`
+      : `${(value / 1e6).toFixed(3)} m²`;
+  const running = (value: number): string =>
+    units === 'in' ? `${(value / (12 * MM_PER_INCH)).toFixed(2)} ft` : `${(value / 1000).toFixed(2)} m`;
+  return [
+    ...wrapText(
+      `Lengths in ${units}; the rough length has a spare joint and ${formatLength(TRIAL_SPARE, units)} at each jointed end, and ${formatLength(TRIM_SPARE, units)} at each end of a solid bottom or a slip, up to the next ${units === 'in' ? '1/16"' : 'mm'}.`,
+    ),
+    ...(climate ? wrapText(daySentence(climate)) : []),
+    '',
+    ...fitTable(
+      ['drawer', 'part', 'count', 'length', 'width', 'thick', 'rough', 'wood'],
+      rows.map((row) => [
+        row.drawer,
+        row.part,
+        String(row.count),
+        ...[row.length, row.width, row.thickness, row.roughLength].map(length),
+        row.species ?? '',
+      ]),
+      [false, false, true, true, true, true, true, false],
+      2,
+    ),
+    '',
+    ...rows.flatMap((row) =>
+      row.worked.flatMap((phrase) => wrapText(`${row.drawer} ${row.part}: ${speak(phrase, units)}`)),
+    ),
+    '',
+    'In all, at rough length, before planing and sawing:',
+    ...table(
+      ['wood', 'thick', 'pieces', 'area', 'length'],
+      totals.map((total) => [
+        total.species ?? 'not named',
+        length(total.thickness),
+        String(total.count),
+        area(total.area),
+        running(total.length),
+      ]),
+      [false, true, true, true, true],
+    ),
+  ];
+};
+
+/** Which day's sizes these are. */
+const daySentence = ({ making }: Climate): string =>
+  `These are the sizes on the day of making, for wood of ${formatPercent(making)} moisture content. Where yours is damper or drier, give the plan that instead.`;

@@ -1,0 +1,186 @@
+import { join } from 'node:path';
+import type { Command } from 'commander';
+import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
+import { refuseForeign } from '../../files/guardOverwrite.ts';
+import { isPrinterName, savePrinter } from '../../files/printerStore.ts';
+import { writePdf } from '../../files/writePdf.ts';
+import type { Paper } from '../../paper/paperSizes.ts';
+import type { PrinterError } from '../../paper/printerCorrection.ts';
+import { type ProofLengths, proofLengths } from '../../paper/proofLengths.ts';
+import { readProof } from '../../paper/readProof.ts';
+import { printJson } from '../../render/json.ts';
+import { fileStem } from '../../sheets/fileStem.ts';
+import { type Complaint, type Result, refuse } from '../../units/complaint.ts';
+import { mm, say } from '../../units/phrase.ts';
+import type { Unit } from '../../units/unit.ts';
+import { type OptionReader, optionReader } from '../optionReader.ts';
+import { addPaperOptions, type PaperOptions, readPaperOptions } from '../options/paperOptions.ts';
+import { wrapText } from '../report/jointText.ts';
+import { readUnits } from '../units.ts';
+import { loadCorrection, percent, skewText, userFolder } from './printers.ts';
+
+interface ProofOptions extends PaperOptions {
+  readonly out?: string;
+  readonly json?: boolean;
+  readonly units?: string;
+  readonly measuredX?: string;
+  readonly measuredY?: string;
+  readonly measuredD1?: string;
+  readonly measuredD2?: string;
+  readonly save?: string;
+  readonly printer?: string;
+  readonly force?: boolean;
+}
+
+/** `proof`: how a printer errs, found out and kept. */
+export const addProof = (program: Command): void => {
+  const command = program
+    .command('proof')
+    .summary('find out how a printer errs, and keep its correction')
+    .description(
+      'Draws a sheet to print and measure. Typed back, the measures tell how the printer errs; kept under a name, they correct every page drawn with --printer.',
+    )
+    .option('--out <folder>', 'where to write the sheet (templates-out)')
+    .option('--json', 'print the lengths on the sheet as JSON, in mm')
+    .option('--units <unit>', 'mm or in: what a bare number means, and what is shown')
+    .option('--measured-x <length>', 'the bar at the foot, as it was measured')
+    .option('--measured-y <length>', 'the bar at the left, as it was measured')
+    .option('--measured-d1 <length>', 'from the bottom left corner to the top right')
+    .option('--measured-d2 <length>', 'from the top left corner to the bottom right')
+    .option('--save <name>', "keep the correction under the printer's name")
+    .option('--printer <name>', 'draw the sheet corrected for this printer, to prove the correction')
+    .option('--force', 'write over a file that halfpin did not make');
+  addPaperOptions(command)
+    .addHelpText(
+      'after',
+      `
+Examples:
+  halfpin proof --paper A4
+  halfpin proof --paper A4 --measured-x 179.3 --measured-y 240.7 --save office
+`,
+    )
+    .action(proof);
+};
+
+const MEASURES = { x: 'measuredX', y: 'measuredY', d1: 'measuredD1', d2: 'measuredD2' } as const;
+
+type Measures = Partial<ProofLengths>;
+
+const proof = async (options: ProofOptions): Promise<void> => {
+  const unit = readUnits(options.units) ?? 'mm';
+  const read = optionReader(options, unit);
+  const printed = readPaperOptions(read);
+  const measures = readMeasures(read);
+  if (read.complaints.length > 0 || printed === undefined) return refuseOptions(read.complaints, unit);
+  const sheet: Sheet = { ...printed, unit };
+  if (Object.keys(measures).length > 0) return keepErrorOf(sheet, measures, options);
+  if (options.save !== undefined)
+    throw new Failure(
+      ['--save: there is nothing to save yet; give what you measured, --measured-x and --measured-y'],
+      WRONG_INPUT,
+    );
+  return drawSheet(options, sheet);
+};
+
+/** What was measured, as far as it can be read. */
+const readMeasures = (read: OptionReader<ProofOptions>): Measures =>
+  Object.fromEntries(
+    Object.entries(MEASURES).flatMap(([key, option]) => {
+      const length = read.length(option);
+      return length === undefined ? [] : [[key, length]];
+    }),
+  );
+
+/** What a proof sheet is drawn for. */
+interface Sheet {
+  readonly paper: Paper;
+  readonly margin: number;
+  readonly unit: Unit;
+}
+
+const keepErrorOf = async (sheet: Sheet, measures: Measures, options: ProofOptions): Promise<void> => {
+  const { paper, margin, unit } = sheet;
+  const nominal = proofLengths(paper, margin, unit);
+  if (!nominal.ok) return refuseOptions(nominal.complaints, unit);
+  if (options.printer !== undefined)
+    throw new Failure(
+      ['--printer: a corrected sheet does not tell how the printer errs; measure an uncorrected one'],
+      WRONG_INPUT,
+    );
+  const read = readSides(nominal.value, measures);
+  if (!read.ok) return refuseOptions([otherUnit(sheet, options) ?? read.complaints].flat(), unit);
+  const error = read.value;
+  if (options.save !== undefined)
+    await savePrinter(userFolder(), nameOf(options.save), {
+      error,
+      paper: paper.name,
+      measured: new Date().toISOString().slice(0, 10),
+    });
+  if (options.json) {
+    process.stdout.write(printJson({ ...nominal.value, error, saved: options.save ?? null }));
+    return;
+  }
+  const kept =
+    options.save === undefined
+      ? 'Not kept; add --save and a name to keep it.'
+      : `Kept as ${options.save}: add --printer ${options.save} to halfpin draw.`;
+  process.stdout.write(
+    `${wrapText(`Across ${percent(error.x)}, up ${percent(error.y)}, an upright leans ${skewText(error)}. ${kept}`).join('\n')}\n`,
+  );
+};
+
+/** Reads a proof of which both sides must have been measured. */
+const readSides = (nominal: ProofLengths, measures: Measures): Result<PrinterError> => {
+  const { x, y } = measures;
+  if (x !== undefined && y !== undefined) return readProof(nominal, { ...measures, x, y });
+  const missing = (['x', 'y'] as const).filter((side) => measures[side] === undefined);
+  return refuse(
+    ...missing.map((side) => ({
+      at: [MEASURES[side]],
+      says: say`${side} is missing; it should be near ${mm(nominal[side])}`,
+    })),
+  );
+};
+
+/** A complaint where what was typed fits the sheet that is drawn for the other unit. */
+const otherUnit = ({ paper, margin, unit }: Sheet, options: ProofOptions): Complaint | undefined => {
+  const other = unit === 'mm' ? 'in' : 'mm';
+  const nominal = proofLengths(paper, margin, other);
+  return nominal.ok && readSides(nominal.value, readMeasures(optionReader(options, other))).ok
+    ? {
+        at: [MEASURES.x],
+        says: say`these are the lengths of the proof in ${other === 'in' ? 'inches' : 'mm'}`,
+        hint: say`--units ${other}`,
+      }
+    : undefined;
+};
+
+/** A printer's name is something to type again. */
+const nameOf = (text: string): string => {
+  if (isPrinterName(text)) return text;
+  throw new Failure(
+    ['--save: a printer is named with letters, digits, spaces, dots and hyphens, 40 at the most; try office'],
+    WRONG_INPUT,
+  );
+};
+
+const drawSheet = async (
+  { json, out, printer, force }: ProofOptions,
+  { paper, margin, unit }: Sheet,
+): Promise<void> => {
+  const correction = printer === undefined ? undefined : await loadCorrection(printer);
+  const { drawProof } = await import('../../paper/proofSheet.ts');
+  const drawn = drawProof(paper, margin, unit, correction);
+  if (!drawn.ok) return refuseOptions(drawn.complaints, unit);
+  const { lengths, page } = drawn.value;
+  const path = join(out ?? 'templates-out', `proof-${fileStem(paper.name)}.pdf`);
+  if (!json || out !== undefined) {
+    await refuseForeign([path], force === true);
+    await writePdf(path, `Proof sheet for ${paper.name}`, [page]);
+  }
+  process.stdout.write(
+    json
+      ? printJson(lengths)
+      : `${path}: print it at 100 % on ${paper.name}, measure it with a steel rule, and type in what you read as it says.\n`,
+  );
+};

@@ -1,0 +1,94 @@
+import { join } from 'node:path';
+import { drawerSeason } from '../../drawer/drawerSeason.ts';
+import { Failure, optionName, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
+import { refuseForeign } from '../../files/guardOverwrite.ts';
+import { loadFonts } from '../../files/loadFonts.ts';
+import { writePdf } from '../../files/writePdf.ts';
+import { writeWhole } from '../../files/writeWhole.ts';
+import type { Project } from '../../project/project.ts';
+import { seasonSheets } from '../../project/sheetsOf.ts';
+import { printJson } from '../../render/json.ts';
+import { fileStem, stems } from '../../sheets/fileStem.ts';
+import { gapDrawing } from '../../sheets/gapSheets.ts';
+import { loadProject } from '../loadProject.ts';
+import { optionReader } from '../optionReader.ts';
+import { readPaperOptions } from '../options/paperOptions.ts';
+import type { SeasonOptions } from '../options/seasonOptions.ts';
+import { seasonRecord } from '../report/seasonRecord.ts';
+import { seasonText } from '../report/seasonText.ts';
+import { readUnits } from '../units.ts';
+
+const OF_ONE_BOARD = ['species', 'shrinkage', 'coefficient', 'grain', 'size', 'from', 'to'] as const;
+
+/** Prints what the year does to a plan's drawers, and draws it where asked to. Throws a Failure with all that is wrong. */
+export const seasonOfPlan = async (plan: string, options: SeasonOptions): Promise<void> => {
+  const beside = OF_ONE_BOARD.filter((key) => options[key] !== undefined);
+  if (beside.length > 0)
+    throw new Failure(
+      beside.map((key) => `${optionName([key])}: a plan says this itself; leave out the option, or the plan`),
+      WRONG_INPUT,
+    );
+  readUnits(options.units);
+  const project = await loadProject(plan, options);
+  const { climate, set, units } = project;
+  if (climate === undefined)
+    throw new Failure(
+      [
+        `${plan}: this plan has no climate to say how its wood moves; try climate: {making: 21C/45%, driest: 21C/30%, dampest: 21C/70%}`,
+      ],
+      WRONG_INPUT,
+    );
+  const drawers = set.drawers.flatMap((drawer) => {
+    const season = drawerSeason(drawer);
+    return season === undefined ? [] : [{ drawer, season }];
+  });
+  if (drawers.length === 0)
+    throw new Failure([`${plan}: there are no drawers in this plan, so nothing that moves`], WRONG_INPUT);
+  const drawn = options.out === undefined ? [] : await drawPictures(project, options, options.out);
+  process.stdout.write(
+    options.json
+      ? printJson(seasonRecord(climate, drawers, set.advice, units))
+      : `${[...seasonText(climate, drawers, set.advice, units), ...drawn].join('\n')}\n`,
+  );
+};
+
+/** Each drawer's picture as SVG, and all of them on pages. */
+const drawPictures = async (project: Project, options: SeasonOptions, folder: string): Promise<string[]> => {
+  const { name: title, units, set } = project;
+  const read = optionReader(options, units);
+  const printed = readPaperOptions(read);
+  if (printed === undefined) return refuseOptions(read.complaints, units);
+  const stem = stems();
+  const pictures = set.drawers.flatMap((drawer) => {
+    const drawing = gapDrawing(drawer, units);
+    const { name } = drawer.spec;
+    return drawing === undefined ? [] : [{ name, drawing, path: join(folder, `${stem(name)}-season.svg`) }];
+  });
+  if (pictures.length === 0)
+    return ['', 'No drawer of this plan has an opening, so there is no gap to draw.'];
+  const sheets = seasonSheets(project, printed);
+  if (!sheets.ok) return refuseOptions(sheets.complaints, units);
+  const pdf = join(folder, `${fileStem(title)}-season.pdf`);
+  await refuseForeign([pdf, ...pictures.map(({ path }) => path)], options.force === true);
+  await writePdf(pdf, `${title}: season`, sheets.value.pages());
+  const [{ renderSvg }, { svgWindow }] = await Promise.all([
+    import('../../render/svg.ts'),
+    import('../../render/svgWindow.ts'),
+  ]);
+  const tools = { fonts: loadFonts(), window: svgWindow() };
+  for (const { name, drawing, path } of pictures)
+    await writeWhole(path, (write) =>
+      write(
+        renderSvg(
+          drawing,
+          { title: `${name}, gap through the year`, description: 'Drawn by Halfpin.' },
+          tools,
+        ),
+      ),
+    );
+  return [
+    '',
+    `${pdf}: the gaps through the year`,
+    `${folder}: ${pictures.length} of them as SVG, one a file`,
+  ];
+};

@@ -1,0 +1,44 @@
+import type { Command } from 'commander';
+import type { TrialOptions } from '../options/trialOptions.ts';
+
+/** `trial`: the next setting after a trial joint. */
+export const addTrial = (program: Command): void => {
+  program
+    .command('trial')
+    .summary('what a trial joint measures, turned into the next setting')
+    .description(
+      'Says how to set the cutter or the template after a trial joint. Where one cutter cuts both boards its depth changes; pins cut along a sloped template are corrected by moving that.',
+    )
+    .argument('[plan]', 'a plan file that has the joint, and what it is cut with')
+    .option('--json', 'print one JSON object, lengths in mm')
+    .option('--units <unit>', 'mm or in: what a bare number means, and what is shown')
+    .option('--log <file>', 'keep every trial in this file, and say what they converge to')
+    .option('--out <folder>', 'draw what moves into this folder, as PDF and SVG')
+    .option('--force', 'write over files that halfpin did not make')
+    .optionsGroup('How the joint was cut:')
+    .option('--joint <name>', 'which of the plan\'s corners: "Buttons front"')
+    .option('--cutter-angle <degrees>', 'one dovetail cutter in both boards, at this angle')
+    .option('--cutter-length <length>', 'how far up its side it cuts')
+    .option('--depth <length>', 'how deep the cutter was set')
+    .option('--slope <slope>', 'or pins along a template of this slope: 1:8')
+    .option('--at <length>', 'how far that template stood from where it stood first')
+    .optionsGroup('What was measured:')
+    .option('--loose <length>', 'how far a tail moves from side to side in its socket')
+    .option('--tight <length>', 'or how much must come off before it goes in')
+    .option('--proud <length>', "how far the tail board stands out beyond the pins' end")
+    .option('--shy <length>', 'or how far it lies under it')
+    .option('--short <length>', "the gap between the tails' ends and their sockets' bottom")
+    .addHelpText(
+      'after',
+      `
+Examples:
+  halfpin trial --cutter-angle 14 --depth 9.5 --loose 0.2
+  halfpin trial --slope 1:8 --tight 0.1 --proud 0.3
+  halfpin trial examples/trinket-box.yaml --joint "Box corner" --loose 1/64
+`,
+    )
+    .action(async (plan: string | undefined, options: TrialOptions) => {
+      const { tryJoint } = await import('./tryJoint.ts');
+      await tryJoint(plan, options);
+    });
+};

@@ -1,0 +1,235 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { translation } from '../../drawing/affine.ts';
+import type { Drawing } from '../../drawing/drawing.ts';
+import { appendLine } from '../../files/appendLine.ts';
+import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
+import { refuseForeign } from '../../files/guardOverwrite.ts';
+import { loadFonts } from '../../files/loadFonts.ts';
+import { readInput } from '../../files/readInput.ts';
+import { writePdf } from '../../files/writePdf.ts';
+import { writeWhole } from '../../files/writeWhole.ts';
+import { namedCorners } from '../../project/project.ts';
+import { printJson } from '../../render/json.ts';
+import {
+  correctDepth,
+  correctTemplate,
+  type DepthMove,
+  type Measured,
+  type TemplateMove,
+} from '../../router/trial/trialCorrection.ts';
+import {
+  type Convergence,
+  convergence,
+  formatTrial,
+  parseTrialLog,
+  type Trial,
+} from '../../router/trial/trialLog.ts';
+import { depthPicture, templatePicture } from '../../router/trial/trialPicture.ts';
+import { drawDepthMove, drawTemplateMove } from '../../sheets/trialDrawing.ts';
+import type { Complaint } from '../../units/complaint.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { nameKey } from '../../units/name.ts';
+import { mm, say, speak } from '../../units/phrase.ts';
+import { quote } from '../../units/quote.ts';
+import { sentence } from '../../units/sentence.ts';
+import type { Unit } from '../../units/unit.ts';
+import { loadProject } from '../loadProject.ts';
+import {
+  atTrialOption,
+  type PlannedJoint,
+  readTrialOptions,
+  type TrialOptions,
+  type TrialSetting,
+} from '../options/trialOptions.ts';
+import { adviceText, wrapText } from '../report/jointText.ts';
+import { readUnits } from '../units.ts';
+
+/** Turns what was measured on a trial joint into the next setting, says it, draws it, and keeps it in a log. */
+export const tryJoint = async (plan: string | undefined, options: TrialOptions): Promise<void> => {
+  const typed = readUnits(options.units);
+  const found = plan === undefined ? undefined : await plannedJoint(plan, options);
+  if (plan === undefined && options.joint !== undefined)
+    throw new Failure(['--joint: there is no plan to look it up in; give the plan too'], WRONG_INPUT);
+  const unit = typed ?? found?.units ?? 'mm';
+  const { trial, measured } = readTrialOptions(options, unit, found?.planned);
+  const next = correct(trial, measured, options, unit);
+  const log = options.log === undefined ? undefined : await readLog(options.log, unit);
+  const cut = trialOf(trial, measured, log?.trials ?? [], unit);
+
+  const drawn =
+    options.out === undefined ? [] : await draw(next.drawing, options.out, options.force === true);
+  if (options.log !== undefined && log !== undefined)
+    await appendLine(options.log, `${log.open ? '\n' : ''}${formatTrial(cut)}`);
+  const converging = log && convergence([...log.trials, cut]);
+  process.stdout.write(
+    options.json
+      ? printJson({ ...next.record, ...(converging && { converging }) })
+      : `${[...next.text, ...(converging ? convergenceText(converging, trial.kind, unit) : []), ...drawn].join('\n')}\n`,
+  );
+};
+
+/** The corner of a plan that is meant: its only one, or the one that is named. */
+const plannedJoint = async (
+  plan: string,
+  { joint: wanted, units }: TrialOptions,
+): Promise<{ units: Unit; planned: PlannedJoint }> => {
+  const project = await loadProject(plan, units === undefined ? {} : { units });
+  const corners = namedCorners(project);
+  const named = corners.filter(({ name }) => wanted !== undefined && nameKey(name) === nameKey(wanted));
+  const [meant] = wanted === undefined && corners.length === 1 ? corners : named;
+  if (meant === undefined)
+    throw new Failure(
+      [
+        `--joint: ${wanted === undefined ? `${plan} has ${corners.length} corners` : `${plan} has no corner ${quote(wanted)}`}; it must be one of ${corners.map(({ name }) => quote(name)).join(', ')}`,
+      ],
+      WRONG_INPUT,
+    );
+  return {
+    units: project.units,
+    planned: { joint: meant.joint, ...(project.cutting && { cutter: project.cutting.cutter }) },
+  };
+};
+
+/** The next setting: as other programs read it, in words and letters, and as a drawing. */
+interface Next {
+  readonly record: object;
+  readonly text: readonly string[];
+  readonly drawing: Drawing;
+}
+
+const correct = (trial: TrialSetting, measured: Measured, options: TrialOptions, unit: Unit): Next => {
+  const refused = (complaints: readonly Complaint[]): never =>
+    refuseOptions(
+      complaints.map((each) => atTrialOption(each, options)),
+      unit,
+    );
+  if (trial.kind === 'depth') {
+    const corrected = correctDepth(trial.setting, measured);
+    if (!corrected.ok) return refused(corrected.complaints);
+    const { depth, change } = corrected.value;
+    return {
+      record: { depth, change, ...reasons(corrected.value, unit) },
+      text: moveText(corrected.value, depthPicture(corrected.value, unit), unit),
+      drawing: drawDepthMove(trial.setting, corrected.value, unit),
+    };
+  }
+  const corrected = correctTemplate(trial.setting, measured);
+  if (!corrected.ok) return refused(corrected.complaints);
+  const { move } = corrected.value;
+  return {
+    record: { move, ...reasons(corrected.value, unit) },
+    text: moveText(corrected.value, templatePicture(corrected.value, unit), unit),
+    drawing: drawTemplateMove(trial.setting, corrected.value, unit),
+  };
+};
+
+const moveText = (move: DepthMove | TemplateMove, picture: readonly string[], unit: Unit): string[] => [
+  ...sentences(move, unit),
+  '',
+  ...picture,
+  ...adviceText(move.advice, unit),
+];
+
+const reasons = ({ because, stop, tails, advice }: DepthMove | TemplateMove, unit: Unit) => ({
+  because: speak(because, unit),
+  ...(stop && { stop: { change: stop.change, because: speak(stop.because, unit) } }),
+  ...(tails && { tails: { change: tails.change, because: speak(tails.because, unit) } }),
+  advice: advice.map((each) => sentence(each, unit)),
+});
+
+const sentences = ({ because, stop, tails }: DepthMove | TemplateMove, unit: Unit): string[] =>
+  [because, stop?.because, tails?.because].flatMap((each) =>
+    each === undefined ? [] : wrapText(speak(each, unit)),
+  );
+
+/** More damaged lines than this are only counted. */
+const MOST_TOLD = 20;
+
+/** A log as it stands; one that is damaged is refused, and left as it is. */
+const readLog = async (path: string, unit: Unit): Promise<{ trials: readonly Trial[]; open: boolean }> => {
+  const text = existsSync(path) ? new TextDecoder().decode(await readInput(path, 'a log of trials')) : '';
+  const { trials, complaints } = parseTrialLog(text);
+  const [told, untold] = [complaints.slice(0, MOST_TOLD), complaints.length - MOST_TOLD];
+  if (complaints.length > 0)
+    throw new Failure(
+      [
+        ...told.map((complaint) => `${path}:${complaint.at[1]}: ${sentence(complaint, unit)}`),
+        ...(untold > 0 ? [`${path}: ${untold} more lines are damaged`] : []),
+      ],
+      WRONG_INPUT,
+    );
+  return { trials, open: text !== '' && !text.endsWith('\n') };
+};
+
+/** The trial as the log keeps it. After the first along a slope, where the template stood must be said. */
+const trialOf = (
+  trial: TrialSetting,
+  { looseness }: Measured,
+  earlier: readonly Trial[],
+  unit: Unit,
+): Trial => {
+  if (trial.kind === 'depth') {
+    const { angle, depth } = trial.setting;
+    return { angle, depth, loose: looseness };
+  }
+  const slope = trial.setting.slope.run;
+  const last = convergence(earlier.filter((each) => 'slope' in each && each.slope === slope));
+  if (trial.at === undefined && last !== undefined)
+    return refuseOptions(
+      [
+        {
+          at: ['at'],
+          says: say`the log holds earlier trials of this slope; where the template stood this time, from where it stood first, is missing`,
+          hint: say`${mm(last.setting)}, if it was moved as the log says`,
+        },
+      ],
+      unit,
+    );
+  return { slope, at: trial.at ?? 0, loose: looseness };
+};
+
+const convergenceText = (
+  { setting, trials, spread }: Convergence,
+  kind: TrialSetting['kind'],
+  unit: Unit,
+): string[] => {
+  const length = (value: number): string => formatLength(value, unit);
+  const where =
+    kind === 'depth'
+      ? `a depth of ${length(setting)}`
+      : `${length(setting)} from where the template stood first`;
+  return [
+    '',
+    ...wrapText(
+      trials === 1
+        ? `The log's first trial points to ${where}.`
+        : `The log's ${trials} trials point to ${where}; what each calls for by itself lies within ${length(spread)}.`,
+    ),
+  ];
+};
+
+/** White round the drawing of a trial, in mm. */
+const MARGIN = 10;
+
+const draw = async (drawing: Drawing, folder: string, force: boolean): Promise<string[]> => {
+  const [pdf, svg] = [join(folder, 'trial.pdf'), join(folder, 'trial.svg')];
+  await refuseForeign([pdf, svg], force);
+  const [{ renderSvg }, { svgWindow }] = await Promise.all([
+    import('../../render/svg.ts'),
+    import('../../render/svgWindow.ts'),
+  ]);
+  const { x0, y0, x1, y1 } = drawing.box;
+  await writePdf(pdf, 'Trial joint', [
+    {
+      width: x1 - x0 + 2 * MARGIN,
+      height: y1 - y0 + 2 * MARGIN,
+      placed: [{ drawing, at: translation(MARGIN - x0, MARGIN - y0) }],
+    },
+  ]);
+  const meta = { title: 'Trial joint', description: 'What moves after a trial joint, drawn by Halfpin.' };
+  await writeWhole(svg, (write) =>
+    write(renderSvg(drawing, meta, { fonts: loadFonts(), window: svgWindow() })),
+  );
+  return ['', `${pdf}, ${svg}: what moves, drawn`];
+};

@@ -1,0 +1,266 @@
+import type { Command } from 'commander';
+import { optionName } from '../../files/failure.ts';
+import type { HalfPins, JointSpec, Spacing } from '../../joint/jointSpec.ts';
+import {
+  foreignLengths,
+  isKind,
+  KIND_NAMES,
+  KINDS,
+  kindFor,
+  kindsWith,
+  OWN_LENGTH_KEYS,
+  OWN_LENGTHS,
+  type OwnLengthKey,
+} from '../../joint/kinds/kinds.ts';
+import type { Cutting } from '../../router/limits/cutting.ts';
+import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
+import { parseName } from '../../units/name.ts';
+import { say } from '../../units/phrase.ts';
+import { quote } from '../../units/quote.ts';
+import { parseSlope } from '../../units/slope.ts';
+import type { Unit } from '../../units/unit.ts';
+import { type OptionReader, optionReader } from '../optionReader.ts';
+import { parseUnit } from '../units.ts';
+import { addCutterOptions, type CutterOptions, readCutterOptions } from './cutterOptions.ts';
+
+/** The lengths that only some kinds of corner have, as typed. */
+type OwnOptions = { readonly [Key in OwnLengthKey]?: string };
+
+/** The options that describe one corner, as typed. */
+export interface JointOptions extends CutterOptions, OwnOptions {
+  readonly name?: string;
+  readonly kind?: string;
+  readonly width?: string;
+  readonly tailBoard?: string;
+  readonly pinBoard?: string;
+  readonly slope?: string;
+  readonly tails?: string;
+  readonly pin?: string;
+  readonly pins?: string;
+  readonly pitch?: string;
+  readonly halfPin?: string;
+  readonly graded?: string;
+  readonly gradedFrom?: string;
+  readonly proud?: string;
+  readonly chisel?: string;
+  readonly units?: string;
+}
+
+const KINDS_IN_WORDS = KIND_NAMES.join(' or ');
+
+export const addJointOptions = (command: Command): Command => {
+  command
+    .optionsGroup('One corner, without a plan (lengths: 18, 18mm, 3/4in, 5-11/16in):')
+    .option('--name <words>', 'what to call it')
+    .option(
+      '--kind <kind>',
+      `${KINDS_IN_WORDS} (${kindFor([])}, unless a ${OWN_LENGTHS.map(({ word }) => word).join(' or a ')} is given)`,
+    )
+    .option('--width <length>', 'width of both boards')
+    .option('--tail-board <length>', 'thickness of the board with the tails')
+    .option('--pin-board <length>', 'thickness of the board with the pins');
+  for (const { key, about } of OWN_LENGTHS) command.option(`${optionName([key])} <length>`, about);
+  return addCutterOptions(
+    command
+      .option('--slope <slope>', '1:7, 1 in 7 or 8.1deg (1:8 unless given)')
+      .option('--tails <count>', 'how many tails, or their tip widths: 20,25,20')
+      .option('--pin <length>', 'narrow width of a pin')
+      .option('--pins <lengths>', 'with listed tails, the pins between them: 5,5')
+      .option('--half-pin <length>', 'narrow width of the outermost pins, or lower,upper: 6,8')
+      .option('--graded <ratio>', "each tail's width as a part of its neighbour's: 0.9")
+      .option('--graded-from <where>', 'edge or middle (edge unless given)')
+      .option('--pitch <length>', "a machine's spacing: from the middle of one pin to the next")
+      .option('--proud <length>', 'how far the tail board is to stand proud')
+      .option('--chisel <length>', 'the narrowest chisel in the rack')
+      .option('--units <unit>', 'mm or in: what a bare number means, and what is shown'),
+  );
+};
+
+const JOINT_KEYS = [
+  'name',
+  'kind',
+  'width',
+  'tailBoard',
+  'pinBoard',
+  ...OWN_LENGTH_KEYS,
+  'slope',
+  'tails',
+  'pin',
+  'pins',
+  'halfPin',
+  'graded',
+  'gradedFrom',
+  'proud',
+  'chisel',
+  'pitch',
+  'cutterDiameter',
+  'cutterAngle',
+  'cutterLength',
+  'cutterNeck',
+] as const satisfies readonly (keyof JointOptions)[];
+
+/** Those options, as typed, that describe a corner. */
+export const optionsOfJoint = (options: JointOptions): string[] =>
+  JOINT_KEYS.filter((key) => options[key] !== undefined).map((key) => optionName([key]));
+
+/** What the options say, as far as it can be read. */
+export interface ReadOptions {
+  readonly name: string;
+  /** What lengths are shown in: what `--units` says, or inches where every board is given in inches. */
+  readonly units: Unit;
+  /** Without what could not be read; absent where a board's size could not. */
+  readonly spec?: JointSpec;
+  /** A machine's spacing, in place of what the spec says of tails and half pins. */
+  readonly pitch?: number;
+  /** What the corner is cut with, where that is not by hand. */
+  readonly cutting?: Cutting;
+  /** Each at the option's name. */
+  readonly complaints: readonly Complaint[];
+}
+
+export const readJointOptions = (options: JointOptions): ReadOptions => {
+  const units: Unit = options.units === 'in' ? 'in' : 'mm';
+  const shown = options.units === undefined && allInInches(options) ? 'in' : units;
+  const read = optionReader(options, units);
+  const { complain } = read;
+  read.value('units', parseUnit);
+  const needed = (key: 'width' | 'tailBoard' | 'pinBoard', what: string): number | undefined => {
+    read.need(key, say`${what} is missing`, say`--width 96 --tail-board 11 --pin-board 20`);
+    return read.length(key);
+  };
+
+  const width = needed('width', "the boards' width");
+  const tailBoard = needed('tailBoard', "the tail board's thickness");
+  const pinBoard = needed('pinBoard', "the pin board's thickness");
+  const named = options.kind ?? kindFor(OWN_LENGTH_KEYS.filter((key) => options[key] !== undefined));
+  const kind = isKind(named) ? named : undefined;
+  if (kind === undefined)
+    complain({
+      at: ['kind'],
+      says: say`${quote(named)} is not a kind of joint; it must be ${KINDS_IN_WORDS}`,
+    });
+  const own: { [Key in OwnLengthKey]?: number } = {};
+  for (const key of OWN_LENGTH_KEYS) {
+    const given = read.length(key);
+    if (given !== undefined) own[key] = given;
+  }
+  if (kind !== undefined)
+    for (const { key, word } of foreignLengths(kind, own))
+      complain({
+        at: [key],
+        says: say`a ${kind} joint has no ${word}`,
+        hint: say`--kind ${kindsWith([key]).join(' or ')}`,
+      });
+  const slope = read.value('slope', parseSlope);
+  const pin = read.length('pin');
+  const proud = read.length('proud');
+  const chisel = read.length('chisel');
+  const halfPin = halfPins(read.lengths('halfPin'), complain);
+  const spacing = readSpacing(options, read);
+  const name = read.value('name', parseName);
+  const pitch = read.length('pitch');
+  if (pitch !== undefined) checkPitchAlone(options, complain);
+  const cutting = readCutterOptions(options, read);
+  const known = {
+    name: name ?? 'Corner',
+    units: shown,
+    ...(pitch !== undefined && { pitch }),
+    ...(cutting && { cutting }),
+    complaints: read.complaints,
+  };
+  if (width === undefined || tailBoard === undefined || pinBoard === undefined) return known;
+  const common = {
+    width,
+    tailBoard,
+    pinBoard,
+    spacing,
+    ...(slope && { slope }),
+    ...(pin !== undefined && { pin }),
+    ...(halfPin && { halfPin }),
+    ...(proud !== undefined && { proud }),
+    ...(chisel !== undefined && { chisel }),
+  };
+  return { ...known, spec: { ...common, ...KINDS[kind ?? kindFor([])].wish(own) } };
+};
+
+const allInInches = ({ width, tailBoard, pinBoard }: JointOptions): boolean =>
+  [width, tailBoard, pinBoard].every(
+    (text) => text !== undefined && /(?:in|inch|inches|["″”])\s*$/iu.test(text),
+  );
+
+type Complain = (complaint: Complaint) => void;
+
+const halfPins = (widths: readonly number[] | undefined, complain: Complain): HalfPins | undefined => {
+  if (widths === undefined) return undefined;
+  const [lower, upper = lower, ...more] = widths;
+  if (more.length > 0)
+    complain({
+      at: ['halfPin'],
+      says: say`there are two half pins, so one width or two`,
+      hint: say`6 or 6,8`,
+    });
+  return lower === undefined || upper === undefined ? undefined : { lower, upper };
+};
+
+/** A pitch leaves nothing of the spacing to be chosen. */
+const checkPitchAlone = (options: JointOptions, complain: Complain): void => {
+  const beside = (['tails', 'pins', 'graded', 'halfPin'] as const).filter(
+    (key) => options[key] !== undefined,
+  );
+  if (beside.length > 0)
+    complain({
+      at: ['pitch'],
+      says: say`the pitch sets the tails and both half pins by itself`,
+      hint: say`leaving out ${beside.map((key) => optionName([key])).join(' and ')}`,
+    });
+};
+
+const readSpacing = (options: JointOptions, read: OptionReader<JointOptions>): Spacing => {
+  const { complain } = read;
+  const { tails, pins, graded, gradedFrom = 'edge' } = options;
+  const listed = tails?.includes(',') === true;
+  if (listed && graded !== undefined)
+    complain({ at: ['graded'], says: say`listed tails are not graded as well; give one or the other` });
+  if (!listed && pins !== undefined)
+    complain({
+      at: ['pins'],
+      says: say`listed pins need listed tails`,
+      hint: say`--tails 20,25,20 --pins 5,5`,
+    });
+  if (graded === undefined && options.gradedFrom !== undefined)
+    complain({ at: ['gradedFrom'], says: say`there is no grading to count`, hint: say`--graded 0.9` });
+  if (gradedFrom !== 'edge' && gradedFrom !== 'middle')
+    complain({ at: ['gradedFrom'], says: say`${quote(gradedFrom)} must be edge or middle` });
+  if (listed) {
+    const widths = read.lengths('tails');
+    const between = read.lengths('pins');
+    return widths === undefined
+      ? { kind: 'even' }
+      : { kind: 'listed', tails: widths, ...(between && { pins: between }) };
+  }
+  const count = read.value('tails', parseCount);
+  const counted = count === undefined ? {} : { tails: count };
+  const ratio = read.value('graded', parseRatio);
+  return ratio === undefined
+    ? { kind: 'even', ...counted }
+    : {
+        kind: 'graded',
+        ratio,
+        from: gradedFrom === 'middle' ? 'middle' : 'edge',
+        ...counted,
+      };
+};
+
+const parseRatio = (text: string): Result<number> =>
+  /^\s*(?:\d+(?:[.,]\d+)?|[.,]\d+)\s*$/u.test(text)
+    ? accept(Number(text.replace(',', '.')))
+    : refuse({ at: [], says: say`${quote(text)} is not a number`, hint: say`0.9` });
+
+const parseCount = (text: string): Result<number> =>
+  /^\s*\d+\s*$/u.test(text)
+    ? accept(Number(text))
+    : refuse({
+        at: [],
+        says: say`${quote(text)} is not a number of tails; it must be a whole number from 1, or tip widths with commas`,
+        hint: say`5`,
+      });

@@ -1,0 +1,163 @@
+import { refuseOptions } from '../../files/failure.ts';
+import type { Joint } from '../../joint/joint.ts';
+import { kindOf } from '../../joint/kinds/kinds.ts';
+import type { Cutter } from '../../router/limits/cutter.ts';
+import type { Measured, OneCutterSetting, SlopedSetting } from '../../router/trial/trialCorrection.ts';
+import type { Complaint } from '../../units/complaint.ts';
+import { mm, type Phrase, say } from '../../units/phrase.ts';
+import { parseSlope } from '../../units/slope.ts';
+import type { Unit } from '../../units/unit.ts';
+import { optionReader } from '../optionReader.ts';
+import { parseAngle } from './cutterOptions.ts';
+
+/** The options of `trial`, as typed. */
+export interface TrialOptions {
+  readonly joint?: string;
+  readonly cutterAngle?: string;
+  readonly cutterLength?: string;
+  readonly depth?: string;
+  readonly slope?: string;
+  readonly at?: string;
+  readonly loose?: string;
+  readonly tight?: string;
+  readonly proud?: string;
+  readonly shy?: string;
+  readonly short?: string;
+  readonly units?: string;
+  readonly log?: string;
+  readonly out?: string;
+  readonly force?: boolean;
+  readonly json?: boolean;
+}
+
+/** How the trial joint was cut. */
+export type TrialSetting =
+  | { readonly kind: 'depth'; readonly setting: OneCutterSetting }
+  /** `at`: from where the template stood first, where that is said. */
+  | { readonly kind: 'template'; readonly setting: SlopedSetting; readonly at?: number };
+
+/** The corner of a plan that was tried. */
+export interface PlannedJoint {
+  readonly joint: Joint;
+  readonly cutter?: Cutter;
+}
+
+/** Reads how a trial joint was cut and what was measured of it. Throws a Failure with all that is wrong. */
+export const readTrialOptions = (
+  options: TrialOptions,
+  unit: Unit,
+  planned: PlannedJoint | undefined,
+): { readonly trial: TrialSetting; readonly measured: Measured } => {
+  const read = optionReader(options, unit);
+  /** Two options that measure one thing, in opposite directions. */
+  const either = (more: keyof TrialOptions, less: keyof TrialOptions): number | undefined => {
+    if (options[more] !== undefined && options[less] !== undefined)
+      read.complain({ at: [less], says: say`--${more} is given too, and a joint is only one of them` });
+    const [above, below] = [read.length(more), read.length(less)];
+    for (const [key, other, value] of [
+      [more, less, above],
+      [less, more, below],
+    ] as const)
+      if (value !== undefined && value < 0)
+        read.complain({
+          at: [key],
+          says: say`${mm(value)} is less than 0`,
+          hint: say`--${other} ${-value}mm`,
+        });
+    return above ?? (below === undefined ? undefined : -below);
+  };
+
+  const looseness = either('loose', 'tight');
+  const proud = either('proud', 'shy');
+  const short = read.length('short');
+  const nothing = (['loose', 'tight', 'proud', 'shy', 'short'] as const).every(
+    (key) => options[key] === undefined,
+  );
+  if (nothing)
+    read.complain({
+      at: ['loose'],
+      says: say`what was measured on the trial joint is missing`,
+      hint: say`--loose 0.2, --tight 0.1, or --loose 0 where it fits`,
+    });
+
+  const angle = read.value('cutterAngle', parseAngle);
+  const cutterLength = read.length('cutterLength');
+  const depth = read.length('depth') ?? planned?.joint.depth;
+  const slope = read.value('slope', parseSlope);
+  const at = read.length('at');
+  const complain = (key: keyof TrialOptions, says: Phrase, hint: Phrase) =>
+    read.complain({ at: [key], says, hint });
+
+  // Stopped sockets of a plan with a cutter are cut by that in both boards; all others have their pins cut along a slope.
+  const stopped = planned !== undefined && kindOf(planned.joint).sockets === 'stopped';
+  const both = stopped && options.slope === undefined ? planned.cutter : undefined;
+  const byCutter = options.cutterAngle !== undefined || both !== undefined;
+  if (options.cutterAngle !== undefined && options.slope !== undefined)
+    complain(
+      'slope',
+      say`--cutter-angle is given too`,
+      say`one of them: the cutter cuts both boards, or the template the pins`,
+    );
+  else if (!byCutter && options.slope === undefined && planned === undefined)
+    complain(
+      'cutterAngle',
+      say`how the joint was cut is missing`,
+      say`--cutter-angle 14 --depth 9.5, or --slope 1:8, or a plan`,
+    );
+  if (byCutter && options.depth === undefined && depth === undefined)
+    complain('depth', say`how deep the cutter was set is missing`, say`--depth 9.5`);
+  if (byCutter && options.at !== undefined)
+    complain('at', say`a cutter is set by its depth, not along a template`, say`--depth`);
+  if (read.complaints.length > 0) return refuseOptions(read.complaints, unit);
+
+  const measured: Measured = {
+    looseness: looseness ?? 0,
+    ...(proud !== undefined && { proud }),
+    ...(short !== undefined && { short }),
+  };
+  const cutAngle = angle ?? both?.angle;
+  if (cutAngle !== undefined && depth !== undefined) {
+    const reach = cutterLength ?? planned?.cutter?.length;
+    return {
+      trial: {
+        kind: 'depth',
+        setting: {
+          angle: cutAngle,
+          depth,
+          ...(reach !== undefined && { length: reach }),
+          ...(stopped && { pinBoard: planned.joint.pinBoard.thickness }),
+        },
+      },
+      measured,
+    };
+  }
+  const along = slope ?? planned?.joint.slope;
+  if (along === undefined) return refuseOptions(read.complaints, unit);
+  return {
+    trial: {
+      kind: 'template',
+      setting: { slope: along, ...(depth !== undefined && { depth }) },
+      ...(at !== undefined && { at }),
+    },
+    measured,
+  };
+};
+
+/** A complaint about a trial, at the option that was typed for it. */
+export const atTrialOption = (complaint: Complaint, options: TrialOptions): Complaint => {
+  const typed = (): string => {
+    switch (complaint.at[0]) {
+      case 'angle':
+        return 'cutterAngle';
+      case 'length':
+        return 'cutterLength';
+      case 'looseness':
+        return options.tight === undefined ? 'loose' : 'tight';
+      case 'proud':
+        return options.shy === undefined ? 'proud' : 'shy';
+      default:
+        return String(complaint.at[0]);
+    }
+  };
+  return { ...complaint, at: [typed()] };
+};

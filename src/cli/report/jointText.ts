@@ -1,0 +1,78 @@
+import { dividers, glueArea } from '../../joint/gauges.ts';
+import type { Joint } from '../../joint/joint.ts';
+import { kindOf } from '../../joint/kinds/kinds.ts';
+import { blockPicture } from '../../joint/picture.ts';
+import { meanTail } from '../../joint/proportion.ts';
+import type { Complaint } from '../../units/complaint.ts';
+import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import { sentence } from '../../units/sentence.ts';
+import { degrees, formatSlope } from '../../units/slope.ts';
+import type { Unit } from '../../units/unit.ts';
+import { wrapText as wrapWords } from '../../units/wrapText.ts';
+import { COLUMNS, fitTable } from './fitTable.ts';
+
+/**
+ * A corner to mark out from, without a printer: a small picture, every line's place, and the settings.
+ * @param pinBoardFrom what the pin board's faces are gauged from, where that is not its end
+ */
+export const jointText = (heading: string, joint: Joint, unit: Unit, pinBoardFrom?: string): string[] => {
+  const { kind, width, tailBoard, pinBoard, slope, tails } = joint;
+  const length = (value: number): string => formatLength(value, unit);
+  const own = kindOf(joint).lengths.map(({ word, of }) => ` with a ${word} of ${length(of(joint))}`);
+  return [
+    ...wrapText(
+      `${heading}: ${kind} joint, ${length(width)} wide, tail board ${length(tailBoard.thickness)}, pin board ${length(pinBoard.thickness)}${own.join('')}, slope ${formatSlope(slope)} (${degrees(slope).toFixed(2)}°)`,
+    ),
+    ...wrapText(countText(joint, unit)),
+    '',
+    ...blockPicture(joint, 64).map((row, i) => `${['tip ', '', '', 'base'][i]?.padEnd(6)}${row}`),
+    '',
+    `From the reference edge, ${unit}:`,
+    ...fitTable(
+      ['', 'tip from', 'tip to', 'base from', 'base to', 'tip width'],
+      tails.map(({ tip, base }, i) => [
+        `tail ${i + 1}`,
+        ...[...tip, ...base, tip[1] - tip[0]].map((value) => formatNumber(value, unit)),
+      ]),
+      [false, true, true, true, true, true],
+      1,
+    ),
+    '',
+    ...settingsText(joint, unit, pinBoardFrom).flatMap(wrapText),
+  ];
+};
+
+/** Each piece of advice as a line or more. */
+export const adviceText = (advice: readonly Complaint[], unit: Unit): string[] =>
+  advice.flatMap((each) => wrapText(`advice: ${sentence(each, unit)}`));
+
+/** `5 tails of 21.4 mm; 4 would be 27.9 mm, 6 would be 16.9 mm`. */
+export const countText = (joint: Joint, unit: Unit): string => {
+  const { tails, even, alternatives } = joint;
+  const mean = `${tails.length} ${tails.length === 1 ? 'tail' : 'tails'} of ${even ? '' : 'on average '}${formatLength(meanTail(joint), unit)}`;
+  const others = alternatives.map((other) => `${other.tails} would be ${formatLength(other.tip, unit)}`);
+  return others.length === 0 ? mean : `${mean}; ${others.join(', ')}`;
+};
+
+/** Marking gauge, dividers and glue area, one a line. */
+export const settingsText = (joint: Joint, unit: Unit, pinBoardFrom = 'its end'): string[] => {
+  const length = (value: number): string => formatLength(value, unit);
+  const stepping = dividers(joint);
+  return [
+    ...kindOf(joint)
+      .gauges(joint)
+      .map(({ board, on, from, length: set }) => {
+        const end = board === 'pin' ? pinBoardFrom : 'its end';
+        return `gauge  ${board} board, ${on}, from ${from === 'end' ? end : `the ${from}`}: ${length(set)}`;
+      }),
+    ...(stepping === undefined
+      ? []
+      : [
+          `dividers  open to ${length(stepping.step)}: step up from ${length(stepping.from)}, then down from ${length(stepping.downFrom)}`,
+        ]),
+    `glue   long grain to long grain: ${(glueArea(joint) / 100).toFixed(1)} cm²`,
+  ];
+};
+
+/** A sentence in lines no wider than the terminal, its later lines indented. */
+export const wrapText = (text: string): string[] => wrapWords(text, (line) => line.length <= COLUMNS, '  ');

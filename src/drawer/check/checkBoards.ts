@@ -1,0 +1,90 @@
+import { lies } from '../../joint/checkSizes.ts';
+import { LEAST_SOCKET, WIDTH_RANGE } from '../../joint/jointLimits.ts';
+import { kindOf } from '../../joint/kinds/kinds.ts';
+import type { Complaint } from '../../units/complaint.ts';
+import { EPSILON } from '../../units/epsilon.ts';
+import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
+import { LEAST_HELD, LEAST_INSIDE, LEAST_WALL } from '../drawerLimits.ts';
+import type { Sizes } from '../drawerSizes.ts';
+import type { DrawerSpec } from '../drawerSpec.ts';
+
+/** Whether the boards can carry their grooves and hold the bottom, in a drawer whose space is sound. */
+export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
+  const { stock, joint, backJoint, groove, bottom, lip, backDrop } = spec;
+  const { height, lap, wall, inside, backFrom, backHeight } = sizes;
+  const wrong: Complaint[] = [];
+  if (lip !== undefined && kindOf(joint).sockets === 'open')
+    wrong.push({
+      at: ['joint', 'kind'],
+      says: say`a front with a lip cannot have ${joint.kind} corners: its lip is the lap of a lapped joint`,
+      hint: say`lapped, or no lip`,
+    });
+  const proud = joint.proud ?? 0;
+  if (Math.abs((backJoint.proud ?? 0) - proud) > EPSILON)
+    wrong.push({
+      at: ['back', 'joint', 'proud'],
+      says: say`the sides stand ${mm(backJoint.proud ?? 0)} proud at the back and ${mm(proud)} at the front; unless both are equal the sides are not parallel`,
+      hint: say`${mm(proud)}`,
+    });
+
+  const slips = bottom.hold.kind === 'slips' ? bottom.hold : undefined;
+  const grooved =
+    slips === undefined
+      ? { board: 'the sides', thickness: wall }
+      : { board: 'the slips', thickness: slips.width };
+  const mostInSide = grooved.thickness - LEAST_WALL;
+  // A lap that leaves no socket is complained of as such.
+  const tooThick = lap > stock.front.thickness - LEAST_SOCKET + EPSILON;
+  const mostInFront = stock.front.thickness - (tooThick ? LEAST_WALL : Math.max(lap, LEAST_WALL));
+  const mostDepth = Math.min(mostInSide, mostInFront);
+  if (groove.depth > mostDepth + EPSILON)
+    wrong.push({
+      at: ['groove', 'depth'],
+      says:
+        mostInSide <= mostInFront
+          ? say`the groove is ${mm(groove.depth)} deep; ${grooved.board}, ${mm(grooved.thickness)} thick, must keep ${mm(LEAST_WALL)} behind it, so it may be at most ${atMost(Math.max(0, mostInSide))}`
+          : lap >= LEAST_WALL
+            ? say`the groove is ${mm(groove.depth)} deep; at the front's ends it must stay within the sockets, so it may be at most ${atMost(Math.max(0, mostInFront))}`
+            : say`the groove is ${mm(groove.depth)} deep; the front, ${mm(stock.front.thickness)} thick, must keep ${mm(LEAST_WALL)} before it, so it may be at most ${atMost(Math.max(0, mostInFront))}`,
+      ...(mostDepth > 0 ? { hint: say`${atMost(mostDepth)}` } : {}),
+    });
+  const mostSlack = groove.depth - LEAST_HELD;
+  if (bottom.slack > mostSlack + EPSILON)
+    wrong.push({
+      at: ['bottom', 'slack'],
+      says: say`a slack of ${mm(bottom.slack)} at each side leaves too little of the bottom in grooves ${mm(groove.depth)} deep; at least ${atLeast(LEAST_HELD)} must be held`,
+      hint: mostSlack >= 0 ? say`at most ${atMost(mostSlack)}` : say`a deeper groove`,
+    });
+  if (stock.bottom.thickness > backFrom + EPSILON)
+    wrong.push({
+      at: ['stock', 'bottom', 'thickness'],
+      says: say`the bottom is ${mm(stock.bottom.thickness)} thick and would hang below the sides: the groove's upper edge lies ${mm(backFrom)} up`,
+      hint: say`at most ${atMost(backFrom)}, or a larger groove offset`,
+    });
+  if (!lies(backHeight, WIDTH_RANGE))
+    wrong.push({
+      at: ['back', 'drop'],
+      says: say`no height is left for the back: of the sides' ${mm(height)} the groove takes ${mm(backFrom)} from below and the drop ${mm(backDrop)} from above; the back must be at least ${atLeast(WIDTH_RANGE.least)} high`,
+      hint:
+        backHeight + backDrop >= WIDTH_RANGE.least
+          ? say`a drop of at most ${atMost(backHeight + backDrop - WIDTH_RANGE.least)}`
+          : say`a smaller groove offset, or a higher drawer`,
+    });
+  if (slips !== undefined) {
+    const least = backFrom + LEAST_WALL;
+    if (slips.height < least - EPSILON || slips.height > height + EPSILON)
+      wrong.push({
+        at: ['bottom', 'slips', 'height'],
+        says: say`the slips are ${mm(slips.height)} high; above their groove they must keep ${mm(LEAST_WALL)}, and they may not rise above the sides, so it must be ${atLeast(least)} to ${atMost(height)}`,
+        hint: say`${atLeast(least)}`,
+      });
+    const mostWidth = (inside.width - LEAST_INSIDE) / 2;
+    if (slips.width > mostWidth + EPSILON)
+      wrong.push({
+        at: ['bottom', 'slips', 'width'],
+        says: say`slips ${mm(slips.width)} wide leave no width for the bottom between sides ${mm(inside.width)} apart; they may be at most ${atMost(mostWidth)}`,
+        ...(mostWidth > 0 ? { hint: say`${atMost(mostWidth)}` } : {}),
+      });
+  }
+  return wrong;
+};

@@ -1,0 +1,31 @@
+import { WIDTH_RANGE } from '../../joint/jointLimits.ts';
+import type { Complaint } from '../../units/complaint.ts';
+import { EPSILON } from '../../units/epsilon.ts';
+import { atLeast, mm, say } from '../../units/phrase.ts';
+import { LEAST_INSIDE } from '../drawerLimits.ts';
+import type { Sizes } from '../drawerSizes.ts';
+import type { DrawerSpec } from '../drawerSpec.ts';
+
+/** Whether what a drawer has to fit into leaves it any room, whose measures are sound each by itself. */
+export const checkSpace = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
+  const { space, stock } = spec;
+  const wrong: Complaint[] = [];
+  const tooSmall = (key: 'width' | 'height' | 'depth', has: number, needs: number) => {
+    // What is no number comes from a joint's measure, and is complained of with the joint.
+    if (!(has < needs - EPSILON)) return;
+    const given = space.kind === 'opening' ? space.opening[key] : space.size[key];
+    const least = given - has + needs;
+    wrong.push({
+      at: [space.kind, key],
+      says:
+        space.kind === 'opening'
+          ? say`the opening's ${key} is ${mm(given)}; with the clearances and the boards it must be at least ${atLeast(least)}`
+          : say`the drawer's ${key} is ${mm(given)}; with its boards it must be at least ${atLeast(least)}`,
+      hint: say`${atLeast(least)}${space.kind === 'opening' ? ', or less clearance' : ''}`,
+    });
+  };
+  tooSmall('width', sizes.width, 2 * sizes.wall + LEAST_INSIDE);
+  tooSmall('height', sizes.height, WIDTH_RANGE.least);
+  tooSmall('depth', sizes.depth, stock.front.thickness + stock.back.thickness + LEAST_INSIDE);
+  return wrong;
+};

@@ -1,0 +1,85 @@
+import type { JointSpec } from '../joint/jointSpec.ts';
+import { KINDS } from '../joint/kinds/kinds.ts';
+import { BACK, type DrawerSpec } from './drawerSpec.ts';
+
+/** How wide the rebate is that runs round the inside of a front with a lip; all 0 where it has none. */
+export interface Rebate {
+  /** At the left end and at the right, each. */
+  readonly sides: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** The measures that every part follows from, in mm. */
+export interface Sizes {
+  /** Over the outer faces of both sides, when these have been planed flush. */
+  readonly width: number;
+  /** The sides' width. */
+  readonly height: number;
+  /** From the front's outer face to the back's. */
+  readonly depth: number;
+  /** The wood in front of the sides' ends: the joint's lap, and the lip's thickness where there is one; 0 where the sides reach the front's face. */
+  readonly lap: number;
+  readonly rebate: Rebate;
+  /** From the sides' outer faces to their inside faces, when they have been planed flush. */
+  readonly wall: number;
+  /** Clear space inside, between the sides and from front to back. */
+  readonly inside: { readonly width: number; readonly depth: number };
+  /** From the reference edge to the back's lower edge: the groove's top edge. */
+  readonly backFrom: number;
+  readonly backHeight: number;
+}
+
+/**
+ * A drawer's measures, unchecked: a wish that cannot be made gives measures that make no sense.
+ *
+ * An inset front lies in the opening, flush with its edges, so the depth is the opening's less what is left free behind.
+ * A front with a lip stands before the opening by the lip's thickness, so the depth is that much more: behind the lip lies
+ * the box that the opening asks for. Where a drawer has its own size, that is the size of its box and its depth overall.
+ */
+export const sizesOf = (spec: DrawerSpec): Sizes => {
+  const { space, lip, stock, joint, groove } = spec;
+  const box = space.kind === 'opening' ? space.opening : space.size;
+  const fit = space.kind === 'opening' ? space.fit : { side: 0, top: 0, behind: 0 };
+  const width = box.width - 2 * fit.side - (space.kind === 'size' ? 2 * (lip?.sides ?? 0) : 0);
+  const height = box.height - fit.top;
+  const { setBack: lap } = KINDS[joint.kind].shape({
+    ...joint,
+    tailBoard: stock.side.thickness,
+    pinBoard: stock.front.thickness,
+  });
+  const depth = box.depth - fit.behind + (space.kind === 'opening' && lip !== undefined ? lap : 0);
+  const wall = stock.side.thickness - (joint.proud ?? 0);
+  const backFrom = groove.offset + groove.width;
+  return {
+    width,
+    height,
+    depth,
+    lap,
+    rebate:
+      lip === undefined
+        ? { sides: 0, top: 0, bottom: 0 }
+        : { sides: lip.sides + fit.side, top: lip.top + fit.top, bottom: lip.bottom },
+    wall,
+    inside: { width: width - 2 * wall, depth: depth - stock.front.thickness - stock.back.thickness },
+    backFrom,
+    backHeight: height - spec.backDrop - backFrom,
+  };
+};
+
+/** The wish for both front corners: the sides carry the tails, their lower edge is the reference edge. */
+export const frontJointSpec = ({ joint, stock }: DrawerSpec, height: number): JointSpec => ({
+  ...joint,
+  width: height,
+  tailBoard: stock.side.thickness,
+  pinBoard: stock.front.thickness,
+});
+
+/** The wish for both back corners, over the back's width: the back's lower edge is the reference edge. */
+export const backJointSpec = ({ backJoint, stock }: DrawerSpec, backHeight: number): JointSpec => ({
+  ...backJoint,
+  kind: BACK,
+  width: backHeight,
+  tailBoard: stock.side.thickness,
+  pinBoard: stock.back.thickness,
+});

@@ -1,0 +1,106 @@
+import type { CornerWish } from '../joint/jointSpec.ts';
+import type { JointKind, KindWish } from '../joint/kinds/kinds.ts';
+import type { Cutter } from '../router/limits/cutter.ts';
+import type { BottomStock } from '../wood/bottomSeason.ts';
+import type { Climate } from '../wood/climate.ts';
+import type { Cut, SawnWood } from '../wood/movement.ts';
+
+/** The wood that one kind of part is made of. */
+export interface Stock {
+  readonly thickness: number;
+  readonly species?: string;
+  /** How the boards were cut from the log: which way they move most. */
+  readonly grain?: Cut;
+}
+
+/** The kind of a drawer's front corners unless given, and that of all its back corners (common practice). */
+export const USUAL_FRONT: JointKind = 'lapped';
+export const BACK = 'through' satisfies JointKind;
+
+/** What is wished of a drawer's front corners; what is absent takes the joint's own defaults. */
+export type JointWish = CornerWish & KindWish;
+
+/** The clear hole that a drawer slides into. */
+export interface Opening {
+  readonly width: number;
+  readonly height: number;
+  readonly depth: number;
+}
+
+/** What is left free round a drawer in its opening. */
+export interface Fit {
+  /** On each side. */
+  readonly side: number;
+  readonly top: number;
+  readonly behind: number;
+}
+
+/** How far a front overlaps its opening's edges. */
+export interface Lip {
+  /** On the left and on the right, each. */
+  readonly sides: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** The groove for the bottom, on the front's and the sides' inside faces. */
+export interface Groove {
+  /** From the reference edge to the groove's lower edge. */
+  readonly offset: number;
+  readonly width: number;
+  readonly depth: number;
+}
+
+/** What holds the bottom along the sides. */
+export type BottomHold =
+  | { readonly kind: 'groove' }
+  /** Strips as high as `height` and as wide as `width`, glued inside the sides, which carry the groove instead. */
+  | { readonly kind: 'slips'; readonly width: number; readonly height: number };
+
+/** What is wished of a drawer's bottom. Lengths in mm. */
+export interface BottomSpec {
+  /** A panel that does not move, or solid wood with its grain running from side to side. */
+  readonly kind: 'panel' | 'solid';
+  /** Left free at each side, in the groove. */
+  readonly slack: number;
+  readonly hold: BottomHold;
+}
+
+/** What a drawer's parts are made of, and the climate that moves them. */
+export interface Movement {
+  readonly climate: Climate;
+  readonly front: SawnWood;
+  /** Of slips too. */
+  readonly side: SawnWood;
+  readonly back: SawnWood;
+  readonly bottom: BottomStock;
+}
+
+/** One kind of drawer, as wished, every default of its plan filled in. Lengths in mm. */
+export interface DrawerSpec {
+  readonly name: string;
+  /** How many equal ones are made: a whole number, 1 to 1000. */
+  readonly count: number;
+  /** Sized to its opening, or by its own outer size: the front's length, the sides' width, the depth overall. */
+  readonly space:
+    | { readonly kind: 'opening'; readonly opening: Opening; readonly fit: Fit }
+    | { readonly kind: 'size'; readonly size: Opening };
+  /** Absent for an inset front. */
+  readonly lip?: Lip;
+  readonly stock: {
+    readonly front: Stock;
+    readonly side: Stock;
+    readonly back: Stock;
+    readonly bottom: Stock;
+  };
+  readonly joint: JointWish;
+  readonly backJoint: CornerWish;
+  readonly groove: Groove;
+  /** How far the back's top edge lies under the sides'. */
+  readonly backDrop: number;
+  readonly bottom: BottomSpec;
+  /** What its corners are cut with, where that is not by hand. */
+  readonly cutter?: Cutter;
+  /** Absent where no climate is given: then nothing is known of how the wood will move. Sizes are those on the day of making. */
+  readonly movement?: Movement;
+}

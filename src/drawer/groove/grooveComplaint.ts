@@ -1,0 +1,60 @@
+import type { ResolvedSpec } from '../../joint/defaults.ts';
+import type { Complaint } from '../../units/complaint.ts';
+import { atLeast, atMost, mm, type Phrase, say } from '../../units/phrase.ts';
+import { formatSlope } from '../../units/slope.ts';
+import { GROOVE_SPARE } from '../drawerLimits.ts';
+import type { DrawerSpec, Groove } from '../drawerSpec.ts';
+import { frontCorner } from '../frontCorner.ts';
+import type { GrooveFixes } from './grooveFixes.ts';
+import { grooveMiss, hidingChoices } from './hidingChoices.ts';
+
+/** Says by how much a drawer's groove misses the lowest tail, and what would help. */
+export const grooveComplaint = (spec: DrawerSpec, remedies: GrooveFixes): Complaint => {
+  const { groove } = spec;
+  const corner = frontCorner(spec);
+  const { low, high } = grooveMiss(corner, groove);
+  const misses = [
+    ...(low > 0 ? [say`lies ${mm(low)} too low`] : []),
+    ...(high > 0 ? [say`reaches ${mm(high)} too high`] : []),
+  ];
+  return {
+    at: ['groove', 'offset'],
+    says: say`the groove, ${mm(groove.offset)} to ${mm(groove.offset + groove.width)} up, would show at the front: it must lie inside the base of ${lowestTail(corner)} with ${mm(GROOVE_SPARE)} to spare, but it ${join(misses, ' and ')}`,
+    hint: hint(remedies, mostHiding(corner, groove)),
+  };
+};
+
+const lowestTail = ({ spacing }: ResolvedSpec): string => {
+  if (spacing.kind === 'listed') return 'the lowest tail listed';
+  if (spacing.tails === undefined) return 'the lowest tail, however many there are,';
+  return spacing.tails === 1 ? 'the single tail' : `the lowest of ${spacing.tails} tails`;
+};
+
+const hint = ({ offset, pin, slope }: GrooveFixes, tails: number | undefined): Phrase => {
+  const help: Phrase[] = [];
+  const useless: string[] = [];
+  if (offset === undefined) useless.push('groove offset');
+  else
+    help.push(
+      say`a groove offset of at ${offset.bound} ${offset.bound === 'least' ? atLeast(offset.value) : atMost(offset.value)}`,
+    );
+  if (pin === undefined) useless.push('pin width');
+  else help.push(say`a pin of at most ${atMost(pin)}`);
+  if (slope === undefined) useless.push('slope');
+  else help.push(say`a slope of at most ${formatSlope(slope)}`);
+  if (tails !== undefined) help.push(say`${tails} ${tails === 1 ? 'tail' : 'tails'}`);
+  if (help.length === 0) help.push(say`a narrower groove or a higher drawer`);
+  return useless.length === 0
+    ? join(help, '; or ')
+    : say`${join(help, '; or ')} (no ${useless.join(' and no ')} helps by itself)`;
+};
+
+const join = (phrases: readonly Phrase[], between: string): Phrase =>
+  phrases.flatMap((phrase, i) => (i === 0 ? phrase : [between, ...phrase]));
+
+/**
+ * The most tails that would hide the groove, where fewer than were wished do: with every tail more the lowest one gets
+ * narrower, so that the wished number, which does not hide it, is greater than any that does.
+ */
+const mostHiding = (corner: ResolvedSpec, groove: Groove): number | undefined =>
+  corner.spacing.kind === 'listed' ? undefined : hidingChoices(corner, corner.spacing, groove).at(-1)?.tails;

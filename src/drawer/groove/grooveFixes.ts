@@ -1,0 +1,73 @@
+import { LEAST_PIN } from '../../joint/jointLimits.ts';
+import { EPSILON } from '../../units/epsilon.ts';
+import { roundUp } from '../../units/roundUp.ts';
+import { rise, SHALLOWEST_RUN, type Slope } from '../../units/slope.ts';
+import type { DrawerSpec } from '../drawerSpec.ts';
+import { frontCorner } from '../frontCorner.ts';
+import { grooveMargins } from './hidingChoices.ts';
+
+/** What would hide a groove that shows, each all by itself; absent where no such change helps. */
+export interface GrooveFixes {
+  /** The nearest groove offset in mm, and whether it is the least that helps or the most. */
+  readonly offset?: { readonly bound: 'least' | 'most'; readonly value: number };
+  /** The widest pin, in mm. */
+  readonly pin?: number;
+  /** The steepest slope. */
+  readonly slope?: Slope;
+}
+
+const withOffset = (spec: DrawerSpec, offset: number): DrawerSpec => ({
+  ...spec,
+  groove: { ...spec.groove, offset },
+});
+const withPin = (spec: DrawerSpec, pin: number): DrawerSpec => ({ ...spec, joint: { ...spec.joint, pin } });
+const withSlope = (spec: DrawerSpec, slope: Slope): DrawerSpec => ({
+  ...spec,
+  joint: { ...spec.joint, slope },
+});
+
+/** Between what one value must lie for every margin to be met; margins are linear in it, so two trials tell all. */
+const reach = (spec: DrawerSpec, change: (spec: DrawerSpec, value: number) => DrawerSpec, now: number) => {
+  const marginsAt = (value: number) => {
+    const changed = change(spec, value);
+    return grooveMargins(frontCorner(changed), changed.groove);
+  };
+  const further = marginsAt(now + 1);
+  let least = Number.NEGATIVE_INFINITY;
+  let most = Number.POSITIVE_INFINITY;
+  marginsAt(now).forEach((margin, i) => {
+    const gain = (further[i] ?? margin) - margin;
+    if (gain > EPSILON) least = Math.max(least, now - margin / gain);
+    else if (gain < -EPSILON) most = Math.min(most, now - margin / gain);
+    else if (margin < -EPSILON) most = Number.NEGATIVE_INFINITY;
+  });
+  return { least, most };
+};
+
+/** To the hundredth, so that what is shown works as it is shown. */
+const hundredthUp = (value: number): number => roundUp(value, 100);
+const hundredthDown = (value: number): number => Math.floor(value * 100 + EPSILON) / 100;
+
+/**
+ * Finds the change of offset, of pin and of slope that would each hide the groove with all else as wished.
+ * @param fits whether a drawer so changed can be made
+ */
+export const grooveFixes = (spec: DrawerSpec, fits: (changed: DrawerSpec) => boolean): GrooveFixes => {
+  const { offset } = spec.groove;
+  const { pin, slope } = frontCorner(spec);
+  const offsets = reach(spec, withOffset, offset);
+  const moved =
+    offset < offsets.least
+      ? ({ bound: 'least', value: hundredthUp(offsets.least) } as const)
+      : ({ bound: 'most', value: hundredthDown(offsets.most) } as const);
+  const narrowed = hundredthDown(reach(spec, withPin, pin).most);
+  const withRise = (spec: DrawerSpec, rise: number) => withSlope(spec, { run: 1 / rise });
+  const gentler: Slope = { run: hundredthUp(1 / reach(spec, withRise, rise(slope)).most) };
+  return {
+    ...(moved.value > 0 && fits(withOffset(spec, moved.value)) ? { offset: moved } : {}),
+    ...(narrowed >= LEAST_PIN && fits(withPin(spec, narrowed)) ? { pin: narrowed } : {}),
+    ...(gentler.run > 0 && gentler.run <= SHALLOWEST_RUN && fits(withSlope(spec, gentler))
+      ? { slope: gentler }
+      : {}),
+  };
+};

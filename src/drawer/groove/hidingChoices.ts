@@ -1,0 +1,104 @@
+import type { ResolvedSpec } from '../../joint/defaults.ts';
+import type { Count } from '../../joint/joint.ts';
+import { LEAST_PIN } from '../../joint/jointLimits.ts';
+import { leastTip, mostTails, type Shared, shares, tailRoom } from '../../joint/spacing.ts';
+import { EPSILON } from '../../units/epsilon.ts';
+import { rise } from '../../units/slope.ts';
+import { GROOVE_SPARE } from '../drawerLimits.ts';
+import type { Groove } from '../drawerSpec.ts';
+
+/** A number of tails that hides the groove, with the lower half pin that it takes for that. */
+export interface Choice extends Count {
+  /** Narrow width, in mm: the nearest to the wished one. */
+  readonly lowerHalfPin: number;
+}
+
+/** What must lie inside the lowest tail's base: the groove with its spare at both edges. */
+const band = ({ offset, width }: Groove): readonly [from: number, to: number] => [
+  offset - GROOVE_SPARE,
+  offset + width + GROOVE_SPARE,
+];
+
+/**
+ * What the lower half pin's narrow width h must lie between for `count` tails to hide the groove.
+ *
+ * The lowest tail's base is [h + Ls, h + f (R - h) - Ls], f being its share of all the tails' width and R what the other
+ * pins leave for h and the tails. To hold the band [a, b] it needs h ≤ a - Ls and h (1 - f) ≥ b + Ls - f R; with a single
+ * tail (f = 1) the latter does not depend on h and is what must be spare. Nor may any base grow too narrow to cut.
+ */
+const lowerHalfPinBounds = (spec: ResolvedSpec, spacing: Shared, groove: Groove, count: number) => {
+  const [from, to] = band(groove);
+  const loss = spec.depth * rise(spec.slope);
+  const all = shares(spacing, count);
+  const first = all[0] ?? 1;
+  const room = tailRoom(spec, count) + spec.halfPin.lower;
+  const single = count === 1;
+  return {
+    room,
+    least: single ? Number.NEGATIVE_INFINITY : (to + loss - first * room) / (1 - first),
+    spare: single ? room - loss - to : 0,
+    mostForGroove: from - loss,
+    mostForBases: room - leastTip(spec) / Math.min(...all),
+  };
+};
+
+/** Every number of tails, equal or graded, that hides the groove, in rising order; a wished number is not regarded. */
+export const hidingChoices = (spec: ResolvedSpec, spacing: Shared, groove: Groove): Choice[] => {
+  const { lower, upper } = spec.halfPin;
+  const mostCounts = mostTails({ ...spec, halfPin: { lower: LEAST_PIN, upper } }, spacing);
+  const choices: Choice[] = [];
+  for (let tails = 1; tails <= mostCounts; tails++) {
+    const bounds = lowerHalfPinBounds(spec, spacing, groove, tails);
+    const least = Math.max(LEAST_PIN, bounds.least);
+    const most = Math.min(bounds.mostForGroove, bounds.mostForBases);
+    if (least > most + EPSILON || bounds.spare < -EPSILON) continue;
+    const lowerHalfPin = Math.min(most, Math.max(least, lower));
+    choices.push({ tails, tip: (bounds.room - lowerHalfPin) / tails, lowerHalfPin });
+  }
+  return choices;
+};
+
+/** How far the groove's band lies inside the lowest tail's base at its lower and its upper edge; under 0 where it stands out. */
+const edgeMargins = (spec: ResolvedSpec, groove: Groove, lowerHalfPin: number, tip: number) => {
+  const [from, to] = band(groove);
+  const loss = spec.depth * rise(spec.slope);
+  return { lower: from - (lowerHalfPin + loss), upper: lowerHalfPin + tip - loss - to };
+};
+
+/**
+ * By how much each condition of the groove rule is met, in mm; the groove can be hidden where none is under 0. Every
+ * margin is linear in the groove's offset, in the pin and in the slope's rise.
+ *
+ * Where the number of tails is free these are a single tail's margins: no other count leaves the lowest tail more room.
+ */
+export const grooveMargins = (spec: ResolvedSpec, groove: Groove): number[] => {
+  const { spacing, halfPin } = spec;
+  if (spacing.kind === 'listed')
+    return Object.values(edgeMargins(spec, groove, halfPin.lower, spacing.tails[0] ?? 0));
+  const bounds = lowerHalfPinBounds(spec, spacing, groove, spacing.tails ?? 1);
+  return [bounds.mostForGroove, bounds.mostForBases]
+    .flatMap((most) => [most - LEAST_PIN, most - bounds.least])
+    .concat(bounds.spare);
+};
+
+/** By how much the groove misses the lowest tail, its spare included, in mm. */
+export interface Miss {
+  /** How far it lies too low. */
+  readonly low: number;
+  /** How far it reaches too high. */
+  readonly high: number;
+}
+
+/** The miss that is left when the lower half pin has taken the best width it can; listed widths stay as they are. */
+export const grooveMiss = (spec: ResolvedSpec, groove: Groove): Miss => {
+  const { spacing, halfPin } = spec;
+  let edges: { lower: number; upper: number };
+  if (spacing.kind === 'listed') edges = edgeMargins(spec, groove, halfPin.lower, spacing.tails[0] ?? 0);
+  else {
+    const count = spacing.tails ?? 1;
+    const { room, mostForGroove, mostForBases } = lowerHalfPinBounds(spec, spacing, groove, count);
+    const lower = Math.max(LEAST_PIN, Math.min(mostForGroove, mostForBases));
+    edges = edgeMargins(spec, groove, lower, (shares(spacing, count)[0] ?? 1) * (room - lower));
+  }
+  return { low: Math.max(0, -edges.lower), high: Math.max(0, -edges.upper) };
+};

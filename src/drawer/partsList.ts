@@ -1,0 +1,186 @@
+import type { Joint } from '../joint/joint.ts';
+import { EPSILON } from '../units/epsilon.ts';
+import { mm, type Phrase, say } from '../units/phrase.ts';
+import { MM_PER_INCH, type Unit } from '../units/unit.ts';
+import { bottomThroughYear } from './bottomDepth.ts';
+import type { Drawer, DrawerSet } from './drawer.ts';
+import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from './drawerLimits.ts';
+import type { DrawerPart } from './drawerParts.ts';
+import type { Stock } from './drawerSpec.ts';
+
+/** What a board is to its drawer. */
+export type PartName = 'front' | 'side' | 'back' | 'bottom' | 'slip';
+
+/** One row of the parts list. Lengths in mm. */
+export interface Part {
+  /** The drawer's name. */
+  readonly drawer: string;
+  readonly part: PartName;
+  /** How many are made for all the drawers of this kind: two sides for each. */
+  readonly count: number;
+  readonly length: number;
+  readonly width: number;
+  readonly thickness: number;
+  /**
+   * To saw to first: the finished length and, for each jointed end, the joint's depth and 3 mm, or where it is more the
+   * thickness of the side that is let into it and a saw cut, so that a poor trial joint can be cut off; for each end that is trimmed as it is fitted, 5 mm. Up to the next whole mm, or the next 1/16 in.
+   */
+  readonly roughLength: number;
+  readonly species?: string;
+  /** Which way the grain runs in the drawer. */
+  readonly grain: string;
+  /** Grooves, rebates and what else is worked on its edges and faces; empty for a plain board. */
+  readonly worked: readonly Phrase[];
+}
+
+/** What a set takes of one kind of stock: one species in one thickness. */
+export interface StockTotal {
+  readonly species?: string;
+  readonly thickness: number;
+  /** Number of pieces. */
+  readonly count: number;
+  /** Of the pieces at their rough length and finished width, in mm²; planing and sawing are not in it. */
+  readonly area: number;
+  /** Of all rough lengths, in mm. */
+  readonly length: number;
+}
+
+/**
+ * Every part of a set, drawer by drawer.
+ * @param units what the rough lengths will be measured in
+ * @example
+ * ```ts
+ * for (const { count, drawer, part, length } of parts(project.set))
+ *   console.log(`${count} x ${drawer} ${part}, ${formatLength(length, 'mm')}`);
+ * ```
+ */
+export const parts = (set: DrawerSet, units: Unit = 'mm'): Part[] =>
+  set.drawers.flatMap((drawer) => partsOf(drawer, units));
+
+/** The finest step of a rough length, in mm. */
+const ROUGH_STEP: Readonly<Record<Unit, number>> = { mm: 1, in: MM_PER_INCH / 16 };
+
+/** A length to saw to, up to the next step that a rule shows plainly; what floats leave behind is not past a step. */
+const rough = (length: number, units: Unit): number =>
+  Math.ceil(length / ROUGH_STEP[units] - EPSILON) * ROUGH_STEP[units];
+
+const partsOf = (drawer: Drawer, units: Unit): Part[] => {
+  const { spec, boards, front, back } = drawer;
+  const { stock, bottom } = spec;
+  const trial = ({ depth }: Joint) => depth + TRIAL_SPARE;
+  // A trial on a pin board's end takes as much of it as the side is thick.
+  const trialOfPins = (joint: Joint) => Math.max(trial(joint), stock.side.thickness + SAW_CUT);
+  const row = (
+    part: PartName,
+    board: DrawerPart,
+    { species }: Stock,
+    { spare, grain, worked }: { spare: number; grain: string; worked: readonly Phrase[] },
+  ): Part => ({
+    drawer: spec.name,
+    part,
+    count: spec.count * board.boxes.length,
+    length: board.length,
+    width: board.width,
+    thickness: board.thickness,
+    roughLength: rough(board.length + spare, units),
+    ...(species === undefined ? {} : { species }),
+    grain,
+    worked,
+  });
+  const along = 'along its length';
+  return [
+    row('front', boards.front, stock.front, {
+      spare: 2 * trialOfPins(front),
+      grain: along,
+      worked: onFront(drawer),
+    }),
+    row('side', boards.side, stock.side, {
+      spare: trial(front) + trial(back),
+      grain: along,
+      worked: bottom.hold.kind === 'groove' ? [groovePhrase(drawer, 'inside face', 0)] : [],
+    }),
+    row('back', boards.back, stock.back, { spare: 2 * trialOfPins(back), grain: along, worked: [] }),
+    row('bottom', boards.bottom, stock.bottom, {
+      spare: bottom.kind === 'solid' ? 2 * TRIM_SPARE : 0,
+      grain: bottom.kind === 'solid' ? 'from side to side' : 'either way',
+      worked: onBottom(drawer),
+    }),
+    ...(boards.slip === undefined
+      ? []
+      : [
+          row('slip', boards.slip, stock.side, {
+            spare: 2 * TRIM_SPARE,
+            grain: along,
+            worked: [groovePhrase(drawer, 'inner face', 0)],
+          }),
+        ]),
+  ];
+};
+
+/** The bottom's groove in a board whose lower edge lies `below` the reference edge. */
+const groovePhrase = ({ spec: { groove } }: Drawer, face: string, below: number): Phrase =>
+  say`${face}: groove ${mm(groove.width)} wide, ${mm(groove.depth)} deep, ${mm(groove.offset + below)} above the lower edge`;
+
+const onFront = (drawer: Drawer): Phrase[] => {
+  const { spec, sizes } = drawer;
+  const { sides, top, bottom } = sizes.rebate;
+  const groove = groovePhrase(drawer, 'inside face', bottom);
+  return spec.lip === undefined
+    ? [groove]
+    : [
+        [
+          ...say`inside face: rebate ${mm(spec.stock.front.thickness - sizes.lap)} deep`,
+          ...(sides > 0 ? say`, ${mm(sides)} wide at both ends` : []),
+          ...(top > 0 ? say`, ${mm(top)} at the top edge` : []),
+          ...(bottom > 0 ? say`, ${mm(bottom)} at the bottom edge` : []),
+        ],
+        groove,
+      ];
+};
+
+const onBottom = ({ spec, sizes }: Drawer): Phrase[] => {
+  const { stock, groove } = spec;
+  const slot = bottomThroughYear(spec, sizes)?.slot;
+  return [
+    ...(stock.bottom.thickness > groove.width
+      ? [
+          say`under side: front and side edges thinned to ${mm(groove.width)}, ${mm(groove.depth)} in from the edge`,
+        ]
+      : []),
+    ...(slot
+      ? [
+          slot.behind < stock.back.thickness / 2
+            ? say`at the back: a slot ${mm(slot.length)} long for each screw, its front end ${mm(slot.ahead)} ahead of the screw's middle`
+            : say`at the back: a slot for each screw, open at the edge, its front end ${mm(slot.ahead)} ahead of the screw's middle`,
+        ]
+      : []),
+  ];
+};
+
+/**
+ * What the parts take of each kind of stock, in the order in which it is first needed.
+ * @example
+ * ```ts
+ * for (const { species, area } of stockTotals(parts(project.set))) console.log(species ?? 'any wood', `${area / 1e6} m²`);
+ * ```
+ */
+export const stockTotals = (rows: readonly Part[]): StockTotal[] => {
+  const totals = new Map<string, StockTotal>();
+  for (const { species, thickness, count, width, roughLength } of rows) {
+    const key = JSON.stringify([species, thickness]);
+    const before = totals.get(key) ?? {
+      ...(species === undefined ? {} : { species }),
+      thickness,
+      count: 0,
+      area: 0,
+      length: 0,
+    };
+    totals.set(key, {
+      ...before,
+      count: before.count + count,
+      area: before.area + count * width * roughLength,
+      length: before.length + count * roughLength,
+    });
+  }
+  return [...totals.values()];
+};

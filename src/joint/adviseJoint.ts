@@ -1,0 +1,44 @@
+import type { Complaint } from '../units/complaint.ts';
+import { EPSILON } from '../units/epsilon.ts';
+import { atLeast, mm, say } from '../units/phrase.ts';
+import { formatSlope } from '../units/slope.ts';
+import type { ResolvedSpec } from './defaults.ts';
+import { SHALLOW_RUN, STEEP_RUN, WIDE_TAIL_IN_PINS } from './jointLimits.ts';
+import { KINDS } from './kinds/kinds.ts';
+
+/** What a careful maker would say of a layout that can be cut all the same. */
+export const adviseJoint = (
+  spec: ResolvedSpec,
+  tips: readonly number[],
+  pins: readonly number[],
+): Complaint[] => {
+  const { kind, slope, chisel, pin } = spec;
+  const advice: Complaint[] = [];
+  if (slope.run < STEEP_RUN - EPSILON)
+    advice.push({
+      at: ['slope'],
+      says: say`${formatSlope(slope)} is steeper than 1:5: the short grain at the tails' corners may break off`,
+      hint: say`1:6 to 1:8`,
+    });
+  if (slope.run > SHALLOW_RUN + EPSILON)
+    advice.push({
+      at: ['slope'],
+      says: say`${formatSlope(slope)} is shallower than 1:9: the joint has little hold`,
+      hint: say`1:6 to 1:8`,
+    });
+  const narrowest = Math.min(...pins);
+  if (narrowest < chisel - EPSILON)
+    advice.push({
+      at: ['pin'],
+      says: say`the narrowest pin is ${mm(narrowest)}, less than the narrowest chisel (${mm(chisel)})`,
+      hint: say`pins of at least ${atLeast(chisel)}, or a narrower chisel`,
+    });
+  const widest = Math.max(...tips);
+  if (widest > WIDE_TAIL_IN_PINS * pin + EPSILON)
+    advice.push({
+      at: ['tails'],
+      says: say`the widest tail is ${mm(widest)}, more than ${WIDE_TAIL_IN_PINS} pins of ${mm(pin)}: few pins hold a wide board`,
+      hint: say`more tails, or wider pins`,
+    });
+  return [...advice, ...KINDS[kind].advise(spec)];
+};

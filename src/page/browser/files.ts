@@ -1,0 +1,86 @@
+import { starterPlan } from '../../plan/starterPlan.ts';
+import { fileStem } from '../../sheets/fileStem.ts';
+import { quote } from '../../units/quote.ts';
+import type { Unit } from '../../units/unit.ts';
+import type { AppContext } from '../model/viewState.ts';
+import { find } from './dom.ts';
+import { linkOf, planInLink } from './link.ts';
+
+/** Far more than a plan may have; what is larger still is not read to its end. */
+const MOST_READ = 100e6;
+
+/** Opening and saving: plans come and go as files and as links. */
+export const files = ({ now, unit, take, say }: AppContext) => {
+  const open = async (file: File): Promise<void> => {
+    try {
+      take(new Uint8Array(await file.slice(0, MOST_READ).arrayBuffer()), file.name);
+    } catch {
+      say({ kind: 'stop', title: `${quote(file.name)} could not be read; the plan in hand is as it was.` });
+    }
+  };
+
+  const chooser = find('file', HTMLInputElement);
+  chooser.addEventListener('change', () => {
+    const [file] = chooser.files ?? [];
+    chooser.value = '';
+    if (file !== undefined) void open(file);
+  });
+
+  addEventListener('dragover', (event) => {
+    event.preventDefault();
+    document.body.classList.add('dropping');
+  });
+  addEventListener('dragleave', (event) => {
+    if (event.relatedTarget === null) document.body.classList.remove('dropping');
+  });
+  addEventListener('drop', (event) => {
+    event.preventDefault();
+    document.body.classList.remove('dropping');
+    const [file] = event.dataTransfer?.files ?? [];
+    if (file !== undefined) void open(file);
+  });
+
+  const copyLink = async (): Promise<void> => {
+    history.replaceState(null, '', `#${await linkOf(now().work.text)}`);
+    try {
+      await navigator.clipboard.writeText(location.href);
+      say({ kind: 'note', title: 'A link that holds the whole plan has been copied.' });
+    } catch {
+      say({ kind: 'note', title: 'The link in the address bar now holds the whole plan.' });
+    }
+  };
+
+  const openLink = async (): Promise<void> => {
+    const bytes = await planInLink(location.hash);
+    if (bytes === null)
+      say({ kind: 'stop', title: 'The plan in this link is damaged; the plan in hand is as it was.' });
+    else if (bytes !== undefined && new TextDecoder().decode(bytes) !== now().work.text) take(bytes, 'link');
+  };
+  addEventListener('hashchange', () => void openLink());
+  void openLink();
+
+  const begin = (unit: Unit): void => void take(starterPlan(unit), 'a new plan');
+
+  return {
+    open: () => chooser.click(),
+    save: () => saveFile(now().project.name, '.yaml', 'application/yaml', [now().work.text]),
+    fresh: () => begin(unit()),
+    'fresh-mm': () => begin('mm'),
+    'fresh-in': () => begin('in'),
+    link: () => void copyLink(),
+  };
+};
+
+/**
+ * Hands a file to the user.
+ * @param ending what follows the plan's name in the file's: `.yaml`, `-templates.pdf`
+ */
+export const saveFile = (name: string, ending: string, type: string, parts: BlobPart[]): void => {
+  const url = URL.createObjectURL(new Blob(parts, { type }));
+  const anchor = document.createElement('a');
+  anchor.href = url;
+  anchor.download = `${fileStem(name)}${ending}`;
+  anchor.click();
+  // The download reads it a moment later.
+  setTimeout(() => URL.revokeObjectURL(url), 60_000);
+};

@@ -1,0 +1,67 @@
+import type { Correction, PrinterError } from '../../paper/printerCorrection.ts';
+import type { Work } from '../model/snapshot.ts';
+
+const KEY = 'halfpin';
+const PRINTERS_KEY = 'halfpin printers';
+
+/** The work kept from an earlier visit; undefined where there is none, or the browser keeps nothing. */
+export const kept = (): Work | undefined => {
+  try {
+    const found: unknown = JSON.parse(localStorage.getItem(KEY) ?? 'null');
+    return isWork(found) ? found : undefined;
+  } catch {
+    return undefined;
+  }
+};
+
+const isWork = (value: unknown): value is Work => {
+  if (typeof value !== 'object' || value === null || !('text' in value) || !('locks' in value)) return false;
+  const { text, locks } = value;
+  return (
+    typeof text === 'string' &&
+    typeof locks === 'object' &&
+    locks !== null &&
+    Object.values(locks).every((list) => Array.isArray(list) && list.every(Number.isInteger))
+  );
+};
+
+/** Keeps the work for the next visit; false where the browser does not, because it is full or is told not to. */
+export const keep = (work: Work): boolean => {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(work));
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+type Printers = Readonly<Record<string, PrinterError>>;
+
+/** Every printer that has been measured in this browser. */
+export const keptPrinters = (): Printers => {
+  try {
+    const found: unknown = JSON.parse(localStorage.getItem(PRINTERS_KEY) ?? '{}');
+    if (typeof found !== 'object' || found === null) return {};
+    return Object.fromEntries(
+      Object.entries(found).filter((entry): entry is [string, PrinterError] => isError(entry[1])),
+    );
+  } catch {
+    return {};
+  }
+};
+
+const isError = (value: unknown): value is PrinterError => {
+  if (typeof value !== 'object' || value === null) return false;
+  const { x, y, skew } = value as Record<keyof PrinterError, unknown>;
+  return [x, y, skew].every((part) => Number.isFinite(part)) && Number(x) > 0.9 && Number(y) > 0.9;
+};
+
+/** Keeps a printer's error under its name; false where the browser keeps nothing. */
+export const keepPrinter = ({ printer, error }: Correction): boolean => {
+  try {
+    localStorage.setItem(PRINTERS_KEY, JSON.stringify({ ...keptPrinters(), [printer]: error }));
+    return true;
+  } catch {
+    return false;
+  }
+};

@@ -1,0 +1,91 @@
+import { html, nothing, render, type TemplateResult } from 'lit-html';
+import type { Complaint } from '../../units/complaint.ts';
+import type { Scope } from '../model/adjust.ts';
+import type { CornerRef } from '../model/editedCorner.ts';
+import type { Quantity } from '../model/quantities.ts';
+import type { View, ViewState } from '../model/viewState.ts';
+import { entry } from './entry.ts';
+import { measureList } from './measureList.ts';
+import { widthTable } from './widthTable.ts';
+
+/** What the controls can ask for. */
+export interface ControlActions {
+  readonly select: (ref: CornerRef) => void;
+  readonly oneMore: () => void;
+  readonly oneFewer: (i?: number) => void;
+  readonly even: () => void;
+  readonly choose: () => void;
+  readonly mirror: () => void;
+  readonly lock: (i: number) => void;
+  readonly width: (i: number, value: number) => void;
+  readonly measure: (quantity: Quantity, value: number) => void;
+  readonly scope: (scope: Scope) => void;
+  readonly rename: (name: string) => void;
+  readonly howMany: (count: number) => void;
+  readonly another: () => void;
+  readonly takeOut: () => void;
+  /** What was typed cannot be read. */
+  readonly complain: (complaints: readonly Complaint[]) => void;
+}
+
+/**
+ * Everything that is set by words and numbers.
+ * @param which for the choice between a drawer's corners
+ * @param tools what goes beside the drawing
+ * @param host what goes apart from it
+ */
+export const controls =
+  (which: HTMLElement, tools: HTMLElement, host: HTMLElement, wishes: ControlActions): View =>
+  (shown) => {
+    render(cornerSwitch(shown, wishes), which);
+    render(tailControls(shown, wishes), tools);
+    render(
+      html`${widthTable(shown, wishes)}${itemControls(shown, wishes)}${measureList(shown, wishes)}`,
+      host,
+    );
+  };
+
+/** Front corners or back corners. */
+const cornerSwitch = ({ corner: { ref } }: ViewState, { select }: ControlActions) => {
+  if (ref.of === 'joint') return nothing;
+  const choice = (end: 'front' | 'back', label: string): TemplateResult =>
+    html`<button type="button" aria-pressed=${ref.end === end} @click=${() => select({ ...ref, end })}>${label}</button>`;
+  return html`<div class="switch" role="group" aria-label="Which corners">
+    ${choice('front', 'Front')}${choice('back', 'Back')}
+  </div>`;
+};
+
+/** How many tails, and what can be done to them all. */
+const tailControls = (
+  { corner: { joint, ref } }: ViewState,
+  { oneMore, oneFewer, even, choose, mirror }: ControlActions,
+): TemplateResult => {
+  const { length } = joint.tails;
+  return html`<div class="row" role="group" aria-label="Tails">
+    <div class="stepper">
+      <button type="button" class="step" aria-label="One tail fewer" @click=${() => oneFewer()}>−</button>
+      <output class="number" aria-live="off">${length} ${length === 1 ? 'tail' : 'tails'}</output>
+      <button type="button" class="step" aria-label="One tail more" @click=${oneMore}>+</button>
+    </div>
+    <button type="button" @click=${even}>Make even</button>
+    <button type="button" @click=${mirror}>Mirror</button>
+    <button type="button" ?hidden=${ref.of === 'joint'} @click=${choose}>Let the set choose</button>
+  </div>`;
+};
+
+/** The drawer itself: its name, how many are made, one more, one fewer. */
+const itemControls = (
+  { corner: { drawer, name } }: ViewState,
+  { rename, howMany, another, takeOut }: ControlActions,
+): TemplateResult => {
+  const count = entry('How many', String(drawer?.spec.count ?? 1), (text) => howMany(Number(text)));
+  return html`<section class="item" aria-label="Name and number">
+    <h3>${drawer === undefined ? 'This corner' : 'This drawer'}</h3>
+    <label>name${entry('Name', name, rename)}</label>
+    <label ?hidden=${drawer === undefined}>how many${count}</label>
+    <div class="row">
+      <button type="button" @click=${another}>Another like it</button>
+      <button type="button" @click=${takeOut}>Take it out</button>
+    </div>
+  </section>`;
+};

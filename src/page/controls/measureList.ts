@@ -1,0 +1,51 @@
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { repeat } from 'lit-html/directives/repeat.js';
+import type { Result } from '../../units/complaint.ts';
+import { formatNumber } from '../../units/formatLength.ts';
+import { parseLength } from '../../units/parseLength.ts';
+import { formatSlope, parseSlope } from '../../units/slope.ts';
+import type { Scope } from '../model/adjust.ts';
+import { type Quantity, quantitiesOf } from '../model/quantities.ts';
+import type { ViewState } from '../model/viewState.ts';
+import type { ControlActions } from './controls.ts';
+import { entry } from './entry.ts';
+
+/** Every measure of the corner and its drawer, and for whom a change of it is. */
+export const measureList = (
+  { corner, now, scope: chosen }: ViewState,
+  { measure, scope, complain }: ControlActions,
+): TemplateResult => {
+  const unit = now.project.units;
+  const quantities = quantitiesOf(corner);
+
+  const choice = (value: Scope, label: string): TemplateResult =>
+    html`<label><input type="radio" name="scope" value=${value} .checked=${chosen === value}
+      @change=${() => scope(value)}>${label}</label>`;
+
+  const row = (quantity: Quantity, i: number): TemplateResult => {
+    const { group, label, kind } = quantity;
+    const value = quantity.get(corner) ?? 0;
+    const shown = kind === 'slope' ? formatSlope({ run: value }) : formatNumber(value, unit);
+    const typed = entry(`${group}, ${label}`, shown, (text) => {
+      const read: Result<number> = kind === 'slope' ? runOf(text) : parseLength(text, unit);
+      if (read.ok) measure(quantity, read.value);
+      else complain(read.complaints);
+    });
+    const heading = quantities[i - 1]?.group === group ? nothing : html`<h3>${group}</h3>`;
+    return html`${heading}<label>${label}${typed}</label>`;
+  };
+
+  return html`<section aria-label="Measures">
+    <fieldset class="scope" ?hidden=${corner.ref.of === 'joint'}>
+      <legend>Corner, groove and thickness are changed for</legend>
+      ${choice('set', 'every drawer')}
+      ${choice('drawer', 'this drawer only')}
+    </fieldset>
+    <div class="measures">${repeat(quantities, ({ key }) => `${corner.ref.of} ${key}`, row)}</div>
+  </section>`;
+};
+
+const runOf = (text: string): Result<number> => {
+  const read = parseSlope(text);
+  return read.ok ? { ok: true, value: read.value.run } : read;
+};

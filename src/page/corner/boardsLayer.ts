@@ -1,0 +1,72 @@
+import type { G, Path as SvgPath } from '@svgdotjs/svg.js';
+import { drawPath, px } from '../browser/dom.ts';
+import type { CornerSheet, FaceOutline } from './cornerSheet.ts';
+
+/** Draws both boards of a corner: wood, tails, waste, and every line that is marked on them. */
+export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
+  const path = (name: string): SvgPath => group.path('').addClass(name) as SvgPath;
+  const boards = path('board');
+  const wood = path('tail-wood');
+  const waste = path('waste');
+  const groove = path('groove-lines');
+  const outline = path('outline');
+  const marks = path('marks');
+  const edge = path('edge');
+
+  return (sheet) => {
+    const { tailFace, tailEnd, pinEnd, pinFace, boardWidth, y } = sheet;
+    const line = (points: FaceOutline): string =>
+      `M${points.map(([x, u]) => `${px(x)} ${px(y(u))}`).join('L')}`;
+    const areas = (outlines: readonly FaceOutline[]): string =>
+      outlines.map((points) => `${line(points)}Z`).join('');
+    const level = (x0: number, x1: number, u: number): string => `M${px(x0)} ${px(y(u))}H${px(x1)}`;
+    const upright = (x: number): string => `M${px(x)} ${px(y(0))}V${px(y(boardWidth))}`;
+    const board = (x0: number, x1: number): string => `${upright(x0)}H${px(x1)}V${px(y(0))}Z`;
+
+    drawPath(boards, board(tailFace.x0, tailEnd.x1) + board(pinEnd.x0, pinFace.x1));
+    drawPath(wood, areas([...sheet.tails, ...sheet.tips]));
+    drawPath(waste, areas([...sheet.tailWaste, ...sheet.sockets, ...sheet.faceSockets]));
+    drawPath(
+      groove,
+      sheet.groove === undefined
+        ? ''
+        : [sheet.groove.from, sheet.groove.to].map((u) => grooveAt(sheet, level, u)).join(''),
+    );
+    drawPath(
+      outline,
+      [
+        level(tailFace.x0, tailEnd.x1, boardWidth),
+        level(pinEnd.x0, pinFace.x1, boardWidth),
+        ...[tailFace.x1, tailEnd.x1, pinEnd.x0, pinEnd.x1].map(upright),
+        ...[tailFace.x0, pinFace.x1].map((x) => breakLine(x, y(0), y(boardWidth))),
+      ].join(''),
+    );
+    drawPath(
+      marks,
+      [
+        ...sheet.lines.flatMap((way) => [line(way.slice(0, 3)), line(way.slice(3))]),
+        ...[sheet.tailBaseline, sheet.lapLine, sheet.pinBaseline].map(upright),
+      ].join(''),
+    );
+    drawPath(edge, level(tailFace.x0, tailEnd.x1, 0) + level(pinEnd.x0, pinFace.x1, 0));
+  };
+};
+
+/** One edge of the groove: on the inside of the side it is hidden, on the front's inside and in both ends it is seen. */
+const grooveAt = (
+  { tailFace, tailEnd, pinEnd, pinFace, groove }: CornerSheet,
+  level: (x0: number, x1: number, u: number) => string,
+  u: number,
+): string => {
+  const depth = groove?.depth ?? 0;
+  return [
+    level(tailFace.x0, tailFace.x1, u),
+    level(tailEnd.x1 - depth, tailEnd.x1, u),
+    level(pinEnd.x1 - depth, pinEnd.x1, u),
+    level(pinFace.x0, pinFace.x1, u),
+  ].join('');
+};
+
+/** Where a board goes on beyond what is drawn. */
+const breakLine = (x: number, from: number, to: number): string =>
+  `M${px(x)} ${px(from)}V${px((from + to) / 2 + 9)}l-5 -6l10 -6l-5 -6V${px(to)}`;

@@ -1,0 +1,32 @@
+import { html, nothing } from 'lit-html';
+import type { Complaint } from '../../units/complaint.ts';
+import { speak } from '../../units/phrase.ts';
+import type { Unit } from '../../units/unit.ts';
+
+const WIDEST = 280;
+/** Kept free at the drawing's edges, in px. */
+const FREE = 8;
+/** From the line that is moved, in px. */
+const AWAY = 14;
+
+/** Where a callout points to, in px, and whether it stands above, as a finger hides what is below. */
+export interface Pointed {
+  readonly at: readonly [x: number, y: number];
+  readonly above: boolean;
+}
+
+/** Says beside what is moved why it goes no further. */
+export const callout = (
+  [first]: readonly Complaint[],
+  pointed: Pointed | undefined,
+  room: number,
+  unit: Unit,
+) => {
+  if (first === undefined || pointed === undefined) return nothing;
+  const { at, above } = pointed;
+  const width = Math.min(WIDEST, room - 2 * FREE);
+  const left = Math.max(FREE, Math.min(at[0] + 12, room - width - FREE));
+  const top = at[1] + (above ? -AWAY : AWAY);
+  return html`<div class="callout ${above ? 'above' : ''}"
+    style="width: ${width}px; left: ${left}px; top: ${top}px">${speak(first.says, unit)}</div>`;
+};

@@ -1,0 +1,153 @@
+import type { Point } from '../../drawing/drawing.ts';
+import { gauges } from '../../joint/gauges.ts';
+import { tailOutline } from '../../joint/tailOutline.ts';
+import type { EditedCorner } from '../model/editedCorner.ts';
+import { linesOf, widthsOf } from '../model/widths.ts';
+
+/** One of the four faces of a corner as they lie side by side: x in px from the left, u in mm from the reference edge. */
+export interface Face {
+  readonly x0: number;
+  readonly x1: number;
+}
+
+/** A polygon, x in px and u in mm. */
+export type FaceOutline = readonly Point[];
+
+/**
+ * Both boards of a corner laid flat, ends facing each other: the tail board's outside face and its end, the pin board's
+ * end and its inside face. All four share one height, so that a line runs level through them all.
+ */
+export interface CornerSheet {
+  /** px to the mm. */
+  readonly scale: number;
+  readonly width: number;
+  readonly height: number;
+  /** In px: where the boards' upper edge lies. */
+  readonly top: number;
+  /** Where a distance from the reference edge lies, in px from above. */
+  readonly y: (u: number) => number;
+  /** In mm. */
+  readonly boardWidth: number;
+  readonly tailFace: Face;
+  readonly tailEnd: Face;
+  readonly pinEnd: Face;
+  readonly pinFace: Face;
+  /** x of the uprights: the tail board's baseline, the lap's line, the pin board's baseline. */
+  readonly tailBaseline: number;
+  readonly lapLine: number;
+  readonly pinBaseline: number;
+  readonly tails: readonly FaceOutline[];
+  /** Tails' tips on the tail board's end. */
+  readonly tips: readonly FaceOutline[];
+  /** The waste between the tails. */
+  readonly tailWaste: readonly FaceOutline[];
+  /** Sockets, on the pin board's end and on its inside face. */
+  readonly sockets: readonly FaceOutline[];
+  readonly faceSockets: readonly FaceOutline[];
+  /** The way of each line between two widths across all four faces. */
+  readonly lines: readonly FaceOutline[];
+  readonly groove?: {
+    readonly from: number;
+    readonly to: number;
+    /** Its depth in px. */
+    readonly depth: number;
+  };
+}
+
+/** Space round the drawing and between its boards, in px. */
+export interface Frame {
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly gap: number;
+  /** Kept while something is moved; else as large as there is room for. */
+  readonly scale?: number;
+}
+
+/** How much of the boards is seen beyond the joint, in mm. */
+const LEAST_GRIP = 12;
+const MOST_GRIP = 70;
+/** px to the mm. */
+const LARGEST_SCALE = 9;
+/** A wide board is drawn no smaller, so that its pins can be taken hold of, if there is room beside it. */
+const LEAST_SCALE = 3.2;
+
+export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): CornerSheet => {
+  const { depth, width, tails, tailBoard, pinBoard } = joint;
+  const { pinBoardFace } = gauges(joint);
+  const fixed = depth + tailBoard.thickness + pinBoard.thickness + pinBoardFace;
+  const room = Math.max(160, frame.width - frame.left - frame.right - frame.gap);
+  const widths = widthsOf(joint);
+  const byWidth = room / (fixed + 2 * LEAST_GRIP);
+  const byHeight = Math.max((frame.height - frame.top - frame.bottom) / width, LEAST_SCALE);
+  const scale = frame.scale ?? Math.min(byWidth, byHeight, LARGEST_SCALE);
+  const grip = Math.max(4, Math.min(MOST_GRIP, (room / scale - fixed) / 2));
+
+  const left = frame.left + Math.max(0, (room - (fixed + 2 * grip) * scale) / 2);
+  const tailFace = { x0: left, x1: left + (grip + depth) * scale };
+  const tailEnd = { x0: tailFace.x1, x1: tailFace.x1 + tailBoard.thickness * scale };
+  const pinEnd = { x0: tailEnd.x1 + frame.gap, x1: tailEnd.x1 + frame.gap + pinBoard.thickness * scale };
+  const pinFace = { x0: pinEnd.x1, x1: pinEnd.x1 + (pinBoardFace + grip) * scale };
+  const tailBaseline = tailFace.x1 - depth * scale;
+  const lapLine = pinEnd.x0 + pinBoard.lap * scale;
+  const pinBaseline = pinFace.x0 + pinBoardFace * scale;
+
+  const outlines = tails.map((tail) => tailOutline(tail, joint));
+  // A tail's base lies on the tail board's baseline and, in its socket, at the inside arris.
+  const onTailFace = ([u, y]: Point): Point => [tailBaseline + y * scale, u];
+  const onPinEnd = ([u, y]: Point): Point => [pinEnd.x1 - y * scale, u];
+  const rectangle = (x0: number, x1: number, [from, to]: readonly [number, number]): FaceOutline => [
+    [x0, from],
+    [x1, from],
+    [x1, to],
+    [x0, to],
+  ];
+  const sides = outlines.flatMap(([base0, tip0, tip1, base1]) => [
+    [base0, tip0],
+    [base1, tip1],
+  ]);
+  return {
+    scale,
+    width: Math.max(frame.width, pinFace.x1 + frame.right),
+    height: frame.top + width * scale + frame.bottom,
+    top: frame.top,
+    y: (u) => frame.top + (width - u) * scale,
+    boardWidth: width,
+    tailFace,
+    tailEnd,
+    pinEnd,
+    pinFace,
+    tailBaseline,
+    lapLine,
+    pinBaseline,
+    tails: outlines.map((outline) => outline.map(onTailFace)),
+    tips: tails.map(({ tip }) => rectangle(tailEnd.x0, tailEnd.x1, tip)),
+    tailWaste: joint.pins.map(({ narrow, wide }) => [
+      [tailBaseline, wide[0]],
+      [tailFace.x1, narrow[0]],
+      [tailEnd.x1, narrow[0]],
+      [tailEnd.x1, narrow[1]],
+      [tailFace.x1, narrow[1]],
+      [tailBaseline, wide[1]],
+    ]),
+    sockets: outlines.map((outline) => outline.map(onPinEnd)),
+    faceSockets: tails.map(({ base }) => rectangle(pinFace.x0, pinBaseline, base)),
+    lines: linesOf(widths).map((tip, i): FaceOutline => {
+      const [base = [tip, 0], end = [tip, depth]] = sides[i] ?? [];
+      return [
+        onTailFace(base),
+        onTailFace(end),
+        [tailEnd.x1, tip],
+        [lapLine, tip],
+        onPinEnd(base),
+        [pinBaseline, base[0]],
+      ];
+    }),
+    ...(groove && {
+      groove: { from: groove.offset, to: groove.offset + groove.width, depth: groove.depth * scale },
+    }),
+  };
+};

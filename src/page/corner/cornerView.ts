@@ -1,0 +1,83 @@
+import { type G, SVG } from '@svgdotjs/svg.js';
+import { render } from 'lit-html';
+import type { Unit } from '../../units/unit.ts';
+import { setAttribute, sizeSvg } from '../browser/dom.ts';
+import type { Handle } from '../model/handles.ts';
+import type { View } from '../model/viewState.ts';
+import { boardsLayer } from './boardsLayer.ts';
+import { callout, type Pointed } from './callout.ts';
+import { cornerSheet, type Frame } from './cornerSheet.ts';
+import type { DragActions } from './dragHandle.ts';
+import { handleLayer } from './handleLayer.ts';
+import type { HandleShape } from './handleShape.ts';
+import { sizesLayer } from './sizesLayer.ts';
+
+/** Both boards of the selected corner, to be set out by hand. */
+export const cornerView = (host: HTMLElement, hands: DragActions): View => {
+  const svg = SVG().addTo(host).addClass('corner');
+  svg.attr('role', 'group');
+  const hatch = svg.defs().element('pattern');
+  hatch.attr({ id: 'hatch', width: 6, height: 6, patternUnits: 'userSpaceOnUse' });
+  hatch.element('path').attr('d', 'M-1 1l2 -2M0 6l6 -6M5 7l2 -2');
+  const layer = (name: string): G => svg.group().addClass(name);
+  const drawBoards = boardsLayer(layer('boards'));
+  const sizes = layer('sizes');
+  sizes.attr('aria-hidden', 'true');
+  const drawSizes = sizesLayer(sizes);
+  const drawHandles = handleLayer(layer('handles'), hands);
+  /** The scale that the drawing has while something is moved. */
+  let held: number | undefined;
+  /** Where on the drawing the pointer took hold; nothing where keys did. */
+  let grabbed: { readonly x: number; readonly touch: boolean } | undefined;
+  host.addEventListener('pointerdown', ({ clientX, pointerType }) => {
+    grabbed = { x: clientX - host.getBoundingClientRect().left, touch: pointerType === 'touch' };
+  });
+  host.addEventListener('keydown', () => {
+    grabbed = undefined;
+  });
+
+  const pointedAt = ({ axis }: Handle, [x, y]: HandleShape['middle']): Pointed => ({
+    at: [axis === 'u' ? (grabbed?.x ?? x) : x, y],
+    above: grabbed?.touch === true,
+  });
+
+  return (shown) => {
+    const { corner, now, moving, room } = shown;
+    const sheet = cornerSheet(
+      corner,
+      frameOf(room.corner, now.project.units, moving === undefined ? undefined : held),
+    );
+    held = sheet.scale;
+    sizeSvg(svg, sheet.width, sheet.height);
+    setAttribute(svg.node, 'aria-label', `${corner.name}: both boards of the corner`);
+    drawBoards(sheet);
+    drawSizes(shown, sheet);
+    const moved = drawHandles(shown, sheet);
+    const pointed = moved && pointedAt(moved.handle, moved.middle);
+    // It stands in the host after the drawing, which stays.
+    render(callout(moving?.stop ?? [], pointed, sheet.width, now.project.units), host);
+  };
+};
+
+/** In px: of the window's height, what stands above the drawing; less than this no drawing is made. */
+const ABOVE = 260;
+const HEIGHT = { least: 360, most: 700 };
+
+/** Sizes are written at the left and in the gap; those in inches are long: `11/16 −.002`. */
+const WRITTEN = {
+  mm: { narrow: { left: 44, gap: 56 }, wide: { left: 76, gap: 92 } },
+  in: { narrow: { left: 90, gap: 92 }, wide: { left: 100, gap: 100 } },
+};
+
+const frameOf = (width: number, unit: Unit, scale: number | undefined): Frame => {
+  const narrow = width < 560;
+  return {
+    width,
+    height: Math.max(HEIGHT.least, Math.min(innerHeight - ABOVE, HEIGHT.most)),
+    ...WRITTEN[unit][narrow ? 'narrow' : 'wide'],
+    right: narrow ? 8 : 32,
+    top: 58,
+    bottom: 34,
+    ...(scale === undefined ? {} : { scale }),
+  };
+};

@@ -1,0 +1,82 @@
+import type { G, Path as SvgPath, Text } from '@svgdotjs/svg.js';
+import { formatLength } from '../../units/formatLength.ts';
+import { drawPath, px, setAttribute, setText } from '../browser/dom.ts';
+import { type Handle, handlesOf } from '../model/handles.ts';
+import type { ViewState } from '../model/viewState.ts';
+import type { CornerSheet } from './cornerSheet.ts';
+import { type DragActions, dragHandle } from './dragHandle.ts';
+import { type HandleShape, handleShape } from './handleShape.ts';
+
+interface Drawn {
+  readonly group: G;
+  readonly hit: SvgPath;
+  readonly trace: SvgPath;
+  readonly grip: SvgPath;
+  readonly text: Text;
+}
+
+/** The handle that is moved, and where it has its middle. */
+interface Moving {
+  readonly handle: Handle;
+  readonly middle: HandleShape['middle'];
+}
+
+/**
+ * Everything that can be taken hold of: to eyes a mark on its line, to screen readers a slider.
+ * @returns shows the handles, and says which one is moved
+ */
+export const handleLayer = (layer: G, hands: DragActions) => {
+  const drawn = new Map<string, Drawn>();
+  let handles: ReadonlyMap<string, Handle> = new Map();
+  let scale = 1;
+
+  const make = (id: string): Drawn => {
+    const group = layer.group();
+    group.attr({ role: 'slider', tabindex: 0, 'aria-valuemin': 0 });
+    const path = (name: string): SvgPath => group.path('').addClass(name) as SvgPath;
+    dragHandle(group.node, hands, () => {
+      const handle = handles.get(id);
+      return handle && { handle, scale };
+    });
+    return {
+      group,
+      hit: path('hit'),
+      trace: path('trace'),
+      grip: path('grip'),
+      text: group.plain('').addClass('grip-text'),
+    };
+  };
+
+  return ({ corner, moving, now }: ViewState, sheet: CornerSheet): Moving | undefined => {
+    const unit = now.project.units;
+    ({ scale } = sheet);
+    handles = new Map(handlesOf(corner).map((handle) => [handle.id, handle]));
+    for (const [id, { group }] of drawn)
+      if (!handles.has(id)) {
+        group.remove();
+        drawn.delete(id);
+      }
+    let found: Moving | undefined;
+    for (const [id, handle] of handles) {
+      const parts = drawn.get(id) ?? make(id);
+      drawn.set(id, parts);
+      const shape = handleShape(handle, sheet, unit);
+      drawPath(parts.hit, shape.hit);
+      drawPath(parts.trace, shape.trace);
+      drawPath(parts.grip, shape.grip);
+      setText(parts.text.node, shape.text ?? '');
+      setAttribute(parts.text.node, 'transform', `translate(${px(shape.middle[0])} ${px(sheet.top - 17)})`);
+      const { node } = parts.group;
+      setAttribute(node, 'aria-label', handle.label);
+      setAttribute(node, 'aria-valuenow', String(Math.round(handle.value * 100) / 100));
+      setAttribute(node, 'aria-valuemax', String(Math.round(handle.most)));
+      setAttribute(node, 'aria-valuetext', formatLength(handle.value, unit));
+      setAttribute(node, 'aria-orientation', handle.axis === 'u' ? 'vertical' : 'horizontal');
+      const isMoving = moving?.handle === id;
+      const state = isMoving ? (moving.stop.length > 0 ? ' moving stopped' : ' moving') : '';
+      setAttribute(node, 'class', `handle along-${handle.axis}${state}`);
+      if (isMoving) found = { handle, middle: shape.middle };
+    }
+    return found;
+  };
+};

@@ -1,0 +1,87 @@
+import { formatNumber } from '../../units/formatLength.ts';
+import type { Unit } from '../../units/unit.ts';
+import { px } from '../browser/dom.ts';
+import type { Handle } from '../model/handles.ts';
+import type { CornerSheet } from './cornerSheet.ts';
+
+/** A finger needs so many px. */
+const FINGER = 44;
+
+/** How a handle looks: SVG path data, and where its middle is, in px. */
+export interface HandleShape {
+  /** What can be taken hold of. */
+  readonly hit: string;
+  /** What lights up. */
+  readonly trace: string;
+  readonly grip: string;
+  /** Written over an upright. */
+  readonly text?: string;
+  readonly middle: readonly [x: number, y: number];
+}
+
+const rectangle = (x0: number, y0: number, x1: number, y1: number): string =>
+  `M${px(x0)} ${px(y0)}H${px(x1)}V${px(y1)}H${px(x0)}Z`;
+
+export const handleShape = (handle: Handle, sheet: CornerSheet, unit: Unit): HandleShape => {
+  const { on } = handle;
+  switch (on.kind) {
+    case 'line':
+      return lineShape(on, handle.value, sheet);
+    case 'groove':
+      return grooveShape(on, sheet);
+    case 'upright':
+      return uprightShape(handle, sheet[on.x], sheet, unit);
+  }
+};
+
+type On<Kind> = Extract<Handle['on'], { kind: Kind }>;
+
+/** A line can be taken hold of anywhere between the baselines; neighbours share what lies between them. */
+const lineShape = ({ line, below, above }: On<'line'>, value: number, sheet: CornerSheet): HandleShape => {
+  const { y, tailEnd, pinEnd } = sheet;
+  const here = y(value);
+  const top = here - Math.min(FINGER / 2, (here - y(above)) / 2);
+  const bottom = here + Math.min(FINGER / 2, (y(below) - here) / 2);
+  const way = sheet.lines[line] ?? [];
+  return {
+    hit: rectangle(sheet.tailBaseline, top, sheet.pinBaseline, bottom),
+    trace: `M${way.map(([x, u]) => `${px(x)} ${px(y(u))}`).join('L')}`,
+    grip: `M${px(tailEnd.x1 + 3)} ${px(here)}l9 -5v10z`,
+    middle: [pinEnd.x0, here],
+  };
+};
+
+/** The groove is taken hold of beside the tails, where no line is. */
+const grooveShape = (
+  { from, to }: On<'groove'>,
+  { y, tailFace, tailBaseline, pinFace }: CornerSheet,
+): HandleShape => {
+  const { x0, x1 } = tailFace;
+  const middle = (y(from) + y(to)) / 2;
+  const half = Math.max(FINGER, y(from) - y(to)) / 2;
+  const edge = (u: number): string =>
+    `M${px(x0)} ${px(y(u))}H${px(x1)}M${px(pinFace.x0)} ${px(y(u))}H${px(pinFace.x1)}`;
+  return {
+    hit: rectangle(x0, middle - half, tailBaseline, middle + half),
+    trace: edge(from) + edge(to),
+    grip: `M${px(x0 + 14)} ${px(middle)}m-5 -3l5 -7l5 7zm0 6l5 7l5 -7z`,
+    middle: [(x0 + tailBaseline) / 2, middle],
+  };
+};
+
+/** An upright is taken hold of above the boards, where it says how far it is from its end. */
+const uprightShape = (
+  { value, on }: Handle,
+  x: number,
+  { top, y, tailFace, scale }: CornerSheet,
+  unit: Unit,
+): HandleShape => ({
+  hit: rectangle(x - FINGER / 2, top - FINGER - 4, x + FINGER / 2, top - 2),
+  trace: `M${px(x)} ${px(top - 12)}V${px(y(0))}`,
+  grip: `M${px(x)} ${px(top - 2)}l-5 -9h10z`,
+  text: formatNumber(
+    on.kind === 'upright' && on.x === 'tailBaseline' ? (tailFace.x1 - x) / scale : value,
+    unit,
+  ),
+  middle: [x, top],
+});

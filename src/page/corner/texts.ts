@@ -1,0 +1,31 @@
+import type { G, Text } from '@svgdotjs/svg.js';
+import { px, setAttribute, setText } from '../browser/dom.ts';
+
+/** Texts of a drawing that are made once and moved from then on: start, put each, end. */
+export class Texts {
+  readonly #group: G;
+  readonly #texts: Text[] = [];
+  #used = 0;
+
+  constructor(group: G) {
+    this.#group = group;
+  }
+
+  start(): void {
+    this.#used = 0;
+  }
+
+  /** @param look class names; @param turn degrees, clockwise */
+  put(words: string, x: number, y: number, look: string, turn = 0): void {
+    const text = this.#texts[this.#used] ?? this.#group.plain('');
+    this.#texts[this.#used++] = text;
+    setText(text.node, words);
+    const at = `translate(${px(x)} ${px(y)})${turn === 0 ? '' : ` rotate(${turn})`}`;
+    setAttribute(text.node, 'transform', at);
+    setAttribute(text.node, 'class', look);
+  }
+
+  end(): void {
+    for (const text of this.#texts.splice(this.#used)) text.remove();
+  }
+}

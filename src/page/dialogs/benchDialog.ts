@@ -1,0 +1,155 @@
+import { html, render, type TemplateResult } from 'lit-html';
+import { rebateFirst } from '../../drawer/rebateFirst.ts';
+import { dividers } from '../../joint/gauges.ts';
+import { kindOf } from '../../joint/kinds/kinds.ts';
+import type { Project } from '../../project/project.ts';
+import type { JointCut } from '../../router/guide/cutJoint.ts';
+import { type RouterSettingName, routerSettings } from '../../router/passes/routerSettings.ts';
+import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import { speak } from '../../units/phrase.ts';
+import { formatSlope } from '../../units/slope.ts';
+import type { Unit } from '../../units/unit.ts';
+import { find, setText } from '../browser/dom.ts';
+import { type CornerRef, cornerOf, type EditedCorner, startOnSides } from '../model/editedCorner.ts';
+import type { AppContext } from '../model/viewState.ts';
+
+/** Every corner of a plan, in the order of work. */
+const cornersOf = ({ set, joints }: Project): CornerRef[] => [
+  ...set.drawers.flatMap((_, index): CornerRef[] => [
+    { of: 'drawer', index, end: 'front' },
+    { of: 'drawer', index, end: 'back' },
+  ]),
+  ...joints.map((_, index): CornerRef => ({ of: 'joint', index })),
+];
+
+const sameCorner = (a: CornerRef, b: CornerRef): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/** The numbers of one corner, big enough to be read from the bench; the screen stays on where the browser can do that. */
+export const benchDialog = ({ now, unit }: AppContext): ((ref: CornerRef) => void) => {
+  const dialog = find('bench-dialog', HTMLDialogElement);
+  const title = find('bench-title', HTMLElement);
+  const body = find('bench-body', HTMLElement);
+  const awake = find('bench-awake', HTMLElement);
+  let at = 0;
+  let lock: WakeLockSentinel | undefined;
+
+  const show = (): void => {
+    const { project } = now();
+    const refs = cornersOf(project);
+    at = (at + refs.length) % refs.length;
+    const ref = refs[at];
+    const corner = ref && cornerOf(project, ref);
+    if (corner === undefined) return;
+    const ends = corner.ref.of === 'joint' ? '' : `, ${corner.ref.end} corners`;
+    setText(title, `${corner.name}${ends}`);
+    render(
+      html`${first(corner, unit())}${settings(corner, project.cuts.get(corner.joint), unit())}${marks(corner, unit())}`,
+      body,
+    );
+    body.scrollTop = 0;
+  };
+
+  const stayAwake = async (): Promise<void> => {
+    try {
+      lock = await navigator.wakeLock.request('screen');
+      setText(awake, 'The screen stays on while this is open.');
+    } catch {
+      setText(awake, 'This browser cannot keep the screen on.');
+    }
+  };
+
+  document.addEventListener('visibilitychange', () => {
+    // The browser lets go of the screen when the page is hidden.
+    if (dialog.open && document.visibilityState === 'visible') void stayAwake();
+  });
+  dialog.addEventListener('close', () => {
+    void lock?.release();
+    lock = undefined;
+  });
+  const turn = (by: number) => (): void => {
+    at += by;
+    show();
+  };
+  find('bench-back', HTMLButtonElement).addEventListener('click', turn(-1));
+  find('bench-on', HTMLButtonElement).addEventListener('click', turn(1));
+  find('bench-close', HTMLButtonElement).addEventListener('click', () => dialog.close());
+
+  return (ref) => {
+    at = Math.max(
+      0,
+      cornersOf(now().project).findIndex((other) => sameCorner(other, ref)),
+    );
+    show();
+    dialog.showModal();
+    void stayAwake();
+  };
+};
+
+/** What comes before gauging: at the front of a drawer with a lip its rebate, at the back from where its sides are measured. */
+const first = (corner: EditedCorner, unit: Unit): TemplateResult[] => {
+  const { ref, drawer } = corner;
+  const start = startOnSides(corner);
+  if (start !== undefined)
+    return [
+      html`<p>On the sides all is measured from the groove's top edge, ${formatLength(start, unit)} above the reference edge.</p>`,
+    ];
+  return drawer !== undefined && ref.of === 'drawer'
+    ? rebateFirst(drawer).map((says) => html`<p>Before gauging: ${speak(says, unit)}.</p>`)
+    : [];
+};
+
+/** What gauges, bevel and dividers are set to, or a router in their place. */
+const settings = ({ joint, drawer }: EditedCorner, cut: JointCut | undefined, unit: Unit): TemplateResult => {
+  const steps = dividers(joint);
+  const rows: [string, string][] = [
+    ['Tails', String(joint.tails.length)],
+    ['Slope', formatSlope(joint.slope)],
+    ...kindOf(joint)
+      .gauges(joint)
+      .map(({ board, on, length }): [string, string] => [
+        `Gauge, ${board} board${on === 'all round' ? '' : on === 'end' ? ', end' : ', inside'}`,
+        formatLength(length, unit),
+      ]),
+    ...(cut === undefined
+      ? []
+      : routerRows(cut, (drawer?.sizes.rebate.sides ?? 0) > 0 ? 'shoulder' : 'end', unit)),
+    ...(steps === undefined || cut !== undefined
+      ? []
+      : ([
+          ['Dividers', formatLength(steps.step, unit)],
+          ['Dividers start at', formatLength(steps.from, unit)],
+        ] satisfies [string, string][])),
+  ];
+  return html`<dl>${rows.map(([name, value]) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`)}</dl>`;
+};
+
+/** What a router is set to; its easing and its bushes are on the bench sheet. */
+const routerRows = (cut: JointCut, end: 'end' | 'shoulder', unit: Unit): [string, string][] => {
+  const settings = routerSettings(cut);
+  const labels: readonly (readonly [RouterSettingName, string])[] = [
+    ['tailDepth', 'Tails, cutter set deep'],
+    ['straight', 'Pins, straight cutter'],
+    ['pinDepth', 'Pins, cutter set deep'],
+    ['stop', `Pins, centre stops from ${end}`],
+  ];
+  return labels.flatMap(([name, label]): [string, string][] => {
+    const value = settings.get(name);
+    return value === undefined ? [] : [[label, formatLength(value, unit)]];
+  });
+};
+
+/** Where every tail begins and ends, the highest first as on the board. */
+const marks = (corner: EditedCorner, unit: Unit): TemplateResult => {
+  const edge = startOnSides(corner) === undefined ? 'reference edge' : "groove's top edge";
+  const rows = corner.joint.tails.map(
+    ({ tip, base }, i) =>
+      html`<tr><th scope="row">${i + 1}</th>${[...tip, ...base].map((value) => html`<td>${formatNumber(value, unit)}</td>`)}</tr>`,
+  );
+  return html`<table>
+    <caption>Tails from the ${edge}, in ${unit}</caption>
+    <thead>
+      <tr><td></td><th scope="colgroup" colspan="2">at the end</th><th scope="colgroup" colspan="2">at the baseline</th></tr>
+    </thead>
+    <tbody>${rows.toReversed()}</tbody>
+  </table>`;
+};

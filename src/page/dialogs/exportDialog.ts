@@ -1,0 +1,221 @@
+import { html, render } from 'lit-html';
+import { parts } from '../../drawer/partsList.ts';
+import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../../paper/paperSizes.ts';
+import { DEFAULT_MARGIN } from '../../paper/printable.ts';
+import { partsCsv } from '../../project/partsCsv.ts';
+import { hasGuides } from '../../project/project.ts';
+import type { SheetOptions, SheetSet } from '../../project/sheetsOf.ts';
+import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
+import { type Complaint, under } from '../../units/complaint.ts';
+import { formatNumber } from '../../units/formatLength.ts';
+import { parseLength } from '../../units/parseLength.ts';
+import { sentence } from '../../units/sentence.ts';
+import { find } from '../browser/dom.ts';
+import { saveFile } from '../browser/files.ts';
+import { keepPrinter, keptPrinters } from '../browser/storage.ts';
+import type { AppContext } from '../model/viewState.ts';
+import { loadExporter } from './loadExporter.ts';
+import { measuredError, type Printing } from './measuredError.ts';
+import { printPages } from './printPages.ts';
+
+const PAPERS = [...ISO_PAPERS, ...ANSI_PAPERS];
+
+/** All that can be taken away: sheets, pieces, lists. */
+export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
+  const dialog = find('take-dialog', HTMLDialogElement);
+  const input = (id: string): HTMLInputElement => find(id, HTMLInputElement);
+  const select = (id: string): HTMLSelectElement => find(id, HTMLSelectElement);
+  let status = { text: '', isStop: false };
+
+  const say = (text: string, isStop = false): void => {
+    status = { text, isStop };
+    show();
+  };
+  const refuse = (complaints: readonly Complaint[]): void =>
+    say(complaints.map((complaint) => sentence(complaint, unit())).join('. '), true);
+
+  const choice = (): PieceChoice => {
+    const boards = select('boards').value;
+    return {
+      flat: input('flat').checked,
+      rods: input('rods').checked,
+      boards: boards === 'tail' || boards === 'pin' ? [boards] : ['tail', 'pin'],
+    };
+  };
+
+  /** What was typed about the paper; what is wrong with it is said. */
+  const printing = (): Printing | undefined => {
+    const sheet = parsePaper(input('paper').value);
+    const edge = parseLength(input('margin').value, unit());
+    if (sheet.ok && edge.ok) return { paper: sheet.value, margin: edge.value };
+    refuse([
+      ...(sheet.ok ? [] : under(['paper'], sheet.complaints)),
+      ...(edge.ok ? [] : under(['margin'], edge.complaints)),
+    ]);
+    return undefined;
+  };
+
+  const optionsOf = (on: Printing): SheetOptions => {
+    const printer = select('printer').value;
+    const error = keptPrinters()[printer];
+    return { ...on, choice: choice(), ...(error && { correction: { printer, error } }) };
+  };
+
+  /** Runs one of the tasks, saying that it runs and what came of it. */
+  const run = (task: () => Promise<string | undefined>) => async (): Promise<void> => {
+    say('Making it …');
+    dialog.setAttribute('aria-busy', 'true');
+    try {
+      // Lets the words be painted first.
+      await new Promise((resolve) => setTimeout(resolve, 20));
+      const done = await task();
+      if (done !== undefined) say(done);
+    } catch (error) {
+      say(`This did not work: ${error instanceof Error ? error.message : 'the browser stopped it'}.`, true);
+    } finally {
+      dialog.removeAttribute('aria-busy');
+    }
+  };
+
+  const laid = async (kind: SheetSet['kind']): Promise<SheetSet | undefined> => {
+    const on = printing();
+    if (on === undefined) return undefined;
+    const { exporter } = await loadExporter();
+    const all = exporter.sheetsOf(now().project, optionsOf(on));
+    const found = all.ok ? all.value.find((each) => each.kind === kind) : undefined;
+    if (!all.ok) refuse(all.complaints);
+    else if (found === undefined) say('There are no drawers in this plan, so there is no such sheet.', true);
+    return found;
+  };
+
+  const takePdf = (kind: SheetSet['kind']) =>
+    run(async () => {
+      const made = await laid(kind);
+      if (made === undefined) return undefined;
+      const { exporter, fonts } = await loadExporter();
+      const bytes = await exporter.pdf(made.title, made.pages(), fonts);
+      saveFile(now().project.name, `-${kind}.pdf`, 'application/pdf', bytes);
+      return `${pagesOf(made.count)} of ${input('paper').value}. Print at 100 %, and lay a rule on both check bars before you cut.`;
+    });
+
+  const print = run(async () => {
+    const made = await laid('templates');
+    const on = printing();
+    if (made === undefined || on === undefined) return undefined;
+    const { exporter, fonts } = await loadExporter();
+    printPages([...made.pages()].map((page) => ({ ...page, svg: exporter.pageSvg(page, fonts) })));
+    return `${pagesOf(made.count)} sent to your browser's print window: there, choose 100 % and no margins.`;
+  });
+
+  const takePieces = run(async () => {
+    const { exporter, fonts } = await loadExporter();
+    const zip = exporter.pieceZip(now().project, choice(), fonts);
+    saveFile(now().project.name, '-pieces.zip', 'application/zip', [zip]);
+    return hasGuides(now().project)
+      ? 'Every piece and guide as an SVG file, the guides as DXF too, in one zip.'
+      : 'Every piece as an SVG file, in one zip.';
+  });
+
+  const takeParts = run(async () => {
+    const { set } = now().project;
+    if (set.drawers.length === 0) return 'There are no drawers in this plan, so there are no parts to list.';
+    saveFile(now().project.name, '-parts.csv', 'text/csv', [partsCsv(parts(set, unit()), unit())]);
+    return 'The parts, for a spreadsheet.';
+  });
+
+  const takeProof = run(async () => {
+    const on = printing();
+    if (on === undefined) return undefined;
+    const { exporter, fonts } = await loadExporter();
+    const made = await exporter.proof(on.paper, on.margin, unit(), fonts);
+    if (made.ok) {
+      saveFile(`proof-${on.paper.name}`, '.pdf', 'application/pdf', made.value);
+      return 'Print it at 100 %, measure it with a steel rule, and type in below what you read.';
+    }
+    refuse(made.complaints);
+    return undefined;
+  });
+
+  const keepMeasures = run(async () => {
+    const on = printing();
+    if (on === undefined) return undefined;
+    const name = input('printer-name').value.trim() || 'my printer';
+    const error = measuredError(on, unit());
+    if (!error.ok) {
+      refuse(error.complaints);
+      return undefined;
+    }
+    const isKept = keepPrinter({ printer: name, error: error.value });
+    show();
+    select('printer').value = name;
+    return isKept
+      ? `Sheets are now corrected for ${name}.`
+      : 'This browser keeps nothing, so the correction could not be kept.';
+  });
+
+  const show = (): void => {
+    render(
+      html`<div class="dialog-head">
+        <h2 id="take-title">Print and take away</h2>
+        <button type="button" id="take-close" class="close" aria-label="Close" @click=${() => dialog.close()}>×</button>
+      </div>
+      <div class="fields">
+        <label>Paper <input id="paper" list="papers" autocomplete="off" spellcheck="false"></label>
+        <datalist id="papers">${PAPERS.map(({ name }) => html`<option value=${name}></option>`)}</datalist>
+        <label>Margin <input id="margin" autocomplete="off" spellcheck="false"></label>
+        <label>Boards
+          <select id="boards">
+            <option value="both">both</option>
+            <option value="tail">tail boards</option>
+            <option value="pin">pin boards</option>
+          </select>
+        </label>
+        <label>Corrected for
+          <select id="printer">
+            <option value="">none</option>
+            ${Object.keys(keptPrinters()).map((name) => html`<option value=${name}>${name}</option>`)}
+          </select>
+        </label>
+      </div>
+      <label class="check"><input type="checkbox" id="flat"> Each face as a strip of its own, for boards not exactly as thick as planned</label>
+      <label class="check"><input type="checkbox" id="rods"> Rods too: strips with every mark, to lay along a board</label>
+      <div class="row">
+        <button type="button" id="take-templates" class="chief" @click=${takePdf('templates')}>Templates, PDF</button>
+        <button type="button" id="take-print" @click=${print}>Templates, print from here</button>
+        <button type="button" id="take-guides" ?hidden=${!hasGuides(now().project)} @click=${takePdf('guides')}>Guides, PDF</button>
+        <button type="button" id="take-bench" @click=${takePdf('bench')}>Bench sheets, PDF</button>
+        <button type="button" id="take-comparison" @click=${takePdf('comparison')}>The set compared, PDF</button>
+        <button type="button" id="take-pieces" @click=${takePieces}>Pieces, SVG</button>
+        <button type="button" id="take-parts" @click=${takeParts}>Parts, CSV</button>
+      </div>
+      <p id="take-status" role="status" class=${status.isStop ? 'stop' : ''}>${status.text}</p>
+      <details>
+        <summary>Correct a printer that does not print true</summary>
+        <p>Print the proof sheet at 100 %, measure it with a steel rule, and type in what you read. The diagonals are needed only if the printer prints askew.</p>
+        <button type="button" id="take-proof" @click=${takeProof}>Proof sheet, PDF</button>
+        <div class="fields">
+          <label>x, across <input id="measured-x" autocomplete="off"></label>
+          <label>y, up <input id="measured-y" autocomplete="off"></label>
+          <label>d1, diagonal <input id="measured-d1" autocomplete="off"></label>
+          <label>d2, diagonal <input id="measured-d2" autocomplete="off"></label>
+          <label>Printer’s name <input id="printer-name" autocomplete="off" maxlength="40"></label>
+        </div>
+        <button type="button" id="keep-printer" @click=${keepMeasures}>Keep the correction</button>
+      </details>`,
+      dialog,
+    );
+  };
+
+  return () => {
+    say('');
+    const [paper, margin] = [input('paper'), input('margin')];
+    if (paper.value === '') {
+      paper.value = unit() === 'in' ? 'Letter' : 'A4';
+      margin.value = formatNumber(DEFAULT_MARGIN, unit());
+    }
+    if (unit() === 'in' && margin.value.includes('+')) margin.value = `${DEFAULT_MARGIN}mm`;
+    dialog.showModal();
+  };
+};
+
+const pagesOf = (count: number): string => `${count} ${count === 1 ? 'page' : 'pages'}`;

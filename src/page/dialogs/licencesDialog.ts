@@ -1,0 +1,15 @@
+import { find, setText } from '../browser/dom.ts';
+import { unpack } from './loadExporter.ts';
+
+/** Under which licences the page, and all that it is made of, may be used. */
+export const licencesDialog = (): (() => void) => {
+  const dialog = find('licences-dialog', HTMLDialogElement);
+  const text = find('licences-text', HTMLElement);
+  find('licences-close', HTMLButtonElement).addEventListener('click', () => dialog.close());
+  return () => {
+    dialog.showModal();
+    void unpack('packed-licences')
+      .then((blob) => blob.text())
+      .then((licences) => setText(text, licences));
+  };
+};

@@ -1,0 +1,49 @@
+import { html, render } from 'lit-html';
+import { formatPlace, type PlanComplaint } from '../../plan/read/planComplaint.ts';
+import { readProject } from '../../project/readProject.ts';
+import { sentence } from '../../units/sentence.ts';
+import { find } from '../browser/dom.ts';
+import type { AppContext } from '../model/viewState.ts';
+
+/** Enough to begin with; what follows often comes of what comes first. */
+const MOST_LINES = 8;
+
+const lineOf = ({ line, complaint }: PlanComplaint): string => {
+  const place = complaint.at.length === 0 ? '' : `${formatPlace(complaint.at)}: `;
+  return `Line ${line}: ${place}${sentence(complaint, 'mm')}`;
+};
+
+/** The plan as it is written, to be read and changed; while it cannot be made, the drawings stay as they were. */
+export const textPanel = (page: Pick<AppContext, 'now'>, write: (text: string) => void) => {
+  const panel = find('text-panel', HTMLDetailsElement);
+  const area = find('text', HTMLTextAreaElement);
+  const wrong = find('text-wrong', HTMLUListElement);
+
+  const say = (lines: readonly string[]): void => {
+    render(
+      lines.slice(0, MOST_LINES).map((line) => html`<li>${line}</li>`),
+      wrong,
+    );
+    area.setAttribute('aria-invalid', String(lines.length > 0));
+  };
+
+  area.addEventListener('input', () => {
+    const reading = readProject(area.value);
+    if (reading.ok) {
+      say([]);
+      write(area.value);
+    } else say(reading.complaints.map(lineOf));
+  });
+
+  const show = (): void => {
+    const { text } = page.now().work;
+    if (!panel.open || document.activeElement === area || area.value === text) return;
+    area.value = text;
+    say([]);
+  };
+  panel.addEventListener('toggle', show);
+  area.addEventListener('blur', () => {
+    if (wrong.childElementCount === 0) show();
+  });
+  return show;
+};

@@ -1,0 +1,88 @@
+import { type Document, isAlias, isMap, isNode, isSeq, parseDocument } from 'yaml';
+import type { Place } from '../../units/complaint.ts';
+
+/** What the page writes into a plan: numbers, words, and lists of them. */
+export type PlanValue = number | string | readonly (number | string)[];
+
+/** One change to a plan as it is written: the value at a place, or nothing there any more. */
+export interface Edit {
+  readonly at: Place;
+  readonly value: PlanValue | undefined;
+}
+
+/**
+ * Makes changes in a plan's text, YAML or JSON, which must be one that can be read. Comments, order and spelling of all
+ * else stay.
+ */
+export const editPlan = (text: string, edits: readonly Edit[]): string => {
+  const document = parseDocument(text);
+  for (const { at, value } of edits) {
+    ownEveryNode(document, at);
+    if (value === undefined) takeOut(document, at);
+    else put(document, at, value);
+  }
+  return finish(document, text);
+};
+
+const finish = (document: Document, before: string): string =>
+  isJson(before) ? `${JSON.stringify(document.toJS(), null, 2)}\n` : print(document, before);
+
+/** Puts a copy of an item of a list after it, under another name. */
+export const copyItem = (text: string, list: string, index: number, name: string): string => {
+  const document = parseDocument(text);
+  const items = document.get(list);
+  const item = document.getIn([list, index], true);
+  if (!isSeq(items) || !isNode(item)) return text;
+  items.items.splice(
+    index + 1,
+    0,
+    document.createNode(item.toJS(document), { flow: isMap(item) && item.flow === true }),
+  );
+  document.setIn([list, index + 1, 'name'], name);
+  return finish(document, text);
+};
+
+const put = (document: Document, at: Place, value: PlanValue): void => {
+  // A plain value goes into the node that is there, which keeps its comment; a list takes its comment along.
+  const before = document.getIn(at, true);
+  if (typeof value === 'string' || typeof value === 'number') document.setIn(at, value);
+  else {
+    const list = document.createNode(value, { flow: true });
+    if (isNode(before)) list.comment = before.comment ?? null;
+    document.setIn(at, list);
+  }
+};
+
+/** Puts a copy in the place of every `*name` on the way, so that only this place changes. */
+const ownEveryNode = (document: Document, at: Place): void => {
+  for (let length = 1; length <= at.length; length++) {
+    const way = at.slice(0, length);
+    const node = document.getIn(way, true);
+    if (isAlias(node) && length < at.length)
+      document.setIn(way, document.createNode(node.toJS(document), { flow: true }));
+    if (node === undefined && length < at.length)
+      document.setIn(way, document.createNode({}, { flow: true }));
+  }
+};
+
+const takeOut = (document: Document, at: Place): void => {
+  document.deleteIn(at);
+  // A group of keys that holds none any more goes too.
+  for (let length = at.length - 1; length > 0; length--) {
+    const node = document.getIn(at.slice(0, length), true);
+    if (!isMap(node) || node.items.length > 0) return;
+    document.deleteIn(at.slice(0, length));
+  }
+};
+
+const isJson = (text: string): boolean => {
+  try {
+    JSON.parse(text);
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+const print = (document: Document, before: string): string =>
+  document.toString({ lineWidth: 0, flowCollectionPadding: /\{ \S/u.test(before) });

@@ -1,0 +1,74 @@
+import { draftDrawer } from '../../drawer/draft.ts';
+import type { Drawer } from '../../drawer/drawer.ts';
+import type { Groove } from '../../drawer/drawerSpec.ts';
+import type { Joint } from '../../joint/joint.ts';
+import type { Project } from '../../project/project.ts';
+import { layOutWith, toolingOf } from '../../router/limits/layOutWith.ts';
+import type { Place, Result } from '../../units/complaint.ts';
+import { listed, type TipWidths } from './widths.ts';
+
+/** Which of a plan's corners is meant. */
+export type CornerRef =
+  | { readonly of: 'drawer'; readonly index: number; readonly end: 'front' | 'back' }
+  | { readonly of: 'joint'; readonly index: number };
+
+/** One corner of a plan, to be looked at and set out by hand. */
+export interface EditedCorner {
+  readonly ref: CornerRef;
+  /** The drawer's name, or the corner's own. */
+  readonly name: string;
+  readonly joint: Joint;
+  readonly drawer?: Drawer;
+  /** Where the groove crosses the tail board, from the joint's reference edge. */
+  readonly groove?: Groove;
+  /** Where in a plan its tails are written. */
+  readonly at: Place;
+  /** Whether its tails are listed, width by width. */
+  readonly listed: boolean;
+  /** Whether the corner can be cut with these widths, whatever the rest of the set. */
+  readonly judge: (widths: TipWidths) => Result<unknown>;
+}
+
+/** The corner, or undefined where the plan has none such. */
+export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): EditedCorner | undefined => {
+  if (ref.of === 'joint') {
+    const lone = joints[ref.index];
+    if (lone === undefined) return undefined;
+    return {
+      ref,
+      name: lone.name,
+      joint: lone.joint,
+      at: ['joints', ref.index],
+      listed: lone.spec.spacing.kind === 'listed',
+      judge: (widths) => layOutWith({ ...lone.spec, ...listed(widths) }, toolingOf(cutting)),
+    };
+  }
+  const drawer = set.drawers[ref.index];
+  if (drawer === undefined) return undefined;
+  const { spec } = drawer;
+  const common = { ref, name: spec.name, drawer };
+  return ref.end === 'front'
+    ? {
+        ...common,
+        joint: drawer.front,
+        ...(spec.bottom.hold.kind === 'groove' && { groove: spec.groove }),
+        at: ['drawers', ref.index, 'joint'],
+        listed: spec.joint.spacing.kind === 'listed',
+        judge: (widths) => draftDrawer({ ...spec, joint: { ...spec.joint, ...listed(widths) } }),
+      }
+    : {
+        ...common,
+        joint: drawer.back,
+        at: ['drawers', ref.index, 'back', 'joint'],
+        listed: spec.backJoint.spacing.kind === 'listed',
+        judge: (widths) => draftDrawer({ ...spec, backJoint: { ...spec.backJoint, ...listed(widths) } }),
+      };
+};
+
+/** How far above the sides' own edge a drawer's back corner begins: its measures start at the groove's top edge. */
+export const startOnSides = ({ ref, drawer }: EditedCorner): number | undefined =>
+  ref.of === 'drawer' && ref.end === 'back' ? drawer?.sizes.backFrom : undefined;
+
+/** A name for a corner that stays when others come and go. */
+export const cornerKey = ({ ref, name }: EditedCorner): string =>
+  ref.of === 'joint' ? `joint ${name}` : `${ref.end} ${name}`;

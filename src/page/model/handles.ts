@@ -1,0 +1,125 @@
+import { kindOf } from '../../joint/kinds/kinds.ts';
+import { dragQuantity, type Scope } from './adjust.ts';
+import type { EditedCorner } from './editedCorner.ts';
+import { dragLine, type Moved } from './edits.ts';
+import { type Quantity, quantity } from './quantities.ts';
+import type { Snapshot } from './snapshot.ts';
+import { isTail, linesOf, widthName, widthsOf } from './widths.ts';
+
+/** Something on a corner that can be taken hold of and moved along one line. */
+export interface Handle {
+  /** Stays the same while it is moved. */
+  readonly id: string;
+  /** Said to those who do not see it. */
+  readonly label: string;
+  /** Up and down, or across. */
+  readonly axis: 'u' | 'x';
+  /** mm that its value grows by for 1 mm up or to the right. */
+  readonly sense: 1 | -1;
+  /** In mm. */
+  readonly value: number;
+  readonly most: number;
+  /** What it moves: a line between two widths, with its neighbours; the groove; or an upright of the drawing. Levels in mm. */
+  readonly on:
+    | { readonly kind: 'line'; readonly line: number; readonly below: number; readonly above: number }
+    | { readonly kind: 'groove'; readonly from: number; readonly to: number }
+    | { readonly kind: 'upright'; readonly x: 'tailBaseline' | 'lapLine' | 'pinBaseline' };
+  readonly move: (now: Snapshot, corner: EditedCorner, to: number, scope: Scope) => Moved;
+}
+
+const lineHandles = (corner: EditedCorner): Handle[] => {
+  const widths = widthsOf(corner.joint);
+  const lines = linesOf(widths);
+  return lines.map((value, line) => ({
+    id: `line ${line}`,
+    label: lineLabel(line, widths.length),
+    axis: 'u',
+    sense: 1,
+    value,
+    most: corner.joint.width,
+    on: {
+      kind: 'line',
+      line,
+      below: lines[line - 1] ?? Number.NEGATIVE_INFINITY,
+      above: lines[line + 1] ?? Number.POSITIVE_INFINITY,
+    },
+    move: (now, at, to) => dragLine(now, at, line, to),
+  }));
+};
+
+/** `tail 2, lower edge`: a line is the edge of the tail beside it. */
+const lineLabel = (line: number, count: number): string =>
+  isTail(line) ? `${widthName(line, count)}, upper edge` : `${widthName(line + 1, count)}, lower edge`;
+
+const quantityHandle = (
+  corner: EditedCorner,
+  measure: Quantity | undefined,
+  handle: Pick<Handle, 'id' | 'label' | 'axis' | 'sense' | 'on'>,
+): Handle[] => {
+  const value = measure?.get(corner);
+  if (measure === undefined || value === undefined) return [];
+  return [
+    {
+      ...handle,
+      value,
+      most: corner.joint.width,
+      move: (now, at, to, scope) => dragQuantity(now, at, measure, to, scope),
+    },
+  ];
+};
+
+/** The uprights. Where a tail's length and a length of the kind's own make up the pin board's thickness, each follows from the other. */
+const uprightHandles = (corner: EditedCorner): Handle[] => {
+  const { joint, ref } = corner;
+  const of = (key: string) => quantity(corner, key);
+  const side = of(ref.of === 'joint' ? 'tailBoard' : 'side');
+  const end = of(ref.of === 'joint' ? 'pinBoard' : ref.end);
+  const tails = { id: 'tail baseline', axis: 'x', on: { kind: 'upright', x: 'tailBaseline' } } as const;
+  const { lengths } = kindOf(joint);
+  return [
+    ...lengths.flatMap(({ key, word, places }) =>
+      places.flatMap((line) =>
+        quantityHandle(
+          corner,
+          of(key),
+          line === 'baseline'
+            ? { ...tails, label: `baseline of the tails, by the ${word}`, sense: 1 }
+            : { id: key, label: word, axis: 'x', sense: 1, on: { kind: 'upright', x: 'lapLine' } },
+        ),
+      ),
+    ),
+    ...(lengths.some(({ places }) => places.includes('baseline'))
+      ? []
+      : quantityHandle(corner, end, {
+          ...tails,
+          label: "baseline of the tails, by the pin board's thickness",
+          sense: -1,
+        })),
+    ...quantityHandle(corner, side, {
+      id: 'pin baseline',
+      label: "baseline of the pins, by the tail board's thickness",
+      axis: 'x',
+      sense: 1,
+      on: { kind: 'upright', x: 'pinBaseline' },
+    }),
+  ];
+};
+
+const grooveHandle = (corner: EditedCorner): Handle[] => {
+  const { groove } = corner;
+  if (groove === undefined) return [];
+  return quantityHandle(corner, quantity(corner, 'grooveOffset'), {
+    id: 'groove',
+    label: 'groove, from the reference edge',
+    axis: 'u',
+    sense: 1,
+    on: { kind: 'groove', from: groove.offset, to: groove.offset + groove.width },
+  });
+};
+
+/** Everything on a corner that can be moved. */
+export const handlesOf = (corner: EditedCorner): Handle[] => [
+  ...uprightHandles(corner),
+  ...grooveHandle(corner),
+  ...lineHandles(corner),
+];

@@ -1,0 +1,153 @@
+import type { Joint } from '../../joint/joint.ts';
+import type { HalfPins, Spacing } from '../../joint/jointSpec.ts';
+import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
+import { say } from '../../units/phrase.ts';
+
+/**
+ * Every width at the tip level from the reference edge up: half pin, tail, pin, tail … half pin. Those with even numbers
+ * are pins, those with odd numbers tails; line `i` lies between width `i` and the next.
+ */
+export type TipWidths = readonly number[];
+
+/** Numbers of the widths that are to stay as they are. */
+export type Locked = ReadonlySet<number>;
+
+export const widthsOf = ({ tails, width }: Joint): TipWidths => {
+  const lines = [0, ...tails.flatMap(({ tip }) => tip), width];
+  return lines.slice(1).map((line, i) => line - (lines[i] ?? 0));
+};
+
+/** Where each line lies, from the reference edge. */
+export const linesOf = (widths: TipWidths): number[] => {
+  let sum = 0;
+  return widths.slice(0, -1).map((width) => {
+    sum += width;
+    return sum;
+  });
+};
+
+export const total = (widths: TipWidths): number => widths.reduce((sum, width) => sum + width, 0);
+
+export const isTail = (i: number): boolean => i % 2 === 1;
+
+/** `lower half pin`, `tail 2`, `pin 1`. */
+export const widthName = (i: number, count: number): string => {
+  if (i === 0) return 'lower half pin';
+  if (i === count - 1) return 'upper half pin';
+  return isTail(i) ? `tail ${(i + 1) / 2}` : `pin ${i / 2}`;
+};
+
+/** The same widths as a plan lists them. */
+export const listed = (widths: TipWidths): { spacing: Spacing; halfPin: HalfPins } => {
+  const inner = widths.slice(1, -1);
+  const pins = inner.filter((_, i) => i % 2 === 1);
+  return {
+    spacing: { kind: 'listed', tails: inner.filter((_, i) => i % 2 === 0), ...(pins.length > 0 && { pins }) },
+    halfPin: { lower: widths[0] ?? 0, upper: widths.at(-1) ?? 0 },
+  };
+};
+
+const held = (side: 'below' | 'above'): Complaint => ({
+  at: ['tails'],
+  says: say`every width ${side} this line is locked`,
+  hint: say`unlocking one`,
+});
+
+/**
+ * Moves a line up (down, where negative). The nearest width on either side that is not locked gives or takes; locked
+ * ones between move along.
+ */
+export const moveLine = (widths: TipWidths, locked: Locked, line: number, by: number): Result<TipWidths> => {
+  let below = line;
+  while (below >= 0 && locked.has(below)) below--;
+  let above = line + 1;
+  while (above < widths.length && locked.has(above)) above++;
+  if (below < 0) return refuse(held('below'));
+  if (above >= widths.length) return refuse(held('above'));
+  return accept(widths.map((width, i) => (i === below ? width + by : i === above ? width - by : width)));
+};
+
+/** Gives a width a new value; the lines above it move, or those below it where those above cannot. */
+export const setWidth = (widths: TipWidths, locked: Locked, i: number, value: number): Result<TipWidths> => {
+  const by = value - (widths[i] ?? 0);
+  const others = new Set(locked);
+  // What is typed for a locked width is meant; its neighbours make room.
+  others.delete(i);
+  const up = i < widths.length - 1 ? moveEnd(widths, others, i, by, 1) : undefined;
+  if (up?.ok) return up;
+  const down = i > 0 ? moveEnd(widths, others, i, by, -1) : undefined;
+  return down ?? up ?? refuse(held('above'));
+};
+
+/** Lets the next width that is not locked, upward or downward, make room for a change of width `i`. */
+const moveEnd = (
+  widths: TipWidths,
+  locked: Locked,
+  i: number,
+  by: number,
+  way: 1 | -1,
+): Result<TipWidths> => {
+  let other = i + way;
+  while (other >= 0 && other < widths.length && locked.has(other)) other += way;
+  if (other < 0 || other >= widths.length) return refuse(held(way === 1 ? 'above' : 'below'));
+  return accept(widths.map((width, j) => (j === i ? width + by : j === other ? width - by : width)));
+};
+
+/** Scales the tails that are not locked, all in one ratio, so that everything fills the board's width. */
+export const fill = (widths: TipWidths, locked: Locked, boardWidth: number): Result<TipWidths> => {
+  const free = (i: number): boolean => isTail(i) && !locked.has(i);
+  const room = widths.reduce((sum, width, i) => (free(i) ? sum + width : sum), 0);
+  if (room <= 0) return refuse({ at: ['tails'], says: say`every tail is locked`, hint: say`unlocking one` });
+  const ratio = (boardWidth - total(widths) + room) / room;
+  return accept(widths.map((width, i) => (free(i) ? width * ratio : width)));
+};
+
+export const mirror = (widths: TipWidths): TipWidths => widths.toReversed();
+
+/** Puts another tail, as wide as the mean of those there are, and a pin above the highest tail; all tails make room. */
+export const addTail = (widths: TipWidths, locked: Locked): Result<TipWidths> => {
+  const tails = widths.filter((_, i) => isTail(i));
+  const pins = widths.filter((_, i) => !isTail(i));
+  const whole = pins.slice(1, -1);
+  const pin = mean(whole.length > 0 ? whole : pins);
+  const grown = [...widths.slice(0, -1), pin, mean(tails), ...widths.slice(-1)];
+  return fill(grown, raise(locked, widths.length - 1, 2), total(widths));
+};
+
+/** Takes a tail out, and the pin above it (below it, for the highest); the other tails share its room. */
+export const removeTail = (widths: TipWidths, locked: Locked, i: number): Result<TipWidths> => {
+  if (widths.length <= 3) return refuse({ at: ['tails'], says: say`a corner needs at least one tail` });
+  const from = removedFrom(widths, i);
+  return fill([...widths.slice(0, from), ...widths.slice(from + 2)], raise(locked, from, -2), total(widths));
+};
+
+/** The first of the two widths that go with tail `i`. */
+const removedFrom = (widths: TipWidths, i: number): number => (i === widths.length - 2 ? i - 1 : i);
+
+const mean = (values: readonly number[]): number => total(values) / values.length;
+
+/** Locks after widths were put in or taken out at `from`. */
+const raise = (locked: Locked, from: number, by: 2 | -2): Set<number> =>
+  new Set(
+    [...locked].flatMap((i) => {
+      if (i < from) return [i];
+      return by < 0 && i < from - by ? [] : [i + by];
+    }),
+  );
+
+export const locksAfterAdding = (widths: TipWidths, locked: Locked): Set<number> =>
+  raise(locked, widths.length - 1, 2);
+
+export const locksAfterRemoving = (widths: TipWidths, locked: Locked, i: number): Set<number> =>
+  raise(locked, removedFrom(widths, i), -2);
+
+/** All tails that are not locked as wide as each other, and so all pins. */
+export const evenOut = (widths: TipWidths, locked: Locked, boardWidth: number): Result<TipWidths> => {
+  const freePins = widths.filter((_, i) => !isTail(i) && i > 0 && i < widths.length - 1 && !locked.has(i));
+  const pin = mean(freePins);
+  const level = widths.map((width, i) => {
+    if (locked.has(i) || i === 0 || i === widths.length - 1) return width;
+    return isTail(i) ? 1 : pin;
+  });
+  return fill(level, locked, boardWidth);
+};

@@ -1,0 +1,83 @@
+import { html, nothing, render, svg } from 'lit-html';
+import type { Drawer } from '../../drawer/drawer.ts';
+import { formatNumber } from '../../units/formatLength.ts';
+import { px } from '../browser/dom.ts';
+import { type Ask, MOST_DRAWN, type View } from '../model/viewState.ts';
+import { type CabinetFront, cabinetOf } from './cabinet.ts';
+
+/** Round the drawers, in px. */
+const FRAME = 10;
+const MOST_HEIGHT = 520;
+/** What a letter takes at the least, in px, on the average. */
+const LETTER = 7.6;
+
+/** The set as it stands in the cabinet; where tails meet the fronts' ends they are shaded, as if the lap were glass. */
+export const cabinetView =
+  (host: HTMLElement, { select }: Ask): View =>
+  ({ now, corner: { ref }, room }) => {
+    const drawers = now.project.set.drawers.slice(0, MOST_DRAWN);
+    if (drawers.length === 0) return;
+    const { units } = now.project;
+    const cabinet = cabinetOf(drawers);
+    const scale = Math.min(
+      (room.cabinet - 2 * FRAME) / cabinet.width,
+      (MOST_HEIGHT - 2 * FRAME) / cabinet.height,
+    );
+    const width = cabinet.width * scale + 2 * FRAME;
+    const height = cabinet.height * scale + 2 * FRAME;
+
+    const drawn = ({ index, x, y, width: wide, height: high }: CabinetFront, i: number) => {
+      const drawer = drawers[index];
+      if (drawer === undefined) return nothing;
+      const chosen = ref.of === 'drawer' && ref.index === index;
+      // Equal drawers are one to the keyboard and to a screen reader.
+      const first = cabinet.fronts[i - 1]?.index !== index;
+      const choose = () => select({ of: 'drawer', index, end: 'front' });
+      const chooseByKey = (event: KeyboardEvent): void => {
+        if (event.key !== 'Enter' && event.key !== ' ') return;
+        event.preventDefault();
+        choose();
+      };
+      const label = spoken(drawer, (value) => formatNumber(value, units));
+      const [x0, y1] = [FRAME + x * scale, height - FRAME - y * scale];
+      const [w, h] = [wide * scale, high * scale];
+      const strip = drawer.spec.stock.side.thickness * scale;
+      const tails = drawer.front.tails.flatMap(({ tip: [from, to] }) =>
+        [x0, x0 + w - strip].map(
+          (left) =>
+            `M${px(left)} ${px(y1 - from * scale)}h${px(strip)}V${px(y1 - to * scale)}h${px(-strip)}Z`,
+        ),
+      );
+      return svg`<g class="front ${chosen ? 'chosen' : ''}" role=${first ? 'button' : 'presentation'}
+        tabindex=${first ? '0' : nothing} aria-pressed=${first ? chosen : nothing}
+        aria-label=${first ? label : nothing} aria-hidden=${first ? nothing : 'true'}
+        @click=${choose} @keydown=${chooseByKey}>
+        <path class="board" d="M${px(x0)} ${px(y1)}h${px(w)}v${px(-h)}h${px(-w)}Z"></path>
+        <path class="tail-wood" d=${tails.join('')}></path>
+        <text class="name middle" transform="translate(${px(x0 + w / 2)} ${px(y1 - h / 2 + 5)})">${fitting(drawer.spec.name, w - 2 * strip)}</text>
+      </g>`;
+    };
+
+    render(
+      html`<svg class="cabinet" role="group" aria-label="The drawers as they stand in the cabinet"
+        width=${px(width)} height=${px(height)} viewBox="0 0 ${px(width)} ${px(height)}">
+        <path class="carcase" d="M1 1H${width - 1}V${height - 1}H1Z"></path>
+        ${cabinet.fronts.map(drawn)}
+      </svg>`,
+      host,
+    );
+  };
+/** As much of a name as there is room for. */
+const fitting = (name: string, room: number): string => {
+  const letters = [...name];
+  const most = Math.floor(room / LETTER);
+  return letters.length <= most ? name : most < 3 ? '' : `${letters.slice(0, most - 1).join('')}…`;
+};
+
+const spoken = ({ spec, sizes, front }: Drawer, length: (value: number) => string): string =>
+  [
+    spec.name,
+    ...(spec.count > 1 ? [`${spec.count} of them`] : []),
+    `${length(sizes.width)} wide, ${length(sizes.height)} high`,
+    `${front.tails.length} ${front.tails.length === 1 ? 'tail' : 'tails'}`,
+  ].join(', ');

@@ -1,0 +1,30 @@
+import { foreignLengths, kindsWith } from '../../joint/kinds/kinds.ts';
+import type { Complaint, Place } from '../../units/complaint.ts';
+import { say } from '../../units/phrase.ts';
+import type { WrittenJoint } from '../schema/planSchema.ts';
+
+/** What the wishes for one corner contradict each other in. */
+export const contradictions = (written: WrittenJoint, at: Place): Complaint[] => {
+  const { kind, tails, pins, graded } = written;
+  const found: Complaint[] = [];
+  if (kind !== undefined)
+    for (const { key, word } of foreignLengths(kind, written))
+      found.push({
+        at: [...at, key],
+        says: say`a ${kind} joint has no ${word}`,
+        hint: say`kind: ${kindsWith([key]).join(' or ')}, or leaving the ${word} out`,
+      });
+  if (Array.isArray(tails) && graded !== undefined)
+    found.push({
+      at: [...at, 'graded'],
+      says: say`the tails are listed width by width, so they cannot be graded too`,
+      hint: say`a number of tails, or leaving the grade out`,
+    });
+  if (!Array.isArray(tails) && pins !== undefined)
+    found.push({
+      at: [...at, 'pins'],
+      says: say`pins are listed, but the tails between them are not`,
+      hint: say`listing the tails too, or one width for all pins (pin)`,
+    });
+  return found;
+};

@@ -1,0 +1,82 @@
+import type * as z from 'zod';
+import type { Complaint, Place } from '../../units/complaint.ts';
+import { type Phrase, say } from '../../units/phrase.ts';
+import { quote } from '../../units/quote.ts';
+import { type JsonSchema, planJsonSchema } from '../planJsonSchema.ts';
+import { closestWord } from './editDistance.ts';
+import { keysOf, schemasAt, wayDownTo } from './knownKeys.ts';
+
+type Issue = z.core.$ZodIssue;
+
+/** How many unknown keys of one group are told one by one: beyond these it is no plan. */
+const MOST_TOLD = 20;
+
+/** What zod found, in plain words. Every schema's message is what it wants, as the end of "it must be …". */
+export const explain = (issues: readonly Issue[]): Complaint[] =>
+  issues.flatMap((issue) => explainOne(issue, []));
+
+const explainOne = (issue: Issue, outer: Place): Complaint[] => {
+  const at = [...outer, ...issue.path.map((key) => (typeof key === 'number' ? key : String(key)))];
+  switch (issue.code) {
+    case 'custom':
+      return [{ at, ...(issue.params as Omit<Complaint, 'at'>) }];
+    case 'unrecognized_keys': {
+      const known = schemasAt(allKeys(), at);
+      const told = issue.keys
+        .slice(0, MOST_TOLD)
+        .map((key) => ({ at: [...at, key], ...unknownKey(key, known) }));
+      const rest = issue.keys.length - told.length;
+      return rest === 0
+        ? told
+        : [...told, { at, says: say`there are ${rest} more keys here that are not known` }];
+    }
+    case 'invalid_union': {
+      // The way of writing that was meant is the one that fails on something inside it.
+      const meant = issue.errors.find((errors) => !errors.some(isAnotherType));
+      if (meant === undefined) break;
+      const told = meant.flatMap((inner) => explainOne(inner, at));
+      // A word that may stand instead is not seen by what reads the rest.
+      const word =
+        typeof issue.input === 'string' ? closestWord(issue.input, wordsOf(issue.errors)) : undefined;
+      return word === undefined ? told : told.map((complaint) => ({ ...complaint, hint: say`${word}` }));
+    }
+  }
+  return [{ at, says: say`this is ${shown(issue.input)}; it must be ${issue.message}` }];
+};
+
+let schema: JsonSchema | undefined;
+
+/** Made when the first unknown key is met: few plans have one, and it takes its time. */
+const allKeys = (): JsonSchema => {
+  schema ??= planJsonSchema();
+  return schema;
+};
+
+const isAnotherType = ({ code, path }: Issue): boolean =>
+  path.length === 0 && (code === 'invalid_type' || code === 'invalid_union' || code === 'invalid_value');
+
+const wordsOf = (errors: readonly (readonly Issue[])[]): string[] =>
+  errors.flat().flatMap((issue) => (issue.code === 'invalid_value' ? issue.values.map(String) : []));
+
+const shown = (value: unknown): string => {
+  if (typeof value === 'string') return quote(value);
+  if (value === undefined) return 'missing';
+  if (value === null) return 'empty';
+  if (Array.isArray(value)) return `a list of ${value.length}`;
+  return typeof value === 'object' ? 'a group of keys' : String(value);
+};
+
+const unknownKey = (key: string, known: readonly JsonSchema[]): { says: Phrase; hint?: Phrase } => {
+  const says = say`there is no such key here`;
+  const keys = keysOf(known);
+  const [, glued, value] = /^(\w+):([\w.:/ -]+)$/u.exec(key) ?? [];
+  if (glued !== undefined && closestWord(glued, keys) !== undefined)
+    return { says, hint: say`${glued}: ${value ?? ''}, with a blank after the colon` };
+  if (/^\d+$/u.test(key))
+    return { says, hint: say`a point in place of a decimal comma, or quotes round the number` };
+  const meant = closestWord(key, keys);
+  if (meant !== undefined) return { says, hint: say`${meant}` };
+  const way = wayDownTo(key, known);
+  if (way !== undefined) return { says, hint: say`${way.join(': {')}: …${'}'.repeat(way.length - 1)}` };
+  return { says: say`there is no such key here; the keys are ${keys.join(', ')}` };
+};

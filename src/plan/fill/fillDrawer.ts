@@ -1,0 +1,162 @@
+import {
+  type BottomSpec,
+  type DrawerSpec,
+  type Movement,
+  type Stock,
+  USUAL_FRONT,
+} from '../../drawer/drawerSpec.ts';
+import { topGap } from '../../drawer/topGap.ts';
+import type { CornerWish } from '../../joint/jointSpec.ts';
+import { KINDS, withoutKind } from '../../joint/kinds/kinds.ts';
+import type { Cutter } from '../../router/limits/cutter.ts';
+import { accept, type Complaint, type Place, type Result, refuse } from '../../units/complaint.ts';
+import { say } from '../../units/phrase.ts';
+import { contradictions } from '../check/contradictions.ts';
+import type { WrittenDrawer, WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
+import { fillMovement } from './fillMovement.ts';
+import { mergeJoint } from './mergeJoint.ts';
+import { spacingOf } from './spacingOf.ts';
+
+/** What a drawer is given where neither it nor its plan says otherwise, in mm; all of it common practice. */
+const FIT = { side: 0.5, top: 1, behind: 10 };
+const GROOVE = { offset: 10, width: 5 };
+const BACK_DROP = 4;
+const SLACK = 0.5;
+const INSET = { sides: 0, top: 0, bottom: 0 };
+
+/** Half the side's thickness, down to the half millimetre: what a groove may take of a board. */
+const defaultGrooveDepth = (side: number): number => Math.floor(side) / 2;
+
+/** The keys that a plan gives for all its drawers. */
+type DrawerDefaults = Pick<
+  WrittenPlan,
+  'stock' | 'joint' | 'groove' | 'fit' | 'back' | 'bottom' | 'front' | 'climate' | 'woods'
+>;
+
+/** A drawer as it is to be made: its own keys, else the plan's, else the defaults. */
+export const fillDrawer = (
+  plan: DrawerDefaults,
+  drawer: WrittenDrawer,
+  at: Place,
+  cutter: Cutter | undefined,
+): Result<DrawerSpec> => {
+  const front = { ...plan.stock?.front, ...drawer.stock?.front };
+  const side = { ...plan.stock?.side, ...drawer.stock?.side };
+  const back = { ...side, ...plan.stock?.back, ...drawer.stock?.back };
+  const joint = { kind: USUAL_FRONT, ...mergeJoint(plan.joint ?? {}, drawer.joint ?? {}) };
+  const backJoint = mergeJoint(plan.back?.joint ?? {}, drawer.back?.joint ?? {});
+  const bottom = bottomOf({ ...plan.bottom, ...drawer.bottom });
+  const complaints = [
+    ...(isStock(front) ? [] : [noThickness('front')]),
+    ...(isStock(side) ? [] : [noThickness('side')]),
+    ...contradictions(joint, [...at, 'joint']),
+    ...contradictions(backJoint, [...at, 'back', 'joint']),
+  ];
+  if (!isStock(front) || !isStock(side) || !isStock(back))
+    return refuse(...complaints, ...wrongOf(spaceOf(plan, drawer, at, undefined)));
+  const groove = { ...GROOVE, depth: defaultGrooveDepth(side.thickness), ...plan.groove, ...drawer.groove };
+  const stock = {
+    front,
+    side,
+    back,
+    bottom: { thickness: groove.width, ...plan.stock?.bottom, ...drawer.stock?.bottom },
+  };
+  const movement = fillMovement(plan, stock, bottom.kind, { stock: drawer.stock, at });
+  const space = spaceOf(plan, drawer, at, movement.ok ? movement.value : undefined);
+  if (!movement.ok || !space.ok || complaints.length > 0)
+    return refuse(...complaints, ...wrongOf(movement), ...wrongOf(space));
+  const lip = drawer.front?.lip ?? plan.front?.lip ?? INSET;
+  return accept({
+    name: drawer.name,
+    count: drawer.count ?? 1,
+    space: space.value,
+    ...(lip.sides + lip.top + lip.bottom === 0 ? {} : { lip }),
+    stock,
+    joint: { ...sizesOf(joint), spacing: spacingOf(joint), ...KINDS[joint.kind].wish(joint) },
+    backJoint: backWishOf(joint, backJoint),
+    groove,
+    backDrop: drawer.back?.drop ?? plan.back?.drop ?? BACK_DROP,
+    bottom,
+    ...(cutter && { cutter }),
+    ...(movement.value && { movement: movement.value }),
+  });
+};
+
+const wrongOf = (result: Result<unknown>): readonly Complaint[] => (result.ok ? [] : result.complaints);
+
+const isStock = (board: Partial<Stock>): board is Stock => board.thickness !== undefined;
+
+/** Said of the plan, not of each drawer: that is where one thickness serves them all. */
+const noThickness = (part: 'front' | 'side'): Complaint => ({
+  at: ['stock', part, 'thickness'],
+  says: say`the thickness of the ${part}s is missing; without it no drawer can be sized`,
+  hint: say`stock: {${part}: {thickness: …}}`,
+});
+
+const spaceOf = (
+  plan: DrawerDefaults,
+  drawer: WrittenDrawer,
+  at: Place,
+  movement: Movement | undefined,
+): Result<DrawerSpec['space']> => {
+  const { opening, size } = drawer;
+  if (opening !== undefined && size !== undefined)
+    return refuse({
+      at: [...at, 'size'],
+      says: say`the opening is given too, and the size follows from it`,
+      hint: say`leaving out one of them`,
+    });
+  if (opening !== undefined) {
+    const fit = { ...FIT, ...plan.fit, ...drawer.fit };
+    if (fit.top === 'auto' && plan.climate === undefined)
+      return refuse(noClimate(drawer.fit?.top === undefined ? [] : at));
+    // Woods that are missing are complained of by themselves.
+    const found = movement === undefined ? FIT.top : topGap(opening.height, movement);
+    return accept({
+      kind: 'opening',
+      opening,
+      fit: { ...fit, top: fit.top === 'auto' ? found : fit.top },
+    });
+  }
+  if (size === undefined)
+    return refuse({
+      at: [...at, 'opening'],
+      says: say`this is missing; a drawer is sized to its opening, or given its own size`,
+      hint: say`opening: {width: …, height: …, depth: …}`,
+    });
+  if (drawer.fit !== undefined)
+    return refuse({
+      at: [...at, 'fit'],
+      says: say`a drawer that is given its own size has no opening to fit`,
+      hint: say`opening in place of size, or leaving the fit out`,
+    });
+  return accept({ kind: 'size', size });
+};
+
+const noClimate = (at: Place): Complaint => ({
+  at: [...at, 'fit', 'top'],
+  says: say`the gap above a drawer can be found only where a climate is given`,
+  hint: say`climate: {making: 21C/45%, driest: 21C/30%, dampest: 21C/70%}, or a length here`,
+});
+
+/** The back is cut as the front is, but for the number and the widths of its tails: it is not as high. */
+const backWishOf = (front: WrittenJoint, back: WrittenJoint): CornerWish => ({
+  ...sizesOf(front),
+  ...sizesOf(back),
+  spacing: spacingOf(back),
+});
+
+const sizesOf = (joint: WrittenJoint) => {
+  const { tails, pins, graded, ...sizes } = withoutKind(joint);
+  return sizes;
+};
+
+const bottomOf = ({
+  kind = 'panel',
+  slack = SLACK,
+  slips,
+}: NonNullable<WrittenDrawer['bottom']>): BottomSpec => ({
+  kind,
+  slack,
+  hold: slips === undefined || slips === 'none' ? { kind: 'groove' } : { kind: 'slips', ...slips },
+});

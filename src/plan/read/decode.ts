@@ -1,0 +1,69 @@
+import { type Phrase, say } from '../../units/phrase.ts';
+import { unicode } from '../../units/unicode.ts';
+
+/** The largest plan that is read, in bytes: some 40,000 drawers. Reading takes up to 200 times as much memory. */
+const LARGEST_PLAN = 4e6;
+
+/** A plan's text, or why the bytes are none, and where in what could be read. */
+export type Decoded = { readonly ok: true; readonly text: string } | ({ readonly ok: false } & NoText);
+
+interface NoText {
+  readonly text: string;
+  readonly offset: number;
+  readonly says: Phrase;
+  readonly hint: Phrase;
+}
+
+/** Reads bytes as the UTF-8 text they must be. */
+export const decode = (given: Uint8Array | string): Decoded => {
+  if (given.length > LARGEST_PLAN)
+    return noText({
+      says: say`the plan is ${megabytes(given.length)} MB long; it may have up to ${megabytes(LARGEST_PLAN)} MB`,
+      hint: say`several plans, one for each piece of furniture`,
+    });
+  if (typeof given === 'string') return judge(given.replace(/^\uFEFF/u, ''));
+  if ((given[0] === 0xff && given[1] === 0xfe) || (given[0] === 0xfe && given[1] === 0xff))
+    return noText({ says: say`this text is saved as UTF-16; a plan must be UTF-8`, hint: SAVE_AGAIN });
+  try {
+    return judge(new TextDecoder('utf-8', { fatal: true }).decode(given));
+  } catch {
+    const text = new TextDecoder('utf-8').decode(given);
+    if (CONTROL.test(text)) return noText(BINARY);
+    return noText({
+      text,
+      offset: text.indexOf('\uFFFD'),
+      says: say`here is a letter that is not UTF-8, as a plan must be`,
+      hint: SAVE_AGAIN,
+    });
+  }
+};
+
+// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+const CONTROL = /[\0-\x08\x0b\x0c\x0e-\x1f\x7f]/u;
+const SAVE_AGAIN = say`saving it again as UTF-8`;
+const BINARY = {
+  says: say`this is not text, so it is no plan: a plan is written in YAML or JSON`,
+  hint: say`the plan that "halfpin start" writes`,
+};
+
+const noText = (why: Partial<NoText> & Pick<NoText, 'says' | 'hint'>): Decoded => ({
+  ok: false,
+  text: '',
+  offset: 0,
+  ...why,
+});
+
+const megabytes = (bytes: number): string => String(Math.round(bytes / 1e5) / 10);
+
+const judge = (text: string): Decoded => {
+  const offset = text.search(CONTROL);
+  if (offset < 0) return { ok: true, text };
+  const code = text.charCodeAt(offset);
+  if (code === 0) return noText(BINARY);
+  return noText({
+    text,
+    offset,
+    says: say`here is a character that cannot be seen (${unicode(code)})`,
+    hint: say`deleting it and typing it anew`,
+  });
+};

@@ -1,0 +1,67 @@
+import type { Complaint } from '../../units/complaint.ts';
+import { say } from '../../units/phrase.ts';
+
+type Words = Omit<Complaint, 'at'>;
+
+const UNBALANCED: Words = {
+  says: say`a bracket or a quote that is opened above is not closed, or this line should be indented further`,
+};
+const NO_COLON: Words = {
+  says: say`a colon is missing, in this line or the one above`,
+  hint: say`key: value, with a blank after the colon`,
+};
+
+/** What the parser says, and what that means to someone who has not read the YAML standard. */
+const WORDS: readonly (readonly [reason: RegExp, words: Words])[] = [
+  [
+    /non-printable/u,
+    { says: say`here is a character that cannot be seen`, hint: say`deleting it and typing it anew` },
+  ],
+  [/tab characters/u, { says: say`this line is indented with a tab`, hint: say`blanks` }],
+  [
+    /end of the (?:stream|document) within a (?:single|double) quoted/u,
+    { says: say`a quote is opened and never closed` },
+  ],
+  [/end of the stream within a flow/u, { says: say`a bracket { or [ is opened and never closed` }],
+  [/^deficient indentation/u, UNBALANCED],
+  [/^missed comma/u, { says: say`a comma is missing before this` }],
+  [/found ','$/u, { says: say`there is nothing between two commas` }],
+  [/^expected ':'|multiline key/u, NO_COLON],
+  [/whitespace character is expected after the key/u, { says: say`a blank is missing after the colon` }],
+  [
+    /escape sequence|hexadecimal/u,
+    { says: say`inside double quotes a backslash begins a special sign`, hint: say`single quotes` },
+  ],
+  [/^nesting exceeded/u, { says: say`this is nested too deeply; no plan goes down more than a few levels` }],
+];
+
+/** What the parser calls bad indentation, by the sign that it stumbled over. */
+const wordsAt = (text: string, offset: number): Words => {
+  const sign = text.charAt(offset);
+  const before = text.slice(text.lastIndexOf('\n', offset - 1) + 1, offset);
+  if (sign === ':' && /^\s+\S+$/u.test(before))
+    return {
+      says: say`this line stands further in than the one above, which has a value already`,
+      hint: say`beginning both in the same column`,
+    };
+  if (sign === ':')
+    return {
+      says: say`a colon with a blank after it stands inside a value`,
+      hint: say`quotes round the value`,
+    };
+  if (sign === '}' || sign === ']') return { says: say`the bracket ${sign} closes nothing` };
+  if (/["']\s*$/u.test(before)) return { says: say`something follows after the closing quote` };
+  if ('@`%&*!|>'.includes(sign) && sign !== '')
+    return { says: say`a value cannot begin with ${sign}`, hint: say`quotes round the value` };
+  return {
+    says: say`this does not fit what stands above; lines that belong together begin in the same column`,
+  };
+};
+
+/** @param reason the parser's own, about the given offset in the text */
+export const inPlainWords = (reason: string, text: string, offset: number): Words => {
+  const known = WORDS.find(([pattern]) => pattern.test(reason));
+  if (known !== undefined) return known[1];
+  if (/^bad indentation|document separator/u.test(reason)) return wordsAt(text, offset);
+  return { says: say`this is not YAML that can be read: ${reason}` };
+};

@@ -1,0 +1,135 @@
+import * as z from 'zod';
+import type { Unit } from '../../units/unit.ts';
+import { cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
+import { choice, group, lengths, name, optional, wholeNumber } from './leaves.ts';
+import * as ranges from './ranges.ts';
+
+/** What every drawer of a plan may have, and any drawer may have instead. */
+export const drawerKeys = (unit: Unit) => {
+  const length = lengths(unit);
+  const gap = length(ranges.CLEARANCE);
+  const strip = length(ranges.THICKNESS);
+  const overlap = length(ranges.LIP);
+  const corner = cornerKeys(unit);
+
+  const board = (what: string, thickness: ranges.Range = ranges.THICKNESS) =>
+    group(
+      '{thickness: 11, species: "Ash, white"}',
+      optional({
+        thickness: length(thickness).describe(what),
+        species: name('the name of a wood').describe('The wood, by its name.'),
+        grain: choice('flatsawn', 'quartersawn').describe(
+          'How the boards were cut from the log: which way they move most. Taken as `flatsawn`, which moves more across its width, unless given.',
+        ),
+      }),
+    );
+  const slips = group('{width: 10, height: 18}', {
+    width: strip.describe("A slip's width, from the side inwards."),
+    height: strip.describe("A slip's height, from the side's bottom edge up."),
+  });
+  const lip = group(
+    '{sides: 6, top: 6, bottom: 0}',
+    optional({
+      sides: overlap.describe('On the left and on the right, each. 0 unless given.'),
+      top: overlap.describe('Above. 0 unless given.'),
+      bottom: overlap.describe('Below. 0 unless given.'),
+    }),
+  );
+
+  return optional({
+    stock: group(
+      '{front: {thickness: 20}, side: {thickness: 11}}',
+      optional({
+        front: board('Their thickness. Must be given where there are drawers.').describe('The fronts.'),
+        side: board('Their thickness. Must be given where there are drawers.').describe('The sides.'),
+        back: board("Their thickness. The sides' unless given.").describe(
+          'The backs. As the sides, in all that is not given.',
+        ),
+        bottom: board("Their thickness. The groove's width unless given.", ranges.BOTTOM_THICKNESS).describe(
+          'The bottoms.',
+        ),
+      }),
+    ).describe('What the parts are made of.'),
+    joint: group('{slope: "1:7", pin: 5}', {
+      ...optional({ kind: cornerKind().describe('The kind of the front corners. `lapped` unless given.') }),
+      ...corner,
+      ...ownLengthKeys(unit),
+    }).describe('The front corners.'),
+    groove: group(
+      '{offset: 10, width: 5, depth: 5}',
+      optional({
+        offset: gap.describe("From the bottom edge to the groove's lower edge. 10 mm unless given."),
+        width: length(ranges.GROOVE).describe("The groove's width. 5 mm unless given."),
+        depth: length(ranges.GROOVE).describe(
+          "The groove's depth. Half the side's thickness, down to the half millimetre, unless given.",
+        ),
+      }),
+    ).describe('The groove for the bottom, in the front and the sides.'),
+    fit: group(
+      '{side: 0.5, top: 1, behind: 10}',
+      optional({
+        side: gap.describe('Left free on each side. 0.5 mm unless given.'),
+        top: z
+          .union([gap, z.literal('auto')], { error: 'a length, or auto' })
+          .describe(
+            'Left free above: a length, or `auto` for what leaves 0.5 mm when the wood is dampest, by the climate. 1 mm unless given.',
+          ),
+        behind: gap.describe('Left free behind. 10 mm unless given.'),
+      }),
+    ).describe('What is left free round a drawer in its opening.'),
+    back: group(
+      '{drop: 4, joint: {pin: 6}}',
+      optional({
+        drop: gap.describe("How far the back's top edge lies under the sides'. 4 mm unless given."),
+        joint: group('{pin: 6, tails: 3}', corner).describe(
+          "The back corners, always through joints. As the front's, but for the tails, unless given.",
+        ),
+      }),
+    ).describe('The back and its corners.'),
+    bottom: group(
+      '{kind: panel, slack: 0.5}',
+      optional({
+        kind: choice('panel', 'solid').describe(
+          'A panel that does not move, or solid wood with its grain from side to side. `panel` unless given.',
+        ),
+        slack: gap.describe('Left free at each side, in the groove. 0.5 mm unless given.'),
+        slips: z
+          .union([slips, z.literal('none')], { error: 'written {width: 10, height: 18}, or none' })
+          .describe('Strips glued inside the sides, which carry the groove instead. `none` unless given.'),
+      }),
+    ).describe('The bottom.'),
+    front: group(
+      '{lip: 6}',
+      optional({
+        lip: z
+          .union(
+            [
+              overlap.transform((all) => ({ sides: all, top: all, bottom: all })),
+              lip.transform(({ sides = 0, top = 0, bottom = 0 }) => ({ sides, top, bottom })),
+            ],
+            { error: 'one length all round, or written {sides: 6, top: 6, bottom: 0}' },
+          )
+          .describe("How far the front overlaps its opening's edges. 0, for an inset front, unless given."),
+      }),
+    ).describe('The front.'),
+  });
+};
+
+/** One kind of drawer. */
+export const drawerSchema = (unit: Unit) => {
+  const size = lengths(unit)(ranges.SPACE);
+  const box = group('{width: 280, height: 76, depth: 420}', {
+    width: size.describe('From left to right.'),
+    height: size.describe('From bottom to top.'),
+    depth: size.describe('From front to back.'),
+  });
+  return group('{name: Buttons, opening: {width: 280, height: 76, depth: 420}}', {
+    name: name('the name of a drawer').describe('What the drawer is called; no two may have one name.'),
+    ...optional({
+      count: wholeNumber(ranges.COUNT).describe('How many equal ones are made. 1 unless given.'),
+      opening: box.describe('The clear hole that the drawer slides into. Give this or `size`.'),
+      size: box.describe("The drawer's own outer size, in place of `opening`."),
+    }),
+    ...drawerKeys(unit),
+  });
+};

@@ -1,0 +1,72 @@
+import * as z from 'zod';
+import type { Unit } from '../../units/unit.ts';
+import { climateSchema } from './climateSchema.ts';
+import { cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
+import { cutterSchema } from './cutterSchema.ts';
+import { drawerKeys, drawerSchema } from './drawerSchema.ts';
+import { choice, group, lengths, name, optional } from './leaves.ts';
+import * as ranges from './ranges.ts';
+import { woodsSchema } from './woodsSchema.ts';
+
+/** A corner that belongs to no drawer. */
+const namedJointSchema = (unit: Unit) => {
+  const length = lengths(unit);
+  const thickness = length(ranges.THICKNESS);
+  return group('{name: Carcase, kind: through, width: 430, tailBoard: 19, pinBoard: 19}', {
+    name: name('the name of a corner').describe('What the corner is called; no two may have one name.'),
+    kind: cornerKind().describe('Through, or lapped: hidden at the front.'),
+    width: length(ranges.WIDTH).describe('Width of both boards at the joint.'),
+    tailBoard: thickness.describe('Thickness of the board that carries the tails.'),
+    pinBoard: thickness.describe('Thickness of the board that carries the pins.'),
+    ...cornerKeys(unit),
+    ...ownLengthKeys(unit),
+  });
+};
+
+/**
+ * A plan as it is written, every key of it. Reading turns lengths into mm and leaves out what is not given: defaults
+ * are filled in later, once a drawer's own keys lie over the plan's.
+ * @param unit what a bare number means
+ */
+export const planSchema = (unit: Unit) =>
+  group('with keys such as drawers: or joints:', {
+    ...optional({
+      name: name('the name of the plan').describe('What is being made. `Untitled` unless given.'),
+      units: choice('mm', 'in').describe(
+        'What a bare number means, and how lengths are shown. `mm` unless given.',
+      ),
+    }),
+    ...drawerKeys(unit),
+    ...optional({
+      climate: climateSchema().describe(
+        'The air in which the drawers are made, and in which they are kept. Without it nothing is said of how their wood moves.',
+      ),
+      woods: woodsSchema().describe(
+        'Woods of your own, each by its name, for `species` beside those that are known.',
+      ),
+      family: group(
+        '{target: 18}',
+        optional({
+          target: lengths(unit)(ranges.TAIL).describe(
+            "The width at the tip that the whole set's tails should keep to. Found from the set unless given.",
+          ),
+        }),
+      ).describe('The look that all drawers share.'),
+      cutter: cutterSchema(unit).describe(
+        'The dovetail cutter that every corner is cut with, drawers and all. Cut by hand unless given.',
+      ),
+      drawers: z
+        .array(drawerSchema(unit), { error: 'a list of drawers, each with a dash before it' })
+        .describe('Each kind of drawer. What is given above for all of them may be given for one too.'),
+      joints: z
+        .array(namedJointSchema(unit), { error: 'a list of corners, each with a dash before it' })
+        .describe('Corners that belong to no drawer.'),
+    }),
+  });
+
+/** A plan as it was written, lengths in mm, before defaults. */
+export type WrittenPlan = z.output<ReturnType<typeof planSchema>>;
+export type WrittenCutter = NonNullable<WrittenPlan['cutter']>;
+export type WrittenDrawer = NonNullable<WrittenPlan['drawers']>[number];
+export type WrittenNamedJoint = NonNullable<WrittenPlan['joints']>[number];
+export type WrittenJoint = NonNullable<WrittenDrawer['joint']>;

@@ -1,0 +1,63 @@
+import type { Joint } from '../../joint/joint.ts';
+import { kindOf } from '../../joint/kinds/kinds.ts';
+import { accept, type Complaint, type Result, refuse, under } from '../../units/complaint.ts';
+import { BUSH_ROOM, type Cutting } from '../limits/cutting.ts';
+import { NO_OVERHANG, type Overhang } from '../passes/overhang.ts';
+import { type RouterCut, routerCut, tailsByHand } from '../passes/routerCut.ts';
+import { checkStraight, defaultStraight } from '../passes/straightPasses.ts';
+import { type GuideBoard, guideBoard } from './guideBoard.ts';
+
+/** How one corner is cut, and the guides to make for it. */
+export interface JointCut {
+  readonly guided: RouterCut;
+  /** One for each board; none where no bush is given, nor for a board that is cut by hand throughout. */
+  readonly guides: readonly GuideBoard[];
+}
+
+/**
+ * The passes and the guides for a joint that was laid out for a cutter.
+ * @param cutting one that `checkCutting` accepts
+ * @param overhang where the tail board is wider than the pin board
+ * @returns the cut, or which of the tools will not do for this joint; places start with `cutter`
+ */
+export const cutJoint = (
+  joint: Joint,
+  cutting: Cutting,
+  overhang: Overhang = NO_OVERHANG,
+): Result<JointCut> => {
+  const { cutter, bush } = cutting;
+  const open = kindOf(joint).sockets === 'open';
+  const pinBush = open ? (cutting.pinBush ?? bush) : bush;
+  const straight = cutting.straight ?? straightFor(joint, cutting);
+  const wrong: Complaint[] = open ? checkStraight(joint, straight) : [];
+  if (wrong.length > 0) return refuse(...under(['cutter'], wrong));
+  const guided = routerCut(joint, cutter, straight, overhang);
+  const guides: GuideBoard[] = [];
+  for (const [board, size] of [
+    ['tail', bush],
+    ['pin', pinBush],
+  ] as const) {
+    if (size === undefined || (board === 'tail' && tailsByHand(guided))) continue;
+    const guide = guideBoard(joint, cutter, guided, board, size);
+    if (guide.ok) guides.push(guide.value);
+    else wrong.push(...guide.complaints.map((each) => ownBush(each, board, joint, cutting)));
+  }
+  return wrong.length > 0 ? refuse(...under(['cutter'], wrong)) : accept({ guided, guides });
+};
+
+/** The straight cutter that is taken where none is named: one that passes the sockets, and its bush. */
+const straightFor = (joint: Joint, { cutter, pinBush }: Cutting): number =>
+  pinBush === undefined
+    ? defaultStraight(joint, cutter)
+    : Math.min(defaultStraight(joint, cutter), Math.max(1, Math.floor(pinBush - BUSH_ROOM)));
+
+/** A complaint about the bush, at the key of the bush that was used. */
+const ownBush = (
+  complaint: Complaint,
+  board: 'tail' | 'pin',
+  joint: Joint,
+  { pinBush }: Cutting,
+): Complaint =>
+  board === 'pin' && kindOf(joint).sockets === 'open' && pinBush !== undefined
+    ? { ...complaint, at: ['pinBush'] }
+    : complaint;

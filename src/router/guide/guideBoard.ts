@@ -1,0 +1,217 @@
+import type { Path } from '../../drawing/drawing.ts';
+import type { Outline } from '../../drawing/outline.ts';
+import type { Interval, Joint } from '../../joint/joint.ts';
+import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
+import { EPSILON } from '../../units/epsilon.ts';
+import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
+import { roundUp } from '../../units/roundUp.ts';
+import type { Cutter } from '../limits/cutter.ts';
+import { checkBush } from '../limits/cutting.ts';
+import type { RouterCut } from '../passes/routerCut.ts';
+import type { StraightPass } from '../passes/straightPasses.ts';
+import { type Slot, slotOutline, wallAt } from './slot.ts';
+
+/**
+ * A guide for one of the two boards, to be made of sheet material. A guide bush on the router runs in its slots. First
+ * coordinate mm from the fence's face, against which the work is laid, growing towards the slots' mouths; second mm from
+ * the reference edge. The two boards of a corner take a guide each.
+ */
+export interface GuideBoard {
+  readonly board: 'tail' | 'pin';
+  /** Upright with its end under the guide and a face against the fence, or flat with its inside face under the guide and its end against the fence. */
+  readonly lies: 'upright' | 'flat';
+  readonly outline: Outline;
+  /** The middle of each slot, and for sloped slots the middle of each wall's run. */
+  readonly centreLines: readonly Path[];
+  /** Where the fence lies under the guide, and where the part of the work that is cut does. */
+  readonly fence: Interval;
+  readonly work: Interval;
+  /** The work's width, along the second coordinate from 0. */
+  readonly width: number;
+  /** Outside diameter of the guide bush. */
+  readonly bush: number;
+  /** What cuts through this guide: the dovetail cutter or the straight one. */
+  readonly cutter: {
+    readonly kind: 'dovetail' | 'straight';
+    readonly diameter: number;
+    readonly depth: number;
+  };
+  /** Half spaces of the tail board that it has no slot for: they are cut by hand. */
+  readonly byHand: readonly ('lower' | 'upper')[];
+  /** Solid from front to back over these, measured from the reference edge: the guide's ends and its fingers. */
+  readonly fingers: readonly Interval[];
+}
+
+/** The narrowest finger that a bush may bear on, in mm (common practice for 6 to 12 mm sheet). */
+const LEAST_FINGER = 3;
+
+/** How far the cutter's centre runs on past the work's far face, in mm, so that both sides are cut right through. */
+const RUN_ON = 2;
+
+/** The bush enters a slot so far before the cutter meets the work, in mm. */
+const LEAD = 3;
+
+/** Width of the fence's batten, in mm. */
+const FENCE = 40;
+
+/** Sheet left behind the slots, to clamp and to rest the router on, and beyond the outermost slots; in mm. */
+const SPINE = 50;
+const LAND = 30;
+
+/** Breadth of the strip along the guide's back, behind the fence, that bears its facts; in mm. */
+export const STRIP = 21;
+
+/**
+ * A guide for the passes of one board.
+ * @param bush outside diameter of the guide bush: at least the cutter's
+ * @returns the guide, or why there is none; the place is `bush`
+ */
+export const guideBoard = (
+  joint: Joint,
+  cutter: Cutter,
+  guided: RouterCut,
+  board: 'tail' | 'pin',
+  bush: number,
+): Result<GuideBoard> => {
+  const plan = board === 'tail' ? tailPlan(joint, cutter, guided) : pinPlan(joint, cutter, guided);
+  const { diameter } = plan.cutter;
+  const tight = checkBush('bush', bush, plan.cutter.kind, diameter);
+  if (tight.length > 0) return refuse(...tight);
+  const radius = bush / 2;
+  const { slots, mouth, fence, work } = plan;
+  const walls = slots.map((slot) => span(slot, radius, mouth));
+  const narrow = checkFingers(board, bush, diameter, walls);
+  if (narrow.length > 0) return refuse(...narrow);
+  const ends = slots.map(({ lower }) => lower.end[0]);
+  const back = Math.min(Math.min(...ends) - radius - SPINE, fence[0] - STRIP);
+  const from = Math.min(0, walls[0]?.[0] ?? 0) - LAND;
+  const to = Math.max(joint.width, walls.at(-1)?.[1] ?? 0) + LAND;
+  return accept({
+    board,
+    lies: plan.lies,
+    outline: [
+      { at: [back, from] },
+      { at: [mouth, from] },
+      ...slots.flatMap((slot) => slotOutline(slot, radius, mouth)),
+      { at: [mouth, to] },
+      { at: [back, to] },
+    ],
+    centreLines: slots.flatMap((slot) => centreLines(slot, radius, mouth)),
+    fence,
+    work,
+    width: joint.width,
+    bush,
+    cutter: plan.cutter,
+    byHand: board === 'tail' ? byHand(guided) : [],
+    fingers: [from, ...walls.flat(), to].flatMap((start, i, edges): Interval[] =>
+      i % 2 === 0 ? [[start, edges[i + 1] ?? start]] : [],
+    ),
+  });
+};
+
+/** Which half spaces of the tail board are cut by hand. */
+export const byHand = ({ passes }: RouterCut): ('lower' | 'upper')[] => [
+  ...(passes[0]?.length === 0 ? (['lower'] as const) : []),
+  ...(passes.at(-1)?.length === 0 ? (['upper'] as const) : []),
+];
+
+/** What a guide is made for, before the bush. */
+interface GuidePlan {
+  readonly lies: GuideBoard['lies'];
+  readonly slots: readonly Slot[];
+  readonly mouth: number;
+  readonly fence: Interval;
+  readonly work: Interval;
+  readonly cutter: GuideBoard['cutter'];
+}
+
+/** The fence stands behind the work, which is cut from face to face. */
+const tailPlan = ({ tailBoard, depth }: Joint, { diameter }: Cutter, { passes }: RouterCut): GuidePlan => ({
+  lies: 'upright',
+  slots: passes.filter((centres) => centres.length > 0).map((centres) => straightSlot(centres, -RUN_ON)),
+  mouth: tailBoard.thickness + diameter / 2 + LEAD,
+  fence: [-FENCE, 0],
+  work: [0, tailBoard.thickness],
+  cutter: { kind: 'dovetail', diameter, depth },
+});
+
+const pinPlan = ({ pinBoard, depth }: Joint, { diameter }: Cutter, { pinCut }: RouterCut): GuidePlan => {
+  if (pinCut.kind === 'round') {
+    // The work lies flat, its end against the back of the fence: the cutter comes through the fence and stops in the work.
+    const { stop, length } = pinCut.socket;
+    return {
+      lies: 'flat',
+      slots: pinCut.passes.map((centres) => straightSlot(centres, -stop)),
+      mouth: FENCE,
+      fence: [0, FENCE],
+      work: [-length, 0],
+      cutter: { kind: 'dovetail', diameter, depth },
+    };
+  }
+  const { thickness } = pinBoard;
+  return {
+    lies: 'upright',
+    slots: pinCut.passes.map((passes) => slopedSlot(passes, thickness)),
+    mouth: thickness + pinCut.diameter / 2 + LEAD,
+    fence: [-FENCE, 0],
+    work: [0, thickness],
+    cutter: { kind: 'straight', diameter: pinCut.diameter, depth: pinCut.depth },
+  };
+};
+
+const straightSlot = (centres: readonly number[], end: number): Slot => ({
+  lower: { end: [end, centres[0] ?? 0], lean: 0 },
+  upper: { end: [end, centres.at(-1) ?? 0], lean: 0 },
+});
+
+/** The inside face lies at the fence; the outermost passes close in on each other behind it, and end where they meet. */
+const slopedSlot = (passes: readonly StraightPass[], thickness: number): Slot => {
+  const first = passes[0] ?? { inside: 0, outside: 0 };
+  const last = passes.at(-1) ?? first;
+  const lean = (last.outside - last.inside) / thickness;
+  const end = -Math.min(RUN_ON, (last.inside - first.inside) / (2 * lean));
+  return {
+    lower: { end: [end, first.inside - lean * end], lean: -lean },
+    upper: { end: [end, last.inside + lean * end], lean },
+  };
+};
+
+/** From wall to wall where a slot is widest: at its mouth or at its closed end. */
+const span = ({ lower, upper }: Slot, radius: number, mouth: number): Interval => [
+  Math.min(wallAt(lower, -1, radius, mouth), lower.end[1] - radius),
+  Math.max(wallAt(upper, 1, radius, mouth), upper.end[1] + radius),
+];
+
+const centreLines = ({ lower, upper }: Slot, radius: number, mouth: number): Path[] => {
+  const [x] = lower.end;
+  const middle = (lower.end[1] + upper.end[1]) / 2;
+  const line = (lean: number, at: number): Path => ({
+    points: [
+      [x - radius - LEAD, at - lean * (radius + LEAD)],
+      [mouth + LEAD, at + lean * (mouth + LEAD - x)],
+    ],
+  });
+  return lower.lean === 0 && upper.lean === 0
+    ? [line(0, middle)]
+    : [line(0, middle), line(lower.lean, lower.end[1]), line(upper.lean, upper.end[1])];
+};
+
+const checkFingers = (
+  board: GuideBoard['board'],
+  bush: number,
+  diameter: number,
+  walls: readonly Interval[],
+): Complaint[] => {
+  const narrowest = Math.min(...walls.slice(1).map(([from], i) => from - (walls[i]?.[1] ?? from)));
+  if (narrowest >= LEAST_FINGER - EPSILON) return [];
+  const lacking = roundUp(LEAST_FINGER - narrowest, 10);
+  const wider = say`${board}s wider by ${mm(lacking)}, or a cutter of smaller diameter`;
+  return [
+    {
+      at: ['bush'],
+      says: say`a guide bush of ${mm(bush)} leaves a finger of ${mm(Math.max(0, narrowest))} between two slots for the ${board}s; it must be ${atLeast(LEAST_FINGER)} or more`,
+      hint:
+        bush - lacking >= diameter ? say`a bush of at most ${atMost(bush - lacking)}, or ${wider}` : wider,
+    },
+  ];
+};

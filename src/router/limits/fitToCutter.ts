@@ -1,0 +1,98 @@
+import { checkSizes } from '../../joint/checkSizes.ts';
+import { withDefaults } from '../../joint/defaults.ts';
+import type { JointSpec } from '../../joint/jointSpec.ts';
+import { KINDS, kindOf } from '../../joint/kinds/kinds.ts';
+import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
+import { EPSILON } from '../../units/epsilon.ts';
+import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
+import { roundUp } from '../../units/roundUp.ts';
+import { degrees, formatSlope } from '../../units/slope.ts';
+import { type Cutter, cutterSlope, diameterAt, leastPin } from './cutter.ts';
+
+/** How far a wished slope may lie from the cutter's, in degrees, and still mean the same: the cutter's is then laid out. */
+const SAME_SLOPE = 0.5;
+
+/** How far a wished width may lie under the cutter's, in mm: what rounding to a thousandth of an inch leaves. */
+export const SAME_WIDTH = 0.02;
+
+/**
+ * What a cutter makes of a wish: its own slope, and pins that it can cut. A pin that is not wished for becomes as wide as
+ * it must.
+ * @returns the wish with slope and pin set, or every limit of the cutter that it breaks; places name the joint's options,
+ * and the cutter's keys under `cutter`
+ */
+export const fitToCutter = (wish: JointSpec, cutter: Cutter): Result<JointSpec> => {
+  const sizes = checkSizes(wish);
+  if (sizes.length > 0) return refuse(...sizes);
+  const { depth, tailBoard, proud } = withDefaults(wish);
+  const wrong = [
+    ...checkSlope(wish, cutter),
+    ...checkReach(wish, cutter, depth),
+    // How wide its cut is can only be asked of a cutter that reaches.
+    ...(depth > cutter.length + EPSILON ? [] : checkPins(wish, leastPin(cutter, depth))),
+    ...(kindOf(wish).sockets === 'stopped' ? checkRound(cutter, depth, tailBoard - proud) : []),
+  ];
+  return wrong.length > 0 ? refuse(...wrong) : accept(withCutter(wish, cutter));
+};
+
+/** The wish with the cutter's slope, and with pins no narrower than it can cut. */
+export const withCutter = (wish: JointSpec, cutter: Cutter): JointSpec => {
+  const { depth, pin } = withDefaults(wish);
+  return { ...wish, slope: cutterSlope(cutter), pin: Math.max(pin, leastPin(cutter, depth)) };
+};
+
+const checkSlope = ({ slope }: JointSpec, cutter: Cutter): Complaint[] => {
+  if (slope === undefined || Math.abs(degrees(slope) - cutter.angle) <= SAME_SLOPE) return [];
+  const its = formatSlope(cutterSlope(cutter));
+  return [
+    {
+      at: ['slope'],
+      says: say`a slope of ${formatSlope(slope)} is not the cutter's: at ${cutter.angle} degrees it cuts ${its}`,
+      hint: say`${its}, or a cutter of ${degrees(slope).toFixed(1)} degrees`,
+    },
+  ];
+};
+
+const checkReach = (wish: JointSpec, { length }: Cutter, depth: number): Complaint[] =>
+  depth <= length + EPSILON
+    ? []
+    : [
+        {
+          at: ['cutter', 'length'],
+          says: say`the cutter cuts ${mm(length)} deep; the joint is ${mm(depth)} deep`,
+          hint: say`a cutting length of at least ${atLeast(depth)}, or ${KINDS[wish.kind].noDeeper(wish, length).words}`,
+        },
+      ];
+
+const checkPins = ({ pin, spacing }: JointSpec, least: number): Complaint[] => {
+  const tooNarrow = (at: Complaint['at'], what: string, value: number | undefined): Complaint[] =>
+    value === undefined || value >= least - SAME_WIDTH
+      ? []
+      : [
+          {
+            at,
+            says: say`${what} is ${mm(value)} at its narrow end; at this depth the cutter takes ${mm(least)}, so it may not be less`,
+            hint: say`${atLeast(roundUp(least, 100))}, or a cutter of smaller diameter`,
+          },
+        ];
+  return [
+    ...tooNarrow(['pin'], 'a pin', pin),
+    ...(spacing.kind === 'listed'
+      ? (spacing.pins ?? []).flatMap((each, i) => tooNarrow(['pins', i], `pin ${i + 1}`, each))
+      : []),
+  ];
+};
+
+/** The round at the socket's end must leave some of the tails' thickness square. */
+const checkRound = (cutter: Cutter, depth: number, length: number): Complaint[] => {
+  const radius = diameterAt(cutter, depth) / 2;
+  return radius < length
+    ? []
+    : [
+        {
+          at: ['cutter', 'diameter'],
+          says: say`the cutter's round of ${mm(radius)} takes all of a socket ${mm(length)} long`,
+          hint: say`a diameter of at most ${atMost(Math.floor((cutter.diameter - 2 * radius + length) * 10) / 10)}, or a thicker tail board`,
+        },
+      ];
+};

@@ -1,0 +1,44 @@
+import { withDefaults } from '../../joint/defaults.ts';
+import type { Joint } from '../../joint/joint.ts';
+import type { JointSpec } from '../../joint/jointSpec.ts';
+import { KINDS, kindOf, withoutKind } from '../../joint/kinds/kinds.ts';
+import { meanPin, meanTail } from '../../joint/proportion.ts';
+import type { Complaint } from '../../units/complaint.ts';
+import { mm, type Phrase, say } from '../../units/phrase.ts';
+import { roundUp } from '../../units/roundUp.ts';
+import { formatSlope } from '../../units/slope.ts';
+import type { Cutter } from './cutter.ts';
+import { withCutter } from './fitToCutter.ts';
+
+/** A wish with its depth cut down to what the cutter reaches and its pins widened to what it takes. */
+export const nearestWish = (wish: JointSpec, cutter: Cutter): JointSpec => {
+  const within: JointSpec =
+    withDefaults(wish).depth <= cutter.length
+      ? wish
+      : { ...withoutKind(wish), ...KINDS[wish.kind].noDeeper(wish, cutter.length).wish };
+  const fitted = withCutter(within, cutter);
+  return { ...fitted, pin: roundUp(fitted.pin ?? 0, 100) };
+};
+
+/** The complaints, the first with the nearest layout as its hint, instead of its own hint or after it. */
+export const withNearest = (
+  complaints: readonly Complaint[],
+  nearest: Joint | undefined,
+  wish: JointSpec,
+  ownHint: 'kept' | 'replaced',
+): Complaint[] => {
+  const [first, ...rest] = complaints;
+  if (nearest === undefined || first === undefined) return [...complaints];
+  const works = say`the nearest layout that works: ${describe(nearest, wish)}`;
+  const hint = ownHint === 'kept' && first.hint !== undefined ? say`${first.hint}; ${works}` : works;
+  return [{ ...first, hint }, ...rest];
+};
+
+const describe = (joint: Joint, wish: JointSpec): Phrase => {
+  const { tails, slope, pinBoard, even } = joint;
+  const count = `${tails.length} ${tails.length === 1 ? 'tail' : 'tails'} of ${even ? '' : 'on average '}`;
+  const pins = `${tails.length === 1 ? 'half ' : ''}pins of `;
+  const thinner = pinBoard.thickness < wish.pinBoard ? say`, pin board ${mm(pinBoard.thickness)}` : [];
+  const own = kindOf(joint).lengths.flatMap(({ word, of }) => say`, ${word} ${mm(of(joint))}`);
+  return say`${count}${mm(meanTail(joint))}, ${pins}${mm(meanPin(joint))}, slope ${formatSlope(slope)}${own}${thinner}`;
+};

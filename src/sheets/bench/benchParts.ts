@@ -1,0 +1,53 @@
+import type { Part } from '../../drawer/partsList.ts';
+import { formatNumber } from '../../units/formatLength.ts';
+import { speak } from '../../units/phrase.ts';
+import type { Unit } from '../../units/unit.ts';
+import { type Block, paragraph, rule, stack, type TextRun } from '../typeset/block.ts';
+import { figure } from '../typeset/figure.ts';
+import { type Column, columnsOf, tableRow } from '../typeset/tableRow.ts';
+import type { TypeSizes } from '../typeset/typeSizes.ts';
+
+/** Shares of the width: how many of which part, then its measures. */
+const SHARES = [19, 21, 21, 21, 18];
+const HEADINGS = ['rough', 'length', 'width', 'thick'];
+
+/** A drawer's parts: a row of large numbers each, and below it the wood and what is worked on it. */
+export const benchParts = (parts: readonly Part[], unit: Unit, type: TypeSizes, width: number): Block[] => {
+  const columns = columnsOf(SHARES, width);
+  const title: TextRun = { text: `Parts, ${unit}`, size: type.heading, weight: 'bold' };
+  const heading = tableRow(
+    columns,
+    [[title], ...HEADINGS.map((text): TextRun[] => [{ text, size: type.note, weight: 'regular' }])],
+    type.heading,
+  );
+  return parts.map((part, i) =>
+    stack([
+      ...(i === 0 ? [heading] : []),
+      rule(width, 0.8),
+      measuresRow(part, unit, type, columns),
+      paragraph([{ text: notesOf(part, unit).join('; '), size: type.note, weight: 'regular' }], width),
+    ]),
+  );
+};
+
+const measuresRow = (
+  { part, count, roughLength, length, width, thickness }: Part,
+  unit: Unit,
+  type: TypeSizes,
+  columns: readonly Column[],
+): Block => {
+  const measures = [roughLength, length, width, thickness].map((value, i) =>
+    figure(formatNumber(value, unit), type, i === 0 ? 'regular' : 'bold'),
+  );
+  const name: TextRun[] = [
+    { text: String(count), size: type.figure, weight: 'bold' },
+    { text: count === 1 ? part : `${part}s`, size: type.heading, weight: 'regular' },
+  ];
+  return tableRow(columns, [name, ...measures], type.figure);
+};
+
+const notesOf = ({ species, grain, worked }: Part, unit: Unit): string[] => [
+  ...(species === undefined ? [] : [species]),
+  `grain ${grain}`,
+  ...worked.map((phrase) => speak(phrase, unit)),
+];

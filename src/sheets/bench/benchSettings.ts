@@ -1,0 +1,127 @@
+import type { Drawer } from '../../drawer/drawer.ts';
+import type { DrawerCut } from '../../drawer/drawerCut.ts';
+import { dividers } from '../../joint/gauges.ts';
+import type { Joint } from '../../joint/joint.ts';
+import type { GaugeSetting } from '../../joint/kinds/kind.ts';
+import { kindOf } from '../../joint/kinds/kinds.ts';
+import { meanPin, meanTail } from '../../joint/proportion.ts';
+import { formatNumber } from '../../units/formatLength.ts';
+import { formatSlope } from '../../units/slope.ts';
+import type { Unit } from '../../units/unit.ts';
+import { type Block, rule, stack, type TextRun } from '../typeset/block.ts';
+import { figure } from '../typeset/figure.ts';
+import { columnsOf, tableRow } from '../typeset/tableRow.ts';
+import type { TypeSizes } from '../typeset/typeSizes.ts';
+import { routerRows, type SettingRow } from './benchRouter.ts';
+
+/** Shares of the width: what is set, then each pair of corners. */
+const SHARES = [44, 28, 28];
+const NONE = '–';
+
+/** How to set gauge, bevel and dividers for a drawer's front corners and for its back ones. */
+export const benchSettings = (
+  drawer: Drawer,
+  cut: DrawerCut | undefined,
+  unit: Unit,
+  type: TypeSizes,
+  width: number,
+): Block[] => {
+  const columns = columnsOf(SHARES, width);
+  const cell = (value: number | string | undefined): TextRun[] =>
+    figure(typeof value === 'number' ? formatNumber(value, unit) : (value ?? NONE), type);
+  const heading = stack([
+    tableRow(
+      columns,
+      [
+        [{ text: `Settings, ${unit}`, size: type.heading, weight: 'bold' }],
+        [{ text: 'front A, B', size: type.text, weight: 'bold' }],
+        [{ text: 'back C, D', size: type.text, weight: 'bold' }],
+      ],
+      type.heading,
+    ),
+    rule(width, 0.8),
+  ]);
+  const rows: SettingRow[] = [
+    ...settingsOf(drawer, cut === undefined).map(({ label, value }) => ({
+      label,
+      front: value(drawer.front),
+      back: value(drawer.back),
+    })),
+    ...(cut === undefined ? [] : routerRows(drawer, cut, unit)),
+  ];
+  return rows.map(({ label, front, back }, i) => {
+    const row = tableRow(
+      columns,
+      [[{ text: label, size: type.text, weight: 'regular' }], cell(front), cell(back)],
+      type.figure,
+    );
+    return i === 0 ? stack([heading, row]) : row;
+  });
+};
+
+interface Setting {
+  readonly label: string;
+  value(joint: Joint): number | string | undefined;
+}
+
+const VARIED = 'varied';
+
+/** @param stepped whether tails are stepped off by hand, rather than placed by a router's guide */
+const settingsOf = (drawer: Drawer, stepped: boolean): Setting[] => [
+  ...rebateOf(drawer),
+  {
+    label: 'side’s edge to joint',
+    value: (joint) => (joint === drawer.back ? drawer.sizes.backFrom : 0),
+  },
+  ...gaugesOf(drawer),
+  { label: 'bevel', value: ({ slope }) => formatSlope(slope) },
+  { label: 'tails', value: ({ tails }) => String(tails.length) },
+  { label: 'tail, at its tip', value: (joint) => (joint.even ? meanTail(joint) : VARIED) },
+  { label: 'pin, narrow', value: (joint) => (joint.even ? meanPin(joint) : VARIED) },
+  ...(stepped ? STEPS : []),
+];
+
+const STEPS: readonly Setting[] = [
+  { label: 'dividers', value: (joint) => dividers(joint)?.step },
+  { label: 'step up from', value: ({ tails }) => tails[0]?.tip[0] },
+  { label: 'step down from', value: ({ tails }) => tails.at(-1)?.tip[1] },
+];
+
+/** The gauge's settings, those of the front first of all: a back has none that a front has not. */
+const gaugesOf = ({ front, back, sizes: { rebate } }: Drawer): Setting[] => {
+  const of = (joint: Joint, name: string): GaugeSetting | undefined =>
+    kindOf(joint)
+      .gauges(joint)
+      .find((gauge) => gauge.name === name);
+  const shoulder = rebate.sides > 0 ? ', from the shoulder' : '';
+  return kindOf(front)
+    .gauges(front)
+    .map((atFront) => ({
+      label: `gauge, ${gaugeLabel(atFront, of(back, atFront.name), shoulder)}`,
+      value: (joint) => of(joint, atFront.name)?.length,
+    }));
+};
+
+const gaugeLabel = (front: GaugeSetting, back: GaugeSetting | undefined, shoulder: string): string => {
+  if (front.on === 'all round') return 'side’s end';
+  const board = front.board === 'tail' ? 'side' : 'front';
+  const from = front.from === 'end' ? shoulder : ', from inside';
+  if (back === undefined) return `${board}’s ${front.on}${from}`;
+  return front.on === back.on
+    ? `${board} and back, ${front.on}`
+    : `${board}’s ${front.on}${from}; back, ${back.on}`;
+};
+
+/** Where the front is measured from, when its own end and edge lie further out. */
+const rebateOf = ({ spec, sizes: { rebate }, front }: Drawer): Setting[] => {
+  const ofFront = (label: string, length: number): Setting => ({
+    label,
+    value: (joint) => (joint === front ? length : undefined),
+  });
+  return [
+    ...(spec.lip === undefined ? [] : [ofFront('front’s rebate, deep', front.depth)]),
+    ...(rebate.sides > 0 ? [ofFront('rebate, in from the end', rebate.sides)] : []),
+    ...(rebate.bottom > 0 ? [ofFront('rebate, up from the lower edge', rebate.bottom)] : []),
+    ...(rebate.top > 0 ? [ofFront('rebate, down from the upper edge', rebate.top)] : []),
+  ];
+};

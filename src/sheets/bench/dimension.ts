@@ -1,0 +1,69 @@
+import type { Mark, Path, Point } from '../../drawing/drawing.ts';
+import { ASCENT, DESCENT } from '../../drawing/textWidth.ts';
+import { startsOf, type TextRun } from '../typeset/block.ts';
+
+/** A measure between two edges, given along its line; `edge` and `line` lie across it, the line left of an upright one's edge or below a level one's. */
+export interface Dimension {
+  readonly way: 'level' | 'upright';
+  readonly from: number;
+  readonly to: number;
+  /** Where the measured thing ends, and its extension lines begin. */
+  readonly edge: number;
+  readonly line: number;
+  /** Set on one line, the first the largest. */
+  readonly text: readonly TextRun[];
+}
+
+const GAP = 1;
+const OVERSHOOT = 1.5;
+/** Between a text and its line. */
+const AIR = 0.5;
+const ARROW = { length: 3, half: 0.45 };
+
+/** How far a dimension's line must lie from its edge, so that its text is clear of it. */
+export const roomFor = (way: Dimension['way'], size: number): number =>
+  way === 'level' ? (ASCENT + DESCENT) * size + 2 * AIR : 5;
+
+/** A dimension line with its extension lines, arrowheads and text, after the practice of ISO 129: thin lines, closed arrowheads, the text over the line. */
+export const dimension = ({ way, from, to, edge, line, text }: Dimension): Mark[] => {
+  const place = (along: number, across: number): Point =>
+    way === 'level' ? [along, across] : [across, along];
+  const starts = startsOf(text);
+  const length = starts.at(-1) ?? 0;
+  const begin = (from + to - length) / 2;
+  // Extension lines are broken where a text longer than its measure reaches over them.
+  const short = length + 2 * AIR > to - from;
+  const top = short && way === 'level' ? line + AIR / 2 : edge - GAP;
+  const bottom = short && way === 'upright' ? line : line - OVERSHOOT;
+  const extension = (along: number): Path => ({ points: [place(along, top), place(along, bottom)] });
+  const arrow = (tip: number, inward: number): Path => ({
+    points: [
+      place(tip, line),
+      place(tip + inward * ARROW.length, line + ARROW.half),
+      place(tip + inward * ARROW.length, line - ARROW.half),
+    ],
+    closed: true,
+  });
+  const up = DESCENT * (text[0]?.size ?? 0) + AIR;
+  return [
+    {
+      kind: 'stroke',
+      role: 'label',
+      pen: 'thin',
+      paths: [extension(from), extension(to), { points: [place(from, line), place(to, line)] }],
+    },
+    { kind: 'fill', role: 'label', tone: 0, paths: [arrow(from, 1), arrow(to, -1)] },
+    ...text.map((run, i): Mark => {
+      const along = begin + (starts[i] ?? 0);
+      return {
+        kind: 'text',
+        role: 'label',
+        ...run,
+        // An upright one reads from the right, so its text stands left of its line.
+        at: place(along, way === 'level' ? line + up : line - up),
+        turn: way === 'level' ? 0 : 90,
+        anchor: 'start',
+      };
+    }),
+  ];
+};

@@ -1,0 +1,87 @@
+import type { CornerLetter } from '../../drawer/cornerLetters.ts';
+import type { Box, Mark, Path, Point } from '../../drawing/drawing.ts';
+import { textMark } from '../../drawing/textMark.ts';
+import { ASCENT, CAP_HEIGHT, DESCENT, textWidth } from '../../drawing/textWidth.ts';
+import type { TypeSizes } from '../typeset/typeSizes.ts';
+
+/** Between a board and a corner's letter, in ems of the letter. */
+const PAD = 0.3;
+/** Between a text and a line. */
+const AIR = 1;
+/** Half the width of a board's name, in ems, and some air. */
+const NAME = 1.6;
+const LEAST_LINE = 5;
+const EQUAL = 'A–C = B–D';
+
+/**
+ * What a sketch from above has between its boards: the corners' letters, the front's and the back's name, and the
+ * diagonals with their length. Names and length are left out where they find no room.
+ */
+export const insideMarks = (inside: Box, diagonal: string, type: TypeSizes): Mark[] => {
+  const { x0, y0, x1, y1 } = inside;
+  const [width, height] = [x1 - x0, y1 - y0];
+  const middle = (x0 + x1) / 2;
+  const centre = (y0 + y1) / 2;
+  const pad = PAD * type.title;
+  const low = y0 + pad;
+  const high = y1 - pad - CAP_HEIGHT * type.title;
+  const letter = (text: CornerLetter, x: number, y: number, anchor: 'start' | 'end') =>
+    textMark(text, [x, y], type.title, { weight: 'bold', anchor });
+  // How far from an inside corner its letter reaches.
+  const taken = {
+    x: pad + Math.max(...['A', 'B', 'C', 'D'].map((text) => textWidth(text, type.title, 'bold'))) + AIR,
+    y: pad + Math.max(ASCENT, CAP_HEIGHT + DESCENT) * type.title + AIR,
+  };
+  const named = textWidth('front', type.text, 'regular') + 2 * taken.x <= width;
+  const half = {
+    x: Math.max(textWidth(EQUAL, type.note, 'regular'), textWidth(diagonal, type.figure, 'bold')) / 2 + AIR,
+    y: 1.25 * type.figure + AIR,
+  };
+  const measured = 2 * half.x <= width && 2 * (half.y + taken.y) <= height;
+  // Where along a diagonal it is clear of the letters, of the names, and of its length.
+  const clearOfNames = taken.y / height;
+  const meetsNames = named && clearOfNames * width > width / 2 - NAME * type.text;
+  const from = meetsNames ? clearOfNames : Math.min(taken.x / width, clearOfNames);
+  const to = measured ? 0.5 - Math.min(half.x / width, half.y / height) : 0.5;
+  return [
+    letter('A', x0 + pad, low, 'start'),
+    letter('B', x1 - pad, low, 'end'),
+    letter('C', x1 - pad, high, 'end'),
+    letter('D', x0 + pad, high, 'start'),
+    ...(named
+      ? [
+          textMark('front', [middle, low], type.text, { anchor: 'middle' }),
+          textMark('back', [middle, high], type.text, { anchor: 'middle' }),
+        ]
+      : []),
+    {
+      kind: 'stroke',
+      role: 'label',
+      pen: 'fold',
+      paths: diagonals(inside, [from, to]),
+    },
+    ...(measured
+      ? [
+          textMark(EQUAL, [middle, centre + 0.3 * type.note], type.note, { anchor: 'middle' }),
+          textMark(diagonal, [middle, centre - type.figure], type.figure, {
+            anchor: 'middle',
+            weight: 'bold',
+          }),
+        ]
+      : []),
+  ];
+};
+
+/** A stretch of both diagonals of a box, from each corner; none where it is too short to be seen as a line. */
+const diagonals = ({ x0, y0, x1, y1 }: Box, [from, to]: readonly [number, number]): Path[] => {
+  const [width, height] = [x1 - x0, y1 - y0];
+  if ((to - from) * Math.hypot(width, height) < LEAST_LINE) return [];
+  const at = (share: number, rises: boolean): Point => [
+    x0 + share * width,
+    rises ? y0 + share * height : y1 - share * height,
+  ];
+  return [true, false].flatMap((rises) => [
+    { points: [at(from, rises), at(to, rises)] },
+    { points: [at(1 - to, rises), at(1 - from, rises)] },
+  ]);
+};

@@ -1,0 +1,155 @@
+import type { Drawer } from '../../drawer/drawer.ts';
+import { boxOfMarks } from '../../drawing/boxOfMarks.ts';
+import type { Drawing, Mark, Path } from '../../drawing/drawing.ts';
+import { textMark } from '../../drawing/textMark.ts';
+import { DESCENT, textWidth } from '../../drawing/textWidth.ts';
+import { kindOf } from '../../joint/kinds/kinds.ts';
+import { fitText } from '../../paper/fitText.ts';
+import { formatNumber } from '../../units/formatLength.ts';
+import type { Unit } from '../../units/unit.ts';
+import { tailMarks } from '../tailMarks.ts';
+import { paragraph } from '../typeset/block.ts';
+import { figure } from '../typeset/figure.ts';
+import type { TypeSizes } from '../typeset/typeSizes.ts';
+import { dimension, roomFor } from './dimension.ts';
+import type { SketchAxes } from './sketchAxes.ts';
+
+/** A drawer's right side, its front at the left; the foot of the front's outer face is the origin. */
+export const viewFromRight = (
+  drawer: Drawer,
+  { back, up }: SketchAxes,
+  unit: Unit,
+  type: TypeSizes,
+): Drawing => {
+  const { sizes, spec, front } = drawer;
+  const { depth, height, lap, rebate } = sizes;
+  const rectangle = (y0: number, z0: number, y1: number, z1: number): Path => ({
+    points: [
+      [back(y0), up(z0)],
+      [back(y1), up(z0)],
+      [back(y1), up(z1)],
+      [back(y0), up(z1)],
+    ],
+    closed: true,
+  });
+  const line = (y0: number, z0: number, y1: number, z1: number): Path => ({
+    points: [
+      [back(y0), up(z0)],
+      [back(y1), up(z1)],
+    ],
+  });
+  const atFront = kindOf(front).sideView(front);
+  const atBack = kindOf(drawer.back).sideView(drawer.back);
+  const baseline = atFront.reach;
+  const rear = depth - atBack.reach;
+  const { offset, width } = spec.groove;
+  const grooveFrom = spec.stock.front.thickness - spec.groove.depth;
+  const top = up(height + rebate.top);
+  const foot = up(-rebate.bottom);
+  const letter = top + DESCENT * type.title + 0.5;
+  const taken = textWidth('B', type.title, 'bold') + 1;
+  const marks: Mark[] = [
+    ...tailMarks(atFront, ([x, u]) => [back(x), up(u)]),
+    ...tailMarks(atBack, ([x, u]) => [back(depth - x), up(sizes.backFrom + u)]),
+    {
+      kind: 'stroke',
+      role: 'outline',
+      pen: 'medium',
+      paths: [
+        rectangle(lap, 0, depth, height),
+        ...(kindOf(front).sockets === 'open' ? [] : [rectangle(0, -rebate.bottom, lap, height + rebate.top)]),
+      ],
+    },
+    {
+      kind: 'stroke',
+      role: 'baseline',
+      pen: 'thin',
+      paths: [
+        line(baseline, 0, baseline, height),
+        line(rear, sizes.backFrom, rear, sizes.backFrom + sizes.backHeight),
+      ],
+    },
+    {
+      kind: 'stroke',
+      role: 'groove',
+      pen: 'groove',
+      paths: [offset, offset + width].map((z) => line(grooveFrom, z, depth, z)),
+    },
+    ...dimension({
+      way: 'level',
+      from: back(lap),
+      to: back(depth),
+      edge: foot,
+      line: foot - roomFor('level', type.figure),
+      text: figure(formatNumber(depth - lap, unit), type),
+    }),
+    textMark('B', [0, letter], type.title, { weight: 'bold' }),
+    textMark('C', [back(depth), letter], type.title, { weight: 'bold', anchor: 'end' }),
+    textMark(
+      fitText(['from the right', 'right'], back(depth) - 2 * taken, type.text, 'regular'),
+      [back(depth) / 2, letter],
+      type.text,
+      { anchor: 'middle' },
+    ),
+    ...levelMarks(drawer, back(depth), up, unit, type),
+  ];
+  return { box: boxOfMarks(marks), marks };
+};
+
+/** What lies at which height over the reference edge, from it upward; the first named of what lies at one height. */
+const levelsOf = ({
+  sizes: { height, backFrom, backHeight },
+  spec: { groove },
+}: Drawer): [number, string][] => {
+  const levels = new Map<number, string>();
+  for (const [value, name] of [
+    [0, 'edge'],
+    [groove.offset, 'groove'],
+    [backFrom, 'back'],
+    [backFrom + backHeight, 'back'],
+    [height, 'side'],
+  ] as const)
+    if (!levels.has(value)) levels.set(value, name);
+  return [...levels];
+};
+
+/** Heights as running dimensions from the reference edge, their numbers drawn apart where the heights are near each other. */
+const levelMarks = (
+  drawer: Drawer,
+  edge: number,
+  up: (z: number) => number,
+  unit: Unit,
+  type: TypeSizes,
+): Mark[] => {
+  const levels = levelsOf(drawer);
+  const step = 1.2 * type.figure;
+  const apart: number[] = [];
+  for (const [value] of levels)
+    apart.push(Math.max(up(value), (apart.at(-1) ?? Number.NEGATIVE_INFINITY) + step));
+  const lowered = apart.reduce((sum, y, i) => sum + y - up(levels[i]?.[0] ?? 0), 0) / levels.length;
+  return levels.flatMap(([value, name], i): Mark[] => {
+    const y = (apart[i] ?? 0) - lowered;
+    const label = paragraph(
+      [...figure(formatNumber(value, unit), type), { text: name, size: type.text, weight: 'regular' }],
+      Number.POSITIVE_INFINITY,
+    );
+    return [
+      {
+        kind: 'stroke',
+        role: 'label',
+        pen: 'thin',
+        paths: [
+          {
+            points: [
+              [edge + 1, up(value)],
+              [edge + 3, up(value)],
+              [edge + 6, y],
+              [edge + 8, y],
+            ],
+          },
+        ],
+      },
+      ...label.marks(edge + 9, y + label.height / 2),
+    ];
+  });
+};

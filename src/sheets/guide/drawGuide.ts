@@ -1,0 +1,252 @@
+import { type CornerEnd, cornerLetter, type Hand } from '../../drawer/cornerLetters.ts';
+import type { Box, Drawing, Mark, Path, PenName, Point, Role, TextMark } from '../../drawing/drawing.ts';
+import type { Layer } from '../../drawing/layer.ts';
+import { flatten, type Outline } from '../../drawing/outline.ts';
+import { CAP_HEIGHT, textWidth } from '../../drawing/textWidth.ts';
+import type { Piece, Splits } from '../../paper/piece.ts';
+import { type GuideBoard, STRIP } from '../../router/guide/guideBoard.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import type { Unit } from '../../units/unit.ts';
+import {
+  type Fact,
+  type Lettering,
+  letter,
+  letterTag,
+  SMALL,
+  type Strip,
+  words,
+} from '../template/lettering.ts';
+import { scaleBar } from '../template/scaleBar.ts';
+import type { Titles } from '../template/titles.ts';
+
+/** What stands on a guide. */
+export interface GuideTitles {
+  /** The drawer and its corner, or the joint that belongs to none. */
+  readonly item: string;
+  /** What the piece's name begins with, safe as a file name. */
+  readonly stem: string;
+  readonly units: Unit;
+  /** The ends of a drawer whose corners it serves. */
+  readonly ends: readonly CornerEnd[];
+  /** What of the work is laid on the line across the fence, with a shorter word for it. */
+  readonly edge: Titles['edge'];
+  /** What of the work lies on the line at the other edge, in a word or two. */
+  readonly upper: string;
+  /** How deep the rebate is whose shoulder is the end of a pin board that lies flat: the fence stands in it, on the lip. */
+  readonly rebate?: number;
+}
+
+/** How far centre lines stand out beyond the outline, in mm. */
+const OVERHANG = 6;
+
+/** Height of the labels' capitals. */
+const CAP = SMALL * CAP_HEIGHT;
+
+/** Room for a label: of an edge, from the strip of facts to where a slot may begin; of the work, below its reference edge. In mm. */
+const LABEL_ROOM = 26;
+
+const fits = (text: string): boolean => textWidth(text, SMALL, 'regular') < LABEL_ROOM;
+
+/** A guide as a full-size drawing, its closed outline alone in the role `outline`. */
+export const guidePiece = (guide: GuideBoard, titles: GuideTitles): Piece => {
+  const box = boxOf(guide.outline);
+  const { item, stem } = titles;
+  const shift = shiftBy(box);
+  return {
+    name: `${stem}-guide-${guide.board}s`,
+    title: `${item}, guide for the ${guide.board}s`,
+    count: 1,
+    width: box.x1 - box.x0,
+    height: box.y1 - box.y0,
+    overhang: OVERHANG,
+    splittable: { x: [], y: guide.fingers.map(([from, to]) => [from - box.y0, to - box.y0]) },
+    draw: (splits) => drawGuide(guide, titles, box, shift, splits),
+  };
+};
+
+/** A guide's layers for a DXF file, its origin where the fence's face meets the reference edge. */
+export const guideLayers = (guide: GuideBoard): Layer[] => [
+  { name: 'OUTLINE', line: 'CONTINUOUS', outlines: [guide.outline] },
+  { name: 'CENTRE', line: 'CENTER', paths: guide.centreLines },
+  { name: 'FENCE', line: 'HIDDEN', paths: fencePaths(guide) },
+  { name: 'WORK', line: 'HIDDEN', paths: workEdges(guide) },
+];
+
+const boxOf = (outline: Outline): Box => {
+  const points = flatten(outline).points;
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  return { x0: Math.min(...xs), y0: Math.min(...ys), x1: Math.max(...xs), y1: Math.max(...ys) };
+};
+
+type Shift = (path: Path) => Path;
+
+const shiftBy =
+  ({ x0, y0 }: Box): Shift =>
+  (path) => ({ ...path, points: path.points.map(([x, y]): Point => [x - x0, y - y0]) });
+
+const line = (from: Point, to: Point): Path => ({ points: [from, to] });
+
+/** The fence's long edges, where the guide's own edge is not one of them. */
+const fencePaths = ({ fence, outline }: GuideBoard): Path[] => {
+  const { x1, y0, y1 } = boxOf(outline);
+  return fence.filter((x) => x < x1).map((x) => line([x, y0], [x, y1]));
+};
+
+/** The edges of the work under the guide, the reference edge first. */
+const workEdges = ({ work, width, outline }: GuideBoard): readonly [Path, Path] => {
+  const from = boxOf(outline).x0 + STRIP + 1;
+  return [line([from, 0], [work[1], 0]), line([from, width], [work[1], width])];
+};
+
+const drawGuide = (
+  guide: GuideBoard,
+  titles: GuideTitles,
+  box: Box,
+  shift: Shift,
+  splits: Splits,
+): Drawing => {
+  const stroke = (role: Role, pen: PenName, paths: readonly Path[]): Mark => ({
+    kind: 'stroke',
+    role,
+    pen,
+    paths: paths.map(shift),
+  });
+  const height = box.y1 - box.y0;
+  const levels = [0, ...splits.y, height];
+  const [reference, farEdge] = workEdges(guide);
+  const label = (text: string, at: Point, turn: 0 | 90): TextMark => ({
+    kind: 'text',
+    role: 'label',
+    text,
+    at: [at[0] - box.x0, at[1] - box.y0],
+    size: SMALL,
+    turn,
+    anchor: 'start',
+    weight: 'regular',
+  });
+  const { fence, work } = guide;
+  const thickness = formatLength(work[1], titles.units);
+  const fenceMiddle = (fence[0] + fence[1]) / 2;
+  // On the fence's side of the line, as the letters stand.
+  const besideLine = fence[0] < 0 ? -1 : 1 + CAP;
+  const alongEdges = box.x0 + STRIP + 2;
+  const edge = titles.edge.find(fits) ?? titles.edge.at(-1) ?? '';
+  return {
+    box: { x0: -OVERHANG, y0: -OVERHANG, x1: box.x1 - box.x0 + OVERHANG, y1: height + OVERHANG },
+    marks: [
+      stroke('outline', 'cut', [flatten(guide.outline)]),
+      stroke('square', 'fold', guide.centreLines),
+      stroke('baseline', 'lap', fencePaths(guide)),
+      ...(guide.lies === 'upright'
+        ? [stroke('square', 'thin', [line([work[1], box.y0], [work[1], box.y1])])]
+        : []),
+      stroke('square', 'edge', [reference]),
+      stroke('square', 'thin', [farEdge]),
+      label('fence', [fenceMiddle, box.y0 + 3], 90),
+      label('fence line', [besideLine, box.y0 + 3], 90),
+      ...(guide.lies === 'upright'
+        ? [
+            label(
+              fits(`work ${thickness}`) ? `work ${thickness}` : thickness,
+              [(work[1] + CAP) / 2, box.y0 + 3],
+              90,
+            ),
+          ]
+        : []),
+      label(edge, [alongEdges, -1 - CAP], 0),
+      label(titles.upper, [alongEdges, guide.width + 1], 0),
+      ...levels.slice(1).flatMap((to, i): Mark[] => {
+        const strip: Strip = {
+          box: { x0: 0, x1: STRIP - 1, y0: levels[i] ?? 0, y1: to },
+          turn: 90,
+          nameFirst: true,
+        };
+        const lettering = letteringOf(guide, titles);
+        // A short part cut off by the paper's edge need not say again how the work lies.
+        return letter(strip, lettering) ?? letterTag(strip, { ...lettering, place: [] });
+      }),
+    ],
+  };
+};
+
+const letteringOf = (guide: GuideBoard, titles: GuideTitles): Lettering => {
+  const { board, bush, cutter } = guide;
+  const { item, units } = titles;
+  const length = (value: number): string => formatLength(value, units);
+  return {
+    name: [words('bold', `${item} · guide for the ${board}s`, `${item} · ${board}s`)],
+    about: [
+      words('regular', `bush ${length(bush)}`),
+      words(
+        'regular',
+        `${cutter.kind} cutter ${length(cutter.diameter)}`,
+        `cutter ${length(cutter.diameter)}`,
+      ),
+      words(
+        'regular',
+        `set ${length(cutter.depth)} deep below the guide`,
+        `${length(cutter.depth)} below guide`,
+      ),
+      ...guide.byHand.map((which) => words('regular', `${which} half space by hand`, `${which} by hand`)),
+      scaleBar(units),
+    ],
+    place: placeFacts(guide, titles),
+  };
+};
+
+/**
+ * How the work lies under the guide as it is drawn. Its lettered side is up, so the maker looks down on the work as on the
+ * drawing. An end that points up is then seen as its corner's template shows it, with the lower edge below: before the
+ * corners A and C a tail board's outside face lies to the left, where the fence is, and a pin board's inside face does.
+ * A lapped pin board that lies with its inside face up has the end on the right, where the fence is, that is A from outside.
+ */
+const placeFacts = (
+  { board, lies }: GuideBoard,
+  { ends, edge, rebate, units }: GuideTitles,
+): readonly Fact[] => {
+  const [drawn, other] = (['left', 'right'] as const).map((seen) =>
+    ends.map((end) => cornerLetter(end, handSeen(end, seen))).join(', '),
+  );
+  const [fullest, ...shorter] = edge;
+  const onLine = words(
+    'regular',
+    `${fullest} on its line`,
+    ...shorter.map((wording) => `${wording} on its line`),
+  );
+  if (board === 'tail')
+    return [
+      words('bold', `${drawn}: OUTSIDE FACE against the fence`, `${drawn}: OUTSIDE FACE to fence`),
+      words('bold', `${other}: INSIDE FACE against the fence`, `${other}: INSIDE FACE to fence`),
+      words('regular', 'END up'),
+      onLine,
+    ];
+  return [
+    ...(lies === 'flat'
+      ? rebate === undefined
+        ? [words('bold', 'INSIDE FACE up, END against the fence', 'INSIDE FACE up, END to fence')]
+        : [
+            words(
+              'bold',
+              'INSIDE FACE up, REBATE’S SHOULDER against the fence',
+              'INSIDE FACE up, SHOULDER to fence',
+            ),
+            words(
+              'regular',
+              `fence less than ${formatLength(rebate, units)} thick, clear of the lip`,
+              `fence under ${formatLength(rebate, units)} thick`,
+            ),
+          ]
+      : [words('bold', 'INSIDE FACE against the fence', 'INSIDE FACE to fence'), words('regular', 'END up')]),
+    onLine,
+    words(
+      'bold',
+      `as drawn: ${drawn}; turned over, fence on its other face: ${other}`,
+      `as drawn: ${drawn}; turned over: ${other}`,
+    ),
+  ];
+};
+
+/** Which hand of a drawer is on one side as one stands before that end of it: from behind, the right one is on the left. */
+const handSeen = (end: CornerEnd, seen: Hand): Hand =>
+  end === 'front' ? seen : seen === 'left' ? 'right' : 'left';

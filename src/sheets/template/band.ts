@@ -1,0 +1,72 @@
+import type { Path, PenName, Point, Role } from '../../drawing/drawing.ts';
+import type { Joint, JointBoard } from '../../joint/joint.ts';
+import type { Marked, MarkRole, Surface } from '../../joint/kinds/kind.ts';
+import { kindOf } from '../../joint/kinds/kinds.ts';
+
+/** Paper left beyond the baseline, to hold the template by and to write on. */
+export const GRIP = 12;
+
+/** A mark in a band's own coordinates: mm from the arris, then mm from the reference edge. */
+export interface BandStroke {
+  readonly role: Role;
+  readonly pen: PenName;
+  readonly paths: readonly Path[];
+}
+
+/**
+ * A strip of a template that lies on one face or on the end of a board. Its first coordinate runs from the arris where
+ * it meets the inside face (on the end) or the end (on a face).
+ */
+export interface Band {
+  readonly name: Surface;
+  readonly width: number;
+  /** How far the joint reaches over this band from the arris; beyond it lies the grip, or the lap. */
+  readonly reach: number;
+  readonly strokes: readonly BandStroke[];
+  /** Closed outlines of what is cut away. */
+  readonly waste: readonly (readonly Point[])[];
+}
+
+/** What a template is wrapped round. */
+export interface BandsOf {
+  readonly joint: Joint;
+  readonly board: JointBoard;
+  /** Whether the pin board's end is rebated by its lap, so that only its sockets are left to wrap. */
+  readonly rebated?: boolean;
+}
+
+/** The bands of a board's end, from its inside face over the end to its outside face. */
+export const bandsOf = ({ joint, board, rebated = false }: BandsOf): Band[] =>
+  kindOf(joint)
+    .marks(joint)
+    [board].map((marked) => {
+      if (marked.surface !== 'end') return bandOf(marked, gripFrom(joint, board) + GRIP);
+      const { thickness } = board === 'tail' ? joint.tailBoard : joint.pinBoard;
+      if (!rebated) return bandOf(marked, thickness);
+      // At the shoulder the sockets run out at the rebate, and there is no lap to stop at.
+      const lines = marked.lines.filter(({ role }) => role !== 'lap');
+      return bandOf({ ...marked, lines }, marked.reach);
+    });
+
+/** Where the grip begins on a face; on the pin board's even where the tail board is to stand proud and its baseline lies nearer. */
+const gripFrom = ({ depth, tailBoard }: Joint, board: JointBoard): number =>
+  board === 'tail' ? depth : tailBoard.thickness;
+
+const PENS: Readonly<Record<MarkRole, PenName>> = {
+  baseline: 'baseline',
+  slope: 'saw',
+  square: 'saw',
+  lap: 'lap',
+};
+
+const bandOf = ({ surface, reach, lines, waste }: Marked, width: number): Band => ({
+  name: surface,
+  width,
+  reach,
+  strokes: lines.map(({ role, paths }) => ({
+    role,
+    pen: PENS[role],
+    paths: paths.map((points) => ({ points })),
+  })),
+  waste,
+});

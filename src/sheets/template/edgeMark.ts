@@ -1,0 +1,20 @@
+import type { StrokeMark } from '../../drawing/drawing.ts';
+
+/** Kept free at the lower edge for the face-edge mark, in mm. */
+export const EDGE_MARK = 4.2;
+
+/** The face-edge mark of the trade: an open arrow that touches the edge. */
+export const edgeMark = (x: number): StrokeMark => ({
+  kind: 'stroke',
+  role: 'label',
+  pen: 'medium',
+  paths: [
+    {
+      points: [
+        [x - 1.6, 3.2],
+        [x, 0],
+        [x + 1.6, 3.2],
+      ],
+    },
+  ],
+});

@@ -1,0 +1,49 @@
+import type { StrokeMark, TextMark } from '../../drawing/drawing.ts';
+import type { Interval } from '../../joint/joint.ts';
+import { EDGE_MARK } from './edgeMark.ts';
+import { straight } from './line.ts';
+import type { Laid } from './placedBand.ts';
+import { WORD_ROOM, wordAt } from './word.ts';
+
+/** A groove as the templates show it, in mm from their lower edge. */
+export interface GrooveMark {
+  readonly offset: number;
+  readonly width: number;
+}
+
+/** Where the groove's name stands: in it, or over it where it is too narrow, and clear of the face-edge mark. */
+const nameRoom = ({ offset, width }: GrooveMark): readonly [from: number, to: number] => {
+  const top = offset + width;
+  const within = Math.max(offset, EDGE_MARK);
+  if (top - within >= WORD_ROOM) return [within, top];
+  const over = Math.max(top, EDGE_MARK);
+  return [over, over + WORD_ROOM];
+};
+
+/** The heights between which the groove and its name lie. */
+export const grooveZone = (groove: GrooveMark): readonly [from: number, to: number] => [
+  groove.offset,
+  nameRoom(groove)[1],
+];
+
+/** Two thin dashed lines across the inside face. */
+export const grooveLines = ({ offset, width }: GrooveMark, { band, at }: Laid): StrokeMark => ({
+  kind: 'stroke',
+  role: 'groove',
+  pen: 'groove',
+  paths: [offset, offset + width].map((y) => straight(at(0), y, at(band.width), y)),
+});
+
+/**
+ * The groove's name in the grip.
+ * @param parts the heights of the parts that the piece is split into; one of them must hold the word whole
+ */
+export const grooveWord = (
+  groove: GrooveMark,
+  { band, at }: Laid,
+  parts: readonly Interval[],
+): TextMark[] => {
+  const [from, to] = nameRoom(groove);
+  const whole = parts.some(([start, end]) => from >= start && to <= end);
+  return whole ? [wordAt('groove', 'regular', 0, [at((band.reach + band.width) / 2), (from + to) / 2])] : [];
+};

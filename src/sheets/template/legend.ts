@@ -1,0 +1,129 @@
+import { compose, translation } from '../../drawing/affine.ts';
+import type { Drawing, Mark, StrokeMark } from '../../drawing/drawing.ts';
+import { hatch } from '../../drawing/hatch.ts';
+import { textMark } from '../../drawing/textMark.ts';
+import { ASCENT, CAP_HEIGHT, DESCENT, textWidth } from '../../drawing/textWidth.ts';
+import { transformMarks } from '../../drawing/transform.ts';
+import { edgeMark } from './edgeMark.ts';
+import { SMALL } from './lettering.ts';
+import { straight } from './line.ts';
+
+/** A sign on templates that the legend explains. */
+export type Sign = 'waste' | 'fold' | 'edge' | 'lap';
+
+/** How high every sign is drawn, in mm: that of capitals. */
+const HEIGHT = CAP_HEIGHT * SMALL;
+
+const ROW = (ASCENT + DESCENT) * SMALL;
+/** Over the rows, to what the page is for. */
+const OVER = 1.6;
+/** Between a sign and its words, and between two signs. */
+const GAP = 1.2;
+const APART = 4;
+/** Before the first sign of a row: half of the boldest line. */
+const INDENT = 0.125;
+
+interface Entry {
+  readonly width: number;
+  /** The sign on the line of its words, from 0, 0. */
+  readonly marks: readonly StrokeMark[];
+  /** What it means, from the fullest wording to the shortest. */
+  readonly means: readonly [full: string, short: string, shortest: string];
+}
+
+const level = (pen: 'fold' | 'lap', length: number): StrokeMark => ({
+  kind: 'stroke',
+  role: 'label',
+  pen,
+  paths: [straight(0, HEIGHT / 2, length, HEIGHT / 2)],
+});
+
+const swatch = (width: number): StrokeMark[] => {
+  const corners = [
+    [0, 0],
+    [width, 0],
+    [width, HEIGHT],
+    [0, HEIGHT],
+  ] as const;
+  return [
+    { kind: 'stroke', role: 'label', pen: 'hatch', paths: hatch(corners) },
+    { kind: 'stroke', role: 'label', pen: 'thin', paths: [{ points: corners, closed: true }] },
+  ];
+};
+
+const ENTRIES: Readonly<Record<Sign, Entry>> = {
+  waste: {
+    width: 9,
+    marks: swatch(9),
+    means: ['hatched = waste, cut away', 'waste, cut away', 'waste'],
+  },
+  fold: {
+    width: 15.1,
+    marks: [level('fold', 15.1)],
+    means: ['fold', 'fold', 'fold'],
+  },
+  edge: {
+    width: 3.2,
+    marks: transformMarks(
+      [edgeMark(1.6)],
+      compose([HEIGHT / 3.2, 0, 0, HEIGHT / 3.2, 0, 0], translation(0.4, 0)),
+      'medium',
+    ),
+    means: ['laid to the edge named beside it', 'edge to lay it by', 'edge'],
+  },
+  lap: {
+    width: 11,
+    marks: [level('lap', 11)],
+    means: ['lap: stop here', 'lap: stop here', 'lap: stop'],
+  },
+};
+
+const SIGNS: readonly Sign[] = ['waste', 'fold', 'edge', 'lap'];
+
+/** A sign with its words, in its place: how far along, and in which row from the top. */
+interface Set {
+  readonly entry: Entry;
+  readonly text: string;
+  readonly x: number;
+  readonly row: number;
+}
+
+const lengthOf = ({ width }: Entry, text: string): number => width + GAP + textWidth(text, SMALL, 'regular');
+
+/** Sets signs in rows, in one of the three lengths of wordings. */
+const setRows = (entries: readonly Entry[], wording: 0 | 1 | 2, room: number): Set[] => {
+  let [x, row] = [INDENT, 0];
+  return entries.map((entry) => {
+    const text = entry.means[wording];
+    const length = lengthOf(entry, text);
+    if (x > INDENT && x + length > room) [x, row] = [INDENT, row + 1];
+    const set = { entry, text, x, row };
+    x += length + APART;
+    return set;
+  });
+};
+
+/**
+ * What the signs on some templates mean, drawn from 0, 0 up, `width` wide: on one row, in the fullest words that have
+ * room there, or in the fewest on as many rows as they take.
+ * @param signs those that the templates bear; others are left out
+ */
+export const legend = (signs: ReadonlySet<Sign>, width: number): Drawing => {
+  const entries = SIGNS.filter((sign) => signs.has(sign)).map((sign) => ENTRIES[sign]);
+  const rowsOf = (sets: readonly Set[]): number => (sets.at(-1)?.row ?? 0) + 1;
+  const sets =
+    ([0, 1, 2] as const)
+      .map((wording) => setRows(entries, wording, width))
+      .find((each) => rowsOf(each) === 1) ?? setRows(entries, 2, width);
+  const rows = rowsOf(sets);
+  return {
+    box: { x0: 0, y0: 0, x1: width, y1: rows * ROW + OVER },
+    marks: sets.flatMap(({ entry, text, x, row }): Mark[] => {
+      const y = (rows - 1 - row) * ROW + DESCENT * SMALL;
+      return [
+        ...entry.marks.flatMap((mark) => transformMarks([mark], translation(x, y), mark.pen)),
+        textMark(text, [x + entry.width + GAP, y], SMALL),
+      ];
+    }),
+  };
+};

@@ -1,0 +1,128 @@
+import type { StrokeMark, TextMark } from '../../drawing/drawing.ts';
+import { textWidth } from '../../drawing/textWidth.ts';
+import type { Interval, Joint } from '../../joint/joint.ts';
+import { betweenSplits } from './betweenSplits.ts';
+import { EDGE_MARK, edgeMark } from './edgeMark.ts';
+import { type Lettering, letter, letterTag, SMALL, type Strip, tagLength, words } from './lettering.ts';
+import { straight } from './line.ts';
+import { edgeFact, letteringOf, type Titles } from './titles.ts';
+import { wordAt } from './word.ts';
+import type { TemplatePiece } from './wrap.ts';
+
+/** How far each edge's marks reach in, and how wide the words between them stand, in mm. */
+const MARKS = 7;
+const WORDS = 12;
+const WIDTH = 2 * MARKS + WORDS;
+
+/**
+ * A corner's rod: a strip with every mark at full size, for those who knife from its edge instead of gluing paper on.
+ * The tails' tips stand at its left edge and their bases at its right.
+ */
+export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece => {
+  const height = joint.width;
+  const named = hasSideWords(joint);
+  const lettering = letteringOfRod(titles, named);
+  const beside = ([from, to]: Interval): Strip => ({
+    box: { x0: MARKS, x1: MARKS + WORDS, y0: Math.max(from, EDGE_MARK), y1: to },
+    turn: 90,
+    nameFirst: true,
+  });
+  const fits = letter(beside([0, height]), lettering) !== undefined;
+  const top = fits ? height : height + tagLength(WIDTH, lettering);
+  return {
+    name,
+    title: `${titles.item}, ${titles.part}, corner ${titles.corner}`,
+    caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end],
+    signs: ['edge'],
+    count: titles.count,
+    width: WIDTH,
+    height: top,
+    overhang: 1,
+    splittable: { x: [], y: joint.tails.map(({ base }) => base) },
+    lines: () => lineMarks(joint, top),
+    draw: (splits) => {
+      const parts = betweenSplits(splits.y, height);
+      return {
+        box: { x0: -1, y0: -1, x1: WIDTH + 1, y1: top + 1 },
+        marks: [
+          ...lineMarks(joint, top),
+          edgeMark(WIDTH / 2),
+          ...(named ? parts.flatMap((part) => sideWords(joint, part)) : []),
+          ...(fits
+            ? parts.flatMap((part) => letter(beside(part), lettering) ?? [])
+            : letterTag({ box: { x0: 0, x1: WIDTH, y0: height, y1: top }, turn: 90 }, lettering)),
+        ],
+      };
+    },
+  };
+};
+
+/** @param named whether its edges are named beside their marks; if not, the lettering says which is which */
+const letteringOfRod = (titles: Titles, named: boolean): Lettering => {
+  const { name, about } = letteringOf(titles, 'end', 'all');
+  return { name, about, place: [edgeFact(titles, '←'), ...(named ? [] : EDGES)] };
+};
+
+/** The letters run upward, so what is left of them is above them. */
+const EDGES = [words('bold', '↑ TIPS'), words('bold', '↓ BASES')];
+
+const lineMarks = ({ tails, width }: Joint, top: number): StrokeMark[] => {
+  return [
+    {
+      kind: 'stroke',
+      role: 'square',
+      pen: 'saw',
+      paths: tails.flatMap(({ tip, base }) => [
+        ...tip.map((u) => straight(0, u, MARKS, u)),
+        ...base.map((u) => straight(WIDTH - MARKS, u, WIDTH, u)),
+      ]),
+    },
+    {
+      kind: 'stroke',
+      role: 'outline',
+      pen: 'cut',
+      paths: [
+        {
+          points: [
+            [0, 0],
+            [WIDTH, 0],
+            [WIDTH, top],
+            [0, top],
+          ],
+          closed: true,
+        },
+        straight(MARKS, 0, MARKS, width),
+        straight(WIDTH - MARKS, 0, WIDTH - MARKS, width),
+        ...(top > width ? [straight(0, width, WIDTH, width)] : []),
+      ],
+    },
+    { kind: 'stroke', role: 'outline', pen: 'edge', paths: [straight(0, 0, WIDTH, 0)] },
+  ];
+};
+
+/** Whether both edges of an undivided rod can be named beside their marks. */
+const hasSideWords = (joint: Joint): boolean => sideWords(joint, [0, joint.width]).length === 2;
+
+/** What each edge's marks are, in the first tail of a part that has room for the word. */
+const sideWords = ({ tails }: Joint, part: Interval): TextMark[] => [
+  ...sideWord(
+    'TIPS',
+    MARKS / 2,
+    tails.map(({ tip }) => tip),
+    part,
+  ),
+  ...sideWord(
+    'BASES',
+    WIDTH - MARKS / 2,
+    tails.map(({ base }) => base),
+    part,
+  ),
+];
+
+const sideWord = (text: string, x: number, rooms: readonly Interval[], part: Interval): TextMark[] => {
+  const length = textWidth(text, SMALL, 'bold') + 1.5;
+  const room = rooms
+    .map(([from, to]): Interval => [Math.max(from, part[0]), Math.min(to, part[1])])
+    .find(([from, to]) => to - from >= length);
+  return room === undefined ? [] : [wordAt(text, 'bold', 90, [x, (room[0] + room[1]) / 2])];
+};

@@ -1,0 +1,66 @@
+import type { Path, Point } from '../../drawing/drawing.ts';
+import { textWidth } from '../../drawing/textWidth.ts';
+import { EPSILON } from '../../units/epsilon.ts';
+import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
+import type { Fact, Turn, Wording } from './lettering.ts';
+
+/** Length in mm of each bar, longest first, the distance between its ticks, and its name. */
+const BARS: Readonly<Record<Unit, readonly [Bar, ...Bar[]]>> = {
+  mm: [
+    { length: 50, tick: 10, name: '50 mm' },
+    { length: 20, tick: 10, name: '20 mm' },
+    { length: 10, tick: 5, name: '10 mm' },
+  ],
+  in: [
+    { length: 2 * MM_PER_INCH, tick: MM_PER_INCH / 2, name: '2"' },
+    { length: MM_PER_INCH, tick: MM_PER_INCH / 2, name: '1"' },
+    { length: MM_PER_INCH / 2, tick: MM_PER_INCH / 4, name: '½"' },
+  ],
+};
+
+interface Bar {
+  readonly length: number;
+  readonly tick: number;
+  readonly name: string;
+}
+
+/** Between the bar and its name. */
+const GAP = 1.2;
+
+/** Between the baseline of its words and the bar, and the height of its end ticks, in mm: 1 mm clear of the next lines' letters. */
+const UP = 0.3;
+const TICK = 1.7;
+
+/** A bar to lay a rule against, and its length, as a fact on a line of lettering. */
+export const scaleBar = (unit: Unit): Fact => {
+  const [longest, ...shorter] = BARS[unit];
+  return [barWording(longest), ...shorter.map(barWording)];
+};
+
+const barWording = ({ length, tick, name }: Bar): Wording => ({
+  width: (size) => length + GAP + textWidth(name, size, 'regular'),
+  marks: (at, size, turn) => {
+    const paths: Path[] = [{ points: [along(at, turn, 0, UP), along(at, turn, length, UP)] }];
+    for (let i = 0; i <= Math.round(length / tick); i++) {
+      const height = i === 0 || i * tick >= length - EPSILON ? TICK : TICK / 2;
+      paths.push({ points: [along(at, turn, i * tick, UP), along(at, turn, i * tick, UP + height)] });
+    }
+    return [
+      { kind: 'stroke', role: 'scale', pen: 'medium', paths },
+      {
+        kind: 'text',
+        role: 'label',
+        text: name,
+        at: along(at, turn, length + GAP, 0),
+        size,
+        turn,
+        anchor: 'start',
+        weight: 'regular',
+      },
+    ];
+  },
+});
+
+/** A point some way along a line of text and some way up from its baseline. */
+const along = ([x, y]: Point, turn: Turn, forward: number, up: number): Point =>
+  turn === 0 ? [x + forward, y + up] : [x - up, y + forward];

@@ -1,0 +1,19 @@
+import type { TextMark } from '../../drawing/drawing.ts';
+import type { Interval } from '../../joint/joint.ts';
+import { type GrooveMark, grooveZone } from './grooveMark.ts';
+import type { Laid } from './placedBand.ts';
+import { wordInOneOf } from './word.ts';
+
+/** Says of the hatching on a face, between two heights, that it is waste: where it has room, nearest the middle. */
+export const wasteWord = (face: Laid, groove: GrooveMark | undefined, part: Interval): TextMark[] => {
+  const { band } = face;
+  const grooved = band.name === 'inside' && groove !== undefined ? grooveZone(groove) : undefined;
+  const rooms = band.waste
+    .map((area): Interval => {
+      // Between its sides at the narrower of its ends.
+      const [, low = 0, high = 0] = area.map(([, u]) => u).sort((a, b) => a - b);
+      return [low, high];
+    })
+    .filter(([low, high]) => grooved === undefined || high <= grooved[0] || low >= grooved[1]);
+  return wordInOneOf(rooms, 'WASTE', face, part);
+};

@@ -1,0 +1,182 @@
+import type { Box, Drawing, Path, Point, StrokeMark } from '../../drawing/drawing.ts';
+import { hatch } from '../../drawing/hatch.ts';
+import type { Surface } from '../../joint/kinds/kind.ts';
+import type { Piece, Splits } from '../../paper/piece.ts';
+import { type Band, type BandsOf, bandsOf } from './band.ts';
+import { betweenSplits } from './betweenSplits.ts';
+import { edgeMark } from './edgeMark.ts';
+import { endWords } from './endWords.ts';
+import { letterGrip } from './grip.ts';
+import { type GrooveMark, grooveLines, grooveWord } from './grooveMark.ts';
+import type { Sign } from './legend.ts';
+import { letterTag } from './lettering.ts';
+import { straight } from './line.ts';
+import { isFace, type Laid } from './placedBand.ts';
+import { type Shape, shapeOf } from './shape.ts';
+import { gripFacts, letteringOf, letteringOfTag, type Share, type Titles } from './titles.ts';
+import { wasteWord } from './wasteWord.ts';
+import { clearBox } from './word.ts';
+
+/** A piece with its title in parts: the drawer, the part and corner, the end, and of a strip its face. */
+export interface TemplatePiece extends Piece {
+  readonly caption: readonly [item: string, ...about: string[]];
+  /** What is on it that a legend is to explain. */
+  readonly signs: readonly Sign[];
+  /** The lines that a small picture of it shows: all but waste, words, folds and grooves. */
+  lines(): readonly StrokeMark[];
+}
+
+export interface WrapSpec extends BandsOf {
+  readonly name: string;
+  /** On which side the inside face lies as one looks at the board's end with its reference edge down. */
+  readonly insideOn: 'left' | 'right';
+  readonly titles: Titles;
+  readonly groove?: GrooveMark;
+}
+
+/** How far a fold line stands out beyond the cutting outline, in mm. */
+const FOLD_OVERHANG = 3;
+
+/** What a strip of one band is called. */
+const STRIPS: Readonly<Record<Surface, string>> = {
+  inside: 'inside face',
+  outside: 'outside face',
+  end: 'end grain',
+};
+
+/** The bands of a board's end as one piece, to be folded round it. */
+export const wrap = (spec: WrapSpec): TemplatePiece => pieceOf(spec, bandsOf(spec));
+
+/** Each band as a piece of its own, for boards that are not exactly as thick as they should be. */
+export const flat = (spec: WrapSpec): TemplatePiece[] =>
+  bandsOf(spec).map((band) => pieceOf({ ...spec, name: `${spec.name}-${band.name}` }, [band], band.name));
+
+/** @param only the one band that it is of */
+const pieceOf = (spec: WrapSpec, bands: readonly Band[], only?: Surface): TemplatePiece => {
+  const { joint, titles, name } = spec;
+  const shape = shapeOfPiece(spec, bands);
+  const { laid, width, height, waist } = shape;
+  const strip = only === undefined ? [] : [STRIPS[only]];
+  return {
+    name,
+    title: [titles.item, titles.part, titles.end, `corner ${titles.corner}`, ...strip].join(', '),
+    caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end, ...strip],
+    signs: [
+      'waste',
+      'edge',
+      ...(laid.length > 1 ? ['fold' as const] : []),
+      ...(laid.some((each) => !isFace(each) && each.band.reach < each.band.width) ? ['lap' as const] : []),
+    ],
+    count: titles.count,
+    width,
+    height,
+    overhang: FOLD_OVERHANG,
+    waist,
+    splittable: {
+      x: laid.slice(1).map(({ x0 }) => x0),
+      y: joint.tails.map(({ base }) => base),
+    },
+    lines: () => [...laid.flatMap(strokeMarks), ...outlineMarks(shape, joint.width)],
+    draw: (splits) => draw(spec, shape, splits),
+  };
+};
+
+const shapeOfPiece = ({ joint, titles, insideOn, groove }: WrapSpec, bands: readonly Band[]): Shape =>
+  shapeOf(bands, insideOn, joint.width, {
+    haveRoom: (laid) =>
+      laid.filter(isFace).every((face, _, faces) => {
+        const lettering = letteringOf(titles, face.band.name, shareOf(face, faces));
+        return letterGrip(face, lettering, groove, [0, joint.width]) !== undefined;
+      }),
+    onTag: (on) =>
+      letteringOfTag(
+        titles,
+        on,
+        bands.map((band) => band.name).filter((band) => band !== 'end'),
+      ),
+  });
+
+/** Two faces share a piece's facts between them, the outside one first. */
+const shareOf = ({ band }: Laid, faces: readonly Laid[]): Share =>
+  faces.length === 1 ? 'all' : band.name === 'outside' ? 'first' : 'second';
+
+const draw = ({ joint, board, titles, groove }: WrapSpec, shape: Shape, splits: Splits): Drawing => {
+  const { laid, tag } = shape;
+  const height = joint.width;
+  const parts = betweenSplits(splits.y, height);
+  const ends = laid.filter((each) => !isFace(each));
+  const faces = laid.filter(isFace);
+  const grooved =
+    groove === undefined
+      ? []
+      : laid.filter(({ band }) => band.name === 'inside').map((face) => ({ face, groove }));
+  const inner = [
+    ...ends.flatMap((end) => parts.flatMap((part) => endWords(joint, board, end, part))),
+    ...grooved.flatMap(({ face, groove }) => grooveWord(groove, face, parts)),
+    ...faces.flatMap((face) => parts.flatMap((part) => wasteWord(face, groove, part))),
+  ];
+  const letters = faces.flatMap((face) => {
+    const { name } = face.band;
+    const lettering = tag === undefined ? letteringOf(titles, name, shareOf(face, faces)) : gripFacts(name);
+    return parts.flatMap((part) => letterGrip(face, lettering, groove, part) ?? []);
+  });
+  return {
+    box: {
+      x0: -FOLD_OVERHANG,
+      y0: -FOLD_OVERHANG,
+      x1: shape.width + FOLD_OVERHANG,
+      y1: shape.height + FOLD_OVERHANG,
+    },
+    marks: [
+      ...wasteMarks(laid, inner.map(clearBox)),
+      ...grooved.map(({ face, groove }) => grooveLines(groove, face)),
+      ...laid.flatMap(strokeMarks),
+      ...foldMarks(laid, height),
+      ...outlineMarks(shape, height),
+      ...faces.map(({ band, at }) => edgeMark(at((band.reach + band.width) / 2))),
+      ...inner,
+      ...letters,
+      ...(tag === undefined ? [] : letterTag(tag.area, tag.lettering)),
+    ],
+  };
+};
+
+const wasteMarks = (laid: readonly Laid[], clear: readonly Box[]): StrokeMark[] => {
+  const areas = laid.flatMap(({ band, at }) =>
+    band.waste.map((area) => area.map(([d, u]): Point => [at(d), u])),
+  );
+  const paths = areas.flatMap((area) => hatch(area, clear));
+  return [{ kind: 'stroke', role: 'waste', pen: 'hatch', paths }];
+};
+
+const strokeMarks = ({ band, at }: Laid): StrokeMark[] =>
+  band.strokes.map(({ role, pen, paths }) => ({
+    kind: 'stroke',
+    role,
+    pen,
+    paths: paths.map(({ points }) => ({ points: points.map(([d, u]): Point => [at(d), u]) })),
+  }));
+
+const foldMarks = (laid: readonly Laid[], height: number): StrokeMark[] => {
+  const paths = laid.slice(1).map(({ x0 }) => straight(x0, -FOLD_OVERHANG, x0, height + FOLD_OVERHANG));
+  return paths.length === 0 ? [] : [{ kind: 'stroke', role: 'fold', pen: 'fold', paths }];
+};
+
+/** The cutting outline; the edge that the template is laid by; under a tag on top, the board's other edge. */
+const outlineMarks = ({ laid, outline, tag }: Shape, height: number): StrokeMark[] => {
+  const [from, to] = [laid[0]?.x0 ?? 0, laid.at(-1)?.x1 ?? 0];
+  const stroke = (pen: 'cut' | 'edge', ...paths: readonly Path[]): StrokeMark => ({
+    kind: 'stroke',
+    role: 'outline',
+    pen,
+    paths,
+  });
+  return [
+    stroke(
+      'cut',
+      { points: outline, closed: true },
+      ...(tag?.on === 'end' ? [straight(from, height, to, height)] : []),
+    ),
+    stroke('edge', straight(from, 0, to, 0)),
+  ];
+};

@@ -1,0 +1,141 @@
+import type { Drawing, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
+import { textMark } from '../drawing/textMark.ts';
+import type {
+  DepthMove,
+  OneCutterSetting,
+  SlopedSetting,
+  TemplateMove,
+} from '../router/trial/trialCorrection.ts';
+import { formatLength } from '../units/formatLength.ts';
+import { rise, type Slope, slopeOfDegrees } from '../units/slope.ts';
+import type { Unit } from '../units/unit.ts';
+import { SMALL } from './template/lettering.ts';
+
+/** Every move is drawn as this many mm, for real ones would hardly show. */
+const SHOWN = 4;
+
+/** The picture of a board's cross-section, in mm. */
+const BOARD = { width: 70, height: 30 } as const;
+
+/** Half the width of the cut or the pin in the picture, where it is narrowest. */
+const HALF = 9;
+
+/** The cutter in a socket seen from the pin board's end: where it stood, dashed, and where it is to stand. */
+export const drawDepthMove = ({ angle }: OneCutterSetting, { change }: DepthMove, unit: Unit): Drawing => {
+  const bottom = -18;
+  const lean = rise(slopeOfDegrees(angle));
+  const centre = BOARD.width / 2;
+  const half = HALF - bottom * lean;
+  // The cutter keeps its shape and goes down or up whole, so a deeper cut is narrower where it meets the face.
+  const cut = (shift: number): Path => {
+    const mouth = HALF + shift * lean;
+    return {
+      points: [
+        [centre - mouth, 0],
+        [centre - half, bottom + shift],
+        [centre + half, bottom + shift],
+        [centre + mouth, 0],
+      ],
+    };
+  };
+  const direction = Math.sign(change);
+  return picture({
+    board: -BOARD.height,
+    before: cut(0),
+    after: cut(-direction * SHOWN),
+    arrow: [
+      [centre, bottom],
+      [centre, bottom - direction * SHOWN],
+    ],
+    move:
+      change === 0
+        ? 'stays'
+        : `${formatLength(Math.abs(change), unit)} ${change > 0 ? 'deeper' : 'shallower'}`,
+    faces: ['inside face', 'outside face'],
+  });
+};
+
+/** A pin seen from the pin board's end: the template where it stood, dashed, and where it is to stand. */
+export const drawTemplateMove = ({ slope }: SlopedSetting, { move }: TemplateMove, unit: Unit): Drawing => {
+  const centre = BOARD.width / 2;
+  const pin = (shift: number): Path => ({ points: pinSides(slope, centre, shift), closed: true });
+  const direction = Math.sign(move);
+  return picture({
+    board: -BOARD.height,
+    before: pin(0),
+    after: pin(direction * SHOWN),
+    arrow: [
+      [centre, -BOARD.height / 2],
+      [centre, -BOARD.height / 2 + direction * SHOWN],
+    ],
+    move:
+      move === 0
+        ? 'stays'
+        : `${formatLength(Math.abs(move), unit)} towards the ${move > 0 ? 'outside' : 'inside'} face`,
+    faces: ['outside face', 'inside face'],
+  });
+};
+
+const pinSides = (slope: Slope, centre: number, shift: number): Point[] => {
+  const at = (y: number): number => HALF + (shift - y) * rise(slope);
+  const low = -BOARD.height;
+  return [
+    [centre - at(0), 0],
+    [centre + at(0), 0],
+    [centre + at(low), low],
+    [centre - at(low), low],
+  ];
+};
+
+interface Picture {
+  readonly board: number;
+  readonly before: Path;
+  readonly after: Path;
+  readonly arrow: readonly [Point, Point];
+  readonly move: string;
+  /** The upper face's name and the lower one's. */
+  readonly faces: readonly [string, string];
+}
+
+const picture = ({ board, before, after, arrow, move, faces }: Picture): Drawing => {
+  const { width } = BOARD;
+  const line = SMALL * 1.3;
+  const text = (shown: string, at: Point): TextMark => textMark(shown, at, SMALL, { anchor: 'middle' });
+  const outline: Path = {
+    points: [
+      [0, board],
+      [width, board],
+      [width, 0],
+      [0, 0],
+    ],
+    closed: true,
+  };
+  const marks: Mark[] = [
+    { kind: 'stroke', role: 'outline', pen: 'medium', paths: [outline] },
+    { kind: 'stroke', role: 'slope', pen: 'lap', paths: [before] },
+    { kind: 'stroke', role: 'slope', pen: 'edge', paths: [after] },
+    { kind: 'stroke', role: 'label', pen: 'medium', paths: arrowPaths(arrow) },
+    text(faces[0], [width / 2, line * 0.4]),
+    text(faces[1], [width / 2, board - line]),
+    textMark(move, [width / 2, board - 2.2 * line], SMALL, { anchor: 'middle', weight: 'bold' }),
+    text('dashed: the trial; the move is drawn larger', [width / 2, board - 3.3 * line]),
+  ];
+  return { box: { x0: -2, y0: board - 4 * line, x1: width + 2, y1: 2 * line }, marks };
+};
+
+/** A line with a head at its end; none where nothing moves. */
+const arrowPaths = ([from, to]: readonly [Point, Point]): Path[] => {
+  const direction = Math.sign(to[1] - from[1]);
+  if (direction === 0) return [];
+  const [x, y] = to;
+  return [
+    { points: [from, to] },
+    {
+      points: [
+        [x - 1, y - direction * 1.5],
+        [x, y],
+        [x + 1, y - direction * 1.5],
+      ],
+    },
+  ];
+};

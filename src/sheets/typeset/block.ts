@@ -1,0 +1,153 @@
+import type { Drawing, Mark, TextMark } from '../../drawing/drawing.ts';
+import { PENS } from '../../drawing/pens.ts';
+import { textMark } from '../../drawing/textMark.ts';
+import { ASCENT, textWidth } from '../../drawing/textWidth.ts';
+import { translateMarks } from '../../drawing/translate.ts';
+
+/** Something that stands on a sheet: it takes its height in mm, and draws itself with its upper left corner at a place. */
+export interface Block {
+  readonly height: number;
+  marks(left: number, top: number): Mark[];
+}
+
+/** Words of one size and weight; a no-break space keeps a measure on one line. */
+export interface TextRun {
+  readonly text: string;
+  readonly size: number;
+  readonly weight: TextMark['weight'];
+}
+
+/** From one baseline to the next, in ems. */
+const LEADING = 1.25;
+
+export interface ParagraphStyle {
+  /** The side that the lines are set against; the left one unless given. */
+  readonly anchor?: 'start' | 'end';
+  /** The first line stands as it would beside a word of this em, where it has none so large. */
+  readonly strut?: number;
+}
+
+/** Runs one after the other, each set off by a space, in lines of at most `width` mm. A longer word is broken anywhere; a single letter that is wider still stands out. */
+export const paragraph = (
+  runs: readonly TextRun[],
+  width: number,
+  { anchor = 'start', strut = 0 }: ParagraphStyle = {},
+): Block => {
+  const lines: TextRun[][] = [];
+  let used = 0;
+  for (const { text, size, weight } of runs) {
+    for (const whole of text.split(' ')) {
+      for (const word of broken({ text: whole, size, weight }, width)) {
+        const line = lines.at(-1);
+        const last = line?.at(-1);
+        const length = textWidth(word, size, weight);
+        const space = last === undefined ? 0 : textWidth(' ', size, last.weight);
+        if (line === undefined || last === undefined || used + space + length > width) {
+          lines.push([{ text: word, size, weight }]);
+          used = length;
+          continue;
+        }
+        used += space + length;
+        if (last.size === size && last.weight === weight)
+          line[line.length - 1] = { ...last, text: `${last.text} ${word}` };
+        else line.push({ text: word, size, weight });
+      }
+    }
+  }
+  const heights = lines.map(
+    (line, i) => LEADING * Math.max(i === 0 ? strut : 0, ...line.map(({ size }) => size)),
+  );
+  return {
+    height: heights.reduce((sum, height) => sum + height, 0),
+    marks: (left, top) => {
+      let y = top;
+      return lines.flatMap((line, i) => {
+        const size = (heights[i] ?? 0) / LEADING;
+        const baseline = y - ASCENT * size;
+        y -= heights[i] ?? 0;
+        const starts = startsOf(line);
+        const shift = anchor === 'end' ? width - (starts.at(-1) ?? 0) : 0;
+        return line.map((run, j) =>
+          textMark(run.text, [left + shift + (starts[j] ?? 0), baseline], run.size, { weight: run.weight }),
+        );
+      });
+    },
+  };
+};
+
+/** Where each run of a line starts, in mm from its left, and where the last one ends. */
+export const startsOf = (line: readonly TextRun[]): number[] => {
+  const starts = [0];
+  line.forEach(({ text, size, weight }, i) => {
+    const next = line[i + 1];
+    const space = next === undefined ? 0 : textWidth(' ', next.size, weight);
+    starts.push((starts.at(-1) ?? 0) + textWidth(text, size, weight) + space);
+  });
+  return starts;
+};
+
+/** A word in parts that each fit, parted at no-break spaces first; an accent stays with its letter. */
+const broken = ({ text, size, weight }: TextRun, width: number): string[] => {
+  const fits = (part: string) => textWidth(part, size, weight) <= width;
+  if (fits(text)) return [text];
+  return text.split('\u00A0').flatMap((word) => {
+    if (fits(word)) return [word];
+    const parts: string[] = [];
+    for (const [letter] of word.matchAll(/\P{M}\p{M}*|\p{M}+/gu)) {
+      const last = parts.at(-1);
+      if (last !== undefined && fits(last + letter)) parts[parts.length - 1] = last + letter;
+      else parts.push(letter);
+    }
+    return parts;
+  });
+};
+
+/** Blocks one below the other, with a gap between each two. */
+export const stack = (blocks: readonly Block[], gap = 0): Block => ({
+  height: blocks.reduce((sum, { height }) => sum + height + gap, blocks.length > 0 ? -gap : 0),
+  marks: (left, top) => {
+    let y = top;
+    return blocks.flatMap((block) => {
+      const marks = block.marks(left, y);
+      y -= block.height + gap;
+      return marks;
+    });
+  },
+});
+
+/** Nothing, so many mm high. */
+export const space = (height: number): Block => ({ height, marks: () => [] });
+
+/** Blocks side by side, each at its place from the left, all from one upper edge. */
+export const beside = (blocks: readonly (readonly [left: number, block: Block])[]): Block => ({
+  height: Math.max(0, ...blocks.map(([, { height }]) => height)),
+  marks: (left, top) => blocks.flatMap(([at, block]) => block.marks(left + at, top)),
+});
+
+const HALF = PENS.thin.width / 2;
+
+/** A thin line across, all of it within the width, with as much air above it as below. */
+export const rule = (width: number, air: number): Block => ({
+  height: 2 * air,
+  marks: (left, top) => [
+    {
+      kind: 'stroke',
+      role: 'label',
+      pen: 'thin',
+      paths: [
+        {
+          points: [
+            [left + HALF, top - air],
+            [left + width - HALF, top - air],
+          ],
+        },
+      ],
+    },
+  ],
+});
+
+/** A drawing, its box put in place of a block. */
+export const picture = ({ box, marks }: Drawing): Block => ({
+  height: box.y1 - box.y0,
+  marks: (left, top) => translateMarks(marks, left - box.x0, top - box.y1),
+});

@@ -1,2 +1,0 @@
-/** What floats leave behind, in mm or as a plain number: less than this is no difference, and no check trips over it. */
-export const DUST = 1e-9;

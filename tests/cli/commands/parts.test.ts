@@ -1,0 +1,97 @@
+import { spawnSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { CHEST, folder, halfpin } from '../program.ts';
+
+const python = spawnSync('python3', ['-c', 'import csv']).status === 0;
+
+type CsvRow = Record<
+  | 'drawer'
+  | 'part'
+  | 'count'
+  | 'species'
+  | 'worked'
+  | `${'length' | 'width' | 'thickness' | 'rough length'} mm`,
+  string
+>;
+
+describe('parts --csv', () => {
+  it.skipIf(!python)('is read by another parser as the parts that --json gives, odd names and all', () => {
+    const where = folder();
+    const names = ['=1+1', 'Thread, "fine"', 'Écharpes'];
+    writeFileSync(
+      join(where, 'plan.yaml'),
+      [
+        'stock: {front: {thickness: 20, species: "Cherry, black"}, side: {thickness: 11}, back: {thickness: 11}, bottom: {thickness: 5}}',
+        'drawers:',
+        ...names.map(
+          (name) => `  - {name: ${JSON.stringify(name)}, opening: {width: 280, height: 90, depth: 420}}`,
+        ),
+        '',
+      ].join('\n'),
+    );
+    const written = halfpin(['parts', 'plan.yaml', '--csv'], where);
+    expect(written.err).toBe('');
+    // The csv module of Python's standard library.
+    const read = spawnSync(
+      'python3',
+      [
+        '-c',
+        'import csv, io, json, sys; print(json.dumps(list(csv.DictReader(io.TextIOWrapper(sys.stdin.buffer, "utf-8", newline="")))))',
+      ],
+      { input: written.out, encoding: 'utf8' },
+    );
+    const rows = JSON.parse(read.stdout);
+    const { parts } = JSON.parse(halfpin(['parts', 'plan.yaml', '--json'], where).out);
+    expect(rows).toHaveLength(parts.length);
+    rows.forEach((row: CsvRow, i: number) => {
+      const part = parts[i];
+      // What a spreadsheet would take for a formula is kept as text.
+      expect(row.drawer).toBe(part.drawer === '=1+1' ? "'=1+1" : part.drawer);
+      expect(row.part).toBe(part.part);
+      expect(Number(row.count)).toBe(part.count);
+      expect(Number(row['length mm'])).toBe(part.length);
+      expect(Number(row['width mm'])).toBe(part.width);
+      expect(Number(row['thickness mm'])).toBe(part.thickness);
+      expect(Number(row['rough length mm'])).toBe(part.roughLength);
+      expect(row.species).toBe(part.species ?? '');
+      expect(row.worked).toBe(part.worked.join('; '));
+    });
+  });
+
+  it('names the unit of its lengths, and gives inches as decimals', () => {
+    const [heading = '', first = ''] = halfpin(['parts', CHEST, '--csv', '--units', 'in']).out.split('\r\n');
+    expect(heading).toBe(
+      'drawer,part,count,length in,width in,thickness in,rough length in,species,grain,worked',
+    );
+    // 279 / 25.4, 75 / 25.4, 20 / 25.4; 315 / 25.4 is 12.4016, and the next 1/16 in 12 7/16.
+    expect(first).toMatch(/^Buttons,front,2,10\.9843,2\.9528,0\.7874,12\.4375,"Cherry, black",/);
+  });
+});
+
+describe('a plan whose gaps are found by figures from memory', () => {
+  const NOTE =
+    'the figures of Pine, eastern white, by which it moves, are from memory of the Wood Handbook, Table 13-5; check before you rely on it';
+
+  it.each(['parts', 'lay', 'draw'])(
+    'says so in %s, in words and, where there is JSON, there too',
+    (command) => {
+      const where = folder();
+      writeFileSync(
+        join(where, 'plan.yaml'),
+        [
+          'climate: {making: 8%, driest: 6%, dampest: 12%}',
+          'fit: {top: auto}',
+          'stock: {front: {thickness: 20, species: white pine}, side: {thickness: 11, species: white pine}}',
+          'drawers: [{name: Buttons, opening: {width: 280, height: 90, depth: 420}}]',
+          '',
+        ].join('\n'),
+      );
+      const { out } = halfpin([command, 'plan.yaml'], where);
+      expect(out.replace(/\s+/gu, ' ')).toContain(`advice: ${NOTE}`);
+      if (command !== 'draw')
+        expect(JSON.parse(halfpin([command, 'plan.yaml', '--json'], where).out).advice).toContain(NOTE);
+    },
+  );
+});

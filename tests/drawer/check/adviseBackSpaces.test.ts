@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { layOutSet } from '../../../src/drawer/layOutSet.ts';
+import { refuse } from '../../../src/units/complaint.ts';
+import { complaintsOf, value } from '../../value.ts';
+import { drawer } from '../chest.ts';
+
+const cutter = { diameter: 12.7, angle: 8, length: 20 };
+const { slope: _, ...joint } = drawer().joint;
+const guided = (name: string, halfPin = { lower: 6, upper: 6 }) =>
+  drawer({
+    name,
+    cutter,
+    joint: { ...joint, pin: 8.5 },
+    backJoint: { pin: 9.62, halfPin, spacing: { kind: 'even' } },
+  });
+
+describe("the outer spaces of the sides' back ends", () => {
+  it('are told of once for all drawers, with how far a cutter would bite', () => {
+    const { advice } = value(layOutSet([guided('Buttons'), guided('Thread')]));
+    // A half pin of 6 mm is 7.546 mm wide at its base; the cutter takes 12.7 mm.
+    expect(complaintsOf(refuse(...advice)).filter((said) => said.includes('outer spaces'))).toEqual([
+      "cutter.diameter: the outer spaces of the sides' back ends are left to saw and chisel: the cutter would run 5.15 mm past the back's edges, into sides that go on there",
+    ]);
+  });
+
+  it('are one where the back is as high as the sides', () => {
+    const { advice } = value(layOutSet([{ ...guided('Buttons'), backDrop: 0 }]));
+    expect(complaintsOf(refuse(...advice)).filter((said) => said.includes('back ends'))).toEqual([
+      "cutter.diameter: the lowest space of the sides' back ends is left to saw and chisel: the cutter would run 5.15 mm past the back's lower edge, into sides that go on there",
+    ]);
+  });
+
+  it('are told of by the one with the narrower half pin', () => {
+    for (const halfPin of [
+      { lower: 8, upper: 6 },
+      { lower: 6, upper: 8 },
+    ])
+      expect(complaintsOf(refuse(...value(layOutSet([guided('Buttons', halfPin)])).advice)).join()).toContain(
+        "would run 5.15 mm past the back's edges",
+      );
+  });
+
+  it('are nothing to say of where all is cut by hand', () => {
+    expect(complaintsOf(refuse(...value(layOutSet([drawer()])).advice)).join()).not.toContain('outer spaces');
+  });
+});

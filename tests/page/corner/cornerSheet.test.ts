@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { cornerSheet } from '../../../src/page/corner/cornerSheet.ts';
+import { CHEST, cornerIn, FRONT, snapshotOf } from '../chest.ts';
+
+const corner = cornerIn(snapshotOf(CHEST), FRONT);
+const frame = { width: 900, height: 500, left: 80, right: 20, top: 60, bottom: 40, gap: 100 };
+const sheet = cornerSheet(corner, { ...frame, scale: 4 });
+
+describe('cornerSheet', () => {
+  it('lays out both boards to one scale, their ends facing each other', () => {
+    const { tailFace, tailEnd, pinEnd, pinFace } = sheet;
+    expect(tailEnd.x0).toBe(tailFace.x1);
+    expect(tailEnd.x1 - tailEnd.x0).toBe(11 * 4);
+    expect(pinEnd.x0 - tailEnd.x1).toBe(100);
+    expect(pinEnd.x1 - pinEnd.x0).toBe(20 * 4);
+    expect(pinFace.x0).toBe(pinEnd.x1);
+    expect(sheet.y(75)).toBe(sheet.top);
+    expect(sheet.y(0) - sheet.y(75)).toBe(75 * 4);
+  });
+
+  it('draws the uprights at their distance: tails 15, lap 5, side 11', () => {
+    expect(sheet.tailFace.x1 - sheet.tailBaseline).toBe(15 * 4);
+    expect(sheet.lapLine - sheet.pinEnd.x0).toBe(5 * 4);
+    expect(sheet.pinBaseline - sheet.pinFace.x0).toBe(11 * 4);
+  });
+
+  it('runs every line level across the ends and the gap, and sloped where the tails slope', () => {
+    // Tail 1 begins at 6 at its tip; 1:7 along 15 takes 15/7.
+    const [first] = sheet.lines;
+    expect(first?.map(([, u]) => u)).toEqual([6 + 15 / 7, 6, 6, 6, 6 + 15 / 7, 6 + 15 / 7]);
+  });
+
+  it('is as large as its frame lets it be', () => {
+    expect(cornerSheet(corner, frame).scale).toBeCloseTo((500 - 100) / 75, 9);
+    const narrow = cornerSheet(corner, { ...frame, width: 400, left: 40, gap: 50 });
+    expect(narrow.pinFace.x1).toBeLessThanOrEqual(380 + 1e-9);
+  });
+});

@@ -1,0 +1,93 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { editPlan } from '../../../src/page/model/editPlan.ts';
+import type { Place } from '../../../src/units/complaint.ts';
+import { CHEST } from '../chest.ts';
+
+const set = (text: string, at: Place, value: number | string | (number | string)[] | undefined) =>
+  editPlan(text, [{ at, value }]);
+
+describe('editPlan', () => {
+  it('changes a number and leaves comments, order and spelling of all else', () => {
+    const text = `# My chest\nname: "Tall"   \njoint: {slope: "1:7", pin: 5} # all corners\n\n# drawers\ndrawers:\n  - name: A # the first\n    count: 2\n`;
+    expect(set(text, ['joint', 'pin'], 6.5)).toBe(
+      `# My chest\nname: "Tall"\njoint: {slope: "1:7", pin: 6.5} # all corners\n\n# drawers\ndrawers:\n  - name: A # the first\n    count: 2\n`,
+    );
+  });
+
+  it('keeps the comment beside a value that changes', () => {
+    expect(set('a: 1 # one\nb: [1, 2] # two\n', ['a'], 3)).toBe('a: 3 # one\nb: [1, 2] # two\n');
+    expect(set('a: 1 # one\nb: [1, 2] # two\n', ['b'], [4, 5])).toBe('a: 1 # one\nb: [4, 5] # two\n');
+  });
+
+  it('adds keys that are missing, on one line', () => {
+    expect(set('drawers:\n  - name: A\n', ['drawers', 0, 'joint', 'tails'], [12, 13.5])).toBe(
+      'drawers:\n  - name: A\n    joint: {tails: [12, 13.5]}\n',
+    );
+    expect(set('drawers:\n  - {name: A}\n', ['drawers', 0, 'back', 'joint', 'tails'], 3)).toBe(
+      'drawers:\n  - {name: A, back: {joint: {tails: 3}}}\n',
+    );
+  });
+
+  it('takes keys out, and groups of keys that are empty then', () => {
+    expect(set('a: 1\nb: {c: {d: 2}}\n', ['b', 'c', 'd'], undefined)).toBe('a: 1\n');
+    expect(set('a: 1\nb: {c: 2, d: 3}\n', ['b', 'c'], undefined)).toBe('a: 1\nb: {d: 3}\n');
+    expect(set('a: 1\n', ['b', 'c'], undefined)).toBe('a: 1\n');
+  });
+
+  it('quotes words that would be read as something else', () => {
+    for (const name of ['true', '12', '# no', 'a: b', '', "it's", '<script>', 'null', '- x', '"', '١٢'])
+      expect(parse(set('name: x\n', ['name'], name))).toEqual({ name });
+  });
+
+  it('keeps blanks inside braces where the plan has them', () => {
+    expect(set('joint: { pin: 5 }\n', ['joint', 'pin'], 6)).toBe('joint: { pin: 6 }\n');
+  });
+
+  it('changes only the place that is meant where a plan repeats itself with *names', () => {
+    const text = 'a: &j {pin: 5}\nb: *j\n';
+    expect(parse(set(text, ['b', 'pin'], 6))).toEqual({ a: { pin: 5 }, b: { pin: 6 } });
+  });
+
+  it('leaves JSON as JSON', () => {
+    const text = '{"name": "A", "joint": {"pin": 5}}';
+    expect(JSON.parse(set(text, ['joint', 'tails'], [1, 2]))).toEqual({
+      name: 'A',
+      joint: { pin: 5, tails: [1, 2] },
+    });
+  });
+
+  it('says what was asked, whatever is changed in the example', () => {
+    const place = fc.constantFrom<Place>(
+      ['joint', 'lap'],
+      ['groove', 'offset'],
+      ['drawers', 2, 'joint', 'tails'],
+      ['drawers', 5, 'joint', 'tails'],
+      ['drawers', 0, 'back', 'joint', 'halfPin'],
+      ['family', 'target'],
+    );
+    const value = fc.oneof(
+      fc.double({ min: 0, max: 1e4, noNaN: true }),
+      fc.array(fc.double({ min: 0, max: 1e4, noNaN: true }), { minLength: 1, maxLength: 5 }),
+      fc
+        .string({ unit: 'grapheme', maxLength: 20 })
+        .filter((text) => !/[\p{Cc}\p{Cs}\u2028\u2029]/u.test(text)),
+    );
+    fc.assert(
+      fc.property(fc.array(fc.tuple(place, value), { maxLength: 4 }), (changes) => {
+        let text = CHEST;
+        for (const [at, wanted] of changes) {
+          text = set(text, at, wanted);
+          const found = at.reduce<unknown>(
+            (node, key) => (node as Record<string, unknown>)[String(key)],
+            parse(text),
+          );
+          expect(found).toEqual(wanted);
+        }
+        expect(text).toContain('# bolder, as it is the deepest');
+      }),
+      { numRuns: 60 },
+    );
+  });
+});

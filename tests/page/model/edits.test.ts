@@ -1,0 +1,182 @@
+import { describe, expect, it } from 'vitest';
+import {
+  count,
+  dragLine,
+  makeEven,
+  mirrored,
+  oneFewer,
+  oneMore,
+  toggleLock,
+  typeWidth,
+} from '../../../src/page/model/edits.ts';
+import type { Snapshot } from '../../../src/page/model/snapshot.ts';
+import { linesOf, widthsOf } from '../../../src/page/model/widths.ts';
+import type { Result } from '../../../src/units/complaint.ts';
+import { speak } from '../../../src/units/phrase.ts';
+import { BACK, BOX, CHEST, cornerIn, FRONT, LONE, snapshotOf } from '../chest.ts';
+
+const box = snapshotOf(BOX);
+const chest = snapshotOf(CHEST);
+const lone = (now: Snapshot) => cornerIn(now, LONE);
+const widths = (now: Snapshot, ref: typeof LONE | typeof FRONT = LONE) => [
+  ...widthsOf(cornerIn(now, ref).joint),
+];
+const made = (result: Result<Snapshot>): Snapshot => {
+  if (!result.ok) throw new Error(result.complaints.map(({ says }) => speak(says, 'mm')).join('; '));
+  return result.value;
+};
+const first = (stop: Extract<Result<never>, { ok: false }>['complaints']): string =>
+  stop.map(({ says }) => speak(says, 'mm'))[0] ?? '';
+
+describe('dragLine', () => {
+  it('lists the tails in the plan, the line where it was put and all others where they were', () => {
+    const { snapshot, stop } = dragLine(box, lone(box), 2, 21.5);
+    expect(stop).toEqual([]);
+    expect(linesOf(widths(snapshot))).toEqual([4, 17.33, 21.5, 34.67, 38.67, 52]);
+    expect(
+      snapshot.work.text,
+    ).toBe(`${BOX.replace('tails: 3', 'tails: [13.33, 13.17, 13.33]')}    pins: [4.17, 4]
+    halfPin: [4, 4]
+`);
+  });
+
+  it('puts a half pin of a drawer where it was dragged to, in that drawer only', () => {
+    const { snapshot } = dragLine(chest, cornerIn(chest, FRONT), 5, 68);
+    expect(widths(snapshot, FRONT).at(-1)).toBeCloseTo(7, 9);
+    expect(snapshot.work.text).toContain(
+      '- {name: Buttons, count: 2, opening: {width: 280, height: 76, depth: 420}, joint: {tails: [17.67, 17.66, 16.67], pins: [5, 5], halfPin: [6, 7]}}',
+    );
+    expect(snapshot.work.text).toContain(
+      '- {name: Thread, count: 2, opening: {width: 280, height: 76, depth: 420}}',
+    );
+  });
+
+  it('lists the tails of a back corner under the back', () => {
+    const { snapshot } = dragLine(chest, cornerIn(chest, BACK), 0, 7);
+    expect(snapshot.work.text).toMatch(/name: Buttons.*back: \{joint: \{tails: \[/u);
+    expect(cornerIn(snapshot, BACK).joint.tails[0]?.tip[0]).toBeCloseTo(7, 9);
+  });
+
+  it('stops where a pin would be narrower than can be cut, and says so', () => {
+    // Tail 1 ends at 17 1/3; a pin takes at least 1 mm: the last tenth before 18 1/3 is 18.4.
+    const { snapshot, stop } = dragLine(box, lone(box), 2, 10);
+    expect(linesOf(widths(snapshot))[2]).toBeCloseTo(18.4, 9);
+    expect(first(stop)).toBe('pin 1 is 0.97 mm; it must be 1 mm to 5000 mm');
+  });
+
+  it('stops where a base would be narrower than can be cut', () => {
+    // Slope 1:8 and depth 10 take 1.25 a side: with a base of 3 the tip is 5.5, so tail 2, which ends at 34 2/3, begins at 29.1.
+    const { snapshot, stop } = dragLine(box, lone(box), 2, 40);
+    expect(linesOf(widths(snapshot))[2]).toBeCloseTo(29.1, 9);
+    expect(first(stop)).toMatch(/^tail 2 is 5\.47 mm at its tip; it must be 5\.5 mm to /u);
+  });
+
+  it('stops where the groove would show, and says so', () => {
+    // The groove needs the lowest base from 10 to 17; slope 1:7 and depth 15 take 2.143 a side, so its tip begins at 7.8 at most.
+    const { snapshot, stop } = dragLine(chest, cornerIn(chest, FRONT), 0, 12);
+    expect(cornerIn(snapshot, FRONT).joint.tails[0]?.tip[0]).toBeCloseTo(7.8, 9);
+    expect(first(stop)).toMatch(/^the groove, 11 mm to 16 mm up, would show at the front/u);
+  });
+
+  it('changes nothing where it is not moved', () => {
+    expect(dragLine(box, lone(box), 0, 4).snapshot).toBe(box);
+  });
+});
+
+describe('locks', () => {
+  it('let a locked tail move as a whole', () => {
+    const locked = toggleLock(box, lone(box), 3);
+    const before = widths(locked)[3];
+    const { snapshot } = dragLine(locked, lone(locked), 2, 22);
+    expect(widths(snapshot)[3]).toBeCloseTo(before ?? 0, 2);
+    expect(linesOf(widths(snapshot))[3]).toBeCloseTo(22 + (before ?? 0), 2);
+  });
+
+  it('are taken off where they are put on twice', () => {
+    const twice = toggleLock(toggleLock(box, lone(box), 3), lone(box), 3);
+    expect(twice.work).toEqual(box.work);
+  });
+});
+
+describe('typeWidth', () => {
+  it('gives a tail its width, and the pin above it makes room', () => {
+    const now = made(typeWidth(box, lone(box), 1, 15));
+    expect(widths(now).slice(0, 3)).toEqual([4, 15, expect.closeTo(2.33, 2)]);
+  });
+
+  it('refuses what cannot be cut, in the words of the joint', () => {
+    const result = typeWidth(box, lone(box), 1, 4);
+    expect(result.ok ? '' : first(result.complaints)).toMatch(/^tail 1 is 4 mm at its tip/u);
+  });
+});
+
+describe('the number of tails', () => {
+  it('goes up and down in the plan while they are even', () => {
+    const four = made(oneMore(box, lone(box)));
+    expect(four.work.text).toContain('tails: 4');
+    expect(made(oneFewer(four, lone(four))).work.text).toBe(box.work.text);
+  });
+
+  it('goes up and down among listed ones, and the others make room', () => {
+    const { snapshot } = dragLine(box, lone(box), 2, 21.5);
+    const four = made(oneMore(snapshot, lone(snapshot)));
+    expect(lone(four).joint.tails).toHaveLength(4);
+    expect(lone(made(oneFewer(four, lone(four), 1))).joint.tails).toHaveLength(3);
+  });
+
+  it('keeps a lock on the tail that it was put on', () => {
+    const locked = toggleLock(box, lone(box), 5);
+    const { snapshot } = dragLine(locked, lone(locked), 0, 5);
+    const fewer = made(oneFewer(snapshot, lone(snapshot), 1));
+    expect(Object.values(fewer.work.locks)).toEqual([[3]]);
+    expect(widths(fewer)[3]).toBeCloseTo(widths(snapshot)[5] ?? 0, 2);
+  });
+
+  it('can be left to the set again', () => {
+    const five = made(count(chest, cornerIn(chest, FRONT), 2));
+    expect(five.work.text).toContain('joint: {tails: 2}');
+    expect(made(count(five, cornerIn(five, FRONT), undefined)).work.text).toBe(
+      made(count(chest, cornerIn(chest, FRONT), undefined)).work.text,
+    );
+  });
+
+  it('is refused where there is no room, with what there is room for', () => {
+    const result = count(box, lone(box), 40);
+    expect(result.ok ? '' : first(result.complaints)).toMatch(/^40 tails are too many for 56 mm/u);
+  });
+});
+
+describe('makeEven', () => {
+  it('undoes setting out by hand', () => {
+    const { snapshot } = dragLine(box, lone(box), 2, 21.5);
+    expect(made(makeEven(snapshot, lone(snapshot))).work.text).toBe(BOX);
+  });
+
+  it('leaves what is locked', () => {
+    const { snapshot } = dragLine(box, lone(box), 1, 14);
+    const locked = toggleLock(snapshot, lone(snapshot), 1);
+    const even = made(makeEven(locked, lone(locked)));
+    const [, one, , two, , three] = widths(even);
+    expect(one).toBeCloseTo(10, 9);
+    expect(two).toBeCloseTo(three ?? 0, 1);
+  });
+});
+
+describe('mirrored', () => {
+  it('turns the widths round, and their locks', () => {
+    const { snapshot } = dragLine(box, lone(box), 0, 5);
+    const locked = toggleLock(snapshot, lone(snapshot), 0);
+    const turned = made(mirrored(locked, lone(locked)));
+    expect(widths(turned).map((width) => width.toFixed(6))).toEqual(
+      widths(snapshot)
+        .map((width) => width.toFixed(6))
+        .toReversed(),
+    );
+    expect(Object.values(turned.work.locks)).toEqual([[6]]);
+  });
+
+  it('is refused where the groove would show', () => {
+    const { snapshot } = dragLine(chest, cornerIn(chest, FRONT), 5, 60);
+    expect(mirrored(snapshot, cornerIn(snapshot, FRONT)).ok).toBe(false);
+  });
+});

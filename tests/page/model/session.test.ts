@@ -1,0 +1,171 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { adjust } from '../../../src/page/model/adjust.ts';
+import {
+  makeEven,
+  mirrored,
+  oneFewer,
+  oneMore,
+  toggleLock,
+  typeWidth,
+} from '../../../src/page/model/edits.ts';
+import { handlesOf } from '../../../src/page/model/handles.ts';
+import { quantitiesOf } from '../../../src/page/model/quantities.ts';
+import {
+  amend,
+  attempt,
+  choose,
+  drag,
+  drop,
+  grab,
+  nudge,
+  redo,
+  type Session,
+  selectedCorner,
+  startSession,
+  undo,
+  viewStateOf,
+} from '../../../src/page/model/session.ts';
+import { widthsOf } from '../../../src/page/model/widths.ts';
+import { accept } from '../../../src/units/complaint.ts';
+import { BOX, CHEST, snapshotOf } from '../chest.ts';
+
+const chest = startSession(snapshotOf(CHEST));
+const box = startSession(snapshotOf(BOX));
+
+const handle = (session: Session, id: string) => {
+  const found = handlesOf(selectedCorner(session)).find((each) => each.id === id);
+  if (found === undefined) throw new Error(`no ${id}`);
+  return found;
+};
+const value = (session: Session, id: string): number =>
+  handlesOf(viewStateOf(session).corner).find((each) => each.id === id)?.value ?? Number.NaN;
+
+describe('a session', () => {
+  it('begins with the first drawer, or with a corner of its own', () => {
+    expect(chest.selected).toEqual({ of: 'drawer', index: 0, end: 'front' });
+    expect(box.selected).toEqual({ of: 'joint', index: 0 });
+  });
+
+  it('makes one step of a drag, however many moves it has', () => {
+    let session = grab(box, handle(box, 'line 2'));
+    for (const by of [0.3, 0.8, 1.5, 0.17]) session = drag(session, by);
+    // 21 1/3 and 0.17 lie nearest to 21.5.
+    expect(value(session, 'line 2')).toBeCloseTo(21.5, 9);
+    expect(session.history.past).toHaveLength(0);
+    session = drop(session, true);
+    expect(session.history.past).toHaveLength(1);
+    expect(value(undo(session), 'line 2')).toBeCloseTo(64 / 3, 9);
+  });
+
+  it('lets everything be as it was where a drag is broken off', () => {
+    const session = drop(drag(grab(box, handle(box, 'line 2')), 2), false);
+    expect(session).toEqual(box);
+  });
+
+  it('keeps at the stop what is dragged beyond it, and comes back with the pointer', () => {
+    let session = grab(box, handle(box, 'line 2'));
+    for (const by of [-20, -30, -25]) {
+      session = drag(session, by);
+      expect(value(session, 'line 2')).toBeCloseTo(18.4, 9);
+      expect(viewStateOf(session).moving?.stop).toHaveLength(1);
+    }
+    session = drag(session, -0.8);
+    expect(value(session, 'line 2')).toBeCloseTo(20.5, 9);
+    expect(viewStateOf(session).moving?.stop).toEqual([]);
+  });
+
+  it('moves by a tenth of a millimetre, or by 1/64 inch', () => {
+    expect(value(nudge(box, handle(box, 'line 0'), 1), 'line 0')).toBeCloseTo(4.1, 9);
+    expect(value(nudge(box, handle(box, 'line 0'), -10), 'line 0')).toBeCloseTo(3, 9);
+    const inches = startSession(
+      snapshotOf('units: in\njoints: [{name: A, kind: through, width: 3, tailBoard: 1/2, pinBoard: 1/2}]\n'),
+    );
+    expect(value(nudge(inches, handle(inches, 'line 0'), 1), 'line 0')).toBeCloseTo(
+      25.4 * (1 / 4 + 1 / 64),
+      9,
+    );
+  });
+
+  it('says what stops a nudge until something else is done', () => {
+    const stopped = nudge(box, handle(box, 'line 0'), -100);
+    expect(viewStateOf(stopped).moving).toMatchObject({ handle: 'line 0', stop: [{ at: ['halfPin'] }] });
+    expect(viewStateOf(undo(stopped)).moving).toBeUndefined();
+    expect(viewStateOf(choose(stopped, box.selected)).moving).toBeUndefined();
+  });
+
+  it('makes one step of what is typed in one go', () => {
+    const one = amend(box, snapshotOf(BOX.replace('tails: 3', 'tails: 4')));
+    const two = amend(one, snapshotOf(BOX.replace('tails: 3', 'tails: 2')));
+    expect(undo(two).now.work.text).toBe(BOX);
+    const apart = amend(nudge(two, handle(two, 'line 0'), 1), snapshotOf(BOX));
+    expect(apart.history.past).toHaveLength(3);
+  });
+
+  it('shows the first corner where the selected one is gone', () => {
+    const other = attempt(choose(chest, { of: 'drawer', index: 5, end: 'back' }), () =>
+      accept(snapshotOf(BOX)),
+    );
+    expect(other.ok && selectedCorner(other.value).ref).toEqual({ of: 'joint', index: 0 });
+  });
+
+  it('is back at the start after 200 edits of any kind have been taken back, and at the end when brought back', () => {
+    const edit = fc.record({
+      kind: fc.constantFrom(
+        'drag',
+        'nudge',
+        'more',
+        'fewer',
+        'even',
+        'mirror',
+        'lock',
+        'type',
+        'adjust',
+        'choose',
+      ),
+      which: fc.nat(),
+      by: fc.double({ min: -8, max: 8, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(fc.array(edit, { minLength: 200, maxLength: 200 }), (edits) => {
+        let session = chest;
+        for (const { kind, which, by } of edits) {
+          const corner = selectedCorner(session);
+          const handles = handlesOf(corner);
+          const held = handles[which % handles.length];
+          const i = which % widthsOf(corner.joint).length;
+          const quantities = quantitiesOf(corner);
+          const measure = quantities[which % quantities.length];
+          const tried = (result: ReturnType<typeof attempt>): Session => (result.ok ? result.value : session);
+          if (held === undefined || measure === undefined) continue;
+          if (kind === 'drag') session = drop(drag(grab(session, held), by), true);
+          else if (kind === 'nudge') session = nudge(session, held, Math.round(by));
+          else if (kind === 'choose')
+            session = choose(session, { of: 'drawer', index: which % 6, end: by > 4 ? 'back' : 'front' });
+          else if (kind === 'more') session = tried(attempt(session, oneMore));
+          else if (kind === 'fewer') session = tried(attempt(session, oneFewer));
+          else if (kind === 'even') session = tried(attempt(session, makeEven));
+          else if (kind === 'mirror') session = tried(attempt(session, mirrored));
+          else if (kind === 'lock')
+            session = tried(attempt(session, (now, at) => accept(toggleLock(now, at, i))));
+          else if (kind === 'type')
+            session = tried(
+              attempt(session, (now, at) => typeWidth(now, at, i, (widthsOf(at.joint)[i] ?? 0) + by / 4)),
+            );
+          else
+            session = tried(
+              attempt(session, (now, at) => adjust(now, at, measure, (measure.get(at) ?? 0) + by / 4, 'set')),
+            );
+        }
+        const end = session.now.work;
+        const steps = session.history.past.length;
+        expect(steps).toBeGreaterThan(20);
+        for (let i = 0; i < steps; i++) session = undo(session);
+        expect(session.now.work).toEqual({ text: CHEST, locks: {} });
+        for (let i = 0; i < steps; i++) session = redo(session);
+        expect(session.now.work).toEqual(end);
+      }),
+      { numRuns: 3 },
+    );
+  }, 30_000);
+});

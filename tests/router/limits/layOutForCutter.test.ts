@@ -1,0 +1,278 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Joint } from '../../../src/joint/joint.ts';
+import type { JointSpec } from '../../../src/joint/jointSpec.ts';
+import { type Cutter, leastPin } from '../../../src/router/limits/cutter.ts';
+import { layOutForCutter } from '../../../src/router/limits/layOutForCutter.ts';
+import { complaintsOf, value } from '../../value.ts';
+
+const EIGHT: Cutter = { diameter: 12.7, angle: 8, length: 20 };
+const LEAST = 12.7 - 30 * Math.tan((8 * Math.PI) / 180);
+const FRONT: JointSpec = {
+  kind: 'lapped',
+  width: 120,
+  tailBoard: 11,
+  pinBoard: 20,
+  lap: 5,
+  spacing: { kind: 'even' },
+};
+
+const laid = (spec: JointSpec, cutter = EIGHT): Joint => value(layOutForCutter(spec, cutter));
+
+const refusals = (spec: JointSpec, cutter = EIGHT): string[] => complaintsOf(layOutForCutter(spec, cutter));
+
+const narrow = (joint: Joint): number[] => joint.pins.map(({ narrow: [a, b] }) => b - a);
+
+describe('layOutForCutter', () => {
+  it("takes the cutter's slope, and its least pin where none is wished", () => {
+    const joint = laid(FRONT);
+    expect(joint.slope.run).toBeCloseTo(1 / Math.tan((8 * Math.PI) / 180), 12);
+    for (const width of narrow(joint)) expect(width).toBeCloseTo(LEAST, 9);
+  });
+
+  it('keeps wider pins and all else that is wished', () => {
+    const joint = laid({
+      ...FRONT,
+      pin: 10,
+      halfPin: { lower: 4, upper: 6 },
+      spacing: { kind: 'even', tails: 3 },
+    });
+    [4, 10, 10, 6].forEach((width, i) => {
+      expect(narrow(joint)[i]).toBeCloseTo(width, 9);
+    });
+    expect(joint.tails.length).toBe(3);
+  });
+
+  it('means the same slope by 1:7 as by 8 degrees, but not by 1:8 and 14 degrees', () => {
+    expect(laid({ ...FRONT, slope: { run: 7 } }).slope.run).toBeCloseTo(7.115, 3);
+    const [first] = refusals({ ...FRONT, slope: { run: 8 } }, { diameter: 12.7, angle: 14, length: 16 });
+    expect(first).toMatch(
+      /^slope: a slope of 1:8 is not the cutter's: at 14 degrees it cuts 1:4\.01; try 1:4\.01, or a cutter of 7\.1 degrees/u,
+    );
+  });
+
+  it('refuses a joint deeper than the cutter cuts, and says the nearest that it can', () => {
+    expect(refusals(FRONT, { ...EIGHT, length: 14 })).toEqual([
+      // A lap of 20 - 14 = 6; a pin of 12.7 - 2 x 14 tan 8° = 8.76, rounded up; (120 - 4 x 8.77) / 3 = 28.31.
+      'cutter.length: the cutter cuts 14 mm deep; the joint is 15 mm deep; try a cutting length of at least 15 mm, or a lap of at least 6 mm; the nearest layout that works: 3 tails of 28.31 mm, pins of 8.77 mm, slope 1:7.12, lap 6 mm',
+    ]);
+    const [through] = refusals({
+      kind: 'through',
+      width: 120,
+      tailBoard: 20,
+      pinBoard: 22,
+      spacing: { kind: 'even' },
+    });
+    expect(through).toContain('cutter.length: the cutter cuts 20 mm deep; the joint is 22 mm deep');
+    expect(through).toMatch(/, or a pin board of at most 20 mm; .*, pin board 20 mm$/u);
+  });
+
+  it('refuses pins that the cutter would cut away, and says the nearest that it leaves', () => {
+    expect(refusals({ ...FRONT, pin: 5 })).toEqual([
+      'pin: a pin is 5 mm at its narrow end; at this depth the cutter takes 8.48 mm, so it may not be less; try 8.49 mm, or a cutter of smaller diameter; the nearest layout that works: 3 tails of 28.68 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
+    ]);
+    // What is shown can be typed.
+    expect(refusals({ ...FRONT, pin: 8.49 })).toEqual([]);
+    expect(refusals({ ...FRONT, pin: 8.48 })).toEqual([]);
+  });
+
+  it('refuses listed pins and tails by their number', () => {
+    const listed: JointSpec = {
+      ...FRONT,
+      halfPin: { lower: 9, upper: 9 },
+      spacing: { kind: 'listed', tails: [25, 12, 25], pins: [20, 20] },
+      lap: 5,
+    };
+    expect(refusals(listed).map((text) => text.split(':')[0])).toEqual(['tails.1']);
+    const pins = { ...listed, spacing: { kind: 'listed', tails: [32, 33, 20], pins: [5, 12] } } as const;
+    expect(refusals(pins).map((text) => text.split(':')[0])).toEqual(['pins.0']);
+  });
+
+  it('chooses fewer tails where the usual count leaves sockets that the cutter cannot enter', () => {
+    // At 18° a cut 18 mm deep is 8.3 mm wide at the surface; three times that, a usual tail, is less than 25 mm.
+    const cutter: Cutter = { diameter: 25, angle: 18, length: 19 };
+    const spec: JointSpec = { ...FRONT, pin: 13.31, width: 240, pinBoard: 24, lap: 6, tailBoard: 10 };
+    const { lap: _, ...through } = { ...spec, kind: 'through' as const, pinBoard: 18 };
+    expect(laid(through, cutter).tails.length).toBe(4);
+    const joint = laid({ ...spec, spacing: { kind: 'graded', ratio: 0.8, from: 'edge' } }, cutter);
+    const tips = joint.tails.map(({ tip }) => tip[1] - tip[0]);
+    expect(tips.length).toBe(4);
+    expect(Math.min(...tips)).toBeGreaterThanOrEqual(25);
+  });
+
+  it('takes as many as it can enter where the usual tails are narrower than itself', () => {
+    // At 21° a cut 24 mm deep leaves pins of 25 - 48 tan 21° = 6.574: usual tails, three times that, are under 25 mm.
+    const steep: Cutter = { diameter: 25, angle: 21, length: 24.5 };
+    const wish: JointSpec = {
+      kind: 'lapped',
+      width: 240,
+      tailBoard: 20,
+      pinBoard: 30,
+      lap: 6,
+      pin: 6.58,
+      halfPin: { lower: 6, upper: 6 },
+      spacing: { kind: 'even' },
+    };
+    // Seven: (240 - 12 - 6 x 6.58) / 7 = 26.93; eight would be 22.75.
+    const joint = laid(wish, steep);
+    expect(joint.tails).toHaveLength(7);
+    expect((joint.tails[0]?.tip[1] ?? 0) - 6).toBeCloseTo(26.931, 3);
+    // What is said of the cutter comes with it, and no count is offered that it cannot enter.
+    expect(joint.advice.map(({ at }) => at.join('.'))).toContain('cutter.length');
+    for (const { tip } of joint.alternatives) expect(tip).toBeGreaterThan(24.97);
+  });
+
+  it('keeps what is to be said of the joint beside what is said of the cutter', () => {
+    const short = laid({ ...FRONT, chisel: 12 }, { ...EIGHT, length: 15.2 });
+    expect(short.advice.map(({ at }) => at[0])).toEqual(['pin', 'cutter']);
+  });
+
+  it('refuses more tails than the cutter can enter, and says how many it can', () => {
+    // With five, (120 - 6 x 8.4838) / 5 = 13.8 mm is enough for 12.7 mm; with six, (120 - 7 x 8.4838) / 6 = 10.1 mm is not.
+    expect(laid({ ...FRONT, spacing: { kind: 'even', tails: 5 } }).tails.length).toBe(5);
+    expect(refusals({ ...FRONT, spacing: { kind: 'even', tails: 6 } })).toEqual([
+      'tails: a tail is 10.1 mm at its tip; the cutter of 12.7 mm cannot enter its socket, so it must be 12.7 mm or more; try fewer and wider tails, or a cutter of smaller diameter; the nearest layout that works: 5 tails of 13.81 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
+    ]);
+    // Too many for any cutter: the hint is one that this cutter can cut.
+    expect(refusals({ ...FRONT, spacing: { kind: 'even', tails: 20 } })[0]).toMatch(
+      /^tails: 20 tails are too many .*; try the nearest layout that works: 5 tails of 13\.81 mm/u,
+    );
+  });
+
+  it('has nothing to say of the pin board of a through joint that may stay as thick as it is', () => {
+    const through: JointSpec = {
+      kind: 'through',
+      width: 120,
+      tailBoard: 11,
+      pinBoard: 11,
+      spacing: FRONT.spacing,
+    };
+    // 12.7 - 2 × 11 tan 8° = 9.608, told as the hundredth above.
+    expect(refusals({ ...through, pin: 5 })[0]).toMatch(/pins of 9\.61 mm, slope 1:7\.12$/u);
+  });
+
+  it('speaks of the average where the tails of the nearest layout differ', () => {
+    const graded: JointSpec = { ...FRONT, pin: 5, spacing: { kind: 'graded', ratio: 0.9, from: 'edge' } };
+    expect(refusals(graded)[0]).toMatch(/the nearest layout that works: 3 tails of on average 28\.68 mm/u);
+  });
+
+  it('refuses a round that would take all of a thin tail board', () => {
+    expect(refusals({ ...FRONT, tailBoard: 4 })[0]).toBe(
+      "cutter.diameter: the cutter's round of 4.24 mm takes all of a socket 4 mm long; try a diameter of at most 8.2 mm, or a thicker tail board",
+    );
+  });
+
+  it('says what is wrong with the sizes themselves before it asks anything of the cutter', () => {
+    expect(refusals({ ...FRONT, width: Number.NaN }).map((text) => text.split(':')[0])).toEqual(['width']);
+  });
+
+  it('lays out only what the cutter can cut, whatever is wished', () => {
+    const spec = fc.record({
+      kind: fc.constantFrom('through' as const, 'lapped' as const),
+      width: fc.double({ min: 30, max: 400, noNaN: true }),
+      tailBoard: fc.double({ min: 6, max: 25, noNaN: true }),
+      pinBoard: fc.double({ min: 8, max: 30, noNaN: true }),
+      pin: fc.option(fc.double({ min: 1, max: 30, noNaN: true }), { nil: undefined }),
+      tails: fc.option(fc.integer({ min: 1, max: 12 }), { nil: undefined }),
+    });
+    const cutter = fc.record({
+      diameter: fc.double({ min: 6, max: 25, noNaN: true }),
+      angle: fc.double({ min: 5, max: 18, noNaN: true }),
+      length: fc.double({ min: 6, max: 25, noNaN: true }),
+    });
+    let cut = 0;
+    fc.assert(
+      fc.property(spec, cutter, ({ kind, width, tailBoard, pinBoard, pin, tails }, tool) => {
+        const result = layOutForCutter(
+          {
+            kind,
+            width,
+            tailBoard,
+            pinBoard,
+            spacing: { kind: 'even', ...(tails !== undefined && { tails }) },
+            ...(pin !== undefined && { pin }),
+          },
+          tool,
+        );
+        if (!result.ok) return;
+        cut++;
+        const joint = result.value;
+        expect(joint.depth).toBeLessThanOrEqual(tool.length);
+        for (const { wide, half } of joint.pins)
+          if (!half) expect(wide[1] - wide[0]).toBeGreaterThan(tool.diameter - 1e-6);
+        if (kind === 'lapped')
+          for (const { tip } of joint.tails) expect(tip[1] - tip[0]).toBeGreaterThan(tool.diameter - 0.021);
+        expect(Math.min(...narrow(joint))).toBeGreaterThan(leastPin(tool, joint.depth) - 1e-6);
+      }),
+      { numRuns: 400 },
+    );
+    expect(cut).toBeGreaterThan(10);
+  });
+});
+
+describe('a layout for a cutter', () => {
+  const counts = ({ alternatives }: Joint) => alternatives.map(({ tails }) => tails);
+  // Pins and half pins of 8.49 mm: (120 - 6 x 8.4838) / 5 = 13.82, with six 10.10 mm, with four 19.40 mm.
+  const five: JointSpec = { ...FRONT, spacing: { kind: 'even', tails: 5 } };
+
+  it('offers other numbers of tails only where the cutter enters their sockets', () => {
+    expect(counts(laid(five))).toEqual([4]);
+    expect(counts(laid({ ...FRONT, spacing: { kind: 'even', tails: 3 } }))).toEqual([2, 4]);
+    // A through joint is cut from the end: every number will do.
+    const { lap: _, ...through } = { ...five, kind: 'through' as const, pinBoard: 15 };
+    expect(counts(laid(through))).toEqual([4, 6]);
+  });
+
+  it('refuses each listed tail that is too narrow by its own name, and offers as many even ones as fit', () => {
+    // Half pins of 8.49 mm and two pins of 9.01 leave 85 for the tails.
+    const listed: JointSpec = {
+      ...FRONT,
+      halfPin: { lower: 8.5, upper: 8.5 },
+      pin: 9,
+      spacing: { kind: 'listed', tails: [12, 61, 12] },
+    };
+    const lines = refusals(listed);
+    expect(lines.map((line) => line.split(';')[0])).toEqual([
+      'tails.0: tail 1 is 12 mm at its tip',
+      'tails.2: tail 3 is 12 mm at its tip',
+    ]);
+    expect(lines[0]).toContain('the nearest layout that works: 3 tails of 28.33 mm, pins of 9 mm');
+  });
+
+  it('leaves a single tail half pins alone, and says so', () => {
+    const [line] = refusals({ ...FRONT, width: 40, spacing: { kind: 'even', tails: 3 } });
+    expect(line).toMatch(
+      /the nearest layout that works: 1 tail of 23\.0\d mm, half pins of 8\.4\d mm, slope 1:7\.12, lap 5 mm$/u,
+    );
+  });
+
+  it('keeps to a pin board that the cutter just reaches through', () => {
+    const { lap: _, ...through } = { ...FRONT, kind: 'through' as const };
+    expect(laid({ ...through, pinBoard: 20 }).depth).toBe(20);
+    const [line] = refusals({ ...through, pinBoard: 21 });
+    expect(line).toMatch(/^cutter\.length: the cutter cuts 20 mm deep; the joint is 21 mm deep/u);
+    expect(line).toMatch(/, pin board 20 mm$/u);
+    // Where only the slope is wrong the board is not spoken of.
+    expect(refusals({ ...through, pinBoard: 20, slope: { run: 4 } })[0]).not.toMatch(/, pin board/u);
+  });
+
+  it('lets a side that stands proud shorten the socket that its round must fit', () => {
+    // A round of 8.4838 / 2 = 4.24 mm in a socket of 5 mm, or of 5 less 1.
+    expect(refusals({ ...FRONT, tailBoard: 5 })).toEqual([]);
+    expect(refusals({ ...FRONT, tailBoard: 5, proud: 1 })[0]).toMatch(
+      /^cutter\.diameter: the cutter's round of 4\.24 mm takes all of a socket 4 mm long/u,
+    );
+  });
+
+  it('says by name which listed pins are too narrow', () => {
+    const listed: JointSpec = {
+      ...FRONT,
+      halfPin: { lower: 8.5, upper: 8.5 },
+      spacing: { kind: 'listed', tails: [30, 30, 30], pins: [8, 5] },
+    };
+    expect(refusals(listed).map((line) => line.split(';')[0])).toEqual([
+      'pins.0: pin 1 is 8 mm at its narrow end',
+      'pins.1: pin 2 is 5 mm at its narrow end',
+    ]);
+  });
+});

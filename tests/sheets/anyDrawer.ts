@@ -1,0 +1,92 @@
+import fc from 'fast-check';
+import type { Drawer } from '../../src/drawer/drawer.ts';
+import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
+import { layOutSet } from '../../src/drawer/layOutSet.ts';
+import { type Part, parts } from '../../src/drawer/partsList.ts';
+import type { Size } from '../../src/paper/printable.ts';
+import { drawer } from '../drawer/chest.ts';
+
+const size = (least: number, most: number) =>
+  fc.integer({ min: 100 * least, max: 100 * most }).map((hundredths) => hundredths / 100);
+
+/** One word, many, letters of any script, and none that can be parted at a space. */
+const name = fc.oneof(
+  fc.constantFrom('Buttons', 'W'.repeat(80), 'Ausgleichsgewindebohrer und Feilen, große', '縫い糸とボタン'),
+  fc.string({ unit: 'grapheme', minLength: 1, maxLength: 40 }),
+);
+
+/** Wishes of ordinary and less ordinary sizes, most of which can be made. */
+export const anySpec: fc.Arbitrary<DrawerSpec> = fc
+  .record({
+    name,
+    count: fc.integer({ min: 1, max: 120 }),
+    opening: fc.record({ width: size(60, 1400), height: size(42, 480), depth: size(80, 1100) }),
+    lip: fc.option(fc.record({ sides: size(0, 15), top: size(0, 15), bottom: size(0, 15) }), {
+      nil: undefined,
+    }),
+    own: fc.boolean(),
+    front: size(14, 32),
+    side: size(8, 20),
+    run: fc.integer({ min: 5, max: 12 }),
+    pin: size(2, 9),
+    proud: fc.constantFrom(0, 0.3),
+    kind: fc.constantFrom('lapped' as const, 'lapped' as const, 'through' as const),
+    graded: fc.boolean(),
+    offset: size(6, 13),
+    bottom: size(3, 8),
+    solid: fc.boolean(),
+    slips: fc.option(fc.record({ width: size(8, 14), height: size(18, 26) }), { nil: undefined }),
+    backDrop: size(0, 8),
+  })
+  .map((wish): DrawerSpec => {
+    const { opening, lip, own, side, run, pin, proud, kind, graded, slips } = wish;
+    const spacing = graded
+      ? ({ kind: 'graded', ratio: 1.15, from: 'middle' } as const)
+      : ({ kind: 'even' } as const);
+    return drawer({
+      name: wish.name,
+      count: wish.count,
+      space: own
+        ? { kind: 'size', size: opening }
+        : { kind: 'opening', opening, fit: { side: 0.4, top: 0.8, behind: 10 } },
+      ...(lip === undefined || kind === 'through' ? {} : { lip }),
+      stock: {
+        front: { thickness: wish.front, species: 'Cherry, black' },
+        side: { thickness: side, species: 'Ash, white' },
+        back: { thickness: side },
+        bottom: { thickness: wish.bottom },
+      },
+      joint: { kind, slope: { run }, pin, proud, spacing },
+      backJoint: { slope: { run }, pin, spacing: { kind: 'even' } },
+      groove: { offset: wish.offset, width: wish.bottom, depth: 4 },
+      backDrop: wish.backDrop,
+      bottom: {
+        kind: wish.solid ? 'solid' : 'panel',
+        slack: 0.5,
+        hold: slips === undefined ? { kind: 'groove' } : { kind: 'slips', ...slips },
+      },
+    });
+  });
+
+export interface MadeDrawer {
+  readonly drawer: Drawer;
+  readonly parts: readonly Part[];
+}
+
+/** A drawer set out, with its parts; nothing where it cannot be made. */
+export const made = (spec: DrawerSpec): MadeDrawer | undefined => {
+  const set = layOutSet([spec]);
+  const [first] = set.ok ? set.value.drawers : [];
+  return set.ok && first !== undefined ? { drawer: first, parts: parts(set.value) } : undefined;
+};
+
+/** Drawers that can be made. */
+export const anyDrawer: fc.Arbitrary<MadeDrawer> = anySpec.map(made).filter((drawn) => drawn !== undefined);
+
+/** What the sheets' frame leaves of common papers, in mm. */
+export const AREAS: Readonly<Record<'A5' | 'A4' | 'Letter' | 'A3', Size>> = {
+  A5: { width: 131, height: 188.4 },
+  A4: { width: 193, height: 275.4 },
+  Letter: { width: 198.9, height: 257.8 },
+  A3: { width: 280, height: 398.4 },
+};

@@ -1,0 +1,331 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { drawerCut } from '../../../src/drawer/drawerCut.ts';
+import type { DrawerSpec } from '../../../src/drawer/drawerSpec.ts';
+import type { Size } from '../../../src/paper/printable.ts';
+import { namedCorners } from '../../../src/project/project.ts';
+import { cutCorners } from '../../../src/router/guide/cutCorners.ts';
+import { CAUTIONS } from '../../../src/router/limits/cautions.ts';
+import { benchSheet } from '../../../src/sheets/bench/benchSheet.ts';
+import { formatNumber } from '../../../src/units/formatLength.ts';
+import { speak } from '../../../src/units/phrase.ts';
+import type { Unit } from '../../../src/units/unit.ts';
+import { drawer, inOpening } from '../../drawer/chest.ts';
+import { movement } from '../../drawer/year.ts';
+import { AREAS, anyDrawer, made } from '../anyDrawer.ts';
+import { sheetFaults, textsOf, wordsOf } from '../sheetFaults.ts';
+
+const sheet = (spec: DrawerSpec, units: Unit = 'mm', area: Size = AREAS.A4) => {
+  const found = made(spec);
+  if (found === undefined) throw new Error('this drawer can be made');
+  return benchSheet(found.drawer, found.parts, { units, area }).draw();
+};
+
+const words = (spec: DrawerSpec, units: Unit = 'mm') => sheet(spec, units).map(wordsOf).join(' ');
+
+describe('a bench sheet', () => {
+  it('is one page for a drawer, on A4, Letter and A3', () => {
+    for (const area of [AREAS.A4, AREAS.Letter, AREAS.A3])
+      expect(sheet(drawer(), 'mm', area)).toHaveLength(1);
+  });
+
+  it('is one page with the gap through the year too, and in inches, its gap seen as a curve', () => {
+    const climate = { making: 8, driest: 6, dampest: 12 };
+    for (const [width, height] of [
+      [280, 76],
+      [280, 110],
+      [574, 190],
+    ] as const)
+      for (const [units, area] of [
+        ['mm', AREAS.A4],
+        ['in', AREAS.A4],
+        ['mm', AREAS.Letter],
+        ['in', AREAS.Letter],
+      ] as const) {
+        const pages = sheet(inOpening(width, height, 420, { movement: movement({ climate }) }), units, area);
+        expect([width, units, pages.length]).toEqual([width, units, 1]);
+        expect(pages.flatMap(sheetFaults)).toEqual([]);
+        const texts = pages.flatMap(textsOf);
+        const dampest = texts.find(({ text }) => text === 'dampest');
+        const heading = texts.find(({ text }) => text === 'Gap above, through the year');
+        // Between heading and axis lie the legend and at least 12 mm of curve.
+        expect((heading?.at[1] ?? 0) - (dampest?.at[1] ?? 0)).toBeGreaterThan(18);
+      }
+  });
+
+  it('sets larger type on larger paper', () => {
+    const least = (area: Size) =>
+      Math.min(
+        ...sheet(drawer(), 'mm', area)
+          .flatMap(textsOf)
+          .map(({ size }) => size),
+      );
+    expect(least(AREAS.A3)).toBeGreaterThan(1.2 * least(AREAS.A4));
+  });
+
+  it('names the drawer on every page, and says how many to make', () => {
+    const pages = sheet(drawer({ name: 'Notions', count: 3 }), 'mm', AREAS.A5);
+    expect(pages.length).toBeGreaterThan(1);
+    for (const page of pages) expect(wordsOf(page)).toContain('Notions');
+    expect(pages.map(wordsOf).join(' ')).toContain('make\u00A03');
+  });
+
+  it('lists the parts: how many, rough, length, width, thickness', () => {
+    // Front 280 - 2 × 0.5 by 76 - 1; each lapped end spares 20 - 5 + 3, each through one 11 + 3.
+    // Side 420 - 12 - 5; back 75 - 16 - 4; bottom 279 - 22 + 10 - 1 by 408 - 20 + 5.
+    const text = words(drawer({ count: 2 }));
+    expect(text).toContain('Parts, mm rough length width thick');
+    expect(text).toContain('2 fronts 315 279 75 20 Cherry, black; grain along its length;');
+    expect(text).toContain('4 sides 435 403 75 11 Ash, white;');
+    expect(text).toContain('2 backs 307 279 55 11');
+    expect(text).toContain('2 bottoms 393 393 266 5');
+  });
+
+  it('gives every setting for the front corners and for the back ones', () => {
+    // Three tails share 75 - 6 - 6 - 2 × 5, two share 55 - 6 - 6 - 5.
+    const text = words(drawer());
+    expect(text).toContain('gauge, side’s end 15 11');
+    expect(text).toContain('11 11'); // both faces of the pin boards: the side's thickness
+    expect(text).toContain('bevel 1:7 1:7');
+    expect(text).toContain('tails 3 2');
+    expect(text).toContain('tail, at its tip 17.67 19');
+    expect(text).toContain('pin, narrow 5 5');
+    expect(text).toContain('dividers 22.67 24');
+    expect(text).toContain('step up from 6 6');
+    expect(text).toContain('step down from 69 49');
+  });
+
+  it('has no dividers to set where tails differ or there is only one', () => {
+    const graded = { kind: 'graded', ratio: 1.2, from: 'edge' } as const;
+    const text = words(drawer({ joint: { ...drawer().joint, spacing: graded } }));
+    expect(text).toContain('tail, at its tip varied 19');
+    expect(text).toContain('dividers – 24');
+  });
+
+  it('dimensions the sketch: outside, the side, and what lies at which height', () => {
+    const text = words(drawer());
+    for (const number of ['279', '408', '403']) expect(text.split(' ')).toContain(number);
+    expect(text).toContain('0 edge 11 groove 16 back 71 back 75 side');
+  });
+
+  it('letters the corners clockwise from the front’s left end, as seen from above', () => {
+    const [page] = sheet(drawer());
+    const letters = textsOf(page ?? { box: { x0: 0, y0: 0, x1: 0, y1: 0 }, marks: [] }).filter(({ text }) =>
+      /^[A-D]$/u.test(text),
+    );
+    const at = (letter: string) => letters.find(({ text }) => text === letter)?.at ?? [0, 0];
+    const [a, b, c, d] = ['A', 'B', 'C', 'D'].map(at);
+    expect([a?.[1], d?.[0], c?.[1]]).toEqual([b?.[1], a?.[0], d?.[1]]);
+    expect(b?.[0]).toBeGreaterThan(a?.[0] ?? 0);
+    expect(d?.[1]).toBeGreaterThan(a?.[1] ?? 0);
+  });
+
+  it('gives the length of the diagonals between the inside corners', () => {
+    // Inside 279 - 2 × 11 by 408 - 20 - 11.
+    expect(Math.hypot(257, 377)).toBeCloseTo(456.27, 2);
+    expect(words(drawer())).toContain('Both diagonals inside: 456.27\u00A0mm');
+  });
+
+  it('says what swollen paper would cost at this width', () => {
+    // 0.5 % of 189 mm.
+    const cloth = drawer({
+      space: {
+        kind: 'opening',
+        opening: { width: 574, height: 190, depth: 420 },
+        fit: { side: 0.5, top: 1, behind: 12 },
+      },
+    });
+    expect(words(cloth)).toContain('189\u00A0mm is 0.95\u00A0mm');
+  });
+
+  it('sets what is left over of a fraction of an inch small', () => {
+    const [page] = sheet(drawer(), 'in');
+    const texts = page === undefined ? [] : textsOf(page);
+    // 403 mm is 15.866 in: 15 55/64 and 7 thousandths.
+    expect(texts.find(({ text }) => text === '15\u00A055/64')?.size).toBeGreaterThanOrEqual(5);
+    expect(texts.find(({ text }) => text === '+.007')?.size).toBeLessThan(5);
+  });
+
+  it('shows a groove in slips, a lip and a through front as they are', () => {
+    expect(
+      words(drawer({ bottom: { kind: 'solid', slack: 1, hold: { kind: 'slips', width: 12, height: 22 } } })),
+    ).toContain('Groove front and slips.');
+    // The front stands out 6 mm and half the gap on each side: 279 + 2 × 6.5.
+    expect(words(drawer({ lip: { sides: 6, top: 6, bottom: 0 } })).split(' ')).toContain('292');
+    const through = words(drawer({ joint: { kind: 'through', spacing: { kind: 'even' } } }));
+    expect(through).toContain('gauge, front and back, both faces');
+    expect(through).not.toContain('front’s end');
+  });
+
+  it('says how far up the sides the back joint begins', () => {
+    // The groove is 11 mm up and 5 mm wide.
+    expect(words(drawer())).toContain('side’s edge to joint 0 16');
+  });
+
+  it('measures a front with a lip from its rebate, which is cut before anything is gauged', () => {
+    // The lip, and the gap that it covers: 6 + 0.5 at each end. The rebate goes down to the lap: 20 - 5.
+    const lipped = words(drawer({ lip: { sides: 6, top: 5, bottom: 4 } }));
+    expect(lipped).toContain(
+      'front’s rebate, deep 15 – rebate, in from the end 6.5 – rebate, up from the lower edge 4 – rebate, down from the upper edge 6 –',
+    );
+    expect(lipped).toContain('gauge, front’s inside face, from the shoulder; back, both faces 11 11');
+    expect(lipped).toContain(
+      '2 Cut the front’s rebate along its ends and both edges. 3 Gauge every end; the front from its rebate’s shoulder and lower edge.',
+    );
+    const flush = words(drawer({ lip: { sides: 6, top: 5, bottom: 0 } }));
+    expect(flush).toContain('Gauge every end; the front from its rebate’s shoulder.');
+    expect(flush).not.toContain('rebate, up');
+    expect(flush).toContain('Cut the front’s rebate along its ends and its upper edge.');
+    expect(words(drawer())).not.toMatch(/rebate|shoulder/u);
+    expect(words(drawer())).toContain('2 Gauge every end.');
+  });
+
+  describe('of a drawer that a router cuts', () => {
+    const pages = (
+      bushes: { bush?: number; pinBush?: number },
+      units: Unit = 'mm',
+      area = AREAS.A4,
+      spec = inOpening(280, 110, 420),
+    ) => {
+      const cutter = { diameter: 12.7, angle: 8, length: 20 };
+      const { slope: _, ...wish } = spec.joint;
+      const { slope: __, ...backWish } = spec.backJoint;
+      const found = made({
+        ...spec,
+        cutter,
+        joint: { ...wish, pin: 8.5 },
+        backJoint: { ...backWish, pin: 9.62 },
+      });
+      if (found === undefined) throw new Error('this drawer can be made');
+      const cuts = cutCorners(namedCorners({ set: { drawers: [found.drawer], advice: [] }, joints: [] }), {
+        cutter,
+        straight: 8,
+        ...bushes,
+      });
+      if (!cuts.ok) throw new Error(JSON.stringify(cuts.complaints));
+      const cut = drawerCut(found.drawer, cuts.value);
+      if (cut === undefined) throw new Error('every corner is cut');
+      return benchSheet(found.drawer, found.parts, { units, area, cut }).draw();
+    };
+    const guided = (bushes: { bush?: number; pinBush?: number }) =>
+      pages(bushes).map(wordsOf).join(' ').replaceAll('\u00A0', ' ');
+
+    it('gives the settings of cutters and bushes for both kinds of corners', () => {
+      const text = guided({ bush: 16, pinBush: 11 });
+      expect(text).toContain('dovetail cutter 12.7 × 8° 12.7 × 8°');
+      // Fronts of 20 with a lap of 5; sides and backs of 11.
+      expect(text).toContain('tails: cutter set deep 15 11');
+      expect(text).toContain('tails: guide bush 16 16');
+      expect(text).toContain('pins: straight cutter – 8');
+      expect(text).toContain('pins: cutter set deep 15 11');
+      expect(text).toContain('pins: guide bush 16 11');
+      // At the surface the cut is 12.7 - 2 × 15 tan 8° = 8.4837 wide, or 9.6081 at 11 deep; the centre stops half of it
+      // short of the 11 mm that a side is thick. The round at the bottom is 6.35: 6.35 - √(6.35² - 4.2419²) = 1.6245.
+      expect(text).toContain('pins: cutter’s centre stops from end 6.76 –');
+      expect(text).toContain('tails’ inside arrises: round from face 4.24 –');
+      expect(text).toContain('– in at the base 4.24 – – in at the tip 1.62 –');
+      expect(text).toContain('least pin, narrow 8.48 9.61');
+      expect(text).not.toMatch(/dividers|step up/u);
+    });
+
+    it('orders the work as the router does it, with its cautions', () => {
+      const text = guided({ bush: 16, pinBush: 11 });
+      const steps = [
+        '3 Router unplugged: fit the dovetail cutter and its bush; set its depth.',
+        '4 Cut a trial joint in scrap as thick; correct by it.',
+        '5 Outer spaces of the sides’ back ends: saw and chop by hand; the cutter would run on into the sides.',
+        '6 Tails, by the tails’ guide: score lightly first, right to left; then full depth, left to right. Set the depth anew for the back corners.',
+        '7 Front’s sockets, by the pins’ guide, same cutter: score first, then on to the stop and across along it.',
+        '8 Back’s pins, by the pins’ guide: the straight cutter and its bush, its own depth; a trial in scrap first.',
+        '9 Round the tails’ inside arrises to the front’s sockets.',
+        '10 Fit dry, and check.',
+      ];
+      expect(text).toContain(steps.join(' '));
+      expect(text).not.toMatch(/Saw and chop|Scribe|Glue the tail/u);
+      for (const caution of CAUTIONS) expect(text).toContain(`– ${speak(caution, 'mm')}`);
+    });
+
+    it('sends the sockets of a front with a lip to its rebate’s shoulder, fence and stop', () => {
+      const of = (bushes: { bush?: number; pinBush?: number }, lip: DrawerSpec['lip'], side = 0.5) =>
+        pages(bushes, 'mm', AREAS.A4, {
+          ...drawer({
+            space: {
+              kind: 'opening',
+              opening: { width: 280, height: 110, depth: 420 },
+              fit: { side, top: 1, behind: 12 },
+            },
+          }),
+          ...(lip && { lip }),
+        })
+          .map(wordsOf)
+          .join(' ')
+          .replaceAll('\u00A0', ' ');
+      const bushes = { bush: 16, pinBush: 11 };
+      const allRound = { sides: 6, top: 6, bottom: 6 };
+      expect(of(bushes, allRound)).toContain(
+        'Front’s sockets, by the pins’ guide, its fence in the rebate, same cutter: score',
+      );
+      expect(of(bushes, allRound)).toContain('pins: cutter’s centre stops from shoulder 6.76 –');
+      // Without a guide there is no fence.
+      expect(of({}, allRound)).not.toContain('fence');
+      // A lip along the edges only, with no gap at the sides to cover: the end has no shoulder.
+      const edges = of(bushes, { sides: 0, top: 6, bottom: 6 }, 0);
+      expect(edges).toContain('Front’s sockets, by the pins’ guide, same cutter: score');
+      expect(edges).toContain('pins: cutter’s centre stops from end 6.76 –');
+    });
+
+    it('leaves the router out of back ends whose only spaces are the outer ones', () => {
+      const text = pages({ bush: 16, pinBush: 11 }, 'mm', AREAS.A4, { ...drawer(), backDrop: 0 })
+        .map(wordsOf)
+        .join(' ')
+        .replaceAll('\u00A0', ' ');
+      // Of a back that is as high as the sides, the upper half space ends at the sides' edge.
+      expect(text).toContain('Lowest space of the sides’ back ends: saw and chop by hand');
+      expect(text).toContain('tails: cutter set deep 15 11');
+      const low = pages({ bush: 16, pinBush: 11 }, 'mm', AREAS.A4, drawer()).map(wordsOf).join(' ');
+      // 75 - 16 - 4 mm are left for the back: one tail, and half spaces only.
+      expect(low.replaceAll('\u00A0', ' ')).toContain('tails: cutter set deep 15 – tails: guide bush 16 –');
+      expect(low).not.toContain('Set the depth anew');
+    });
+
+    it('names no guide and no bush where there is none', () => {
+      const text = guided({});
+      expect(text).toContain('Tails, at the centres that are laid out: score lightly first');
+      expect(text).not.toMatch(/ bush|’ guide/u);
+      expect(text).toContain('tails: cutter set deep 15 11');
+    });
+
+    it('has nothing over anything else and nothing outside, on any paper', () => {
+      for (const area of Object.values(AREAS))
+        for (const units of ['mm', 'in'] as const)
+          expect(pages({ bush: 16, pinBush: 11 }, units, area).flatMap(sheetFaults)).toEqual([]);
+    });
+
+    it('keeps to saw and chisel for all others', () => {
+      expect(words(drawer())).toContain(
+        '3 Glue the tail templates on the sides’ ends. 4 Saw and chop the tails. 5 Scribe the pins from the tails, A from A; their templates show the waste, or serve alone. 6 Saw the pins',
+      );
+      expect(words(drawer())).not.toMatch(/router|cutter|bush/iu);
+    });
+  });
+
+  it('has nothing small, nothing over anything else and nothing outside, for any drawer on any paper', () => {
+    fc.assert(
+      fc.property(
+        anyDrawer,
+        fc.constantFrom<Unit>('mm', 'in'),
+        fc.constantFrom(...Object.values(AREAS)),
+        ({ drawer: drawn, parts }, units, area) => {
+          const pages = benchSheet(drawn, parts, { units, area }).draw();
+          expect(pages.flatMap(sheetFaults)).toEqual([]);
+          for (const { size } of pages.flatMap(textsOf)) expect(size).toBeGreaterThanOrEqual(3.3);
+          const text = pages.map(wordsOf).join(' ').replaceAll('\u00A0', ' ');
+          for (const { length, width, thickness, roughLength } of parts)
+            for (const measure of [length, width, thickness, roughLength])
+              expect(text).toContain(formatNumber(measure, units));
+        },
+      ),
+      { numRuns: 30 },
+    );
+  }, 30_000);
+});

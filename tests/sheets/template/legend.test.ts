@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import { IDENTITY } from '../../../src/drawing/affine.ts';
+import { PENS } from '../../../src/drawing/pens.ts';
+import { ISO_PAPERS } from '../../../src/paper/paperSizes.ts';
+import { sheetsOf } from '../../../src/project/sheetsOf.ts';
+import { cornerPieces, type PieceChoice } from '../../../src/sheets/template/cornerPieces.ts';
+import { legend, type Sign } from '../../../src/sheets/template/legend.ts';
+import { jointOf } from '../../joint/told.ts';
+import { inkBox, segmentsOf } from '../../paper/ink.ts';
+import { loneCorner } from '../../project/loneCorner.ts';
+import { cornerOf } from '../pieces.ts';
+import { sheetFaults, wordsOf } from '../sheetFaults.ts';
+
+const ALL: ReadonlySet<Sign> = new Set<Sign>(['waste', 'fold', 'edge', 'lap']);
+
+const signsOf = (kind: 'through' | 'lapped', choice: Partial<PieceChoice>): Sign[][] => {
+  const common = { width: 96, tailBoard: 11, spacing: { kind: 'even', tails: 3 } } as const;
+  const joint = jointOf(
+    kind === 'through' ? { kind, pinBoard: 12, ...common } : { kind, pinBoard: 20, lap: 5, ...common },
+  );
+  const pieces = cornerPieces(cornerOf({ joint }), {
+    boards: ['tail', 'pin'],
+    flat: false,
+    rods: false,
+    ...choice,
+  });
+  return pieces.map(({ signs }) => signs.toSorted());
+};
+
+describe('the legend', () => {
+  it('says on A4 that hatched is waste, what a fold is, what the arrow means and where to stop at a lap', () => {
+    expect(wordsOf(legend(ALL, 193))).toBe(
+      'hatched = waste, cut away fold laid to the edge named beside it lap: stop here',
+    );
+  });
+
+  it('stands on the contents and on every page with templates', () => {
+    const joints = [201, 202].map((width) => {
+      const boards = { width, tailBoard: 11, pinBoard: 20 };
+      return loneCorner(`Corner ${width}`, { kind: 'lapped', ...boards, lap: 5, spacing: { kind: 'even' } });
+    });
+    const set = { drawers: [], advice: [] };
+    const paper = ISO_PAPERS.find(({ name }) => name === 'A4');
+    if (paper === undefined) throw new Error('no A4');
+    const project = { name: 'Corners', units: 'mm', set, joints, cuts: new Map() } as const;
+    const sheets = sheetsOf(project, { paper });
+    const pages = sheets.ok ? sheets.value.flatMap((each) => [...each.pages()]) : [];
+    expect(pages.length).toBeGreaterThan(2);
+    for (const { placed } of pages)
+      expect(placed.map(({ drawing }) => wordsOf(drawing))).toContain(
+        'hatched = waste, cut away fold laid to the edge named beside it lap: stop here',
+      );
+  });
+
+  it('draws each sign with the pen that the templates draw it with', () => {
+    const pens = legend(ALL, 193).marks.flatMap((mark) => (mark.kind === 'stroke' ? [mark.pen] : []));
+    expect(pens).toEqual(['hatch', 'thin', 'fold', 'medium', 'lap']);
+  });
+
+  it('shows at least one whole dash and dot of a fold, and two dashes of a lap', () => {
+    for (const [sign, least] of [
+      ['fold', (PENS.fold.dash ?? []).reduce((sum, part) => sum + part, 0) + 6],
+      ['lap', 3 + 1 + 3],
+    ] as const) {
+      const lines = legend(new Set([sign]), 193).marks.flatMap((mark) =>
+        mark.kind === 'stroke' ? mark.paths.flatMap(segmentsOf) : [],
+      );
+      expect(lines).toHaveLength(1);
+      for (const [a, b] of lines) expect(b[0] - a[0]).toBeGreaterThanOrEqual(least);
+    }
+  });
+
+  it('explains only what the templates bear', () => {
+    expect(wordsOf(legend(new Set<Sign>(['edge']), 193))).toBe('laid to the edge named beside it');
+    expect(signsOf('through', {})).toEqual([
+      ['edge', 'fold', 'waste'],
+      ['edge', 'fold', 'waste'],
+    ]);
+    expect(signsOf('lapped', { boards: ['pin'] })).toEqual([['edge', 'fold', 'lap', 'waste']]);
+    // The inside face and the end of the pin board; a rod.
+    expect(signsOf('lapped', { boards: ['pin'], flat: true, rods: true })).toEqual([
+      ['edge', 'waste'],
+      ['edge', 'lap', 'waste'],
+      ['edge'],
+    ]);
+  });
+
+  it('has room for every sign on any paper, on one row as long as it can, nothing over anything else', () => {
+    const rows = (width: number): number => {
+      const levels = legend(ALL, width).marks.flatMap((mark) => (mark.kind === 'text' ? [mark.at[1]] : []));
+      expect(levels).toHaveLength(4);
+      return new Set(levels).size;
+    };
+    for (let width = 40; width <= 300; width += 0.5) {
+      const drawing = legend(ALL, width);
+      expect([width, ...sheetFaults(drawing)]).toEqual([width]);
+      const { y1 } = inkBox(drawing.marks, IDENTITY);
+      // Clear of what the page is for.
+      expect(drawing.box.y1 - y1).toBeGreaterThan(1.5);
+    }
+    // A5 and larger; the narrowest that is allowed.
+    expect(rows(131)).toBe(1);
+    expect(rows(40)).toBeGreaterThan(1);
+  });
+});
