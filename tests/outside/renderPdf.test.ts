@@ -192,7 +192,7 @@ describe('a PDF read back by other programs', () => {
       .filter((text) => text.trim() !== '');
     // poppler writes the lines from the top of the page downward.
     expect(lines.map((text) => text.trim().replace('\f', '')).reverse()).toEqual(HOSTILE);
-    expect(run('pdfinfo', file)).toMatch(/PrintPage size: +595\.276 x 841\.89 pts \(A4\)/);
+    expect(run('pdfinfo', file)).toMatch(/Page size: +595\.276 x 841\.89 pts \(A4\)/);
   });
 
   it.skipIf(!installed('mutool'))('puts every letter where it is measured, for mupdf', async () => {
