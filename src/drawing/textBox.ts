@@ -1,6 +1,16 @@
 import type { Box, TextMark } from './drawing.ts';
-import { BEFORE, TURNS } from './textAxes.ts';
 import { ASCENT, DESCENT, textWidth } from './textWidth.ts';
+
+/** Cosine and sine of each turn: which way a text runs. */
+export const TURNS: Readonly<Record<TextMark['turn'], readonly [cosine: number, sine: number]>> = {
+  0: [1, 0],
+  90: [0, 1],
+  180: [-1, 0],
+  270: [0, -1],
+};
+
+/** The part of a text that lies before its anchor. */
+export const BEFORE: Readonly<Record<TextMark['anchor'], number>> = { start: 0, middle: 0.5, end: 1 };
 
 /** The room that a text takes, from its font's lowest descender to its highest accent. */
 export const textBox = ({ text, at: [x, y], size, turn, anchor, weight }: TextMark): Box => {

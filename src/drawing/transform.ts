@@ -1,5 +1,5 @@
 import { type Affine, apply } from './affine.ts';
-import type { PenName, StrokeMark } from './drawing.ts';
+import type { Mark, PenName, Point, StrokeMark } from './drawing.ts';
 
 /** A small picture of some lines: mapped, all with one pen. */
 export const transformMarks = (lines: readonly StrokeMark[], map: Affine, pen: PenName): StrokeMark[] =>
@@ -8,3 +8,13 @@ export const transformMarks = (lines: readonly StrokeMark[], map: Affine, pen: P
     pen,
     paths: mark.paths.map((path) => ({ ...path, points: path.points.map((point) => apply(map, point)) })),
   }));
+
+/** The same marks elsewhere: so many mm to the right and upward. */
+export const translateMarks = (marks: readonly Mark[], right: number, up: number): Mark[] => {
+  const moved = ([x, y]: Point): Point => [x + right, y + up];
+  return marks.map((mark) =>
+    mark.kind === 'text'
+      ? { ...mark, at: moved(mark.at) }
+      : { ...mark, paths: mark.paths.map((path) => ({ ...path, points: path.points.map(moved) })) },
+  );
+};

@@ -1,4 +1,5 @@
 import type { Box, Drawing, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
+import { stroke } from '../drawing/shapes.ts';
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
@@ -91,15 +92,10 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
   const room = width - GAP - textWidth(foot, WORDS, 'regular');
 
   const marks: Mark[] = [
-    {
-      kind: 'stroke',
-      role: 'scale',
-      pen: 'thin',
-      paths: [
-        ...bar(level, (along, across) => [x0 + INSET + along, y0 + INSET + across]),
-        ...bar(upright, (along, across) => [x0 + INSET + across, y0 + STRIP + along]),
-      ],
-    },
+    stroke('scale', 'thin', [
+      ...bar(level, (along, across) => [x0 + INSET + along, y0 + INSET + across]),
+      ...bar(upright, (along, across) => [x0 + INSET + across, y0 + STRIP + along]),
+    ]),
     words(fitText([facts.planName], room, WORDS, 'bold'), [x0, base + ROW], {
       role: 'label',
       turn: 0,

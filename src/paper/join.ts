@@ -1,4 +1,5 @@
 import type { Box, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
+import { polygon, stroke } from '../drawing/shapes.ts';
 import { textBox } from '../drawing/textBox.ts';
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
@@ -75,7 +76,7 @@ const onWhite = (text: TextMark): Mark[] => {
     [x1, y1],
     [x0, y1],
   ];
-  return [{ kind: 'fill', role: 'label', tone: 1, paths: [{ points: corners, closed: true }] }, text];
+  return [{ kind: 'fill', role: 'label', tone: 1, paths: [polygon(corners)] }, text];
 };
 
 /** The first of some places whose texts are clear of everything, or else of all but waste. */
@@ -301,7 +302,11 @@ export const joinMarks = (join: Join, side: Side, marks: readonly Mark[]): Mark[
   const taken = textWidth(letter.text, WORDS, 'bold') / 2 + AROUND_WORDS;
   const free = crosses.filter((along) => Math.abs(along - alongLetter) > taken);
   return [
-    { kind: 'stroke', role: 'scale', pen: 'thin', paths: free.flatMap((along) => cross(join, along)) },
+    stroke(
+      'scale',
+      'thin',
+      free.flatMap((along) => cross(join, along)),
+    ),
     ...(isClear(grown(textBox(letter), AROUND_WORDS), ground.all) ? [letter] : onWhite(letter)),
   ];
 };

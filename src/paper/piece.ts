@@ -36,3 +36,13 @@ export interface Piece {
 
 /** How far to the right a piece reaches below any tag. */
 export const waistOf = ({ waist, width }: Piece): number => waist ?? width;
+
+/** What each part of a piece leaves for words, from the bottom up: its height, clear of the joins at its ends. */
+export const betweenSplits = (
+  splits: readonly number[],
+  height: number,
+): (readonly [from: number, to: number])[] => {
+  const starts = [0, ...splits.map((y) => y + CLEAR_OF_SPLITS)];
+  const ends = [...splits.map((y) => y - CLEAR_OF_SPLITS), height];
+  return starts.map((from, i) => [from, ends[i] ?? height]);
+};

@@ -1,6 +1,7 @@
 import { IDENTITY } from '../drawing/affine.ts';
 import type { Drawing, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
 import type { PrintPage } from '../drawing/printPage.ts';
+import { polygon, stroke } from '../drawing/shapes.ts';
 import { textWidth } from '../drawing/textWidth.ts';
 import { accept, type Result } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
@@ -107,7 +108,7 @@ const block = (
     [x0, y1],
   ];
   return [
-    { kind: 'fill', role: 'label', tone: 1, paths: [{ points: ground, closed: true }] },
+    { kind: 'fill', role: 'label', tone: 1, paths: [polygon(ground)] },
     ...lines.map(
       ({ line, y: down, weight }): TextMark => ({
         kind: 'text',
@@ -163,25 +164,20 @@ export const drawProof = (
   const drawing: Drawing = {
     box: printable,
     marks: [
-      {
-        kind: 'stroke',
-        role: 'scale',
-        pen: 'thin',
-        paths: [
-          ...ruled([x0, y0], [x1, y0], step),
-          ...ruled([x0, y1], [x0, y0], step),
-          ...ruled([x0, y0], [x1, y1], step),
-          ...ruled([x0, y1], [x1, y0], step),
-          // The other two sides give the far corners an edge to measure to.
-          {
-            points: [
-              [x1, y0],
-              [x1, y1],
-              [x0, y1],
-            ],
-          },
-        ],
-      },
+      stroke('scale', 'thin', [
+        ...ruled([x0, y0], [x1, y0], step),
+        ...ruled([x0, y1], [x0, y0], step),
+        ...ruled([x0, y0], [x1, y1], step),
+        ...ruled([x0, y1], [x1, y0], step),
+        // The other two sides give the far corners an edge to measure to.
+        {
+          points: [
+            [x1, y0],
+            [x1, y1],
+            [x0, y1],
+          ],
+        },
+      ]),
       ...block(instructions(lengths.value, paper.name, margin, unit, correction), middle, 0.66 * x, em),
       name('x', [x1 - x / 4, y0 + 2 * em]),
       name('y', [x0 + 2.5 * em, y1 - y / 4]),

@@ -1,5 +1,6 @@
 import { clipMarks } from '../drawing/clip.ts';
 import type { Box, Drawing, Mark, Path, Point } from '../drawing/drawing.ts';
+import { stroke } from '../drawing/shapes.ts';
 import { textBox } from '../drawing/textBox.ts';
 import type { Unit } from '../units/unit.ts';
 import { checkMarks, type Join, joinMarks } from './join.ts';
@@ -162,8 +163,5 @@ const edgesOf = ({ piece, window, tabbed, laidOver }: Tile): Mark[] => {
     ...tabbed.map(({ axis, at, tab }) => line(axis, at + tab)),
   ];
   const layTo = tabbed.map(({ axis, at }) => line(axis, at));
-  return [
-    { kind: 'stroke', role: 'outline', pen: 'cut', paths: cuts },
-    { kind: 'stroke', role: 'outline', pen: 'thin', paths: layTo },
-  ];
+  return [stroke('outline', 'cut', cuts), stroke('outline', 'thin', layTo)];
 };

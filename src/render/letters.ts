@@ -1,6 +1,6 @@
 import type { Affine } from '../drawing/affine.ts';
 import type { TextMark } from '../drawing/drawing.ts';
-import { BEFORE, TURNS } from '../drawing/textAxes.ts';
+import { BEFORE, TURNS } from '../drawing/textBox.ts';
 import { textWidth } from '../drawing/textWidth.ts';
 
 /** Where a text's letters go: the map from ems, counted from the text's start on its baseline, to the drawing. */

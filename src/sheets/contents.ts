@@ -2,7 +2,7 @@ import { IDENTITY } from '../drawing/affine.ts';
 import type { Mark, TextMark } from '../drawing/drawing.ts';
 import { PENS } from '../drawing/pens.ts';
 import type { Placed } from '../drawing/printPage.ts';
-import { textMark } from '../drawing/textMark.ts';
+import { textMark } from '../drawing/shapes.ts';
 import { transformMarks } from '../drawing/transform.ts';
 import { fitText } from '../paper/fitText.ts';
 import type { Size } from '../paper/printable.ts';

@@ -1,7 +1,7 @@
 import type { Drawer } from '../drawer/drawer.ts';
 import { type Gaps, gapsOf } from '../drawer/gaps.ts';
 import type { Mark, PenName, Point } from '../drawing/drawing.ts';
-import { textMark } from '../drawing/textMark.ts';
+import { rectangle, stroke, textMark } from '../drawing/shapes.ts';
 import { ASCENT, CAP_HEIGHT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 import type { Size } from '../paper/printable.ts';
 import { EPSILON } from '../units/epsilon.ts';
@@ -86,49 +86,26 @@ export const gapPicture = (
       kind: 'fill',
       role: 'scale',
       tone: 0.88,
-      paths: [
-        {
-          points: [
-            [x0, ends.from],
-            [plot.x1, ends.from],
-            [plot.x1, ends.to],
-            [x0, ends.to],
-          ],
-          closed: true,
-        },
-      ],
+      paths: [rectangle(x0, ends.from, plot.x1, ends.to)],
     },
-    {
-      kind: 'stroke',
-      role: 'scale',
-      pen: 'thin',
-      paths: [
-        {
-          points: [
-            [x0, plot.y0],
-            [plot.x1, plot.y0],
-            [plot.x1, plot.y1],
-            [x0, plot.y1],
-          ],
-          closed: true,
-        },
-        ...ticks.map((gap) => ({
-          points: [
-            [x0 - TICK, level(gap)],
-            [x0, level(gap)],
-          ] satisfies Point[],
-        })),
-        ...[0, 0.5, 1].map((part) => ({
-          points: [
-            [time(part), plot.y0 - TICK],
-            [time(part), plot.y0],
-          ] satisfies Point[],
-        })),
-      ],
-    },
-    { kind: 'stroke', role: 'outline', pen: PENS.made, paths: [{ points: across(gaps.front.gap.making) }] },
-    { kind: 'stroke', role: 'outline', pen: PENS.side, paths: [{ points: curve(year('side')) }] },
-    { kind: 'stroke', role: 'outline', pen: PENS.front, paths: [{ points: curve(year('front')) }] },
+    stroke('scale', 'thin', [
+      rectangle(x0, plot.y0, plot.x1, plot.y1),
+      ...ticks.map((gap) => ({
+        points: [
+          [x0 - TICK, level(gap)],
+          [x0, level(gap)],
+        ] satisfies Point[],
+      })),
+      ...[0, 0.5, 1].map((part) => ({
+        points: [
+          [time(part), plot.y0 - TICK],
+          [time(part), plot.y0],
+        ] satisfies Point[],
+      })),
+    ]),
+    stroke('outline', PENS.made, [{ points: across(gaps.front.gap.making) }]),
+    stroke('outline', PENS.side, [{ points: curve(year('side')) }]),
+    stroke('outline', PENS.front, [{ points: curve(year('front')) }]),
     ...ticks.map((gap) =>
       textMark(formatNumber(gap, unit), [x0 - TICK - 0.5 * em, middle(gap)], em, { anchor: 'end' }),
     ),
@@ -225,19 +202,14 @@ const keyOf = ({ front }: Gaps, unit: Unit, em: number, width: number) => {
         const baseline = top - item.row * leading - ASCENT * em;
         const y = baseline + (CAP_HEIGHT * em) / 2;
         return [
-          {
-            kind: 'stroke',
-            role: 'outline',
-            pen: item.pen,
-            paths: [
-              {
-                points: [
-                  [item.left + AIR, y],
-                  [item.left + SAMPLE * em, y],
-                ],
-              },
-            ],
-          },
+          stroke('outline', item.pen, [
+            {
+              points: [
+                [item.left + AIR, y],
+                [item.left + SAMPLE * em, y],
+              ],
+            },
+          ]),
           textMark(item.text, [item.left + (SAMPLE + 0.4) * em, baseline], em),
         ];
       }),

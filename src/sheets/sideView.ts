@@ -1,8 +1,21 @@
-import type { Drawing, Path, Point } from '../drawing/drawing.ts';
+import type { Drawing, FillMark, Path, Point, StrokeMark } from '../drawing/drawing.ts';
 import { PENS } from '../drawing/pens.ts';
+import { polygon, stroke } from '../drawing/shapes.ts';
 import type { Joint } from '../joint/joint.ts';
+import type { SideView } from '../joint/kinds/kind.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
-import { tailMarks } from './tailMarks.ts';
+
+/** The grey of tails in a picture. */
+const TONE = 0.82;
+
+/**
+ * A closed corner's tails as they are seen from the side, shaded.
+ * @param place puts a point of that view in the picture: mm from the pin board's outside face, then mm from the reference edge
+ */
+export const tailMarks = ({ tails }: SideView, place: (point: Point) => Point): (FillMark | StrokeMark)[] => {
+  const paths = tails.map((tail): Path => polygon(tail.map(place)));
+  return [{ kind: 'fill', role: 'waste', tone: TONE, paths }, stroke('slope', 'saw', paths)];
+};
 
 /**
  * A closed corner as it is seen from the side, `length` mm of it: the pin board at the left, such as its lap, then the
@@ -24,12 +37,7 @@ export const sideView = (joint: Joint, length: number, scale: number): Drawing =
     box: { x0: -half, y0: -half, x1: length * scale + half, y1: width * scale + half },
     marks: [
       ...tailMarks(side, place),
-      {
-        kind: 'stroke',
-        role: 'outline',
-        pen: 'medium',
-        paths: [{ points: corners.map(place), closed: true }, ...side.uprights.map(upright)],
-      },
+      stroke('outline', 'medium', [polygon(corners.map(place)), ...side.uprights.map(upright)]),
     ],
   };
 };

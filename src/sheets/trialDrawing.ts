@@ -1,5 +1,5 @@
 import type { Drawing, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
-import { textMark } from '../drawing/textMark.ts';
+import { polygon, rectangle, stroke, textMark } from '../drawing/shapes.ts';
 import type {
   DepthMove,
   OneCutterSetting,
@@ -58,7 +58,7 @@ export const drawDepthMove = ({ angle }: OneCutterSetting, { change }: DepthMove
 /** A pin seen from the pin board's end: the template where it stood, dashed, and where it is to stand. */
 export const drawTemplateMove = ({ slope }: SlopedSetting, { move }: TemplateMove, unit: Unit): Drawing => {
   const centre = BOARD.width / 2;
-  const pin = (shift: number): Path => ({ points: pinSides(slope, centre, shift), closed: true });
+  const pin = (shift: number): Path => polygon(pinSides(slope, centre, shift));
   const direction = Math.sign(move);
   return picture({
     board: -BOARD.height,
@@ -101,20 +101,12 @@ const picture = ({ board, before, after, arrow, move, faces }: Picture): Drawing
   const { width } = BOARD;
   const line = SMALL * 1.3;
   const text = (shown: string, at: Point): TextMark => textMark(shown, at, SMALL, { anchor: 'middle' });
-  const outline: Path = {
-    points: [
-      [0, board],
-      [width, board],
-      [width, 0],
-      [0, 0],
-    ],
-    closed: true,
-  };
+  const outline: Path = rectangle(0, board, width, 0);
   const marks: Mark[] = [
-    { kind: 'stroke', role: 'outline', pen: 'medium', paths: [outline] },
-    { kind: 'stroke', role: 'slope', pen: 'lap', paths: [before] },
-    { kind: 'stroke', role: 'slope', pen: 'edge', paths: [after] },
-    { kind: 'stroke', role: 'label', pen: 'medium', paths: arrowPaths(arrow) },
+    stroke('outline', 'medium', [outline]),
+    stroke('slope', 'lap', [before]),
+    stroke('slope', 'edge', [after]),
+    stroke('label', 'medium', arrowPaths(arrow)),
     text(faces[0], [width / 2, line * 0.4]),
     text(faces[1], [width / 2, board - line]),
     textMark(move, [width / 2, board - 2.2 * line], SMALL, { anchor: 'middle', weight: 'bold' }),

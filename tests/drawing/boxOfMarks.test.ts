@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { boxOfMarks } from '../../src/drawing/boxOfMarks.ts';
 import type { Mark } from '../../src/drawing/drawing.ts';
+import { textMark } from '../../src/drawing/shapes.ts';
 import { textBox } from '../../src/drawing/textBox.ts';
-import { textMark } from '../../src/drawing/textMark.ts';
-import { translateMarks } from '../../src/drawing/translate.ts';
+import { translateMarks } from '../../src/drawing/transform.ts';
 
 const stroke: Mark = {
   kind: 'stroke',

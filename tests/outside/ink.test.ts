@@ -6,7 +6,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { IDENTITY } from '../../src/drawing/affine.ts';
 import type { Mark, Point } from '../../src/drawing/drawing.ts';
 import type { PrintPage } from '../../src/drawing/printPage.ts';
-import { textMark } from '../../src/drawing/textMark.ts';
+import { textMark } from '../../src/drawing/shapes.ts';
 import { Failure } from '../../src/files/failure.ts';
 import { pdfBytes } from '../render/pdfBytes.ts';
 import { anyPlan } from './anyPlan.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Drawing, Point } from '../../src/drawing/drawing.ts';
-import { textMark } from '../../src/drawing/textMark.ts';
+import { textMark } from '../../src/drawing/shapes.ts';
 import { CAP_HEIGHT } from '../../src/drawing/textWidth.ts';
 import { correctDepth, correctTemplate } from '../../src/router/trial/trialCorrection.ts';
 import { drawDepthMove, drawTemplateMove } from '../../src/sheets/trialDrawing.ts';

@@ -3,9 +3,9 @@ import { formatNumber } from '../../units/formatLength.ts';
 import { speak } from '../../units/phrase.ts';
 import type { Unit } from '../../units/unit.ts';
 import { type Block, paragraph, rule, stack, type TextRun } from '../typeset/block.ts';
-import { figure } from '../typeset/figure.ts';
 import { type Column, columnsOf, tableRow } from '../typeset/tableRow.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
+import { figure } from '../typeset/typeSizes.ts';
 
 /** Shares of the width: how many of which part, then its measures. */
 const SHARES = [19, 21, 21, 21, 18];

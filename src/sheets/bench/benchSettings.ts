@@ -9,9 +9,9 @@ import { formatNumber } from '../../units/formatLength.ts';
 import { formatSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
 import { type Block, rule, stack, type TextRun } from '../typeset/block.ts';
-import { figure } from '../typeset/figure.ts';
 import { columnsOf, tableRow } from '../typeset/tableRow.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
+import { figure } from '../typeset/typeSizes.ts';
 import { routerRows, type SettingRow } from './benchRouter.ts';
 
 /** Shares of the width: what is set, then each pair of corners. */

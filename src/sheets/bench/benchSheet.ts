@@ -6,11 +6,10 @@ import type { Size } from '../../paper/printable.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import type { Unit } from '../../units/unit.ts';
 import { formatPercent } from '../../wood/moisture.ts';
-import { benchGap } from '../benchGap.ts';
+import { gapPicture } from '../gapPicture.ts';
 import { type Block, beside, paragraph, stack, type TextRun } from '../typeset/block.ts';
-import { figure } from '../typeset/figure.ts';
 import { type Flow, flow } from '../typeset/flow.ts';
-import { type TypeSizes, typeSizes } from '../typeset/typeSizes.ts';
+import { figure, type TypeSizes, typeSizes } from '../typeset/typeSizes.ts';
 import { benchParts } from './benchParts.ts';
 import { benchSettings } from './benchSettings.ts';
 import { benchSketch } from './benchSketch.ts';
@@ -174,4 +173,11 @@ const sectionRows = ({ heading, numbered, lines }: Section, type: TypeSizes, wid
     ]);
     return i === 0 ? stack([title, row]) : row;
   });
+};
+
+/** The gap above through the year, its picture of the given size; nothing where no climate is given. */
+const benchGap = (drawer: Drawer, unit: Unit, type: TypeSizes, size: Size): Block[] => {
+  const shown = gapPicture(drawer, unit, type, size);
+  const heading = { text: 'Gap above, through the year', size: type.heading, weight: 'bold' } as const;
+  return shown === undefined ? [] : [stack([paragraph([heading], size.width), shown])];
 };

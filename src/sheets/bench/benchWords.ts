@@ -6,7 +6,7 @@ import { formatLength } from '../../units/formatLength.ts';
 import { speak } from '../../units/phrase.ts';
 import type { Unit } from '../../units/unit.ts';
 import { routerSteps } from './benchRouter.ts';
-import { insideDiagonal } from './insideDiagonal.ts';
+import { insideDiagonal } from './insideMarks.ts';
 
 /** Something to do or to heed, in few words; what is in bold is worked to. */
 export interface Advice {

@@ -1,4 +1,5 @@
 import type { Mark, Path, Point } from '../../drawing/drawing.ts';
+import { stroke } from '../../drawing/shapes.ts';
 import { ASCENT, DESCENT } from '../../drawing/textWidth.ts';
 import { startsOf, type TextRun } from '../typeset/block.ts';
 
@@ -46,12 +47,11 @@ export const dimension = ({ way, from, to, edge, line, text }: Dimension): Mark[
   });
   const up = DESCENT * (text[0]?.size ?? 0) + AIR;
   return [
-    {
-      kind: 'stroke',
-      role: 'label',
-      pen: 'thin',
-      paths: [extension(from), extension(to), { points: [place(from, line), place(to, line)] }],
-    },
+    stroke('label', 'thin', [
+      extension(from),
+      extension(to),
+      { points: [place(from, line), place(to, line)] },
+    ]),
     { kind: 'fill', role: 'label', tone: 0, paths: [arrow(from, 1), arrow(to, -1)] },
     ...text.map((run, i): Mark => {
       const along = begin + (starts[i] ?? 0);

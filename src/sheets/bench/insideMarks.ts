@@ -1,6 +1,7 @@
 import type { CornerLetter } from '../../drawer/cornerLetters.ts';
+import type { Drawer } from '../../drawer/drawer.ts';
 import type { Box, Mark, Path, Point } from '../../drawing/drawing.ts';
-import { textMark } from '../../drawing/textMark.ts';
+import { stroke, textMark } from '../../drawing/shapes.ts';
 import { ASCENT, CAP_HEIGHT, DESCENT, textWidth } from '../../drawing/textWidth.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
 
@@ -54,12 +55,7 @@ export const insideMarks = (inside: Box, diagonal: string, type: TypeSizes): Mar
           textMark('back', [middle, high], type.text, { anchor: 'middle' }),
         ]
       : []),
-    {
-      kind: 'stroke',
-      role: 'label',
-      pen: 'fold',
-      paths: diagonals(inside, [from, to]),
-    },
+    stroke('label', 'fold', diagonals(inside, [from, to])),
     ...(measured
       ? [
           textMark(EQUAL, [middle, centre + 0.3 * type.note], type.note, { anchor: 'middle' }),
@@ -85,3 +81,7 @@ const diagonals = ({ x0, y0, x1, y1 }: Box, [from, to]: readonly [number, number
     { points: [at(1 - to, rises), at(1 - from, rises)] },
   ]);
 };
+
+/** From an inside corner to the one across, level, in mm: what shows whether a drawer is square. */
+export const insideDiagonal = ({ sizes: { inside } }: Drawer): number =>
+  Math.hypot(inside.width, inside.depth);

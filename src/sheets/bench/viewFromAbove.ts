@@ -1,14 +1,14 @@
 import type { Drawer } from '../../drawer/drawer.ts';
 import { boxOfMarks } from '../../drawing/boxOfMarks.ts';
 import type { Drawing, Mark, Path, StrokeMark } from '../../drawing/drawing.ts';
-import { textMark } from '../../drawing/textMark.ts';
+import * as shapes from '../../drawing/shapes.ts';
+import { stroke, textMark } from '../../drawing/shapes.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import type { Unit } from '../../units/unit.ts';
-import { figure } from '../typeset/figure.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
+import { figure } from '../typeset/typeSizes.ts';
 import { dimension, roomFor } from './dimension.ts';
-import { insideDiagonal } from './insideDiagonal.ts';
-import { insideMarks } from './insideMarks.ts';
+import { insideDiagonal, insideMarks } from './insideMarks.ts';
 import type { SketchAxes } from './sketchAxes.ts';
 
 /** A drawer from above, its front at the bottom, the corners lettered; the outer corner of its front's left end is the origin. */
@@ -22,15 +22,8 @@ export const viewFromAbove = (
   const { width, depth, wall, lap, rebate } = sizes;
   const front = spec.stock.front.thickness;
   const rear = depth - spec.stock.back.thickness;
-  const rectangle = (x0: number, y0: number, x1: number, y1: number): Path => ({
-    points: [
-      [across(x0), back(y0)],
-      [across(x1), back(y0)],
-      [across(x1), back(y1)],
-      [across(x0), back(y1)],
-    ],
-    closed: true,
-  });
+  const rectangle = (x0: number, y0: number, x1: number, y1: number): Path =>
+    shapes.rectangle(across(x0), back(y0), across(x1), back(y1));
   const slip = boards.slip?.thickness ?? 0;
   const ends = [-rebate.sides, width + rebate.sides] as const;
   const left = across(ends[0]);
@@ -38,20 +31,15 @@ export const viewFromAbove = (
   const lip = spec.lip !== undefined;
   const below = roomFor('level', type.figure);
   const marks: Mark[] = [
-    {
-      kind: 'stroke',
-      role: 'outline',
-      pen: 'medium',
-      paths: [
-        // At the upper edge a half pin covers the corner, so the front is seen whole.
-        rectangle(ends[0], 0, ends[1], lip ? lap : front),
-        ...(lip ? [rectangle(0, lap, width, front)] : []),
-        rectangle(0, front, wall, depth),
-        rectangle(width - wall, front, width, depth),
-        rectangle(wall, rear, width - wall, depth),
-        ...(boards.slip?.boxes.map(({ from, to }) => rectangle(from[0], from[1], to[0], to[1])) ?? []),
-      ],
-    },
+    stroke('outline', 'medium', [
+      // At the upper edge a half pin covers the corner, so the front is seen whole.
+      rectangle(ends[0], 0, ends[1], lip ? lap : front),
+      ...(lip ? [rectangle(0, lap, width, front)] : []),
+      rectangle(0, front, wall, depth),
+      rectangle(width - wall, front, width, depth),
+      rectangle(wall, rear, width - wall, depth),
+      ...(boards.slip?.boxes.map(({ from, to }) => rectangle(from[0], from[1], to[0], to[1])) ?? []),
+    ]),
     grooveMark(drawer, across, back),
     ...insideMarks(
       {
@@ -104,19 +92,14 @@ const grooveMark = (
   const { bottom, groove, stock } = spec;
   const x = wall + (bottom.hold.kind === 'slips' ? bottom.hold.width : 0) - groove.depth;
   const y = stock.front.thickness - groove.depth;
-  return {
-    kind: 'stroke',
-    role: 'groove',
-    pen: 'groove',
-    paths: [
-      {
-        points: [
-          [across(x), back(depth)],
-          [across(x), back(y)],
-          [across(width - x), back(y)],
-          [across(width - x), back(depth)],
-        ],
-      },
-    ],
-  };
+  return stroke('groove', 'groove', [
+    {
+      points: [
+        [across(x), back(depth)],
+        [across(x), back(y)],
+        [across(width - x), back(y)],
+        [across(width - x), back(depth)],
+      ],
+    },
+  ]);
 };

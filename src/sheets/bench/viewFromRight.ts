@@ -1,16 +1,17 @@
 import type { Drawer } from '../../drawer/drawer.ts';
 import { boxOfMarks } from '../../drawing/boxOfMarks.ts';
 import type { Drawing, Mark, Path } from '../../drawing/drawing.ts';
-import { textMark } from '../../drawing/textMark.ts';
+import * as shapes from '../../drawing/shapes.ts';
+import { stroke, textMark } from '../../drawing/shapes.ts';
 import { DESCENT, textWidth } from '../../drawing/textWidth.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { fitText } from '../../paper/fitText.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import type { Unit } from '../../units/unit.ts';
-import { tailMarks } from '../tailMarks.ts';
+import { tailMarks } from '../sideView.ts';
 import { paragraph } from '../typeset/block.ts';
-import { figure } from '../typeset/figure.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
+import { figure } from '../typeset/typeSizes.ts';
 import { dimension, roomFor } from './dimension.ts';
 import type { SketchAxes } from './sketchAxes.ts';
 
@@ -23,21 +24,10 @@ export const viewFromRight = (
 ): Drawing => {
   const { sizes, spec, front } = drawer;
   const { depth, height, lap, rebate } = sizes;
-  const rectangle = (y0: number, z0: number, y1: number, z1: number): Path => ({
-    points: [
-      [back(y0), up(z0)],
-      [back(y1), up(z0)],
-      [back(y1), up(z1)],
-      [back(y0), up(z1)],
-    ],
-    closed: true,
-  });
-  const line = (y0: number, z0: number, y1: number, z1: number): Path => ({
-    points: [
-      [back(y0), up(z0)],
-      [back(y1), up(z1)],
-    ],
-  });
+  const rectangle = (y0: number, z0: number, y1: number, z1: number): Path =>
+    shapes.rectangle(back(y0), up(z0), back(y1), up(z1));
+  const line = (y0: number, z0: number, y1: number, z1: number): Path =>
+    shapes.line(back(y0), up(z0), back(y1), up(z1));
   const atFront = kindOf(front).sideView(front);
   const atBack = kindOf(drawer.back).sideView(drawer.back);
   const baseline = atFront.reach;
@@ -51,30 +41,19 @@ export const viewFromRight = (
   const marks: Mark[] = [
     ...tailMarks(atFront, ([x, u]) => [back(x), up(u)]),
     ...tailMarks(atBack, ([x, u]) => [back(depth - x), up(sizes.backFrom + u)]),
-    {
-      kind: 'stroke',
-      role: 'outline',
-      pen: 'medium',
-      paths: [
-        rectangle(lap, 0, depth, height),
-        ...(kindOf(front).sockets === 'open' ? [] : [rectangle(0, -rebate.bottom, lap, height + rebate.top)]),
-      ],
-    },
-    {
-      kind: 'stroke',
-      role: 'baseline',
-      pen: 'thin',
-      paths: [
-        line(baseline, 0, baseline, height),
-        line(rear, sizes.backFrom, rear, sizes.backFrom + sizes.backHeight),
-      ],
-    },
-    {
-      kind: 'stroke',
-      role: 'groove',
-      pen: 'groove',
-      paths: [offset, offset + width].map((z) => line(grooveFrom, z, depth, z)),
-    },
+    stroke('outline', 'medium', [
+      rectangle(lap, 0, depth, height),
+      ...(kindOf(front).sockets === 'open' ? [] : [rectangle(0, -rebate.bottom, lap, height + rebate.top)]),
+    ]),
+    stroke('baseline', 'thin', [
+      line(baseline, 0, baseline, height),
+      line(rear, sizes.backFrom, rear, sizes.backFrom + sizes.backHeight),
+    ]),
+    stroke(
+      'groove',
+      'groove',
+      [offset, offset + width].map((z) => line(grooveFrom, z, depth, z)),
+    ),
     ...dimension({
       way: 'level',
       from: back(lap),
@@ -134,21 +113,16 @@ const levelMarks = (
       Number.POSITIVE_INFINITY,
     );
     return [
-      {
-        kind: 'stroke',
-        role: 'label',
-        pen: 'thin',
-        paths: [
-          {
-            points: [
-              [edge + 1, up(value)],
-              [edge + 3, up(value)],
-              [edge + 6, y],
-              [edge + 8, y],
-            ],
-          },
-        ],
-      },
+      stroke('label', 'thin', [
+        {
+          points: [
+            [edge + 1, up(value)],
+            [edge + 3, up(value)],
+            [edge + 6, y],
+            [edge + 8, y],
+          ],
+        },
+      ]),
       ...label.marks(edge + 9, y + label.height / 2),
     ];
   });

@@ -2,6 +2,7 @@ import { type CornerEnd, cornerLetter, type Hand } from '../../drawer/cornerLett
 import type { Box, Drawing, Mark, Path, PenName, Point, Role, TextMark } from '../../drawing/drawing.ts';
 import type { Layer } from '../../drawing/layer.ts';
 import { flatten, type Outline } from '../../drawing/outline.ts';
+import { line, stroke } from '../../drawing/shapes.ts';
 import { CAP_HEIGHT, textWidth } from '../../drawing/textWidth.ts';
 import type { Piece, Splits } from '../../paper/piece.ts';
 import { type GuideBoard, STRIP } from '../../router/guide/guideBoard.ts';
@@ -85,18 +86,16 @@ const shiftBy =
   ({ x0, y0 }: Box): Shift =>
   (path) => ({ ...path, points: path.points.map(([x, y]): Point => [x - x0, y - y0]) });
 
-const line = (from: Point, to: Point): Path => ({ points: [from, to] });
-
 /** The fence's long edges, where the guide's own edge is not one of them. */
 const fencePaths = ({ fence, outline }: GuideBoard): Path[] => {
   const { x1, y0, y1 } = boxOf(outline);
-  return fence.filter((x) => x < x1).map((x) => line([x, y0], [x, y1]));
+  return fence.filter((x) => x < x1).map((x) => line(x, y0, x, y1));
 };
 
 /** The edges of the work under the guide, the reference edge first. */
 const workEdges = ({ work, width, outline }: GuideBoard): readonly [Path, Path] => {
   const from = boxOf(outline).x0 + STRIP + 1;
-  return [line([from, 0], [work[1], 0]), line([from, width], [work[1], width])];
+  return [line(from, 0, work[1], 0), line(from, width, work[1], width)];
 };
 
 const drawGuide = (
@@ -106,12 +105,8 @@ const drawGuide = (
   shift: Shift,
   splits: Splits,
 ): Drawing => {
-  const stroke = (role: Role, pen: PenName, paths: readonly Path[]): Mark => ({
-    kind: 'stroke',
-    role,
-    pen,
-    paths: paths.map(shift),
-  });
+  const shifted = (role: Role, pen: PenName, paths: readonly Path[]): Mark =>
+    stroke(role, pen, paths.map(shift));
   const height = box.y1 - box.y0;
   const levels = [0, ...splits.y, height];
   const [reference, farEdge] = workEdges(guide);
@@ -135,14 +130,14 @@ const drawGuide = (
   return {
     box: { x0: -OVERHANG, y0: -OVERHANG, x1: box.x1 - box.x0 + OVERHANG, y1: height + OVERHANG },
     marks: [
-      stroke('outline', 'cut', [flatten(guide.outline)]),
-      stroke('square', 'fold', guide.centreLines),
-      stroke('baseline', 'lap', fencePaths(guide)),
+      shifted('outline', 'cut', [flatten(guide.outline)]),
+      shifted('square', 'fold', guide.centreLines),
+      shifted('baseline', 'lap', fencePaths(guide)),
       ...(guide.lies === 'upright'
-        ? [stroke('square', 'thin', [line([work[1], box.y0], [work[1], box.y1])])]
+        ? [shifted('square', 'thin', [line(work[1], box.y0, work[1], box.y1)])]
         : []),
-      stroke('square', 'edge', [reference]),
-      stroke('square', 'thin', [farEdge]),
+      shifted('square', 'edge', [reference]),
+      shifted('square', 'thin', [farEdge]),
       label('fence', [fenceMiddle, box.y0 + 3], 90),
       label('fence line', [besideLine, box.y0 + 3], 90),
       ...(guide.lies === 'upright'

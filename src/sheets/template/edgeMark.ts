@@ -1,14 +1,12 @@
 import type { StrokeMark } from '../../drawing/drawing.ts';
+import { stroke } from '../../drawing/shapes.ts';
 
 /** Kept free at the lower edge for the face-edge mark, in mm. */
 export const EDGE_MARK = 4.2;
 
 /** The face-edge mark of the trade: an open arrow that touches the edge. */
-export const edgeMark = (x: number): StrokeMark => ({
-  kind: 'stroke',
-  role: 'label',
-  pen: 'medium',
-  paths: [
+export const edgeMark = (x: number): StrokeMark =>
+  stroke('label', 'medium', [
     {
       points: [
         [x - 1.6, 3.2],
@@ -16,5 +14,4 @@ export const edgeMark = (x: number): StrokeMark => ({
         [x + 1.6, 3.2],
       ],
     },
-  ],
-});
+  ]);

@@ -1,7 +1,7 @@
 import type { StrokeMark, TextMark } from '../../drawing/drawing.ts';
+import { line, stroke } from '../../drawing/shapes.ts';
 import type { Interval } from '../../joint/joint.ts';
 import { EDGE_MARK } from './edgeMark.ts';
-import { straight } from './line.ts';
 import type { Laid } from './placedBand.ts';
 import { WORD_ROOM, wordAt } from './word.ts';
 
@@ -27,12 +27,12 @@ export const grooveZone = (groove: GrooveMark): readonly [from: number, to: numb
 ];
 
 /** Two thin dashed lines across the inside face. */
-export const grooveLines = ({ offset, width }: GrooveMark, { band, at }: Laid): StrokeMark => ({
-  kind: 'stroke',
-  role: 'groove',
-  pen: 'groove',
-  paths: [offset, offset + width].map((y) => straight(at(0), y, at(band.width), y)),
-});
+export const grooveLines = ({ offset, width }: GrooveMark, { band, at }: Laid): StrokeMark =>
+  stroke(
+    'groove',
+    'groove',
+    [offset, offset + width].map((y) => line(at(0), y, at(band.width), y)),
+  );
 
 /**
  * The groove's name in the grip.

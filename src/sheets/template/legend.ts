@@ -1,12 +1,11 @@
 import { compose, translation } from '../../drawing/affine.ts';
 import type { Drawing, Mark, StrokeMark } from '../../drawing/drawing.ts';
 import { hatch } from '../../drawing/hatch.ts';
-import { textMark } from '../../drawing/textMark.ts';
+import { line, polygon, stroke, textMark } from '../../drawing/shapes.ts';
 import { ASCENT, CAP_HEIGHT, DESCENT, textWidth } from '../../drawing/textWidth.ts';
 import { transformMarks } from '../../drawing/transform.ts';
 import { edgeMark } from './edgeMark.ts';
 import { SMALL } from './lettering.ts';
-import { straight } from './line.ts';
 
 /** A sign on templates that the legend explains. */
 export type Sign = 'waste' | 'fold' | 'edge' | 'lap';
@@ -31,12 +30,8 @@ interface Entry {
   readonly means: readonly [full: string, short: string, shortest: string];
 }
 
-const level = (pen: 'fold' | 'lap', length: number): StrokeMark => ({
-  kind: 'stroke',
-  role: 'label',
-  pen,
-  paths: [straight(0, HEIGHT / 2, length, HEIGHT / 2)],
-});
+const level = (pen: 'fold' | 'lap', length: number): StrokeMark =>
+  stroke('label', pen, [line(0, HEIGHT / 2, length, HEIGHT / 2)]);
 
 const swatch = (width: number): StrokeMark[] => {
   const corners = [
@@ -45,10 +40,7 @@ const swatch = (width: number): StrokeMark[] => {
     [width, HEIGHT],
     [0, HEIGHT],
   ] as const;
-  return [
-    { kind: 'stroke', role: 'label', pen: 'hatch', paths: hatch(corners) },
-    { kind: 'stroke', role: 'label', pen: 'thin', paths: [{ points: corners, closed: true }] },
-  ];
+  return [stroke('label', 'hatch', hatch(corners)), stroke('label', 'thin', [polygon(corners)])];
 };
 
 const ENTRIES: Readonly<Record<Sign, Entry>> = {

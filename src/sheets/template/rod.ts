@@ -1,10 +1,10 @@
 import type { StrokeMark, TextMark } from '../../drawing/drawing.ts';
+import { line, rectangle, stroke } from '../../drawing/shapes.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import type { Interval, Joint } from '../../joint/joint.ts';
-import { betweenSplits } from './betweenSplits.ts';
+import { betweenSplits } from '../../paper/piece.ts';
 import { EDGE_MARK, edgeMark } from './edgeMark.ts';
 import { type Lettering, letter, letterTag, SMALL, type Strip, tagLength, words } from './lettering.ts';
-import { straight } from './line.ts';
 import { edgeFact, letteringOf, type Titles } from './titles.ts';
 import { wordAt } from './word.ts';
 import type { TemplatePiece } from './wrap.ts';
@@ -68,35 +68,21 @@ const EDGES = [words('bold', '↑ TIPS'), words('bold', '↓ BASES')];
 
 const lineMarks = ({ tails, width }: Joint, top: number): StrokeMark[] => {
   return [
-    {
-      kind: 'stroke',
-      role: 'square',
-      pen: 'saw',
-      paths: tails.flatMap(({ tip, base }) => [
-        ...tip.map((u) => straight(0, u, MARKS, u)),
-        ...base.map((u) => straight(WIDTH - MARKS, u, WIDTH, u)),
+    stroke(
+      'square',
+      'saw',
+      tails.flatMap(({ tip, base }) => [
+        ...tip.map((u) => line(0, u, MARKS, u)),
+        ...base.map((u) => line(WIDTH - MARKS, u, WIDTH, u)),
       ]),
-    },
-    {
-      kind: 'stroke',
-      role: 'outline',
-      pen: 'cut',
-      paths: [
-        {
-          points: [
-            [0, 0],
-            [WIDTH, 0],
-            [WIDTH, top],
-            [0, top],
-          ],
-          closed: true,
-        },
-        straight(MARKS, 0, MARKS, width),
-        straight(WIDTH - MARKS, 0, WIDTH - MARKS, width),
-        ...(top > width ? [straight(0, width, WIDTH, width)] : []),
-      ],
-    },
-    { kind: 'stroke', role: 'outline', pen: 'edge', paths: [straight(0, 0, WIDTH, 0)] },
+    ),
+    stroke('outline', 'cut', [
+      rectangle(0, 0, WIDTH, top),
+      line(MARKS, 0, MARKS, width),
+      line(WIDTH - MARKS, 0, WIDTH - MARKS, width),
+      ...(top > width ? [line(0, width, WIDTH, width)] : []),
+    ]),
+    stroke('outline', 'edge', [line(0, 0, WIDTH, 0)]),
   ];
 };
 

@@ -1,4 +1,5 @@
 import type { Path, Point } from '../../drawing/drawing.ts';
+import { stroke } from '../../drawing/shapes.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
@@ -46,7 +47,7 @@ const barWording = ({ length, tick, name }: Bar): Wording => ({
       paths.push({ points: [along(at, turn, i * tick, UP), along(at, turn, i * tick, UP + height)] });
     }
     return [
-      { kind: 'stroke', role: 'scale', pen: 'medium', paths },
+      stroke('scale', 'medium', paths),
       {
         kind: 'text',
         role: 'label',

@@ -1,16 +1,16 @@
-import type { Box, Drawing, Path, Point, StrokeMark } from '../../drawing/drawing.ts';
+import type { Box, Drawing, Point, StrokeMark } from '../../drawing/drawing.ts';
 import { hatch } from '../../drawing/hatch.ts';
+import { line, polygon, stroke } from '../../drawing/shapes.ts';
 import type { Surface } from '../../joint/kinds/kind.ts';
 import type { Piece, Splits } from '../../paper/piece.ts';
+import { betweenSplits } from '../../paper/piece.ts';
 import { type Band, type BandsOf, bandsOf } from './band.ts';
-import { betweenSplits } from './betweenSplits.ts';
 import { edgeMark } from './edgeMark.ts';
 import { endWords } from './endWords.ts';
 import { letterGrip } from './grip.ts';
 import { type GrooveMark, grooveLines, grooveWord } from './grooveMark.ts';
 import type { Sign } from './legend.ts';
 import { letterTag } from './lettering.ts';
-import { straight } from './line.ts';
 import { isFace, type Laid } from './placedBand.ts';
 import { type Shape, shapeOf } from './shape.ts';
 import { gripFacts, letteringOf, letteringOfTag, type Share, type Titles } from './titles.ts';
@@ -146,37 +146,31 @@ const wasteMarks = (laid: readonly Laid[], clear: readonly Box[]): StrokeMark[] 
     band.waste.map((area) => area.map(([d, u]): Point => [at(d), u])),
   );
   const paths = areas.flatMap((area) => hatch(area, clear));
-  return [{ kind: 'stroke', role: 'waste', pen: 'hatch', paths }];
+  return [stroke('waste', 'hatch', paths)];
 };
 
 const strokeMarks = ({ band, at }: Laid): StrokeMark[] =>
-  band.strokes.map(({ role, pen, paths }) => ({
-    kind: 'stroke',
-    role,
-    pen,
-    paths: paths.map(({ points }) => ({ points: points.map(([d, u]): Point => [at(d), u]) })),
-  }));
+  band.strokes.map(({ role, pen, paths }) =>
+    stroke(
+      role,
+      pen,
+      paths.map(({ points }) => ({ points: points.map(([d, u]): Point => [at(d), u]) })),
+    ),
+  );
 
 const foldMarks = (laid: readonly Laid[], height: number): StrokeMark[] => {
-  const paths = laid.slice(1).map(({ x0 }) => straight(x0, -FOLD_OVERHANG, x0, height + FOLD_OVERHANG));
-  return paths.length === 0 ? [] : [{ kind: 'stroke', role: 'fold', pen: 'fold', paths }];
+  const paths = laid.slice(1).map(({ x0 }) => line(x0, -FOLD_OVERHANG, x0, height + FOLD_OVERHANG));
+  return paths.length === 0 ? [] : [stroke('fold', 'fold', paths)];
 };
 
 /** The cutting outline; the edge that the template is laid by; under a tag on top, the board's other edge. */
 const outlineMarks = ({ laid, outline, tag }: Shape, height: number): StrokeMark[] => {
   const [from, to] = [laid[0]?.x0 ?? 0, laid.at(-1)?.x1 ?? 0];
-  const stroke = (pen: 'cut' | 'edge', ...paths: readonly Path[]): StrokeMark => ({
-    kind: 'stroke',
-    role: 'outline',
-    pen,
-    paths,
-  });
   return [
-    stroke(
-      'cut',
-      { points: outline, closed: true },
-      ...(tag?.on === 'end' ? [straight(from, height, to, height)] : []),
-    ),
-    stroke('edge', straight(from, 0, to, 0)),
+    stroke('outline', 'cut', [
+      polygon(outline),
+      ...(tag?.on === 'end' ? [line(from, height, to, height)] : []),
+    ]),
+    stroke('outline', 'edge', [line(from, 0, to, 0)]),
   ];
 };

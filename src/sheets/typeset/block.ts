@@ -1,8 +1,8 @@
 import type { Drawing, Mark, TextMark } from '../../drawing/drawing.ts';
 import { PENS } from '../../drawing/pens.ts';
-import { textMark } from '../../drawing/textMark.ts';
+import { stroke, textMark } from '../../drawing/shapes.ts';
 import { ASCENT, textWidth } from '../../drawing/textWidth.ts';
-import { translateMarks } from '../../drawing/translate.ts';
+import { translateMarks } from '../../drawing/transform.ts';
 
 /** Something that stands on a sheet: it takes its height in mm, and draws itself with its upper left corner at a place. */
 export interface Block {
@@ -130,19 +130,14 @@ const HALF = PENS.thin.width / 2;
 export const rule = (width: number, air: number): Block => ({
   height: 2 * air,
   marks: (left, top) => [
-    {
-      kind: 'stroke',
-      role: 'label',
-      pen: 'thin',
-      paths: [
-        {
-          points: [
-            [left + HALF, top - air],
-            [left + width - HALF, top - air],
-          ],
-        },
-      ],
-    },
+    stroke('label', 'thin', [
+      {
+        points: [
+          [left + HALF, top - air],
+          [left + width - HALF, top - air],
+        ],
+      },
+    ]),
   ],
 });
 

@@ -1,3 +1,4 @@
+import type { TextRun } from './block.ts';
 /** The ems of a sheet that is read at arm's length, in mm. */
 export interface TypeSizes {
   readonly title: number;
@@ -16,3 +17,10 @@ export const typeSizes = (times: number): TypeSizes => ({
   text: 3.9 * times,
   note: Math.max(3.3, 3.4 * times),
 });
+
+/** A measure to be read from afar: what is left over of a fraction of an inch is set small after it. */
+export const figure = (number: string, type: TypeSizes, weight: TextRun['weight'] = 'bold'): TextRun[] => {
+  const [, main = number, over] = /^(.*?) ([+−]\.\d+.*)$/u.exec(number) ?? [];
+  const large: TextRun = { text: main.replaceAll(' ', '\u00A0'), size: type.figure, weight };
+  return over === undefined ? [large] : [large, { text: over, size: type.note, weight: 'regular' }];
+};
