@@ -6,7 +6,8 @@ import { layOutCorner, type Project, withCuts } from '../project/project.ts';
 import type { Complaint } from '../units/complaint.ts';
 import { inchesMeant } from '../units/inchesMeant.ts';
 import type { Unit } from '../units/unit.ts';
-import { atCutterOption, changeTools } from './options/cutterOptions.ts';
+import { atOption } from './options/atOption.ts';
+import { changeTools } from './options/cutterOptions.ts';
 import { type JointOptions, optionsOfJoint, readJointOptions } from './options/jointOptions.ts';
 
 /** Reads a plan, or the options of one corner, and sets everything out. Throws a Failure with all that is wrong. */
@@ -22,7 +23,9 @@ const projectOfOptions = (options: JointOptions): Project => {
     const blamed = new Set(complaints.map(({ at }) => at[0]));
     const more =
       laid?.ok === false
-        ? laid.complaints.map((each) => atOption(each, pitch)).filter(({ at }) => !blamed.has(at[0] ?? ''))
+        ? laid.complaints
+            .map((each) => atOption(each, { pitch }))
+            .filter(({ at }) => !blamed.has(at[0] ?? ''))
         : [];
     return refuseOptions(
       [...complaints, ...more].map((each) => withInches(each, options, units)),
@@ -30,7 +33,12 @@ const projectOfOptions = (options: JointOptions): Project => {
     );
   }
   const project = withCuts(laid.value);
-  return project.ok ? project.value : refuseOptions(project.complaints.map(atCutterOption), units);
+  return project.ok
+    ? project.value
+    : refuseOptions(
+        project.complaints.map((each) => atOption(each)),
+        units,
+      );
 };
 
 /** Options that are one length each. */
@@ -42,12 +50,6 @@ const withInches = (complaint: Complaint, options: JointOptions, unit: Unit): Co
   const meant = LENGTHS.includes(complaint.at[0]) ? inchesMeant(typed, unit) : undefined;
   return meant === undefined ? complaint : { ...complaint, hint: meant };
 };
-
-/** A joint's complaint at the option that can put it right: with a pitch there is no other for tails and half pins. */
-export const atOption = (complaint: Complaint, pitch: number | undefined): Complaint =>
-  pitch !== undefined && ['tails', 'pins', 'halfPin'].includes(String(complaint.at[0]))
-    ? { ...complaint, at: ['pitch'] }
-    : atCutterOption(complaint);
 
 const projectOfPlan = async (file: string, options: JointOptions): Promise<Project> => {
   const beside = optionsOfJoint(options);
@@ -79,7 +81,7 @@ const projectOfPlan = async (file: string, options: JointOptions): Promise<Proje
   const project = withCuts({ ...laid, units, ...(cutting.value && { cutting: cutting.value }) });
   if (project.ok) return project.value;
   // A tool that was typed is blamed where it was typed.
-  const typed = project.complaints.map(atCutterOption).filter(({ at }) => isTyped(options, at[0]));
+  const typed = project.complaints.map((each) => atOption(each)).filter(({ at }) => isTyped(options, at[0]));
   return typed.length > 0 ? refuseOptions(typed, units) : refusePlan(project.complaints.map(locate));
 };
 

@@ -6,12 +6,12 @@ import { accept, type Complaint, type Result, refuse } from '../units/complaint.
 import { checkBoards } from './check/checkBoards.ts';
 import { checkMeasures } from './check/checkMeasures.ts';
 import { checkSpace } from './check/checkSpace.ts';
+import { cornerComplaints } from './cornerComplaints.ts';
 import { draftFront, type FrontDraft } from './draftFront.ts';
 import { backJointSpec, type Sizes, sizesOf } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 import { grooveComplaint } from './groove/grooveComplaint.ts';
 import { type GrooveFixes, grooveFixes } from './groove/grooveFixes.ts';
-import { backPlace, frontPlace, ofCorners } from './places.ts';
 
 /** A drawer that can be made, whose number of tails at the front is still open. */
 export interface Draft {
@@ -46,8 +46,8 @@ const assess = (spec: DrawerSpec): Assessment => {
     : refuse();
   const complaints = [
     ...boards,
-    ...(front.ok ? [] : ofCorners('front', (place) => frontPlace(spec, place), front.complaints)),
-    ...(back.ok ? [] : ofCorners('back', backPlace, back.complaints)),
+    ...(front.ok ? [] : cornerComplaints(spec, 'front', front.complaints)),
+    ...(back.ok ? [] : cornerComplaints(spec, 'back', back.complaints)),
   ];
   return complaints.length === 0 && front.ok && !grooveShows && back.ok
     ? { complaints, grooveShows, draft: { spec, sizes, front: front.value, back: back.value } }

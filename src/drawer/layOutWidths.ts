@@ -6,7 +6,7 @@ import { meanTip, mostTails, narrowestTip } from '../joint/spacing.ts';
 import { withCutter } from '../router/limits/fitToCutter.ts';
 import { enters } from '../router/limits/layOutForCutter.ts';
 import { layOutWith, type Tooling } from '../router/limits/layOutWith.ts';
-import { accept, type Complaint, type Result, under } from '../units/complaint.ts';
+import { accept, type Complaint, type Result } from '../units/complaint.ts';
 import type { Family } from './drawer.ts';
 import { familyTarget, nearestChoice } from './family.ts';
 
@@ -20,7 +20,7 @@ export interface LaidWidths {
  * Sets out one kind of corner over several widths, so that all look alike by the family rule.
  * @param wish what all the corners share; its width is not used
  * @param tooling what they are cut with, where it is not by hand
- * @returns complaints with the width's index first: `[2, 'width']`
+ * @returns complaints at the wish's own keys, a width's at `['widths', 2]`
  */
 export const layOutWidths = (
   wish: JointSpec,
@@ -34,7 +34,9 @@ export const layOutWidths = (
   const counts = widths.map((width, i) => {
     const first = layOutWith({ ...wish, width }, tooling);
     if (!first.ok) {
-      wrong.push(...under([i], first.complaints));
+      wrong.push(
+        ...first.complaints.map((each) => (each.at[0] === 'width' ? { ...each, at: ['widths', i] } : each)),
+      );
       return [];
     }
     if (spacing.kind === 'listed' || spacing.tails !== undefined || pitch !== undefined)

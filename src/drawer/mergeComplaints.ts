@@ -1,7 +1,6 @@
-import type { Complaint, Place } from '../units/complaint.ts';
+import { type Complaint, type Place, under } from '../units/complaint.ts';
 import { type Phrase, say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
-import { fromEntry } from './places.ts';
 
 /** What is said of one drawer, its place in the drawer's entry. */
 export interface DrawerComplaint {
@@ -30,7 +29,7 @@ export const saidOnce = (said: readonly DrawerComplaint[]): Complaint[] =>
 /** Complaints from the plan's top, each naming its drawer; what is said of several in the same words is said once, of all. */
 export const mergeComplaints = (said: readonly DrawerComplaint[]): Complaint[] =>
   gathered(said).flatMap((group) => {
-    const [first, ...others] = group.flatMap(({ entry, complaint }) => fromEntry(entry, [complaint]));
+    const [first, ...others] = group.flatMap(({ entry, complaint }) => under(entry, [complaint]));
     if (first === undefined) return [];
     const also = others.map(({ at }) => at);
     return [

@@ -1,4 +1,4 @@
-import type { Complaint, Place } from '../units/complaint.ts';
+import type { Complaint } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
 import { checkWhole, isGroup } from './check/checkWhole.ts';
@@ -7,11 +7,11 @@ import { inOtherUnit } from './check/otherUnit.ts';
 import { fillPlan } from './fill/fillPlan.ts';
 import type { Plan } from './plan.ts';
 import { decode } from './read/decode.ts';
+import { locate, nearest } from './read/locate.ts';
 import { parse } from './read/parse.ts';
 import type { PlanComplaint } from './read/planComplaint.ts';
 import { positionsIn } from './read/position.ts';
-import { nearest, trace } from './read/trace.ts';
-import { type Kept, soundPart } from './read/validEntries.ts';
+import { soundPart } from './read/validEntries.ts';
 import { planSchema } from './schema/planSchema.ts';
 
 /** A plan, or every complaint about it; and the way back from a plan to its text. */
@@ -56,13 +56,10 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
     complaint,
   });
   const complaints = [...slips, ...wrong.map(found), ...filled.complaints.map(found)];
-  const locate: Locate = (complaint) => {
-    const at = givenPlace(complaint.at, filled.kept);
-    return { ...trace(find, at), complaint: { ...complaint, at } };
-  };
+  const later: Locate = (complaint) => locate(find, filled.kept, complaint);
   return complaints.length === 0
-    ? { ok: true, plan: filled.plan, locate }
-    : { ok: false, sound: filled.plan, complaints: told(complaints), locate };
+    ? { ok: true, plan: filled.plan, locate: later }
+    : { ok: false, sound: filled.plan, complaints: told(complaints), locate: later };
 };
 
 /** How many complaints are told one by one: what has more is no plan. */
@@ -104,11 +101,4 @@ const wrongUnit = (value: unknown, unit: Unit, wrong: readonly Complaint[]): Com
   const other = unit === 'mm' ? 'in' : 'mm';
   const read = schemaIn(other).safeParse({ ...value, units: other }, { reportInput: true });
   return inOtherUnit(unit, wrong, read.success ? [] : explain(read.error.issues));
-};
-
-/** A place in the plan that was read, as one in its text: entries that were left out are counted in again. */
-const givenPlace = (place: Place, kept: Kept): Place => {
-  const [list, index, ...rest] = place;
-  if ((list !== 'drawers' && list !== 'joints') || typeof index !== 'number') return place;
-  return [list, kept[list][index] ?? index, ...rest];
 };

@@ -1,5 +1,4 @@
 import { layOutSet } from '../drawer/layOutSet.ts';
-import { fromEntry } from '../drawer/places.ts';
 import { adviseWoods } from '../plan/check/adviseWoods.ts';
 import type { PlanComplaint } from '../plan/read/planComplaint.ts';
 import { type Locate, readPlan } from '../plan/readPlan.ts';
@@ -54,7 +53,7 @@ export const layOutPlan = (given: string | Uint8Array): Reading<UncutProject> =>
   const joints = plan.joints.flatMap((corner, i): LoneCorner[] => {
     const laid = layOutWith(corner.spec, toolingOf(cutting));
     if (laid.ok) return [{ ...corner, joint: laid.value }];
-    later.push(...fromEntry(['joints', i], laid.complaints));
+    later.push(...under(['joints', i], laid.complaints));
     return [];
   });
   const complaints = [...(reading.ok ? [] : reading.complaints), ...later.map(reading.locate)];

@@ -23,6 +23,8 @@ export const accept = <T>(value: T): Result<T> => ({ ok: true, value });
 
 export const refuse = (...complaints: readonly Complaint[]): Result<never> => ({ ok: false, complaints });
 
-/** The same complaints, seen from a level further out. */
+/** The same complaints, seen from a level further out; what is said of the cutter stays at `cutter`, which is the whole plan's. */
 export const under = (outer: Place, complaints: readonly Complaint[]): Complaint[] =>
-  complaints.map((complaint) => ({ ...complaint, at: [...outer, ...complaint.at] }));
+  complaints.map((complaint) =>
+    complaint.at[0] === 'cutter' ? complaint : { ...complaint, at: [...outer, ...complaint.at] },
+  );

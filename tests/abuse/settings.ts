@@ -5,11 +5,9 @@ import { Command } from 'commander';
 import fc from 'fast-check';
 import { printerRows } from '../../src/cli/commands/printers.ts';
 import { addTrial } from '../../src/cli/commands/trial.ts';
-import { atOption } from '../../src/cli/loadProject.ts';
-import { atCutterOption } from '../../src/cli/options/cutterOptions.ts';
+import { atOption } from '../../src/cli/options/atOption.ts';
 import { addJointOptions, readJointOptions } from '../../src/cli/options/jointOptions.ts';
 import {
-  atTrialOption,
   type PlannedJoint,
   readTrialOptions,
   type TrialOptions,
@@ -140,13 +138,17 @@ export const jointOptions = abuse(
     const laid = layOutWith(spec, toolingOf(cutting, pitch));
     if (!laid.ok)
       return refusedOptions(
-        laid.complaints.map((each) => atOption(each, pitch)),
+        laid.complaints.map((each) => atOption(each, { pitch })),
         JOINT_OPTIONS,
       );
     mustBeSound(laid.value);
     if (cutting === undefined) return 'valid';
     const cut = cutJoint(laid.value, cutting);
-    if (!cut.ok) return refusedOptions(cut.complaints.map(atCutterOption), JOINT_OPTIONS);
+    if (!cut.ok)
+      return refusedOptions(
+        cut.complaints.map((each) => atOption(each)),
+        JOINT_OPTIONS,
+      );
     mustCut(laid.value, cut.value);
     return 'valid';
   },
@@ -199,7 +201,7 @@ export const trialOptions = abuse(
       return next.ok
         ? 'valid'
         : refusedOptions(
-            next.complaints.map((each) => atTrialOption(each, options)),
+            next.complaints.map((each) => atOption(each, options)),
             TRIAL_OPTIONS,
           );
     } catch (error) {

@@ -58,8 +58,8 @@ describe('bare widths', () => {
 
   it('that cannot be cut are told by their place in the list, all at once', () => {
     expect(complaintsOf(layOutWidths(wish(), [4, 90, 6000]))).toEqual([
-      "0.width: the boards' width is 4 mm; it must be 5 mm to 5000 mm",
-      "2.width: the boards' width is 6000 mm; it must be 5 mm to 5000 mm",
+      "widths.0: the boards' width is 4 mm; it must be 5 mm to 5000 mm",
+      "widths.2: the boards' width is 6000 mm; it must be 5 mm to 5000 mm",
     ]);
   });
 });

@@ -6,10 +6,10 @@ import { meanPin, meanTail } from '../../joint/proportion.ts';
 import { frontCorners } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
 import { toolingOf } from '../../router/limits/layOutWith.ts';
-import type { Complaint } from '../../units/complaint.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
-import { atOption, loadProject } from '../loadProject.ts';
+import { loadProject } from '../loadProject.ts';
 import { optionReader } from '../optionReader.ts';
+import { atOption } from '../options/atOption.ts';
 import type { CompareOptions } from '../options/compareOptions.ts';
 import { type JointOptions, readJointOptions } from '../options/jointOptions.ts';
 import { familySentence } from '../report/familySentence.ts';
@@ -69,7 +69,7 @@ const ofWidths = (plan: string | undefined, options: CompareOptions): Comparison
       [
         ...read.complaints,
         ...complaints,
-        ...(laid?.ok === false ? laid.complaints.map((each) => atOption(atKey(each), pitch)) : []),
+        ...(laid?.ok === false ? laid.complaints.map((each) => atOption(each, { pitch })) : []),
       ],
       units,
     );
@@ -81,12 +81,6 @@ const ofWidths = (plan: string | undefined, options: CompareOptions): Comparison
     advice: [],
   };
 };
-
-/** A width is blamed by its option; all else by its own. */
-const atKey = ({ at: [, key, ...rest], ...complaint }: Complaint): Complaint => ({
-  ...complaint,
-  at: key === 'width' || key === undefined ? ['widths'] : [key, ...rest],
-});
 
 const record = ({ family, rows }: Comparison) => ({
   family: { target: family.target, spread: family.spread },

@@ -35,8 +35,8 @@ import { quote } from '../../units/quote.ts';
 import { sentence } from '../../units/sentence.ts';
 import type { Unit } from '../../units/unit.ts';
 import { loadProject } from '../loadProject.ts';
+import { atOption } from '../options/atOption.ts';
 import {
-  atTrialOption,
   type PlannedJoint,
   readTrialOptions,
   type TrialOptions,
@@ -101,7 +101,7 @@ interface Next {
 const correct = (trial: TrialSetting, measured: Measured, options: TrialOptions, unit: Unit): Next => {
   const refused = (complaints: readonly Complaint[]): never =>
     refuseOptions(
-      complaints.map((each) => atTrialOption(each, options)),
+      complaints.map((each) => atOption(each, options)),
       unit,
     );
   if (trial.kind === 'depth') {

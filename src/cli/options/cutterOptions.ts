@@ -1,10 +1,11 @@
 import type { Command } from 'commander';
 import { type Cutting, checkCutting } from '../../router/limits/cutting.ts';
-import { accept, type Complaint, type Result, refuse, under } from '../../units/complaint.ts';
+import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import type { Unit } from '../../units/unit.ts';
 import { type OptionReader, optionReader } from '../optionReader.ts';
+import { atOption } from './atOption.ts';
 
 /** The options that describe what a corner is cut with, as typed. */
 export interface CutterOptions {
@@ -63,7 +64,7 @@ export const readCutterOptions = (
     cutter: { diameter, angle, length, ...(neck !== undefined && { neck }) },
     ...tools,
   };
-  const wrong = under(['cutter'], checkCutting(cutting)).map(atCutterOption);
+  const wrong = checkCutting(cutting).map((each) => atOption(each));
   read.complain(...wrong);
   return wrong.length > 0 ? undefined : cutting;
 };
@@ -84,16 +85,8 @@ export const changeTools = (
     });
   const read = optionReader(options, unit);
   const cutting = { ...planned, ...readTools(read) };
-  const wrong = [...read.complaints, ...under(['cutter'], checkCutting(cutting)).map(atCutterOption)];
+  const wrong = [...read.complaints, ...checkCutting(cutting).map((each) => atOption(each))];
   return wrong.length > 0 ? refuse(...wrong) : accept(cutting);
-};
-
-/** A complaint about a cutter's key, at the option that gives it. */
-export const atCutterOption = (complaint: Complaint): Complaint => {
-  const [group, key] = complaint.at;
-  if (group !== 'cutter' || typeof key !== 'string') return complaint;
-  const own = TOOL_KEYS.some((tool) => tool === key);
-  return { ...complaint, at: [own ? key : `cutter${key.charAt(0).toUpperCase()}${key.slice(1)}`] };
 };
 
 const ANGLE = /^(\d+(?:[.,]\d+)?)\s*(?:deg|degrees?|°)?$/iu;

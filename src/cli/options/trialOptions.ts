@@ -3,7 +3,6 @@ import type { Joint } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { Cutter } from '../../router/limits/cutter.ts';
 import type { Measured, OneCutterSetting, SlopedSetting } from '../../router/trial/trialCorrection.ts';
-import type { Complaint } from '../../units/complaint.ts';
 import { mm, type Phrase, say } from '../../units/phrase.ts';
 import { parseSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
@@ -141,23 +140,4 @@ export const readTrialOptions = (
     },
     measured,
   };
-};
-
-/** A complaint about a trial, at the option that was typed for it. */
-export const atTrialOption = (complaint: Complaint, options: TrialOptions): Complaint => {
-  const typed = (): string => {
-    switch (complaint.at[0]) {
-      case 'angle':
-        return 'cutterAngle';
-      case 'length':
-        return 'cutterLength';
-      case 'looseness':
-        return options.tight === undefined ? 'loose' : 'tight';
-      case 'proud':
-        return options.shy === undefined ? 'proud' : 'shy';
-      default:
-        return String(complaint.at[0]);
-    }
-  };
-  return { ...complaint, at: [typed()] };
 };

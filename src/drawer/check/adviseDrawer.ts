@@ -5,11 +5,11 @@ import { ratioBetween } from '../../joint/spacing.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { mm, say } from '../../units/phrase.ts';
+import { cornerComplaints } from '../cornerComplaints.ts';
 import type { Draft } from '../draft.ts';
 import type { Family } from '../drawer.ts';
 import { FAMILY_RATIO, LOOSE_BOTTOM } from '../drawerLimits.ts';
 import { nearestChoice } from '../family.ts';
-import { backPlace, frontPlace, ofCorners } from '../places.ts';
 import { adviseBackSpaces } from './adviseBackSpaces.ts';
 import { adviseOnYear } from './adviseOnYear.ts';
 import { advisePanel } from './advisePanel.ts';
@@ -27,13 +27,13 @@ export const adviseDrawer = (draft: Draft, front: Joint, family: Family): Compla
   ...advisePanel(draft.spec),
   ...adviseBackSpaces(draft),
   ...adviseOnYear(draft.spec, draft.sizes),
-  ...ofCorners(
+  ...cornerComplaints(
+    draft.spec,
     'front',
-    (place) => frontPlace(draft.spec, place),
     // Of a thin front is told in a drawer's own words.
     front.advice.filter(({ at }) => at[0] !== 'pinBoard'),
   ),
-  ...ofCorners('back', backPlace, draft.back.advice),
+  ...cornerComplaints(draft.spec, 'back', draft.back.advice),
 ];
 
 const onFamily = (

@@ -1,5 +1,5 @@
 import { type Cutting, checkCutting } from '../../router/limits/cutting.ts';
-import { type Complaint, type Result, under } from '../../units/complaint.ts';
+import type { Complaint, Result } from '../../units/complaint.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { Plan } from '../plan.ts';
 import { formatPlace } from '../read/planComplaint.ts';
@@ -15,7 +15,7 @@ export const fillPlan = (
 ): { plan: Plan; kept: Kept; complaints: readonly Complaint[] } => {
   const { name = 'Untitled', units = 'mm', family, climate, woods, drawers = [], joints = [] } = written;
   const cutting = written.cutter && cuttingOf(written.cutter);
-  const onCutter = cutting === undefined ? [] : under(['cutter'], checkCutting(cutting));
+  const onCutter = cutting === undefined ? [] : checkCutting(cutting);
   const general = [
     ...onCutter,
     ...contradictions(written.joint ?? {}, ['joint']),

@@ -25,22 +25,23 @@ export const cutJoint = (
   cutting: Cutting,
   overhang: Overhang = NO_OVERHANG,
 ): Result<JointCut> => {
-  const { cutter, bush } = cutting;
+  const { cutter } = cutting;
   const open = kindOf(joint).sockets === 'open';
-  const pinBush = open ? (cutting.pinBush ?? bush) : bush;
+  const pinKey = open && cutting.pinBush !== undefined ? 'pinBush' : 'bush';
   const straight = cutting.straight ?? straightFor(joint, cutting);
   const wrong: Complaint[] = open ? checkStraight(joint, straight) : [];
   if (wrong.length > 0) return refuse(...under(['cutter'], wrong));
   const guided = routerCut(joint, cutter, straight, overhang);
   const guides: GuideBoard[] = [];
-  for (const [board, size] of [
-    ['tail', bush],
-    ['pin', pinBush],
+  for (const [board, key] of [
+    ['tail', 'bush'],
+    ['pin', pinKey],
   ] as const) {
+    const size = cutting[key];
     if (size === undefined || (board === 'tail' && tailsByHand(guided))) continue;
-    const guide = guideBoard(joint, cutter, guided, board, size);
+    const guide = guideBoard(joint, cutter, guided, board, size, key);
     if (guide.ok) guides.push(guide.value);
-    else wrong.push(...guide.complaints.map((each) => ownBush(each, board, joint, cutting)));
+    else wrong.push(...guide.complaints);
   }
   return wrong.length > 0 ? refuse(...under(['cutter'], wrong)) : accept({ guided, guides });
 };
@@ -50,14 +51,3 @@ const straightFor = (joint: Joint, { cutter, pinBush }: Cutting): number =>
   pinBush === undefined
     ? defaultStraight(joint, cutter)
     : Math.min(defaultStraight(joint, cutter), Math.max(1, Math.floor(pinBush - BUSH_ROOM)));
-
-/** A complaint about the bush, at the key of the bush that was used. */
-const ownBush = (
-  complaint: Complaint,
-  board: 'tail' | 'pin',
-  joint: Joint,
-  { pinBush }: Cutting,
-): Complaint =>
-  board === 'pin' && kindOf(joint).sockets === 'open' && pinBush !== undefined
-    ? { ...complaint, at: ['pinBush'] }
-    : complaint;

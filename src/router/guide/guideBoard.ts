@@ -64,7 +64,8 @@ export const STRIP = 21;
 /**
  * A guide for the passes of one board.
  * @param bush outside diameter of the guide bush: at least the cutter's
- * @returns the guide, or why there is none; the place is `bush`
+ * @param key what the bush is given by
+ * @returns the guide, or why there is none; the place is that key
  */
 export const guideBoard = (
   joint: Joint,
@@ -72,15 +73,16 @@ export const guideBoard = (
   guided: RouterCut,
   board: 'tail' | 'pin',
   bush: number,
+  key: 'bush' | 'pinBush' = 'bush',
 ): Result<GuideBoard> => {
   const plan = board === 'tail' ? tailPlan(joint, cutter, guided) : pinPlan(joint, cutter, guided);
   const { diameter } = plan.cutter;
-  const tight = checkBush('bush', bush, plan.cutter.kind, diameter);
+  const tight = checkBush(key, bush, plan.cutter.kind, diameter);
   if (tight.length > 0) return refuse(...tight);
   const radius = bush / 2;
   const { slots, mouth, fence, work } = plan;
   const walls = slots.map((slot) => span(slot, radius, mouth));
-  const narrow = checkFingers(board, bush, diameter, walls);
+  const narrow = checkFingers(key, board, bush, diameter, walls);
   if (narrow.length > 0) return refuse(...narrow);
   const ends = slots.map(({ lower }) => lower.end[0]);
   const back = Math.min(Math.min(...ends) - radius - SPINE, fence[0] - STRIP);
@@ -197,6 +199,7 @@ const centreLines = ({ lower, upper }: Slot, radius: number, mouth: number): Pat
 };
 
 const checkFingers = (
+  key: 'bush' | 'pinBush',
   board: GuideBoard['board'],
   bush: number,
   diameter: number,
@@ -208,7 +211,7 @@ const checkFingers = (
   const wider = say`${board}s wider by ${mm(lacking)}, or a cutter of smaller diameter`;
   return [
     {
-      at: ['bush'],
+      at: [key],
       says: say`a guide bush of ${mm(bush)} leaves a finger of ${mm(Math.max(0, narrowest))} between two slots for the ${board}s; it must be ${atLeast(LEAST_FINGER)} or more`,
       hint:
         bush - lacking >= diameter ? say`a bush of at most ${atMost(bush - lacking)}, or ${wider}` : wider,

@@ -1,5 +1,5 @@
 import { lengthOrNonsense } from '../../joint/checkSizes.ts';
-import type { Complaint } from '../../units/complaint.ts';
+import { type Complaint, under } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, mm, say } from '../../units/phrase.ts';
 import { type Cutter, checkCutter } from './cutter.ts';
@@ -19,24 +19,27 @@ export interface Cutting {
 export const BUSH_ROOM = 3;
 
 /**
- * Everything that can be judged of the tools before any joint; places are `diameter`, `angle`, `length`, `neck`,
- * `straight`, `bush` and `pinBush`.
+ * Everything that can be judged of the tools before any joint; places lie under `cutter`: `diameter`, `angle`,
+ * `length`, `neck`, `straight`, `bush` and `pinBush`.
  */
 export const checkCutting = ({ cutter, straight, bush, pinBush }: Cutting): Complaint[] => {
   const checked = checkCutter(cutter);
-  if (!checked.ok) return [...checked.complaints];
-  return [
-    ...(straight === undefined || (straight > 0 && Number.isFinite(straight))
-      ? []
-      : [
-          {
-            at: ['straight'],
-            says: say`the straight cutter is ${lengthOrNonsense(straight)}; it must be more than ${mm(0)}`,
-          },
-        ]),
-    ...(bush === undefined ? [] : checkBush('bush', bush, 'dovetail', cutter.diameter)),
-    ...(pinBush === undefined ? [] : checkBush('pinBush', pinBush, 'straight', straight ?? 0)),
-  ];
+  if (!checked.ok) return under(['cutter'], checked.complaints);
+  return under(
+    ['cutter'],
+    [
+      ...(straight === undefined || (straight > 0 && Number.isFinite(straight))
+        ? []
+        : [
+            {
+              at: ['straight'],
+              says: say`the straight cutter is ${lengthOrNonsense(straight)}; it must be more than ${mm(0)}`,
+            },
+          ]),
+      ...(bush === undefined ? [] : checkBush('bush', bush, 'dovetail', cutter.diameter)),
+      ...(pinBush === undefined ? [] : checkBush('pinBush', pinBush, 'straight', straight ?? 0)),
+    ],
+  );
 };
 
 /** Whether a cutter passes through its bush. */

@@ -75,16 +75,16 @@ describe('checkCutting', () => {
 
   it('lets a bush be as wide as the cutter, or wider', () => {
     expect(wrong({ bush: 12.7, straight: 8, pinBush: 8 })).toEqual([]);
-    expect(wrong({ bush: 12.6, straight: 8, pinBush: 7.9 })).toEqual(['bush', 'pinBush']);
+    expect(wrong({ bush: 12.6, straight: 8, pinBush: 7.9 })).toEqual(['cutter.bush', 'cutter.pinBush']);
   });
 
   it('asks for sizes that are sizes', () => {
     expect(wrong({ bush: Number.NaN, straight: 0, pinBush: Number.POSITIVE_INFINITY })).toEqual([
-      'straight',
-      'bush',
-      'pinBush',
+      'cutter.straight',
+      'cutter.bush',
+      'cutter.pinBush',
     ]);
-    expect(wrong({ pinBush: 0 })).toEqual(['pinBush']);
+    expect(wrong({ pinBush: 0 })).toEqual(['cutter.pinBush']);
   });
 
   it('says what must pass through what', () => {
@@ -99,6 +99,6 @@ describe('checkCutting', () => {
   });
 
   it('says nothing of the tools round a cutter that is wrong in itself', () => {
-    expect(wrong({ bush: 3 }, { ...CUTTER, angle: 0 })).toEqual(['angle']);
+    expect(wrong({ bush: 3 }, { ...CUTTER, angle: 0 })).toEqual(['cutter.angle']);
   });
 });

@@ -1,5 +1,7 @@
-import type { Place } from '../../units/complaint.ts';
+import type { Complaint, Place } from '../../units/complaint.ts';
+import type { PlanComplaint } from './planComplaint.ts';
 import type { Position } from './position.ts';
+import type { Kept } from './validEntries.ts';
 
 /** Where a place is written; undefined where it is not. */
 type Find = (place: Place) => Position | undefined;
@@ -28,16 +30,18 @@ export const nearest = (find: Find, place: Place): Position => {
 };
 
 /**
- * Where the value that a later step complains of is written: in its drawer, or else among the plan's keys for all
- * drawers, or else where its default is taken from. What is written nowhere is sought as near as can be in the drawer.
- * @param place by the plan's keys: `['drawers', 1, 'groove', 'offset']`, `['joints', 0, 'tails', 2]`
+ * A later step's complaint where the value that it complains of is written: in its drawer, or else among the plan's keys
+ * for all drawers, or else where its default is taken from. What is written nowhere is sought as near as can be in the drawer.
+ * @param kept which entries of the text the later step was given: its places count those alone
  */
-export const trace = (find: Find, place: Place): Position => {
-  const [list, index, ...rest] = place;
-  if (list !== 'drawers' || index === undefined || rest.length === 0) return nearest(find, place);
-  for (const source of sources(rest)) {
-    const position = find([list, index, ...source]) ?? find(source);
-    if (position !== undefined) return position;
-  }
-  return nearest(find, place);
+export const locate = (find: Find, kept: Kept, complaint: Complaint): PlanComplaint => {
+  const [list, index, ...rest] = complaint.at;
+  if ((list !== 'drawers' && list !== 'joints') || typeof index !== 'number')
+    return { ...nearest(find, complaint.at), complaint };
+  const entry = [list, kept[list][index] ?? index];
+  const at = [...entry, ...rest];
+  const written = (source: Place) => find([...entry, ...source]) ?? find(source);
+  const [position = nearest(find, at)] =
+    list === 'drawers' && rest.length > 0 ? sources(rest).flatMap((source) => written(source) ?? []) : [];
+  return { ...position, complaint: { ...complaint, at } };
 };
