@@ -3,12 +3,12 @@ import type { Sizes } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 
 /** A place in a drawer, in mm: across from the left side's outer face, back from the front's outer face, up from the reference edge. */
-export type Place3 = readonly [x: number, y: number, z: number];
+export type Point3 = readonly [x: number, y: number, z: number];
 
 /** The box that a board fills with its joints' tails, its lip and what enters its grooves. */
 export interface PartBox {
-  readonly from: Place3;
-  readonly to: Place3;
+  readonly from: Point3;
+  readonly to: Point3;
 }
 
 /** One kind of board in a drawer, at its finished size. */

@@ -1,6 +1,6 @@
 import type { BottomSeason } from '../wood/bottomSeason.ts';
 import type { Climate, Seasonal } from '../wood/climate.ts';
-import { type CornerSteps, cornerSteps } from '../wood/flushCorner.ts';
+import { type CornerSteps, cornerSteps } from '../wood/cornerSteps.ts';
 import { sizesThroughYear } from '../wood/gapBand.ts';
 import { type SawnWood, thicknessCoefficient, widthCoefficient } from '../wood/movement.ts';
 import { bottomThroughYear } from './bottomDepth.ts';

@@ -1,5 +1,8 @@
+import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
 import { KINDS } from '../joint/kinds/kinds.ts';
+import { withCutter } from '../router/limits/fitToCutter.ts';
+import type { Overhang } from '../router/passes/routerCut.ts';
 import { BACK, type DrawerSpec } from './drawerSpec.ts';
 
 /** How wide the rebate is that runs round the inside of a front with a lip; all 0 where it has none. */
@@ -82,4 +85,16 @@ export const backJointSpec = ({ backJoint, stock }: DrawerSpec, backHeight: numb
   width: backHeight,
   tailBoard: stock.side.thickness,
   pinBoard: stock.back.thickness,
+});
+
+/** The wish for a drawer's front corners, unchecked: with what its cutter makes of it, and every default filled in. */
+export const frontCorner = (spec: DrawerSpec): ResolvedSpec => {
+  const wish = frontJointSpec(spec, sizesOf(spec).height);
+  return withDefaults(spec.cutter === undefined ? wish : withCutter(wish, spec.cutter));
+};
+
+/** Where the sides go on past the back: always below it, and above it where it drops. */
+export const sidesPastBack = ({ backDrop }: Pick<DrawerSpec, 'backDrop'>): Overhang => ({
+  lower: true,
+  upper: backDrop > 0,
 });

@@ -1,6 +1,5 @@
-import type { Joint } from '../joint/joint.ts';
+import { type Joint, meanTail } from '../joint/joint.ts';
 import { setOut } from '../joint/layOut.ts';
-import { meanTail } from '../joint/proportion.ts';
 import { adviseCutter } from '../router/limits/cautions.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { EPSILON } from '../units/epsilon.ts';
@@ -8,13 +7,13 @@ import { repeatedNames } from '../units/name.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { adviseDrawer } from './check/adviseDrawer.ts';
-import { type Draft, draftDrawer } from './draft.ts';
+import { type DrawerDraft, draftDrawer } from './draftDrawer.ts';
 import { frontWith } from './draftFront.ts';
 import type { Drawer, DrawerSet, Family } from './drawer.ts';
 import { TARGET_RANGE_IN_PINS } from './drawerLimits.ts';
 import { boardsOf } from './drawerParts.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
-import { commonPin, familyTarget, nearestChoice } from './family.ts';
+import { commonPin, familyTarget, nearestChoice } from './familyTarget.ts';
 import { type DrawerComplaint, mergeComplaints, saidOnce } from './mergeComplaints.ts';
 
 /**
@@ -35,7 +34,7 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
       says: say`the set's tail width is ${target}; it must be more than 0`,
     });
   const ofSpecs: DrawerComplaint[] = [];
-  const drafts: Draft[] = [];
+  const drafts: DrawerDraft[] = [];
   specs.forEach((spec, i) => {
     const draft = draftDrawer(spec);
     if (draft.ok) drafts.push(draft.value);
@@ -87,7 +86,7 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
 };
 
 /** The front joint with the number of tails that comes nearest to the aim; a listed one is as it was listed. */
-const frontJoint = ({ front, spec: { cutter } }: Draft, aim: number): Result<Joint> => {
+const frontJoint = ({ front, spec: { cutter } }: DrawerDraft, aim: number): Result<Joint> => {
   const { resolved, possible } = front;
   const choice = nearestChoice(front.candidates, aim);
   const advised = (joint: Joint): Joint =>

@@ -11,7 +11,7 @@ export const CHISEL_RANGE = { least: 0.5, most: 60 } as const;
 
 /** Beyond these a layout is drawn, with advice. */
 export const STEEP_RUN = 5;
-export const SHALLOW_RUN = 9;
+export const GENTLE_RUN = 9;
 export const WIDE_TAIL_IN_PINS = 6;
 
 /** The tail that looks right beside a pin, in pins: the middle of the usual two to four (common practice). */

@@ -1,15 +1,15 @@
 import { EPSILON } from '../units/epsilon.ts';
 import { rise } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
-import type { Count } from './joint.ts';
+import type { TailCount } from './joint.ts';
 import { LEAST_BASE, TARGET_TAIL_IN_PINS } from './jointLimits.ts';
 import type { Spacing } from './jointSpec.ts';
 
 /** A spacing that follows from a number of tails. */
-export type Shared = Exclude<Spacing, { kind: 'listed' }>;
+export type SharedSpacing = Exclude<Spacing, { kind: 'listed' }>;
 
 /** The part of all the tails' width that each of `count` tails takes, from the reference edge up; they sum to 1. */
-export const shares = (spacing: Shared, count: number): number[] => {
+export const shares = (spacing: SharedSpacing, count: number): number[] => {
   if (spacing.kind === 'even') return new Array<number>(count).fill(1 / count);
   const { ratio, from } = spacing;
   const middle = (count - 1) / 2;
@@ -46,11 +46,11 @@ export const leastTip = ({ depth, slope }: ResolvedSpec): number => LEAST_BASE +
 export const meanTip = (spec: ResolvedSpec, count: number): number => tailRoom(spec, count) / count;
 
 /** The narrowest tip of a number of tails whose mean tip is known. */
-export const narrowestTip = (spacing: Shared, { tails, tip }: Count): number =>
+export const narrowestTip = (spacing: SharedSpacing, { tails, tip }: TailCount): number =>
   tails * tip * Math.min(...shares(spacing, tails));
 
 /** The most tails whose bases can all be cut; 0 where not even one can. */
-export const mostTails = (spec: ResolvedSpec, spacing: Shared): number => {
+export const mostTails = (spec: ResolvedSpec, spacing: SharedSpacing): number => {
   const { pin } = spec;
   if (spacing.kind === 'even')
     return Math.max(0, Math.floor((tailRoom(spec, 1) + pin) / (leastTip(spec) + pin) + EPSILON));

@@ -2,10 +2,18 @@ import { accept, type Complaint, type Result, refuse } from '../units/complaint.
 import { EPSILON } from '../units/epsilon.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import type { ResolvedSpec } from './defaults.ts';
-import type { Count } from './joint.ts';
+import type { TailCount } from './joint.ts';
 import * as limits from './jointLimits.ts';
 import type { Spacing } from './jointSpec.ts';
-import { chooseTails, leastTip, meanTip, mostTails, type Shared, shares, tailRoom } from './spacing.ts';
+import {
+  chooseTails,
+  leastTip,
+  meanTip,
+  mostTails,
+  type SharedSpacing,
+  shares,
+  tailRoom,
+} from './spacing.ts';
 
 /** How far listed widths may miss the board's width, in mm: what rounding to the hundredth leaves. */
 const LIST_TOLERANCE = 0.05;
@@ -15,14 +23,14 @@ export interface TailWidths {
   readonly tips: readonly number[];
   /** The whole pins between the tails. */
   readonly pins: readonly number[];
-  readonly alternatives: readonly Count[];
+  readonly alternatives: readonly TailCount[];
 }
 
 /** How wide each tail and each whole pin is, by a wished spacing that is sound in itself. */
 export const tailWidths = (spec: ResolvedSpec): Result<TailWidths> =>
   spec.spacing.kind === 'listed' ? listedWidths(spec, spec.spacing) : sharedWidths(spec, spec.spacing);
 
-const sharedWidths = (spec: ResolvedSpec, spacing: Shared): Result<TailWidths> => {
+const sharedWidths = (spec: ResolvedSpec, spacing: SharedSpacing): Result<TailWidths> => {
   const most = mostTails(spec, spacing);
   if (most === 0) return refuse(noRoom(spec));
   const { tails } = spacing;

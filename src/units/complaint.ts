@@ -1,4 +1,5 @@
-import type { Phrase } from './phrase.ts';
+import { type Phrase, speak } from './phrase.ts';
+import type { Unit } from './unit.ts';
 
 /** The keys that lead to a value in what the user gave: `['drawers', 1, 'slope']`, or `['slope']` for an option. */
 export type Place = readonly (string | number)[];
@@ -26,3 +27,14 @@ export const refuse = (...complaints: readonly Complaint[]): Result<never> => ({
 /** The same complaints, seen from a level further out. */
 export const under = (outer: Place, complaints: readonly Complaint[]): Complaint[] =>
   complaints.map((complaint) => ({ ...complaint, at: [...outer, ...complaint.at] }));
+
+/**
+ * What is wrong, what is allowed and what to try, on one line.
+ * @example
+ * ```ts
+ * const length = parseLength('18 feet', 'mm');
+ * if (!length.ok) for (const complaint of length.complaints) console.error(sentence(complaint, 'mm'));
+ * ```
+ */
+export const sentence = ({ says, hint }: Complaint, unit: Unit): string =>
+  hint === undefined ? speak(says, unit) : `${speak(says, unit)}; try ${speak(hint, unit)}`;

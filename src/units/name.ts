@@ -1,7 +1,6 @@
 import { accept, type Result, refuse } from './complaint.ts';
 import { say } from './phrase.ts';
-import { quote } from './quote.ts';
-import { unicode } from './unicode.ts';
+import { quote, unicode } from './quote.ts';
 
 export const LONGEST_NAME = 80;
 

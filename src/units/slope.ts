@@ -10,7 +10,7 @@ export interface Slope {
 
 /** The steepest and the shallowest slope that is laid out; beyond them no joint of the trade lies. */
 export const STEEPEST_RUN = 2.5;
-export const SHALLOWEST_RUN = 20;
+export const GENTLEST_RUN = 20;
 
 /** The rise for every mm along: s = 1/n. */
 export const rise = (slope: Slope): number => 1 / slope.run;
@@ -45,7 +45,7 @@ export const parseSlope = (text: string): Result<Slope> => {
       hint: say`1:7`,
     });
   const slope = ratio === undefined ? slopeOfDegrees(number) : { run: number };
-  return slope.run >= STEEPEST_RUN - EPSILON && slope.run <= SHALLOWEST_RUN + EPSILON
+  return slope.run >= STEEPEST_RUN - EPSILON && slope.run <= GENTLEST_RUN + EPSILON
     ? accept(slope)
     : refuse({
         at: [],

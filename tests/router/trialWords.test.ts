@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { atPitch } from '../../src/router/limits/atPitch.ts';
 import { adviseCutter, CAUTIONS } from '../../src/router/limits/cautions.ts';
 import { checkCutter } from '../../src/router/limits/cutter.ts';
-import { atPitch } from '../../src/router/limits/pitch.ts';
 import { checkStraight } from '../../src/router/passes/straightPasses.ts';
-import { correctDepth, correctTemplate, type Measured } from '../../src/router/trial/trialCorrection.ts';
+import type { Measured } from '../../src/router/trial/checkTrial.ts';
+import { correctDepth, correctTemplate } from '../../src/router/trial/trialCorrection.ts';
 import { convergence, parseTrialLog } from '../../src/router/trial/trialLog.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { complaintsOf, told, value } from '../value.ts';

@@ -1,6 +1,6 @@
 import { type Complaint, under } from '../../units/complaint.ts';
+import { roundUp } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
-import { roundUp } from '../../units/roundUp.ts';
 import { adviseBottom } from '../../wood/bottomSeason.ts';
 import { GAP_BAND } from '../../wood/gapBand.ts';
 import { bottomThroughYear, screwPlace } from '../bottomDepth.ts';

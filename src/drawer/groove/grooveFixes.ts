@@ -1,9 +1,8 @@
 import { LEAST_PIN } from '../../joint/jointLimits.ts';
-import { EPSILON } from '../../units/epsilon.ts';
-import { roundUp } from '../../units/roundUp.ts';
-import { rise, SHALLOWEST_RUN, type Slope } from '../../units/slope.ts';
+import { EPSILON, roundUp } from '../../units/epsilon.ts';
+import { GENTLEST_RUN, rise, type Slope } from '../../units/slope.ts';
+import { frontCorner } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
-import { frontCorner } from '../frontCorner.ts';
 import { grooveMargins } from './hidingChoices.ts';
 
 /** What would hide a groove that shows, each all by itself; absent where no such change helps. */
@@ -66,7 +65,7 @@ export const grooveFixes = (spec: DrawerSpec, fits: (changed: DrawerSpec) => boo
   return {
     ...(moved.value > 0 && fits(withOffset(spec, moved.value)) ? { offset: moved } : {}),
     ...(narrowed >= LEAST_PIN && fits(withPin(spec, narrowed)) ? { pin: narrowed } : {}),
-    ...(gentler.run > 0 && gentler.run <= SHALLOWEST_RUN && fits(withSlope(spec, gentler))
+    ...(gentler.run > 0 && gentler.run <= GENTLEST_RUN && fits(withSlope(spec, gentler))
       ? { slope: gentler }
       : {}),
   };

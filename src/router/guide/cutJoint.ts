@@ -2,8 +2,7 @@ import type { Joint } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { accept, type Complaint, type Result, refuse, under } from '../../units/complaint.ts';
 import { BUSH_ROOM, type Cutting } from '../limits/cutting.ts';
-import { NO_OVERHANG, type Overhang } from '../passes/overhang.ts';
-import { type RouterCut, routerCut, tailsByHand } from '../passes/routerCut.ts';
+import { NO_OVERHANG, type Overhang, type RouterCut, routerCut, tailsByHand } from '../passes/routerCut.ts';
 import { checkStraight, defaultStraight } from '../passes/straightPasses.ts';
 import { type GuideBoard, guideBoard } from './guideBoard.ts';
 

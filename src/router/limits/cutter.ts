@@ -1,15 +1,8 @@
-import { lengthOrNonsense } from '../../joint/checkSizes.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
-import {
-  degrees,
-  rise,
-  SHALLOWEST_RUN,
-  type Slope,
-  STEEPEST_RUN,
-  slopeOfDegrees,
-} from '../../units/slope.ts';
+import { checkRange, lengthOrNaN } from '../../units/range.ts';
+import { degrees, GENTLEST_RUN, rise, type Slope, STEEPEST_RUN, slopeOfDegrees } from '../../units/slope.ts';
 
 /** A dovetail cutter: widest at its end, narrowing upward to its neck. Lengths in mm. */
 export interface Cutter {
@@ -28,7 +21,7 @@ export const DIAMETER_RANGE = { least: 3, most: 60 } as const;
 /** The thinnest waist that a cutter can be ground to and still bear its cut, in mm (common practice). */
 const LEAST_WAIST = 1;
 
-const LEAST_ANGLE = degrees({ run: SHALLOWEST_RUN });
+const LEAST_ANGLE = degrees({ run: GENTLEST_RUN });
 const MOST_ANGLE = degrees({ run: STEEPEST_RUN });
 
 /** The slope that a cutter leaves on either side of its cut. */
@@ -47,18 +40,14 @@ export const leastPin = (cutter: Cutter, depth: number): number => diameterAt(cu
 /** Checks a cutter. Places name its keys: `diameter`, `angle`, `length`, `neck`. */
 export const checkCutter = (cutter: Cutter): Result<Cutter> => {
   const { diameter, angle, length, neck } = cutter;
-  const wrong: Complaint[] = [];
-  if (!(diameter >= DIAMETER_RANGE.least - EPSILON && diameter <= DIAMETER_RANGE.most + EPSILON))
-    wrong.push({
-      at: ['diameter'],
-      says: say`the cutter's diameter is ${lengthOrNonsense(diameter)}; it must be ${atLeast(DIAMETER_RANGE.least)} to ${atMost(DIAMETER_RANGE.most)}`,
-      hint: say`${mm(12.7)}`,
-    });
-  wrong.push(...checkAngle(angle));
+  const wrong: Complaint[] = [
+    ...checkRange(['diameter'], "the cutter's diameter", diameter, DIAMETER_RANGE, say`${mm(12.7)}`),
+    ...checkAngle(angle),
+  ];
   if (!(length > 0 && Number.isFinite(length)))
     wrong.push({
       at: ['length'],
-      says: say`the cutter's cutting length is ${lengthOrNonsense(length)}; it must be more than ${mm(0)}`,
+      says: say`the cutter's cutting length is ${lengthOrNaN(length)}; it must be more than ${mm(0)}`,
     });
   // The rest is measured against diameter, angle and length together.
   if (wrong.length > 0) return refuse(...wrong);
@@ -73,7 +62,7 @@ export const checkCutter = (cutter: Cutter): Result<Cutter> => {
   if (neck !== undefined && !(neck >= LEAST_WAIST - EPSILON && neck < diameter))
     wrong.push({
       at: ['neck'],
-      says: say`the cutter's neck is ${lengthOrNonsense(neck)}; it must be ${atLeast(LEAST_WAIST)} or more and less than the diameter, ${mm(diameter)}`,
+      says: say`the cutter's neck is ${lengthOrNaN(neck)}; it must be ${atLeast(LEAST_WAIST)} or more and less than the diameter, ${mm(diameter)}`,
     });
   return wrong.length > 0 ? refuse(...wrong) : accept(cutter);
 };

@@ -3,9 +3,8 @@ import { withDefaults } from '../../joint/defaults.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
 import { KINDS, kindOf } from '../../joint/kinds/kinds.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
-import { EPSILON } from '../../units/epsilon.ts';
+import { EPSILON, roundUp } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
-import { roundUp } from '../../units/roundUp.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
 import { type Cutter, cutterSlope, diameterAt, leastPin } from './cutter.ts';
 

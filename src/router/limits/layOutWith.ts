@@ -3,11 +3,11 @@ import type { JointSpec } from '../../joint/jointSpec.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { layOut } from '../../joint/layOut.ts';
 import type { Result } from '../../units/complaint.ts';
+import { atPitch } from './atPitch.ts';
 import type { Cutter } from './cutter.ts';
 import type { Cutting } from './cutting.ts';
 import { withCutter } from './fitToCutter.ts';
 import { layOutForCutter } from './layOutForCutter.ts';
-import { atPitch } from './pitch.ts';
 
 /** What a corner is cut with, where it is not by hand alone. */
 export interface Tooling {

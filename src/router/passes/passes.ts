@@ -43,3 +43,15 @@ export const socketPasses = ({ tails, depth }: Joint, cutter: Cutter): number[][
   const step = STEP * diameterAt(cutter, depth);
   return tails.map(({ tip: [from, to] }) => evenCentres(from + radius, to - radius, step));
 };
+
+/** How far past the joint's edges the dovetail cutter's largest diameter runs as it clears the half spaces, in mm. */
+export const pastTheEdges = (
+  joint: Joint,
+  cutter: Cutter,
+): { readonly lower: number; readonly upper: number } => {
+  const passes = tailPasses(joint, cutter);
+  const radius = cutter.diameter / 2;
+  const [first = radius] = passes[0] ?? [];
+  const last = passes.at(-1)?.at(-1) ?? joint.width - radius;
+  return { lower: radius - first, upper: last + radius - joint.width };
+};

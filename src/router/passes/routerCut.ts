@@ -2,7 +2,6 @@ import { gauges } from '../../joint/gauges.ts';
 import type { Joint } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { type Cutter, leastPin } from '../limits/cutter.ts';
-import { NO_OVERHANG, type Overhang } from './overhang.ts';
 import { socketPasses, tailPasses } from './passes.ts';
 import { type RoundSocket, roundSocket } from './roundSocket.ts';
 import { type StraightPass, straightPasses } from './straightPasses.ts';
@@ -73,3 +72,15 @@ export const routerCut = (
         },
   };
 };
+
+/**
+ * Beyond which edges of the pin board the tail board goes on, as a drawer's sides do past its back. A cutter that cleared
+ * the half space there would run into wood that stays, so that one is cut by hand.
+ */
+export interface Overhang {
+  readonly lower: boolean;
+  readonly upper: boolean;
+}
+
+/** Both boards end at the same edges, and a cutter runs out into the air. */
+export const NO_OVERHANG: Overhang = { lower: false, upper: false };

@@ -2,10 +2,10 @@ import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
-import { SHALLOWEST_RUN, STEEPEST_RUN, slopeOfDegrees } from '../../units/slope.ts';
+import { GENTLEST_RUN, STEEPEST_RUN, slopeOfDegrees } from '../../units/slope.ts';
 import { checkAngle } from '../limits/cutter.ts';
-import { correction } from './correction.ts';
-import { MOST_DEPTH, MOST_MEASURED } from './trialCorrection.ts';
+import { MOST_DEPTH, MOST_MEASURED } from './checkTrial.ts';
+import { correction } from './trialCorrection.ts';
 
 /** One trial joint of a log, in mm: where it was cut, and how loose it was (tight is less than 0). */
 export type Trial =
@@ -50,7 +50,7 @@ const readTrial = (line: string): Trial | undefined => {
   if (!isWithin(loose, -MOST_MEASURED, MOST_MEASURED)) return undefined;
   if (isNumber(angle) && checkAngle(angle).length === 0 && isWithin(depth, 2 * EPSILON, MOST_DEPTH))
     return { angle, depth, loose };
-  return isWithin(slope, STEEPEST_RUN, SHALLOWEST_RUN) && isWithin(at, -MOST_DEPTH, MOST_DEPTH)
+  return isWithin(slope, STEEPEST_RUN, GENTLEST_RUN) && isWithin(at, -MOST_DEPTH, MOST_DEPTH)
     ? { slope, at, loose }
     : undefined;
 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adviseDrawer } from '../../../src/drawer/check/adviseDrawer.ts';
-import { draftDrawer } from '../../../src/drawer/draft.ts';
+import { draftDrawer } from '../../../src/drawer/draftDrawer.ts';
 import type { DrawerSpec } from '../../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../../src/drawer/layOutSet.ts';
 import type { Spacing } from '../../../src/joint/jointSpec.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { draftDrawer } from '../../../src/drawer/draft.ts';
+import { draftDrawer } from '../../../src/drawer/draftDrawer.ts';
 import type { DrawerSpec } from '../../../src/drawer/drawerSpec.ts';
 import { grooveComplaint } from '../../../src/drawer/groove/grooveComplaint.ts';
 import type { GrooveFixes } from '../../../src/drawer/groove/grooveFixes.ts';
@@ -10,8 +10,8 @@ import { complaintsOf } from '../../value.ts';
 import { drawer } from '../chest.ts';
 
 const { joint } = drawer();
-const told = (change: Partial<DrawerSpec>, remedies: GrooveFixes = {}): [says: string, hint: string] => {
-  const [line = ''] = complaintsOf(refuse(grooveComplaint(drawer(change), remedies)));
+const told = (change: Partial<DrawerSpec>, fixes: GrooveFixes = {}): [says: string, hint: string] => {
+  const [line = ''] = complaintsOf(refuse(grooveComplaint(drawer(change), fixes)));
   const [says = '', hint = ''] = line.split('; try ');
   return [says, hint];
 };

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Joint } from '../../../src/joint/joint.ts';
+import { layOut } from '../../../src/joint/layOut.ts';
 import { type Cutter, leastPin } from '../../../src/router/limits/cutter.ts';
 import { layOutForCutter } from '../../../src/router/limits/layOutForCutter.ts';
-import { evenCentres, socketPasses, tailPasses } from '../../../src/router/passes/passes.ts';
+import { evenCentres, pastTheEdges, socketPasses, tailPasses } from '../../../src/router/passes/passes.ts';
 
 const CUTTER: Cutter = { diameter: 12.7, angle: 8, length: 20 };
 const TAN = Math.tan((8 * Math.PI) / 180);
@@ -109,5 +110,26 @@ describe('socketPasses', () => {
       expect(centres[0]).toBeCloseTo(from + 6.35, 9);
       expect(centres.at(-1)).toBeCloseTo(to - 6.35, 9);
     });
+  });
+});
+
+describe('how far a cutter runs past the edges', () => {
+  it('is what its half diameter takes beyond the base of a half pin', () => {
+    const slope = { run: 1 / Math.tan((8 * Math.PI) / 180) };
+    const laid = layOut({
+      kind: 'through',
+      width: 55,
+      tailBoard: 11,
+      pinBoard: 11,
+      slope,
+      pin: 9.62,
+      halfPin: { lower: 6, upper: 7 },
+      spacing: { kind: 'even', tails: 1 },
+    });
+    if (!laid.ok) throw new Error('this corner can be cut');
+    const { lower, upper } = pastTheEdges(laid.value, { diameter: 12.7, angle: 8, length: 20 });
+    // At the base, 11 mm from the tips, a half pin is wider by 11 tan 8 degrees = 1.546 mm; the cutter is 12.7 mm wide there.
+    expect(lower).toBeCloseTo(12.7 - 6 - 1.546, 3);
+    expect(upper).toBeCloseTo(12.7 - 7 - 1.546, 3);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { JointSpec } from '../../../src/joint/jointSpec.ts';
 import { cutJoint, type JointCut } from '../../../src/router/guide/cutJoint.ts';
-import { NO_OVERHANG, type Overhang } from '../../../src/router/passes/overhang.ts';
+import { NO_OVERHANG, type Overhang } from '../../../src/router/passes/routerCut.ts';
 import { routerSettings } from '../../../src/router/passes/routerSettings.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from '../example.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { correction } from '../../../src/router/trial/correction.ts';
-import { correctDepth, correctTemplate, type Measured } from '../../../src/router/trial/trialCorrection.ts';
+import type { Measured } from '../../../src/router/trial/checkTrial.ts';
+import { correctDepth, correction, correctTemplate } from '../../../src/router/trial/trialCorrection.ts';
 import { mm, say, speak } from '../../../src/units/phrase.ts';
 import { value } from '../../value.ts';
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Joint } from '../../../src/joint/joint.ts';
 import type { JointSpec } from '../../../src/joint/jointSpec.ts';
 import { layOut } from '../../../src/joint/layOut.ts';
-import { atPitch } from '../../../src/router/limits/pitch.ts';
+import { atPitch } from '../../../src/router/limits/atPitch.ts';
 import { speak } from '../../../src/units/phrase.ts';
 import { value } from '../../value.ts';
 

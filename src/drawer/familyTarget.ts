@@ -1,4 +1,4 @@
-import type { Count } from '../joint/joint.ts';
+import type { TailCount } from '../joint/joint.ts';
 import { TARGET_TAIL_IN_PINS } from '../joint/jointLimits.ts';
 import { ratioBetween } from '../joint/spacing.ts';
 import { EPSILON } from '../units/epsilon.ts';
@@ -67,7 +67,7 @@ export const familyTarget = (tips: readonly (readonly number[])[], pin: number):
  * The choice whose tip width is nearest to a target in ratio; of two as near, the one with fewer tails.
  * @param choices in rising order of tails
  */
-export const nearestChoice = <C extends Count>(choices: readonly C[], target: number): C | undefined => {
+export const nearestChoice = <C extends TailCount>(choices: readonly C[], target: number): C | undefined => {
   let best: C | undefined;
   for (const choice of choices)
     if (best === undefined || ratioBetween(choice.tip, target) < ratioBetween(best.tip, target) - EPSILON)

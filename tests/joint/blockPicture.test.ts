@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { blockPicture } from '../../src/joint/picture.ts';
+import { blockPicture } from '../../src/joint/blockPicture.ts';
 import { jointOf } from './told.ts';
 
 describe('the block drawing of a joint', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { meanPin, meanTail } from '../../src/joint/joint.ts';
 import type { Spacing } from '../../src/joint/jointSpec.ts';
-import { meanPin, meanTail } from '../../src/joint/proportion.ts';
 import { jointOf } from './told.ts';
 
 const joint = (spacing: Spacing) =>

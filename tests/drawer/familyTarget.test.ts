@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { commonPin, familyTarget, nearestChoice } from '../../src/drawer/family.ts';
+import { commonPin, familyTarget, nearestChoice } from '../../src/drawer/familyTarget.ts';
 
 /** Every way to give each drawer one of its tips. */
 const assignments = (tips: readonly (readonly number[])[]): number[][] =>
