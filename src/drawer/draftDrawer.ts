@@ -64,8 +64,8 @@ export const draftDrawer = (spec: DrawerSpec): Result<DrawerDraft> => {
 };
 
 /**
- * What would hide the groove of a drawer whose groove shows, each change tried on the whole drawer: it must bring no new
- * fault. Nothing helps, and none is needed, where the groove is hidden or the drawer cannot be judged.
+ * Changes that would each hide a groove that shows, tried on the whole drawer, where they must cause no new fault; none
+ * where the groove is hidden or the drawer cannot be judged.
  */
 export const grooveFixesOf = (spec: DrawerSpec): GrooveFixes => {
   const { complaints, grooveShows } = assess(spec);

@@ -20,7 +20,7 @@ export interface Drawer {
 
 /** What makes a set of drawers look alike. */
 export interface Family {
-  /** The tail width that all keep to, in mm. */
+  /** The tail width that all drawers are matched to, in mm. */
   readonly target: number;
   /** The set's pin: the one that most of its drawers have, in mm. */
   readonly pin: number;
@@ -30,7 +30,7 @@ export interface Family {
   readonly spread: number;
 }
 
-/** A set of drawers that keep to one look. */
+/** A set of drawers that look alike. */
 export interface DrawerSet {
   readonly drawers: readonly Drawer[];
   /** Absent where there are no drawers. */

@@ -2,7 +2,7 @@ import { bottomDepth } from './bottomDepth.ts';
 import type { Sizes } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 
-/** A place in a drawer, in mm: across from the left side's outer face, back from the front's outer face, up from the reference edge. */
+/** A point in a drawer, in mm: x from the left side's outside face, y back from the front's outside face, z up from the reference edge. */
 export type Point3 = readonly [x: number, y: number, z: number];
 
 /** The box that a board fills with its joints' tails, its lip and what enters its grooves. */

@@ -20,7 +20,7 @@ export interface PartSeason {
   readonly stock: SawnWood | null;
 }
 
-/** A drawer through the year that follows its making. */
+/** A drawer through the year after its making. */
 export interface DrawerSeason {
   readonly climate: Climate;
   readonly parts: readonly PartSeason[];
@@ -32,7 +32,7 @@ export interface DrawerSeason {
 }
 
 /**
- * What a year does to a drawer; nothing is known where no climate is given.
+ * A drawer through the year after its making; absent where no climate is given.
  * @example
  * ```ts
  * for (const drawer of project.set.drawers) console.log(drawer.spec.name, drawerSeason(drawer)?.gaps?.leave);

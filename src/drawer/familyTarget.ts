@@ -8,7 +8,7 @@ import { TARGET_RANGE_IN_PINS } from './drawerLimits.ts';
 const TIE = 1e-12;
 
 /**
- * The tail width T that a set keeps to: the one in [2p, 4p] with the least sum of (ln t - ln T)² over all drawers, t being
+ * The tail width T that a set is matched to: the one in [2p, 4p] with the least sum of (ln t - ln T)² over all drawers, t being
  * a drawer's tip width nearest to T in ratio; of equally good ones the nearest to 3p in ratio, of two
  * as near the narrower. Exact.
  *
@@ -21,11 +21,11 @@ const TIE = 1e-12;
 export const familyTarget = (tips: readonly (readonly number[])[], pin: number): number => {
   const middle = TARGET_TAIL_IN_PINS * pin;
   if (tips.length === 0) return middle;
-  // All in logarithms of the ratio to the middle, where near ties are told by their distance from 0.
+  // All in logarithms of the ratio to the middle, so that ties are decided by the distance from 0.
   const from = Math.log(TARGET_RANGE_IN_PINS.least / TARGET_TAIL_IN_PINS);
   const to = Math.log(TARGET_RANGE_IN_PINS.most / TARGET_TAIL_IN_PINS);
   let sum = 0;
-  // Counted from the beginning of the range: what all targets cost alike tells none from another.
+  // Counted from the beginning of the range: a cost that all targets share makes no difference.
   let squares = 0;
   const changes: { at: number; sum: number; squares: number }[] = [];
   for (const choices of tips) {

@@ -12,15 +12,15 @@ import { type SawnWood, thicknessCoefficient, widthCoefficient } from '../wood/m
 import type { Sizes } from './drawerSizes.ts';
 import type { DrawerSpec, Movement } from './drawerSpec.ts';
 
-/** A gap in mm, when made and at both ends of the year, and what becomes of a drawer that has it. */
+/** A gap in mm, when made and at both ends of the year, and whether the drawer sticks or the gap shows. */
 export interface GapSeason {
   readonly gap: Seasonal<number>;
-  /** Between these it neither sticks nor shows; what is hidden may be as wide as it likes. */
+  /** Gaps that neither stick nor show; a hidden gap has no upper limit. */
   readonly band: Range;
   readonly verdict: GapVerdict;
 }
 
-/** What is left free round a drawer through the year. */
+/** Gaps round a drawer through the year. */
 export interface Gaps {
   /** Above the front, or above the part of it that enters the opening. */
   readonly front: GapSeason;
@@ -32,7 +32,7 @@ export interface Gaps {
   readonly leave: number;
 }
 
-/** Behind a front nobody sees how wide a gap is. */
+/** Behind a front a gap of any width is hidden. */
 const HIDDEN: Range = { least: GAP_BAND.least, most: Number.POSITIVE_INFINITY };
 /** Common practice: beside the sides less is enough to run free. */
 export const BESIDE_BAND: Range = { least: 0.1, most: Number.POSITIVE_INFINITY };
@@ -62,8 +62,8 @@ export const gapsOf = ({ space, movement, lip }: DrawerSpec, sizes: Sizes): Gaps
 };
 
 /**
- * The gap to leave above a drawer on the day of making, in mm, so that the least one is left when its front and its
- * sides are dampest: the larger of what the two ask for.
+ * The gap to leave above a drawer on the day of making, in mm, so that the least gap remains when its front and its
+ * sides are dampest: the larger of those that the two need.
  * @param opening the opening's height
  */
 export const topGap = (

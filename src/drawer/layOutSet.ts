@@ -19,10 +19,10 @@ import { type DrawerComplaint, mergeComplaints, saidOnce } from './mergeComplain
 /**
  * Sizes a whole set of drawers and sets out their corners, so that all look alike.
  *
- * All keep to one target tail: the given one, or the one that the family rule finds. Every drawer counts once, however
+ * All are matched to one tail width: the given one, or the one that `familyTarget` finds. Every drawer counts once, however
  * many equal ones are made of it. One with a wished number of tails counts with that; one with listed tails has no
  * choice to make and does not count, but its mean tip enters the set's spread.
- * @param target the tail width to keep to, in mm
+ * @param target the tail width to match, in mm
  * @returns the set with all its advice, or everything that is wrong with any of its drawers; places start at the plan's
  * top: `['drawers', 1, 'opening', 'width']`, `['family', 'target']`
  */
@@ -79,7 +79,7 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
     advice: [
       ...adviseOnTarget(aim, pin),
       ...mergeComplaints(onDrawers),
-      // What the cutter does to every drawer is said once.
+      // Advice on the cutter concerns every drawer and is given once.
       ...saidOnce(onCutter),
     ],
   });

@@ -9,7 +9,7 @@ import { accept, type Complaint, type Result, under } from '../units/complaint.t
 import type { Family } from './drawer.ts';
 import { familyTarget, nearestChoice } from './familyTarget.ts';
 
-/** Corners of bare widths that keep to one target tail, without drawers or grooves. */
+/** Corners of several widths matched to one tail width, without drawers or grooves. */
 export interface LaidWidths {
   readonly joints: readonly Joint[];
   readonly family: Family;

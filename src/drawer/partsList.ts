@@ -8,7 +8,7 @@ import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from './drawerLimits.ts';
 import type { DrawerPart } from './drawerParts.ts';
 import type { Stock } from './drawerSpec.ts';
 
-/** What a board is to its drawer. */
+/** A kind of part. */
 export type PartName = 'front' | 'side' | 'back' | 'bottom' | 'slip';
 
 /** One row of the parts list. Lengths in mm. */

@@ -6,7 +6,11 @@ import type { ResolvedSpec } from './defaults.ts';
 import { GENTLE_RUN, STEEP_RUN, WIDE_TAIL_IN_PINS } from './jointLimits.ts';
 import { KINDS } from './kinds/kinds.ts';
 
-/** What a careful maker would say of a layout that can be cut all the same. */
+/**
+ * Advice on a layout that can be cut; places name the joint's options.
+ * @param tips tail widths, in mm
+ * @param pins narrow widths of all pins, half pins included, in mm
+ */
 export const adviseJoint = (
   spec: ResolvedSpec,
   tips: readonly number[],

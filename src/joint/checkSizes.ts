@@ -8,7 +8,7 @@ import type { JointSpec } from './jointSpec.ts';
 import type { OwnLength } from './kinds/kind.ts';
 import { KIND_NAMES, KINDS, kindOf, type OwnLengthKey } from './kinds/kinds.ts';
 
-/** What a size allows others to be: no more than itself, or than its own most where it is itself wrong. */
+/** The limit that a size sets to others: itself, or the most it may be where it is out of range. */
 const bound = (value: number, range: Range): number => (isInRange(value, range) ? value : range.most);
 
 /** Everything that is wrong with the sizes of a wish, before any tail is placed; defaults are not blamed on the user. */

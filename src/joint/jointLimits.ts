@@ -14,5 +14,5 @@ export const STEEP_RUN = 5;
 export const GENTLE_RUN = 9;
 export const WIDE_TAIL_IN_PINS = 6;
 
-/** The tail that looks right beside a pin, in pins: the middle of the usual two to four (common practice). */
+/** Usual tail width, in pins: the middle of the customary two to four (common practice). */
 export const TARGET_TAIL_IN_PINS = 3;

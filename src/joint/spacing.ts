@@ -30,7 +30,7 @@ const narrowestShare = ({ ratio, from }: Extract<Spacing, { kind: 'graded' }>, c
     last *= ratio;
     sum += last;
   }
-  // From the middle both sides count, but a tail that stands in it only once.
+  // Counted from the middle, both sides are summed, but a tail in the middle only once.
   if (from === 'middle') sum = 2 * sum - (count % 2);
   return Math.min(1, last) / sum;
 };
@@ -62,7 +62,7 @@ export const mostTails = (spec: ResolvedSpec, spacing: SharedSpacing): number =>
   return count;
 };
 
-/** How many times one width goes into another, the larger into the smaller turned over: never under 1. */
+/** Ratio of two widths, the larger to the smaller: at least 1. */
 export const ratioBetween = (a: number, b: number): number => Math.max(a / b, b / a);
 
 /** The count, of 1 to `most`, whose mean tip is nearest in ratio to three pins. */

@@ -26,7 +26,7 @@ export interface TailWidths {
   readonly alternatives: readonly TailCount[];
 }
 
-/** How wide each tail and each whole pin is, by a wished spacing that is sound in itself. */
+/** Width of each tail and each whole pin, for a spacing that `checkSpacing` accepts. */
 export const tailWidths = (spec: ResolvedSpec): Result<TailWidths> =>
   spec.spacing.kind === 'listed' ? listedWidths(spec, spec.spacing) : sharedWidths(spec, spec.spacing);
 

@@ -4,14 +4,14 @@ import type { Unit } from './unit.ts';
 /** The keys that lead to a value in what the user gave: `['drawers', 1, 'slope']`, or `['slope']` for an option. */
 export type Place = readonly (string | number)[];
 
-/** Something to tell the user about one place in their input: an error that stops the work, or advice that does not. */
+/** What is wrong or advised at one place of the input: an error stops the work, advice does not. */
 export interface Complaint {
   readonly at: Place;
   /** What is wrong and what is allowed, in the user's words; lengths stay lengths until they are shown. */
   readonly says: Phrase;
   /** What to try instead, ready to be typed. */
   readonly hint?: Phrase;
-  /** Further places of which the same is said. */
+  /** Further places that the same complaint is about. */
   readonly also?: readonly Place[];
 }
 
@@ -24,7 +24,7 @@ export const accept = <T>(value: T): Result<T> => ({ ok: true, value });
 
 export const refuse = (...complaints: readonly Complaint[]): Result<never> => ({ ok: false, complaints });
 
-/** The same complaints, seen from a level further out. */
+/** The complaints, each with `outer` before its place. */
 export const under = (outer: Place, complaints: readonly Complaint[]): Complaint[] =>
   complaints.map((complaint) => ({ ...complaint, at: [...outer, ...complaint.at] }));
 

@@ -65,7 +65,7 @@ const noLength = (text: string): Result<never> =>
     hint: say`18, 18mm, 0.75in, 3/4in or 5-11/16in`,
   });
 
-/** A fraction of a rule that is marked in inches, with no unit behind it. */
+/** A fraction as an inch rule shows it, without a unit. */
 const BARE_FRACTION = /^(?:\d+\s*[-\s]\s*)?(?:\d+\s*[/⁄]\s*\d+|[¼½¾⅛⅜⅝⅞])$|^\d+[¼½¾⅛⅜⅝⅞]$/u;
 
 /** What was most likely meant by a length that is out of range as mm: `7/16in` for a bare 7/16. */

@@ -8,11 +8,11 @@ export interface Slope {
   readonly run: number;
 }
 
-/** The steepest and the shallowest slope that is laid out; beyond them no joint of the trade lies. */
+/** The steepest and the gentlest slope that is set out; no joint in use lies beyond them (common practice). */
 export const STEEPEST_RUN = 2.5;
 export const GENTLEST_RUN = 20;
 
-/** The rise for every mm along: s = 1/n. */
+/** mm across for every mm along: s = 1/n. */
 export const rise = (slope: Slope): number => 1 / slope.run;
 
 /** The angle off square, in degrees: atan(1/n). */

@@ -6,7 +6,7 @@ import { sizeAt } from './movement.ts';
 /** The gaps above a drawer, in mm, between which it neither rubs nor looks slack (common practice under a rail). */
 export const GAP_BAND: Range = { least: 0.5, most: 3 };
 
-/** How a drawer's gap does through the year. */
+/** Verdict on a drawer's gap through the year. */
 export type GapVerdict = 'fits' | 'sticks' | 'shows' | 'sticks and shows';
 
 /**
@@ -21,7 +21,7 @@ export const sizesThroughYear = (made: number, coefficient: number, climate: Cli
   dampest: sizeAt(made, coefficient, climate.making, climate.dampest),
 });
 
-/** The gap above a part of these sizes, in mm; negative where it no longer goes in. The opening is taken as constant. */
+/** The gap above a part of these sizes, in mm; negative where the part is larger than its opening. The opening is taken as constant. */
 export const gapsThroughYear = (opening: number, sizes: Seasonal<number>): Seasonal<number> => ({
   making: opening - sizes.making,
   driest: opening - sizes.driest,

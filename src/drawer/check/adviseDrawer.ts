@@ -17,7 +17,7 @@ import { backPlace, frontPlace, ofCorners } from '../places.ts';
 import { adviseOnYear } from './adviseOnYear.ts';
 
 /**
- * What a careful maker would say of a drawer that can be made all the same; places start in the drawer's entry.
+ * Advice on a drawer that can be made; places start in the drawer's entry.
  * @param front the joint that its front corners were given
  */
 export const adviseDrawer = (draft: DrawerDraft, front: Joint, family: Family): Complaint[] => [
@@ -31,7 +31,7 @@ export const adviseDrawer = (draft: DrawerDraft, front: Joint, family: Family): 
   ...ofCorners(
     'front',
     (place) => frontPlace(draft.spec, place),
-    // Of a thin front is told in a drawer's own words.
+    // `adviseSizes` covers a thin front in a drawer's terms.
     front.advice.filter(({ at }) => at[0] !== 'pinBoard'),
   ),
   ...ofCorners('back', backPlace, draft.back.advice),
@@ -63,7 +63,7 @@ const onFamily = (
   return advice;
 };
 
-/** Only where a half pin was wished in so many words: a default may give way unsaid. */
+/** Only for a half pin that was given: a default changes without advice. */
 const onLowerHalfPin = ({ spec }: DrawerDraft, front: Joint): Complaint[] => {
   const wished = spec.joint.halfPin?.lower;
   const taken = front.tails[0]?.tip[0];
@@ -115,15 +115,15 @@ const onGroove = ({ spec, sizes }: DrawerDraft): Complaint[] => {
 };
 
 /**
- * The sides go on below a back and mostly above it, so a cutter that cleared the outer spaces of their back ends would run
- * into wood that stays. Of front corners the same spaces end at the boards' edges, and it runs into the air.
+ * Advice that the half spaces of the sides' back ends are cut by hand: the sides extend below a back and mostly above it,
+ * so that a cutter would run into them. At front corners these spaces end at the boards' edges.
  */
 export const adviseBackSpaces = ({ spec, back }: Pick<DrawerDraft, 'spec' | 'back'>): Complaint[] => {
   const { cutter } = spec;
   if (cutter === undefined) return [];
   const { lower, upper } = pastTheEdges(back, cutter);
   const both = sidesPastBack(spec).upper;
-  // To the hundredth, so that drawers of one back joint have the same to say whatever their floats.
+  // To the hundredth, so that equal back joints give equal advice despite rounding errors.
   const past = mm(Math.round(100 * (both ? Math.max(lower, upper) : lower)) / 100);
   return [
     {
@@ -135,7 +135,7 @@ export const adviseBackSpaces = ({ spec, back }: Pick<DrawerDraft, 'spec' | 'bac
   ];
 };
 
-/** Where a bottom that is laid in as a panel is of a wood that moves; the place starts in the drawer's entry. */
+/** Advice on a panel bottom whose wood moves; the place starts in the drawer's entry. */
 export const advisePanel = ({ bottom, stock }: DrawerSpec): Complaint[] => {
   const { species } = stock.bottom;
   return bottom.kind === 'solid' || species === undefined || !isSolidWood(species)
@@ -149,7 +149,7 @@ export const advisePanel = ({ bottom, stock }: DrawerSpec): Complaint[] => {
       ];
 };
 
-/** Sizes that can be made but that hardly anybody means; places start in the drawer's entry. */
+/** Advice on sizes that can be made but are rarely meant; places start in the drawer's entry. */
 export const adviseSizes = ({ space, stock }: DrawerSpec): Complaint[] => {
   const { front, side } = stock;
   const { width, height } = space.kind === 'opening' ? space.opening : space.size;

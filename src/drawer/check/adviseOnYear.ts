@@ -8,7 +8,7 @@ import type { Sizes } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 import { BESIDE_BAND, gapsOf } from '../gaps.ts';
 
-/** Where the year that follows the making will make a drawer stick, or a gap show; places start in the drawer's entry. */
+/** Advice where a drawer will stick, or a gap will show, in the year after its making; places start in the drawer's entry. */
 export const adviseOnYear = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const advice: Complaint[] = [];
   const bottom = bottomThroughYear(spec, sizes);

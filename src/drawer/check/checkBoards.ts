@@ -8,7 +8,7 @@ import { LEAST_HELD, LEAST_INSIDE, LEAST_WALL } from '../drawerLimits.ts';
 import type { Sizes } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 
-/** Whether the boards can carry their grooves and hold the bottom, in a drawer whose space is sound. */
+/** What is wrong with boards that cannot carry their grooves or hold the bottom, in a drawer that `checkSpace` accepts. */
 export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const { stock, joint, backJoint, groove, bottom, lip, backDrop } = spec;
   const { height, lap, wall, inside, backFrom, backHeight } = sizes;

@@ -8,7 +8,7 @@ import type { DrawerSpec, Groove } from '../drawerSpec.ts';
 import type { GrooveFixes } from './grooveFixes.ts';
 import { grooveMiss, hidingChoices } from './hidingChoices.ts';
 
-/** Says by how much a drawer's groove misses the lowest tail, and what would help. */
+/** The complaint about a groove that shows: by how much it misses the lowest tail, and what would help. */
 export const grooveComplaint = (spec: DrawerSpec, fixes: GrooveFixes): Complaint => {
   const { groove } = spec;
   const corner = frontCorner(spec);

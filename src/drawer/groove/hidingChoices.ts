@@ -7,7 +7,7 @@ import { rise } from '../../units/slope.ts';
 import { GROOVE_SPARE } from '../drawerLimits.ts';
 import type { Groove } from '../drawerSpec.ts';
 
-/** A number of tails that hides the groove, with the lower half pin that it takes for that. */
+/** A number of tails that hides the groove, with the lower half pin that it needs. */
 export interface HidingChoice extends TailCount {
   /** Narrow width, in mm: the nearest to the wished one. */
   readonly lowerHalfPin: number;
@@ -58,7 +58,7 @@ export const hidingChoices = (spec: ResolvedSpec, spacing: SharedSpacing, groove
   return choices;
 };
 
-/** How far the groove's band lies inside the lowest tail's base at its lower and its upper edge; under 0 where it stands out. */
+/** How far the groove's band lies inside the lowest tail's base at its lower and its upper edge; under 0 where it is outside. */
 const edgeMargins = (spec: ResolvedSpec, groove: Groove, lowerHalfPin: number, tip: number) => {
   const [from, to] = band(groove);
   const loss = spec.depth * rise(spec.slope);

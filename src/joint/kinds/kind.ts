@@ -22,15 +22,15 @@ export interface OwnLength<Key extends string = string> {
   readonly on: JointBoard;
   /** Which lines across the boards it places: the tails' baseline, or a line of its own on that board's end. */
   readonly places: readonly ('baseline' | 'own')[];
-  /** What it is unless given. */
+  /** Its default. */
   usual(boards: Thicknesses): number;
-  /** What it may be. */
+  /** Its range. */
   range(boards: Thicknesses): Range;
-  /** What it is in a corner of its kind. */
+  /** Its value in a joint of its kind. */
   of(joint: Joint): number;
 }
 
-/** What a kind makes of its boards, in mm: how deep the joint is, and what of either board it leaves. */
+/** Depth of a joint and the measures of both its boards, in mm. */
 export interface JointShape extends Pick<Joint, 'depth' | 'tailBoard' | 'pinBoard'> {
   /** How far behind the pin board's outside face the tail board ends. */
   readonly setBack: number;
@@ -88,12 +88,12 @@ export interface Kind<Name extends string, Own extends string> {
   wish(given: OwnGiven<Own>): Wish<Name, Own>;
   /** Its measures; lengths that are not given are as usual. */
   shape(given: Thicknesses & OwnGiven<Own>): JointShape;
-  /** A wish that goes no deeper than this, where it would go deeper, to a tenth of a millimetre; and what does it, in words. */
+  /** The change that makes a deeper joint no deeper than `depth`, to a tenth of a mm, and the same in words. */
   noDeeper(
     given: Thicknesses & OwnGiven<Own>,
     depth: number,
   ): { readonly wish: Wish<Name, Own> & { readonly pinBoard: number }; readonly words: Phrase };
-  /** What a careful maker would say of such boards for it. */
+  /** Advice on such boards for it. */
   advise(boards: Thicknesses): Complaint[];
   /** What is marked on either board, from its inside face over the end to its outside face. */
   marks(joint: Joint): Readonly<Record<JointBoard, readonly SurfaceMarks[]>>;

@@ -17,7 +17,7 @@ export interface JointCut {
  * The passes and the guides for a joint that was laid out for a cutter.
  * @param cutting one that `checkCutting` accepts
  * @param overhang where the tail board is wider than the pin board
- * @returns the cut, or which of the tools will not do for this joint; places start with `cutter`
+ * @returns the cut, or which of the tools do not suit this joint; places start with `cutter`
  */
 export const cutJoint = (
   joint: Joint,

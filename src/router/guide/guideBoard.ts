@@ -44,8 +44,8 @@ export interface GuideBoard {
 /** The narrowest finger that a bush may bear on, in mm (common practice for 6 to 12 mm sheet). */
 const LEAST_FINGER = 3;
 
-/** How far the cutter's centre runs on past the work's far face, in mm, so that both sides are cut right through. */
-const RUN_ON = 2;
+/** How far the cutter's centre runs beyond the work's far face, in mm, so that both sides are cut right through. */
+const OVERRUN = 2;
 
 /** The bush enters a slot so far before the cutter meets the work, in mm. */
 const LEAD = 3;
@@ -57,7 +57,7 @@ const FENCE = 40;
 const SPINE = 50;
 const LAND = 30;
 
-/** Breadth of the strip along the guide's back, behind the fence, that bears its facts; in mm. */
+/** Breadth of the strip along the guide's back, behind the fence, that carries its lettering; in mm. */
 export const STRIP = 21;
 
 /**
@@ -114,7 +114,7 @@ export const byHand = ({ passes }: RouterCut): ('lower' | 'upper')[] => [
   ...(passes.at(-1)?.length === 0 ? (['upper'] as const) : []),
 ];
 
-/** What a guide is made for, before the bush. */
+/** A guide without what its bush determines. */
 interface GuidePlan {
   readonly lies: GuideBoard['lies'];
   readonly slots: readonly Slot[];
@@ -124,10 +124,10 @@ interface GuidePlan {
   readonly cutter: GuideBoard['cutter'];
 }
 
-/** The fence stands behind the work, which is cut from face to face. */
+/** The fence is behind the work, which is cut from face to face. */
 const tailPlan = ({ tailBoard, depth }: Joint, { diameter }: Cutter, { passes }: RouterCut): GuidePlan => ({
   lies: 'upright',
-  slots: passes.filter((centres) => centres.length > 0).map((centres) => straightSlot(centres, -RUN_ON)),
+  slots: passes.filter((centres) => centres.length > 0).map((centres) => straightSlot(centres, -OVERRUN)),
   mouth: tailBoard.thickness + diameter / 2 + LEAD,
   fence: [-FENCE, 0],
   work: [0, tailBoard.thickness],
@@ -168,7 +168,7 @@ const slopedSlot = (passes: readonly StraightPass[], thickness: number): Slot =>
   const first = passes[0] ?? { inside: 0, outside: 0 };
   const last = passes.at(-1) ?? first;
   const lean = (last.outside - last.inside) / thickness;
-  const end = -Math.min(RUN_ON, (last.inside - first.inside) / (2 * lean));
+  const end = -Math.min(OVERRUN, (last.inside - first.inside) / (2 * lean));
   return {
     lower: { end: [end, first.inside - lean * end], lean: -lean },
     upper: { end: [end, last.inside + lean * end], lean },

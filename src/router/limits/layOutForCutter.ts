@@ -65,7 +65,7 @@ const mostRoomy = (wish: JointSpec, cutter: Cutter): Joint | undefined => {
   return undefined;
 };
 
-/** A joint that a cutter can cut, with what is to be said of that; other counts are offered only where it could cut them. */
+/** A joint that a cutter can cut, with advice on the cutter; other counts are offered only where it can cut them. */
 const forCutter = (joint: Joint, cutter: Cutter): Joint => ({
   ...joint,
   alternatives: joint.alternatives.filter(({ tip }) => cutterEnters(joint.kind, tip, cutter)),

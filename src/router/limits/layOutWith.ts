@@ -16,7 +16,7 @@ export interface Tooling {
   readonly pitch?: number;
 }
 
-/** What a corner is cut with by hand, with a cutter's tools, or at a machine's pitch. */
+/** The part of the tools that limits a layout: the dovetail cutter and a machine's pitch. */
 export const toolingOf = (cutting: Cutting | undefined, pitch?: number): Tooling => ({
   ...(cutting && { cutter: cutting.cutter }),
   ...(pitch !== undefined && { pitch }),

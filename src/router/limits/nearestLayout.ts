@@ -9,7 +9,7 @@ import { formatSlope } from '../../units/slope.ts';
 import type { Cutter } from './cutter.ts';
 import { withCutter } from './fitToCutter.ts';
 
-/** A wish with its depth cut down to what the cutter reaches and its pins widened to what it takes. */
+/** A wish with its depth reduced to the cutter's cutting length and its pins widened to its cut. */
 export const clampToCutter = (wish: JointSpec, cutter: Cutter): JointSpec => {
   const within: JointSpec =
     withDefaults(wish).depth <= cutter.length

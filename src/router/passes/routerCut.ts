@@ -32,7 +32,7 @@ export interface RouterCut {
   readonly passes: readonly (readonly number[])[];
   /** How deep the dovetail cutter is set. */
   readonly depth: number;
-  /** The round left in a stopped socket, at its bottom; 0 where sockets run out at both faces. */
+  /** The round left in a stopped socket, at its floor; 0 where sockets run out at both faces. */
   readonly socketRadius: number;
   /** The least narrow width of a pin at this depth. */
   readonly leastPin: number;
@@ -74,7 +74,7 @@ export const routerCut = (
 };
 
 /**
- * Beyond which edges of the pin board the tail board goes on, as a drawer's sides do past its back. A cutter that cleared
+ * Beyond which edges of the pin board the tail board extends, as a drawer's sides do beyond its back. A cutter that cleared
  * the half space there would run into wood that stays, so that one is cut by hand.
  */
 export interface Overhang {
@@ -82,5 +82,5 @@ export interface Overhang {
   readonly upper: boolean;
 }
 
-/** Both boards end at the same edges, and a cutter runs out into the air. */
+/** Both boards end at the same edges: a cutter runs out of the wood there. */
 export const NO_OVERHANG: Overhang = { lower: false, upper: false };

@@ -7,9 +7,9 @@ import { lengthOrNaN } from '../../units/range.ts';
 export interface Measured {
   /** How far a tail moves from side to side in its socket; less than 0, how much must come off before it goes in. */
   readonly looseness: number;
-  /** How far the tail board's outside face stands out beyond the pins' end; less than 0, how far it lies under it. */
+  /** How far the tail board's outside face is proud of the pins' ends; less than 0, below flush. */
   readonly proud?: number;
-  /** The gap between the tails' ends and the bottom of their sockets. */
+  /** The gap between the tails' ends and the floors of their sockets. */
   readonly short?: number;
 }
 

@@ -11,7 +11,7 @@ import { correction } from './trialCorrection.ts';
 export type Trial =
   /** Cut with one cutter in both boards, at a depth. */
   | { readonly angle: number; readonly depth: number; readonly loose: number }
-  /** Pins cut along a sloped template, 1 in `slope`, that stood `at` from where it stood first. */
+  /** Pins cut along a sloped template, 1 in `slope`, which was moved `at` mm from its first position. */
   | { readonly slope: number; readonly at: number; readonly loose: number };
 
 /** A log as far as it can be read: what is damaged is complained of and left out. */
@@ -68,13 +68,13 @@ const isNumber = (value: unknown): value is number => typeof value === 'number';
 const isWithin = (value: unknown, least: number, most: number): value is number =>
   isNumber(value) && value >= least - EPSILON && value <= most + EPSILON;
 
-/** Where the trials of one cutter are heading. */
+/** The setting that the trials of one cutter or slope converge to. */
 export interface Convergence {
   /** The depth, or the template's place, at which the joint should fit. */
   readonly setting: number;
-  /** How many trials speak for it. */
+  /** Number of trials that it is based on. */
   readonly trials: number;
-  /** How far apart the settings lie that each trial by itself calls for. */
+  /** Range of the settings that the single trials call for. */
   readonly spread: number;
 }
 
@@ -90,7 +90,7 @@ const MEASURABLE = 0.05;
 export const convergence = (trials: readonly Trial[]): Convergence | undefined => {
   const newest = trials.at(-1);
   if (newest === undefined) return undefined;
-  const calls = trials.filter((trial) => sameTool(trial, newest)).map(called);
+  const calls = trials.filter((trial) => sameTool(trial, newest)).map(correctedSetting);
   const weights = calls.map(({ correction }) => 1 / (correction ** 2 + MEASURABLE ** 2));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const settings = calls.map(({ setting }) => setting);
@@ -106,7 +106,7 @@ const sameTool = (trial: Trial, other: Trial): boolean =>
     ? 'angle' in other && trial.angle === other.angle
     : 'slope' in other && trial.slope === other.slope;
 
-const called = (trial: Trial): { setting: number; correction: number } => {
+const correctedSetting = (trial: Trial): { setting: number; correction: number } => {
   const change = correction(
     trial.loose,
     'angle' in trial ? slopeOfDegrees(trial.angle) : { run: trial.slope },
