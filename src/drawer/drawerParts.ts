@@ -16,7 +16,7 @@ export interface DrawerPart {
   /** Along the grain; of a panel, which has none that matters, from front to back. */
   readonly length: number;
   readonly width: number;
-  /** Of a side that stands proud: before it is planed flush. */
+  /** Of a proud side: before it is planed flush. */
   readonly thickness: number;
   /** Where each lies: one, or the left one and then the right one. Sides are planed flush. */
   readonly boxes: readonly PartBox[];

@@ -27,7 +27,7 @@ export interface DrawerSeason {
   /** Absent for a drawer without an opening. */
   readonly gaps?: Gaps;
   readonly bottom: BottomSeason;
-  /** What stands proud at the front corners, planed flush when made; absent where a lip hides them. */
+  /** Steps at the front corners, planed flush when made; absent where a lip hides them. */
   readonly corners?: Pick<Seasonal<CornerSteps>, 'driest' | 'dampest'>;
 }
 

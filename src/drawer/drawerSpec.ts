@@ -17,7 +17,7 @@ export interface Stock {
 export const USUAL_FRONT: JointKind = 'lapped';
 export const BACK = 'through' satisfies JointKind;
 
-/** What is wished of a drawer's front corners; what is absent takes the joint's own defaults. */
+/** What is wished of a drawer's front corners; what is absent has the joint's own defaults. */
 export type JointWish = CornerWish & KindWish;
 
 /** The clear hole that a drawer slides into. */

@@ -12,7 +12,7 @@ const TIE = 1e-12;
  * a drawer's tip width nearest to T in ratio; of equally good ones the nearest to 3p in ratio, of two
  * as near the narrower. Exact.
  *
- * Drawers take another tip where T passes the geometric mean of two that are neighbours. Between such points the sum is one parabola
+ * A drawer's nearest tip changes where T passes the geometric mean of two that are neighbours. Between such points the sum is one parabola
  * in ln T, known by its running sums; at such points it bends downward, so its least value lies at a parabola's
  * bottom or at an end of the range. That takes N log N time.
  * @param tips for each drawer the tip widths it can have, mm, at least one; those of drawers that made no choice are left out

@@ -37,7 +37,7 @@ export interface Joint {
   readonly tailBoard: { readonly thickness: number };
   /** `lap`: the wood that it keeps in front of the tails' ends; 0 where they show at its outside face. */
   readonly pinBoard: { readonly thickness: number; readonly lap: number };
-  /** How far the tail board stands out beyond the pins' end, to be planed flush. */
+  /** How far the tail board is proud of the pins' ends, to be planed flush. */
   readonly proud: number;
   readonly tails: readonly Tail[];
   readonly pins: readonly Pin[];

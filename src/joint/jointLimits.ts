@@ -2,7 +2,7 @@
 export const LEAST_BASE = 3;
 export const LEAST_PIN = 1;
 export const LEAST_LAP = 1;
-/** The least depth of a lapped socket: a lap may take all of the pin board but this. */
+/** The least depth of a lapped socket: a lap is at most the pin board's thickness less this. */
 export const LEAST_SOCKET = 3;
 export const WIDTH_RANGE = { least: 5, most: 5000 } as const;
 export const THICKNESS_RANGE = { least: 2, most: 200 } as const;

@@ -35,7 +35,7 @@ export interface CornerWish {
   readonly pin?: number;
   /** As wide as a pin unless given. */
   readonly halfPin?: HalfPins;
-  /** How far the tail board is to stand out beyond the pins' end, to be planed flush; 0 unless given. */
+  /** How far the tail board is to be proud of the pins' ends, to be planed flush; 0 unless given. */
   readonly proud?: number;
   /** Width of the narrowest chisel in the rack; 3 unless given. */
   readonly chisel?: number;

@@ -3,7 +3,7 @@ import { EPSILON } from './epsilon.ts';
 import { say } from './phrase.ts';
 import { quote } from './quote.ts';
 
-/** How far a tail's side leans: 1 across for every `run` along. */
+/** Slope of a tail's side: 1 across for every `run` along. */
 export interface Slope {
   readonly run: number;
 }

@@ -13,7 +13,7 @@ import { type Slot, slotOutline, wallAt } from './slot.ts';
 /**
  * A guide for one of the two boards, to be made of sheet material. A guide bush on the router runs in its slots. First
  * coordinate mm from the fence's face, against which the work is laid, growing towards the slots' mouths; second mm from
- * the reference edge. The two boards of a corner take a guide each.
+ * the reference edge. Each board of a corner has its own guide.
  */
 export interface GuideBoard {
   readonly board: 'tail' | 'pin';

@@ -43,7 +43,7 @@ describe('what would hide a groove', () => {
     expect(grooveFixesOf(crowded).slope).toBeUndefined();
   });
 
-  it('is the least pin and the shallowest slope at the furthest, and never a pin or an offset of nothing', () => {
+  it('is at most the least pin and the gentlest slope, and never a pin or an offset of nothing', () => {
     const anything = (change: Partial<DrawerSpec>) => grooveFixes(drawer(change), () => true);
     const { joint, groove } = drawer();
     // At 1:7.5 a depth of 15 loses 2: h is 8, and five tails of (opening - 1 - 8 - 6 - 4 p) / 5 must be 11 to hold 17 and 1 to spare.
@@ -100,7 +100,7 @@ describe('what would hide a groove', () => {
     expect(grooveFixesOf(inOpening(20, 76, 420))).toEqual({});
   });
 
-  it('is told with its numbers, the miss, and the nearest count that helps', () => {
+  it('is reported with its numbers, the miss, and the nearest count that helps', () => {
     expect(complaintsOf(draftDrawer(low))).toEqual([
       'groove.offset: the groove, 3 mm to 8 mm up, would show at the front: it must lie inside the base of the lowest tail, however many there are, with 1 mm to spare, but it lies 1.14 mm too low; try a groove offset of at least 4.15 mm; or a slope of at most 1:15 (no pin width helps by itself)',
     ]);
@@ -109,7 +109,7 @@ describe('what would hide a groove', () => {
     ]);
   });
 
-  it('works by itself, a little less does not, and where it says that nothing helps nothing does', () => {
+  it('is enough alone, a little less is not, and where none is found none helps', () => {
     const wishes = fc.record({
       height: fc.double({ min: 40, max: 140, noNaN: true }),
       run: fc.double({ min: 3, max: 12, noNaN: true }),

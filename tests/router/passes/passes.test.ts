@@ -98,7 +98,7 @@ describe('a space hardly wider than the cutter', () => {
 });
 
 describe('socketPasses', () => {
-  it('takes no more passes than overlap by a tenth where the cutter is narrowest', () => {
+  it('has no more passes than overlap by a tenth where the cutter is narrowest', () => {
     // Tips of (200 - 18 - 3 x 9) / 4 = 38.75: 26.05 to travel in steps of 0.9 x 8.484 = 7.635.
     expect(socketPasses(joint(9, 9, 9), CUTTER).map((centres) => centres.length)).toEqual([5, 5, 5, 5]);
   });
@@ -114,7 +114,7 @@ describe('socketPasses', () => {
 });
 
 describe('how far a cutter runs past the edges', () => {
-  it('is what its half diameter takes beyond the base of a half pin', () => {
+  it('is by what its half diameter exceeds the base of a half pin', () => {
     const slope = { run: 1 / Math.tan((8 * Math.PI) / 180) };
     const laid = layOut({
       kind: 'through',
