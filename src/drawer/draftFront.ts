@@ -1,10 +1,10 @@
 import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
 import type { Joint } from '../joint/joint.ts';
 import { LEAST_PIN, TARGET_TAIL_IN_PINS } from '../joint/jointLimits.ts';
-import type { JointSpec } from '../joint/jointSpec.ts';
+import type { JointSpec, SharedSpacing } from '../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../joint/kinds/kinds.ts';
 import { checkWish, setOut } from '../joint/layOut.ts';
-import { narrowestTip, type SharedSpacing } from '../joint/spacing.ts';
+import { narrowestTip } from '../joint/spacing.ts';
 import { tailWidths } from '../joint/tailWidths.ts';
 import type { Cutter } from '../router/limits/cutter.ts';
 import { fitToCutter } from '../router/limits/fitToCutter.ts';

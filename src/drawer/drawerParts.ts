@@ -40,18 +40,11 @@ export const boardsOf = (spec: DrawerSpec, sizes: Sizes): DrawerParts => {
   const bottomSide = wall + (hold?.width ?? 0) - groove.depth + bottom.slack;
   const deep = bottomDepth(spec, sizes);
   const bottomFrom = stock.front.thickness - groove.depth;
+  // A bottom that is thicker than its groove is let in with its upper face at the groove's upper edge.
+  const bottomLevel = Math.min(groove.offset, backFrom - stock.bottom.thickness);
   const bottomBox: PartBox = {
-    from: [
-      bottomSide,
-      bottomFrom,
-      // A bottom that is thicker than its groove is let in with its upper face at the groove's upper edge.
-      Math.min(groove.offset, backFrom - stock.bottom.thickness),
-    ],
-    to: [
-      width - bottomSide,
-      bottomFrom + deep,
-      Math.min(groove.offset, backFrom - stock.bottom.thickness) + stock.bottom.thickness,
-    ],
+    from: [bottomSide, bottomFrom, bottomLevel],
+    to: [width - bottomSide, bottomFrom + deep, bottomLevel + stock.bottom.thickness],
   };
   const across = width - 2 * bottomSide;
   const solid = bottom.kind === 'solid';

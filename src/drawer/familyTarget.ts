@@ -1,7 +1,8 @@
-import type { TailCount } from '../joint/joint.ts';
+import { type Joint, meanTail, type TailCount } from '../joint/joint.ts';
 import { TARGET_TAIL_IN_PINS } from '../joint/jointLimits.ts';
 import { ratioBetween } from '../joint/spacing.ts';
 import { EPSILON } from '../units/epsilon.ts';
+import type { Family } from './drawer.ts';
 import { TARGET_RANGE_IN_PINS } from './drawerLimits.ts';
 
 /** Sums of squares whose means differ by less are equal; what running sums lose lies far below. */
@@ -73,6 +74,12 @@ export const nearestChoice = <C extends TailCount>(choices: readonly C[], target
     if (best === undefined || ratioBetween(choice.tip, target) < ratioBetween(best.tip, target) - EPSILON)
       best = choice;
   return best;
+};
+
+/** The family of joints that were set out for a target. */
+export const familyOf = (joints: readonly Joint[], target: number, pin: number): Family => {
+  const tips = joints.map(meanTail);
+  return { target, pin, tips, spread: Math.max(...tips) / Math.min(...tips) };
 };
 
 /** The pin that most drawers have; of pins as frequent, the one that comes first. */

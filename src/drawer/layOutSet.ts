@@ -1,19 +1,19 @@
-import { type Joint, meanTail } from '../joint/joint.ts';
+import type { Joint } from '../joint/joint.ts';
 import { setOut } from '../joint/layOut.ts';
 import { adviseCutter } from '../router/limits/cautions.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
-import { EPSILON } from '../units/epsilon.ts';
 import { repeatedNames } from '../units/name.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
+import { isInRange } from '../units/range.ts';
 import { adviseDrawer } from './check/adviseDrawer.ts';
 import { type DrawerDraft, draftDrawer } from './draftDrawer.ts';
 import { frontWith } from './draftFront.ts';
-import type { Drawer, DrawerSet, Family } from './drawer.ts';
+import type { Drawer, DrawerSet } from './drawer.ts';
 import { TARGET_RANGE_IN_PINS } from './drawerLimits.ts';
 import { boardsOf } from './drawerParts.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
-import { commonPin, familyTarget, nearestChoice } from './familyTarget.ts';
+import { commonPin, familyOf, familyTarget, nearestChoice } from './familyTarget.ts';
 import { type DrawerComplaint, mergeComplaints, saidOnce } from './mergeComplaints.ts';
 
 /**
@@ -61,8 +61,7 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
   });
   if (ofFronts.length > 0) return refuse(...mergeComplaints(ofFronts));
 
-  const tips = fronts.map(meanTail);
-  const family: Family = { target: aim, pin, tips, spread: Math.max(...tips) / Math.min(...tips) };
+  const family = familyOf(fronts, aim, pin);
   const drawers: Drawer[] = [];
   const said: DrawerComplaint[] = [];
   fronts.forEach((front, i) => {
@@ -118,7 +117,7 @@ const sameNames = (specs: readonly DrawerSpec[]): Complaint[] =>
 
 const adviseOnTarget = (target: number, pin: number): Complaint[] => {
   const { least, most } = TARGET_RANGE_IN_PINS;
-  return target >= least * pin - EPSILON && target <= most * pin + EPSILON
+  return isInRange(target, { least: least * pin, most: most * pin })
     ? []
     : [
         {

@@ -7,7 +7,7 @@ import { cutterEnters } from '../router/limits/layOutForCutter.ts';
 import { layOutWith, type Tooling } from '../router/limits/layOutWith.ts';
 import { accept, type Complaint, type Result, under } from '../units/complaint.ts';
 import type { Family } from './drawer.ts';
-import { familyTarget, nearestChoice } from './familyTarget.ts';
+import { familyOf, familyTarget, nearestChoice } from './familyTarget.ts';
 
 /** Corners of several widths matched to one tail width, without drawers or grooves. */
 export interface LaidWidths {
@@ -59,6 +59,5 @@ export const layOutWidths = (
     const joint = layOutWith({ ...wish, width, spacing: chosen }, tooling);
     return joint.ok ? [joint.value] : [];
   });
-  const tips = joints.map(meanTail);
-  return accept({ joints, family: { target, pin, tips, spread: Math.max(...tips) / Math.min(...tips) } });
+  return accept({ joints, family: familyOf(joints, target, pin) });
 };

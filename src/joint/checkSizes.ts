@@ -2,7 +2,7 @@ import type { Complaint } from '../units/complaint.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import { checkRange, isInRange, type Range } from '../units/range.ts';
-import { formatSlope, GENTLEST_RUN, STEEPEST_RUN } from '../units/slope.ts';
+import { formatSlope, RUN_RANGE } from '../units/slope.ts';
 import * as limits from './jointLimits.ts';
 import type { JointSpec } from './jointSpec.ts';
 import type { OwnLength } from './kinds/kind.ts';
@@ -29,7 +29,7 @@ export const checkSizes = (wish: JointSpec): Complaint[] => {
       most: bound(tailBoard, THICKNESS_RANGE) / 4,
     }),
   ];
-  if (slope !== undefined && !isInRange(slope.run, { least: STEEPEST_RUN, most: GENTLEST_RUN }))
+  if (slope !== undefined && !isInRange(slope.run, RUN_RANGE))
     wrong.push({
       at: ['slope'],
       says: say`the slope is ${formatSlope(slope)}; it must be 1:2.5 to 1:20`,

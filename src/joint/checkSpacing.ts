@@ -2,9 +2,7 @@ import type { Complaint } from '../units/complaint.ts';
 import { atLeast, atMost, say } from '../units/phrase.ts';
 import { checkRange, isInRange, lengthOrNaN } from '../units/range.ts';
 import * as limits from './jointLimits.ts';
-import type { Spacing } from './jointSpec.ts';
-
-type Listed = Extract<Spacing, { kind: 'listed' }>;
+import type { ListedSpacing, Spacing } from './jointSpec.ts';
 
 /**
  * Everything that is wrong with a wished spacing, whatever the board's width.
@@ -32,7 +30,7 @@ export const checkSpacing = (spacing: Spacing, leastTip: number): Complaint[] =>
   return wrong;
 };
 
-const checkList = ({ tails, pins }: Listed, leastTip: number): Complaint[] => {
+const checkList = ({ tails, pins }: ListedSpacing, leastTip: number): Complaint[] => {
   const wrong: Complaint[] = [];
   const { most } = limits.WIDTH_RANGE;
   const tipRange = { least: leastTip, most };

@@ -3,10 +3,7 @@ import { rise } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import type { TailCount } from './joint.ts';
 import { LEAST_BASE, TARGET_TAIL_IN_PINS } from './jointLimits.ts';
-import type { Spacing } from './jointSpec.ts';
-
-/** A spacing that follows from a number of tails. */
-export type SharedSpacing = Exclude<Spacing, { kind: 'listed' }>;
+import type { GradedSpacing, SharedSpacing } from './jointSpec.ts';
 
 /** The part of all the tails' width that each of `count` tails takes, from the reference edge up; they sum to 1. */
 export const shares = (spacing: SharedSpacing, count: number): number[] => {
@@ -22,7 +19,7 @@ export const shares = (spacing: SharedSpacing, count: number): number[] => {
 };
 
 /** The part that the narrowest of `count` graded tails takes, without setting them all out. */
-const narrowestShare = ({ ratio, from }: Extract<Spacing, { kind: 'graded' }>, count: number): number => {
+const narrowestShare = ({ ratio, from }: GradedSpacing, count: number): number => {
   const steps = from === 'edge' ? count - 1 : Math.floor((count - 1) / 2);
   let last = 1;
   let sum = 1;

@@ -4,16 +4,8 @@ import { atLeast, mm, say } from '../units/phrase.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import type { TailCount } from './joint.ts';
 import * as limits from './jointLimits.ts';
-import type { Spacing } from './jointSpec.ts';
-import {
-  chooseTails,
-  leastTip,
-  meanTip,
-  mostTails,
-  type SharedSpacing,
-  shares,
-  tailRoom,
-} from './spacing.ts';
+import type { ListedSpacing, SharedSpacing } from './jointSpec.ts';
+import { chooseTails, leastTip, meanTip, mostTails, shares, tailRoom } from './spacing.ts';
 
 /** How far listed widths may miss the board's width, in mm: what rounding to the hundredth leaves. */
 const LIST_TOLERANCE = 0.05;
@@ -61,10 +53,7 @@ const tooMany = (spec: ResolvedSpec, tails: number, most: number): Complaint => 
   hint: say`${chooseTails(spec, most)}`,
 });
 
-const listedWidths = (
-  spec: ResolvedSpec,
-  { tails, pins: given }: Extract<Spacing, { kind: 'listed' }>,
-): Result<TailWidths> => {
+const listedWidths = (spec: ResolvedSpec, { tails, pins: given }: ListedSpacing): Result<TailWidths> => {
   const pins = given ?? new Array<number>(tails.length - 1).fill(spec.pin);
   const { width, halfPin } = spec;
   const sum = [...tails, ...pins, halfPin.lower, halfPin.upper].reduce((a, b) => a + b, 0);

@@ -1,7 +1,7 @@
 import { LEAST_PIN } from '../../joint/jointLimits.ts';
 import { EPSILON, roundUp } from '../../units/epsilon.ts';
 import type { Range } from '../../units/range.ts';
-import { GENTLEST_RUN, rise, type Slope } from '../../units/slope.ts';
+import { RUN_RANGE, rise, type Slope } from '../../units/slope.ts';
 import { frontCorner } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 import { grooveMargins } from './hidingChoices.ts';
@@ -70,7 +70,7 @@ export const grooveFixes = (spec: DrawerSpec, fits: (changed: DrawerSpec) => boo
   return {
     ...(moved.value > 0 && fits(withOffset(spec, moved.value)) ? { offset: moved } : {}),
     ...(narrowed >= LEAST_PIN && fits(withPin(spec, narrowed)) ? { pin: narrowed } : {}),
-    ...(gentler.run > 0 && gentler.run <= GENTLEST_RUN && fits(withSlope(spec, gentler))
+    ...(gentler.run > 0 && gentler.run <= RUN_RANGE.most && fits(withSlope(spec, gentler))
       ? { slope: gentler }
       : {}),
   };

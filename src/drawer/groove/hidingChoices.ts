@@ -1,7 +1,8 @@
 import type { ResolvedSpec } from '../../joint/defaults.ts';
 import type { TailCount } from '../../joint/joint.ts';
 import { LEAST_PIN } from '../../joint/jointLimits.ts';
-import { leastTip, mostTails, type SharedSpacing, shares, tailRoom } from '../../joint/spacing.ts';
+import type { SharedSpacing } from '../../joint/jointSpec.ts';
+import { leastTip, mostTails, shares, tailRoom } from '../../joint/spacing.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { rise } from '../../units/slope.ts';
 import { GROOVE_SPARE } from '../drawerLimits.ts';

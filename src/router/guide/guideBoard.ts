@@ -68,11 +68,11 @@ export const STRIP = 21;
 export const guideBoard = (
   joint: Joint,
   cutter: Cutter,
-  guided: RouterCut,
+  cut: RouterCut,
   board: 'tail' | 'pin',
   bush: number,
 ): Result<GuideBoard> => {
-  const plan = board === 'tail' ? tailPlan(joint, cutter, guided) : pinPlan(joint, cutter, guided);
+  const plan = board === 'tail' ? tailPlan(joint, cutter, cut) : pinPlan(joint, cutter, cut);
   const { diameter } = plan.cutter;
   const tight = checkBush('bush', bush, plan.cutter.kind, diameter);
   if (tight.length > 0) return refuse(...tight);
@@ -101,7 +101,7 @@ export const guideBoard = (
     width: joint.width,
     bush,
     cutter: plan.cutter,
-    byHand: board === 'tail' ? byHand(guided) : [],
+    byHand: board === 'tail' ? byHand(cut) : [],
     fingers: [from, ...walls.flat(), to].flatMap((start, i, edges): Interval[] =>
       i % 2 === 0 ? [[start, edges[i + 1] ?? start]] : [],
     ),

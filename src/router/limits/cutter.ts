@@ -1,8 +1,8 @@
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
-import { checkRange, lengthOrNaN } from '../../units/range.ts';
-import { degrees, GENTLEST_RUN, rise, type Slope, STEEPEST_RUN, slopeOfDegrees } from '../../units/slope.ts';
+import { checkRange, isInRange, lengthOrNaN } from '../../units/range.ts';
+import { degrees, RUN_RANGE, rise, type Slope, slopeOfDegrees } from '../../units/slope.ts';
 
 /** A dovetail cutter: widest at its end, narrowing upward to its neck. Lengths in mm. */
 export interface Cutter {
@@ -21,8 +21,10 @@ export const DIAMETER_RANGE = { least: 3, most: 60 } as const;
 /** The thinnest waist that a cutter can be ground to and still bear its cut, in mm (common practice). */
 const LEAST_WAIST = 1;
 
-const LEAST_ANGLE = degrees({ run: GENTLEST_RUN });
-const MOST_ANGLE = degrees({ run: STEEPEST_RUN });
+const ANGLE_RANGE = {
+  least: degrees({ run: RUN_RANGE.most }),
+  most: degrees({ run: RUN_RANGE.least }),
+} as const;
 
 /** The slope that a cutter leaves on either side of its cut. */
 export const cutterSlope = ({ angle }: Pick<Cutter, 'angle'>): Slope => slopeOfDegrees(angle);
@@ -69,12 +71,12 @@ export const checkCutter = (cutter: Cutter): Result<Cutter> => {
 
 /** What is wrong with a cutter's angle, in degrees. The place is `angle`. */
 export const checkAngle = (angle: number): Complaint[] =>
-  angle >= LEAST_ANGLE - EPSILON && angle <= MOST_ANGLE + EPSILON
+  isInRange(angle, ANGLE_RANGE)
     ? []
     : [
         {
           at: ['angle'],
-          says: say`the cutter's angle is ${Number.isFinite(angle) ? `${angle} degrees` : 'not a number'}; it must be ${shownAngle(LEAST_ANGLE)} to ${shownAngle(MOST_ANGLE)} degrees off its axis`,
+          says: say`the cutter's angle is ${Number.isFinite(angle) ? `${angle} degrees` : 'not a number'}; it must be ${shownAngle(ANGLE_RANGE.least)} to ${shownAngle(ANGLE_RANGE.most)} degrees off its axis`,
           hint: say`8 for a slope near 1:7, 14 for 1:4`,
         },
       ];

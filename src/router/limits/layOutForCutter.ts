@@ -1,6 +1,6 @@
 import type { Joint } from '../../joint/joint.ts';
 import { LEAST_BASE } from '../../joint/jointLimits.ts';
-import type { JointSpec, Spacing } from '../../joint/jointSpec.ts';
+import type { JointSpec, SharedSpacing } from '../../joint/jointSpec.ts';
 import { type JointKind, KINDS } from '../../joint/kinds/kinds.ts';
 import { layOut } from '../../joint/layOut.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
@@ -53,7 +53,7 @@ export const checkEntry = ({ kind, tails, even }: Joint, cutter: Cutter): Compla
 
 /** The layout with the most tails, no more than wished, whose sockets the cutter can enter. */
 const mostRoomy = (wish: JointSpec, cutter: Cutter): Joint | undefined => {
-  const spacing: Exclude<Spacing, { kind: 'listed' }> =
+  const spacing: SharedSpacing =
     wish.spacing.kind === 'listed' ? { kind: 'even', tails: wish.spacing.tails.length } : wish.spacing;
   const chosen = layOut({ ...wish, spacing });
   const room = Math.floor(wish.width / LEAST_BASE);

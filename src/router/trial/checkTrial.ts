@@ -1,7 +1,6 @@
 import type { Complaint } from '../../units/complaint.ts';
-import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../../units/phrase.ts';
-import { lengthOrNaN } from '../../units/range.ts';
+import { isInRange, lengthOrNaN } from '../../units/range.ts';
 
 /** What was measured on a trial joint, in mm. */
 export interface Measured {
@@ -33,7 +32,7 @@ export const checkDepth = (depth: number): Complaint[] =>
 export const checkMeasured = (measured: Measured): Complaint[] => {
   const { looseness, proud = 0, short = 0 } = measured;
   const between = (at: keyof Measured, what: string, value: number, least: number): Complaint[] =>
-    value >= least - EPSILON && value <= MOST_MEASURED + EPSILON
+    isInRange(value, { least, most: MOST_MEASURED })
       ? []
       : [
           {

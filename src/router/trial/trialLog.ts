@@ -2,7 +2,8 @@ import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
-import { GENTLEST_RUN, STEEPEST_RUN, slopeOfDegrees } from '../../units/slope.ts';
+import { isInRange } from '../../units/range.ts';
+import { RUN_RANGE, slopeOfDegrees } from '../../units/slope.ts';
 import { checkAngle } from '../limits/cutter.ts';
 import { MOST_DEPTH, MOST_MEASURED } from './checkTrial.ts';
 import { correction } from './trialCorrection.ts';
@@ -50,7 +51,7 @@ const readTrial = (line: string): Trial | undefined => {
   if (!isWithin(loose, -MOST_MEASURED, MOST_MEASURED)) return undefined;
   if (isNumber(angle) && checkAngle(angle).length === 0 && isWithin(depth, 2 * EPSILON, MOST_DEPTH))
     return { angle, depth, loose };
-  return isWithin(slope, STEEPEST_RUN, GENTLEST_RUN) && isWithin(at, -MOST_DEPTH, MOST_DEPTH)
+  return isWithin(slope, RUN_RANGE.least, RUN_RANGE.most) && isWithin(at, -MOST_DEPTH, MOST_DEPTH)
     ? { slope, at, loose }
     : undefined;
 };
@@ -66,7 +67,7 @@ const parseJson = (line: string): unknown => {
 const isNumber = (value: unknown): value is number => typeof value === 'number';
 
 const isWithin = (value: unknown, least: number, most: number): value is number =>
-  isNumber(value) && value >= least - EPSILON && value <= most + EPSILON;
+  isNumber(value) && isInRange(value, { least, most });
 
 /** The setting that the trials of one cutter or slope converge to. */
 export interface Convergence {
