@@ -36,9 +36,9 @@ export type { PrintPage } from './drawing/printPage.ts';
 export { dividers, gauges } from './joint/gauges.ts';
 // One corner.
 export type { Joint, JointBoard, Pin, Tail } from './joint/joint.ts';
+export { jointRecord } from './joint/jointRecord.ts';
 export type { JointSpec, Spacing } from './joint/jointSpec.ts';
 export { layOut } from './joint/layOut.ts';
-export { jointRecord } from './joint/record.ts';
 export { type Paper, parsePaper } from './paper/paperSizes.ts';
 export type { Piece } from './paper/piece.ts';
 // Paper, and printers that err.
@@ -67,11 +67,11 @@ export { svgWindow } from './render/svgWindow.ts';
 export type { JointCut } from './router/guide/cutJoint.ts';
 export type { Cutter } from './router/limits/cutter.ts';
 export type { Cutting } from './router/limits/cutting.ts';
+export type { Measured } from './router/trial/checkTrial.ts';
 export {
   correctDepth,
   correctTemplate,
   type DepthMove,
-  type Measured,
   type OneCutterSetting,
   type SlopedSetting,
   type TemplateMove,
@@ -80,13 +80,13 @@ export {
 export { BOTH_BOARDS, type PieceChoice } from './sheets/template/cornerPieces.ts';
 // What can be wrong.
 export type { Complaint, Result } from './units/complaint.ts';
+// What is wrong, on one line.
+export { sentence } from './units/complaint.ts';
 // Lengths, slopes and words.
 export { formatLength } from './units/formatLength.ts';
 export { parseName } from './units/name.ts';
 export { parseLength } from './units/parseLength.ts';
 export { speak } from './units/phrase.ts';
-// What is wrong, on one line.
-export { sentence } from './units/sentence.ts';
 export { formatSlope, parseSlope, type Slope } from './units/slope.ts';
 export type { Unit } from './units/unit.ts';
 // Wood that moves.

@@ -4,7 +4,7 @@ import { OWN_LENGTH_KEYS } from '../joint/kinds/kinds.ts';
 import type { PlanComplaint } from '../plan/read/planComplaint.ts';
 import { layOutCorner, type Project, withCuts } from '../project/project.ts';
 import type { Complaint } from '../units/complaint.ts';
-import { inchesMeant } from '../units/inchesMeant.ts';
+import { inchesMeant } from '../units/parseLength.ts';
 import type { Unit } from '../units/unit.ts';
 import { atOption } from './options/atOption.ts';
 import { changeTools } from './options/cutterOptions.ts';

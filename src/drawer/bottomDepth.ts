@@ -2,11 +2,11 @@ import { type BottomSeason, bottomSeason } from '../wood/bottomSeason.ts';
 import type { Sizes } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 
-/** What a solid bottom must leave free behind it when dampest, and how thick its screws are: common practice. */
+/** Least space behind a solid bottom when dampest, and diameter of its screws, in mm (common practice). */
 const LEAST_BEHIND = 1;
 const SCREW = 4;
 
-/** From the bottom of the front's groove to the back's outer face. */
+/** Distance from the floor of the front's groove to the back's outside face, in mm. */
 const flushDepth = ({ stock, groove }: DrawerSpec, { depth }: Sizes): number =>
   depth - stock.front.thickness + groove.depth;
 
@@ -19,10 +19,10 @@ export const bottomThroughYear = (spec: DrawerSpec, sizes: Sizes): BottomSeason 
   return bottomSeason(movement.bottom, { flush, room: flush + behind }, movement.climate, SCREW);
 };
 
-/** The depth to cut a bottom to: flush with the back, or as much shorter as its wood needs to swell in its opening. */
+/** Depth to cut a bottom to, in mm: flush with the back, or shorter where its wood needs room to swell in its opening. */
 export const bottomDepth = (spec: DrawerSpec, sizes: Sizes): number =>
   bottomThroughYear(spec, sizes)?.depth.making ?? flushDepth(spec, sizes);
 
-/** From the bottom of the front's groove to the screws that hold the bottom up, in the middle of the back. */
+/** Distance from the floor of the front's groove to the bottom's screws, in the middle of the back's thickness, in mm. */
 export const screwPlace = (spec: DrawerSpec, sizes: Sizes): number =>
   flushDepth(spec, sizes) - spec.stock.back.thickness / 2;

@@ -1,45 +1,45 @@
 import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
 import type { Joint } from '../joint/joint.ts';
 import { LEAST_PIN, TARGET_TAIL_IN_PINS } from '../joint/jointLimits.ts';
-import type { JointSpec } from '../joint/jointSpec.ts';
+import type { JointSpec, SharedSpacing } from '../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../joint/kinds/kinds.ts';
 import { checkWish, setOut } from '../joint/layOut.ts';
-import { narrowestTip, type Shared } from '../joint/spacing.ts';
+import { narrowestTip } from '../joint/spacing.ts';
 import { tailWidths } from '../joint/tailWidths.ts';
 import type { Cutter } from '../router/limits/cutter.ts';
 import { fitToCutter } from '../router/limits/fitToCutter.ts';
-import { checkRoom, enters } from '../router/limits/layOutForCutter.ts';
-import { nearestWish, withNearest } from '../router/limits/nearestLayout.ts';
+import { checkEntry, cutterEnters } from '../router/limits/layOutForCutter.ts';
+import { clampToCutter, hintNearest } from '../router/limits/nearestLayout.ts';
 import { accept, type Result, refuse } from '../units/complaint.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { ROUNDED } from './drawerLimits.ts';
 import { frontJointSpec, sizesOf } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
-import { nearestChoice } from './family.ts';
-import { type Choice, grooveMargins, hidingChoices } from './groove/hidingChoices.ts';
+import { nearestChoice } from './familyTarget.ts';
+import { grooveMargins, type HidingChoice, hidingChoices } from './groove/hidingChoices.ts';
 
 /** The front corners of a drawer, whose number of tails is still open. */
 export interface FrontDraft {
   /** The wish, its defaults filled in; the number of tails is as wished or open. */
   readonly resolved: ResolvedSpec;
   /** Every number of tails that hides the groove; none where tails are listed. */
-  readonly possible: readonly Choice[];
+  readonly possible: readonly HidingChoice[];
   /** Those of them that the wish leaves: all, or the number that was wished. */
-  readonly candidates: readonly Choice[];
+  readonly candidates: readonly HidingChoice[];
+  /** Whether no such number, or not the listed tails, hide it. */
+  readonly grooveShows: boolean;
 }
 
 /** What a drawer's front corners allow; places name the joint's options, and the cutter's keys under `cutter`. */
-export const draftFront = (spec: DrawerSpec): Result<AnyFront> => {
+export const draftFront = (spec: DrawerSpec): Result<FrontDraft> => {
   const front = draftWithin(spec);
   const { cutter } = spec;
   if (front.ok || cutter === undefined) return front;
   const wish = frontJointSpec(spec, sizesOf(spec).height);
   return refuse(
-    ...withNearest(front.complaints, nearestFront(spec, nearestWish(wish, cutter)), wish, 'kept'),
+    ...hintNearest(front.complaints, nearestFront(spec, clampToCutter(wish, cutter)), wish, 'kept'),
   );
 };
-
-type AnyFront = FrontDraft & { readonly grooveShows: boolean };
 
 /** The corner with the tails nearest to the usual that hides the groove, of a wish that the cutter can cut. */
 const nearestFront = (spec: DrawerSpec, wish: JointSpec): Joint | undefined => {
@@ -67,7 +67,7 @@ const nearestFront = (spec: DrawerSpec, wish: JointSpec): Joint | undefined => {
   return joint?.ok ? joint.value : undefined;
 };
 
-const draftWithin = (spec: DrawerSpec): Result<AnyFront> => {
+const draftWithin = (spec: DrawerSpec): Result<FrontDraft> => {
   const wish = frontJointSpec(spec, sizesOf(spec).height);
   const { cutter } = spec;
   const fitted = cutter === undefined ? accept(wish) : fitToCutter(wish, cutter);
@@ -79,18 +79,18 @@ const draftWithin = (spec: DrawerSpec): Result<AnyFront> => {
   if (spacing.kind === 'listed') {
     const listed = setOut(resolved);
     if (!listed.ok) return listed;
-    const tight = cutter === undefined ? [] : checkRoom(listed.value, cutter);
+    const tight = cutter === undefined ? [] : checkEntry(listed.value, cutter);
     if (tight.length > 0) return refuse(...tight);
     const grooveShows = grooveMargins(resolved, spec.groove).some((margin) => margin < -ROUNDED - EPSILON);
     return accept({ resolved, possible: [], candidates: [], grooveShows });
   }
-  const wished = <C extends Choice>(choices: readonly C[]): readonly C[] =>
+  const wished = <C extends HidingChoice>(choices: readonly C[]): readonly C[] =>
     spacing.tails === undefined ? choices : choices.filter(({ tails }) => tails === spacing.tails);
   const hiding = hidingChoices(resolved, spacing, spec.groove);
   const possible =
     cutter === undefined
       ? hiding
-      : hiding.filter((choice) => enters(resolved.kind, narrowestTip(spacing, choice), cutter));
+      : hiding.filter((choice) => cutterEnters(resolved.kind, narrowestTip(spacing, choice), cutter));
   const candidates = wished(possible);
   if (candidates.length === 0) {
     const tooTight = wished(hiding)[0];
@@ -105,12 +105,12 @@ const draftWithin = (spec: DrawerSpec): Result<AnyFront> => {
 
 /** Tails that hide the groove but whose sockets the cutter cannot enter. */
 const tightFront = (front: Result<Joint>, cutter: Cutter): Result<never> =>
-  refuse(...(front.ok ? checkRoom(front.value, cutter) : front.complaints));
+  refuse(...(front.ok ? checkEntry(front.value, cutter) : front.complaints));
 
 /** The front joint with one of the numbers of tails that hide the groove. */
 export const frontWith = (
   resolved: ResolvedSpec,
-  spacing: Shared,
-  { tails, lowerHalfPin: lower }: Choice,
+  spacing: SharedSpacing,
+  { tails, lowerHalfPin: lower }: HidingChoice,
 ): Result<Joint> =>
   setOut({ ...resolved, halfPin: { ...resolved.halfPin, lower }, spacing: { ...spacing, tails } });

@@ -3,7 +3,7 @@ import type { Complaint } from '../units/complaint.ts';
 import type { DrawerParts } from './drawerParts.ts';
 import type { Sizes } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
-import type { Choice } from './groove/hidingChoices.ts';
+import type { HidingChoice } from './groove/hidingChoices.ts';
 
 /** One kind of drawer, sized and set out. Lengths in mm. */
 export interface Drawer {
@@ -15,12 +15,12 @@ export interface Drawer {
   /** The corners C and D; the reference edge is the back's lower edge, `sizes.backFrom` above the sides'. */
   readonly back: Joint;
   /** Every number of tails that hides the groove at the front; empty where the tails were listed. */
-  readonly choices: readonly Choice[];
+  readonly choices: readonly HidingChoice[];
 }
 
 /** What makes a set of drawers look alike. */
 export interface Family {
-  /** The tail width that all keep to, in mm. */
+  /** The tail width that all drawers are matched to, in mm. */
   readonly target: number;
   /** The set's pin: the one that most of its drawers have, in mm. */
   readonly pin: number;
@@ -30,7 +30,7 @@ export interface Family {
   readonly spread: number;
 }
 
-/** A set of drawers that keep to one look. */
+/** A set of drawers that look alike. */
 export interface DrawerSet {
   readonly drawers: readonly Drawer[];
   /** Absent where there are no drawers. */

@@ -12,25 +12,25 @@ export const LEAST_INSIDE = 20;
 export const LEAST_WALL = 2;
 /** The least of the bottom that the groove must hold at each side. */
 export const LEAST_HELD = 1;
-/** What must lie between a groove's edge and its tail's side, so that nothing shows. */
+/** Least distance between a groove's edge and its tail's side, so that nothing shows. */
 export const GROOVE_SPARE = 1;
 
 /**
- * What rounding takes from that spare where a layout is typed back as it was told: a half pin and a tail, each to half a
+ * Tolerance of that distance where a layout is typed back as it was shown: a half pin and a tail, each to half a
  * thousandth of an inch.
  */
 export const ROUNDED = 0.03;
 
-/** What is cut off with a trial joint beyond the joint itself. */
+/** Length cut off with a trial joint beyond the joint itself. */
 export const TRIAL_SPARE = 3;
-/** What a saw takes, at the most, where a trial joint is cut off (common practice). */
+/** Widest saw kerf where a trial joint is cut off (common practice). */
 export const SAW_CUT = 1;
-/** What a solid bottom and a slip are longer at each end, to be trimmed as they are fitted (common practice). */
+/** Extra length of a solid bottom and of a slip at each end, trimmed in fitting (common practice). */
 export const TRIM_SPARE = 5;
 
 /** Beyond these a drawer is made, with advice. */
 export const LOOSE_BOTTOM = 0.5;
 export const FAMILY_RATIO = 1.5;
 
-/** A set's tails keep to these, in pins (common practice: two to four times the pin). */
+/** Range of a set's tail width, in pins (common practice). */
 export const TARGET_RANGE_IN_PINS = { least: 2, most: 4 } as const;

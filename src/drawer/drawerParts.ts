@@ -2,13 +2,13 @@ import { bottomDepth } from './bottomDepth.ts';
 import type { Sizes } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 
-/** A place in a drawer, in mm: across from the left side's outer face, back from the front's outer face, up from the reference edge. */
-export type Place3 = readonly [x: number, y: number, z: number];
+/** A point in a drawer, in mm: x from the left side's outside face, y back from the front's outside face, z up from the reference edge. */
+export type Point3 = readonly [x: number, y: number, z: number];
 
 /** The box that a board fills with its joints' tails, its lip and what enters its grooves. */
 export interface PartBox {
-  readonly from: Place3;
-  readonly to: Place3;
+  readonly from: Point3;
+  readonly to: Point3;
 }
 
 /** One kind of board in a drawer, at its finished size. */
@@ -16,7 +16,7 @@ export interface DrawerPart {
   /** Along the grain; of a panel, which has none that matters, from front to back. */
   readonly length: number;
   readonly width: number;
-  /** Of a side that stands proud: before it is planed flush. */
+  /** Of a proud side: before it is planed flush. */
   readonly thickness: number;
   /** Where each lies: one, or the left one and then the right one. Sides are planed flush. */
   readonly boxes: readonly PartBox[];
@@ -40,18 +40,11 @@ export const boardsOf = (spec: DrawerSpec, sizes: Sizes): DrawerParts => {
   const bottomSide = wall + (hold?.width ?? 0) - groove.depth + bottom.slack;
   const deep = bottomDepth(spec, sizes);
   const bottomFrom = stock.front.thickness - groove.depth;
+  // A bottom that is thicker than its groove is let in with its upper face at the groove's upper edge.
+  const bottomLevel = Math.min(groove.offset, backFrom - stock.bottom.thickness);
   const bottomBox: PartBox = {
-    from: [
-      bottomSide,
-      bottomFrom,
-      // A bottom that is thicker than its groove is let in with its upper face at the groove's upper edge.
-      Math.min(groove.offset, backFrom - stock.bottom.thickness),
-    ],
-    to: [
-      width - bottomSide,
-      bottomFrom + deep,
-      Math.min(groove.offset, backFrom - stock.bottom.thickness) + stock.bottom.thickness,
-    ],
+    from: [bottomSide, bottomFrom, bottomLevel],
+    to: [width - bottomSide, bottomFrom + deep, bottomLevel + stock.bottom.thickness],
   };
   const across = width - 2 * bottomSide;
   const solid = bottom.kind === 'solid';

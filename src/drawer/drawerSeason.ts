@@ -1,6 +1,6 @@
 import type { BottomSeason } from '../wood/bottomSeason.ts';
 import type { Climate, Seasonal } from '../wood/climate.ts';
-import { type CornerSteps, cornerSteps } from '../wood/flushCorner.ts';
+import { type CornerSteps, cornerSteps } from '../wood/cornerSteps.ts';
 import { sizesThroughYear } from '../wood/gapBand.ts';
 import { type SawnWood, thicknessCoefficient, widthCoefficient } from '../wood/movement.ts';
 import { bottomThroughYear } from './bottomDepth.ts';
@@ -20,19 +20,19 @@ export interface PartSeason {
   readonly stock: SawnWood | null;
 }
 
-/** A drawer through the year that follows its making. */
+/** A drawer through the year after its making. */
 export interface DrawerSeason {
   readonly climate: Climate;
   readonly parts: readonly PartSeason[];
   /** Absent for a drawer without an opening. */
   readonly gaps?: Gaps;
   readonly bottom: BottomSeason;
-  /** What stands proud at the front corners, planed flush when made; absent where a lip hides them. */
+  /** Steps at the front corners, planed flush when made; absent where a lip hides them. */
   readonly corners?: Pick<Seasonal<CornerSteps>, 'driest' | 'dampest'>;
 }
 
 /**
- * What a year does to a drawer; nothing is known where no climate is given.
+ * A drawer through the year after its making; absent where no climate is given.
  * @example
  * ```ts
  * for (const drawer of project.set.drawers) console.log(drawer.spec.name, drawerSeason(drawer)?.gaps?.leave);

@@ -1,5 +1,8 @@
+import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
 import { KINDS } from '../joint/kinds/kinds.ts';
+import { withCutter } from '../router/limits/fitToCutter.ts';
+import type { Overhang } from '../router/passes/routerCut.ts';
 import { BACK, type DrawerSpec } from './drawerSpec.ts';
 
 /** How wide the rebate is that runs round the inside of a front with a lip; all 0 where it has none. */
@@ -12,20 +15,20 @@ export interface Rebate {
 
 /** The measures that every part follows from, in mm. */
 export interface Sizes {
-  /** Over the outer faces of both sides, when these have been planed flush. */
+  /** Over the outside faces of both sides, planed flush. */
   readonly width: number;
   /** The sides' width. */
   readonly height: number;
-  /** From the front's outer face to the back's. */
+  /** From the front's outside face to the back's. */
   readonly depth: number;
   /** The wood in front of the sides' ends: the joint's lap, and the lip's thickness where there is one; 0 where the sides reach the front's face. */
   readonly lap: number;
   readonly rebate: Rebate;
-  /** From the sides' outer faces to their inside faces, when they have been planed flush. */
+  /** From the sides' outside faces to their inside faces, planed flush. */
   readonly wall: number;
   /** Clear space inside, between the sides and from front to back. */
   readonly inside: { readonly width: number; readonly depth: number };
-  /** From the reference edge to the back's lower edge: the groove's top edge. */
+  /** From the reference edge to the back's lower edge: the groove's upper edge. */
   readonly backFrom: number;
   readonly backHeight: number;
 }
@@ -33,8 +36,8 @@ export interface Sizes {
 /**
  * A drawer's measures, unchecked: a wish that cannot be made gives measures that make no sense.
  *
- * An inset front lies in the opening, flush with its edges, so the depth is the opening's less what is left free behind.
- * A front with a lip stands before the opening by the lip's thickness, so the depth is that much more: behind the lip lies
+ * An inset front lies in the opening, flush with its edges, so the depth is the opening's less the clearance behind.
+ * A front with a lip lies before the opening by the lip's thickness, so the depth is that much more: behind the lip lies
  * the box that the opening asks for. Where a drawer has its own size, that is the size of its box and its depth overall.
  */
 export const sizesOf = (spec: DrawerSpec): Sizes => {
@@ -82,4 +85,16 @@ export const backJointSpec = ({ backJoint, stock }: DrawerSpec, backHeight: numb
   width: backHeight,
   tailBoard: stock.side.thickness,
   pinBoard: stock.back.thickness,
+});
+
+/** The wish for a drawer's front corners, unchecked, with its cutter's slope and pins and every default filled in. */
+export const frontCorner = (spec: DrawerSpec): ResolvedSpec => {
+  const wish = frontJointSpec(spec, sizesOf(spec).height);
+  return withDefaults(spec.cutter === undefined ? wish : withCutter(wish, spec.cutter));
+};
+
+/** Where the sides extend beyond the back: always below it, and above it where it is lower than they are. */
+export const sidesPastBack = ({ backDrop }: Pick<DrawerSpec, 'backDrop'>): Overhang => ({
+  lower: true,
+  upper: backDrop > 0,
 });

@@ -17,7 +17,7 @@ export interface Stock {
 export const USUAL_FRONT: JointKind = 'lapped';
 export const BACK = 'through' satisfies JointKind;
 
-/** What is wished of a drawer's front corners; what is absent takes the joint's own defaults. */
+/** What is wished of a drawer's front corners; what is absent has the joint's own defaults. */
 export type JointWish = CornerWish & KindWish;
 
 /** The clear hole that a drawer slides into. */
@@ -27,7 +27,7 @@ export interface Opening {
   readonly depth: number;
 }
 
-/** What is left free round a drawer in its opening. */
+/** Clearances round a drawer in its opening. */
 export interface Fit {
   /** On each side. */
   readonly side: number;
@@ -61,7 +61,7 @@ export type BottomHold =
 export interface BottomSpec {
   /** A panel that does not move, or solid wood with its grain running from side to side. */
   readonly kind: 'panel' | 'solid';
-  /** Left free at each side, in the groove. */
+  /** Space left at each side, in the groove. */
   readonly slack: number;
   readonly hold: BottomHold;
 }
@@ -96,7 +96,7 @@ export interface DrawerSpec {
   readonly joint: JointWish;
   readonly backJoint: CornerWish;
   readonly groove: Groove;
-  /** How far the back's top edge lies under the sides'. */
+  /** How far the back's upper edge is below the sides'. */
   readonly backDrop: number;
   readonly bottom: BottomSpec;
   /** What its corners are cut with, where that is not by hand. */

@@ -1,26 +1,26 @@
+import type { Range } from '../units/range.ts';
 import type { Seasonal } from '../wood/climate.ts';
 import {
   GAP_BAND,
-  type GapBand,
   type GapVerdict,
   gapsThroughYear,
+  gapToLeave,
   judgeGaps,
   sizesThroughYear,
 } from '../wood/gapBand.ts';
 import { type SawnWood, thicknessCoefficient, widthCoefficient } from '../wood/movement.ts';
 import type { Sizes } from './drawerSizes.ts';
-import type { DrawerSpec } from './drawerSpec.ts';
-import { topGap } from './topGap.ts';
+import type { DrawerSpec, Movement } from './drawerSpec.ts';
 
-/** A gap in mm, when made and at both ends of the year, and what becomes of a drawer that has it. */
+/** A gap in mm, when made and at both ends of the year, and whether the drawer sticks or the gap shows. */
 export interface GapSeason {
   readonly gap: Seasonal<number>;
-  /** Between these it neither sticks nor shows; what is hidden may be as wide as it likes. */
-  readonly band: GapBand;
+  /** Gaps that neither stick nor show; a hidden gap has no upper limit. */
+  readonly band: Range;
   readonly verdict: GapVerdict;
 }
 
-/** What is left free round a drawer through the year. */
+/** Gaps round a drawer through the year. */
 export interface Gaps {
   /** Above the front, or above the part of it that enters the opening. */
   readonly front: GapSeason;
@@ -32,21 +32,21 @@ export interface Gaps {
   readonly leave: number;
 }
 
-/** Behind a front nobody sees how wide a gap is. */
-const HIDDEN: GapBand = { least: GAP_BAND.least, most: Number.POSITIVE_INFINITY };
+/** Behind a front a gap of any width is hidden. */
+const HIDDEN: Range = { least: GAP_BAND.least, most: Number.POSITIVE_INFINITY };
 /** Common practice: beside the sides less is enough to run free. */
-export const BESIDE_BAND: GapBand = { least: 0.1, most: Number.POSITIVE_INFINITY };
+export const BESIDE_BAND: Range = { least: 0.1, most: Number.POSITIVE_INFINITY };
 
 /** The gaps round a drawer in its opening; absent where it has none, or where no climate is given. */
 export const gapsOf = ({ space, movement, lip }: DrawerSpec, sizes: Sizes): Gaps | undefined => {
   if (space.kind === 'size' || movement === undefined) return undefined;
   const { climate, front, side } = movement;
   const { height } = space.opening;
-  const left = (room: number, made: number, coefficient: number, band: GapBand): GapSeason => {
+  const left = (room: number, made: number, coefficient: number, band: Range): GapSeason => {
     const gap = gapsThroughYear(room, sizesThroughYear(made, coefficient, climate));
     return { gap, band, verdict: judgeGaps(gap, band) };
   };
-  const above = ({ wood, cut }: SawnWood, band: GapBand) =>
+  const above = ({ wood, cut }: SawnWood, band: Range) =>
     left(height, sizes.height, widthCoefficient(wood, cut), band);
   return {
     front: above(front, lip !== undefined && lip.top > 0 ? HIDDEN : GAP_BAND),
@@ -60,3 +60,18 @@ export const gapsOf = ({ space, movement, lip }: DrawerSpec, sizes: Sizes): Gaps
     leave: topGap(height, movement),
   };
 };
+
+/**
+ * The gap to leave above a drawer on the day of making, in mm, so that the least gap remains when its front and its
+ * sides are dampest: the larger of those that the two need.
+ * @param opening the opening's height
+ */
+export const topGap = (
+  opening: number,
+  { climate, front, side }: Pick<Movement, 'climate' | 'front' | 'side'>,
+): number =>
+  Math.max(
+    ...[front, side].map(({ wood, cut }) =>
+      gapToLeave(opening, widthCoefficient(wood, cut), climate, GAP_BAND.least),
+    ),
+  );

@@ -1,29 +1,28 @@
 import type { Joint } from '../joint/joint.ts';
 import { setOut } from '../joint/layOut.ts';
-import { meanTail } from '../joint/proportion.ts';
 import { adviseCutter } from '../router/limits/cautions.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
-import { EPSILON } from '../units/epsilon.ts';
 import { repeatedNames } from '../units/name.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
+import { isInRange } from '../units/range.ts';
 import { adviseDrawer } from './check/adviseDrawer.ts';
-import { type Draft, draftDrawer } from './draft.ts';
+import { type DrawerDraft, draftDrawer } from './draftDrawer.ts';
 import { frontWith } from './draftFront.ts';
-import type { Drawer, DrawerSet, Family } from './drawer.ts';
+import type { Drawer, DrawerSet } from './drawer.ts';
 import { TARGET_RANGE_IN_PINS } from './drawerLimits.ts';
 import { boardsOf } from './drawerParts.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
-import { commonPin, familyTarget, nearestChoice } from './family.ts';
+import { commonPin, familyOf, familyTarget, nearestChoice } from './familyTarget.ts';
 import { type DrawerComplaint, mergeComplaints, saidOnce } from './mergeComplaints.ts';
 
 /**
  * Sizes a whole set of drawers and sets out their corners, so that all look alike.
  *
- * All keep to one target tail: the given one, or the one that the family rule finds. Every drawer counts once, however
+ * All are matched to one tail width: the given one, or the one that `familyTarget` finds. Every drawer counts once, however
  * many equal ones are made of it. One with a wished number of tails counts with that; one with listed tails has no
  * choice to make and does not count, but its mean tip enters the set's spread.
- * @param target the tail width to keep to, in mm
+ * @param target the tail width to match, in mm
  * @returns the set with all its advice, or everything that is wrong with any of its drawers; places start at the plan's
  * top: `['drawers', 1, 'opening', 'width']`, `['family', 'target']`
  */
@@ -35,7 +34,7 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
       says: say`the set's tail width is ${target}; it must be more than 0`,
     });
   const ofSpecs: DrawerComplaint[] = [];
-  const drafts: Draft[] = [];
+  const drafts: DrawerDraft[] = [];
   specs.forEach((spec, i) => {
     const draft = draftDrawer(spec);
     if (draft.ok) drafts.push(draft.value);
@@ -62,8 +61,7 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
   });
   if (ofFronts.length > 0) return refuse(...mergeComplaints(ofFronts));
 
-  const tips = fronts.map(meanTail);
-  const family: Family = { target: aim, pin, tips, spread: Math.max(...tips) / Math.min(...tips) };
+  const family = familyOf(fronts, aim, pin);
   const drawers: Drawer[] = [];
   const said: DrawerComplaint[] = [];
   fronts.forEach((front, i) => {
@@ -80,14 +78,14 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
     advice: [
       ...adviseOnTarget(aim, pin),
       ...mergeComplaints(onDrawers),
-      // What the cutter does to every drawer is said once.
+      // Advice on the cutter concerns every drawer and is given once.
       ...saidOnce(onCutter),
     ],
   });
 };
 
 /** The front joint with the number of tails that comes nearest to the aim; a listed one is as it was listed. */
-const frontJoint = ({ front, spec: { cutter } }: Draft, aim: number): Result<Joint> => {
+const frontJoint = ({ front, spec: { cutter } }: DrawerDraft, aim: number): Result<Joint> => {
   const { resolved, possible } = front;
   const choice = nearestChoice(front.candidates, aim);
   const advised = (joint: Joint): Joint =>
@@ -119,7 +117,7 @@ const sameNames = (specs: readonly DrawerSpec[]): Complaint[] =>
 
 const adviseOnTarget = (target: number, pin: number): Complaint[] => {
   const { least, most } = TARGET_RANGE_IN_PINS;
-  return target >= least * pin - EPSILON && target <= most * pin + EPSILON
+  return isInRange(target, { least: least * pin, most: most * pin })
     ? []
     : [
         {

@@ -1,16 +1,15 @@
 import { withDefaults } from '../joint/defaults.ts';
-import type { Joint } from '../joint/joint.ts';
+import { type Joint, meanTail } from '../joint/joint.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
-import { meanTail } from '../joint/proportion.ts';
 import { meanTip, mostTails, narrowestTip } from '../joint/spacing.ts';
 import { withCutter } from '../router/limits/fitToCutter.ts';
-import { enters } from '../router/limits/layOutForCutter.ts';
+import { cutterEnters } from '../router/limits/layOutForCutter.ts';
 import { layOutWith, type Tooling } from '../router/limits/layOutWith.ts';
 import { accept, type Complaint, type Result } from '../units/complaint.ts';
 import type { Family } from './drawer.ts';
-import { familyTarget, nearestChoice } from './family.ts';
+import { familyOf, familyTarget, nearestChoice } from './familyTarget.ts';
 
-/** Corners of bare widths that keep to one target tail, without drawers or grooves. */
+/** Corners of several widths matched to one tail width, without drawers or grooves. */
 export interface LaidWidths {
   readonly joints: readonly Joint[];
   readonly family: Family;
@@ -48,7 +47,7 @@ export const layOutWidths = (
     }));
     return cutter === undefined
       ? choices
-      : choices.filter((choice) => enters(wish.kind, narrowestTip(spacing, choice), cutter));
+      : choices.filter((choice) => cutterEnters(wish.kind, narrowestTip(spacing, choice), cutter));
   });
   if (wrong.length > 0) return { ok: false, complaints: wrong };
   const { pin } = withDefaults(held(wish));
@@ -62,6 +61,5 @@ export const layOutWidths = (
     const joint = layOutWith({ ...wish, width, spacing: chosen }, tooling);
     return joint.ok ? [joint.value] : [];
   });
-  const tips = joints.map(meanTail);
-  return accept({ joints, family: { target, pin, tips, spread: Math.max(...tips) / Math.min(...tips) } });
+  return accept({ joints, family: familyOf(joints, target, pin) });
 };

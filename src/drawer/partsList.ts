@@ -8,7 +8,7 @@ import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from './drawerLimits.ts';
 import type { DrawerPart } from './drawerParts.ts';
 import type { Stock } from './drawerSpec.ts';
 
-/** What a board is to its drawer. */
+/** A kind of part. */
 export type PartName = 'front' | 'side' | 'back' | 'bottom' | 'slip';
 
 /** One row of the parts list. Lengths in mm. */
@@ -33,7 +33,7 @@ export interface Part {
   readonly worked: readonly Phrase[];
 }
 
-/** What a set takes of one kind of stock: one species in one thickness. */
+/** Quantity of one kind of stock that a set needs: one species in one thickness. */
 export interface StockTotal {
   readonly species?: string;
   readonly thickness: number;
@@ -68,7 +68,7 @@ const partsOf = (drawer: Drawer, units: Unit): Part[] => {
   const { spec, boards, front, back } = drawer;
   const { stock, bottom } = spec;
   const trial = ({ depth }: Joint) => depth + TRIAL_SPARE;
-  // A trial on a pin board's end takes as much of it as the side is thick.
+  // A trial on a pin board's end uses up as much of it as the side is thick.
   const trialOfPins = (joint: Joint) => Math.max(trial(joint), stock.side.thickness + SAW_CUT);
   const row = (
     part: PartName,
@@ -158,7 +158,7 @@ const onBottom = ({ spec, sizes }: Drawer): Phrase[] => {
 };
 
 /**
- * What the parts take of each kind of stock, in the order in which it is first needed.
+ * Quantity of each kind of stock that the parts need, in the order in which it is first needed.
  * @example
  * ```ts
  * for (const { species, area } of stockTotals(parts(project.set))) console.log(species ?? 'any wood', `${area / 1e6} m²`);

@@ -2,7 +2,7 @@ import { mm, type Phrase, say } from '../units/phrase.ts';
 import type { Drawer } from './drawer.ts';
 import type { Rebate } from './drawerSizes.ts';
 
-/** What of a front its rebate runs along: `its ends and its upper edge`. */
+/** The edges of a front that its rebate runs along: `its ends and its upper edge`. */
 export const rebatedEdges = ({ sides, top, bottom }: Rebate): string =>
   [
     ...(sides > 0 ? ['its ends'] : []),
@@ -12,8 +12,8 @@ export const rebatedEdges = ({ sides, top, bottom }: Rebate): string =>
   ].join(' and ');
 
 /**
- * From where a front with a lip is marked out: the joint ends at the rebate's shoulders, and its reference edge is the
- * rebate's lower edge, while the lip stands out beyond both. Nothing for an inset front.
+ * Where a front with a lip is marked from: the joint ends at the rebate's shoulders, and its reference edge is the
+ * rebate's lower edge, while the lip extends beyond both. Nothing for an inset front.
  */
 export const rebateFirst = ({ spec, sizes: { rebate }, front }: Drawer): Phrase[] =>
   spec.lip === undefined

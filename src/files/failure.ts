@@ -1,5 +1,4 @@
-import type { Complaint, Place } from '../units/complaint.ts';
-import { sentence } from '../units/sentence.ts';
+import { type Complaint, type Place, sentence } from '../units/complaint.ts';
 import type { Unit } from '../units/unit.ts';
 
 /** The input is wrong. */

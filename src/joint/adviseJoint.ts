@@ -3,10 +3,14 @@ import { EPSILON } from '../units/epsilon.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
-import { SHALLOW_RUN, STEEP_RUN, WIDE_TAIL_IN_PINS } from './jointLimits.ts';
+import { GENTLE_RUN, STEEP_RUN, WIDE_TAIL_IN_PINS } from './jointLimits.ts';
 import { KINDS } from './kinds/kinds.ts';
 
-/** What a careful maker would say of a layout that can be cut all the same. */
+/**
+ * Advice on a layout that can be cut; places name the joint's options.
+ * @param tips tail widths, in mm
+ * @param pins narrow widths of all pins, half pins included, in mm
+ */
 export const adviseJoint = (
   spec: ResolvedSpec,
   tips: readonly number[],
@@ -20,7 +24,7 @@ export const adviseJoint = (
       says: say`${formatSlope(slope)} is steeper than 1:5: the short grain at the tails' corners may break off`,
       hint: say`1:6 to 1:8`,
     });
-  if (slope.run > SHALLOW_RUN + EPSILON)
+  if (slope.run > GENTLE_RUN + EPSILON)
     advice.push({
       at: ['slope'],
       says: say`${formatSlope(slope)} is shallower than 1:9: the joint has little hold`,

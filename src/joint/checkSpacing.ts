@@ -1,10 +1,8 @@
 import type { Complaint } from '../units/complaint.ts';
 import { atLeast, atMost, say } from '../units/phrase.ts';
-import { lengthOrNonsense, lies, within } from './checkSizes.ts';
+import { checkRange, isInRange, lengthOrNaN } from '../units/range.ts';
 import * as limits from './jointLimits.ts';
-import type { Spacing } from './jointSpec.ts';
-
-type Listed = Extract<Spacing, { kind: 'listed' }>;
+import type { ListedSpacing, Spacing } from './jointSpec.ts';
 
 /**
  * Everything that is wrong with a wished spacing, whatever the board's width.
@@ -32,7 +30,7 @@ export const checkSpacing = (spacing: Spacing, leastTip: number): Complaint[] =>
   return wrong;
 };
 
-const checkList = ({ tails, pins }: Listed, leastTip: number): Complaint[] => {
+const checkList = ({ tails, pins }: ListedSpacing, leastTip: number): Complaint[] => {
   const wrong: Complaint[] = [];
   const { most } = limits.WIDTH_RANGE;
   const tipRange = { least: leastTip, most };
@@ -44,14 +42,14 @@ const checkList = ({ tails, pins }: Listed, leastTip: number): Complaint[] => {
       says: say`${pins.length} pins are listed between ${tails.length} tails; there must be ${tails.length - 1} (the half pins are given apart)`,
     });
   tails.forEach((tip, i) => {
-    if (!lies(tip, tipRange))
+    if (!isInRange(tip, tipRange))
       wrong.push({
         at: ['tails', i],
-        says: say`tail ${i + 1} is ${lengthOrNonsense(tip)} at its tip; it must be ${atLeast(leastTip)} to ${atMost(tipRange.most)}, for a base of at least ${atLeast(limits.LEAST_BASE)}`,
+        says: say`tail ${i + 1} is ${lengthOrNaN(tip)} at its tip; it must be ${atLeast(leastTip)} to ${atMost(tipRange.most)}, for a base of at least ${atLeast(limits.LEAST_BASE)}`,
       });
   });
   pins?.forEach((pin, i) => {
-    wrong.push(...within(['pins', i], `pin ${i + 1}`, pin, { least: limits.LEAST_PIN, most }));
+    wrong.push(...checkRange(['pins', i], `pin ${i + 1}`, pin, { least: limits.LEAST_PIN, most }));
   });
   return wrong;
 };

@@ -1,6 +1,6 @@
 import type { Slope } from '../units/slope.ts';
 import type { HalfPins, JointSpec } from './jointSpec.ts';
-import type { Shape } from './kinds/kind.ts';
+import type { JointShape } from './kinds/kind.ts';
 import { KINDS } from './kinds/kinds.ts';
 
 /** A wish with every default filled in. */
@@ -10,7 +10,7 @@ export interface ResolvedSpec {
   readonly tailBoard: number;
   readonly pinBoard: number;
   /** What the kind makes of both boards. */
-  readonly shape: Shape;
+  readonly shape: JointShape;
   /** The tails' length. */
   readonly depth: number;
   readonly slope: Slope;

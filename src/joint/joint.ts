@@ -22,7 +22,7 @@ export interface Pin {
 export type JointBoard = 'tail' | 'pin';
 
 /** A number of tails and their mean tip width. */
-export interface Count {
+export interface TailCount {
   readonly tails: number;
   readonly tip: number;
 }
@@ -37,13 +37,24 @@ export interface Joint {
   readonly tailBoard: { readonly thickness: number };
   /** `lap`: the wood that it keeps in front of the tails' ends; 0 where they show at its outside face. */
   readonly pinBoard: { readonly thickness: number; readonly lap: number };
-  /** How far the tail board stands out beyond the pins' end, to be planed flush. */
+  /** How far the tail board is proud of the pins' ends, to be planed flush. */
   readonly proud: number;
   readonly tails: readonly Tail[];
   readonly pins: readonly Pin[];
   /** True where every tail is as wide as the next and so is every whole pin. */
   readonly even: boolean;
   /** One tail fewer and one more, where those can be cut. */
-  readonly alternatives: readonly Count[];
+  readonly alternatives: readonly TailCount[];
   readonly advice: readonly Complaint[];
 }
+
+/** The mean tip width of a joint's tails. */
+export const meanTail = ({ tails }: Joint): number =>
+  tails.reduce((sum, { tip }) => sum + tip[1] - tip[0], 0) / tails.length;
+
+/** The mean narrow width of its whole pins; of its half pins where one tail leaves no whole one. */
+export const meanPin = ({ pins }: Joint): number => {
+  const whole = pins.filter(({ half }) => !half);
+  const counted = whole.length > 0 ? whole : pins;
+  return counted.reduce((sum, { narrow }) => sum + narrow[1] - narrow[0], 0) / counted.length;
+};

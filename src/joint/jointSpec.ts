@@ -1,24 +1,36 @@
 import type { Slope } from '../units/slope.ts';
 import type { KindWish } from './kinds/kinds.ts';
 
+/** Equal tails, as many as given; without a number it is chosen. */
+export interface EvenSpacing {
+  readonly kind: 'even';
+  readonly tails?: number;
+}
+
+/** Tails whose widths form a geometric series, as many as given; without a number it is chosen. */
+export interface GradedSpacing {
+  readonly kind: 'graded';
+  readonly tails?: number;
+  /** Each tail's width as a part of its neighbour's, 0.5 to 2. */
+  readonly ratio: number;
+  /** Counted from the reference edge up, or from the middle out to both edges. */
+  readonly from: 'edge' | 'middle';
+}
+
+/** Tails of given widths, in mm. */
+export interface ListedSpacing {
+  readonly kind: 'listed';
+  /** Tip widths from the reference edge up. */
+  readonly tails: readonly number[];
+  /** Narrow widths of the whole pins between them, one fewer than the tails; absent, all are `pin` wide. */
+  readonly pins?: readonly number[];
+}
+
+/** A spacing that follows from a number of tails. */
+export type SharedSpacing = EvenSpacing | GradedSpacing;
+
 /** How the tails share what the pins leave of the width. */
-export type Spacing =
-  | { readonly kind: 'even'; readonly tails?: number }
-  | {
-      readonly kind: 'graded';
-      readonly tails?: number;
-      /** Each tail's width as a part of its neighbour's, 0.5 to 2. */
-      readonly ratio: number;
-      /** Counted from the reference edge up, or from the middle out to both edges. */
-      readonly from: 'edge' | 'middle';
-    }
-  | {
-      readonly kind: 'listed';
-      /** Tip widths from the reference edge up. */
-      readonly tails: readonly number[];
-      /** Narrow widths of the whole pins between them, one fewer than the tails; absent, all are `pin` wide. */
-      readonly pins?: readonly number[];
-    };
+export type Spacing = SharedSpacing | ListedSpacing;
 
 /** Narrow widths of the outermost pins. */
 export interface HalfPins {
@@ -35,7 +47,7 @@ export interface CornerWish {
   readonly pin?: number;
   /** As wide as a pin unless given. */
   readonly halfPin?: HalfPins;
-  /** How far the tail board is to stand out beyond the pins' end, to be planed flush; 0 unless given. */
+  /** How far the tail board is to be proud of the pins' ends, to be planed flush; 0 unless given. */
   readonly proud?: number;
   /** Width of the narrowest chisel in the rack; 3 unless given. */
   readonly chisel?: number;

@@ -26,7 +26,7 @@ export const layOut = (spec: JointSpec): Result<Joint> => {
   return wrong.length > 0 ? { ok: false, complaints: wrong } : setOut(resolved);
 };
 
-/** Sets out a corner whose wish has been found sound; it may still leave no room for its tails. */
+/** Sets out a corner that `checkWish` accepts; there may still be no room for its tails. */
 export const setOut = (resolved: ResolvedSpec): Result<Joint> => {
   const widths = tailWidths(resolved);
   return widths.ok ? accept(jointOf(resolved, widths.value)) : widths;
@@ -35,7 +35,7 @@ export const setOut = (resolved: ResolvedSpec): Result<Joint> => {
 /** Everything that is wrong with a wish before any tail is placed. */
 export const checkWish = (spec: JointSpec, resolved: ResolvedSpec): Complaint[] => {
   const sizes = checkSizes(spec);
-  // A tail's least width leans on the sizes; where they are wrong, only what holds for any size is asked of it.
+  // A tail's least width depends on the sizes; where they are wrong, only what holds for any size is asked of it.
   const needed = sizes.length === 0 ? leastTip(resolved) : LEAST_BASE;
   return [...sizes, ...checkSpacing(resolved.spacing, needed)];
 };

@@ -1,15 +1,12 @@
 import { EPSILON } from '../units/epsilon.ts';
 import { rise } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
-import type { Count } from './joint.ts';
+import type { TailCount } from './joint.ts';
 import { LEAST_BASE, TARGET_TAIL_IN_PINS } from './jointLimits.ts';
-import type { Spacing } from './jointSpec.ts';
-
-/** A spacing that follows from a number of tails. */
-export type Shared = Exclude<Spacing, { kind: 'listed' }>;
+import type { GradedSpacing, SharedSpacing } from './jointSpec.ts';
 
 /** The part of all the tails' width that each of `count` tails takes, from the reference edge up; they sum to 1. */
-export const shares = (spacing: Shared, count: number): number[] => {
+export const shares = (spacing: SharedSpacing, count: number): number[] => {
   if (spacing.kind === 'even') return new Array<number>(count).fill(1 / count);
   const { ratio, from } = spacing;
   const middle = (count - 1) / 2;
@@ -22,7 +19,7 @@ export const shares = (spacing: Shared, count: number): number[] => {
 };
 
 /** The part that the narrowest of `count` graded tails takes, without setting them all out. */
-const narrowestShare = ({ ratio, from }: Extract<Spacing, { kind: 'graded' }>, count: number): number => {
+const narrowestShare = ({ ratio, from }: GradedSpacing, count: number): number => {
   const steps = from === 'edge' ? count - 1 : Math.floor((count - 1) / 2);
   let last = 1;
   let sum = 1;
@@ -30,7 +27,7 @@ const narrowestShare = ({ ratio, from }: Extract<Spacing, { kind: 'graded' }>, c
     last *= ratio;
     sum += last;
   }
-  // From the middle both sides count, but a tail that stands in it only once.
+  // Counted from the middle, both sides are summed, but a tail in the middle only once.
   if (from === 'middle') sum = 2 * sum - (count % 2);
   return Math.min(1, last) / sum;
 };
@@ -46,11 +43,11 @@ export const leastTip = ({ depth, slope }: ResolvedSpec): number => LEAST_BASE +
 export const meanTip = (spec: ResolvedSpec, count: number): number => tailRoom(spec, count) / count;
 
 /** The narrowest tip of a number of tails whose mean tip is known. */
-export const narrowestTip = (spacing: Shared, { tails, tip }: Count): number =>
+export const narrowestTip = (spacing: SharedSpacing, { tails, tip }: TailCount): number =>
   tails * tip * Math.min(...shares(spacing, tails));
 
 /** The most tails whose bases can all be cut; 0 where not even one can. */
-export const mostTails = (spec: ResolvedSpec, spacing: Shared): number => {
+export const mostTails = (spec: ResolvedSpec, spacing: SharedSpacing): number => {
   const { pin } = spec;
   if (spacing.kind === 'even')
     return Math.max(0, Math.floor((tailRoom(spec, 1) + pin) / (leastTip(spec) + pin) + EPSILON));
@@ -62,7 +59,7 @@ export const mostTails = (spec: ResolvedSpec, spacing: Shared): number => {
   return count;
 };
 
-/** How many times one width goes into another, the larger into the smaller turned over: never under 1. */
+/** Ratio of two widths, the larger to the smaller: at least 1. */
 export const ratioBetween = (a: number, b: number): number => Math.max(a / b, b / a);
 
 /** The count, of 1 to `most`, whose mean tip is nearest in ratio to three pins. */

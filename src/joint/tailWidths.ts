@@ -2,10 +2,10 @@ import { accept, type Complaint, type Result, refuse } from '../units/complaint.
 import { EPSILON } from '../units/epsilon.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import type { ResolvedSpec } from './defaults.ts';
-import type { Count } from './joint.ts';
+import type { TailCount } from './joint.ts';
 import * as limits from './jointLimits.ts';
-import type { Spacing } from './jointSpec.ts';
-import { chooseTails, leastTip, meanTip, mostTails, type Shared, shares, tailRoom } from './spacing.ts';
+import type { ListedSpacing, SharedSpacing } from './jointSpec.ts';
+import { chooseTails, leastTip, meanTip, mostTails, shares, tailRoom } from './spacing.ts';
 
 /** How far listed widths may miss the board's width, in mm: what rounding to the hundredth leaves. */
 const LIST_TOLERANCE = 0.05;
@@ -15,14 +15,14 @@ export interface TailWidths {
   readonly tips: readonly number[];
   /** The whole pins between the tails. */
   readonly pins: readonly number[];
-  readonly alternatives: readonly Count[];
+  readonly alternatives: readonly TailCount[];
 }
 
-/** How wide each tail and each whole pin is, by a wished spacing that is sound in itself. */
+/** Width of each tail and each whole pin, for a spacing that `checkSpacing` accepts. */
 export const tailWidths = (spec: ResolvedSpec): Result<TailWidths> =>
   spec.spacing.kind === 'listed' ? listedWidths(spec, spec.spacing) : sharedWidths(spec, spec.spacing);
 
-const sharedWidths = (spec: ResolvedSpec, spacing: Shared): Result<TailWidths> => {
+const sharedWidths = (spec: ResolvedSpec, spacing: SharedSpacing): Result<TailWidths> => {
   const most = mostTails(spec, spacing);
   if (most === 0) return refuse(noRoom(spec));
   const { tails } = spacing;
@@ -53,10 +53,7 @@ const tooMany = (spec: ResolvedSpec, tails: number, most: number): Complaint => 
   hint: say`${chooseTails(spec, most)}`,
 });
 
-const listedWidths = (
-  spec: ResolvedSpec,
-  { tails, pins: given }: Extract<Spacing, { kind: 'listed' }>,
-): Result<TailWidths> => {
+const listedWidths = (spec: ResolvedSpec, { tails, pins: given }: ListedSpacing): Result<TailWidths> => {
   const pins = given ?? new Array<number>(tails.length - 1).fill(spec.pin);
   const { width, halfPin } = spec;
   const sum = [...tails, ...pins, halfPin.lower, halfPin.upper].reduce((a, b) => a + b, 0);

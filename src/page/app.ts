@@ -1,10 +1,9 @@
 import { html, render } from 'lit-html';
 import { formatPlanComplaint } from '../plan/read/planComplaint.ts';
 import { readProject } from '../project/readProject.ts';
-import { accept, type Complaint, type Result } from '../units/complaint.ts';
+import { accept, type Complaint, type Result, sentence } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
 import { quote } from '../units/quote.ts';
-import { sentence } from '../units/sentence.ts';
 import type { Unit } from '../units/unit.ts';
 import { find, setText } from './browser/dom.ts';
 import { files } from './browser/files.ts';

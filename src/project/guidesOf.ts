@@ -1,4 +1,4 @@
-import { sidesPastBack } from '../drawer/sidesPastBack.ts';
+import { sidesPastBack } from '../drawer/drawerSizes.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { Piece } from '../paper/piece.ts';
 import { stems } from '../sheets/fileStem.ts';

@@ -1,5 +1,5 @@
 import type { DrawerSet } from '../drawer/drawer.ts';
-import { sidesPastBack } from '../drawer/sidesPastBack.ts';
+import { sidesPastBack } from '../drawer/drawerSizes.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
 import { type Cuts, cutCorners, type NamedCorner } from '../router/guide/cutCorners.ts';

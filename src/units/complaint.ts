@@ -1,16 +1,17 @@
-import type { Phrase } from './phrase.ts';
+import { type Phrase, speak } from './phrase.ts';
+import type { Unit } from './unit.ts';
 
 /** The keys that lead to a value in what the user gave: `['drawers', 1, 'slope']`, or `['slope']` for an option. */
 export type Place = readonly (string | number)[];
 
-/** Something to tell the user about one place in their input: an error that stops the work, or advice that does not. */
+/** What is wrong or advised at one place of the input: an error stops the work, advice does not. */
 export interface Complaint {
   readonly at: Place;
   /** What is wrong and what is allowed, in the user's words; lengths stay lengths until they are shown. */
   readonly says: Phrase;
   /** What to try instead, ready to be typed. */
   readonly hint?: Phrase;
-  /** Further places of which the same is said. */
+  /** Further places that the same complaint is about. */
   readonly also?: readonly Place[];
 }
 
@@ -23,8 +24,19 @@ export const accept = <T>(value: T): Result<T> => ({ ok: true, value });
 
 export const refuse = (...complaints: readonly Complaint[]): Result<never> => ({ ok: false, complaints });
 
-/** The same complaints, seen from a level further out; what is said of the cutter stays at `cutter`, which is the whole plan's. */
+/** The complaints, each with `outer` before its place; one of the cutter keeps its place, as the cutter is the whole plan's. */
 export const under = (outer: Place, complaints: readonly Complaint[]): Complaint[] =>
   complaints.map((complaint) =>
     complaint.at[0] === 'cutter' ? complaint : { ...complaint, at: [...outer, ...complaint.at] },
   );
+
+/**
+ * What is wrong, what is allowed and what to try, on one line.
+ * @example
+ * ```ts
+ * const length = parseLength('18 feet', 'mm');
+ * if (!length.ok) for (const complaint of length.complaints) console.error(sentence(complaint, 'mm'));
+ * ```
+ */
+export const sentence = ({ says, hint }: Complaint, unit: Unit): string =>
+  hint === undefined ? speak(says, unit) : `${speak(says, unit)}; try ${speak(hint, unit)}`;

@@ -1,2 +1,6 @@
-/** What floats leave behind, in mm or as a plain number: less than this is no difference, and no check trips over it. */
+/** Tolerance for the rounding errors of floating-point numbers, in mm or as a plain number: a smaller difference is none. */
 export const EPSILON = 1e-9;
+
+/** Rounds up to the next of `partsOfMm` parts of a mm, so that a least length still holds when it is typed as shown. */
+export const roundUp = (value: number, partsOfMm: number): number =>
+  Math.ceil(value * partsOfMm - EPSILON) / partsOfMm;

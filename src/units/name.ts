@@ -1,7 +1,6 @@
 import { accept, type Result, refuse } from './complaint.ts';
 import { say } from './phrase.ts';
-import { quote } from './quote.ts';
-import { unicode } from './unicode.ts';
+import { quote, unicode } from './quote.ts';
 
 export const LONGEST_NAME = 80;
 
@@ -36,14 +35,14 @@ export const parseName = (text: string): Result<string> => {
 };
 
 /**
- * What two names share that are the same name: nothing but capitals, blanks and the encoding of their letters (Unicode's
- * form NFKC) tells them apart. Names tell the sheets apart, on paper and as files.
+ * What names are compared by: it is equal for names that differ only in capitals, blanks and the encoding of their
+ * letters (Unicode's form NFKC). Sheets, on paper and as files, are known by these names.
  */
 export const nameKey = (name: string): string => name.normalize('NFKC').toLowerCase().replace(/\s+/gu, '');
 
 /**
- * The names in a list that stand in it already.
- * @returns the place of each, counted from 0, and that of the first that is the same; what is no name is passed over
+ * The names in a list that repeat an earlier one.
+ * @returns the index of each, and that of the first equal name; undefined entries are skipped
  */
 export const repeatedNames = (
   names: readonly (string | undefined)[],

@@ -1,5 +1,5 @@
 import { accept, type Result, refuse } from './complaint.ts';
-import { say } from './phrase.ts';
+import { type Phrase, say } from './phrase.ts';
 import { quote } from './quote.ts';
 import { MM_PER_INCH, type Unit } from './unit.ts';
 
@@ -64,3 +64,12 @@ const noLength = (text: string): Result<never> =>
     says: say`${quote(text)} is not a length`,
     hint: say`18, 18mm, 0.75in, 3/4in or 5-11/16in`,
   });
+
+/** A fraction as an inch rule shows it, without a unit. */
+const BARE_FRACTION = /^(?:\d+\s*[-\s]\s*)?(?:\d+\s*[/⁄]\s*\d+|[¼½¾⅛⅜⅝⅞])$|^\d+[¼½¾⅛⅜⅝⅞]$/u;
+
+/** What was most likely meant by a length that is out of range as mm: `7/16in` for a bare 7/16. */
+export const inchesMeant = (typed: unknown, unit: Unit): Phrase | undefined =>
+  unit === 'mm' && typeof typed === 'string' && BARE_FRACTION.test(typed.trim())
+    ? say`${typed.trim()}in`
+    : undefined;

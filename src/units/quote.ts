@@ -9,3 +9,6 @@ export const quote = (text: string): string => {
   );
   return [...text].length > 40 ? `${shown.slice(0, -1)}…"` : shown;
 };
+
+/** How the standard names a character that cannot be shown: `U+001B`. */
+export const unicode = (code: number): string => `U+${code.toString(16).toUpperCase().padStart(4, '0')}`;

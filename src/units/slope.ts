@@ -1,18 +1,17 @@
 import { accept, type Result, refuse } from './complaint.ts';
-import { EPSILON } from './epsilon.ts';
 import { say } from './phrase.ts';
 import { quote } from './quote.ts';
+import { isInRange } from './range.ts';
 
-/** How far a tail's side leans: 1 across for every `run` along. */
+/** Slope of a tail's side: 1 across for every `run` along. */
 export interface Slope {
   readonly run: number;
 }
 
-/** The steepest and the shallowest slope that is laid out; beyond them no joint of the trade lies. */
-export const STEEPEST_RUN = 2.5;
-export const SHALLOWEST_RUN = 20;
+/** Range of a slope's run, from the steepest to the gentlest that is set out; no joint in use lies beyond (common practice). */
+export const RUN_RANGE = { least: 2.5, most: 20 } as const;
 
-/** The rise for every mm along: s = 1/n. */
+/** mm across for every mm along: s = 1/n. */
 export const rise = (slope: Slope): number => 1 / slope.run;
 
 /** The angle off square, in degrees: atan(1/n). */
@@ -45,7 +44,7 @@ export const parseSlope = (text: string): Result<Slope> => {
       hint: say`1:7`,
     });
   const slope = ratio === undefined ? slopeOfDegrees(number) : { run: number };
-  return slope.run >= STEEPEST_RUN - EPSILON && slope.run <= SHALLOWEST_RUN + EPSILON
+  return isInRange(slope.run, RUN_RANGE)
     ? accept(slope)
     : refuse({
         at: [],

@@ -1,5 +1,5 @@
 /**
- * Breaks text at its spaces into lines that fit; a word that does not fit stands on a line of its own.
+ * Breaks text at its spaces into lines that fit; a word too long to fit has a line of its own.
  * @param indent what every line but the first begins with
  */
 export const wrapText = (text: string, fits: (line: string) => boolean, indent = ''): string[] => {

@@ -29,10 +29,10 @@ export interface BottomSeason {
 
 /**
  * The depth to cut a bottom to, and the slot that lets it move. It is cut flush with the back, or as much shorter as it
- * must be never to outgrow its room. The slot is as long as if the screw stood at the very back edge, which is a little
- * more than it needs.
- * @param flush mm, from the bottom of the front's groove to the back's outer face
- * @param room mm, from the bottom of the front's groove to where the bottom may reach when dampest, at least `flush`
+ * must be never to outgrow its room. The slot is as long as for a screw at the very back edge, a little longer than
+ * needed.
+ * @param flush mm, from the floor of the front's groove to the back's outside face
+ * @param room mm, from the floor of the front's groove to where the bottom may reach when dampest, at least `flush`
  * @param screw mm, the diameter of the screw's shank
  */
 export const bottomSeason = (
@@ -53,7 +53,7 @@ export const bottomSeason = (
 
 /**
  * Advice, at an empty place, where the driest bottom no longer reaches its screw.
- * @param screwAt mm, from the bottom of the front's groove to the screw's middle
+ * @param screwAt mm, from the floor of the front's groove to the screw's middle
  */
 export const adviseBottom = (bottom: BottomSeason, screwAt: number): Complaint[] =>
   bottom.depth.driest >= screwAt

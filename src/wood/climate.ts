@@ -3,7 +3,7 @@ import { say } from '../units/phrase.ts';
 import { formatPercent, parseMoisture } from './moisture.ts';
 import { adviseMoisture, checkMaking } from './movement.ts';
 
-/** Something known on the day of making and at both ends of the year that follows. */
+/** A value on the day of making and at both ends of the year that follows. */
 export interface Seasonal<T> {
   readonly making: T;
   readonly driest: T;
@@ -22,7 +22,7 @@ export const parseMaking = (text: string): Result<number> => {
   return read.ok ? checkMaking(read.value) : read;
 };
 
-/** A complaint at `driest` where the year is turned round. */
+/** A complaint at `driest` where it is damper than `dampest`. */
 export const checkYear = ({ driest, dampest }: Climate): Complaint[] =>
   driest <= dampest
     ? []

@@ -5,7 +5,7 @@ const pairs = (word: string): Set<string> => {
 };
 
 /** Dice's coefficient over pairs of letters (L. R. Dice, Ecology 26, 1945): 1 for the same word, 0 for none shared. */
-const wordLikeness = (a: string, b: string): number => {
+const wordSimilarity = (a: string, b: string): number => {
   const ours = pairs(a);
   const theirs = pairs(b);
   const shared = [...ours].filter((pair) => theirs.has(pair)).length;
@@ -20,6 +20,6 @@ const wordLikeness = (a: string, b: string): number => {
  */
 export const diceSimilarity = (asked: string, name: string): number => {
   const words = asked.split(' ');
-  const best = words.map((word) => Math.max(...name.split(' ').map((known) => wordLikeness(word, known))));
+  const best = words.map((word) => Math.max(...name.split(' ').map((known) => wordSimilarity(word, known))));
   return best.reduce((sum, each) => sum + each, 0) / words.length;
 };

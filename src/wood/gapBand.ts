@@ -1,17 +1,12 @@
 import { EPSILON } from '../units/epsilon.ts';
+import type { Range } from '../units/range.ts';
 import type { Climate, Seasonal } from './climate.ts';
 import { sizeAt } from './movement.ts';
 
-/** The gaps, in mm, between which a drawer neither rubs nor looks slack. */
-export interface GapBand {
-  readonly least: number;
-  readonly most: number;
-}
+/** The gaps above a drawer, in mm, between which it neither rubs nor looks slack (common practice under a rail). */
+export const GAP_BAND: Range = { least: 0.5, most: 3 };
 
-/** Common practice for a drawer under a rail. */
-export const GAP_BAND: GapBand = { least: 0.5, most: 3 };
-
-/** How a drawer's gap does through the year. */
+/** Verdict on a drawer's gap through the year. */
 export type GapVerdict = 'fits' | 'sticks' | 'shows' | 'sticks and shows';
 
 /**
@@ -26,7 +21,7 @@ export const sizesThroughYear = (made: number, coefficient: number, climate: Cli
   dampest: sizeAt(made, coefficient, climate.making, climate.dampest),
 });
 
-/** The gap above a part of these sizes, in mm; negative where it no longer goes in. The opening is taken as constant. */
+/** The gap above a part of these sizes, in mm; negative where the part is larger than its opening. The opening is taken as constant. */
 export const gapsThroughYear = (opening: number, sizes: Seasonal<number>): Seasonal<number> => ({
   making: opening - sizes.making,
   driest: opening - sizes.driest,
@@ -34,7 +29,7 @@ export const gapsThroughYear = (opening: number, sizes: Seasonal<number>): Seaso
 });
 
 /** Whether a drawer sticks when dampest (a gap under the band) or shows when driest (a gap over it). */
-export const judgeGaps = (gaps: Seasonal<number>, band: GapBand): GapVerdict => {
+export const judgeGaps = (gaps: Seasonal<number>, band: Range): GapVerdict => {
   const sticks = gaps.dampest < band.least - EPSILON;
   const shows = gaps.driest > band.most + EPSILON;
   if (sticks) return shows ? 'sticks and shows' : 'sticks';

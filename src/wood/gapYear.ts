@@ -7,7 +7,7 @@ export interface GapPoint {
   readonly time: number;
   /** Moisture content in percent. */
   readonly moisture: number;
-  /** mm; negative where the part no longer goes in. */
+  /** mm; negative where the part is larger than its opening. */
   readonly gap: number;
 }
 

@@ -2,7 +2,7 @@ import { accept, type Complaint, type Result, refuse } from '../units/complaint.
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 
-/** The air that wood stands in long enough to come to rest with it. */
+/** Air that wood is in equilibrium with. */
 export interface Air {
   /** Temperature in degrees Celsius. */
   readonly celsius: number;
@@ -33,7 +33,7 @@ export const isWithin = (figure: number, least: number, most: number): boolean =
 };
 
 /**
- * The moisture content at which wood comes to rest in the air around it.
+ * Equilibrium moisture content of wood in air.
  * Wood Handbook (FPL-GTR-190), equation 4-5, for −1.1 to 98.9 degrees C and 5 % to 95 % relative humidity.
  * @returns percent of the dry wood's weight, or a complaint with an empty place for each figure outside that range
  * @example

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { bottomSeason } from '../../src/wood/bottomSeason.ts';
 import { adviseClimate, checkYear, parseMaking } from '../../src/wood/climate.ts';
-import { cornerSteps } from '../../src/wood/flushCorner.ts';
+import { cornerSteps } from '../../src/wood/cornerSteps.ts';
 import { gapsThroughYear, gapToLeave, judgeGaps, sizesThroughYear } from '../../src/wood/gapBand.ts';
 import { gapYear } from '../../src/wood/gapYear.ts';
 import { parseMoisture } from '../../src/wood/moisture.ts';

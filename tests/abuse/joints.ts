@@ -1,8 +1,8 @@
 import fc from 'fast-check';
+import { blockPicture } from '../../src/joint/blockPicture.ts';
 import type { Joint } from '../../src/joint/joint.ts';
+import { jointRecord } from '../../src/joint/jointRecord.ts';
 import { layOut } from '../../src/joint/layOut.ts';
-import { blockPicture } from '../../src/joint/picture.ts';
-import { jointRecord } from '../../src/joint/record.ts';
 import { listedSpec, ordinarySpec, wildSpec } from '../joint/anySpec.ts';
 import { abuse, must, mustBeFinite, refused } from './abuse.ts';
 

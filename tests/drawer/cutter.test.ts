@@ -21,7 +21,7 @@ const laid = (...specs: DrawerSpec[]) => value(layOutSet(specs));
 const refusals = (...specs: DrawerSpec[]): string[] => complaintsOf(layOutSet(specs));
 
 describe('drawers cut with a router', () => {
-  it('have pins as wide as the cutter asks at either depth, and its slope', () => {
+  it('have pins as wide as the cutter needs at either depth, and its slope', () => {
     const [only] = laid(inOpening(280, 146, 420, guided())).drawers;
     // 12.7 - 2 d tan 8°, 15 mm deep at the front and 11 at the back.
     expect(only?.front.pins[1]?.narrow[1]).toBeCloseTo((only?.front.pins[1]?.narrow[0] ?? 0) + 8.4838, 3);
@@ -29,7 +29,7 @@ describe('drawers cut with a router', () => {
     expect(only?.front.slope.run).toBeCloseTo(7.1154, 3);
   });
 
-  it('never take tails that the cutter cannot enter, though the groove would be hidden', () => {
+  it('never have tails whose sockets the cutter cannot enter, though the groove would be hidden', () => {
     const [only] = laid(inOpening(280, 190, 420, guided())).drawers;
     const tips = only?.choices.map(({ tip }) => tip) ?? [];
     expect(Math.min(...tips)).toBeGreaterThanOrEqual(12.68);
@@ -103,7 +103,7 @@ describe('drawers cut with a router', () => {
     );
   });
 
-  it('are told no nearest layout where what else is wrong leaves none', () => {
+  it('have no nearest layout where another fault leaves none', () => {
     const short = { ...CUTTER, length: 14 };
     const { joint } = drawer(guided());
     const wrong = (change: Partial<DrawerSpec>) => refusals(drawer(guided({ cutter: short, ...change })));
@@ -118,7 +118,7 @@ describe('drawers cut with a router', () => {
     }
   });
 
-  it('are told the nearest layout with the number of tails that was wished', () => {
+  it('have a nearest layout with the number of tails that was wished', () => {
     const wished = (spacing: DrawerSpec['joint']['spacing']) =>
       refusals(
         inOpening(
@@ -138,7 +138,7 @@ describe('drawers cut with a router', () => {
     expect(wished({ kind: 'even', tails: 7 })).toMatch(/the nearest layout that works: 7 tails of /u);
   });
 
-  it('say of the cutter once what they would all say', () => {
+  it('give advice on the cutter once for all', () => {
     const tight = { cutter: { ...CUTTER, length: 15.4 } };
     const { advice } = laid(
       inOpening(280, 110, 420, guided({ ...tight, name: 'Buttons' })),
@@ -150,7 +150,7 @@ describe('drawers cut with a router', () => {
     ]);
   });
 
-  it('hide the groove with its slope, and say where that is not enough', () => {
+  it('hide the groove with its slope, and are refused where that is not enough', () => {
     const low = guided({ groove: { offset: 4, width: 5, depth: 5 } });
     // The lowest that helps: a half pin of 1, 15 tan 8° = 2.108 and 1 mm to spare, to the hundredth above.
     expect(refusals(drawer(low))[0]).toMatch(

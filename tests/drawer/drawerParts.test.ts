@@ -46,7 +46,7 @@ describe('the boards of a drawer', () => {
     );
   });
 
-  it('keep the same box behind a lip, which stands before the opening', () => {
+  it('keep the same box behind a lip, which lies before the opening', () => {
     const { front, side, back, bottom } = boards({ lip });
     expect(finished(front)).toEqual([280 + 2 * 6, 76 + 5 + 4, 20]);
     // The rebate is the lip and the clearance wide; below, where nothing is clear, the lip alone.
@@ -69,7 +69,7 @@ describe('the boards of a drawer', () => {
     expect(finished(lipped.back)).toEqual([288, 90 - 4 - 16, 11]);
   });
 
-  it('leave slips the width of the bottom that they take, from the front to the back', () => {
+  it('have a bottom narrower by their slips, which reach from the front to the back', () => {
     const { bottom, slip } = boards({ bottom: { kind: 'panel', slack: 0.5, hold: slips } });
     expect(finished(bottom)).toEqual([393, 266 - 24, 5]);
     expect(slip && finished(slip)).toEqual([397 - 20, 20, 12]);
@@ -90,7 +90,7 @@ describe('the boards of a drawer', () => {
     expect([thick.boxes[0]?.from[2], thick.boxes[0]?.to[2]]).toEqual([8, 16]);
   });
 
-  it('count sides that stand proud from where they are planed to', () => {
+  it('measure proud sides from where they are planed to', () => {
     const proud = boards({ joint: { ...joint, proud: 0.5 } });
     expect(proud.side.thickness).toBe(11);
     expect(proud.side.boxes[0]?.to[0]).toBe(10.5);

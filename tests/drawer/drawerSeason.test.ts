@@ -126,7 +126,7 @@ describe('a solid bottom', () => {
     ]);
   });
 
-  it('has slots that are open at its edge where its screws stand near it', () => {
+  it('has slots that are open at its edge where its screws are near it', () => {
     const { stock } = solid(12);
     const worked = parts(setOf(solid(12, { stock: { ...stock, back: { ...stock.back, thickness: 6 } } })))
       .filter(({ part }) => part === 'bottom')

@@ -41,7 +41,7 @@ describe('the gaps round a drawer', () => {
     expect(gaps(moving({ joint }))?.beside.gap.dampest).toBeCloseTo(0.5 - 10 * 0.0015 * 4, 10);
   });
 
-  it('say what sticks, and what shows above the front', () => {
+  it('judge what sticks, and what shows above the front', () => {
     const verdicts = (top: number, change: Partial<DrawerSpec> = {}) => {
       const found = gaps(fitted({ top }, change));
       return [found?.front.verdict, found?.side.verdict, found?.beside.verdict];
@@ -56,7 +56,7 @@ describe('the gaps round a drawer', () => {
     expect(gaps(fitted({ top: 2, side: 0.15 }))?.beside.verdict).toBe('sticks');
   });
 
-  it('ask for the larger of what front and sides need, whatever has been left', () => {
+  it('need the larger of the gaps for front and sides, whatever has been left', () => {
     // The sides: 76 - h with h (1 + 0.003 × 4) = 75.5.
     expect(gaps(moving())?.leave).toBeCloseTo(76 - 75.5 / 1.012, 10);
     expect(gaps(fitted({ top: 5 }))?.leave).toBeCloseTo(76 - 75.5 / 1.012, 10);

@@ -14,7 +14,7 @@ describe('a set of drawers', () => {
   const thread = inOpening(280, 100, 420, { name: 'Thread' });
   const cloth = inOpening(574, 190, 420, { name: 'Cloth' });
 
-  it('keeps to one target tail, which comes from all of them together', () => {
+  it('is matched to one tail width, found from all of them together', () => {
     const { drawers, family } = value(layOutSet([drawer(), thread, cloth]));
     expect(drawers.map(({ front }) => front.tails.length)).toEqual([3, 4, 8]);
     // (75 - 12 - 10) / 3, (99 - 12 - 15) / 4 and (189 - 12 - 35) / 8.
@@ -32,14 +32,14 @@ describe('a set of drawers', () => {
     expect(value(layOutSet([drawer({ count: 9 }), cloth])).family).toEqual(once);
   });
 
-  it('keeps to a target that is given', () => {
+  it('is matched to a tail width that is given', () => {
     const { drawers, family } = value(layOutSet([drawer(), thread, cloth], 12));
     expect(family?.target).toBe(12);
     // 4 tails of 11.6 (with a half pin moved for the groove), 5 of 13.4 and 11 of 11.4.
     expect(drawers.map(({ front }) => front.tails.length)).toEqual([4, 5, 11]);
   });
 
-  it('takes its own layout back as it is told, rounded to the hundredth, where a half pin was trimmed for the groove', () => {
+  it('accepts its own layout as it is shown, rounded to the hundredth, where a half pin was narrowed for the groove', () => {
     const low = drawer({
       groove: { offset: 10, width: 5, depth: 5 },
       joint: { ...joint, halfPin: { lower: 7, upper: 7 } },
@@ -64,7 +64,7 @@ describe('a set of drawers', () => {
     ]);
   });
 
-  it("lets a drawer's own number of tails and its listed tails stand", () => {
+  it("keeps a drawer's own number of tails, and its listed tails", () => {
     const own = inOpening(574, 140, 420, {
       name: 'Ribbon',
       joint: { ...joint, spacing: { kind: 'even', tails: 4 } },

@@ -32,7 +32,7 @@ describe('bare widths', () => {
     expect(family.pin).toBe(6);
   });
 
-  it('keep to two to four pins, however few tails are wished for', () => {
+  it('have tails of two to four pins, however few are wished for', () => {
     // Two tails are 21 and 36 mm: their mean, 27.5 mm, is more than four pins.
     const { family } = laid([60, 90], { kind: 'even', tails: 2 });
     expect(family.tips[0]).toBeCloseTo(21, 12);
@@ -56,7 +56,7 @@ describe('bare widths', () => {
     expect(family.spread).toBe(1);
   });
 
-  it('that cannot be cut are told by their place in the list, all at once', () => {
+  it('that cannot be cut are reported by their place in the list, all at once', () => {
     expect(complaintsOf(layOutWidths(wish(), [4, 90, 6000]))).toEqual([
       "widths.0: the boards' width is 4 mm; it must be 5 mm to 5000 mm",
       "widths.2: the boards' width is 6000 mm; it must be 5 mm to 5000 mm",

@@ -9,8 +9,8 @@ import { drawer, inOpening } from './chest.ts';
 const shallow = { at: ['groove', 'depth'], says: say`too deep by ${mm(2)}`, hint: say`${mm(5)}` };
 const thin = { at: ['stock', 'side', 'thickness'], says: say`too thin` };
 
-describe('what is said of several drawers in the same words', () => {
-  it('is said once, at the first, naming all, with the places of the others', () => {
+describe('a complaint that several drawers share', () => {
+  it('is made once, at the first, naming all, with the places of the others', () => {
     const said = mergeComplaints([
       { name: 'Buttons', entry: ['drawers', 0], complaint: shallow },
       { name: 'Buttons', entry: ['drawers', 0], complaint: thin },

@@ -76,12 +76,12 @@ describe('the parts list', () => {
     const wide = (width: number, change: Partial<DrawerSpec> = {}) =>
       value(layOutSet([inOpening(width, 76, 420, change)]));
 
-    it('is told in whole mm, up to the next', () => {
+    it('is rounded up to whole mm', () => {
       // A front of 280.25 - 2 × 0.5 and 2 × (15 + 3): 315.25; a back's two joints are 11 deep: 307.25.
       expect(roughs(parts(wide(280.25), 'mm'))).toEqual({ front: 316, side: 435, back: 308, bottom: 393 });
     });
 
-    it('is told in sixteenths of an inch, up to the next, where inches are measured', () => {
+    it('is rounded up to sixteenths of an inch where inches are measured', () => {
       const inches = Object.entries(roughs(parts(wide(280), 'in'))).map(([part, length]) => [
         part,
         length / 25.4,

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { Failure, failWith, optionName, refuseOptions, WRONG_INPUT } from '../../src/files/failure.ts';
 import { deviceFault } from '../../src/files/ioMessage.ts';
+import { sentence } from '../../src/units/complaint.ts';
 import { mm, say } from '../../src/units/phrase.ts';
-import { sentence } from '../../src/units/sentence.ts';
 
 /** What a refusal says, a line each, and its exit status. */
 const caught = (work: () => unknown): [readonly string[], number] | undefined => {

@@ -22,7 +22,7 @@ describe('advice', () => {
     expect(adviceFor({ ...plain, slope: { run: 5 } })).toEqual([]);
   });
 
-  it('warns of little hold where the slope is shallower than 1:9, and not at 1:9', () => {
+  it('warns of little hold where the slope is gentler than 1:9, and not at 1:9', () => {
     expect(adviceFor({ ...plain, slope: { run: 9.1 } })).toEqual([
       'slope: 1:9.1 is shallower than 1:9: the joint has little hold; try 1:6 to 1:8',
     ]);
@@ -60,7 +60,7 @@ describe('advice', () => {
     ]);
   });
 
-  it('takes no float dust for a fault', () => {
+  it('ignores rounding errors', () => {
     // Tails of exactly six pins in every count and in pins that have no exact double.
     for (let count = 1; count <= 40; count++)
       for (const pin of [3.1, 3.3, 4.7, 5.1])

@@ -150,7 +150,7 @@ describe('the last that can be cut is cut', () => {
   });
 });
 
-describe('everything wrong is told at once', () => {
+describe('everything wrong is reported at once', () => {
   it('whatever else is wrong, with the widest range where the stock itself is wrong', () => {
     expect(
       against({

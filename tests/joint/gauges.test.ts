@@ -19,7 +19,7 @@ describe('the marking gauges of a through joint', () => {
     expect(gauges(jointOf(through))).toEqual({ tailBoard: 12, pinBoardFace: 10, pinBoardEnd: 12 });
   });
 
-  it('come in by what the tail board is to stand proud', () => {
+  it('are shorter by what the tail board is to be proud', () => {
     expect(gauges(jointOf({ ...through, proud: 0.5 }))).toEqual({
       tailBoard: 12,
       pinBoardFace: 9.5,
@@ -72,7 +72,7 @@ describe('the dividers', () => {
     ).toBeUndefined();
   });
 
-  it('reach every line of the tails, whatever the joint', () => {
+  it('reach every line of the tails, in any joint', () => {
     fc.assert(
       fc.property(ordinarySpec, (spec) => {
         const result = layOut({ ...spec, spacing: { kind: 'even' } });
@@ -99,7 +99,7 @@ describe('the glue area', () => {
     expect(glueArea(jointOf({ ...joint, spacing: { kind: 'even', tails: 3 } }))).toBeCloseTo(1500, 9);
   });
 
-  it('does not count what stands proud of the pins', () => {
+  it('does not count what is proud of the pins', () => {
     expect(glueArea(jointOf({ ...joint, proud: 1, spacing: { kind: 'even', tails: 3 } }))).toBeCloseTo(
       1350,
       9,

@@ -36,7 +36,7 @@ describe('a through joint of four even tails', () => {
     ]);
   });
 
-  it('says what it was made for', () => {
+  it('repeats what it was made for', () => {
     expect(joint).toMatchObject({
       kind: 'through',
       width: 100,
@@ -146,7 +146,7 @@ describe('listed spacing', () => {
     spacing: { kind: 'listed', tails, ...(pins && { pins }) },
   });
 
-  it('takes tails and pins as they are listed, from the reference edge up', () => {
+  it('has tails and pins as they are listed, from the reference edge up', () => {
     // 5 + 20 + 4 + 12 + 3 + 11 + 5 = 60
     expect(jointOf(listed([20, 12, 11], [4, 3])).tails.map(({ tip }) => tip)).toEqual([
       [5, 25],
@@ -169,7 +169,7 @@ describe('listed spacing', () => {
     expect(jointOf(listed([14, 14, 14], [3, 5])).even).toBe(false);
   });
 
-  it('lets the last half pin take up what rounding left', () => {
+  it('gives the last half pin what rounding left', () => {
     expect(jointOf(listed([22.5, 22.46])).pins.at(-1)?.narrow).toEqual([54.96, 60]);
   });
 

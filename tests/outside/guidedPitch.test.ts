@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { layOut } from '../../src/joint/layOut.ts';
-import { atPitch } from '../../src/router/limits/pitch.ts';
+import { atPitch } from '../../src/router/limits/atPitch.ts';
 
 describe("a machine's spacing", () => {
   // Joyce, The Technique of Furniture Making, chapter on dovetailing: machine-cut pins sit at a fixed pitch, centre to

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { atPitch } from '../../src/router/limits/atPitch.ts';
 import { adviseCutter, CAUTIONS } from '../../src/router/limits/cautions.ts';
 import { checkCutter } from '../../src/router/limits/cutter.ts';
-import { atPitch } from '../../src/router/limits/pitch.ts';
 import { checkStraight } from '../../src/router/passes/straightPasses.ts';
-import { correctDepth, correctTemplate, type Measured } from '../../src/router/trial/trialCorrection.ts';
+import type { Measured } from '../../src/router/trial/checkTrial.ts';
+import { correctDepth, correctTemplate } from '../../src/router/trial/trialCorrection.ts';
 import { convergence, parseTrialLog } from '../../src/router/trial/trialLog.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { complaintsOf, told, value } from '../value.ts';
@@ -15,7 +16,7 @@ const SLOPED = { slope: { run: 8 } };
 describe('a trial by depth', () => {
   const because = (measured: Measured) => speak(value(correctDepth(TRIAL, measured)).because, 'mm');
 
-  it('that is tight is cut shallower', () => {
+  it('that is tight is cut less deep', () => {
     expect(because({ looseness: -0.2 })).toBe(
       'Tight by 0.2 mm: 0.2 mm / (2 tan 14°) = 0.4 mm shallower, so looser: 9.1 mm.',
     );
@@ -96,7 +97,7 @@ describe('a trial by template', () => {
 });
 
 describe('a log', () => {
-  it('of damaged lines says how to mend them', () => {
+  it('of damaged lines gives how to correct them', () => {
     const { complaints, trials } = parseTrialLog('   \n"text"\n7\n');
     expect(trials).toEqual([]);
     expect(told(complaints)).toEqual([
@@ -209,7 +210,7 @@ describe('a pitch', () => {
     expect(atPitch(wish, 153.1).ok).toBe(false);
   });
 
-  it('takes the tails that come nearest to a whole pin at both edges, where they fit', () => {
+  it('has the tails that leave nearest to a whole pin at both edges, where they fit', () => {
     // (150 - 5) / 29 = 5 tails exactly: (150 - 145 + 5) / 2 = 5 at either edge.
     expect(value(atPitch(wish, 29)).halfPin).toEqual({ lower: 5, upper: 5 });
   });

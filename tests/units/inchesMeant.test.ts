@@ -1,6 +1,5 @@
 import { expect, it } from 'vitest';
-import { inchesMeant } from '../../src/units/inchesMeant.ts';
-import { parseLength } from '../../src/units/parseLength.ts';
+import { inchesMeant, parseLength } from '../../src/units/parseLength.ts';
 import { speak } from '../../src/units/phrase.ts';
 
 it.each([

@@ -54,7 +54,7 @@ describe('two names', () => {
     expect(new Set(['Left side', 'Left-side', 'Left side 2', 'Left'].map(nameKey)).size).toBe(4);
   });
 
-  it('in one list are told by their places', () => {
+  it('in one list are reported by their places', () => {
     expect(repeatedNames(['Thread', undefined, 'Buttons', 'THREAD', 'thread '])).toEqual([
       { name: 'THREAD', index: 3, first: 0 },
       { name: 'thread ', index: 4, first: 0 },

@@ -18,7 +18,7 @@ describe('a phrase', () => {
     expect(speak(say`${atMost(0.3)}`, 'in')).toBe('1/64" −.004');
   });
 
-  it('takes in numbers, strings and other phrases as they are', () => {
+  it('writes numbers, strings and other phrases as they are', () => {
     expect(speak(say`${3} ${'tails'} of ${say`about ${mm(20)}`}`, 'mm')).toBe('3 tails of about 20 mm');
   });
 

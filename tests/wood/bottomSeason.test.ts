@@ -47,7 +47,7 @@ describe('bottomSeason', () => {
     expect(slot?.length).toBeCloseTo(8.8, 10);
   });
 
-  it('takes the cut of a solid bottom into account', () => {
+  it('depends on the cut of a solid bottom', () => {
     const quartersawn = { kind: 'solid', wood: plum, cut: 'quartersawn' } as const;
     const { depth } = bottomSeason(
       quartersawn,
@@ -91,7 +91,7 @@ describe('bottomSeason', () => {
 describe('adviseBottom', () => {
   const bottom = { depth: { making: 400, driest: 398.4, dampest: 403.2 }, slot: null };
 
-  it('has nothing to say while the driest bottom reaches its screws', () => {
+  it('gives no advice while the driest bottom reaches its screws', () => {
     expect(adviseBottom(bottom, 398.4)).toEqual([]);
   });
 

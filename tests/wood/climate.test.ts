@@ -50,7 +50,7 @@ describe('checkYear', () => {
 });
 
 describe('adviseClimate', () => {
-  it('has nothing to say while the published figures hold', () => {
+  it('gives no advice while the published figures hold', () => {
     expect(adviseClimate({ making: 8, driest: 6, dampest: 14 })).toEqual([]);
   });
 

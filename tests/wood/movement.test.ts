@@ -102,7 +102,7 @@ describe('checkMaking', () => {
 });
 
 describe('adviseMoisture', () => {
-  it('has nothing to say from 6 % to 14 %', () => {
+  it('gives no advice from 6 % to 14 %', () => {
     expect([6, 10, 14].flatMap((percent) => adviseMoisture(percent, ['to']))).toEqual([]);
   });
 

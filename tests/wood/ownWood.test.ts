@@ -14,7 +14,7 @@ const complaintsOf = (figures: OwnFigures) => {
 };
 
 describe('ownWood', () => {
-  it('takes coefficients as they are', () => {
+  it('uses coefficients as they are', () => {
     expect(ownWood('Plum', { coefficient: { radial: 0.002, tangential: 0.003 } })).toEqual({
       ok: true,
       value: { name: 'Plum', radial: 0.002, tangential: 0.003, source: 'own' },

@@ -109,7 +109,7 @@ describe('findWood', () => {
     );
   });
 
-  it('names the only wood of a family, to be taken if it is that', () => {
+  it('names the only wood of a family, if it is that', () => {
     expect(closest('pine')).toEqual(['Pine, eastern white']);
     expect(closest('poplar')).toEqual(['Yellow-poplar']);
     expect(findWood('poplar')).toMatchObject({
@@ -168,7 +168,7 @@ describe('findWood', () => {
 });
 
 describe('SOURCE_NOTES', () => {
-  it('tells figures from memory from those of the book', () => {
+  it('marks figures from memory apart from those of the book', () => {
     expect(SOURCE_NOTES.memory).toContain('from memory');
     expect(SOURCE_NOTES.handbook).toContain('FPL-GTR-190');
     expect(SOURCE_NOTES.handbook).not.toContain('memory');
@@ -188,11 +188,11 @@ describe('everydayNames', () => {
 });
 
 describe('isSolidWood', () => {
-  it.each(['ash', 'Black cherry', 'oak'])('takes %j for a wood or a family of woods', (name) => {
+  it.each(['ash', 'Black cherry', 'oak'])('knows %j as a wood or a family of woods', (name) => {
     expect(isSolidWood(name)).toBe(true);
   });
 
-  it.each(['birch plywood', 'oak veneer', 'hardboard', '', '-'])('does not take %j for one', (name) => {
+  it.each(['birch plywood', 'oak veneer', 'hardboard', '', '-'])('does not know %j as one', (name) => {
     expect(isSolidWood(name)).toBe(false);
   });
 });

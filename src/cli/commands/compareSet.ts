@@ -2,7 +2,7 @@ import { USUAL_FRONT } from '../../drawer/drawerSpec.ts';
 import { layOutWidths } from '../../drawer/layOutWidths.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { glueArea } from '../../joint/gauges.ts';
-import { meanPin, meanTail } from '../../joint/proportion.ts';
+import { meanPin, meanTail } from '../../joint/joint.ts';
 import { frontCorners } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
 import { toolingOf } from '../../router/limits/layOutWith.ts';

@@ -2,7 +2,7 @@ import type { Command } from 'commander';
 import type { Drawer } from '../../drawer/drawer.ts';
 import { rebateFirst } from '../../drawer/rebateFirst.ts';
 import type { Joint } from '../../joint/joint.ts';
-import { jointRecord } from '../../joint/record.ts';
+import { jointRecord } from '../../joint/jointRecord.ts';
 import type { Project } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
 import { formatLength } from '../../units/formatLength.ts';

@@ -11,11 +11,11 @@ import { writePdf } from '../../files/writePdf.ts';
 import { writeWhole } from '../../files/writeWhole.ts';
 import { namedCorners } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
+import type { Measured } from '../../router/trial/checkTrial.ts';
 import {
   correctDepth,
   correctTemplate,
   type DepthMove,
-  type Measured,
   type TemplateMove,
 } from '../../router/trial/trialCorrection.ts';
 import {
@@ -27,12 +27,11 @@ import {
 } from '../../router/trial/trialLog.ts';
 import { depthPicture, templatePicture } from '../../router/trial/trialPicture.ts';
 import { drawDepthMove, drawTemplateMove } from '../../sheets/trialDrawing.ts';
-import type { Complaint } from '../../units/complaint.ts';
+import { type Complaint, sentence } from '../../units/complaint.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { nameKey } from '../../units/name.ts';
 import { mm, say, speak } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
-import { sentence } from '../../units/sentence.ts';
 import type { Unit } from '../../units/unit.ts';
 import { loadProject } from '../loadProject.ts';
 import { atOption } from '../options/atOption.ts';

@@ -1,11 +1,9 @@
+import { blockPicture } from '../../joint/blockPicture.ts';
 import { dividers, glueArea } from '../../joint/gauges.ts';
-import type { Joint } from '../../joint/joint.ts';
+import { type Joint, meanTail } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
-import { blockPicture } from '../../joint/picture.ts';
-import { meanTail } from '../../joint/proportion.ts';
-import type { Complaint } from '../../units/complaint.ts';
+import { type Complaint, sentence } from '../../units/complaint.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
-import { sentence } from '../../units/sentence.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
 import { wrapText as wrapWords } from '../../units/wrapText.ts';

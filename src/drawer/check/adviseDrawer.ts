@@ -1,25 +1,26 @@
-import type { Joint } from '../../joint/joint.ts';
+import { type Joint, meanTail } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
-import { meanTail } from '../../joint/proportion.ts';
 import { ratioBetween } from '../../joint/spacing.ts';
+import { pastTheEdges } from '../../router/passes/passes.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { mm, say } from '../../units/phrase.ts';
+import { quote } from '../../units/quote.ts';
+import { isSolidWood } from '../../wood/species.ts';
 import { cornerComplaints } from '../cornerComplaints.ts';
-import type { Draft } from '../draft.ts';
+import type { DrawerDraft } from '../draftDrawer.ts';
 import type { Family } from '../drawer.ts';
 import { FAMILY_RATIO, LOOSE_BOTTOM } from '../drawerLimits.ts';
-import { nearestChoice } from '../family.ts';
-import { adviseBackSpaces } from './adviseBackSpaces.ts';
+import { sidesPastBack } from '../drawerSizes.ts';
+import type { DrawerSpec } from '../drawerSpec.ts';
+import { nearestChoice } from '../familyTarget.ts';
 import { adviseOnYear } from './adviseOnYear.ts';
-import { advisePanel } from './advisePanel.ts';
-import { adviseSizes } from './adviseSizes.ts';
 
 /**
- * What a careful maker would say of a drawer that can be made all the same; places start in the drawer's entry.
+ * Advice on a drawer that can be made; places start in the drawer's entry.
  * @param front the joint that its front corners were given
  */
-export const adviseDrawer = (draft: Draft, front: Joint, family: Family): Complaint[] => [
+export const adviseDrawer = (draft: DrawerDraft, front: Joint, family: Family): Complaint[] => [
   ...onFamily(draft, meanTail(front), family),
   ...onLowerHalfPin(draft, front),
   ...onGroove(draft),
@@ -30,14 +31,14 @@ export const adviseDrawer = (draft: Draft, front: Joint, family: Family): Compla
   ...cornerComplaints(
     draft.spec,
     'front',
-    // Of a thin front is told in a drawer's own words.
+    // `adviseSizes` covers a thin front in a drawer's terms.
     front.advice.filter(({ at }) => at[0] !== 'pinBoard'),
   ),
   ...cornerComplaints(draft.spec, 'back', draft.back.advice),
 ];
 
 const onFamily = (
-  { front: { resolved, possible } }: Draft,
+  { front: { resolved, possible } }: DrawerDraft,
   tip: number,
   { target, pin }: Family,
 ): Complaint[] => {
@@ -62,8 +63,8 @@ const onFamily = (
   return advice;
 };
 
-/** Only where a half pin was wished in so many words: a default may give way unsaid. */
-const onLowerHalfPin = ({ spec }: Draft, front: Joint): Complaint[] => {
+/** Only for a half pin that was given: a default changes without advice. */
+const onLowerHalfPin = ({ spec }: DrawerDraft, front: Joint): Complaint[] => {
   const wished = spec.joint.halfPin?.lower;
   const taken = front.tails[0]?.tip[0];
   return wished === undefined || taken === undefined || Math.abs(wished - taken) < EPSILON
@@ -76,7 +77,7 @@ const onLowerHalfPin = ({ spec }: Draft, front: Joint): Complaint[] => {
       ];
 };
 
-const onGroove = ({ spec, sizes }: Draft): Complaint[] => {
+const onGroove = ({ spec, sizes }: DrawerDraft): Complaint[] => {
   const { groove, stock, bottom, joint } = spec;
   const advice: Complaint[] = [];
   const grooved =
@@ -111,4 +112,64 @@ const onGroove = ({ spec, sizes }: Draft): Complaint[] => {
       hint: say`a groove stopped short of the front, or lapped corners`,
     });
   return advice;
+};
+
+/**
+ * Advice that the half spaces of the sides' back ends are cut by hand: the sides extend below a back and mostly above it,
+ * so that a cutter would run into them. At front corners these spaces end at the boards' edges.
+ */
+export const adviseBackSpaces = ({ spec, back }: Pick<DrawerDraft, 'spec' | 'back'>): Complaint[] => {
+  const { cutter } = spec;
+  if (cutter === undefined) return [];
+  const { lower, upper } = pastTheEdges(back, cutter);
+  const both = sidesPastBack(spec).upper;
+  // To the hundredth, so that equal back joints give equal advice despite rounding errors.
+  const past = mm(Math.round(100 * (both ? Math.max(lower, upper) : lower)) / 100);
+  return [
+    {
+      at: ['cutter', 'diameter'],
+      says: both
+        ? say`the outer spaces of the sides' back ends are left to saw and chisel: the cutter would run ${past} past the back's edges, into sides that go on there`
+        : say`the lowest space of the sides' back ends is left to saw and chisel: the cutter would run ${past} past the back's lower edge, into sides that go on there`,
+    },
+  ];
+};
+
+/** Advice on a panel bottom whose wood moves; the place starts in the drawer's entry. */
+export const advisePanel = ({ bottom, stock }: DrawerSpec): Complaint[] => {
+  const { species } = stock.bottom;
+  return bottom.kind === 'solid' || species === undefined || !isSolidWood(species)
+    ? []
+    : [
+        {
+          at: ['bottom', 'kind'],
+          says: say`a panel is taken not to move, but ${quote(species)} is solid wood: held on all sides, with its grain from front to back, it would burst the drawer`,
+          hint: say`kind: solid, with its grain from side to side and room to move at the back`,
+        },
+      ];
+};
+
+/** Advice on sizes that can be made but are rarely meant; places start in the drawer's entry. */
+export const adviseSizes = ({ space, stock }: DrawerSpec): Complaint[] => {
+  const { front, side } = stock;
+  const { width, height } = space.kind === 'opening' ? space.opening : space.size;
+  const what = space.kind === 'opening' ? 'an opening' : 'a drawer';
+  return [
+    ...(front.thickness < side.thickness - EPSILON
+      ? [
+          {
+            at: ['stock', 'front', 'thickness'],
+            says: say`a front of ${mm(front.thickness)} is thinner than its sides of ${mm(side.thickness)}: are the two swapped?`,
+          },
+        ]
+      : []),
+    ...(height > width + EPSILON
+      ? [
+          {
+            at: [space.kind, 'height'],
+            says: say`${what} ${mm(width)} wide and ${mm(height)} high is higher than it is wide: are the two swapped?`,
+          },
+        ]
+      : []),
+  ];
 };

@@ -1,6 +1,6 @@
 import { type Complaint, under } from '../../units/complaint.ts';
+import { roundUp } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
-import { roundUp } from '../../units/roundUp.ts';
 import { adviseBottom } from '../../wood/bottomSeason.ts';
 import { GAP_BAND } from '../../wood/gapBand.ts';
 import { bottomThroughYear, screwPlace } from '../bottomDepth.ts';
@@ -8,7 +8,7 @@ import type { Sizes } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 import { BESIDE_BAND, gapsOf } from '../gaps.ts';
 
-/** Where the year that follows the making will make a drawer stick, or a gap show; places start in the drawer's entry. */
+/** Advice where a drawer will stick, or a gap will show, in the year after its making; places start in the drawer's entry. */
 export const adviseOnYear = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const advice: Complaint[] = [];
   const bottom = bottomThroughYear(spec, sizes);

@@ -1,14 +1,14 @@
-import { lies } from '../../joint/checkSizes.ts';
 import { LEAST_SOCKET, WIDTH_RANGE } from '../../joint/jointLimits.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
+import { isInRange } from '../../units/range.ts';
 import { LEAST_HELD, LEAST_INSIDE, LEAST_WALL } from '../drawerLimits.ts';
 import type { Sizes } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 
-/** Whether the boards can carry their grooves and hold the bottom, in a drawer whose space is sound. */
+/** What is wrong with boards that cannot carry their grooves or hold the bottom, in a drawer that `checkSpace` accepts. */
 export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const { stock, joint, backJoint, groove, bottom, lip, backDrop } = spec;
   const { height, lap, wall, inside, backFrom, backHeight } = sizes;
@@ -61,7 +61,7 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
       says: say`the bottom is ${mm(stock.bottom.thickness)} thick and would hang below the sides: the groove's upper edge lies ${mm(backFrom)} up`,
       hint: say`at most ${atMost(backFrom)}, or a larger groove offset`,
     });
-  if (!lies(backHeight, WIDTH_RANGE))
+  if (!isInRange(backHeight, WIDTH_RANGE))
     wrong.push({
       at: ['back', 'drop'],
       says: say`no height is left for the back: of the sides' ${mm(height)} the groove takes ${mm(backFrom)} from below and the drop ${mm(backDrop)} from above; the back must be at least ${atLeast(WIDTH_RANGE.least)} high`,

@@ -1,7 +1,7 @@
-import { within } from '../../joint/checkSizes.ts';
 import { THICKNESS_RANGE } from '../../joint/jointLimits.ts';
 import type { Complaint, Place } from '../../units/complaint.ts';
 import { say } from '../../units/phrase.ts';
+import { checkRange, type Range } from '../../units/range.ts';
 import {
   BOTTOM_THICKNESS_RANGE,
   CLEARANCE_RANGE,
@@ -12,7 +12,7 @@ import {
 } from '../drawerLimits.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 
-type Measure = readonly [at: Place, what: string, value: number, range: { least: number; most: number }];
+type Measure = readonly [at: Place, what: string, value: number, range: Range];
 
 const measuresOf = ({ space, lip, stock, groove, backDrop, bottom }: DrawerSpec): Measure[] => {
   const box = space.kind === 'opening' ? space.opening : space.size;
@@ -66,5 +66,5 @@ export const checkMeasures = (spec: DrawerSpec): Complaint[] => [
           says: say`${spec.count} is no number of drawers; it must be a whole number, ${COUNT_RANGE.least} to ${COUNT_RANGE.most}`,
         },
       ]),
-  ...measuresOf(spec).flatMap(([at, what, value, range]) => within(at, what, value, range)),
+  ...measuresOf(spec).flatMap(([at, what, value, range]) => checkRange(at, what, value, range)),
 ];

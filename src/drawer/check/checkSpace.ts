@@ -6,7 +6,7 @@ import { LEAST_INSIDE } from '../drawerLimits.ts';
 import type { Sizes } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 
-/** Whether what a drawer has to fit into leaves it any room, whose measures are sound each by itself. */
+/** What is wrong with an opening, or a drawer's own size, that is too small; each measure is in its range. */
 export const checkSpace = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const { space, stock } = spec;
   const wrong: Complaint[] = [];

@@ -3,13 +3,13 @@ import type { Complaint } from '../../units/complaint.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../../units/phrase.ts';
 import { formatSlope } from '../../units/slope.ts';
 import { GROOVE_SPARE } from '../drawerLimits.ts';
+import { frontCorner } from '../drawerSizes.ts';
 import type { DrawerSpec, Groove } from '../drawerSpec.ts';
-import { frontCorner } from '../frontCorner.ts';
 import type { GrooveFixes } from './grooveFixes.ts';
 import { grooveMiss, hidingChoices } from './hidingChoices.ts';
 
-/** Says by how much a drawer's groove misses the lowest tail, and what would help. */
-export const grooveComplaint = (spec: DrawerSpec, remedies: GrooveFixes): Complaint => {
+/** The complaint about a groove that shows: by how much it misses the lowest tail, and what would help. */
+export const grooveComplaint = (spec: DrawerSpec, fixes: GrooveFixes): Complaint => {
   const { groove } = spec;
   const corner = frontCorner(spec);
   const { low, high } = grooveMiss(corner, groove);
@@ -20,7 +20,7 @@ export const grooveComplaint = (spec: DrawerSpec, remedies: GrooveFixes): Compla
   return {
     at: ['groove', 'offset'],
     says: say`the groove, ${mm(groove.offset)} to ${mm(groove.offset + groove.width)} up, would show at the front: it must lie inside the base of ${lowestTail(corner)} with ${mm(GROOVE_SPARE)} to spare, but it ${join(misses, ' and ')}`,
-    hint: hint(remedies, mostHiding(corner, groove)),
+    hint: hint(fixes, mostHiding(corner, groove)),
   };
 };
 

@@ -1,12 +1,12 @@
 import { LEAST_PIN } from '../../joint/jointLimits.ts';
-import { EPSILON } from '../../units/epsilon.ts';
-import { roundUp } from '../../units/roundUp.ts';
-import { rise, SHALLOWEST_RUN, type Slope } from '../../units/slope.ts';
+import { EPSILON, roundUp } from '../../units/epsilon.ts';
+import type { Range } from '../../units/range.ts';
+import { RUN_RANGE, rise, type Slope } from '../../units/slope.ts';
+import { frontCorner } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
-import { frontCorner } from '../frontCorner.ts';
 import { grooveMargins } from './hidingChoices.ts';
 
-/** What would hide a groove that shows, each all by itself; absent where no such change helps. */
+/** Changes that would each hide a groove that shows; absent where no such change helps. */
 export interface GrooveFixes {
   /** The nearest groove offset in mm, and whether it is the least that helps or the most. */
   readonly offset?: { readonly bound: 'least' | 'most'; readonly value: number };
@@ -26,8 +26,12 @@ const withSlope = (spec: DrawerSpec, slope: Slope): DrawerSpec => ({
   joint: { ...spec.joint, slope },
 });
 
-/** Between what one value must lie for every margin to be met; margins are linear in it, so two trials tell all. */
-const reach = (spec: DrawerSpec, change: (spec: DrawerSpec, value: number) => DrawerSpec, now: number) => {
+/** The range of a value in which every margin is met; margins are linear in it, so two trials determine them. */
+const feasible = (
+  spec: DrawerSpec,
+  change: (spec: DrawerSpec, value: number) => DrawerSpec,
+  now: number,
+): Range => {
   const marginsAt = (value: number) => {
     const changed = change(spec, value);
     return grooveMargins(frontCorner(changed), changed.groove);
@@ -55,18 +59,18 @@ const hundredthDown = (value: number): number => Math.floor(value * 100 + EPSILO
 export const grooveFixes = (spec: DrawerSpec, fits: (changed: DrawerSpec) => boolean): GrooveFixes => {
   const { offset } = spec.groove;
   const { pin, slope } = frontCorner(spec);
-  const offsets = reach(spec, withOffset, offset);
+  const offsets = feasible(spec, withOffset, offset);
   const moved =
     offset < offsets.least
       ? ({ bound: 'least', value: hundredthUp(offsets.least) } as const)
       : ({ bound: 'most', value: hundredthDown(offsets.most) } as const);
-  const narrowed = hundredthDown(reach(spec, withPin, pin).most);
+  const narrowed = hundredthDown(feasible(spec, withPin, pin).most);
   const withRise = (spec: DrawerSpec, rise: number) => withSlope(spec, { run: 1 / rise });
-  const gentler: Slope = { run: hundredthUp(1 / reach(spec, withRise, rise(slope)).most) };
+  const gentler: Slope = { run: hundredthUp(1 / feasible(spec, withRise, rise(slope)).most) };
   return {
     ...(moved.value > 0 && fits(withOffset(spec, moved.value)) ? { offset: moved } : {}),
     ...(narrowed >= LEAST_PIN && fits(withPin(spec, narrowed)) ? { pin: narrowed } : {}),
-    ...(gentler.run > 0 && gentler.run <= SHALLOWEST_RUN && fits(withSlope(spec, gentler))
+    ...(gentler.run > 0 && gentler.run <= RUN_RANGE.most && fits(withSlope(spec, gentler))
       ? { slope: gentler }
       : {}),
   };

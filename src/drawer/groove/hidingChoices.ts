@@ -1,14 +1,15 @@
 import type { ResolvedSpec } from '../../joint/defaults.ts';
-import type { Count } from '../../joint/joint.ts';
+import type { TailCount } from '../../joint/joint.ts';
 import { LEAST_PIN } from '../../joint/jointLimits.ts';
-import { leastTip, mostTails, type Shared, shares, tailRoom } from '../../joint/spacing.ts';
+import type { SharedSpacing } from '../../joint/jointSpec.ts';
+import { leastTip, mostTails, shares, tailRoom } from '../../joint/spacing.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { rise } from '../../units/slope.ts';
 import { GROOVE_SPARE } from '../drawerLimits.ts';
 import type { Groove } from '../drawerSpec.ts';
 
-/** A number of tails that hides the groove, with the lower half pin that it takes for that. */
-export interface Choice extends Count {
+/** A number of tails that hides the groove, with the lower half pin that it needs. */
+export interface HidingChoice extends TailCount {
   /** Narrow width, in mm: the nearest to the wished one. */
   readonly lowerHalfPin: number;
 }
@@ -26,7 +27,7 @@ const band = ({ offset, width }: Groove): readonly [from: number, to: number] =>
  * pins leave for h and the tails. To hold the band [a, b] it needs h ≤ a - Ls and h (1 - f) ≥ b + Ls - f R; with a single
  * tail (f = 1) the latter does not depend on h and is what must be spare. Nor may any base grow too narrow to cut.
  */
-const lowerHalfPinBounds = (spec: ResolvedSpec, spacing: Shared, groove: Groove, count: number) => {
+const lowerHalfPinBounds = (spec: ResolvedSpec, spacing: SharedSpacing, groove: Groove, count: number) => {
   const [from, to] = band(groove);
   const loss = spec.depth * rise(spec.slope);
   const all = shares(spacing, count);
@@ -43,10 +44,10 @@ const lowerHalfPinBounds = (spec: ResolvedSpec, spacing: Shared, groove: Groove,
 };
 
 /** Every number of tails, equal or graded, that hides the groove, in rising order; a wished number is not regarded. */
-export const hidingChoices = (spec: ResolvedSpec, spacing: Shared, groove: Groove): Choice[] => {
+export const hidingChoices = (spec: ResolvedSpec, spacing: SharedSpacing, groove: Groove): HidingChoice[] => {
   const { lower, upper } = spec.halfPin;
   const mostCounts = mostTails({ ...spec, halfPin: { lower: LEAST_PIN, upper } }, spacing);
-  const choices: Choice[] = [];
+  const choices: HidingChoice[] = [];
   for (let tails = 1; tails <= mostCounts; tails++) {
     const bounds = lowerHalfPinBounds(spec, spacing, groove, tails);
     const least = Math.max(LEAST_PIN, bounds.least);
@@ -58,7 +59,7 @@ export const hidingChoices = (spec: ResolvedSpec, spacing: Shared, groove: Groov
   return choices;
 };
 
-/** How far the groove's band lies inside the lowest tail's base at its lower and its upper edge; under 0 where it stands out. */
+/** How far the groove's band lies inside the lowest tail's base at its lower and its upper edge; under 0 where it is outside. */
 const edgeMargins = (spec: ResolvedSpec, groove: Groove, lowerHalfPin: number, tip: number) => {
   const [from, to] = band(groove);
   const loss = spec.depth * rise(spec.slope);
@@ -82,7 +83,7 @@ export const grooveMargins = (spec: ResolvedSpec, groove: Groove): number[] => {
 };
 
 /** By how much the groove misses the lowest tail, its spare included, in mm. */
-export interface Miss {
+export interface GrooveMiss {
   /** How far it lies too low. */
   readonly low: number;
   /** How far it reaches too high. */
@@ -90,7 +91,7 @@ export interface Miss {
 }
 
 /** The miss that is left when the lower half pin has taken the best width it can; listed widths stay as they are. */
-export const grooveMiss = (spec: ResolvedSpec, groove: Groove): Miss => {
+export const grooveMiss = (spec: ResolvedSpec, groove: Groove): GrooveMiss => {
   const { spacing, halfPin } = spec;
   let edges: { lower: number; upper: number };
   if (spacing.kind === 'listed') edges = edgeMargins(spec, groove, halfPin.lower, spacing.tails[0] ?? 0);

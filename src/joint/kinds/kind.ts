@@ -1,18 +1,13 @@
 import type { Point } from '../../drawing/drawing.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import type { Phrase } from '../../units/phrase.ts';
+import type { Range } from '../../units/range.ts';
 import type { Joint, JointBoard } from '../joint.ts';
 
 /** The thicknesses of a corner's two boards, in mm. */
 export interface Thicknesses {
   readonly tailBoard: number;
   readonly pinBoard: number;
-}
-
-/** The least and the most of a length, both allowed, in mm. */
-export interface Range {
-  readonly least: number;
-  readonly most: number;
 }
 
 /** A length that corners of a kind have beside those of every corner. Lengths in mm. */
@@ -27,16 +22,16 @@ export interface OwnLength<Key extends string = string> {
   readonly on: JointBoard;
   /** Which lines across the boards it places: the tails' baseline, or a line of its own on that board's end. */
   readonly places: readonly ('baseline' | 'own')[];
-  /** What it is unless given. */
+  /** Its default. */
   usual(boards: Thicknesses): number;
-  /** What it may be. */
+  /** Its range. */
   range(boards: Thicknesses): Range;
-  /** What it is in a corner of its kind. */
+  /** Its value in a joint of its kind. */
   of(joint: Joint): number;
 }
 
-/** What a kind makes of its boards, in mm: how deep the joint is, and what of either board it leaves. */
-export interface Shape extends Pick<Joint, 'depth' | 'tailBoard' | 'pinBoard'> {
+/** Depth of a joint and the measures of both its boards, in mm. */
+export interface JointShape extends Pick<Joint, 'depth' | 'tailBoard' | 'pinBoard'> {
   /** How far behind the pin board's outside face the tail board ends. */
   readonly setBack: number;
 }
@@ -47,7 +42,7 @@ export type Surface = 'inside' | 'end' | 'outside';
 export type MarkRole = 'baseline' | 'slope' | 'square' | 'lap';
 
 /** What is marked on one surface of a board: mm from the arris where the mark begins, then mm from the reference edge. */
-export interface Marked {
+export interface SurfaceMarks {
   readonly surface: Surface;
   /** How far the joint reaches over it from the arris that it shares with the inside face, or on a face with the end. */
   readonly reach: number;
@@ -92,16 +87,16 @@ export interface Kind<Name extends string, Own extends string> {
   /** A wish for a corner of this kind; lengths that it does not have are left out. */
   wish(given: OwnGiven<Own>): Wish<Name, Own>;
   /** Its measures; lengths that are not given are as usual. */
-  shape(given: Thicknesses & OwnGiven<Own>): Shape;
-  /** A wish that goes no deeper than this, where it would go deeper, to a tenth of a millimetre; and what does it, in words. */
+  shape(given: Thicknesses & OwnGiven<Own>): JointShape;
+  /** The change that makes a deeper joint no deeper than `depth`, to a tenth of a mm, and the same in words. */
   noDeeper(
     given: Thicknesses & OwnGiven<Own>,
     depth: number,
   ): { readonly wish: Wish<Name, Own> & { readonly pinBoard: number }; readonly words: Phrase };
-  /** What a careful maker would say of such boards for it. */
+  /** Advice on such boards for it. */
   advise(boards: Thicknesses): Complaint[];
   /** What is marked on either board, from its inside face over the end to its outside face. */
-  marks(joint: Joint): Readonly<Record<JointBoard, readonly Marked[]>>;
+  marks(joint: Joint): Readonly<Record<JointBoard, readonly SurfaceMarks[]>>;
   /** The marking gauge's settings, in the order of work. */
   gauges(joint: Joint): readonly GaugeSetting[];
   sideView(joint: Joint): SideView;

@@ -3,7 +3,7 @@ import { atLeast, mm, say } from '../../units/phrase.ts';
 import { gauges } from '../gauges.ts';
 import { LEAST_LAP, LEAST_SOCKET } from '../jointLimits.ts';
 import type { Kind, OwnLength } from './kind.ts';
-import { lappedPinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide } from './marks.ts';
+import { lappedPinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide } from './surfaceMarks.ts';
 
 /** A quarter of the pin board's thickness, to the half millimetre, at least 3 (common practice). */
 export const defaultLap = (pinBoard: number): number => Math.max(3, Math.round(pinBoard / 2) / 2);

@@ -2,7 +2,7 @@ import { atMost, say } from '../../units/phrase.ts';
 import { gauges } from '../gauges.ts';
 import { THICKNESS_RANGE } from '../jointLimits.ts';
 import type { Kind } from './kind.ts';
-import { pinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide } from './marks.ts';
+import { pinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide } from './surfaceMarks.ts';
 
 /** The tails run right through the pin board: their ends show at its outside face. */
 export const through: Kind<'through', never> = {

@@ -1,7 +1,7 @@
 import { html, render } from 'lit-html';
 import { formatPlace, type PlanComplaint } from '../../plan/read/planComplaint.ts';
 import { readProject } from '../../project/readProject.ts';
-import { sentence } from '../../units/sentence.ts';
+import { sentence } from '../../units/complaint.ts';
 import { find } from '../browser/dom.ts';
 import type { AppContext } from '../model/viewState.ts';
 

@@ -1,4 +1,4 @@
-import { draftDrawer } from '../../drawer/draft.ts';
+import { draftDrawer } from '../../drawer/draftDrawer.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
 import type { Groove } from '../../drawer/drawerSpec.ts';
 import type { Joint } from '../../joint/joint.ts';

@@ -1,8 +1,7 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
 import type { Point } from '../../drawing/drawing.ts';
-import type { Joint } from '../../joint/joint.ts';
+import { type Joint, meanPin, meanTail } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
-import { meanPin, meanTail } from '../../joint/proportion.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
 import type { CornerRef } from '../model/editedCorner.ts';

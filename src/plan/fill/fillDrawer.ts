@@ -5,7 +5,7 @@ import {
   type Stock,
   USUAL_FRONT,
 } from '../../drawer/drawerSpec.ts';
-import { topGap } from '../../drawer/topGap.ts';
+import { topGap } from '../../drawer/gaps.ts';
 import type { CornerWish } from '../../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../../joint/kinds/kinds.ts';
 import type { Cutter } from '../../router/limits/cutter.ts';

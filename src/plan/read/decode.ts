@@ -1,5 +1,5 @@
 import { type Phrase, say } from '../../units/phrase.ts';
-import { unicode } from '../../units/unicode.ts';
+import { unicode } from '../../units/quote.ts';
 
 /** The largest plan that is read, in bytes: some 40,000 drawers. Reading takes up to 200 times as much memory. */
 const LARGEST_PLAN = 4e6;

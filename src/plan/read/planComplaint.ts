@@ -1,6 +1,5 @@
-import type { Complaint, Place } from '../../units/complaint.ts';
+import { type Complaint, type Place, sentence } from '../../units/complaint.ts';
 import { quote } from '../../units/quote.ts';
-import { sentence } from '../../units/sentence.ts';
 import type { Unit } from '../../units/unit.ts';
 import type { Position } from './position.ts';
 

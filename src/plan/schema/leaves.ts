@@ -1,13 +1,12 @@
 import * as z from 'zod';
 import { checkAngle } from '../../router/limits/cutter.ts';
 import type { Complaint, Place, Result } from '../../units/complaint.ts';
-import { inchesMeant } from '../../units/inchesMeant.ts';
 import { LONGEST_NAME, parseName } from '../../units/name.ts';
-import { parseLength } from '../../units/parseLength.ts';
+import { inchesMeant, parseLength } from '../../units/parseLength.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../../units/phrase.ts';
+import type { Range } from '../../units/range.ts';
 import { parseSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
-import type { Range } from './ranges.ts';
 
 type Sink = z.core.$RefinementCtx;
 

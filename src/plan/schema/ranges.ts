@@ -17,12 +17,6 @@ import {
 } from '../../joint/jointLimits.ts';
 import { DIAMETER_RANGE } from '../../router/limits/cutter.ts';
 
-/** The least and the most of a value, both allowed. */
-export interface Range {
-  readonly least: number;
-  readonly most: number;
-}
-
 /** What a plan may say, in mm: all that can be judged of one value by itself. */
 export const WIDTH = WIDTH_RANGE;
 export const THICKNESS = THICKNESS_RANGE;

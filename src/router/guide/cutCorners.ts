@@ -3,7 +3,7 @@ import { accept, type Complaint, type Result, refuse } from '../../units/complai
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import type { Cutting } from '../limits/cutting.ts';
-import type { Overhang } from '../passes/overhang.ts';
+import type { Overhang } from '../passes/routerCut.ts';
 import { cutJoint, type JointCut } from './cutJoint.ts';
 
 /** How each joint is cut; none without a cutter. */

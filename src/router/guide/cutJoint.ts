@@ -2,8 +2,7 @@ import type { Joint } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { accept, type Complaint, type Result, refuse, under } from '../../units/complaint.ts';
 import { BUSH_ROOM, type Cutting } from '../limits/cutting.ts';
-import { NO_OVERHANG, type Overhang } from '../passes/overhang.ts';
-import { type RouterCut, routerCut, tailsByHand } from '../passes/routerCut.ts';
+import { NO_OVERHANG, type Overhang, type RouterCut, routerCut, tailsByHand } from '../passes/routerCut.ts';
 import { checkStraight, defaultStraight } from '../passes/straightPasses.ts';
 import { type GuideBoard, guideBoard } from './guideBoard.ts';
 
@@ -18,7 +17,7 @@ export interface JointCut {
  * The passes and the guides for a joint that was laid out for a cutter.
  * @param cutting one that `checkCutting` accepts
  * @param overhang where the tail board is wider than the pin board
- * @returns the cut, or which of the tools will not do for this joint; places start with `cutter`
+ * @returns the cut, or which of the tools do not suit this joint; places start with `cutter`
  */
 export const cutJoint = (
   joint: Joint,

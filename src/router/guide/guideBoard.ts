@@ -2,9 +2,8 @@ import type { Path } from '../../drawing/drawing.ts';
 import type { Outline } from '../../drawing/outline.ts';
 import type { Interval, Joint } from '../../joint/joint.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
-import { EPSILON } from '../../units/epsilon.ts';
+import { EPSILON, roundUp } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
-import { roundUp } from '../../units/roundUp.ts';
 import type { Cutter } from '../limits/cutter.ts';
 import { checkBush } from '../limits/cutting.ts';
 import type { RouterCut } from '../passes/routerCut.ts';
@@ -14,7 +13,7 @@ import { type Slot, slotOutline, wallAt } from './slot.ts';
 /**
  * A guide for one of the two boards, to be made of sheet material. A guide bush on the router runs in its slots. First
  * coordinate mm from the fence's face, against which the work is laid, growing towards the slots' mouths; second mm from
- * the reference edge. The two boards of a corner take a guide each.
+ * the reference edge. Each board of a corner has its own guide.
  */
 export interface GuideBoard {
   readonly board: 'tail' | 'pin';
@@ -45,8 +44,8 @@ export interface GuideBoard {
 /** The narrowest finger that a bush may bear on, in mm (common practice for 6 to 12 mm sheet). */
 const LEAST_FINGER = 3;
 
-/** How far the cutter's centre runs on past the work's far face, in mm, so that both sides are cut right through. */
-const RUN_ON = 2;
+/** How far the cutter's centre runs beyond the work's far face, in mm, so that both sides are cut right through. */
+const OVERRUN = 2;
 
 /** The bush enters a slot so far before the cutter meets the work, in mm. */
 const LEAD = 3;
@@ -58,7 +57,7 @@ const FENCE = 40;
 const SPINE = 50;
 const LAND = 30;
 
-/** Breadth of the strip along the guide's back, behind the fence, that bears its facts; in mm. */
+/** Breadth of the strip along the guide's back, behind the fence, that carries its lettering; in mm. */
 export const STRIP = 21;
 
 /**
@@ -70,12 +69,12 @@ export const STRIP = 21;
 export const guideBoard = (
   joint: Joint,
   cutter: Cutter,
-  guided: RouterCut,
+  cut: RouterCut,
   board: 'tail' | 'pin',
   bush: number,
   key: 'bush' | 'pinBush' = 'bush',
 ): Result<GuideBoard> => {
-  const plan = board === 'tail' ? tailPlan(joint, cutter, guided) : pinPlan(joint, cutter, guided);
+  const plan = board === 'tail' ? tailPlan(joint, cutter, cut) : pinPlan(joint, cutter, cut);
   const { diameter } = plan.cutter;
   const tight = checkBush(key, bush, plan.cutter.kind, diameter);
   if (tight.length > 0) return refuse(...tight);
@@ -104,7 +103,7 @@ export const guideBoard = (
     width: joint.width,
     bush,
     cutter: plan.cutter,
-    byHand: board === 'tail' ? byHand(guided) : [],
+    byHand: board === 'tail' ? byHand(cut) : [],
     fingers: [from, ...walls.flat(), to].flatMap((start, i, edges): Interval[] =>
       i % 2 === 0 ? [[start, edges[i + 1] ?? start]] : [],
     ),
@@ -117,7 +116,7 @@ export const byHand = ({ passes }: RouterCut): ('lower' | 'upper')[] => [
   ...(passes.at(-1)?.length === 0 ? (['upper'] as const) : []),
 ];
 
-/** What a guide is made for, before the bush. */
+/** A guide without what its bush determines. */
 interface GuidePlan {
   readonly lies: GuideBoard['lies'];
   readonly slots: readonly Slot[];
@@ -127,10 +126,10 @@ interface GuidePlan {
   readonly cutter: GuideBoard['cutter'];
 }
 
-/** The fence stands behind the work, which is cut from face to face. */
+/** The fence is behind the work, which is cut from face to face. */
 const tailPlan = ({ tailBoard, depth }: Joint, { diameter }: Cutter, { passes }: RouterCut): GuidePlan => ({
   lies: 'upright',
-  slots: passes.filter((centres) => centres.length > 0).map((centres) => straightSlot(centres, -RUN_ON)),
+  slots: passes.filter((centres) => centres.length > 0).map((centres) => straightSlot(centres, -OVERRUN)),
   mouth: tailBoard.thickness + diameter / 2 + LEAD,
   fence: [-FENCE, 0],
   work: [0, tailBoard.thickness],
@@ -171,7 +170,7 @@ const slopedSlot = (passes: readonly StraightPass[], thickness: number): Slot =>
   const first = passes[0] ?? { inside: 0, outside: 0 };
   const last = passes.at(-1) ?? first;
   const lean = (last.outside - last.inside) / thickness;
-  const end = -Math.min(RUN_ON, (last.inside - first.inside) / (2 * lean));
+  const end = -Math.min(OVERRUN, (last.inside - first.inside) / (2 * lean));
   return {
     lower: { end: [end, first.inside - lean * end], lean: -lean },
     upper: { end: [end, last.inside + lean * end], lean },

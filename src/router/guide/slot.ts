@@ -25,7 +25,7 @@ export const wallAt = ({ end, lean }: SlotWall, side: 1 | -1, radius: number, x:
  * At the closed end it follows the bush round.
  */
 export const slotOutline = ({ lower, upper }: Slot, radius: number, mouth: number): Vertex[] => {
-  // A wall leans by an angle, and its end lies square off the centre.
+  // A wall's end lies square to it off the centre.
   const [turnLower, turnUpper] = [Math.atan(lower.lean), Math.atan(upper.lean)];
   const [x] = lower.end;
   const lowerEnd: Point = [x + radius * Math.sin(turnLower), lower.end[1] - radius * Math.cos(turnLower)];

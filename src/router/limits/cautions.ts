@@ -3,10 +3,10 @@ import type { Complaint } from '../../units/complaint.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../../units/phrase.ts';
 import { type Cutter, diameterAt } from './cutter.ts';
 
-/** Where less than this of the cutting length is left above the wood, the neck comes close to it; in mm. */
+/** Least cutting length above the wood, in mm: with less the neck comes close to it. */
 const SPARE_LENGTH = 1;
 
-/** What a careful maker would say of cutting this joint with this cutter. Places lie under `cutter`. */
+/** Advice on cutting this joint with this cutter; places start with `cutter`. */
 export const adviseCutter = ({ depth }: Joint, cutter: Cutter): Complaint[] => {
   const { length, neck } = cutter;
   const advice: Complaint[] = [];
@@ -26,13 +26,13 @@ export const adviseCutter = ({ depth }: Joint, cutter: Cutter): Complaint[] => {
   return advice;
 };
 
-/** What to mind before a router is switched on at all (common practice). */
+/** Safety before a router is switched on (common practice). */
 export const BEFORE_ROUTING: readonly Phrase[] = [
   say`Unplug the router to change or set the cutter; hold at least two thirds of its shank, and check the setting again when it is tight.`,
   say`Keep the guards on, and guard eyes, ears and lungs. Clamp the work and the guide fast, both hands on the router. Its maker's manual comes before these words.`,
 ];
 
-/** What to do and to mind with any router and guide, in the order of the work (common practice). */
+/** Steps and safety of work with any router and guide, in the order of the work (common practice). */
 export const CAUTIONS: readonly Phrase[] = [
   ...BEFORE_ROUTING,
   say`A dovetail cutter cuts its full depth in one pass: it cannot be lowered into the cut, nor lifted out of it. Switch off and let it stop before the router leaves the guide.`,

@@ -1,15 +1,8 @@
-import { lengthOrNonsense } from '../../joint/checkSizes.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
-import {
-  degrees,
-  rise,
-  SHALLOWEST_RUN,
-  type Slope,
-  STEEPEST_RUN,
-  slopeOfDegrees,
-} from '../../units/slope.ts';
+import { checkRange, isInRange, lengthOrNaN } from '../../units/range.ts';
+import { degrees, RUN_RANGE, rise, type Slope, slopeOfDegrees } from '../../units/slope.ts';
 
 /** A dovetail cutter: widest at its end, narrowing upward to its neck. Lengths in mm. */
 export interface Cutter {
@@ -28,8 +21,10 @@ export const DIAMETER_RANGE = { least: 3, most: 60 } as const;
 /** The thinnest waist that a cutter can be ground to and still bear its cut, in mm (common practice). */
 const LEAST_WAIST = 1;
 
-const LEAST_ANGLE = degrees({ run: SHALLOWEST_RUN });
-const MOST_ANGLE = degrees({ run: STEEPEST_RUN });
+const ANGLE_RANGE = {
+  least: degrees({ run: RUN_RANGE.most }),
+  most: degrees({ run: RUN_RANGE.least }),
+} as const;
 
 /** The slope that a cutter leaves on either side of its cut. */
 export const cutterSlope = ({ angle }: Pick<Cutter, 'angle'>): Slope => slopeOfDegrees(angle);
@@ -47,18 +42,14 @@ export const leastPin = (cutter: Cutter, depth: number): number => diameterAt(cu
 /** Checks a cutter. Places name its keys: `diameter`, `angle`, `length`, `neck`. */
 export const checkCutter = (cutter: Cutter): Result<Cutter> => {
   const { diameter, angle, length, neck } = cutter;
-  const wrong: Complaint[] = [];
-  if (!(diameter >= DIAMETER_RANGE.least - EPSILON && diameter <= DIAMETER_RANGE.most + EPSILON))
-    wrong.push({
-      at: ['diameter'],
-      says: say`the cutter's diameter is ${lengthOrNonsense(diameter)}; it must be ${atLeast(DIAMETER_RANGE.least)} to ${atMost(DIAMETER_RANGE.most)}`,
-      hint: say`${mm(12.7)}`,
-    });
-  wrong.push(...checkAngle(angle));
+  const wrong: Complaint[] = [
+    ...checkRange(['diameter'], "the cutter's diameter", diameter, DIAMETER_RANGE, say`${mm(12.7)}`),
+    ...checkAngle(angle),
+  ];
   if (!(length > 0 && Number.isFinite(length)))
     wrong.push({
       at: ['length'],
-      says: say`the cutter's cutting length is ${lengthOrNonsense(length)}; it must be more than ${mm(0)}`,
+      says: say`the cutter's cutting length is ${lengthOrNaN(length)}; it must be more than ${mm(0)}`,
     });
   // The rest is measured against diameter, angle and length together.
   if (wrong.length > 0) return refuse(...wrong);
@@ -73,19 +64,19 @@ export const checkCutter = (cutter: Cutter): Result<Cutter> => {
   if (neck !== undefined && !(neck >= LEAST_WAIST - EPSILON && neck < diameter))
     wrong.push({
       at: ['neck'],
-      says: say`the cutter's neck is ${lengthOrNonsense(neck)}; it must be ${atLeast(LEAST_WAIST)} or more and less than the diameter, ${mm(diameter)}`,
+      says: say`the cutter's neck is ${lengthOrNaN(neck)}; it must be ${atLeast(LEAST_WAIST)} or more and less than the diameter, ${mm(diameter)}`,
     });
   return wrong.length > 0 ? refuse(...wrong) : accept(cutter);
 };
 
 /** What is wrong with a cutter's angle, in degrees. The place is `angle`. */
 export const checkAngle = (angle: number): Complaint[] =>
-  angle >= LEAST_ANGLE - EPSILON && angle <= MOST_ANGLE + EPSILON
+  isInRange(angle, ANGLE_RANGE)
     ? []
     : [
         {
           at: ['angle'],
-          says: say`the cutter's angle is ${Number.isFinite(angle) ? `${angle} degrees` : 'not a number'}; it must be ${shownAngle(LEAST_ANGLE)} to ${shownAngle(MOST_ANGLE)} degrees off its axis`,
+          says: say`the cutter's angle is ${Number.isFinite(angle) ? `${angle} degrees` : 'not a number'}; it must be ${shownAngle(ANGLE_RANGE.least)} to ${shownAngle(ANGLE_RANGE.most)} degrees off its axis`,
           hint: say`8 for a slope near 1:7, 14 for 1:4`,
         },
       ];

@@ -1,7 +1,7 @@
-import { lengthOrNonsense } from '../../joint/checkSizes.ts';
 import { type Complaint, under } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, mm, say } from '../../units/phrase.ts';
+import { lengthOrNaN } from '../../units/range.ts';
 import { type Cutter, checkCutter } from './cutter.ts';
 
 /** What a maker cuts with. Lengths in mm. */
@@ -33,7 +33,7 @@ export const checkCutting = ({ cutter, straight, bush, pinBush }: Cutting): Comp
         : [
             {
               at: ['straight'],
-              says: say`the straight cutter is ${lengthOrNonsense(straight)}; it must be more than ${mm(0)}`,
+              says: say`the straight cutter is ${lengthOrNaN(straight)}; it must be more than ${mm(0)}`,
             },
           ]),
       ...(bush === undefined ? [] : checkBush('bush', bush, 'dovetail', cutter.diameter)),
@@ -54,7 +54,7 @@ export const checkBush = (
     : [
         {
           at: [at],
-          says: say`the guide bush is ${lengthOrNonsense(bush)} outside; the ${cutter} cutter of ${mm(diameter)} must pass through it, so it must be ${atLeast(diameter)} or more`,
+          says: say`the guide bush is ${lengthOrNaN(bush)} outside; the ${cutter} cutter of ${mm(diameter)} must pass through it, so it must be ${atLeast(diameter)} or more`,
           hint: say`${mm(Math.ceil(diameter) + BUSH_ROOM)}`,
         },
       ];

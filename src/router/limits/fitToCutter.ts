@@ -3,9 +3,8 @@ import { withDefaults } from '../../joint/defaults.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
 import { KINDS, kindOf } from '../../joint/kinds/kinds.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
-import { EPSILON } from '../../units/epsilon.ts';
+import { EPSILON, roundUp } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
-import { roundUp } from '../../units/roundUp.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
 import { type Cutter, cutterSlope, diameterAt, leastPin } from './cutter.ts';
 
@@ -16,8 +15,8 @@ const SAME_SLOPE = 0.5;
 export const SAME_WIDTH = 0.02;
 
 /**
- * What a cutter makes of a wish: its own slope, and pins that it can cut. A pin that is not wished for becomes as wide as
- * it must.
+ * A wish as a cutter can cut it: with the cutter's slope, and with pins no narrower than its cut. A pin that is not given
+ * becomes at least as wide.
  * @returns the wish with slope and pin set, or every limit of the cutter that it breaks; places name the joint's options,
  * and the cutter's keys under `cutter`
  */
@@ -28,7 +27,7 @@ export const fitToCutter = (wish: JointSpec, cutter: Cutter): Result<JointSpec> 
   const wrong = [
     ...checkSlope(wish, cutter),
     ...checkReach(wish, cutter, depth),
-    // How wide its cut is can only be asked of a cutter that reaches.
+    // Only a cutter that reaches has a width at that depth.
     ...(depth > cutter.length + EPSILON ? [] : checkPins(wish, leastPin(cutter, depth))),
     ...(kindOf(wish).sockets === 'stopped' ? checkRound(cutter, depth, tailBoard - proud) : []),
   ];

@@ -1,6 +1,6 @@
 import type { Joint } from '../../joint/joint.ts';
 import { LEAST_BASE } from '../../joint/jointLimits.ts';
-import type { JointSpec, Spacing } from '../../joint/jointSpec.ts';
+import type { JointSpec, SharedSpacing } from '../../joint/jointSpec.ts';
 import { type JointKind, KINDS } from '../../joint/kinds/kinds.ts';
 import { layOut } from '../../joint/layOut.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
@@ -8,7 +8,7 @@ import { atLeast, mm, say } from '../../units/phrase.ts';
 import { adviseCutter } from './cautions.ts';
 import type { Cutter } from './cutter.ts';
 import { fitToCutter, SAME_WIDTH } from './fitToCutter.ts';
-import { nearestWish, withNearest } from './nearestLayout.ts';
+import { clampToCutter, hintNearest } from './nearestLayout.ts';
 
 /**
  * Sets out one corner within the limits of a cutter that `checkCutter` accepts: its slope, its least pin, the depth that it
@@ -17,32 +17,32 @@ import { nearestWish, withNearest } from './nearestLayout.ts';
  */
 export const layOutForCutter = (wish: JointSpec, cutter: Cutter): Result<Joint> => {
   const fitted = fitToCutter(wish, cutter);
-  if (!fitted.ok) return refuse(...withNearest(fitted.complaints, nearestLayout(wish, cutter), wish, 'kept'));
+  if (!fitted.ok) return refuse(...hintNearest(fitted.complaints, nearestLayout(wish, cutter), wish, 'kept'));
   const laid = layOut(fitted.value);
   // What would help without a cutter need not help with it.
-  if (!laid.ok) return refuse(...withNearest(laid.complaints, nearestLayout(wish, cutter), wish, 'replaced'));
-  const tight = checkRoom(laid.value, cutter);
+  if (!laid.ok) return refuse(...hintNearest(laid.complaints, nearestLayout(wish, cutter), wish, 'replaced'));
+  const tight = checkEntry(laid.value, cutter);
   if (tight.length === 0) return accept(forCutter(laid.value, cutter));
   const { spacing } = wish;
   const roomy =
     spacing.kind !== 'listed' && spacing.tails === undefined ? mostRoomy(fitted.value, cutter) : undefined;
   return roomy === undefined
-    ? refuse(...withNearest(tight, nearestLayout(wish, cutter), wish, 'kept'))
+    ? refuse(...hintNearest(tight, nearestLayout(wish, cutter), wish, 'kept'))
     : accept(roomy);
 };
 
 /** Whether a cutter can enter the socket of a tail: an open one is cut by another, a stopped one from the end by itself. */
-export const enters = (kind: JointKind, tip: number, { diameter }: Cutter): boolean =>
+export const cutterEnters = (kind: JointKind, tip: number, { diameter }: Cutter): boolean =>
   KINDS[kind].sockets === 'open' || tip >= diameter - SAME_WIDTH;
 
 /**
  * The tails whose stopped sockets a cutter cannot enter: they must be as wide at the tip as it is at its end. Places are
  * `['tails']`, or `['tails', i]` where tails differ.
  */
-export const checkRoom = ({ kind, tails, even }: Joint, cutter: Cutter): Complaint[] => {
+export const checkEntry = ({ kind, tails, even }: Joint, cutter: Cutter): Complaint[] => {
   const { diameter } = cutter;
   const narrow = tails.flatMap(({ tip: [from, to] }, i) =>
-    enters(kind, to - from, cutter) ? [] : [{ i, width: to - from }],
+    cutterEnters(kind, to - from, cutter) ? [] : [{ i, width: to - from }],
   );
   return (even ? narrow.slice(0, 1) : narrow).map(({ i, width }) => ({
     at: even ? ['tails'] : ['tails', i],
@@ -53,27 +53,27 @@ export const checkRoom = ({ kind, tails, even }: Joint, cutter: Cutter): Complai
 
 /** The layout with the most tails, no more than wished, whose sockets the cutter can enter. */
 const mostRoomy = (wish: JointSpec, cutter: Cutter): Joint | undefined => {
-  const spacing: Exclude<Spacing, { kind: 'listed' }> =
+  const spacing: SharedSpacing =
     wish.spacing.kind === 'listed' ? { kind: 'even', tails: wish.spacing.tails.length } : wish.spacing;
   const chosen = layOut({ ...wish, spacing });
   const room = Math.floor(wish.width / LEAST_BASE);
   const start = Math.min(room, spacing.tails ?? (chosen.ok ? chosen.value.tails.length : 0));
   for (let tails = start; tails >= 1; tails--) {
     const laid = layOut({ ...wish, spacing: { ...spacing, tails } });
-    if (laid.ok && checkRoom(laid.value, cutter).length === 0) return forCutter(laid.value, cutter);
+    if (laid.ok && checkEntry(laid.value, cutter).length === 0) return forCutter(laid.value, cutter);
   }
   return undefined;
 };
 
-/** A joint that a cutter can cut, with what is to be said of that; other counts are offered only where it could cut them. */
+/** A joint that a cutter can cut, with advice on the cutter; other counts are offered only where it can cut them. */
 const forCutter = (joint: Joint, cutter: Cutter): Joint => ({
   ...joint,
-  alternatives: joint.alternatives.filter(({ tip }) => enters(joint.kind, tip, cutter)),
+  alternatives: joint.alternatives.filter(({ tip }) => cutterEnters(joint.kind, tip, cutter)),
   advice: [...joint.advice, ...adviseCutter(joint, cutter)],
 });
 
 /** The nearest layout to a wish that a cutter can cut. */
 const nearestLayout = (wish: JointSpec, cutter: Cutter): Joint | undefined => {
-  const nearest = nearestWish(wish, cutter);
+  const nearest = clampToCutter(wish, cutter);
   return fitToCutter(nearest, cutter).ok ? mostRoomy(nearest, cutter) : undefined;
 };

@@ -3,11 +3,11 @@ import type { JointSpec } from '../../joint/jointSpec.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { layOut } from '../../joint/layOut.ts';
 import type { Result } from '../../units/complaint.ts';
+import { atPitch } from './atPitch.ts';
 import type { Cutter } from './cutter.ts';
 import type { Cutting } from './cutting.ts';
 import { withCutter } from './fitToCutter.ts';
 import { layOutForCutter } from './layOutForCutter.ts';
-import { atPitch } from './pitch.ts';
 
 /** What a corner is cut with, where it is not by hand alone. */
 export interface Tooling {
@@ -16,7 +16,7 @@ export interface Tooling {
   readonly pitch?: number;
 }
 
-/** What a corner is cut with by hand, with a cutter's tools, or at a machine's pitch. */
+/** The part of the tools that limits a layout: the dovetail cutter and a machine's pitch. */
 export const toolingOf = (cutting: Cutting | undefined, pitch?: number): Tooling => ({
   ...(cutting && { cutter: cutting.cutter }),
   ...(pitch !== undefined && { pitch }),

@@ -1,17 +1,16 @@
 import { withDefaults } from '../../joint/defaults.ts';
-import type { Joint } from '../../joint/joint.ts';
+import { type Joint, meanPin, meanTail } from '../../joint/joint.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
 import { KINDS, kindOf, withoutKind } from '../../joint/kinds/kinds.ts';
-import { meanPin, meanTail } from '../../joint/proportion.ts';
 import type { Complaint } from '../../units/complaint.ts';
+import { roundUp } from '../../units/epsilon.ts';
 import { mm, type Phrase, say } from '../../units/phrase.ts';
-import { roundUp } from '../../units/roundUp.ts';
 import { formatSlope } from '../../units/slope.ts';
 import type { Cutter } from './cutter.ts';
 import { withCutter } from './fitToCutter.ts';
 
-/** A wish with its depth cut down to what the cutter reaches and its pins widened to what it takes. */
-export const nearestWish = (wish: JointSpec, cutter: Cutter): JointSpec => {
+/** A wish with its depth reduced to the cutter's cutting length and its pins widened to its cut. */
+export const clampToCutter = (wish: JointSpec, cutter: Cutter): JointSpec => {
   const within: JointSpec =
     withDefaults(wish).depth <= cutter.length
       ? wish
@@ -21,7 +20,7 @@ export const nearestWish = (wish: JointSpec, cutter: Cutter): JointSpec => {
 };
 
 /** The complaints, the first with the nearest layout as its hint, instead of its own hint or after it. */
-export const withNearest = (
+export const hintNearest = (
   complaints: readonly Complaint[],
   nearest: Joint | undefined,
   wish: JointSpec,

@@ -35,11 +35,23 @@ export const tailPasses = ({ pins, width, depth }: Joint, cutter: Cutter): numbe
 };
 
 /**
- * The same cutter's centres that clear each socket of a lapped joint. Seen from the cutter, which stands on the pin
- * board's inside face, a socket is as wide at its bottom as the tail's tip.
+ * The same cutter's centres that clear each socket of a lapped joint. The cutter enters from the pin board's inside
+ * face; a socket is as wide at its floor as the tail's tip.
  */
 export const socketPasses = ({ tails, depth }: Joint, cutter: Cutter): number[][] => {
   const radius = cutter.diameter / 2;
   const step = STEP * diameterAt(cutter, depth);
   return tails.map(({ tip: [from, to] }) => evenCentres(from + radius, to - radius, step));
+};
+
+/** How far the dovetail cutter's largest diameter runs beyond the joint's edges as it clears the half spaces, in mm. */
+export const pastTheEdges = (
+  joint: Joint,
+  cutter: Cutter,
+): { readonly lower: number; readonly upper: number } => {
+  const passes = tailPasses(joint, cutter);
+  const radius = cutter.diameter / 2;
+  const [first = radius] = passes[0] ?? [];
+  const last = passes.at(-1)?.at(-1) ?? joint.width - radius;
+  return { lower: radius - first, upper: last + radius - joint.width };
 };

@@ -2,13 +2,13 @@ import { gauges } from '../../joint/gauges.ts';
 import type { Joint } from '../../joint/joint.ts';
 import { type Cutter, diameterAt } from '../limits/cutter.ts';
 
-/** How the cutter's round ends a lapped socket, and what to take off the tails so that they go home. In mm. */
+/** The round that the cutter leaves at the end of a lapped socket, and how the tails are rounded to fit it. In mm. */
 export interface RoundSocket {
   /** Along the pin board's inside face, from its end to the middle of the round: what the tail board's thickness fills. */
   readonly length: number;
   /** Where the cutter's centre stops, from the pin board's end; there it runs from side to side of a wide socket. */
   readonly stop: number;
-  /** The round at the socket's bottom, where it is largest: half the cutter's diameter. */
+  /** The round at the socket's floor, where it is largest: half the cutter's diameter. */
   readonly radius: number;
   /** To round off both inside arrises of every tail. */
   readonly ease: {
@@ -21,8 +21,8 @@ export interface RoundSocket {
 }
 
 /**
- * The cutter is a cone, so its round in the socket shrinks from R at the bottom to r = R - L tan a at the inside face. To
- * lay the tail board home the socket must have its full length at the face, so the centre stops r short of it. At
+ * The cutter is a cone, so its round in the socket shrinks from R at the floor to r = R - L tan a at the inside face. For
+ * the tail board to seat, the socket must have its full length at the face, so the centre stops r short of it. At
  * a height where the round's radius is q the tail's side lies q from the centre's line: the round takes from it a
  * corner that begins r from the inside face and is q - √(q² - r²) wide there.
  */

@@ -2,7 +2,6 @@ import { gauges } from '../../joint/gauges.ts';
 import type { Joint } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { type Cutter, leastPin } from '../limits/cutter.ts';
-import { NO_OVERHANG, type Overhang } from './overhang.ts';
 import { socketPasses, tailPasses } from './passes.ts';
 import { type RoundSocket, roundSocket } from './roundSocket.ts';
 import { type StraightPass, straightPasses } from './straightPasses.ts';
@@ -33,7 +32,7 @@ export interface RouterCut {
   readonly passes: readonly (readonly number[])[];
   /** How deep the dovetail cutter is set. */
   readonly depth: number;
-  /** The round left in a stopped socket, at its bottom; 0 where sockets run out at both faces. */
+  /** The round left in a stopped socket, at its floor; 0 where sockets run out at both faces. */
   readonly socketRadius: number;
   /** The least narrow width of a pin at this depth. */
   readonly leastPin: number;
@@ -73,3 +72,15 @@ export const routerCut = (
         },
   };
 };
+
+/**
+ * Beyond which edges of the pin board the tail board extends, as a drawer's sides do beyond its back. A cutter that cleared
+ * the half space there would run into wood that stays, so that one is cut by hand.
+ */
+export interface Overhang {
+  readonly lower: boolean;
+  readonly upper: boolean;
+}
+
+/** Both boards end at the same edges: a cutter runs out of the wood there. */
+export const NO_OVERHANG: Overhang = { lower: false, upper: false };

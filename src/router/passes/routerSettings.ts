@@ -2,7 +2,7 @@ import type { JointCut } from '../guide/cutJoint.ts';
 import type { GuideBoard } from '../guide/guideBoard.ts';
 import { tailsByHand } from './routerCut.ts';
 
-/** What a router is set to for one corner, and the tails' easing that its round sockets ask for. */
+/** Settings of a router for one corner, and how the tails are rounded to fit its round sockets. */
 export type RouterSettingName =
   /** How deep the dovetail cutter is set for the tails, from the tail board's end. */
   | 'tailDepth'

@@ -1,7 +1,7 @@
-import { lengthOrNonsense } from '../../joint/checkSizes.ts';
 import type { Joint } from '../../joint/joint.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { atLeast, atMost, say } from '../../units/phrase.ts';
+import { lengthOrNaN } from '../../units/range.ts';
 import { rise } from '../../units/slope.ts';
 import type { Cutter } from '../limits/cutter.ts';
 import { evenCentres, STEP } from './passes.ts';
@@ -34,7 +34,7 @@ export const checkStraight = (joint: Joint, diameter: number): Complaint[] => {
     : [
         {
           at: ['straight'],
-          says: say`the straight cutter is ${lengthOrNonsense(diameter)}; to pass the narrowest socket it must be ${atLeast(LEAST_STRAIGHT)} to ${atMost(most)}`,
+          says: say`the straight cutter is ${lengthOrNaN(diameter)}; to pass the narrowest socket it must be ${atLeast(LEAST_STRAIGHT)} to ${atMost(most)}`,
           hint: say`${atMost(Math.floor(most * 10) / 10)}`,
         },
       ];

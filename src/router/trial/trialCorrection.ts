@@ -1,21 +1,17 @@
-import { lengthOrNonsense } from '../../joint/checkSizes.ts';
 import { LEAST_LAP } from '../../joint/jointLimits.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
-import { atLeast, atMost, mm, type Phrase, say } from '../../units/phrase.ts';
-import { type Slope, slopeOfDegrees } from '../../units/slope.ts';
+import { atLeast, mm, type Phrase, say } from '../../units/phrase.ts';
+import { rise, type Slope, slopeOfDegrees } from '../../units/slope.ts';
 import { checkAngle } from '../limits/cutter.ts';
-import { correction } from './correction.ts';
-
-/** What was measured on a trial joint, in mm. */
-export interface Measured {
-  /** How far a tail moves from side to side in its socket; less than 0, how much must come off before it goes in. */
-  readonly looseness: number;
-  /** How far the tail board's outside face stands out beyond the pins' end; less than 0, how far it lies under it. */
-  readonly proud?: number;
-  /** The gap between the tails' ends and the bottom of their sockets. */
-  readonly short?: number;
-}
+import {
+  checkDepth,
+  checkMeasured,
+  checkMove,
+  checkSideMoves,
+  type Measured,
+  MOST_DEPTH,
+} from './checkTrial.ts';
 
 /** A change to one setting, in mm, and why. */
 export interface Move {
@@ -70,12 +66,12 @@ export interface TemplateMove extends SideMoves {
   readonly advice: readonly Complaint[];
 }
 
-/** More looseness than this is no fit to be corrected, but a mistake in setting out or in setting up; in mm. */
-export const MOST_MEASURED = 5;
-/** A trial that was set out with care is seldom further off than this; in mm (common practice). */
-const USUAL = 0.5;
-/** Deeper than any board is thick. */
-export const MOST_DEPTH = 200;
+/**
+ * Change of a setting that removes a looseness, in mm: g / (2 s), for each of a tail's two sides moves by s for
+ * every mm of the setting. Where one cutter cuts both boards, s is the tangent of its angle, and the change is of its
+ * depth: deeper is tighter. Where pins are cut along a sloped template, the template moves towards their narrow ends.
+ */
+export const correction = (looseness: number, slope: Slope): number => looseness / (2 * rise(slope));
 
 /**
  * The next setting of a joint that one cutter cuts in both boards: its depth changes by `correction`, deeper is
@@ -137,6 +133,9 @@ const adviseSheets = ({ depth, pinBoard }: OneCutterSetting, change: number): Co
           hint: say`that lap in the plan, and its sheets printed again`,
         },
       ];
+
+/** A trial that was set out with care is seldom further off than this; in mm (common practice). */
+const USUAL = 0.5;
 
 /** Most measurements that are so far off have lost a decimal point. */
 const doubt = (looseness: number): Complaint[] =>
@@ -224,48 +223,3 @@ const sideMoves = ({ proud = 0, short = 0 }: Measured): SideMoves => ({
     },
   }),
 });
-
-const checkDepth = (depth: number): Complaint[] =>
-  depth > 0 && depth <= MOST_DEPTH
-    ? []
-    : [
-        {
-          at: ['depth'],
-          says: say`the depth is ${lengthOrNonsense(depth)}; it must be more than ${mm(0)} and at most ${atMost(MOST_DEPTH)}`,
-        },
-      ];
-
-const checkMeasured = (measured: Measured): Complaint[] => {
-  const { looseness, proud = 0, short = 0 } = measured;
-  const between = (at: keyof Measured, what: string, value: number, least: number): Complaint[] =>
-    value >= least - EPSILON && value <= MOST_MEASURED + EPSILON
-      ? []
-      : [
-          {
-            at: [at],
-            says: say`${what} is ${lengthOrNonsense(value)}; what a trial can correct is ${atLeast(least)} to ${atMost(MOST_MEASURED)}`,
-            hint: say`setting out and cutting the trial again`,
-          },
-        ];
-  return [
-    ...between('looseness', 'the looseness (tight is less than 0)', looseness, -MOST_MEASURED),
-    ...between('proud', 'the amount proud (shy is less than 0)', proud, -MOST_MEASURED),
-    ...between('short', "the gap at the tails' ends", short, 0),
-  ];
-};
-
-const checkMove = (change: number, size: number, at: keyof Measured, than: Phrase): Complaint[] =>
-  Math.abs(change) < size
-    ? []
-    : [
-        {
-          at: [at],
-          says: say`the correction would be ${mm(Math.abs(change))}, larger than ${than}`,
-          hint: say`measuring again, or a cutter with another angle`,
-        },
-      ];
-
-const checkSideMoves = ({ proud = 0, short = 0 }: Measured, size: number): Complaint[] => [
-  ...checkMove(proud, size, 'proud', say`the joint's ${mm(size)}`),
-  ...checkMove(short, size, 'short', say`the joint's ${mm(size)}`),
-];

@@ -2,16 +2,17 @@ import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
-import { SHALLOWEST_RUN, STEEPEST_RUN, slopeOfDegrees } from '../../units/slope.ts';
+import { isInRange } from '../../units/range.ts';
+import { RUN_RANGE, slopeOfDegrees } from '../../units/slope.ts';
 import { checkAngle } from '../limits/cutter.ts';
-import { correction } from './correction.ts';
-import { MOST_DEPTH, MOST_MEASURED } from './trialCorrection.ts';
+import { MOST_DEPTH, MOST_MEASURED } from './checkTrial.ts';
+import { correction } from './trialCorrection.ts';
 
 /** One trial joint of a log, in mm: where it was cut, and how loose it was (tight is less than 0). */
 export type Trial =
   /** Cut with one cutter in both boards, at a depth. */
   | { readonly angle: number; readonly depth: number; readonly loose: number }
-  /** Pins cut along a sloped template, 1 in `slope`, that stood `at` from where it stood first. */
+  /** Pins cut along a sloped template, 1 in `slope`, which was moved `at` mm from its first position. */
   | { readonly slope: number; readonly at: number; readonly loose: number };
 
 /** A log as far as it can be read: what is damaged is complained of and left out. */
@@ -50,7 +51,7 @@ const readTrial = (line: string): Trial | undefined => {
   if (!isWithin(loose, -MOST_MEASURED, MOST_MEASURED)) return undefined;
   if (isNumber(angle) && checkAngle(angle).length === 0 && isWithin(depth, 2 * EPSILON, MOST_DEPTH))
     return { angle, depth, loose };
-  return isWithin(slope, STEEPEST_RUN, SHALLOWEST_RUN) && isWithin(at, -MOST_DEPTH, MOST_DEPTH)
+  return isWithin(slope, RUN_RANGE.least, RUN_RANGE.most) && isWithin(at, -MOST_DEPTH, MOST_DEPTH)
     ? { slope, at, loose }
     : undefined;
 };
@@ -66,15 +67,15 @@ const parseJson = (line: string): unknown => {
 const isNumber = (value: unknown): value is number => typeof value === 'number';
 
 const isWithin = (value: unknown, least: number, most: number): value is number =>
-  isNumber(value) && value >= least - EPSILON && value <= most + EPSILON;
+  isNumber(value) && isInRange(value, { least, most });
 
-/** Where the trials of one cutter are heading. */
+/** The setting that the trials of one cutter or slope converge to. */
 export interface Convergence {
   /** The depth, or the template's place, at which the joint should fit. */
   readonly setting: number;
-  /** How many trials speak for it. */
+  /** Number of trials that it is based on. */
   readonly trials: number;
-  /** How far apart the settings lie that each trial by itself calls for. */
+  /** Range of the settings that the single trials call for. */
   readonly spread: number;
 }
 
@@ -90,7 +91,7 @@ const MEASURABLE = 0.05;
 export const convergence = (trials: readonly Trial[]): Convergence | undefined => {
   const newest = trials.at(-1);
   if (newest === undefined) return undefined;
-  const calls = trials.filter((trial) => sameTool(trial, newest)).map(called);
+  const calls = trials.filter((trial) => sameTool(trial, newest)).map(correctedSetting);
   const weights = calls.map(({ correction }) => 1 / (correction ** 2 + MEASURABLE ** 2));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const settings = calls.map(({ setting }) => setting);
@@ -106,7 +107,7 @@ const sameTool = (trial: Trial, other: Trial): boolean =>
     ? 'angle' in other && trial.angle === other.angle
     : 'slope' in other && trial.slope === other.slope;
 
-const called = (trial: Trial): { setting: number; correction: number } => {
+const correctedSetting = (trial: Trial): { setting: number; correction: number } => {
   const change = correction(
     trial.loose,
     'angle' in trial ? slopeOfDegrees(trial.angle) : { run: trial.slope },

@@ -1,10 +1,9 @@
 import type { Drawer } from '../../drawer/drawer.ts';
 import type { DrawerCut } from '../../drawer/drawerCut.ts';
 import { dividers } from '../../joint/gauges.ts';
-import type { Joint } from '../../joint/joint.ts';
+import { type Joint, meanPin, meanTail } from '../../joint/joint.ts';
 import type { GaugeSetting } from '../../joint/kinds/kind.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
-import { meanPin, meanTail } from '../../joint/proportion.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { formatSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';

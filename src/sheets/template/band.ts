@@ -1,6 +1,6 @@
 import type { Path, PenName, Point, Role } from '../../drawing/drawing.ts';
 import type { Joint, JointBoard } from '../../joint/joint.ts';
-import type { Marked, MarkRole, Surface } from '../../joint/kinds/kind.ts';
+import type { MarkRole, Surface, SurfaceMarks } from '../../joint/kinds/kind.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 
 /** Paper left beyond the baseline, to hold the template by and to write on. */
@@ -59,7 +59,7 @@ const PENS: Readonly<Record<MarkRole, PenName>> = {
   lap: 'lap',
 };
 
-const bandOf = ({ surface, reach, lines, waste }: Marked, width: number): Band => ({
+const bandOf = ({ surface, reach, lines, waste }: SurfaceMarks, width: number): Band => ({
   name: surface,
   width,
   reach,

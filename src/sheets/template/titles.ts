@@ -1,7 +1,6 @@
 import type { Surface } from '../../joint/kinds/kind.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import type { Slope } from '../../units/slope.ts';
-import { formatSlope } from '../../units/slope.ts';
+import { formatSlope, type Slope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
 import { type Fact, type Lettering, words } from './lettering.ts';
 import { scaleBar } from './scaleBar.ts';

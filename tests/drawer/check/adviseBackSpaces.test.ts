@@ -15,7 +15,7 @@ const guided = (name: string, halfPin = { lower: 6, upper: 6 }) =>
   });
 
 describe("the outer spaces of the sides' back ends", () => {
-  it('are told of once for all drawers, with how far a cutter would bite', () => {
+  it('are advised on once for all drawers, with how far a cutter would cut', () => {
     const { advice } = value(layOutSet([guided('Buttons'), guided('Thread')]));
     // A half pin of 6 mm is 7.546 mm wide at its base; the cutter takes 12.7 mm.
     expect(complaintsOf(refuse(...advice)).filter((said) => said.includes('outer spaces'))).toEqual([
@@ -30,7 +30,7 @@ describe("the outer spaces of the sides' back ends", () => {
     ]);
   });
 
-  it('are told of by the one with the narrower half pin', () => {
+  it('are measured at the narrower half pin', () => {
     for (const halfPin of [
       { lower: 8, upper: 6 },
       { lower: 6, upper: 8 },
@@ -40,7 +40,7 @@ describe("the outer spaces of the sides' back ends", () => {
       );
   });
 
-  it('are nothing to say of where all is cut by hand', () => {
+  it('need no advice where all is cut by hand', () => {
     expect(complaintsOf(refuse(...value(layOutSet([drawer()])).advice)).join()).not.toContain('outer spaces');
   });
 });

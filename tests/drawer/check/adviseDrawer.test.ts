@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adviseDrawer } from '../../../src/drawer/check/adviseDrawer.ts';
-import { draftDrawer } from '../../../src/drawer/draft.ts';
+import { draftDrawer } from '../../../src/drawer/draftDrawer.ts';
 import type { DrawerSpec } from '../../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../../src/drawer/layOutSet.ts';
 import type { Spacing } from '../../../src/joint/jointSpec.ts';
@@ -26,7 +26,7 @@ describe('a drawer among others', () => {
   // Three tails of (75 - 12 - 10) / 3 = 17.67 mm.
   const THREE: Spacing = { kind: 'even', tails: 3 };
 
-  it('stands out where its wished tails are half as wide again, and is told what would not', () => {
+  it('differs where its wished tails are half as wide again, with what would not', () => {
     // Four tails need a lower half pin of 7.52 mm to hide the groove: (75 - 6 - 15 - 7.52) / 4.
     expect(said(spaced(THREE), { target: 10 })).toEqual([
       'joint.tails: tails of 17.67 mm stand out from the set, which keeps to 10 mm: they are 1.77 times as wide; try 4, for tails of 11.62 mm',
@@ -38,24 +38,24 @@ describe('a drawer among others', () => {
     expect(said(spaced(THREE), { target: 12 })).toEqual([]);
   });
 
-  it('stands out where its tails are listed, with nothing to choose instead', () => {
+  it('differs where its tails are listed, with nothing to choose instead', () => {
     expect(said(spaced({ kind: 'listed', tails: [18, 17, 18] }), { target: 10 })).toEqual([
       'joint.tails: tails of 17.67 mm stand out from the set, which keeps to 10 mm: they are 1.77 times as wide',
     ]);
   });
 
-  it('does not stand out by half as much again to the hair', () => {
+  it('does not differ at exactly half as much again', () => {
     // One tail of 75 - 12.
     const single = spaced({ kind: 'listed', tails: [63] });
     expect(said(single, { target: 42 }).join()).not.toContain('stand out');
     expect(said(single, { target: 41.9 }).join()).toContain('stand out');
   });
 
-  it('does not stand out where its number of tails was found for it', () => {
+  it('does not differ where its number of tails was found for it', () => {
     expect(said({}, { target: 10 })).toEqual([]);
   });
 
-  it('stands out by its pins', () => {
+  it('differs by its pins', () => {
     expect(said({}, { pin: 6 })).toEqual([
       'joint.pin: pins of 5 mm stand out from the set, whose pins are 6 mm; try 6 mm',
     ]);
@@ -63,7 +63,7 @@ describe('a drawer among others', () => {
 });
 
 describe('a groove', () => {
-  it('may take half of what it is cut into, no more', () => {
+  it('may be half as deep as its board is thick, no more', () => {
     expect(said({ groove: { ...groove, depth: 5.5 } })).toEqual([]);
     expect(said({ groove: { ...groove, depth: 6 } })).toEqual([
       'groove.depth: a groove 6 mm deep takes more than half of sides 11 mm thick; try 5.5 mm, or slips to carry the bottom',
@@ -75,7 +75,7 @@ describe('a groove', () => {
     ]);
   });
 
-  it('is said to show at the front of a through joint, unless slips carry it', () => {
+  it('shows at the front of a through joint, unless slips carry it', () => {
     const { lap: _, ...noLap } = joint;
     const through: Partial<DrawerSpec> = { joint: { ...noLap, kind: 'through', slope: { run: 8 } } };
     const offset = { groove: { ...groove, offset: 12 } };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { advisePanel } from '../../../src/drawer/check/advisePanel.ts';
+import { advisePanel } from '../../../src/drawer/check/adviseDrawer.ts';
 import type { DrawerSpec } from '../../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../../src/drawer/layOutSet.ts';
 import { refuse } from '../../../src/units/complaint.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { adviseSizes } from '../../../src/drawer/check/adviseSizes.ts';
+import { adviseSizes } from '../../../src/drawer/check/adviseDrawer.ts';
 import type { DrawerSpec } from '../../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../../src/drawer/layOutSet.ts';
 import { refuse } from '../../../src/units/complaint.ts';
@@ -28,7 +28,7 @@ describe('sizes that hardly anybody means', () => {
     ]);
   });
 
-  it('are told once in the advice on a set, which is made all the same', () => {
+  it('are advised on once for a set, which is made', () => {
     const { advice } = value(layOutSet([drawer(front(10))]));
     expect(complaintsOf(refuse(...advice)).filter((line) => line.includes('swapped'))).toEqual([
       'drawers.0.stock.front.thickness: "Buttons": a front of 10 mm is thinner than its sides of 11 mm: are the two swapped?',

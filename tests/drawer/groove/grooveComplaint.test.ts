@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { draftDrawer } from '../../../src/drawer/draft.ts';
+import { draftDrawer } from '../../../src/drawer/draftDrawer.ts';
 import type { DrawerSpec } from '../../../src/drawer/drawerSpec.ts';
 import { grooveComplaint } from '../../../src/drawer/groove/grooveComplaint.ts';
 import type { GrooveFixes } from '../../../src/drawer/groove/grooveFixes.ts';
@@ -10,8 +10,8 @@ import { complaintsOf } from '../../value.ts';
 import { drawer } from '../chest.ts';
 
 const { joint } = drawer();
-const told = (change: Partial<DrawerSpec>, remedies: GrooveFixes = {}): [says: string, hint: string] => {
-  const [line = ''] = complaintsOf(refuse(grooveComplaint(drawer(change), remedies)));
+const told = (change: Partial<DrawerSpec>, fixes: GrooveFixes = {}): [says: string, hint: string] => {
+  const [line = ''] = complaintsOf(refuse(grooveComplaint(drawer(change), fixes)));
   const [says = '', hint = ''] = line.split('; try ');
   return [says, hint];
 };
@@ -19,14 +19,14 @@ const LOW: Partial<DrawerSpec> = { groove: { offset: 3, width: 5, depth: 5 } };
 const spaced = (spacing: Spacing): Partial<DrawerSpec> => ({ joint: { ...joint, spacing } });
 
 describe('a groove that would show', () => {
-  it('is told by how much it misses the lowest tail', () => {
+  it('is reported with how much it misses the lowest tail', () => {
     // The narrowest half pin, 1 mm, the slope's 15/7 and 1 mm to spare: 4.143 mm.
     expect(told(LOW)[0]).toBe(
       'groove.offset: the groove, 3 mm to 8 mm up, would show at the front: it must lie inside the base of the lowest tail, however many there are, with 1 mm to spare, but it lies 1.14 mm too low',
     );
   });
 
-  it('is told which tail it misses', () => {
+  it('is reported with the tail that it misses', () => {
     expect(told({ ...LOW, ...spaced({ kind: 'even', tails: 1 }) })[0]).toContain(
       'base of the single tail with',
     );
@@ -38,7 +38,7 @@ describe('a groove that would show', () => {
     );
   });
 
-  it('is told both misses where it is wider than the tail', () => {
+  it('is reported with both misses where it is wider than the tail', () => {
     // Lapped by 5 a front of 20 is 15 deep, which at 1:7.5 takes 2 off either side: the base runs from 6 + 2 to 6 + 18 - 2.
     const wide = {
       groove: { offset: 5, width: 20, depth: 5 },
@@ -47,7 +47,7 @@ describe('a groove that would show', () => {
     expect(told(wide)[0]).toMatch(/ but it lies 4 mm too low and reaches 4 mm too high$/u);
   });
 
-  it('is told what would hide it, and what would not', () => {
+  it('is reported with what would hide it, and what would not', () => {
     expect(told(LOW)[1]).toBe(
       'a narrower groove or a higher drawer (no groove offset and no pin width and no slope helps by itself)',
     );
@@ -59,7 +59,7 @@ describe('a groove that would show', () => {
     );
   });
 
-  it('is told in inches the first or the last mark of a rule that hides it', () => {
+  it('is reported in inches with the first or the last mark of a rule that hides it', () => {
     const hintFor = (bound: 'least' | 'most') =>
       speak(grooveComplaint(drawer(LOW), { offset: { bound, value: 4.15 } }).hint ?? [], 'in');
     // 4.15 mm is 0.1634 in: between 10/64 and 11/64.
@@ -67,7 +67,7 @@ describe('a groove that would show', () => {
     expect(hintFor('most')).toMatch(/^a groove offset of at most 5\/32" /u);
   });
 
-  it('is told the nearest number of tails that would hide it, where another was wished', () => {
+  it('is reported with the nearest number of tails that would hide it, where another was wished', () => {
     const five = told(spaced({ kind: 'even', tails: 5 }));
     expect(five[0]).toContain('the lowest of 5 tails');
     expect(five[1]).toMatch(/^4 tails \(/u);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { draftDrawer, remediesFor } from '../../../src/drawer/draft.ts';
+import { draftDrawer, grooveFixesOf } from '../../../src/drawer/draftDrawer.ts';
 import type { DrawerSpec } from '../../../src/drawer/drawerSpec.ts';
 import { grooveFixes } from '../../../src/drawer/groove/grooveFixes.ts';
 import type { Slope } from '../../../src/units/slope.ts';
@@ -25,30 +25,30 @@ const crowded = drawer({
 describe('what would hide a groove', () => {
   // Depth 15, slope 1:7: the least half pin of 1, the slope's 15/7 and 1 to spare.
   it('is an offset of at least the least half pin, the loss and the spare', () => {
-    expect(remediesFor(low).offset).toEqual({ bound: 'least', value: 4.15 });
+    expect(grooveFixesOf(low).offset).toEqual({ bound: 'least', value: 4.15 });
   });
 
   it('is a slope that loses no more than the offset leaves', () => {
     // 15 s <= 3 - 2.
-    expect(remediesFor(low).slope).toEqual({ run: 15 });
+    expect(grooveFixesOf(low).slope).toEqual({ run: 15 });
   });
 
   it('is a narrower pin where tails are crowded, and nothing where that cannot help', () => {
-    expect(remediesFor(low).pin).toBeUndefined();
+    expect(grooveFixesOf(low).pin).toBeUndefined();
     // h = 10 - 15/7; 17 + 15/7 - h = (75 - h - 6 - 4 p) / 5.
     const h = 10 - 15 / 7;
     const exact = (69 - h - 5 * (17 + 15 / 7 - h)) / 4;
-    expect(remediesFor(crowded).pin).toBe(Math.floor(exact * 100) / 100);
-    expect(remediesFor(crowded).offset).toBeUndefined();
-    expect(remediesFor(crowded).slope).toBeUndefined();
+    expect(grooveFixesOf(crowded).pin).toBe(Math.floor(exact * 100) / 100);
+    expect(grooveFixesOf(crowded).offset).toBeUndefined();
+    expect(grooveFixesOf(crowded).slope).toBeUndefined();
   });
 
-  it('is the least pin and the shallowest slope at the furthest, and never a pin or an offset of nothing', () => {
+  it('is at most the least pin and the gentlest slope, and never a pin or an offset of nothing', () => {
     const anything = (change: Partial<DrawerSpec>) => grooveFixes(drawer(change), () => true);
     const { joint, groove } = drawer();
     // At 1:7.5 a depth of 15 loses 2: h is 8, and five tails of (opening - 1 - 8 - 6 - 4 p) / 5 must be 11 to hold 17 and 1 to spare.
     const five = { joint: { ...joint, slope: { run: 7.5 }, spacing: { kind: 'even', tails: 5 } } } as const;
-    expect(remediesFor(inOpening(280, 74, 420, five)).pin).toBe(1);
+    expect(grooveFixesOf(inOpening(280, 74, 420, five)).pin).toBe(1);
     expect(grooveFixes(inOpening(280, 73.9, 420, five), () => true).pin).toBeUndefined();
     // 15 s <= offset - 2.
     expect(anything({ groove: { ...groove, offset: 2.75 } }).slope).toEqual({ run: 20 });
@@ -75,7 +75,7 @@ describe('what would hide a groove', () => {
     const near = drawer({
       joint: { ...drawer().joint, slope: { run: 6 }, spacing: { kind: 'even', tails: 4 } },
     });
-    expect(remediesFor(near)).toEqual({
+    expect(grooveFixesOf(near)).toEqual({
       // 0.75 (o - 3.5) >= o - 5.
       offset: { bound: 'most', value: 9.5 },
       // (69 - 3 p) / 4 >= 19.5 - 0.75 * 7.5.
@@ -92,15 +92,15 @@ describe('what would hide a groove', () => {
       backDrop: 60.5,
       backJoint: { pin: 1, slope: { run: 20 }, spacing: { kind: 'even' } },
     } as const;
-    expect(remediesFor(lowBack)).toEqual({ slope: { run: 15 } });
+    expect(grooveFixesOf(lowBack)).toEqual({ slope: { run: 15 } });
   });
 
   it('is nothing where the groove is hidden, or where there is more to set right first', () => {
-    expect(remediesFor(drawer())).toEqual({});
-    expect(remediesFor(inOpening(20, 76, 420))).toEqual({});
+    expect(grooveFixesOf(drawer())).toEqual({});
+    expect(grooveFixesOf(inOpening(20, 76, 420))).toEqual({});
   });
 
-  it('is told with its numbers, the miss, and the nearest count that helps', () => {
+  it('is reported with its numbers, the miss, and the nearest count that helps', () => {
     expect(complaintsOf(draftDrawer(low))).toEqual([
       'groove.offset: the groove, 3 mm to 8 mm up, would show at the front: it must lie inside the base of the lowest tail, however many there are, with 1 mm to spare, but it lies 1.14 mm too low; try a groove offset of at least 4.15 mm; or a slope of at most 1:15 (no pin width helps by itself)',
     ]);
@@ -109,7 +109,7 @@ describe('what would hide a groove', () => {
     ]);
   });
 
-  it('works by itself, a little less does not, and where it says that nothing helps nothing does', () => {
+  it('is enough alone, a little less is not, and where none is found none helps', () => {
     const wishes = fc.record({
       height: fc.double({ min: 40, max: 140, noNaN: true }),
       run: fc.double({ min: 3, max: 12, noNaN: true }),
@@ -142,7 +142,7 @@ describe('what would hide a groove', () => {
         fc.pre(!draft.ok && draft.complaints.every(({ at }) => at[0] === 'groove'));
         showing++;
         const works = (changed: DrawerSpec) => draftDrawer(changed).ok;
-        const { offset: moved, pin: narrowed, slope } = remediesFor(spec);
+        const { offset: moved, pin: narrowed, slope } = grooveFixesOf(spec);
         if (moved === undefined)
           for (let other = 1; other < height; other += 0.5)
             expect(works(withOffset(spec, other))).toBe(false);

@@ -23,7 +23,7 @@ describe('a through corner', () => {
     expect(through.wish({})).toEqual({ kind: 'through' });
   });
 
-  it('takes any pin board that there is, and advises of none', () => {
+  it('accepts any pin board that there is, and advises on none', () => {
     expect(through.leastPinBoard).toBe(2);
     expect(through.advise({ tailBoard: 20, pinBoard: 2 })).toEqual([]);
   });
@@ -63,13 +63,13 @@ describe('a through corner', () => {
     );
   });
 
-  it('has no line of a lap on its end, which the joint takes whole', () => {
+  it('has no line of a lap on its end, which is all joint', () => {
     const [, end] = through.marks(throughJoint).pin;
     expect(end?.reach).toBe(15);
     expect(end?.lines.map(({ role }) => role)).toEqual(['slope']);
   });
 
-  it('is gauged round the tail board and on both faces of the pin board, there less what stands proud', () => {
+  it('is gauged round the tail board and on both faces of the pin board, there less what is proud', () => {
     expect(through.gauges(throughJoint)).toEqual([
       { name: 'tailBoard', board: 'tail', on: 'all round', from: 'end', length: 15 },
       { name: 'pinBoardFace', board: 'pin', on: 'both faces', from: 'end', length: 10 },

@@ -18,7 +18,7 @@ describe('cutCorners', () => {
     expect(cutsOf([front, back], undefined).size).toBe(0);
   });
 
-  it('cuts every corner, with half spaces by hand only where its tail board goes on', () => {
+  it('cuts every corner, with half spaces by hand only where its tail board extends beyond', () => {
     const overhang = { lower: true, upper: false };
     const cuts = cutsOf([front, { ...back, overhang }], { cutter: CUTTER, bush: 16 });
     expect([...cuts.keys()]).toEqual([front.joint, back.joint]);

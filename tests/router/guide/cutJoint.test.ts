@@ -39,7 +39,7 @@ describe('cutJoint', () => {
     expect(boards(false, false)[0]).toEqual(['tail', []]);
   });
 
-  it('takes the other bush for the straight cutter alone', () => {
+  it('has the other bush for the straight cutter alone', () => {
     const bushes = (spec: typeof LAPPED) =>
       made(spec, { bush: 16, pinBush: 11 }).guides.map(({ bush }) => bush);
     expect(bushes(THROUGH)).toEqual([16, 11]);
@@ -98,7 +98,7 @@ describe('checkCutting', () => {
     expect(said({})).toEqual([]);
   });
 
-  it('says nothing of the tools round a cutter that is wrong in itself', () => {
+  it('does not judge the tools round a cutter that is itself wrong', () => {
     expect(wrong({ bush: 3 }, { ...CUTTER, angle: 0 })).toEqual(['cutter.angle']);
   });
 });

@@ -58,7 +58,7 @@ describe('a guide for the tails', () => {
     expect(slots(true, true)).toEqual([2, ['lower', 'upper']]);
   });
 
-  it('lies on work that stands up, and for lapped pins on work that lies', () => {
+  it('lies on upright work, and for lapped pins on flat work', () => {
     expect(guideOf(LAPPED, 'tail', 16).lies).toBe('upright');
     expect(guideOf(LAPPED, 'pin', 16).lies).toBe('flat');
     expect(guideOf(THROUGH, 'pin', 11).lies).toBe('upright');
@@ -128,7 +128,7 @@ describe('any guide', () => {
     for (const bush of [0, -1, Number.NaN]) expect(refusal(LAPPED, 'pin', bush).length).toBe(1);
   });
 
-  it('refuses a bush that leaves no finger, and says the largest that does', () => {
+  it('refuses a bush that leaves no finger, and gives the largest that does', () => {
     // Between two sockets lies a pin of 10: 10 + 12.7 - bush is 3 at 19.7.
     expect(refusal(LAPPED, 'pin', 19.7)).toEqual([]);
     expect(refusal(LAPPED, 'pin', 22)).toEqual([
@@ -151,7 +151,7 @@ describe('any guide', () => {
     ]);
   });
 
-  it('says the narrowest finger where slots differ, and no bush where even the cutter itself is too thick', () => {
+  it('gives the narrowest finger where slots differ, and no bush where the cutter itself is too thick', () => {
     // Between the sockets lie pins of 20 and 9: 9 + 12.7 - 20 = 1.7.
     const uneven: JointSpec = {
       ...LAPPED,

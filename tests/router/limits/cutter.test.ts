@@ -23,7 +23,7 @@ describe('a dovetail cutter', () => {
     expect(cutterSlope({ angle: 8.13 }).run).toBeCloseTo(7, 2);
   });
 
-  it('takes its whole diameter at its end and less by twice the slope for every mm above', () => {
+  it('cuts its whole diameter at its end and less by twice the slope for every mm above', () => {
     const steep = { diameter: 20, angle: 45 };
     expect(diameterAt(steep, 0)).toBe(20);
     expect(diameterAt(steep, 6)).toBeCloseTo(8, 12);

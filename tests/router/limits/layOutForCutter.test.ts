@@ -24,7 +24,7 @@ const refusals = (spec: JointSpec, cutter = EIGHT): string[] => complaintsOf(lay
 const narrow = (joint: Joint): number[] => joint.pins.map(({ narrow: [a, b] }) => b - a);
 
 describe('layOutForCutter', () => {
-  it("takes the cutter's slope, and its least pin where none is wished", () => {
+  it("has the cutter's slope, and its least pin where none is wished", () => {
     const joint = laid(FRONT);
     expect(joint.slope.run).toBeCloseTo(1 / Math.tan((8 * Math.PI) / 180), 12);
     for (const width of narrow(joint)) expect(width).toBeCloseTo(LEAST, 9);
@@ -51,7 +51,7 @@ describe('layOutForCutter', () => {
     );
   });
 
-  it('refuses a joint deeper than the cutter cuts, and says the nearest that it can', () => {
+  it('refuses a joint deeper than the cutter cuts, and gives the nearest that it can', () => {
     expect(refusals(FRONT, { ...EIGHT, length: 14 })).toEqual([
       // A lap of 20 - 14 = 6; a pin of 12.7 - 2 x 14 tan 8° = 8.76, rounded up; (120 - 4 x 8.77) / 3 = 28.31.
       'cutter.length: the cutter cuts 14 mm deep; the joint is 15 mm deep; try a cutting length of at least 15 mm, or a lap of at least 6 mm; the nearest layout that works: 3 tails of 28.31 mm, pins of 8.77 mm, slope 1:7.12, lap 6 mm',
@@ -67,7 +67,7 @@ describe('layOutForCutter', () => {
     expect(through).toMatch(/, or a pin board of at most 20 mm; .*, pin board 20 mm$/u);
   });
 
-  it('refuses pins that the cutter would cut away, and says the nearest that it leaves', () => {
+  it('refuses pins that the cutter would cut away, and gives the nearest that it leaves', () => {
     expect(refusals({ ...FRONT, pin: 5 })).toEqual([
       'pin: a pin is 5 mm at its narrow end; at this depth the cutter takes 8.48 mm, so it may not be less; try 8.49 mm, or a cutter of smaller diameter; the nearest layout that works: 3 tails of 28.68 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
     ]);
@@ -100,7 +100,7 @@ describe('layOutForCutter', () => {
     expect(Math.min(...tips)).toBeGreaterThanOrEqual(25);
   });
 
-  it('takes as many as it can enter where the usual tails are narrower than itself', () => {
+  it('has as many as it can enter where the usual tails are narrower than itself', () => {
     // At 21° a cut 24 mm deep leaves pins of 25 - 48 tan 21° = 6.574: usual tails, three times that, are under 25 mm.
     const steep: Cutter = { diameter: 25, angle: 21, length: 24.5 };
     const wish: JointSpec = {
@@ -122,12 +122,12 @@ describe('layOutForCutter', () => {
     for (const { tip } of joint.alternatives) expect(tip).toBeGreaterThan(24.97);
   });
 
-  it('keeps what is to be said of the joint beside what is said of the cutter', () => {
+  it('gives advice on the joint beside advice on the cutter', () => {
     const short = laid({ ...FRONT, chisel: 12 }, { ...EIGHT, length: 15.2 });
     expect(short.advice.map(({ at }) => at[0])).toEqual(['pin', 'cutter']);
   });
 
-  it('refuses more tails than the cutter can enter, and says how many it can', () => {
+  it('refuses more tails than the cutter can enter, and gives how many it can', () => {
     // With five, (120 - 6 x 8.4838) / 5 = 13.8 mm is enough for 12.7 mm; with six, (120 - 7 x 8.4838) / 6 = 10.1 mm is not.
     expect(laid({ ...FRONT, spacing: { kind: 'even', tails: 5 } }).tails.length).toBe(5);
     expect(refusals({ ...FRONT, spacing: { kind: 'even', tails: 6 } })).toEqual([
@@ -139,7 +139,7 @@ describe('layOutForCutter', () => {
     );
   });
 
-  it('has nothing to say of the pin board of a through joint that may stay as thick as it is', () => {
+  it('leaves out the pin board of a through joint that may stay as thick as it is', () => {
     const through: JointSpec = {
       kind: 'through',
       width: 120,
@@ -156,13 +156,13 @@ describe('layOutForCutter', () => {
     expect(refusals(graded)[0]).toMatch(/the nearest layout that works: 3 tails of on average 28\.68 mm/u);
   });
 
-  it('refuses a round that would take all of a thin tail board', () => {
+  it('refuses a round as long as a thin tail board is thick', () => {
     expect(refusals({ ...FRONT, tailBoard: 4 })[0]).toBe(
       "cutter.diameter: the cutter's round of 4.24 mm takes all of a socket 4 mm long; try a diameter of at most 8.2 mm, or a thicker tail board",
     );
   });
 
-  it('says what is wrong with the sizes themselves before it asks anything of the cutter', () => {
+  it('checks the sizes before the cutter', () => {
     expect(refusals({ ...FRONT, width: Number.NaN }).map((text) => text.split(':')[0])).toEqual(['width']);
   });
 
@@ -239,14 +239,14 @@ describe('a layout for a cutter', () => {
     expect(lines[0]).toContain('the nearest layout that works: 3 tails of 28.33 mm, pins of 9 mm');
   });
 
-  it('leaves a single tail half pins alone, and says so', () => {
+  it('leaves a single tail half pins alone, and names them', () => {
     const [line] = refusals({ ...FRONT, width: 40, spacing: { kind: 'even', tails: 3 } });
     expect(line).toMatch(
       /the nearest layout that works: 1 tail of 23\.0\d mm, half pins of 8\.4\d mm, slope 1:7\.12, lap 5 mm$/u,
     );
   });
 
-  it('keeps to a pin board that the cutter just reaches through', () => {
+  it('keeps a pin board that the cutter just reaches through', () => {
     const { lap: _, ...through } = { ...FRONT, kind: 'through' as const };
     expect(laid({ ...through, pinBoard: 20 }).depth).toBe(20);
     const [line] = refusals({ ...through, pinBoard: 21 });
@@ -256,7 +256,7 @@ describe('a layout for a cutter', () => {
     expect(refusals({ ...through, pinBoard: 20, slope: { run: 4 } })[0]).not.toMatch(/, pin board/u);
   });
 
-  it('lets a side that stands proud shorten the socket that its round must fit', () => {
+  it('shortens the socket by what a side is proud', () => {
     // A round of 8.4838 / 2 = 4.24 mm in a socket of 5 mm, or of 5 less 1.
     expect(refusals({ ...FRONT, tailBoard: 5 })).toEqual([]);
     expect(refusals({ ...FRONT, tailBoard: 5, proud: 1 })[0]).toMatch(
@@ -264,7 +264,7 @@ describe('a layout for a cutter', () => {
     );
   });
 
-  it('says by name which listed pins are too narrow', () => {
+  it('names the listed pins that are too narrow', () => {
     const listed: JointSpec = {
       ...FRONT,
       halfPin: { lower: 8.5, upper: 8.5 },

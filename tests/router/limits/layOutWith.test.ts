@@ -50,7 +50,7 @@ describe('layOutWith', () => {
     expect(told({ cutter: CUTTER, pitch: 25.4 }, narrow)[0]).toMatch(/^pin: /u);
   });
 
-  it('says what is wrong with a size before it speaks of the pitch', () => {
+  it('checks the sizes before the pitch', () => {
     expect(told({ pitch: 25.4 }, { ...FREE, width: 0 })).toEqual([
       "width: the boards' width is 0 mm; it must be 5 mm to 5000 mm",
     ]);

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Joint } from '../../../src/joint/joint.ts';
+import { layOut } from '../../../src/joint/layOut.ts';
 import { type Cutter, leastPin } from '../../../src/router/limits/cutter.ts';
 import { layOutForCutter } from '../../../src/router/limits/layOutForCutter.ts';
-import { evenCentres, socketPasses, tailPasses } from '../../../src/router/passes/passes.ts';
+import { evenCentres, pastTheEdges, socketPasses, tailPasses } from '../../../src/router/passes/passes.ts';
 
 const CUTTER: Cutter = { diameter: 12.7, angle: 8, length: 20 };
 const TAN = Math.tan((8 * Math.PI) / 180);
@@ -97,7 +98,7 @@ describe('a space hardly wider than the cutter', () => {
 });
 
 describe('socketPasses', () => {
-  it('takes no more passes than overlap by a tenth where the cutter is narrowest', () => {
+  it('has no more passes than overlap by a tenth where the cutter is narrowest', () => {
     // Tips of (200 - 18 - 3 x 9) / 4 = 38.75: 26.05 to travel in steps of 0.9 x 8.484 = 7.635.
     expect(socketPasses(joint(9, 9, 9), CUTTER).map((centres) => centres.length)).toEqual([5, 5, 5, 5]);
   });
@@ -109,5 +110,26 @@ describe('socketPasses', () => {
       expect(centres[0]).toBeCloseTo(from + 6.35, 9);
       expect(centres.at(-1)).toBeCloseTo(to - 6.35, 9);
     });
+  });
+});
+
+describe('how far a cutter runs past the edges', () => {
+  it('is by what its half diameter exceeds the base of a half pin', () => {
+    const slope = { run: 1 / Math.tan((8 * Math.PI) / 180) };
+    const laid = layOut({
+      kind: 'through',
+      width: 55,
+      tailBoard: 11,
+      pinBoard: 11,
+      slope,
+      pin: 9.62,
+      halfPin: { lower: 6, upper: 7 },
+      spacing: { kind: 'even', tails: 1 },
+    });
+    if (!laid.ok) throw new Error('this corner can be cut');
+    const { lower, upper } = pastTheEdges(laid.value, { diameter: 12.7, angle: 8, length: 20 });
+    // At the base, 11 mm from the tips, a half pin is wider by 11 tan 8 degrees = 1.546 mm; the cutter is 12.7 mm wide there.
+    expect(lower).toBeCloseTo(12.7 - 6 - 1.546, 3);
+    expect(upper).toBeCloseTo(12.7 - 7 - 1.546, 3);
   });
 });

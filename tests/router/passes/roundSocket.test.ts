@@ -11,7 +11,7 @@ describe('roundSocket', () => {
     expect(stop).toBeCloseTo(14 - AT_FACE, 12);
   });
 
-  it('is shorter by what the tail board is to stand proud', () => {
+  it('is shorter by what the tail board is to be proud', () => {
     expect(roundSocket(cutOf({ ...LAPPED, proud: 0.5 }).joint, CUTTER).length).toBe(13.5);
   });
 

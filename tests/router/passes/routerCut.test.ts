@@ -5,7 +5,7 @@ import { CUTTER, cutOf, LAPPED, STRAIGHT, THROUGH } from '../example.ts';
 
 const TAN = Math.tan((8 * Math.PI) / 180);
 
-describe('a tail board that goes on past the pin board', () => {
+describe('a tail board that extends beyond the pin board', () => {
   it('has no passes in the half spaces there, and all others as they were', () => {
     const { joint, guided } = cutOf(THROUGH);
     const passes = (lower: boolean, upper: boolean) =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { JointSpec } from '../../../src/joint/jointSpec.ts';
 import { cutJoint, type JointCut } from '../../../src/router/guide/cutJoint.ts';
-import { NO_OVERHANG, type Overhang } from '../../../src/router/passes/overhang.ts';
+import { NO_OVERHANG, type Overhang } from '../../../src/router/passes/routerCut.ts';
 import { routerSettings } from '../../../src/router/passes/routerSettings.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from '../example.ts';
 
@@ -48,7 +48,7 @@ describe('the settings of a router', () => {
     expect([settings.get('tailBush'), settings.get('pinBush')]).toEqual([16, 11]);
   });
 
-  it('say nothing of a dovetail cutter where all spaces of the tails are cut by hand', () => {
+  it('leave out the dovetail cutter where all spaces of the tails are cut by hand', () => {
     const one = { ...THROUGH, spacing: { kind: 'even', tails: 1 } } as const;
     const settings = routerSettings(cut(one, 16, { lower: true, upper: true }));
     expect([...settings.keys()]).toEqual(['straight', 'pinDepth', 'pinBush']);

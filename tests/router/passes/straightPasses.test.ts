@@ -25,7 +25,7 @@ describe('straightPasses', () => {
     });
   });
 
-  it('takes no more passes than overlap by a tenth', () => {
+  it('has no more passes than overlap by a tenth', () => {
     // 34 - 8 / cos 8° = 25.92 to travel at the outside, in steps of 7.2.
     expect(straightPasses(joint, 8).map((passes) => passes.length)).toEqual([5, 5, 5]);
   });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { correction } from '../../../src/router/trial/correction.ts';
-import { correctDepth, correctTemplate, type Measured } from '../../../src/router/trial/trialCorrection.ts';
+import type { Measured } from '../../../src/router/trial/checkTrial.ts';
+import { correctDepth, correction, correctTemplate } from '../../../src/router/trial/trialCorrection.ts';
 import { mm, say, speak } from '../../../src/units/phrase.ts';
 import { value } from '../../value.ts';
 
@@ -21,7 +21,7 @@ describe('correction', () => {
 });
 
 describe('correctDepth', () => {
-  it('sets a loose joint deeper by g / (2 tan a), a tight one shallower', () => {
+  it('sets a loose joint deeper by g / (2 tan a), a tight one less deep', () => {
     const change = 0.2 / (2 * Math.tan((14 * Math.PI) / 180));
     expect(next({ looseness: 0.2 })).toMatchObject({
       depth: expect.closeTo(9.5 + change, 12),
@@ -37,7 +37,7 @@ describe('correctDepth', () => {
     expect(speak(next({ looseness: 0 }).because, 'mm')).toBe('The fit is right: leave the depth at 9.5 mm.');
   });
 
-  it('lengthens the sockets of a side that stands proud, and shortens those of one that lies low', () => {
+  it('lengthens the sockets of a side that is proud, and shortens those of one below flush', () => {
     expect(next({ looseness: 0, proud: 0.3 }).stop?.change).toBe(0.3);
     expect(next({ looseness: 0, proud: -0.4 }).stop?.change).toBe(-0.4);
     expect(next({ looseness: 0 }).stop).toBeUndefined();

@@ -2,7 +2,7 @@ import type { Point } from '../../drawing/drawing.ts';
 import { gauges } from '../gauges.ts';
 import type { Joint } from '../joint.ts';
 import { tailOutline } from '../tailOutline.ts';
-import type { Marked, SideView } from './kind.ts';
+import type { SideView, SurfaceMarks } from './kind.ts';
 
 type Line = readonly [Point, Point];
 
@@ -12,7 +12,7 @@ const across = ({ width }: Joint, at: number): Line => [
 ];
 
 /** A face of the tail board: its tails from the baseline to the end. */
-export const tailFace = (joint: Joint, surface: 'inside' | 'outside'): Marked => {
+export const tailFace = (joint: Joint, surface: 'inside' | 'outside'): SurfaceMarks => {
   const { depth, pins } = joint;
   return {
     surface,
@@ -32,7 +32,7 @@ export const tailFace = (joint: Joint, surface: 'inside' | 'outside'): Marked =>
 };
 
 /** The tail board's end: the tails' tips, square across it. */
-export const tailEnd = ({ tails, pins, tailBoard: { thickness } }: Joint): Marked => ({
+export const tailEnd = ({ tails, pins, tailBoard: { thickness } }: Joint): SurfaceMarks => ({
   surface: 'end',
   reach: thickness,
   lines: [
@@ -55,7 +55,7 @@ export const tailEnd = ({ tails, pins, tailBoard: { thickness } }: Joint): Marke
  * A face of the pin board: its sockets, square from the end to the baseline.
  * @param level how wide the tails are there: at their bases on the inside face, at their tips on the outside one
  */
-export const pinFace = (joint: Joint, surface: 'inside' | 'outside', level: 'base' | 'tip'): Marked => {
+export const pinFace = (joint: Joint, surface: 'inside' | 'outside', level: 'base' | 'tip'): SurfaceMarks => {
   const { pinBoardFace } = gauges(joint);
   const sockets = joint.tails.map((tail) => tail[level]);
   return {
@@ -78,7 +78,7 @@ export const pinFace = (joint: Joint, surface: 'inside' | 'outside', level: 'bas
 };
 
 /** The pin board's end: its sockets from the inside arris to the tails' tips. */
-export const pinEnd = (joint: Joint): Marked => ({
+export const pinEnd = (joint: Joint): SurfaceMarks => ({
   surface: 'end',
   reach: joint.depth,
   lines: [{ role: 'slope', paths: slopedSides(joint, swap) }],
@@ -86,7 +86,7 @@ export const pinEnd = (joint: Joint): Marked => ({
 });
 
 /** The same end, with the line where its sockets stop. */
-export const lappedPinEnd = (joint: Joint): Marked => {
+export const lappedPinEnd = (joint: Joint): SurfaceMarks => {
   const end = pinEnd(joint);
   return { ...end, lines: [...end.lines, { role: 'lap', paths: [across(joint, end.reach)] }] };
 };

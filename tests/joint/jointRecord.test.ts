@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { jointRecord } from '../../src/joint/jointRecord.ts';
 import { layOut } from '../../src/joint/layOut.ts';
-import { jointRecord } from '../../src/joint/record.ts';
 
 describe("a joint's record for other programs", () => {
   it('holds its lengths in mm from the reference edge, and advice as text', () => {

@@ -11,7 +11,7 @@ const ROWS = 4;
  */
 export const blockPicture = (joint: Joint, columns: number): string[] =>
   Array.from({ length: ROWS }, (_, row) => {
-    // Each row is drawn as the joint stands half way down it.
+    // Each row shows the joint as it is half way down the row.
     const loss = joint.depth * rise(joint.slope) * ((row + 0.5) / ROWS);
     return Array.from({ length: columns }, (_, column) => {
       const u = ((column + 0.5) * joint.width) / columns;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cornerSteps } from '../../src/wood/flushCorner.ts';
+import { cornerSteps } from '../../src/wood/cornerSteps.ts';
 import type { Wood } from '../../src/wood/species.ts';
 
 const plum: Wood = { name: 'Plum', radial: 0.002, tangential: 0.003, source: 'own' };

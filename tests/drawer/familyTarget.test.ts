@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { commonPin, familyTarget, nearestChoice } from '../../src/drawer/family.ts';
+import { commonPin, familyTarget, nearestChoice } from '../../src/drawer/familyTarget.ts';
 
 /** Every way to give each drawer one of its tips. */
 const assignments = (tips: readonly (readonly number[])[]): number[][] =>
@@ -22,17 +22,17 @@ const bestTarget = (way: readonly number[], pin: number) => {
 };
 
 describe('the family rule', () => {
-  it('takes the geometric mean of the tips where no drawer has a choice', () => {
+  it('is the geometric mean of the tips where no drawer has a choice', () => {
     expect(familyTarget([[10], [20]], 5)).toBeCloseTo(Math.sqrt(200), 12);
     expect(familyTarget([[12], [15], [18]], 5)).toBeCloseTo((12 * 15 * 18) ** (1 / 3), 12);
   });
 
-  it('keeps to two to four pins', () => {
+  it('is two to four pins', () => {
     expect(familyTarget([[50]], 5)).toBeCloseTo(20, 12);
     expect(familyTarget([[5]], 5)).toBeCloseTo(10, 12);
   });
 
-  it('takes, of equally good targets, the one nearest to three pins in ratio', () => {
+  it('is, of equally good targets, the one nearest to three pins in ratio', () => {
     expect(familyTarget([[12, 16]], 5)).toBeCloseTo(16, 12);
     expect(familyTarget([[12, 19]], 5)).toBeCloseTo(12, 12);
     expect(
@@ -46,7 +46,7 @@ describe('the family rule', () => {
     ).toBeCloseTo(13, 12);
   });
 
-  it('takes, of two as near to three pins in ratio, the narrower', () => {
+  it('is, of two as near to three pins in ratio, the narrower', () => {
     // 12.5 and 18 are 1.2 times 15 either way.
     expect(familyTarget([[12.5, 18]], 5)).toBeCloseTo(12.5, 12);
     expect(familyTarget([[18, 12.5]], 5)).toBeCloseTo(12.5, 12);
@@ -106,14 +106,14 @@ describe('a drawer in its family', () => {
     { tails: 3, tip: 10 },
   ];
 
-  it('takes the count whose tip is nearest to the target in ratio', () => {
+  it('is the count whose tip is nearest to the target in ratio', () => {
     expect(nearestChoice(choices, 14)?.tails).toBe(3);
     expect(nearestChoice(choices, 14.2)?.tails).toBe(2);
     expect(nearestChoice(choices, 100)?.tails).toBe(1);
     expect(nearestChoice([], 14)).toBeUndefined();
   });
 
-  it('takes the fewer tails where two are as near', () => {
+  it('is the fewer tails where two are as near', () => {
     expect(
       nearestChoice(
         [

@@ -1,18 +1,19 @@
-import type { Count } from '../joint/joint.ts';
+import { type Joint, meanTail, type TailCount } from '../joint/joint.ts';
 import { TARGET_TAIL_IN_PINS } from '../joint/jointLimits.ts';
 import { ratioBetween } from '../joint/spacing.ts';
 import { EPSILON } from '../units/epsilon.ts';
+import type { Family } from './drawer.ts';
 import { TARGET_RANGE_IN_PINS } from './drawerLimits.ts';
 
 /** Sums of squares whose means differ by less are equal; what running sums lose lies far below. */
 const TIE = 1e-12;
 
 /**
- * The tail width T that a set keeps to: the one in [2p, 4p] with the least sum of (ln t - ln T)² over all drawers, t being
+ * The tail width T that a set is matched to: the one in [2p, 4p] with the least sum of (ln t - ln T)² over all drawers, t being
  * a drawer's tip width nearest to T in ratio; of equally good ones the nearest to 3p in ratio, of two
  * as near the narrower. Exact.
  *
- * Drawers take another tip where T passes the geometric mean of two that are neighbours. Between such points the sum is one parabola
+ * A drawer's nearest tip changes where T passes the geometric mean of two that are neighbours. Between such points the sum is one parabola
  * in ln T, known by its running sums; at such points it bends downward, so its least value lies at a parabola's
  * bottom or at an end of the range. That takes N log N time.
  * @param tips for each drawer the tip widths it can have, mm, at least one; those of drawers that made no choice are left out
@@ -21,11 +22,11 @@ const TIE = 1e-12;
 export const familyTarget = (tips: readonly (readonly number[])[], pin: number): number => {
   const middle = TARGET_TAIL_IN_PINS * pin;
   if (tips.length === 0) return middle;
-  // All in logarithms of the ratio to the middle, where near ties are told by their distance from 0.
+  // All in logarithms of the ratio to the middle, so that ties are decided by the distance from 0.
   const from = Math.log(TARGET_RANGE_IN_PINS.least / TARGET_TAIL_IN_PINS);
   const to = Math.log(TARGET_RANGE_IN_PINS.most / TARGET_TAIL_IN_PINS);
   let sum = 0;
-  // Counted from the beginning of the range: what all targets cost alike tells none from another.
+  // Counted from the beginning of the range: a cost that all targets share makes no difference.
   let squares = 0;
   const changes: { at: number; sum: number; squares: number }[] = [];
   for (const choices of tips) {
@@ -67,12 +68,18 @@ export const familyTarget = (tips: readonly (readonly number[])[], pin: number):
  * The choice whose tip width is nearest to a target in ratio; of two as near, the one with fewer tails.
  * @param choices in rising order of tails
  */
-export const nearestChoice = <C extends Count>(choices: readonly C[], target: number): C | undefined => {
+export const nearestChoice = <C extends TailCount>(choices: readonly C[], target: number): C | undefined => {
   let best: C | undefined;
   for (const choice of choices)
     if (best === undefined || ratioBetween(choice.tip, target) < ratioBetween(best.tip, target) - EPSILON)
       best = choice;
   return best;
+};
+
+/** The family of joints that were set out for a target. */
+export const familyOf = (joints: readonly Joint[], target: number, pin: number): Family => {
+  const tips = joints.map(meanTail);
+  return { target, pin, tips, spread: Math.max(...tips) / Math.min(...tips) };
 };
 
 /** The pin that most drawers have; of pins as frequent, the one that comes first. */

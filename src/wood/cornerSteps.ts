@@ -6,9 +6,9 @@ export interface CornerBoard extends SawnWood {
   readonly thickness: number;
 }
 
-/** What stands proud at a corner that was planed flush, in mm; negative where it lies below. */
+/** Steps between the surfaces of a corner that was planed flush, in mm: more than 0 is proud, less is below flush. */
 export interface CornerSteps {
-  /** The side's top edge over the front's, where the corner is flush at the bottom edge. */
+  /** The side's upper edge over the front's, where the corner is flush at the lower edge. */
   readonly topEdge: number;
   /** The tails' ends over the front's face, where the joint is a through one: a board's length does not move. */
   readonly tailEnds: number;
@@ -17,7 +17,7 @@ export interface CornerSteps {
 }
 
 /**
- * What a change of moisture content does to a flush corner of a front and a side, each free to move as it would alone;
+ * The steps that a change of moisture content makes at a flush corner of a front and a side, each free to move;
  * the glue holds some of it back.
  * @param width mm, of both boards
  * @param from moisture content in percent when the corner was planed flush

@@ -1,8 +1,8 @@
-import { lies } from '../joint/checkSizes.ts';
 import type { Joint } from '../joint/joint.ts';
 import { WIDTH_RANGE } from '../joint/jointLimits.ts';
 import { layOutWith } from '../router/limits/layOutWith.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
+import { isInRange } from '../units/range.ts';
 import { checkBoards } from './check/checkBoards.ts';
 import { checkMeasures } from './check/checkMeasures.ts';
 import { checkSpace } from './check/checkSpace.ts';
@@ -14,7 +14,7 @@ import { grooveComplaint } from './groove/grooveComplaint.ts';
 import { type GrooveFixes, grooveFixes } from './groove/grooveFixes.ts';
 
 /** A drawer that can be made, whose number of tails at the front is still open. */
-export interface Draft {
+export interface DrawerDraft {
   readonly spec: DrawerSpec;
   readonly sizes: Sizes;
   readonly front: FrontDraft;
@@ -26,7 +26,7 @@ interface Assessment {
   readonly complaints: readonly Complaint[];
   readonly grooveShows: boolean;
   /** Absent where anything is wrong. */
-  readonly draft?: Draft;
+  readonly draft?: DrawerDraft;
 }
 
 const assess = (spec: DrawerSpec): Assessment => {
@@ -41,7 +41,7 @@ const assess = (spec: DrawerSpec): Assessment => {
   const front = draftFront(spec);
   const grooveShows = front.ok && front.value.grooveShows;
   // A back that is too low for any joint has been complained of already.
-  const back = lies(sizes.backHeight, WIDTH_RANGE)
+  const back = isInRange(sizes.backHeight, WIDTH_RANGE)
     ? layOutWith(backJointSpec(spec, sizes.backHeight), spec)
     : refuse();
   const complaints = [
@@ -55,19 +55,19 @@ const assess = (spec: DrawerSpec): Assessment => {
 };
 
 /** Sizes a drawer and finds what its corners allow, or says everything that is wrong; places start in the drawer's entry. */
-export const draftDrawer = (spec: DrawerSpec): Result<Draft> => {
+export const draftDrawer = (spec: DrawerSpec): Result<DrawerDraft> => {
   const { complaints, grooveShows, draft } = assess(spec);
   if (draft !== undefined) return accept(draft);
   return grooveShows
-    ? refuse(...complaints, grooveComplaint(spec, remediesFor(spec)))
+    ? refuse(...complaints, grooveComplaint(spec, grooveFixesOf(spec)))
     : refuse(...complaints);
 };
 
 /**
- * What would hide the groove of a drawer whose groove shows, each change tried on the whole drawer: it must bring no new
- * fault. Nothing helps, and none is needed, where the groove is hidden or the drawer cannot be judged.
+ * Changes that would each hide a groove that shows, tried on the whole drawer, where they must cause no new fault; none
+ * where the groove is hidden or the drawer cannot be judged.
  */
-export const remediesFor = (spec: DrawerSpec): GrooveFixes => {
+export const grooveFixesOf = (spec: DrawerSpec): GrooveFixes => {
   const { complaints, grooveShows } = assess(spec);
   if (!grooveShows) return {};
   return grooveFixes(spec, (changed) => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Joint } from '../../../src/joint/joint.ts';
 import type { JointSpec } from '../../../src/joint/jointSpec.ts';
 import { layOut } from '../../../src/joint/layOut.ts';
-import { atPitch } from '../../../src/router/limits/pitch.ts';
+import { atPitch } from '../../../src/router/limits/atPitch.ts';
 import { speak } from '../../../src/units/phrase.ts';
 import { value } from '../../value.ts';
 
@@ -45,7 +45,7 @@ describe('atPitch', () => {
     }
   });
 
-  it('takes every pitch from the least tail to one pin and two half pins of 1 mm, and none beside', () => {
+  it('accepts every pitch from the least tail to one pin and two half pins of 1 mm, and no other', () => {
     // The widest: 150 - 2 x 1 + 5 = 153. The least tail is 3 at its base, and 8 / 8 wider on either side.
     expect(laid(SIDE, 153).tails).toHaveLength(1);
     expect(laid(SIDE, 10).tails.length).toBeGreaterThan(12);
@@ -55,7 +55,7 @@ describe('atPitch', () => {
     }
   });
 
-  it('takes the count whose half pins are nearest to a pin', () => {
+  it('chooses the count whose half pins are nearest to a pin', () => {
     // (150 - 5) / 28 = 5.18: five tails leave half pins of (150 - 140 + 5) / 2 = 7.5.
     const { tails, pins } = laid(SIDE, 28);
     expect(tails).toHaveLength(5);

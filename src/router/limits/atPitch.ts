@@ -9,7 +9,7 @@ import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
 
 /**
  * A wish spaced as a machine spaces it: tails and pins at a fixed pitch, from the middle of one pin to that of the next,
- * the same for every width of board. Both half pins are alike, and take what the pitch leaves: of the counts that can be
+ * the same for every width of board. Both half pins are alike, and fill what the pitch leaves: of the counts that can be
  * cut, the one whose half pins are nearest in width to a pin.
  * @param wish its spacing and half pins do not count
  * @param entry the narrowest tail whose socket can be cut, where a cutter must enter it
@@ -29,7 +29,7 @@ export const atPitch = (wish: JointSpec, pitch: number, entry = 0): Result<Joint
       says: say`a pitch of ${mm(pitch)} leaves tails of ${mm(Math.max(0, tip))} beside pins of ${mm(pin)}; it must be ${atLeast(least + pin)} to ${atMost(most)} here`,
       hint: say`a wider pitch, or narrower pins`,
     });
-  // Every tail more takes half a pitch from either half pin.
+  // Each further tail narrows either half pin by half a pitch.
   const halfPin = (tails: number): number => (width - tails * pitch + pin) / 2;
   const mostTails = Math.floor((width + pin - 2 * LEAST_PIN) / pitch + EPSILON);
   const nearest = Math.round((width - pin) / pitch);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { meanPin, meanTail } from '../../src/joint/joint.ts';
 import type { Spacing } from '../../src/joint/jointSpec.ts';
-import { meanPin, meanTail } from '../../src/joint/proportion.ts';
 import { jointOf } from './told.ts';
 
 const joint = (spacing: Spacing) =>
@@ -21,7 +21,7 @@ describe('the proportion of a joint', () => {
     expect(meanPin(uneven)).toBeCloseTo(5, 12);
   });
 
-  it('takes the half pins where one tail leaves no whole one', () => {
+  it('uses the half pins where one tail leaves no whole one', () => {
     const single = joint({ kind: 'even', tails: 1 });
     expect(meanTail(single)).toBeCloseTo(46, 12);
     expect(meanPin(single)).toBeCloseTo(7, 12);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { blockPicture } from '../../src/joint/picture.ts';
+import { blockPicture } from '../../src/joint/blockPicture.ts';
 import { jointOf } from './told.ts';
 
 describe('the block drawing of a joint', () => {
@@ -28,7 +28,7 @@ describe('the block drawing of a joint', () => {
     ]);
   });
 
-  it('leaves a column that stands on the line to the pins', () => {
+  it('draws a column on the line as pin', () => {
     // A tail from 4 to 12 whose sides, over a depth of 8 at 1:8, come in by 1/8 half way down the first row: columns of
     // a quarter millimetre have their middles at 1/8, 3/8 and so on, the 17th at 4 1/8 and the 48th at 11 7/8.
     const single = jointOf({
