@@ -16,7 +16,10 @@ import { addSchema } from './commands/schema.ts';
 import { addSeason } from './commands/season.ts';
 import { addStart } from './commands/start.ts';
 import { addTrial } from './commands/trial.ts';
-import { VERSION } from './version.ts';
+
+declare const HALFPIN_VERSION: string | undefined;
+/** Defined by the build; the sources run without it. */
+const VERSION = typeof HALFPIN_VERSION === 'string' ? HALFPIN_VERSION : 'unbuilt';
 
 /** What commander says of a slip of the pen, as all else is said: one line, with what to try at its end. */
 const onOneLine = (text: string): string =>

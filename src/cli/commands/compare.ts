@@ -1,7 +1,14 @@
 import type { Command } from 'commander';
-import type { CompareOptions } from '../options/compareOptions.ts';
-import { addJointOptions } from '../options/jointOptions.ts';
-import { addPaperOptions } from '../options/paperOptions.ts';
+import { addJointOptions, type JointOptions } from '../options/jointOptions.ts';
+import { addPaperOptions, type PaperOptions } from '../options/paperOptions.ts';
+
+/** The options of `compare`, as typed. */
+export interface CompareOptions extends JointOptions, PaperOptions {
+  readonly widths?: string;
+  readonly json?: boolean;
+  readonly out?: string;
+  readonly force?: boolean;
+}
 
 /** `compare`: the set as it will be seen. */
 export const addCompare = (program: Command): void => {

@@ -4,18 +4,22 @@ import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { glueArea } from '../../joint/gauges.ts';
 import { meanPin, meanTail } from '../../joint/proportion.ts';
 import { frontCorners } from '../../project/project.ts';
+import type { ComparedSet } from '../../project/sheetsOf.ts';
 import { printJson } from '../../render/json.ts';
 import { toolingOf } from '../../router/limits/layOutWith.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { atOption, loadProject } from '../loadProject.ts';
-import { optionReader } from '../optionReader.ts';
-import type { CompareOptions } from '../options/compareOptions.ts';
 import { type JointOptions, readJointOptions } from '../options/jointOptions.ts';
-import { familySentence } from '../report/familySentence.ts';
+import { optionReader } from '../options/optionReader.ts';
 import { fitTable } from '../report/fitTable.ts';
-import { adviceText, wrapText } from '../report/jointText.ts';
-import type { Comparison } from './comparison.ts';
+import { adviceText, familySentence, wrapText } from '../report/jointText.ts';
+import type { CompareOptions } from './compare.ts';
+
+/** The corners to be compared, and the advice on them. */
+interface Comparison extends ComparedSet {
+  readonly advice: readonly Complaint[];
+}
 
 /** Sets a plan or bare widths out, and shows them together. */
 export const compareSet = async (plan: string | undefined, options: CompareOptions): Promise<void> => {
@@ -122,5 +126,3 @@ const text = ({ units, family, rows, advice }: Comparison): string[] => [
   ...wrapText(familySentence(family, units)),
   ...adviceText(advice, units),
 ];
-
-/** What is said of the set as a whole. */

@@ -2,16 +2,15 @@ import { join } from 'node:path';
 import { refuseOptions } from '../../files/failure.ts';
 import { refuseForeign } from '../../files/guardOverwrite.ts';
 import { writePdf } from '../../files/writePdf.ts';
-import { comparisonSheets } from '../../project/sheetsOf.ts';
+import { type ComparedSet, comparisonSheets } from '../../project/sheetsOf.ts';
 import { fileStem } from '../../sheets/fileStem.ts';
-import { optionReader } from '../optionReader.ts';
-import type { CompareOptions } from '../options/compareOptions.ts';
+import { optionReader } from '../options/optionReader.ts';
 import { readPaperOptions } from '../options/paperOptions.ts';
-import type { Comparison } from './comparison.ts';
+import type { CompareOptions } from './compare.ts';
 
 /** Writes the comparison sheet into a folder. @returns what to say of it */
 export const drawComparison = async (
-  comparison: Comparison,
+  comparison: ComparedSet,
   options: CompareOptions,
   folder: string,
 ): Promise<string[]> => {

@@ -10,8 +10,7 @@ import { speak } from '../../units/phrase.ts';
 import { loadProject } from '../loadProject.ts';
 import { addJointOptions, type JointOptions } from '../options/jointOptions.ts';
 import { cautionText, cutText } from '../report/cutText.ts';
-import { familySentence } from '../report/familySentence.ts';
-import { adviceText, jointText, wrapText } from '../report/jointText.ts';
+import { adviceText, familySentence, jointText, wrapText } from '../report/jointText.ts';
 
 interface LayOptions extends JointOptions {
   readonly json?: boolean;

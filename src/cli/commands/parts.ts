@@ -12,9 +12,9 @@ import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
 import type { Climate } from '../../wood/climate.ts';
 import { formatPercent } from '../../wood/moisture.ts';
 import { loadProject } from '../loadProject.ts';
+import { readUnits } from '../options/optionReader.ts';
 import { fitTable } from '../report/fitTable.ts';
 import { adviceText, wrapText } from '../report/jointText.ts';
-import { readUnits } from '../units.ts';
 
 interface PartsOptions {
   readonly json?: boolean;

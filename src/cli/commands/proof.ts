@@ -13,10 +13,9 @@ import { fileStem } from '../../sheets/fileStem.ts';
 import { type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { mm, say } from '../../units/phrase.ts';
 import type { Unit } from '../../units/unit.ts';
-import { type OptionReader, optionReader } from '../optionReader.ts';
+import { type OptionReader, optionReader, readUnits } from '../options/optionReader.ts';
 import { addPaperOptions, type PaperOptions, readPaperOptions } from '../options/paperOptions.ts';
 import { wrapText } from '../report/jointText.ts';
-import { readUnits } from '../units.ts';
 import { loadCorrection, percent, skewText, userFolder } from './printers.ts';
 
 interface ProofOptions extends PaperOptions {

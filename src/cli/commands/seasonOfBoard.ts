@@ -11,10 +11,9 @@ import { formatPercent, parseMoisture } from '../../wood/moisture.ts';
 import { adviseMoisture, movement, parseCut, type SawnWood, widthCoefficient } from '../../wood/movement.ts';
 import { ownWood } from '../../wood/ownWood.ts';
 import { findWood, SOURCE_NOTES, type Wood } from '../../wood/species.ts';
-import { optionReader } from '../optionReader.ts';
-import type { SeasonOptions } from '../options/seasonOptions.ts';
+import { optionReader, readUnits } from '../options/optionReader.ts';
 import { adviceText, wrapText } from '../report/jointText.ts';
-import { readUnits } from '../units.ts';
+import type { SeasonOptions } from './season.ts';
 
 /** One board, and the conditions that it goes from and to, as moisture contents in percent. */
 interface Journey extends SawnWood {

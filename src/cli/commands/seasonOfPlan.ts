@@ -11,12 +11,11 @@ import { printJson } from '../../render/json.ts';
 import { fileStem, stems } from '../../sheets/fileStem.ts';
 import { gapDrawing } from '../../sheets/gapSheets.ts';
 import { loadProject } from '../loadProject.ts';
-import { optionReader } from '../optionReader.ts';
+import { optionReader, readUnits } from '../options/optionReader.ts';
 import { readPaperOptions } from '../options/paperOptions.ts';
-import type { SeasonOptions } from '../options/seasonOptions.ts';
 import { seasonRecord } from '../report/seasonRecord.ts';
 import { seasonText } from '../report/seasonText.ts';
-import { readUnits } from '../units.ts';
+import type { SeasonOptions } from './season.ts';
 
 const OF_ONE_BOARD = ['species', 'shrinkage', 'coefficient', 'grain', 'size', 'from', 'to'] as const;
 

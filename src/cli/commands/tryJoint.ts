@@ -35,6 +35,7 @@ import { quote } from '../../units/quote.ts';
 import { sentence } from '../../units/sentence.ts';
 import type { Unit } from '../../units/unit.ts';
 import { loadProject } from '../loadProject.ts';
+import { readUnits } from '../options/optionReader.ts';
 import {
   atTrialOption,
   type PlannedJoint,
@@ -43,7 +44,6 @@ import {
   type TrialSetting,
 } from '../options/trialOptions.ts';
 import { adviceText, wrapText } from '../report/jointText.ts';
-import { readUnits } from '../units.ts';
 
 /** Turns what was measured on a trial joint into the next setting, says it, draws it, and keeps it in a log. */
 export const tryJoint = async (plan: string | undefined, options: TrialOptions): Promise<void> => {

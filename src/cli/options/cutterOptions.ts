@@ -4,7 +4,7 @@ import { accept, type Complaint, type Result, refuse, under } from '../../units/
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import type { Unit } from '../../units/unit.ts';
-import { type OptionReader, optionReader } from '../optionReader.ts';
+import { type OptionReader, optionReader } from './optionReader.ts';
 
 /** The options that describe what a corner is cut with, as typed. */
 export interface CutterOptions {

@@ -5,7 +5,7 @@ import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import type { Unit } from '../../units/unit.ts';
-import { optionReader } from '../optionReader.ts';
+import { optionReader } from './optionReader.ts';
 import { type PaperOptions, readPaperOptions } from './paperOptions.ts';
 
 /** The options of `draw` beside those of a corner, as typed. */

@@ -19,9 +19,8 @@ import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import { parseSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
-import { type OptionReader, optionReader } from '../optionReader.ts';
-import { parseUnit } from '../units.ts';
 import { addCutterOptions, type CutterOptions, readCutterOptions } from './cutterOptions.ts';
+import { type OptionReader, optionReader, parseUnit } from './optionReader.ts';
 
 /** The lengths that only some kinds of corner have, as typed. */
 type OwnOptions = { readonly [Key in OwnLengthKey]?: string };

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { type Paper, parsePaper } from '../../paper/paperSizes.ts';
 import { checkMargin, DEFAULT_MARGIN } from '../../paper/printable.ts';
-import type { OptionReader } from '../optionReader.ts';
+import type { OptionReader } from './optionReader.ts';
 
 /** The options that describe what is printed on, as typed. */
 export interface PaperOptions {

@@ -7,8 +7,8 @@ import type { Complaint } from '../../units/complaint.ts';
 import { mm, type Phrase, say } from '../../units/phrase.ts';
 import { parseSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
-import { optionReader } from '../optionReader.ts';
 import { parseAngle } from './cutterOptions.ts';
+import { optionReader } from './optionReader.ts';
 
 /** The options of `trial`, as typed. */
 export interface TrialOptions {

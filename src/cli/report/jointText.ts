@@ -1,3 +1,4 @@
+import type { Family } from '../../drawer/drawer.ts';
 import { dividers, glueArea } from '../../joint/gauges.ts';
 import type { Joint } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
@@ -73,6 +74,10 @@ export const settingsText = (joint: Joint, unit: Unit, pinBoardFrom = 'its end')
     `glue   long grain to long grain: ${(glueArea(joint) / 100).toFixed(1)} cm²`,
   ];
 };
+
+/** What the drawers of a set have in common. */
+export const familySentence = ({ target, spread }: Family, units: Unit): string =>
+  `The set keeps to tails of ${formatLength(target, units)}; its widest tail is ${spread.toFixed(2)} times its narrowest.`;
 
 /** A sentence in lines no wider than the terminal, its later lines indented. */
 export const wrapText = (text: string): string[] => wrapWords(text, (line) => line.length <= COLUMNS, '  ');

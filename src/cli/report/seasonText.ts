@@ -1,3 +1,5 @@
+import type { Drawer } from '../../drawer/drawer.ts';
+import type { DrawerSeason } from '../../drawer/drawerSeason.ts';
 import type { GapSeason } from '../../drawer/gaps.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { table } from '../../render/table.ts';
@@ -11,7 +13,12 @@ import { formatPercent } from '../../wood/moisture.ts';
 import { type SawnWood, thicknessCoefficient, widthCoefficient } from '../../wood/movement.ts';
 import { SOURCE_NOTES } from '../../wood/species.ts';
 import { adviceText, wrapText } from './jointText.ts';
-import type { SeasonedDrawer } from './seasonedDrawer.ts';
+
+/** A drawer, and what the year does to it. */
+export interface SeasonedDrawer {
+  readonly drawer: Drawer;
+  readonly season: DrawerSeason;
+}
 
 /** What the year does to a set, in tables no wider than the terminal. */
 export const seasonText = (

@@ -13,9 +13,8 @@ import { accept, type Complaint, type Place, type Result, refuse } from '../../u
 import { say } from '../../units/phrase.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { WrittenDrawer, WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
+import { mergeJoint, spacingOf } from './fillJoint.ts';
 import { fillMovement } from './fillMovement.ts';
-import { mergeJoint } from './mergeJoint.ts';
-import { spacingOf } from './spacingOf.ts';
 
 /** What a drawer is given where neither it nor its plan says otherwise, in mm; all of it common practice. */
 const FIT = { side: 0.5, top: 1, behind: 10 };

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { optionReader } from '../../src/cli/optionReader.ts';
-import { accept, refuse } from '../../src/units/complaint.ts';
-import { say } from '../../src/units/phrase.ts';
-import { sentence } from '../../src/units/sentence.ts';
+import { optionReader } from '../../../src/cli/options/optionReader.ts';
+import { accept, refuse } from '../../../src/units/complaint.ts';
+import { say } from '../../../src/units/phrase.ts';
+import { sentence } from '../../../src/units/sentence.ts';
 
 interface Options {
   readonly width?: string;
