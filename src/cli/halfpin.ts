@@ -2,9 +2,8 @@
 import { Command, CommanderError } from 'commander';
 import { shownText } from '../drawing/shownText.ts';
 import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
-import { deviceFault } from '../files/ioMessage.ts';
-import { elsewhere } from '../files/suggestOutFolder.ts';
-import { dropUnfinished } from '../files/tempFiles.ts';
+import { ioMessage, suggestOutFolder } from '../files/ioMessage.ts';
+import { removeTempFiles } from '../files/tempFiles.ts';
 import { addCompare } from './commands/compare.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLay } from './commands/lay.ts';
@@ -56,14 +55,16 @@ const fail = (error: unknown): number => {
   }
   const fault = error as NodeJS.ErrnoException;
   const running = program.commands.find((command) => command.name() === program.args[0]);
-  process.stderr.write(`${shownText(`${deviceFault(fault)}${elsewhere(fault, running?.opts().out)}`)}\n`);
+  process.stderr.write(
+    `${shownText(`${ioMessage(fault)}${suggestOutFolder(fault, running?.opts().out)}`)}\n`,
+  );
   return DEVICE_FAILED;
 };
 
 // A reader that has seen enough closes the pipe; that is no failure, and what goes into files is still written.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') return;
-  dropUnfinished();
+  removeTempFiles();
   process.exit(fail(error));
 });
 // Where nobody listens to complaints, the exit status still tells.
@@ -72,7 +73,7 @@ process.stderr.on('error', () => {});
 const SIGNALS = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;
 for (const [signal, status] of Object.entries(SIGNALS))
   process.on(signal, () => {
-    dropUnfinished();
+    removeTempFiles();
     process.stderr.write('halfpin: broken off; nothing is left half written\n');
     process.exit(status);
   });

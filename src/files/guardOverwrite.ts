@@ -8,7 +8,7 @@ const SIGNATURE = 'Halfpin';
  * Refuses to write over files that the program did not make, all of them named at once; `force` allows it.
  * Files that are not there, and empty ones, are free to be written.
  */
-export const refuseForeign = async (paths: readonly string[], force: boolean): Promise<void> => {
+export const guardOverwrite = async (paths: readonly string[], force: boolean): Promise<void> => {
   if (force) return;
   const foreign: string[] = [];
   for (const path of paths) if (await isForeign(path)) foreign.push(path);

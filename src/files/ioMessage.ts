@@ -1,3 +1,5 @@
+import { resolve, sep } from 'node:path';
+
 /** What the system says of its devices, in plain words. */
 const WORDS: Readonly<Record<string, string>> = {
   EACCES: 'this may not be read or written here',
@@ -15,5 +17,17 @@ const WORDS: Readonly<Record<string, string>> = {
 };
 
 /** One line for a fault of the disk or a device, with the file's name where it is known. */
-export const deviceFault = ({ code = '', path, message }: NodeJS.ErrnoException): string =>
+export const ioMessage = ({ code = '', path, message }: NodeJS.ErrnoException): string =>
   [...(path === undefined ? ['halfpin'] : [path]), WORDS[code] ?? message.split('\n')[0]].join(': ');
+
+/** What the system says of a place that will never do, however much room there is made on its disk. */
+const NO_PLACE = new Set(['EACCES', 'EPERM', 'EROFS', 'ENOTDIR', 'EEXIST']);
+
+/** What to try where a fault is one of the place that is written to, as the end of its sentence; else nothing. */
+export const suggestOutFolder = ({ code = '', path }: NodeJS.ErrnoException, out: unknown): string => {
+  if (path === undefined || typeof out !== 'string' || !NO_PLACE.has(code)) return '';
+  const [at, wished] = [resolve(path), resolve(out)];
+  return holds(wished, at) || holds(at, wished) ? '; try another --out' : '';
+};
+
+const holds = (above: string, path: string): boolean => `${path}${sep}`.startsWith(`${above}${sep}`);

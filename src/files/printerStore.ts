@@ -1,4 +1,5 @@
 import { open, readFile, rm, stat } from 'node:fs/promises';
+import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { parsePaper } from '../paper/paperSizes.ts';
@@ -7,8 +8,8 @@ import { MOST_ERROR } from '../paper/readProof.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { quote } from '../units/quote.ts';
 import { DEVICE_FAILED, Failure } from './failure.ts';
-import { deviceFault } from './ioMessage.ts';
-import { withUnfinished } from './tempFiles.ts';
+import { ioMessage } from './ioMessage.ts';
+import { withTempFile } from './tempFiles.ts';
 import { ensureFolder, writeWhole } from './writeWhole.ts';
 
 /** A printer that has been measured. */
@@ -21,6 +22,15 @@ export interface StoredPrinter {
 }
 
 export type Printers = Readonly<Record<string, StoredPrinter>>;
+
+/** Where a user's settings are kept on this system; `HALFPIN_CONFIG_DIR` names another place. */
+export const configFolder = (environment: NodeJS.ProcessEnv, platform: NodeJS.Platform): string => {
+  const { HALFPIN_CONFIG_DIR, XDG_CONFIG_HOME, APPDATA } = environment;
+  if (HALFPIN_CONFIG_DIR) return HALFPIN_CONFIG_DIR;
+  if (platform === 'win32') return join(APPDATA || join(homedir(), 'AppData', 'Roaming'), 'Halfpin');
+  if (platform === 'darwin') return join(homedir(), 'Library', 'Application Support', 'Halfpin');
+  return join(XDG_CONFIG_HOME || join(homedir(), '.config'), 'halfpin');
+};
 
 const fileIn = (folder: string): string => join(folder, 'printers.json');
 
@@ -91,7 +101,7 @@ export const savePrinter = async (folder: string, name: string, printer: StoredP
     if (error instanceof Failure) throw error;
     throw new Failure(
       [
-        `--save: ${quote(name)} could not be kept: ${deviceFault(error as NodeJS.ErrnoException)}; nothing that was kept before is changed`,
+        `--save: ${quote(name)} could not be kept: ${ioMessage(error as NodeJS.ErrnoException)}; nothing that was kept before is changed`,
       ],
       DEVICE_FAILED,
     );
@@ -108,7 +118,7 @@ const locked = async (lock: string, work: () => Promise<void>): Promise<void> =>
     if (age !== undefined && Math.abs(age) > STALE) await rm(lock, { force: true });
     else await setTimeout(PAUSE);
   }
-  await withUnfinished(lock, async () => {
+  await withTempFile(lock, async () => {
     try {
       await work();
     } finally {

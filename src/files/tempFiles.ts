@@ -4,7 +4,7 @@ import { rmSync } from 'node:fs';
 const unfinished = new Set<string>();
 
 /** Does its work while a file is there that must not outlast the run. */
-export const withUnfinished = async (path: string, work: () => Promise<void>): Promise<void> => {
+export const withTempFile = async (path: string, work: () => Promise<void>): Promise<void> => {
   unfinished.add(path);
   try {
     await work();
@@ -14,6 +14,6 @@ export const withUnfinished = async (path: string, work: () => Promise<void>): P
 };
 
 /** Takes away what is unfinished. For a run that is being broken off: it does not wait. */
-export const dropUnfinished = (): void => {
+export const removeTempFiles = (): void => {
   for (const path of unfinished) rmSync(path, { force: true });
 };

@@ -6,7 +6,7 @@ import type { Climate } from '../wood/climate.ts';
 import type { Wood } from '../wood/species.ts';
 
 /** A corner that belongs to no drawer. */
-export interface NamedJoint {
+export interface SingleCornerSpec {
   readonly name: string;
   readonly spec: JointSpec;
 }
@@ -17,7 +17,7 @@ export interface Plan {
   /** The unit that the maker reads in. */
   readonly units: Unit;
   readonly drawers: readonly DrawerSpec[];
-  readonly joints: readonly NamedJoint[];
+  readonly joints: readonly SingleCornerSpec[];
   /** What every corner is cut with, where that is not by hand. */
   readonly cutting?: Cutting;
   /** Where the drawers are made and kept; absent, nothing is known of how they will move. */

@@ -2,7 +2,7 @@ import type { Complaint, Place } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
 import { checkWhole, isGroup } from './check/checkWhole.ts';
-import { explain } from './check/explain.ts';
+import { explainIssues } from './check/explainIssues.ts';
 import { inOtherUnit } from './check/otherUnit.ts';
 import { fillPlan } from './fill/fillPlan.ts';
 import type { Plan } from './plan.ts';
@@ -11,7 +11,7 @@ import { parse } from './read/parse.ts';
 import type { PlanComplaint } from './read/planComplaint.ts';
 import { positionsIn } from './read/position.ts';
 import { nearest, trace } from './read/trace.ts';
-import { type Kept, soundPart } from './read/validEntries.ts';
+import { type Kept, validEntries } from './read/validEntries.ts';
 import { planSchema } from './schema/planSchema.ts';
 
 /** A plan, or every complaint about it; and the way back from a plan to its text. */
@@ -22,7 +22,7 @@ export type PlanReading =
       /** All complaints, from the top of the text down. */
       readonly complaints: readonly PlanComplaint[];
       /** The entries that none of them touches, for the steps that follow to judge too. */
-      readonly sound: Plan;
+      readonly valid: Plan;
       readonly locate: Locate;
     };
 
@@ -45,10 +45,10 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
   const unit = unitOf(value);
   const schema = schemaIn(unit);
   const whole = schema.safeParse(value, { reportInput: true });
-  const inside = whole.success ? [] : explain(whole.error.issues);
+  const inside = whole.success ? [] : explainIssues(whole.error.issues);
   const wrong = [...(wrongUnit(value, unit, inside) ?? inside), ...checkWhole(value)];
   const places = [...slips.map(({ complaint }) => complaint.at), ...wrong.map(({ at }) => at)];
-  const { value: left, kept } = soundPart(value, places);
+  const { value: left, kept } = validEntries(value, places);
   const written = whole.success && places.length === 0 ? whole.data : (schema.safeParse(left).data ?? {});
   const filled = fillPlan(written, kept);
   const found = (complaint: Complaint): PlanComplaint => ({
@@ -62,7 +62,7 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
   };
   return complaints.length === 0
     ? { ok: true, plan: filled.plan, locate }
-    : { ok: false, sound: filled.plan, complaints: told(complaints), locate };
+    : { ok: false, valid: filled.plan, complaints: told(complaints), locate };
 };
 
 /** How many complaints are told one by one: what has more is no plan. */
@@ -90,7 +90,7 @@ const TOP = { line: 1, column: 1 };
 const unreadable = (...complaints: readonly PlanComplaint[]): PlanReading => ({
   ok: false,
   complaints,
-  sound: { name: '', units: 'mm', drawers: [], joints: [] },
+  valid: { name: '', units: 'mm', drawers: [], joints: [] },
   locate: (complaint) => ({ ...TOP, complaint }),
 });
 
@@ -103,7 +103,7 @@ const wrongUnit = (value: unknown, unit: Unit, wrong: readonly Complaint[]): Com
   if (wrong.length === 0 || !isGroup(value)) return undefined;
   const other = unit === 'mm' ? 'in' : 'mm';
   const read = schemaIn(other).safeParse({ ...value, units: other }, { reportInput: true });
-  return inOtherUnit(unit, wrong, read.success ? [] : explain(read.error.issues));
+  return inOtherUnit(unit, wrong, read.success ? [] : explainIssues(read.error.issues));
 };
 
 /** A place in the plan that was read, as one in its text: entries that were left out are counted in again. */

@@ -10,7 +10,7 @@ import type { Unit } from '../units/unit.ts';
 import type { Climate } from '../wood/climate.ts';
 
 /** A corner that belongs to no drawer, set out. */
-export interface LoneCorner {
+export interface SingleCorner {
   readonly name: string;
   /** What was asked for. */
   readonly spec: JointSpec;
@@ -28,7 +28,7 @@ export interface Project {
   /** Without drawers where the project is a lone corner. Its advice holds what is to be said of climate and woods too. */
   readonly set: DrawerSet;
   /** Corners that belong to no drawer, in the plan's order. */
-  readonly joints: readonly LoneCorner[];
+  readonly joints: readonly SingleCorner[];
   /** Where the drawers are made and kept; absent where no plan says it. */
   readonly climate?: Climate;
   /** What every corner is cut with, where that is not by hand. */

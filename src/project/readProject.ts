@@ -7,7 +7,7 @@ import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
 import { type Complaint, under } from '../units/complaint.ts';
 import type { Unit } from '../units/unit.ts';
 import { adviseClimate } from '../wood/climate.ts';
-import { type LoneCorner, type Project, type UncutProject, withCuts } from './project.ts';
+import { type Project, type SingleCorner, type UncutProject, withCuts } from './project.ts';
 
 /** What a plan leads to, or every complaint about it. */
 export type Reading<T> =
@@ -47,11 +47,11 @@ export const readProject = (given: string | Uint8Array): Reading<Project> => {
 /** The first step of `readProject`: drawers and corners set out. */
 export const layOutPlan = (given: string | Uint8Array): Reading<UncutProject> => {
   const reading = readPlan(given);
-  const plan = reading.ok ? reading.plan : reading.sound;
+  const plan = reading.ok ? reading.plan : reading.valid;
   const { name, units, climate, cutting } = plan;
   const set = layOutSet(plan.drawers, plan.target);
   const later: Complaint[] = set.ok ? [] : [...set.complaints];
-  const joints = plan.joints.flatMap((corner, i): LoneCorner[] => {
+  const joints = plan.joints.flatMap((corner, i): SingleCorner[] => {
     const laid = layOutWith(corner.spec, toolingOf(cutting));
     if (laid.ok) return [{ ...corner, joint: laid.value }];
     later.push(...fromEntry(['joints', i], laid.complaints));

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { dropUnfinished } from '../../src/files/tempFiles.ts';
+import { removeTempFiles } from '../../src/files/tempFiles.ts';
 import { ensureFolder, writeWhole } from '../../src/files/writeWhole.ts';
 
 let where = '';
@@ -59,12 +59,12 @@ describe('writeWhole', () => {
   });
 });
 
-describe('dropUnfinished', () => {
+describe('removeTempFiles', () => {
   it('takes away what is half written, and no more', async () => {
     await writeWhole(join(where, 'done.pdf'), (write) => write('done'));
     const broken = writeWhole(join(where, 'half.pdf'), async (write) => {
       await write('half');
-      dropUnfinished();
+      removeTempFiles();
       expect(readdirSync(where)).toEqual(['done.pdf']);
     });
     await expect(broken).rejects.toMatchObject({ code: 'ENOENT' });

@@ -540,8 +540,8 @@ joints:
   it('leaves the rest for the steps that follow, which still find the text', () => {
     const reading = readPlan(text);
     if (reading.ok) throw new Error('this plan must be refused');
-    expect(reading.sound.drawers.map(({ name }) => name)).toEqual(['C', 'D']);
-    expect(reading.sound.joints.map(({ name }) => name)).toEqual(['G']);
+    expect(reading.valid.drawers.map(({ name }) => name)).toEqual(['C', 'D']);
+    expect(reading.valid.joints.map(({ name }) => name)).toEqual(['G']);
     const says = ['too narrow'];
     expect(reading.locate({ at: ['drawers', 1, 'opening', 'width'], says })).toEqual({
       line: 7,
@@ -560,7 +560,7 @@ joints:
     const sound = (line: string) => {
       const reading = readPlan(`${STOCK}${line}\n${drawers}\n${joints}`);
       if (reading.ok) return undefined;
-      return [reading.complaints.length, reading.sound.drawers.length, reading.sound.joints.length];
+      return [reading.complaints.length, reading.valid.drawers.length, reading.valid.joints.length];
     };
     expect(sound('grove: {width: 5}')).toEqual([1, 0, 1]);
     expect(sound('units: cm')).toEqual([1, 0, 0]);

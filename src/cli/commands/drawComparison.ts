@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { refuseOptions } from '../../files/failure.ts';
-import { refuseForeign } from '../../files/guardOverwrite.ts';
+import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { writePdf } from '../../files/writePdf.ts';
 import { type ComparedSet, comparisonSheets } from '../../project/sheetsOf.ts';
 import { fileStem } from '../../sheets/fileStem.ts';
@@ -21,7 +21,7 @@ export const drawComparison = async (
   const sheets = comparisonSheets(comparison, printed);
   if (!sheets.ok) return refuseOptions(sheets.complaints, units);
   const path = join(folder, `${fileStem(name)}-comparison.pdf`);
-  await refuseForeign([path], options.force === true);
+  await guardOverwrite([path], options.force === true);
   await writePdf(path, `${name}: comparison`, sheets.value.pages());
   return ['', `${path}: the set as it will be seen`];
 };

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { failWith, refuseOptions } from '../../files/failure.ts';
-import { refuseForeign } from '../../files/guardOverwrite.ts';
+import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { loadFonts } from '../../files/loadFonts.ts';
 import { sendToQueue } from '../../files/printQueue.ts';
 import { writePdf } from '../../files/writePdf.ts';
@@ -42,7 +42,7 @@ export const drawSheets = async (
   const svgs = kinds.has('svg') ? await drawSvgs(project, printed.choice) : [];
   const dxfs = kinds.has('dxf') ? await drawDxfs(project) : [];
   const paths = [...pdfs.map(({ path }) => path), ...[...svgs, ...dxfs].map(({ name }) => at(name))];
-  await refuseForeign(paths, options.force === true);
+  await guardOverwrite(paths, options.force === true);
   for (const set of pdfs) {
     const { path, kind, title, count } = set;
     if (kind === 'templates') say(sheetsSentence(set, printed.paper));

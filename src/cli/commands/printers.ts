@@ -1,7 +1,6 @@
 import type { Command } from 'commander';
-import { configFolder } from '../../files/configFolder.ts';
 import { Failure, WRONG_INPUT } from '../../files/failure.ts';
-import { loadPrinters, type Printers } from '../../files/printerStore.ts';
+import { configFolder, loadPrinters, type Printers } from '../../files/printerStore.ts';
 import type { Correction, PrinterError } from '../../paper/printerCorrection.ts';
 import { printJson } from '../../render/json.ts';
 import { table } from '../../render/table.ts';

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import type { Command } from 'commander';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
-import { refuseForeign } from '../../files/guardOverwrite.ts';
+import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { isPrinterName, savePrinter } from '../../files/printerStore.ts';
 import { writePdf } from '../../files/writePdf.ts';
 import type { Paper } from '../../paper/paperSizes.ts';
@@ -174,7 +174,7 @@ const drawSheet = async (
   const { lengths, page } = drawn.value;
   const path = join(out ?? 'templates-out', `proof-${fileStem(paper.name)}.pdf`);
   if (!json || out !== undefined) {
-    await refuseForeign([path], force === true);
+    await guardOverwrite([path], force === true);
     await writePdf(path, `Proof sheet for ${paper.name}`, [page]);
   }
   process.stdout.write(

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { drawerSeason } from '../../drawer/drawerSeason.ts';
 import { Failure, optionName, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
-import { refuseForeign } from '../../files/guardOverwrite.ts';
+import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { loadFonts } from '../../files/loadFonts.ts';
 import { writePdf } from '../../files/writePdf.ts';
 import { writeWhole } from '../../files/writeWhole.ts';
@@ -68,7 +68,7 @@ const drawPictures = async (project: Project, options: SeasonOptions, folder: st
   const sheets = seasonSheets(project, printed);
   if (!sheets.ok) return refuseOptions(sheets.complaints, units);
   const pdf = join(folder, `${fileStem(title)}-season.pdf`);
-  await refuseForeign([pdf, ...pictures.map(({ path }) => path)], options.force === true);
+  await guardOverwrite([pdf, ...pictures.map(({ path }) => path)], options.force === true);
   await writePdf(pdf, `${title}: season`, sheets.value.pages());
   const [{ renderSvg }, { svgWindow }] = await Promise.all([
     import('../../render/svg.ts'),

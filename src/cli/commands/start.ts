@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { writeNew } from '../../files/writeNew.ts';
+import { writeNew } from '../../files/writeWhole.ts';
 import { readUnits } from '../options/optionReader.ts';
 
 /** `start`: a plan to begin from. */

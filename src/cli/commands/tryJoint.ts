@@ -4,7 +4,7 @@ import { translation } from '../../drawing/affine.ts';
 import type { Drawing } from '../../drawing/drawing.ts';
 import { appendLine } from '../../files/appendLine.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
-import { refuseForeign } from '../../files/guardOverwrite.ts';
+import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { loadFonts } from '../../files/loadFonts.ts';
 import { readInput } from '../../files/readInput.ts';
 import { writePdf } from '../../files/writePdf.ts';
@@ -214,7 +214,7 @@ const MARGIN = 10;
 
 const draw = async (drawing: Drawing, folder: string, force: boolean): Promise<string[]> => {
   const [pdf, svg] = [join(folder, 'trial.pdf'), join(folder, 'trial.svg')];
-  await refuseForeign([pdf, svg], force);
+  await guardOverwrite([pdf, svg], force);
   const [{ renderSvg }, { svgWindow }] = await Promise.all([
     import('../../render/svg.ts'),
     import('../../render/svgWindow.ts'),

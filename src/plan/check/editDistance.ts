@@ -2,7 +2,7 @@
 const bare = (word: string): string => word.toLowerCase().replace(/[\s_-]/gu, '');
 
 /** How many letters must be put in, taken out, changed, or swapped with the next, to turn one word into the other. */
-const slips = (a: string, b: string): number => {
+const editDistance = (a: string, b: string): number => {
   let before: number[] = [];
   let row = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
@@ -26,7 +26,7 @@ export const closestWord = (word: string, known: readonly string[]): string | un
   let best: string | undefined;
   let least = Math.max(1, Math.floor(meant.length / 3)) + 1;
   for (const each of known) {
-    const distance = slips(meant, bare(each));
+    const distance = editDistance(meant, bare(each));
     if (distance < least) {
       best = each;
       least = distance;

@@ -2,11 +2,11 @@ import type { Spacing } from '../../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../../joint/kinds/kinds.ts';
 import { accept, type Place, type Result, refuse } from '../../units/complaint.ts';
 import { contradictions } from '../check/contradictions.ts';
-import type { NamedJoint } from '../plan.ts';
-import type { WrittenJoint, WrittenNamedJoint } from '../schema/planSchema.ts';
+import type { SingleCornerSpec } from '../plan.ts';
+import type { WrittenJoint, WrittenSingleCorner } from '../schema/planSchema.ts';
 
 /** A corner that belongs to no drawer; the plan's keys for drawers do not touch it. */
-export const fillJoint = (written: WrittenNamedJoint, at: Place): Result<NamedJoint> => {
+export const fillJoint = (written: WrittenSingleCorner, at: Place): Result<SingleCornerSpec> => {
   const { name, tails, pins, graded, ...sizes } = withoutKind(written);
   const wrong = contradictions(written, at);
   if (wrong.length > 0) return refuse(...wrong);

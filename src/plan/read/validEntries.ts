@@ -5,13 +5,13 @@ import { isGroup, type List } from '../check/checkWhole.ts';
 export type Kept = Readonly<Record<List, readonly number[]>>;
 
 /** What is left of a plan when everything is taken out that a complaint may touch. */
-export interface SoundPart {
+export interface ValidEntries {
   readonly value: unknown;
   readonly kept: Kept;
 }
 
 /** @param wrong the places that are complained of */
-export const soundPart = (value: unknown, wrong: readonly Place[]): SoundPart => {
+export const validEntries = (value: unknown, wrong: readonly Place[]): ValidEntries => {
   const given = isGroup(value) ? value : {};
   const indices = (list: List): number[] => {
     const entries = given[list];

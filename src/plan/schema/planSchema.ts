@@ -68,5 +68,5 @@ export const planSchema = (unit: Unit) =>
 export type WrittenPlan = z.output<ReturnType<typeof planSchema>>;
 export type WrittenCutter = NonNullable<WrittenPlan['cutter']>;
 export type WrittenDrawer = NonNullable<WrittenPlan['drawers']>[number];
-export type WrittenNamedJoint = NonNullable<WrittenPlan['joints']>[number];
+export type WrittenSingleCorner = NonNullable<WrittenPlan['joints']>[number];
 export type WrittenJoint = NonNullable<WrittenDrawer['joint']>;

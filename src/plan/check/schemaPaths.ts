@@ -23,7 +23,7 @@ export const keysOf = (schemas: readonly JsonSchema[]): string[] =>
   schemas.flatMap((schema) => Object.keys(schema.properties ?? {}));
 
 /** The keys that lead down to one of the given name, by the shortest way; undefined where there is none. */
-export const wayDownTo = (name: string, schemas: readonly JsonSchema[]): string[] | undefined => {
+export const shortestPathTo = (name: string, schemas: readonly JsonSchema[]): string[] | undefined => {
   let level = schemas.map((schema): { schema: JsonSchema; way: string[] } => ({ schema, way: [] }));
   while (level.length > 0) {
     const next = level.flatMap(({ schema, way }) =>

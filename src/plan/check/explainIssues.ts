@@ -4,7 +4,7 @@ import { type Phrase, say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import { type JsonSchema, planJsonSchema } from '../planJsonSchema.ts';
 import { closestWord } from './editDistance.ts';
-import { keysOf, schemasAt, wayDownTo } from './knownKeys.ts';
+import { keysOf, schemasAt, shortestPathTo } from './schemaPaths.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -12,7 +12,7 @@ type Issue = z.core.$ZodIssue;
 const MOST_TOLD = 20;
 
 /** What zod found, in plain words. Every schema's message is what it wants, as the end of "it must be …". */
-export const explain = (issues: readonly Issue[]): Complaint[] =>
+export const explainIssues = (issues: readonly Issue[]): Complaint[] =>
   issues.flatMap((issue) => explainOne(issue, []));
 
 const explainOne = (issue: Issue, outer: Place): Complaint[] => {
@@ -76,7 +76,7 @@ const unknownKey = (key: string, known: readonly JsonSchema[]): { says: Phrase; 
     return { says, hint: say`a point in place of a decimal comma, or quotes round the number` };
   const meant = closestWord(key, keys);
   if (meant !== undefined) return { says, hint: say`${meant}` };
-  const way = wayDownTo(key, known);
+  const way = shortestPathTo(key, known);
   if (way !== undefined) return { says, hint: say`${way.join(': {')}: …${'}'.repeat(way.length - 1)}` };
   return { says: say`there is no such key here; the keys are ${keys.join(', ')}` };
 };
