@@ -8,7 +8,7 @@ import { sentence } from '../units/sentence.ts';
 import type { Unit } from '../units/unit.ts';
 import { find, setText } from './browser/dom.ts';
 import { files } from './browser/files.ts';
-import { keep, kept } from './browser/storage.ts';
+import { storedPlan, storePlan } from './browser/storage.ts';
 import { controls } from './controls/controls.ts';
 import { cornerView } from './corner/cornerView.ts';
 import { benchDialog } from './dialogs/benchDialog.ts';
@@ -17,15 +17,22 @@ import { licencesDialog } from './dialogs/licencesDialog.ts';
 import { messages } from './dialogs/messages.ts';
 import { textPanel } from './dialogs/textPanel.ts';
 import { adjust } from './model/adjust.ts';
-import { another, howMany, rename, takeOut } from './model/drawers.ts';
+import { duplicate, remove, rename, setCount } from './model/drawers.ts';
 import type { EditedCorner } from './model/editedCorner.ts';
 import { editPlan } from './model/editPlan.ts';
-import { count, makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } from './model/edits.ts';
+import {
+  makeEven,
+  mirrorTails,
+  oneFewer,
+  oneMore,
+  setTailCount,
+  toggleLock,
+  typeWidth,
+} from './model/edits.ts';
 import { type Handle, handlesOf } from './model/handles.ts';
 import {
   amend,
   attempt,
-  choose,
   commit,
   drag,
   drop,
@@ -33,6 +40,7 @@ import {
   nudge,
   redo,
   type Session,
+  selectCorner,
   selectedCorner,
   startSession,
   undo,
@@ -48,7 +56,7 @@ declare const HALFPIN_EXAMPLE: string;
 
 /** The work of the last visit, or the example. */
 const firstSnapshot = (): Snapshot => {
-  const before = kept();
+  const before = storedPlan();
   const last = before && snapshot(before);
   if (last?.ok) return last.value;
   const example = snapshot({ text: HALFPIN_EXAMPLE, locks: {} });
@@ -69,13 +77,13 @@ export const startApp = (): void => {
   };
 
   // The work is kept a moment after it has changed, so that dragging is not held up.
-  let keeping: ReturnType<typeof setTimeout> | undefined;
-  let keepsNothing = false;
-  const keepNow = (): void => {
-    clearTimeout(keeping);
-    keeping = undefined;
-    if (keep(session.now.work) || keepsNothing) return;
-    keepsNothing = true;
+  let storing: ReturnType<typeof setTimeout> | undefined;
+  let storesNothing = false;
+  const storeNow = (): void => {
+    clearTimeout(storing);
+    storing = undefined;
+    if (storePlan(session.now.source) || storesNothing) return;
+    storesNothing = true;
     said.show({
       kind: 'note',
       title:
@@ -85,7 +93,7 @@ export const startApp = (): void => {
 
   const go = (next: Session): void => {
     if (next.now !== session.now) {
-      keeping ??= setTimeout(keepNow, 400);
+      storing ??= setTimeout(storeNow, 400);
       // An address that holds another plan than this would bring that one back.
       if (location.hash.startsWith('#plan=')) history.replaceState(null, '', '#');
     }
@@ -105,17 +113,17 @@ export const startApp = (): void => {
   };
 
   const welcome = find('welcome', HTMLElement);
-  welcome.hidden = session.now.work.text !== HALFPIN_EXAMPLE;
+  welcome.hidden = session.now.source.text !== HALFPIN_EXAMPLE;
   const page: AppContext = {
     now: () => session.now,
     unit,
-    take: (given, name) => {
+    openPlan: (given, name) => {
       const reading = readProject(given);
       if (reading.ok) {
         const text = typeof given === 'string' ? given : new TextDecoder().decode(given);
         said.clear();
         welcome.hidden = true;
-        const next = commit(session, { work: { text, locks: {} }, project: reading.value });
+        const next = commit(session, { source: { text, locks: {} }, project: reading.value });
         go({ ...next, selected: startSession(next.now).selected });
       } else
         said.show({
@@ -131,7 +139,7 @@ export const startApp = (): void => {
 
   const drawing = find('drawing', HTMLElement);
   const select = (selected: Session['selected']): void => {
-    go(choose(session, selected));
+    go(selectCorner(session, selected));
     // Where all stands in one column, what was chosen may be out of sight.
     if (drawing.getBoundingClientRect().top > innerHeight * 0.6) drawing.scrollIntoView();
   };
@@ -156,20 +164,20 @@ export const startApp = (): void => {
       oneMore: () => tryIt(oneMore),
       oneFewer: (i) => tryIt((now, corner) => oneFewer(now, corner, i)),
       even: () => tryIt(makeEven),
-      choose: () => tryIt((now, corner) => count(now, corner, undefined)),
-      mirror: () => tryIt(mirrored),
+      choose: () => tryIt((now, corner) => setTailCount(now, corner, undefined)),
+      mirror: () => tryIt(mirrorTails),
       lock: (i) => tryIt((now, corner) => accept(toggleLock(now, corner, i))),
       width: (i, value) => tryIt((now, corner) => typeWidth(now, corner, i, value)),
       measure: (quantity, value) =>
         tryIt((now, corner) => adjust(now, corner, quantity, value, session.scope)),
       scope: (scope) => go({ ...session, scope }),
       rename: (name) => tryIt((now, corner) => rename(now, corner, name)),
-      howMany: (number) => tryIt((now, corner) => howMany(now, corner, number)),
-      another: () => {
-        tryIt(another);
+      setCount: (number) => tryIt((now, corner) => setCount(now, corner, number)),
+      duplicate: () => {
+        tryIt(duplicate);
         select({ ...session.selected, index: session.selected.index + 1 });
       },
-      takeOut: () => tryIt(takeOut),
+      remove: () => tryIt(remove),
       complain: refuse,
     }),
   ];
@@ -177,7 +185,9 @@ export const startApp = (): void => {
   const title = find('title', HTMLInputElement);
   title.addEventListener('change', () => {
     const name = title.value;
-    tryIt(({ work }) => snapshot({ ...work, text: editPlan(work.text, [{ at: ['name'], value: name }]) }));
+    tryIt(({ source }) =>
+      snapshot({ ...source, text: editPlan(source.text, [{ at: ['name'], value: name }]) }),
+    );
     title.value = session.now.project.name;
   });
 
@@ -236,7 +246,7 @@ export const startApp = (): void => {
     act();
   });
   addEventListener('pagehide', () => {
-    if (keeping !== undefined) keepNow();
+    if (storing !== undefined) storeNow();
   });
   new ResizeObserver(measure).observe(find('corner', HTMLElement));
   measure();

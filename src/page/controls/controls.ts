@@ -21,9 +21,9 @@ export interface ControlActions {
   readonly measure: (quantity: Quantity, value: number) => void;
   readonly scope: (scope: Scope) => void;
   readonly rename: (name: string) => void;
-  readonly howMany: (count: number) => void;
-  readonly another: () => void;
-  readonly takeOut: () => void;
+  readonly setCount: (count: number) => void;
+  readonly duplicate: () => void;
+  readonly remove: () => void;
   /** What was typed cannot be read. */
   readonly complain: (complaints: readonly Complaint[]) => void;
 }
@@ -76,16 +76,16 @@ const tailControls = (
 /** The drawer itself: its name, how many are made, one more, one fewer. */
 const itemControls = (
   { corner: { drawer, name } }: ViewState,
-  { rename, howMany, another, takeOut }: ControlActions,
+  { rename, setCount, duplicate, remove }: ControlActions,
 ): TemplateResult => {
-  const count = entry('How many', String(drawer?.spec.count ?? 1), (text) => howMany(Number(text)));
+  const count = entry('How many', String(drawer?.spec.count ?? 1), (text) => setCount(Number(text)));
   return html`<section class="item" aria-label="Name and number">
     <h3>${drawer === undefined ? 'This corner' : 'This drawer'}</h3>
     <label>name${entry('Name', name, rename)}</label>
     <label ?hidden=${drawer === undefined}>how many${count}</label>
     <div class="row">
-      <button type="button" @click=${another}>Another like it</button>
-      <button type="button" @click=${takeOut}>Take it out</button>
+      <button type="button" @click=${duplicate}>Another like it</button>
+      <button type="button" @click=${remove}>Take it out</button>
     </div>
   </section>`;
 };

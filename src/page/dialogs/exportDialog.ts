@@ -12,7 +12,7 @@ import { parseLength } from '../../units/parseLength.ts';
 import { sentence } from '../../units/sentence.ts';
 import { find } from '../browser/dom.ts';
 import { saveFile } from '../browser/files.ts';
-import { keepPrinter, keptPrinters } from '../browser/storage.ts';
+import { storedPrinters, storePrinter } from '../browser/storage.ts';
 import type { AppContext } from '../model/viewState.ts';
 import { loadExporter } from './loadExporter.ts';
 import { measuredError, type Printing } from './measuredError.ts';
@@ -57,7 +57,7 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
 
   const optionsOf = (on: Printing): SheetOptions => {
     const printer = select('printer').value;
-    const error = keptPrinters()[printer];
+    const error = storedPrinters()[printer];
     return { ...on, choice: choice(), ...(error && { correction: { printer, error } }) };
   };
 
@@ -145,7 +145,7 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
       refuse(error.complaints);
       return undefined;
     }
-    const isKept = keepPrinter({ printer: name, error: error.value });
+    const isKept = storePrinter({ printer: name, error: error.value });
     show();
     select('printer').value = name;
     return isKept
@@ -173,7 +173,7 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
         <label>Corrected for
           <select id="printer">
             <option value="">none</option>
-            ${Object.keys(keptPrinters()).map((name) => html`<option value=${name}>${name}</option>`)}
+            ${Object.keys(storedPrinters()).map((name) => html`<option value=${name}>${name}</option>`)}
           </select>
         </label>
       </div>

@@ -36,7 +36,7 @@ export const textPanel = (page: Pick<AppContext, 'now'>, write: (text: string) =
   });
 
   const show = (): void => {
-    const { text } = page.now().work;
+    const { text } = page.now().source;
     if (!panel.open || document.activeElement === area || area.value === text) return;
     area.value = text;
     say([]);

@@ -13,7 +13,7 @@ import { type Edit, editPlan, type PlanValue } from './editPlan.ts';
 import type { Moved } from './edits.ts';
 import { listEdits, planNumber, stepOf } from './planNumber.ts';
 import type { Quantity } from './quantities.ts';
-import { locksOf, type Snapshot, snapshot, type Work } from './snapshot.ts';
+import { locksOf, type PlanSource, type Snapshot, snapshot } from './snapshot.ts';
 import { fill, type TipWidths, total } from './widths.ts';
 
 /** For whom a shared measure is changed: all drawers that have none of their own, or this one only. */
@@ -46,12 +46,12 @@ export const adjust = (
   value: number,
   scope: Scope,
 ): Result<Snapshot> => {
-  const at = placeOf(now.work.text, corner, quantity, scope);
-  return adjustAt(now.work, [{ at, value: written(quantity, value, now) }]);
+  const at = placeOf(now.source.text, corner, quantity, scope);
+  return adjustAt(now.source, [{ at, value: written(quantity, value, now) }]);
 };
 
-const adjustAt = (work: Work, edits: readonly Edit[]): Result<Snapshot> => {
-  const changed = { ...work, text: editPlan(work.text, edits) };
+const adjustAt = (source: PlanSource, edits: readonly Edit[]): Result<Snapshot> => {
+  const changed = { ...source, text: editPlan(source.text, edits) };
   const made = snapshot(changed);
   if (made.ok) return made;
   const reading = readPlan(changed.text);
@@ -104,10 +104,10 @@ const wishedWidths = (wish: JointSpec, cutter: Cutter | undefined): TipWidths | 
 };
 
 /** What makes listed tails fill their boards again when these have become wider or narrower. */
-const refitEdits = (plan: Plan, work: Work): Edit[] =>
+const refitEdits = (plan: Plan, source: PlanSource): Edit[] =>
   wishesOf(plan).flatMap(({ at, key, spec }) => {
     const widths = wishedWidths(spec, plan.cutting?.cutter);
     if (widths === undefined || Math.abs(total(widths) - spec.width) < 1e-6) return [];
-    const filled = fill(widths, locksOf(work, key), spec.width);
+    const filled = fill(widths, locksOf(source, key), spec.width);
     return filled.ok ? listEdits(at, filled.value, plan.units) : [];
   });

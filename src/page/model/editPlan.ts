@@ -18,8 +18,8 @@ export const editPlan = (text: string, edits: readonly Edit[]): string => {
   const document = parseDocument(text);
   for (const { at, value } of edits) {
     ownEveryNode(document, at);
-    if (value === undefined) takeOut(document, at);
-    else put(document, at, value);
+    if (value === undefined) removeAt(document, at);
+    else setAt(document, at, value);
   }
   return finish(document, text);
 };
@@ -42,7 +42,7 @@ export const copyItem = (text: string, list: string, index: number, name: string
   return finish(document, text);
 };
 
-const put = (document: Document, at: Place, value: PlanValue): void => {
+const setAt = (document: Document, at: Place, value: PlanValue): void => {
   // A plain value goes into the node that is there, which keeps its comment; a list takes its comment along.
   const before = document.getIn(at, true);
   if (typeof value === 'string' || typeof value === 'number') document.setIn(at, value);
@@ -65,7 +65,7 @@ const ownEveryNode = (document: Document, at: Place): void => {
   }
 };
 
-const takeOut = (document: Document, at: Place): void => {
+const removeAt = (document: Document, at: Place): void => {
   document.deleteIn(at);
   // A group of keys that holds none any more goes too.
   for (let length = at.length - 1; length > 0; length--) {

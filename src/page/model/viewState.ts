@@ -28,7 +28,7 @@ export type View = (shown: SizedViewState) => void;
 export const MOST_DRAWN = 200;
 
 /** What a part of the page can ask for. */
-export interface Ask {
+export interface ViewActions {
   readonly select: (ref: CornerRef) => void;
 }
 
@@ -37,7 +37,7 @@ export interface AppContext {
   readonly now: () => Snapshot;
   readonly unit: () => Unit;
   /** Takes a plan in place of the one in hand; false where it cannot be made, which is said. */
-  readonly take: (given: Uint8Array | string, name: string) => boolean;
+  readonly openPlan: (given: Uint8Array | string, name: string) => boolean;
   readonly say: (message: Message) => void;
   readonly refuse: (complaints: readonly Complaint[]) => void;
 }

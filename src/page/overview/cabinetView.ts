@@ -2,7 +2,7 @@ import { html, nothing, render, svg } from 'lit-html';
 import type { Drawer } from '../../drawer/drawer.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
-import { type Ask, MOST_DRAWN, type View } from '../model/viewState.ts';
+import { MOST_DRAWN, type View, type ViewActions } from '../model/viewState.ts';
 import { type CabinetFront, cabinetOf } from './cabinet.ts';
 
 /** Round the drawers, in px. */
@@ -13,7 +13,7 @@ const LETTER = 7.6;
 
 /** The set as it stands in the cabinet; where tails meet the fronts' ends they are shaded, as if the lap were glass. */
 export const cabinetView =
-  (host: HTMLElement, { select }: Ask): View =>
+  (host: HTMLElement, { select }: ViewActions): View =>
   ({ now, corner: { ref }, room }) => {
     const drawers = now.project.set.drawers.slice(0, MOST_DRAWN);
     if (drawers.length === 0) return;

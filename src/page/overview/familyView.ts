@@ -6,7 +6,7 @@ import { meanPin, meanTail } from '../../joint/proportion.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
 import type { CornerRef } from '../model/editedCorner.ts';
-import { type Ask, MOST_DRAWN, type View } from '../model/viewState.ts';
+import { MOST_DRAWN, type View, type ViewActions } from '../model/viewState.ts';
 
 /** How much of each board is seen beyond its tails, in mm. */
 const BEYOND = 30;
@@ -25,7 +25,7 @@ interface Member {
 
 /** Every corner of the plan from the side, all to one scale, with what makes them a family. */
 export const familyView =
-  (host: HTMLElement, ask: Ask): View =>
+  (host: HTMLElement, { select }: ViewActions): View =>
   ({ now, corner }) => {
     const { set, joints, units } = now.project;
     const members = [
@@ -51,7 +51,7 @@ export const familyView =
       // A corner that belongs to no drawer need not look like the others.
       const compared = family !== undefined && ref.of === 'drawer';
       const scale = ref.of === 'drawer' ? common : Math.min(common, PICTURE_WIDTH / joint.width);
-      return html`<button type="button" class="member" aria-pressed=${chosen} @click=${() => ask.select(ref)}>
+      return html`<button type="button" class="member" aria-pressed=${chosen} @click=${() => select(ref)}>
         <span class="picture">${picture(joint, scale)}</span>
         <span class="words"><span class="name">${name}</span><span class="figures">${figures}</span></span>
         <span class="scale" ?hidden=${!compared}>${compared ? axis(Math.log(tail / family.target)) : nothing}</span>
