@@ -10,7 +10,7 @@ import { adviseClimate } from '../wood/climate.ts';
 import { type Project, type SingleCorner, type UncutProject, withCuts } from './project.ts';
 
 /** What a plan leads to, or every complaint about it. */
-export type Reading<T> =
+export type PlanResult<T> =
   | {
       readonly ok: true;
       readonly value: T;
@@ -34,7 +34,7 @@ export type Reading<T> =
  * else for (const each of reading.complaints) console.error(formatPlanComplaint('chest.yaml', each, reading.units));
  * ```
  */
-export const readProject = (given: string | Uint8Array): Reading<Project> => {
+export const readProject = (given: string | Uint8Array): PlanResult<Project> => {
   const reading = layOutPlan(given);
   if (!reading.ok) return reading;
   const { value, locate } = reading;
@@ -45,7 +45,7 @@ export const readProject = (given: string | Uint8Array): Reading<Project> => {
 };
 
 /** The first step of `readProject`: drawers and corners set out. */
-export const layOutPlan = (given: string | Uint8Array): Reading<UncutProject> => {
+export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject> => {
   const reading = readPlan(given);
   const plan = reading.ok ? reading.plan : reading.valid;
   const { name, units, climate, cutting } = plan;

@@ -18,8 +18,8 @@ import { speak } from '../../units/phrase.ts';
 import { loadProject } from '../loadProject.ts';
 import { type DrawOptions, readDrawOptions } from '../options/drawOptions.ts';
 import type { JointOptions } from '../options/jointOptions.ts';
+import { loadCorrection } from '../options/printerOption.ts';
 import { adviceText, wrapText } from '../report/jointText.ts';
-import { loadCorrection } from './printers.ts';
 
 /** Sets a plan or one corner out, writes its sheets, and says what was made. */
 export const drawSheets = async (

@@ -15,8 +15,9 @@ import { mm, say } from '../../units/phrase.ts';
 import type { Unit } from '../../units/unit.ts';
 import { type OptionReader, optionReader, readUnits } from '../options/optionReader.ts';
 import { addPaperOptions, type PaperOptions, readPaperOptions } from '../options/paperOptions.ts';
+import { loadCorrection, userFolder } from '../options/printerOption.ts';
 import { wrapText } from '../report/jointText.ts';
-import { loadCorrection, percent, skewText, userFolder } from './printers.ts';
+import { percent, skewText } from '../report/printerText.ts';
 
 interface ProofOptions extends PaperOptions {
   readonly out?: string;

@@ -2,9 +2,8 @@ import { join } from 'node:path';
 import { drawerSeason } from '../../drawer/drawerSeason.ts';
 import { Failure, optionName, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
-import { loadFonts } from '../../files/loadFonts.ts';
 import { writePdf } from '../../files/writePdf.ts';
-import { writeWhole } from '../../files/writeWhole.ts';
+import { writeSvg } from '../../files/writeSvg.ts';
 import type { Project } from '../../project/project.ts';
 import { seasonSheets } from '../../project/sheetsOf.ts';
 import { printJson } from '../../render/json.ts';
@@ -70,21 +69,11 @@ const drawPictures = async (project: Project, options: SeasonOptions, folder: st
   const pdf = join(folder, `${fileStem(title)}-season.pdf`);
   await guardOverwrite([pdf, ...pictures.map(({ path }) => path)], options.force === true);
   await writePdf(pdf, `${title}: season`, sheets.value.pages());
-  const [{ renderSvg }, { svgWindow }] = await Promise.all([
-    import('../../render/svg.ts'),
-    import('../../render/svgWindow.ts'),
-  ]);
-  const tools = { fonts: loadFonts(), window: svgWindow() };
   for (const { name, drawing, path } of pictures)
-    await writeWhole(path, (write) =>
-      write(
-        renderSvg(
-          drawing,
-          { title: `${name}, gap through the year`, description: 'Drawn by Halfpin.' },
-          tools,
-        ),
-      ),
-    );
+    await writeSvg(path, drawing, {
+      title: `${name}, gap through the year`,
+      description: 'Drawn by Halfpin.',
+    });
   return [
     '',
     `${pdf}: the gaps through the year`,

@@ -5,10 +5,9 @@ import type { Drawing } from '../../drawing/drawing.ts';
 import { appendLine } from '../../files/appendLine.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
-import { loadFonts } from '../../files/loadFonts.ts';
 import { readInput } from '../../files/readInput.ts';
 import { writePdf } from '../../files/writePdf.ts';
-import { writeWhole } from '../../files/writeWhole.ts';
+import { writeSvg } from '../../files/writeSvg.ts';
 import { namedCorners } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
 import {
@@ -215,10 +214,6 @@ const MARGIN = 10;
 const draw = async (drawing: Drawing, folder: string, force: boolean): Promise<string[]> => {
   const [pdf, svg] = [join(folder, 'trial.pdf'), join(folder, 'trial.svg')];
   await guardOverwrite([pdf, svg], force);
-  const [{ renderSvg }, { svgWindow }] = await Promise.all([
-    import('../../render/svg.ts'),
-    import('../../render/svgWindow.ts'),
-  ]);
   const { x0, y0, x1, y1 } = drawing.box;
   await writePdf(pdf, 'Trial joint', [
     {
@@ -228,8 +223,6 @@ const draw = async (drawing: Drawing, folder: string, force: boolean): Promise<s
     },
   ]);
   const meta = { title: 'Trial joint', description: 'What moves after a trial joint, drawn by Halfpin.' };
-  await writeWhole(svg, (write) =>
-    write(renderSvg(drawing, meta, { fonts: loadFonts(), window: svgWindow() })),
-  );
+  await writeSvg(svg, drawing, meta);
   return ['', `${pdf}, ${svg}: what moves, drawn`];
 };

@@ -1,7 +1,7 @@
-/** Letters alone decide: half-pin, half_pin and HalfPin are all meant to be halfPin. */
+/** Letters only: half-pin, half_pin and HalfPin are all compared as halfpin. */
 const bare = (word: string): string => word.toLowerCase().replace(/[\s_-]/gu, '');
 
-/** How many letters must be put in, taken out, changed, or swapped with the next, to turn one word into the other. */
+/** Optimal string alignment distance: how many letters to insert, delete, replace, or swap with the next (restricted Damerau–Levenshtein). */
 const editDistance = (a: string, b: string): number => {
   let before: number[] = [];
   let row = Array.from({ length: b.length + 1 }, (_, j) => j);
@@ -19,7 +19,7 @@ const editDistance = (a: string, b: string): number => {
   return row[b.length] ?? 0;
 };
 
-/** The known word that was most likely meant: one slip, or one in every three letters; undefined where none is near. */
+/** The nearest of the known words, at a distance of at most 1, or of a third of the letters; undefined where none is as near. */
 export const closestWord = (word: string, known: readonly string[]): string | undefined => {
   const meant = bare(word);
   if (meant.length > 40) return undefined;

@@ -5,7 +5,7 @@ import { contradictions } from '../check/contradictions.ts';
 import type { SingleCornerSpec } from '../plan.ts';
 import type { WrittenJoint, WrittenSingleCorner } from '../schema/planSchema.ts';
 
-/** A corner that belongs to no drawer; the plan's keys for drawers do not touch it. */
+/** A single corner; the plan's keys for drawers do not apply to it. */
 export const fillJoint = (written: WrittenSingleCorner, at: Place): Result<SingleCornerSpec> => {
   const { name, tails, pins, graded, ...sizes } = withoutKind(written);
   const wrong = contradictions(written, at);
@@ -17,9 +17,9 @@ export const fillJoint = (written: WrittenSingleCorner, at: Place): Result<Singl
 };
 
 /**
- * Lays a drawer's own wishes for a corner over its plan's. What would contradict the drawer's gives way: a number of
- * tails takes the place of a list of them, a grade takes the place of a list, and of the lengths that only
- * some kinds have those are left that the drawer's kind has.
+ * A drawer's wishes for a corner, and its plan's where the drawer has none. What would contradict the drawer's is left
+ * out: a number of tails or a grade replaces a list of tails, and of the lengths that only some kinds have, those of the
+ * drawer's kind remain.
  */
 export const mergeJoint = (outer: WrittenJoint, inner: WrittenJoint): WrittenJoint => {
   const { kind, tails, pins, graded, ...rest } = outer;
@@ -34,7 +34,7 @@ export const mergeJoint = (outer: WrittenJoint, inner: WrittenJoint): WrittenJoi
   };
 };
 
-/** How the tails are to be spaced. */
+/** The spacing of the tails: listed, graded or even. */
 export const spacingOf = ({
   tails,
   pins,
