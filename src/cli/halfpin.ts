@@ -20,7 +20,7 @@ declare const HALFPIN_VERSION: string | undefined;
 /** Defined by the build; the sources run without it. */
 const VERSION = typeof HALFPIN_VERSION === 'string' ? HALFPIN_VERSION : 'unbuilt';
 
-/** What commander says of a slip of the pen, as all else is said: one line, with what to try at its end. */
+/** Commander's message about a wrong option in the form of all others: one line, its suggestion at the end. */
 const onOneLine = (text: string): string =>
   text.replace(/^error: /u, 'halfpin: ').replace(/\n\(Did you mean (.+)\?\)/u, '; try $1');
 
@@ -61,15 +61,15 @@ const fail = (error: unknown): number => {
   return DEVICE_FAILED;
 };
 
-// A reader that has seen enough closes the pipe; that is no failure, and what goes into files is still written.
+// A reader may close the pipe early (`head`); that is no failure, and files are still written.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') return;
   removeTempFiles();
   process.exit(fail(error));
 });
-// Where nobody listens to complaints, the exit status still tells.
+// Where stderr is closed, the exit status remains.
 process.stderr.on('error', () => {});
-/** What the shell gives a program that a signal ended: 128 and the signal's number. */
+/** Exit statuses of a run that a signal ended, by the shell's convention: 128 and the signal's number. */
 const SIGNALS = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;
 for (const [signal, status] of Object.entries(SIGNALS))
   process.on(signal, () => {

@@ -1,6 +1,6 @@
 import { resolve, sep } from 'node:path';
 
-/** What the system says of its devices, in plain words. */
+/** The system's error codes in plain words. */
 const WORDS: Readonly<Record<string, string>> = {
   EACCES: 'this may not be read or written here',
   EPERM: 'this may not be read or written here',
@@ -16,14 +16,14 @@ const WORDS: Readonly<Record<string, string>> = {
   ENAMETOOLONG: 'the name is too long for this disk',
 };
 
-/** One line for a fault of the disk or a device, with the file's name where it is known. */
+/** One line about an error of the disk or a device, with the file's name where it is known. */
 export const ioMessage = ({ code = '', path, message }: NodeJS.ErrnoException): string =>
   [...(path === undefined ? ['halfpin'] : [path]), WORDS[code] ?? message.split('\n')[0]].join(': ');
 
-/** What the system says of a place that will never do, however much room there is made on its disk. */
+/** Error codes of a place that cannot be written to, however much space is free. */
 const NO_PLACE = new Set(['EACCES', 'EPERM', 'EROFS', 'ENOTDIR', 'EEXIST']);
 
-/** What to try where a fault is one of the place that is written to, as the end of its sentence; else nothing. */
+/** The end of an error's sentence that suggests another --out, where its folder cannot be written to; else empty. */
 export const suggestOutFolder = ({ code = '', path }: NodeJS.ErrnoException, out: unknown): string => {
   if (path === undefined || typeof out !== 'string' || !NO_PLACE.has(code)) return '';
   const [at, wished] = [resolve(path), resolve(out)];

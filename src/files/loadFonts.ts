@@ -3,7 +3,7 @@ import type { Fonts } from '../render/fonts.ts';
 
 let fonts: Fonts | undefined;
 
-/** The fonts that the build lays beside the program; the same ones each time, so that what is read in them is kept. */
+/** The fonts beside the program; the same objects each time, so that what is parsed of them can be cached. */
 export const loadFonts = (): Fonts => {
   const read = (name: string) => readFileSync(new URL(`./fonts/${name}.ttf`, import.meta.url));
   fonts ??= { regular: read('DejaVuSansCondensed'), bold: read('DejaVuSansCondensed-Bold') };

@@ -23,7 +23,7 @@ export interface StoredPrinter {
 
 export type Printers = Readonly<Record<string, StoredPrinter>>;
 
-/** Where a user's settings are kept on this system; `HALFPIN_CONFIG_DIR` names another place. */
+/** The folder of a user's settings on this system; `HALFPIN_CONFIG_DIR` overrides it. */
 export const configFolder = (environment: NodeJS.ProcessEnv, platform: NodeJS.Platform): string => {
   const { HALFPIN_CONFIG_DIR, XDG_CONFIG_HOME, APPDATA } = environment;
   if (HALFPIN_CONFIG_DIR) return HALFPIN_CONFIG_DIR;
@@ -34,7 +34,7 @@ export const configFolder = (environment: NodeJS.ProcessEnv, platform: NodeJS.Pl
 
 const fileIn = (folder: string): string => join(folder, 'printers.json');
 
-/** Every printer that has been saved; none where nothing has been saved yet. A damaged file is a Failure, and is left as it is. */
+/** Every saved printer. Throws a Failure where the file is damaged, and leaves it as it is. */
 export const loadPrinters = async (folder: string): Promise<Printers> => {
   const path = fileIn(folder);
   let text: string;
@@ -81,13 +81,13 @@ const isStored = (value: unknown): value is StoredPrinter => {
   return isNear(x, 1) && isNear(y, 1) && isNear(skew, 0);
 };
 
-/** Whether a proof may have told this: a file that was changed by hand must not spoil a front. */
+/** Whether a proof sheet can give this value: a file that was changed by hand must not spoil a front. */
 const isNear = (value: unknown, wanted: number): boolean =>
   typeof value === 'number' && Math.abs(value - wanted) <= MOST_ERROR + EPSILON;
 
 /**
- * Adds a printer, or measures it anew; of two runs that save at once the second waits for the first.
- * Throws a Failure where it cannot be kept; what was kept before still is.
+ * Adds or replaces a printer; of two runs that save at once the second waits for the first.
+ * Throws a Failure where it cannot be saved; what was saved before is unchanged.
  */
 export const savePrinter = async (folder: string, name: string, printer: StoredPrinter): Promise<void> => {
   const path = fileIn(folder);
@@ -138,7 +138,7 @@ const taken = async (lock: string): Promise<boolean> => {
   }
 };
 
-/** Nothing where the lock has been given back meanwhile. */
+/** Undefined where the lock has been released meanwhile. */
 const ageOf = async (lock: string): Promise<number | undefined> => {
   const found = await stat(lock).catch(() => undefined);
   return found && Date.now() - found.mtimeMs;

@@ -8,7 +8,7 @@ import { writeWhole } from './writeWhole.ts';
  * @returns the size of each page
  */
 export const writePdf = async (path: string, title: string, pages: Iterable<PrintPage>): Promise<Size[]> => {
-  // Making PDFs takes by far the largest of the libraries.
+  // The PDF library is by far the largest.
   const { renderPdf } = await import('../render/pdf.ts');
   const fonts = loadFonts();
   const sizes: Size[] = [];

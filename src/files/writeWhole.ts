@@ -3,10 +3,10 @@ import { basename, dirname, join } from 'node:path';
 import { Failure, WRONG_INPUT } from './failure.ts';
 import { withTempFile } from './tempFiles.ts';
 
-/** Takes a part of a file. */
+/** Writes a part of a file. */
 export type Write = (chunk: Uint8Array | string) => Promise<void>;
 
-/** Makes a folder and those above it. Node's own way of doing so never ends on file systems that take no folders. */
+/** Makes a folder and those above it. Node's recursive mkdir never ends on file systems that hold no folders. */
 export const ensureFolder = async (folder: string): Promise<void> => {
   try {
     await mkdir(folder);
@@ -21,7 +21,7 @@ export const ensureFolder = async (folder: string): Promise<void> => {
 };
 
 /**
- * Writes a file whole or not at all: into a hidden file beside it, which takes its name when all is on the disk. A file
+ * Writes a file whole or not at all: into a hidden file beside it, which is renamed when all is on the disk. A file
  * of that name is replaced. Folders on the way are made. Throws what the disk says, of the file as it is to be called.
  */
 export const writeWhole = async (path: string, fill: (write: Write) => Promise<void>): Promise<void> =>
@@ -68,7 +68,7 @@ const inPlace = async (
       await settle(part);
     } catch (error) {
       await rm(part, { force: true }).catch(() => {
-        // The first fault is the one to be told.
+        // The first error is the one to report.
       });
       throw isOfDisk(error) ? Object.assign(error, { path }) : error;
     }

@@ -51,10 +51,10 @@ import type { AppContext } from './model/viewState.ts';
 import { cabinetView } from './overview/cabinetView.ts';
 import { familyView } from './overview/familyView.ts';
 
-/** Put in by the build: the plan that a first visitor sees. */
+/** Defined by the build: the plan that a first visitor sees. */
 declare const HALFPIN_EXAMPLE: string;
 
-/** The work of the last visit, or the example. */
+/** The plan of the last visit, or the example. */
 const firstSnapshot = (): Snapshot => {
   const before = storedPlan();
   const last = before && snapshot(before);
@@ -64,7 +64,7 @@ const firstSnapshot = (): Snapshot => {
   return example.value;
 };
 
-/** Brings the page to life. */
+/** Starts the page: connects its parts to the editor's state. */
 export const startApp = (): void => {
   let session: Session = startSession(firstSnapshot());
   const unit = (): Unit => session.now.project.units;
@@ -76,7 +76,7 @@ export const startApp = (): void => {
     if (first !== undefined) said.show({ kind: 'stop', title: first, lines: more });
   };
 
-  // The work is kept a moment after it has changed, so that dragging is not held up.
+  // The plan is stored a moment after a change, so that dragging is not delayed.
   let storing: ReturnType<typeof setTimeout> | undefined;
   let storesNothing = false;
   const storeNow = (): void => {
@@ -94,7 +94,7 @@ export const startApp = (): void => {
   const go = (next: Session): void => {
     if (next.now !== session.now) {
       storing ??= setTimeout(storeNow, 400);
-      // An address that holds another plan than this would bring that one back.
+      // An address with another plan would open that one again.
       if (location.hash.startsWith('#plan=')) history.replaceState(null, '', '#');
     }
     session = next;
@@ -140,7 +140,7 @@ export const startApp = (): void => {
   const drawing = find('drawing', HTMLElement);
   const select = (selected: Session['selected']): void => {
     go(selectCorner(session, selected));
-    // Where all stands in one column, what was chosen may be out of sight.
+    // In one column, the selected corner may be out of sight.
     if (drawing.getBoundingClientRect().top > innerHeight * 0.6) drawing.scrollIntoView();
   };
   const views = [
@@ -251,8 +251,8 @@ export const startApp = (): void => {
   new ResizeObserver(measure).observe(find('corner', HTMLElement));
   measure();
 
-  // The first move of a hand would wait until the browser has compiled all that it sets going; moves made in thought, a
-  // moment after the page is seen, have that done before.
+  // The browser compiles the code of a drag at its first move. A moment after the page is seen, simulated moves have it
+  // compiled before the user needs it.
   const rehearse = ([handle, ...others]: readonly Handle[]): void => {
     if (handle === undefined) return;
     drag(grab(session, handle), 1);
@@ -261,10 +261,10 @@ export const startApp = (): void => {
   setTimeout(() => rehearse(handlesOf(selectedCorner(session))), REST);
 };
 
-/** Between two moves that are made in thought, in ms: what the visitor does comes first. */
+/** Pause between two simulated moves, in ms, so that the user's own come first. */
 const REST = 40;
 
-/** What a key with Ctrl or Cmd asks for; while one types, undo and redo are the field's own. */
+/** The action of a key with Ctrl or Cmd; in a text field, undo and redo are the field's own. */
 const shortcut = (event: KeyboardEvent, typing: boolean): string | undefined => {
   if (!(event.ctrlKey || event.metaKey) || event.altKey) return undefined;
   switch (event.key.toLowerCase()) {
@@ -281,7 +281,7 @@ const shortcut = (event: KeyboardEvent, typing: boolean): string | undefined => 
   }
 };
 
-/** What is said of this corner, and of the whole set. */
+/** The advice on this corner, and on the whole set. */
 const adviceFor = ({ ref, joint }: EditedCorner, { project }: Snapshot): readonly Complaint[] => {
   const { advice } = project.set;
   return ref.of === 'joint'

@@ -18,7 +18,7 @@ export interface Plan {
   readonly units: Unit;
   readonly drawers: readonly DrawerSpec[];
   readonly joints: readonly SingleCornerSpec[];
-  /** What every corner is cut with, where that is not by hand. */
+  /** The tools that every corner is cut with; absent for work by hand. */
   readonly cutting?: Cutting;
   /** Moisture contents where the drawers are made and kept; without it no movement is calculated. */
   readonly climate?: Climate;

@@ -9,24 +9,25 @@ import type { Unit } from '../units/unit.ts';
 import { adviseClimate } from '../wood/climate.ts';
 import { type Project, type SingleCorner, type UncutProject, withCuts } from './project.ts';
 
-/** What a plan leads to, or every complaint about it. */
+/** A result of reading a plan, or every complaint about it. */
 export type PlanResult<T> =
   | {
       readonly ok: true;
       readonly value: T;
-      /** Where in the plan's text a complaint that comes up later belongs; its place starts at the plan's top. */
+      /** Locates a later complaint in the plan's text; its place starts at the plan's top. */
       readonly locate: Locate;
     }
   | {
       readonly ok: false;
       /** From the top of the text down. */
       readonly complaints: readonly PlanComplaint[];
-      /** The unit to tell them in, as far as the plan says it. */
+      /** The unit to show them in: the plan's, if it could be read. */
       readonly units: Unit;
     };
 
 /**
- * Reads a plan, YAML or JSON, and sets everything out; or says all that is wrong with it, and in which line.
+ * Reads a plan, YAML or JSON, and lays everything out.
+ * @returns the project, or every complaint with its line and column
  * @example
  * ```ts
  * const reading = readProject(readFileSync('chest.yaml'));
@@ -44,7 +45,7 @@ export const readProject = (given: string | Uint8Array): PlanResult<Project> => 
     : { ok: false, complaints: project.complaints.map(locate), units: value.units };
 };
 
-/** The first step of `readProject`: drawers and corners set out. */
+/** The first step of `readProject`: drawers and corners laid out. */
 export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject> => {
   const reading = readPlan(given);
   const plan = reading.ok ? reading.plan : reading.valid;

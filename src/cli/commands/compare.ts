@@ -10,7 +10,7 @@ export interface CompareOptions extends JointOptions, PaperOptions {
   readonly force?: boolean;
 }
 
-/** `compare`: the set as it will be seen. */
+/** `compare`: the front corners of a set side by side. */
 export const addCompare = (program: Command): void => {
   const command = program
     .command('compare')

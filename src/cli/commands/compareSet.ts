@@ -21,10 +21,10 @@ interface Comparison extends ComparedSet {
   readonly advice: readonly Complaint[];
 }
 
-/** Sets a plan or bare widths out, and shows them together. */
+/** Prints the comparison of a plan's corners, or of bare widths, and draws it with --out. */
 export const compareSet = async (plan: string | undefined, options: CompareOptions): Promise<void> => {
   const comparison = options.widths === undefined ? await ofPlan(plan, options) : ofWidths(plan, options);
-  // What draws is far more than the figures need.
+  // Drawing is loaded only with --out.
   const drawn =
     options.out === undefined
       ? []

@@ -77,7 +77,7 @@ const PURPOSE: Readonly<Record<SheetSet['kind'], string>> = {
 /** More pieces than this are not laid out again on other papers. */
 const MOST_TO_COMPARE = 1000;
 
-/** What is about to be written, and which larger papers would take fewer sheets. */
+/** The number of sheets, and the larger papers that need fewer. */
 const sheetsSentence = ({ count, pagesOf: pieces, countOn }: SheetSet, paper: Paper): string => {
   const larger = pieces.size > MOST_TO_COMPARE ? [] : largerThan(paper);
   const better = larger.flatMap((other) => {

@@ -32,7 +32,7 @@ interface ProofOptions extends PaperOptions {
   readonly force?: boolean;
 }
 
-/** `proof`: how a printer errs, found out and kept. */
+/** `proof`: a printer's error, measured and saved. */
 export const addProof = (program: Command): void => {
   const command = program
     .command('proof')
@@ -82,7 +82,7 @@ const proof = async (options: ProofOptions): Promise<void> => {
   return drawSheet(options, sheet);
 };
 
-/** What was measured, as far as it can be read. */
+/** The measured lengths, as far as they can be read. */
 const readMeasures = (read: OptionReader<ProofOptions>): Measures =>
   Object.fromEntries(
     Object.entries(MEASURES).flatMap(([key, option]) => {
@@ -129,7 +129,7 @@ const keepErrorOf = async (sheet: Sheet, measures: Measures, options: ProofOptio
   );
 };
 
-/** Reads a proof of which both sides must have been measured. */
+/** The printer's error; complaints where one of the two sides was not measured. */
 const readSides = (nominal: ProofLengths, measures: Measures): Result<PrinterError> => {
   const { x, y } = measures;
   if (x !== undefined && y !== undefined) return readProof(nominal, { ...measures, x, y });
@@ -142,7 +142,7 @@ const readSides = (nominal: ProofLengths, measures: Measures): Result<PrinterErr
   );
 };
 
-/** A complaint where what was typed fits the sheet that is drawn for the other unit. */
+/** A complaint where the typed lengths fit the proof sheet of the other unit. */
 const otherUnit = ({ paper, margin, unit }: Sheet, options: ProofOptions): Complaint | undefined => {
   const other = unit === 'mm' ? 'in' : 'mm';
   const nominal = proofLengths(paper, margin, other);

@@ -22,7 +22,7 @@ interface Journey extends SawnWood {
   readonly to: number;
 }
 
-/** Prints what becomes of one board. Throws a Failure with all that is wrong. */
+/** Prints the movement of one board. Throws a Failure with every complaint. */
 export const seasonOfBoard = (options: SeasonOptions): void => {
   const unit = readUnits(options.units) ?? 'mm';
   if (options.out !== undefined)
@@ -33,7 +33,7 @@ export const seasonOfBoard = (options: SeasonOptions): void => {
   );
 };
 
-/** The widths that are reckoned with, in mm. */
+/** The range of a board's width, in mm. */
 const SIZE = { least: 1, most: 5000 };
 
 const readJourney = (options: SeasonOptions, unit: Unit): Journey => {
@@ -129,7 +129,7 @@ const readPair = (typed: string, example: string): Result<{ radial: number; tang
 const changeOf = ({ wood, cut, size, from, to }: Journey): number =>
   movement(size, widthCoefficient(wood, cut), from, to);
 
-/** How much of the width 1 % of moisture content makes, in percent. */
+/** The change for 1 % of moisture content, in percent of the width. */
 const percentOf = ({ wood, cut }: SawnWood): number => 100 * widthCoefficient(wood, cut);
 
 const record = (journey: Journey, unit: Unit) => {

@@ -18,7 +18,7 @@ import type { SeasonOptions } from './season.ts';
 
 const OF_ONE_BOARD = ['species', 'shrinkage', 'coefficient', 'grain', 'size', 'from', 'to'] as const;
 
-/** Prints what the year does to a plan's drawers, and draws it where asked to. Throws a Failure with all that is wrong. */
+/** Prints the movement of a plan's drawers through the year, and draws it with --out. Throws a Failure with every complaint. */
 export const seasonOfPlan = async (plan: string, options: SeasonOptions): Promise<void> => {
   const beside = OF_ONE_BOARD.filter((key) => options[key] !== undefined);
   if (beside.length > 0)

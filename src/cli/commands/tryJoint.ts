@@ -44,7 +44,7 @@ import {
 } from '../options/trialOptions.ts';
 import { adviceText, wrapText } from '../report/jointText.ts';
 
-/** Turns what was measured on a trial joint into the next setting, says it, draws it, and keeps it in a log. */
+/** Finds the next setting from the measures of a trial joint, prints it, draws it with --out, and logs it with --log. */
 export const tryJoint = async (plan: string | undefined, options: TrialOptions): Promise<void> => {
   const typed = readUnits(options.units);
   const found = plan === undefined ? undefined : await plannedJoint(plan, options);
@@ -90,7 +90,7 @@ const plannedJoint = async (
   };
 };
 
-/** The next setting: as other programs read it, in words and letters, and as a drawing. */
+/** The next setting as JSON, as text and as a drawing. */
 interface Next {
   readonly record: object;
   readonly text: readonly string[];
@@ -142,10 +142,10 @@ const sentences = ({ because, stop, tails }: DepthMove | TemplateMove, unit: Uni
     each === undefined ? [] : wrapText(speak(each, unit)),
   );
 
-/** More damaged lines than this are only counted. */
+/** The most damaged lines that are listed. */
 const MOST_TOLD = 20;
 
-/** A log as it stands; one that is damaged is refused, and left as it is. */
+/** The trials in a log. Throws a Failure where a line is damaged, and leaves the file as it is. */
 const readLog = async (path: string, unit: Unit): Promise<{ trials: readonly Trial[]; open: boolean }> => {
   const text = existsSync(path) ? new TextDecoder().decode(await readInput(path, 'a log of trials')) : '';
   const { trials, complaints } = parseTrialLog(text);
@@ -161,7 +161,7 @@ const readLog = async (path: string, unit: Unit): Promise<{ trials: readonly Tri
   return { trials, open: text !== '' && !text.endsWith('\n') };
 };
 
-/** The trial as the log keeps it. After the first along a slope, where the template stood must be said. */
+/** The trial as it is logged. After the first along a slope, the template's position is required. */
 const trialOf = (
   trial: TrialSetting,
   { looseness }: Measured,
@@ -208,7 +208,7 @@ const convergenceText = (
   ];
 };
 
-/** White round the drawing of a trial, in mm. */
+/** Margin round the drawing of a trial, in mm. */
 const MARGIN = 10;
 
 const draw = async (drawing: Drawing, folder: string, force: boolean): Promise<string[]> => {

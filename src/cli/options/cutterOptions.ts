@@ -34,7 +34,7 @@ const TOOL_KEYS = ['straight', 'bush', 'pinBush'] as const;
 
 const EXAMPLE = say`--cutter-diameter 12.7 --cutter-angle 8 --cutter-length 20`;
 
-/** What is cut with, as far as it can be read; absent where no cutter is given. */
+/** The tools, as far as they can be read; undefined where no cutter is given. */
 export const readCutterOptions = (
   options: CutterOptions,
   read: OptionReader<CutterOptions>,

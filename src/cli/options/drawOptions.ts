@@ -28,7 +28,7 @@ export interface DrawWish extends Required<Omit<SheetOptions, 'correction'>> {
 }
 
 /**
- * Reads what is typed, in the unit that the maker reads in. Throws a Failure with all that is wrong.
+ * The options of `draw`, bare numbers in `units`. Throws a Failure with every complaint.
  * @param guides whether there are guides to draw
  */
 export const readDrawOptions = (options: DrawOptions, units: Unit, guides: boolean): DrawWish => {

@@ -5,7 +5,7 @@ import { type Phrase, say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import type { Unit } from '../../units/unit.ts';
 
-/** Reads options as they are typed, one at a time, and gathers all that is wrong with them, each at its option's name. */
+/** Reads typed options one at a time, and collects complaints, each at its option's name. */
 export interface OptionReader<O> {
   /** What a bare number means. */
   readonly unit: Unit;
@@ -15,7 +15,7 @@ export interface OptionReader<O> {
   /** Complains of an option that is not given. */
   need(option: keyof O & string, says: Phrase, hint: Phrase): void;
   /**
-   * What an option says; undefined where it is not given, or cannot be read, which is complained of.
+   * An option's value; undefined where it is not given, or cannot be read, which is complained of.
    * @param otherwise what is read where it is not given
    */
   value<T>(option: keyof O & string, parse: (typed: string) => Result<T>, otherwise?: string): T | undefined;

@@ -33,7 +33,7 @@ export interface TrialOptions {
 /** How the trial joint was cut. */
 export type TrialSetting =
   | { readonly kind: 'depth'; readonly setting: OneCutterSetting }
-  /** `at`: from where the template stood first, where that is said. */
+  /** `at`: the template's distance from its first position in mm, where it is given. */
   | { readonly kind: 'template'; readonly setting: SlopedSetting; readonly at?: number };
 
 /** The corner of a plan that was tried. */

@@ -103,7 +103,7 @@ const passTable = (
   );
 };
 
-/** What to mind with any router, said once. */
+/** The cautions for work with any router. */
 export const cautionText = (unit: Unit): string[] => [
   'At the router:',
   ...CAUTIONS.flatMap((caution) => wrapText(`- ${speak(caution, unit)}`)),

@@ -43,7 +43,7 @@ export const jointText = (heading: string, joint: Joint, unit: Unit, pinBoardFro
   ];
 };
 
-/** Each piece of advice as a line or more. */
+/** Each piece of advice, on one or more lines. */
 export const adviceText = (advice: readonly Complaint[], unit: Unit): string[] =>
   advice.flatMap((each) => wrapText(`advice: ${sentence(each, unit)}`));
 
@@ -75,7 +75,7 @@ export const settingsText = (joint: Joint, unit: Unit, pinBoardFrom = 'its end')
   ];
 };
 
-/** What the drawers of a set have in common. */
+/** The set's tail width, and the ratio of its widest tail to its narrowest. */
 export const familySentence = ({ target, spread }: Family, units: Unit): string =>
   `The set keeps to tails of ${formatLength(target, units)}; its widest tail is ${spread.toFixed(2)} times its narrowest.`;
 

@@ -43,7 +43,7 @@ export const seasonText = (
     .filter((block) => block.length > 0)
     .flatMap((block, i) => (i === 0 ? block : ['', ...block]));
 
-/** The names of drawers and of woods in tables are cut to so many letters. */
+/** The most letters of a drawer's and of a wood's name in a table. */
 const NAME = 14;
 const WOOD = 24;
 
@@ -62,7 +62,7 @@ const numbers = (count: number, ...words: readonly boolean[]): boolean[] => [
 const cells = ({ making, driest, dampest }: Seasonal<number>, units: Unit): string[] =>
   [making, driest, dampest].map((value) => formatNumber(value, units));
 
-/** What every kind of part is made of, and how much 1 % of moisture content makes of its width and thickness. */
+/** The wood of every kind of part, and the change of its width and thickness for 1 % of moisture content. */
 const woodsText = (drawers: readonly SeasonedDrawer[]): string[] => {
   const percent = (of: typeof widthCoefficient, { wood, cut: sawn }: SawnWood): string =>
     (100 * of(wood, sawn)).toFixed(3);

@@ -6,10 +6,10 @@ import type { AppContext } from '../model/viewState.ts';
 import { find } from './dom.ts';
 import { linkOf, planInLink } from './link.ts';
 
-/** Far more than a plan may have; what is larger still is not read to its end. */
+/** More bytes than a plan may have; a larger file is read this far only. */
 const MOST_READ = 100e6;
 
-/** Opening and saving: plans come and go as files and as links. */
+/** Opens and saves plans, as files and as links. */
 export const files = ({ now, unit, openPlan, say }: AppContext) => {
   const open = async (file: File): Promise<void> => {
     try {

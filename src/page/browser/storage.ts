@@ -4,7 +4,7 @@ import type { PlanSource } from '../model/snapshot.ts';
 const KEY = 'halfpin';
 const PRINTERS_KEY = 'halfpin printers';
 
-/** The work kept from an earlier visit; undefined where there is none, or the browser keeps nothing. */
+/** The plan stored on an earlier visit; undefined where there is none, or the browser stores nothing. */
 export const storedPlan = (): PlanSource | undefined => {
   try {
     const found: unknown = JSON.parse(localStorage.getItem(KEY) ?? 'null');
@@ -25,7 +25,7 @@ const isPlanSource = (value: unknown): value is PlanSource => {
   );
 };
 
-/** Keeps the work for the next visit; false where the browser does not, because it is full or is told not to. */
+/** Stores the plan for the next visit; false where the browser's storage is full or switched off. */
 export const storePlan = (source: PlanSource): boolean => {
   try {
     localStorage.setItem(KEY, JSON.stringify(source));
@@ -56,7 +56,7 @@ const isError = (value: unknown): value is PrinterError => {
   return [x, y, skew].every((part) => Number.isFinite(part)) && Number(x) > 0.9 && Number(y) > 0.9;
 };
 
-/** Keeps a printer's error under its name; false where the browser keeps nothing. */
+/** Stores a printer's error under its name; false where the browser's storage is full or switched off. */
 export const storePrinter = ({ printer, error }: Correction): boolean => {
   try {
     localStorage.setItem(PRINTERS_KEY, JSON.stringify({ ...storedPrinters(), [printer]: error }));

@@ -8,7 +8,7 @@ import { entry } from './entry.ts';
 import { measureList } from './measureList.ts';
 import { widthTable } from './widthTable.ts';
 
-/** What the controls can ask for. */
+/** The actions of the controls. */
 export interface ControlActions {
   readonly select: (ref: CornerRef) => void;
   readonly oneMore: () => void;
@@ -24,12 +24,12 @@ export interface ControlActions {
   readonly setCount: (count: number) => void;
   readonly duplicate: () => void;
   readonly remove: () => void;
-  /** What was typed cannot be read. */
+  /** For typed text that cannot be read. */
   readonly complain: (complaints: readonly Complaint[]) => void;
 }
 
 /**
- * Everything that is set by words and numbers.
+ * The lists, fields and buttons beside the drawing.
  * @param which for the choice between a drawer's corners
  * @param tools what goes beside the drawing
  * @param host what goes apart from it
@@ -55,7 +55,7 @@ const cornerSwitch = ({ corner: { ref } }: ViewState, { select }: ControlActions
   </div>`;
 };
 
-/** How many tails, and what can be done to them all. */
+/** The number of tails, and the actions on all of them. */
 const tailControls = (
   { corner: { joint, ref } }: ViewState,
   { oneMore, oneFewer, even, choose, mirror }: ControlActions,
@@ -73,7 +73,7 @@ const tailControls = (
   </div>`;
 };
 
-/** The drawer itself: its name, how many are made, one more, one fewer. */
+/** The drawer or single corner: its name and quantity, to copy and to remove. */
 const itemControls = (
   { corner: { drawer, name } }: ViewState,
   { rename, setCount, duplicate, remove }: ControlActions,

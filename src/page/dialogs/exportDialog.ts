@@ -20,7 +20,7 @@ import { printPages } from './printPages.ts';
 
 const PAPERS = [...ISO_PAPERS, ...ANSI_PAPERS];
 
-/** All that can be taken away: sheets, pieces, lists. */
+/** The dialog that prints and saves sheets, pieces and lists. */
 export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
   const dialog = find('take-dialog', HTMLDialogElement);
   const input = (id: string): HTMLInputElement => find(id, HTMLInputElement);
@@ -43,7 +43,7 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
     };
   };
 
-  /** What was typed about the paper; what is wrong with it is said. */
+  /** The paper and margin that were typed; undefined where they are wrong, which is shown. */
   const printing = (): Printing | undefined => {
     const sheet = parsePaper(input('paper').value);
     const edge = parseLength(input('margin').value, unit());
@@ -61,12 +61,12 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
     return { ...on, choice: choice(), ...(error && { correction: { printer, error } }) };
   };
 
-  /** Runs one of the tasks, saying that it runs and what came of it. */
+  /** Runs a task, and shows that it runs and its result. */
   const run = (task: () => Promise<string | undefined>) => async (): Promise<void> => {
     say('Making it …');
     dialog.setAttribute('aria-busy', 'true');
     try {
-      // Lets the words be painted first.
+      // The browser paints the status first.
       await new Promise((resolve) => setTimeout(resolve, 20));
       const done = await task();
       if (done !== undefined) say(done);

@@ -18,15 +18,15 @@ const change = (
     text: editPlan(source.text, [{ at: [listOf(corner), corner.ref.index, key], value }]),
   });
 
-/** Gives the drawer, or the corner of its own, another name. */
+/** Renames the drawer or single corner. */
 export const rename = (now: Snapshot, corner: EditedCorner, name: string): Result<Snapshot> =>
   change(now, corner, 'name', name);
 
-/** How many equal drawers are made. */
+/** Sets the quantity of equal drawers. */
 export const setCount = (now: Snapshot, corner: EditedCorner, count: number): Result<Snapshot> =>
   change(now, corner, 'count', count);
 
-/** One more like it, under a name that no other has. */
+/** Copies it, with a name that no other has. */
 export const duplicate = ({ source, project }: Snapshot, corner: EditedCorner): Result<Snapshot> => {
   const list = listOf(corner);
   const { set, joints } = project;
@@ -38,7 +38,7 @@ export const duplicate = ({ source, project }: Snapshot, corner: EditedCorner): 
   return snapshot({ ...source, text: copyItem(source.text, list, corner.ref.index, `${stem} ${number}`) });
 };
 
-/** Takes it out of the plan; a plan keeps at least one drawer or corner. */
+/** Removes it from the plan; refuses to remove the last drawer or corner. */
 export const remove = ({ source, project }: Snapshot, corner: EditedCorner): Result<Snapshot> => {
   if (project.set.drawers.length + project.joints.length === 1)
     return refuse({ at: [], says: say`this is all that the plan holds`, hint: say`New, to begin another` });

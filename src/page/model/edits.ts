@@ -20,7 +20,7 @@ import {
   widthsOf,
 } from './widths.ts';
 
-/** What came of moving something: as far as it could go, and what stopped it on the way. */
+/** The result of a movement: as far as it was possible, and the complaints that stopped it. */
 export interface Moved {
   readonly snapshot: Snapshot;
   readonly stop: readonly Complaint[];
@@ -46,7 +46,7 @@ const writeIfFound = (
 ): Result<Snapshot> => (widths.ok ? writeWidths(now, corner, widths.value, locked) : widths);
 
 /**
- * Moves a line of a corner as far towards a distance from the reference edge as can be cut.
+ * Moves a line of a corner towards a distance from the reference edge, as far as the corner can be cut.
  * @param to mm
  */
 export const dragLine = (now: Snapshot, corner: EditedCorner, line: number, to: number): Moved => {
@@ -66,7 +66,7 @@ export const dragLine = (now: Snapshot, corner: EditedCorner, line: number, to: 
 
 const lockedOf = (now: Snapshot, corner: EditedCorner): Locked => locksOf(now.source, cornerKey(corner));
 
-/** Gives one width of a corner the value that was typed, in mm. */
+/** Sets one width of a corner, in mm. */
 export const typeWidth = (
   now: Snapshot,
   corner: EditedCorner,
@@ -79,7 +79,7 @@ export const typeWidth = (
   return judged.ok ? writeWidths(now, corner, widths.value) : judged;
 };
 
-/** One tail more: of equal or graded ones the plan's number goes up, of listed ones the others make room. */
+/** Adds a tail: to equal or graded ones by their number in the plan, to listed ones by scaling the others. */
 export const oneMore = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
   if (!corner.listed) return setTailCount(now, corner, corner.joint.tails.length + 1);
   const widths = widthsOf(corner.joint);
@@ -87,7 +87,7 @@ export const oneMore = (now: Snapshot, corner: EditedCorner): Result<Snapshot> =
   return writeIfFound(now, corner, addTail(widths, locked), locksAfterAdding(widths, locked));
 };
 
-/** One tail fewer: the highest, or tail `i` of the widths. */
+/** Removes the highest tail, or tail `i` of the widths. */
 export const oneFewer = (now: Snapshot, corner: EditedCorner, i?: number): Result<Snapshot> => {
   const { tails } = corner.joint;
   if (!corner.listed && i === undefined) return setTailCount(now, corner, tails.length - 1);
@@ -102,7 +102,7 @@ export const oneFewer = (now: Snapshot, corner: EditedCorner, i?: number): Resul
   );
 };
 
-/** Asks for so many tails; undefined leaves the number to the set. */
+/** Sets the number of tails; undefined leaves it to the family rule. */
 export const setTailCount = (
   { source }: Snapshot,
   { at }: EditedCorner,
@@ -116,7 +116,7 @@ export const setTailCount = (
     ]),
   });
 
-/** As many tails, all equal again; with locks, equal beside what is locked. */
+/** Makes the same number of tails equal; where some widths are locked, all others. */
 export const makeEven = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
   const { joint, at } = corner;
   const locked = lockedOf(now, corner);

@@ -1,4 +1,4 @@
-/** What was, what is, and what was taken back; as long as the work goes on. */
+/** Undo and redo: the states before the present one, and those that were undone. */
 export interface History<T> {
   readonly past: readonly T[];
   readonly present: T;
@@ -7,7 +7,7 @@ export interface History<T> {
 
 export const startHistory = <T>(present: T): History<T> => ({ past: [], present, future: [] });
 
-/** Goes on from the present; what had been taken back is gone. */
+/** Adds a state; undone states are discarded. */
 export const push = <T>({ past, present }: History<T>, next: T): History<T> => ({
   past: [...past, present],
   present: next,

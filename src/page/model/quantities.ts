@@ -9,7 +9,7 @@ export interface Quantity {
   readonly group: string;
   readonly label: string;
   readonly kind: 'length' | 'slope';
-  /** Where it is written: in a drawer's entry, or among the plan's keys for all drawers; in the entry of a lone corner. */
+  /** Where it is written: in a drawer's entry, or among the plan's keys for all drawers; in the entry of a single corner. */
   readonly at: Place;
   /** Whether all drawers may share it. */
   readonly shared: boolean;
@@ -25,7 +25,7 @@ const measure = (
   { kind = 'length', shared = true }: Partial<Pick<Quantity, 'kind' | 'shared'>> = {},
 ): Quantity => ({ key, group, label, kind, at, shared, get });
 
-/** What only some kinds of corner have; a drawer's are its front corners'. */
+/** Lengths that only some kinds of corner have; a drawer's are those of its front corners. */
 const own = (within: Place): Quantity[] =>
   OWN_LENGTHS.map(({ key, word }) =>
     measure(key, ['Corner', word], [...within, key], ({ joint, drawer }) => {

@@ -9,27 +9,27 @@ import { stepOf } from './planNumber.ts';
 import { locksOf, type PlanSource, type Snapshot, snapshot } from './snapshot.ts';
 import type { ViewState } from './viewState.ts';
 
-/** Something that is held and moved: from where it started to where it has come. */
+/** A drag in progress: its start, and how far it has come. */
 interface DragState {
   readonly handle: Handle;
   readonly start: Snapshot;
   readonly corner: EditedCorner;
   readonly to: number;
   readonly moved: Moved;
-  /** How far it can go either way, once that has been found out. */
+  /** Its limit in either direction, once reached. */
   readonly limits: Readonly<Partial<Record<'up' | 'down', { readonly to: number; readonly moved: Moved }>>>;
 }
 
-/** The work in hand: what it is now, what it was, and what is being done to it. */
+/** The state of the editor: the plan, its history, the selection, and a drag in progress. */
 export interface Session {
   readonly history: History<PlanSource>;
   readonly now: Snapshot;
   readonly selected: CornerRef;
   readonly scope: Scope;
   readonly dragging?: DragState;
-  /** What was last moved by keys and could go no further. */
+  /** The last move by keys, where it reached a limit. */
   readonly stopped?: NonNullable<ViewState['moving']>;
-  /** What came of typing in the plan's text, as long as nothing else has happened since. */
+  /** The result of typing in the plan's text, while nothing else has been changed since. */
   readonly typed?: PlanSource;
 }
 
@@ -73,7 +73,7 @@ export const selectCorner = (session: Session, selected: CornerRef): Session => 
   selected,
 });
 
-/** Goes on with what came of an edit. */
+/** Adds the result of an edit to the history. */
 export const commit = (session: Session, next: Snapshot): Session => {
   const rest = atRest(session);
   const same = next.source === session.now.source;
@@ -81,8 +81,7 @@ export const commit = (session: Session, next: Snapshot): Session => {
 };
 
 /**
- * Goes on with a text that is being typed: what is typed in one go is one step, so while it goes on the step before
- * stays the same.
+ * The same for a text that is being typed: consecutive changes of it are one step of the history.
  */
 export const amend = (session: Session, next: Snapshot): Session => {
   const { typed } = session;
@@ -107,7 +106,7 @@ export const attempt = (
 const goTo = (session: Session, history: History<PlanSource>): Session => {
   if (history === session.history) return session;
   const made = snapshot(history.present);
-  // What was once shown can be shown again.
+  // What has been laid out before can be laid out again.
   return made.ok ? { ...atRest(session), history, now: made.value } : session;
 };
 
@@ -146,7 +145,7 @@ export const drag = (session: Session, by: number): Session => {
   return { ...session, dragging: { ...dragging, to, moved, limits } };
 };
 
-/** Keeps what came of it, or lets everything be as it was. */
+/** Ends a drag: keeps its result, or restores the state before it. */
 export const drop = (session: Session, kept: boolean): Session =>
   kept && session.dragging !== undefined ? commit(session, session.dragging.moved.snapshot) : atRest(session);
 

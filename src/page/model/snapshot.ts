@@ -3,7 +3,7 @@ import { readProject } from '../../project/readProject.ts';
 import { accept, type Result } from '../../units/complaint.ts';
 import type { Locked } from './widths.ts';
 
-/** What is worked on, and what undo brings back. */
+/** All that is edited, stored and undone. */
 export interface PlanSource {
   /** The plan, as it is saved. */
   readonly text: string;
@@ -11,7 +11,7 @@ export interface PlanSource {
   readonly locks: Readonly<Record<string, readonly number[]>>;
 }
 
-/** A work and all that follows from it. */
+/** A plan's source and all that follows from it. */
 export interface Snapshot {
   readonly source: PlanSource;
   readonly project: Project;
@@ -27,7 +27,7 @@ export const withLocks = ({ text, locks }: PlanSource, key: string, locked: Lock
   };
 };
 
-/** Sets everything out, or says why it cannot be made. */
+/** Lays everything out; complaints where the plan is not valid. */
 export const snapshot = (source: PlanSource): Result<Snapshot> => {
   const reading = readProject(source.text);
   return reading.ok

@@ -10,7 +10,7 @@ import { MOST_DRAWN, type View, type ViewActions } from '../model/viewState.ts';
 
 /** How much of each board is seen beyond its tails, in mm. */
 const BEYOND = 30;
-/** How high all pictures together are to be, in px, where there are few drawers or many. */
+/** Height of all pictures together in px, for few drawers and for many. */
 const STACK = 460;
 const SCALE = { least: 0.5, most: 1 };
 const PICTURE_WIDTH = 52;
@@ -85,7 +85,7 @@ const picture = (joint: Joint, scale: number): TemplateResult => {
   </svg>`;
 };
 
-/** The scale of tails' widths. @param away the logarithm of a corner's mean tail to what the set keeps to */
+/** The scale of tails' widths. @param away the logarithm of a corner's mean tail width to the set's tail width */
 const axis = (away: number): TemplateResult => {
   const { half, end } = AXIS;
   const x = px(4 + half * (1 + Math.max(-1, Math.min(1, away / end))));
