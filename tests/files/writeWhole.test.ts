@@ -50,7 +50,7 @@ describe('writeWhole', () => {
     expect(readFileSync(path, 'utf8')).toBe('old');
   });
 
-  it('does not take the place of a folder', async () => {
+  it('does not replace a folder', async () => {
     mkdirSync(join(where, 'plan.pdf', 'mine'), { recursive: true });
     await expect(writeWhole(join(where, 'plan.pdf'), (write) => write('new'))).rejects.toMatchObject({
       code: 'EISDIR',
@@ -60,7 +60,7 @@ describe('writeWhole', () => {
 });
 
 describe('removeTempFiles', () => {
-  it('takes away what is half written, and no more', async () => {
+  it('removes what is half written, and no more', async () => {
     await writeWhole(join(where, 'done.pdf'), (write) => write('done'));
     const broken = writeWhole(join(where, 'half.pdf'), async (write) => {
       await write('half');
@@ -79,7 +79,7 @@ describe('ensureFolder', () => {
     expect(readdirSync(join(where, 'a', 'b'))).toEqual(['c']);
   });
 
-  it('fails where a file stands in the way', async () => {
+  it('fails where a file is in the way', async () => {
     writeFileSync(join(where, 'file'), '');
     await expect(ensureFolder(join(where, 'file'))).rejects.toMatchObject({ code: 'EEXIST' });
     await expect(ensureFolder(join(where, 'file', 'deeper'))).rejects.toMatchObject({ code: 'ENOTDIR' });

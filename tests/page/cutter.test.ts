@@ -33,7 +33,7 @@ describe('a plan with a cutter', () => {
     }
   });
 
-  it('stops a pin where the cutter takes more, and says so', () => {
+  it('stops a pin where the cutter removes more, and says so', () => {
     const corner = cornerIn(guided, FRONT);
     const lines = linesOf(widthsOf(corner.joint));
     const { snapshot: next, stop } = dragLine(guided, corner, 2, (lines[2] ?? 0) - 4);

@@ -142,7 +142,7 @@ drawers:
     expect(keys).not.toContain('lap');
   });
 
-  it('tells of every measure what the plan says', () => {
+  it('has the value in the plan of every measure', () => {
     const values = Object.fromEntries(
       quantitiesOf(cornerIn(chest, FRONT)).map(({ key, get }) => [key, get(cornerIn(chest, FRONT))]),
     );

@@ -39,7 +39,7 @@ describe('the drawers of a plan', () => {
     );
   });
 
-  it('can be taken out, all but the last', () => {
+  it('can be removed, all but the last', () => {
     expect(names(made(remove(chest, cornerIn(chest, FRONT))))).toEqual(names(chest).slice(1));
     expect(remove(box, cornerIn(box, LONE)).ok).toBe(false);
     const two = made(duplicate(box, cornerIn(box, LONE)));

@@ -92,7 +92,7 @@ describe('locks', () => {
     expect(linesOf(widths(snapshot))[3]).toBeCloseTo(22 + (before ?? 0), 2);
   });
 
-  it('are taken off where they are put on twice', () => {
+  it('are removed by a second toggle', () => {
     const twice = toggleLock(toggleLock(box, lone(box), 3), lone(box), 3);
     expect(twice.source).toEqual(box.source);
   });
@@ -147,7 +147,7 @@ describe('the number of tails', () => {
 });
 
 describe('makeEven', () => {
-  it('undoes setting out by hand', () => {
+  it('undoes changes by hand', () => {
     const { snapshot } = dragLine(box, lone(box), 2, 21.5);
     expect(made(makeEven(snapshot, lone(snapshot))).source.text).toBe(BOX);
   });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { back, forward, type History, push, startHistory } from '../../../src/page/model/history.ts';
 
 describe('history', () => {
-  it('takes back and brings back one step at a time', () => {
+  it('undoes and redoes one step at a time', () => {
     const third = push(push(startHistory('a'), 'b'), 'c');
     expect(third.present).toBe('c');
     expect(back(third).present).toBe('b');

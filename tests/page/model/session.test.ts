@@ -109,7 +109,7 @@ describe('a session', () => {
     expect(other.ok && selectedCorner(other.value).ref).toEqual({ of: 'joint', index: 0 });
   });
 
-  it('is back at the start after 200 edits of any kind have been taken back, and at the end when brought back', () => {
+  it('is back at the start after 200 edits of any kind are undone, and at the end when they are redone', () => {
     const edit = fc.record({
       kind: fc.constantFrom(
         'drag',
