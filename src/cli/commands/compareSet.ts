@@ -13,7 +13,7 @@ import { atOption, loadProject } from '../loadProject.ts';
 import { type JointOptions, readJointOptions } from '../options/jointOptions.ts';
 import { optionReader } from '../options/optionReader.ts';
 import { fitTable } from '../report/fitTable.ts';
-import { adviceText, familySentence, wrapText } from '../report/jointText.ts';
+import { adviceText, familySentence, terminalLines } from '../report/jointText.ts';
 import type { CompareOptions } from './compare.ts';
 
 /** The corners to be compared, and the advice on them. */
@@ -123,6 +123,6 @@ const text = ({ units, family, rows, advice }: Comparison): string[] => [
     1,
   ),
   '',
-  ...wrapText(familySentence(family, units)),
+  ...terminalLines(familySentence(family, units)),
   ...adviceText(advice, units),
 ];

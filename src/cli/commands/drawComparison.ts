@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { refuseOptions } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
-import { writePdf } from '../../files/writePdf.ts';
+import { writePdf } from '../../files/writeDrawn.ts';
 import { type ComparedSet, comparisonSheets } from '../../project/sheetsOf.ts';
 import { fileStem } from '../../sheets/fileStem.ts';
 import { optionReader } from '../options/optionReader.ts';

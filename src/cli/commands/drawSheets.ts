@@ -1,9 +1,8 @@
 import { join } from 'node:path';
 import { failWith, refuseOptions } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
-import { loadFonts } from '../../files/loadFonts.ts';
 import { sendToQueue } from '../../files/printQueue.ts';
-import { writePdf } from '../../files/writePdf.ts';
+import { loadFonts, writePdf } from '../../files/writeDrawn.ts';
 import { writeWhole } from '../../files/writeWhole.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper } from '../../paper/paperSizes.ts';
 import { guidePieces } from '../../project/guidesOf.ts';
@@ -19,7 +18,7 @@ import { loadProject } from '../loadProject.ts';
 import { type DrawOptions, readDrawOptions } from '../options/drawOptions.ts';
 import type { JointOptions } from '../options/jointOptions.ts';
 import { loadCorrection } from '../options/printerOption.ts';
-import { adviceText, wrapText } from '../report/jointText.ts';
+import { adviceText, terminalLines } from '../report/jointText.ts';
 
 /** Sets a plan or one corner out, writes its sheets, and says what was made. */
 export const drawSheets = async (
@@ -112,8 +111,8 @@ const drawDxfs = async (project: Project): Promise<DrawnFile[]> => {
 
 const closing = ({ set, joints, units }: Project, guided: boolean): string[] => [
   ...adviceText([...set.advice, ...joints.flatMap(({ joint }) => joint.advice)], units),
-  ...wrapText(
+  ...terminalLines(
     'Print at 100 %, lay a steel rule on both check bars of a page, and only then cut. Keep tools sharp and hands behind the edge.',
   ),
-  ...(guided ? BEFORE_ROUTING.flatMap((caution) => wrapText(speak(caution, units))) : []),
+  ...(guided ? BEFORE_ROUTING.flatMap((caution) => terminalLines(speak(caution, units))) : []),
 ];

@@ -3,7 +3,7 @@ import type { Command } from 'commander';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { isPrinterName, savePrinter } from '../../files/printerStore.ts';
-import { writePdf } from '../../files/writePdf.ts';
+import { writePdf } from '../../files/writeDrawn.ts';
 import type { Paper } from '../../paper/paperSizes.ts';
 import type { PrinterError } from '../../paper/printerCorrection.ts';
 import { type ProofLengths, proofLengths } from '../../paper/proofLengths.ts';
@@ -16,7 +16,7 @@ import type { Unit } from '../../units/unit.ts';
 import { type OptionReader, optionReader, readUnits } from '../options/optionReader.ts';
 import { addPaperOptions, type PaperOptions, readPaperOptions } from '../options/paperOptions.ts';
 import { loadCorrection, userFolder } from '../options/printerOption.ts';
-import { wrapText } from '../report/jointText.ts';
+import { terminalLines } from '../report/jointText.ts';
 import { percent, skewText } from '../report/printerText.ts';
 
 interface ProofOptions extends PaperOptions {
@@ -125,7 +125,7 @@ const keepErrorOf = async (sheet: Sheet, measures: Measures, options: ProofOptio
       ? 'Not kept; add --save and a name to keep it.'
       : `Kept as ${options.save}: add --printer ${options.save} to halfpin draw.`;
   process.stdout.write(
-    `${wrapText(`Across ${percent(error.x)}, up ${percent(error.y)}, an upright leans ${skewText(error)}. ${kept}`).join('\n')}\n`,
+    `${terminalLines(`Across ${percent(error.x)}, up ${percent(error.y)}, an upright leans ${skewText(error)}. ${kept}`).join('\n')}\n`,
   );
 };
 

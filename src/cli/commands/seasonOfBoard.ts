@@ -12,7 +12,7 @@ import { adviseMoisture, movement, parseCut, type SawnWood, widthCoefficient } f
 import { ownWood } from '../../wood/ownWood.ts';
 import { findWood, SOURCE_NOTES, type Wood } from '../../wood/species.ts';
 import { optionReader, readUnits } from '../options/optionReader.ts';
-import { adviceText, wrapText } from '../report/jointText.ts';
+import { adviceText, terminalLines } from '../report/jointText.ts';
 import type { SeasonOptions } from './season.ts';
 
 /** One board, and the conditions that it goes from and to, as moisture contents in percent. */
@@ -157,13 +157,13 @@ const text = (journey: Journey, options: SeasonOptions, unit: Unit): string[] =>
   const outcome =
     change === 0 ? 'no change' : `${length(Math.abs(change))} ${change > 0 ? 'wider' : 'narrower'}`;
   return [
-    ...wrapText(`${wood.name}, ${cut}: ${length(size)} wide at ${moisture(from, options.from)}.`),
-    ...wrapText(`At ${moisture(to, options.to)}: ${length(size + change)}, ${outcome}.`),
-    ...wrapText(
+    ...terminalLines(`${wood.name}, ${cut}: ${length(size)} wide at ${moisture(from, options.from)}.`),
+    ...terminalLines(`At ${moisture(to, options.to)}: ${length(size + change)}, ${outcome}.`),
+    ...terminalLines(
       `Each 1 % of moisture content makes ${Number(percentOf(journey).toFixed(3))} % of the width: ${SOURCE_NOTES[wood.source]}.`,
     ),
     ...(options.grain === undefined
-      ? wrapText(
+      ? terminalLines(
           'Taken as flatsawn, which moves more across its width; add --grain quartersawn if it is that.',
         )
       : []),

@@ -6,8 +6,7 @@ import { appendLine } from '../../files/appendLine.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { readInput } from '../../files/readInput.ts';
-import { writePdf } from '../../files/writePdf.ts';
-import { writeSvg } from '../../files/writeSvg.ts';
+import { writePdf, writeSvg } from '../../files/writeDrawn.ts';
 import { namedCorners } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
 import {
@@ -42,7 +41,7 @@ import {
   type TrialOptions,
   type TrialSetting,
 } from '../options/trialOptions.ts';
-import { adviceText, wrapText } from '../report/jointText.ts';
+import { adviceText, terminalLines } from '../report/jointText.ts';
 
 /** Finds the next setting from the measures of a trial joint, prints it, draws it with --out, and logs it with --log. */
 export const tryJoint = async (plan: string | undefined, options: TrialOptions): Promise<void> => {
@@ -139,7 +138,7 @@ const reasons = ({ because, stop, tails, advice }: DepthMove | TemplateMove, uni
 
 const sentences = ({ because, stop, tails }: DepthMove | TemplateMove, unit: Unit): string[] =>
   [because, stop?.because, tails?.because].flatMap((each) =>
-    each === undefined ? [] : wrapText(speak(each, unit)),
+    each === undefined ? [] : terminalLines(speak(each, unit)),
   );
 
 /** The most damaged lines that are listed. */
@@ -200,7 +199,7 @@ const convergenceText = (
       : `${length(setting)} from where the template stood first`;
   return [
     '',
-    ...wrapText(
+    ...terminalLines(
       trials === 1
         ? `The log's first trial points to ${where}.`
         : `The log's ${trials} trials point to ${where}; what each calls for by itself lies within ${length(spread)}.`,

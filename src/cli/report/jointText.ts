@@ -9,7 +9,7 @@ import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { sentence } from '../../units/sentence.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
-import { wrapText as wrapWords } from '../../units/wrapText.ts';
+import { wrapText } from '../../units/wrapText.ts';
 import { COLUMNS, fitTable } from './fitTable.ts';
 
 /**
@@ -21,10 +21,10 @@ export const jointText = (heading: string, joint: Joint, unit: Unit, pinBoardFro
   const length = (value: number): string => formatLength(value, unit);
   const own = kindOf(joint).lengths.map(({ word, of }) => ` with a ${word} of ${length(of(joint))}`);
   return [
-    ...wrapText(
+    ...terminalLines(
       `${heading}: ${kind} joint, ${length(width)} wide, tail board ${length(tailBoard.thickness)}, pin board ${length(pinBoard.thickness)}${own.join('')}, slope ${formatSlope(slope)} (${degrees(slope).toFixed(2)}°)`,
     ),
-    ...wrapText(countText(joint, unit)),
+    ...terminalLines(countText(joint, unit)),
     '',
     ...blockPicture(joint, 64).map((row, i) => `${['tip ', '', '', 'base'][i]?.padEnd(6)}${row}`),
     '',
@@ -39,13 +39,13 @@ export const jointText = (heading: string, joint: Joint, unit: Unit, pinBoardFro
       1,
     ),
     '',
-    ...settingsText(joint, unit, pinBoardFrom).flatMap(wrapText),
+    ...settingsText(joint, unit, pinBoardFrom).flatMap(terminalLines),
   ];
 };
 
 /** Each piece of advice, on one or more lines. */
 export const adviceText = (advice: readonly Complaint[], unit: Unit): string[] =>
-  advice.flatMap((each) => wrapText(`advice: ${sentence(each, unit)}`));
+  advice.flatMap((each) => terminalLines(`advice: ${sentence(each, unit)}`));
 
 /** `5 tails of 21.4 mm; 4 would be 27.9 mm, 6 would be 16.9 mm`. */
 export const countText = (joint: Joint, unit: Unit): string => {
@@ -80,4 +80,5 @@ export const familySentence = ({ target, spread }: Family, units: Unit): string 
   `The set keeps to tails of ${formatLength(target, units)}; its widest tail is ${spread.toFixed(2)} times its narrowest.`;
 
 /** A sentence in lines no wider than the terminal, its later lines indented. */
-export const wrapText = (text: string): string[] => wrapWords(text, (line) => line.length <= COLUMNS, '  ');
+export const terminalLines = (text: string): string[] =>
+  wrapText(text, (line) => line.length <= COLUMNS, '  ');

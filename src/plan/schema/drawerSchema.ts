@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import type { Range } from '../../joint/kinds/kind.ts';
 import type { Unit } from '../../units/unit.ts';
 import { cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
 import { choice, group, lengths, name, optional, wholeNumber } from './leaves.ts';
@@ -12,7 +13,7 @@ export const drawerKeys = (unit: Unit) => {
   const overlap = length(ranges.LIP);
   const corner = cornerKeys(unit);
 
-  const board = (what: string, thickness: ranges.Range = ranges.THICKNESS) =>
+  const board = (what: string, thickness: Range = ranges.THICKNESS) =>
     group(
       '{thickness: 11, species: "Ash, white"}',
       optional({

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import type { Range } from '../../joint/kinds/kind.ts';
 import { checkAngle } from '../../router/limits/cutter.ts';
 import type { Complaint, Place, Result } from '../../units/complaint.ts';
 import { inchesMeant } from '../../units/inchesMeant.ts';
@@ -7,7 +8,6 @@ import { parseLength } from '../../units/parseLength.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../../units/phrase.ts';
 import { parseSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
-import type { Range } from './ranges.ts';
 
 type Sink = z.core.$RefinementCtx;
 

@@ -17,12 +17,6 @@ import {
 } from '../../joint/jointLimits.ts';
 import { DIAMETER_RANGE } from '../../router/limits/cutter.ts';
 
-/** The least and the most of a value, both allowed. */
-export interface Range {
-  readonly least: number;
-  readonly most: number;
-}
-
 /** The ranges of a plan's values, in mm, as far as they depend on no other value. */
 export const WIDTH = WIDTH_RANGE;
 export const THICKNESS = THICKNESS_RANGE;
