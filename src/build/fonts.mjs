@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fromRoot } from './bundling.mjs';
 
-/** The tables that are needed to draw letters one by one and to embed them in a PDF; others are for shaping and kerning. */
+/** The tables needed to draw letters one by one and to embed them in a PDF; others are for shaping and kerning. */
 const TABLES = ['OS/2', 'cmap', 'cvt ', 'fpgm', 'glyf', 'head', 'hhea', 'hmtx', 'loca', 'maxp', 'prep'];
 
 const tablesOf = (font) => {

@@ -5,8 +5,8 @@ import { Failure, WRONG_INPUT } from './failure.ts';
 const MOST = 1 << 24;
 
 /**
- * The bytes of a file that the user names. Throws a Failure (wrong input) where there is no such file, or it is larger than
- * 16 MB; an error of the disk is thrown as it is.
+ * The bytes of a file that the user names. Throws a Failure (wrong input) where there is no such file, or it is larger
+ * than 16 MB; an error of the disk is thrown as it is.
  */
 export const readInput = async (path: string, what: string): Promise<Uint8Array> => {
   try {

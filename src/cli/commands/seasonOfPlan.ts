@@ -17,7 +17,7 @@ import type { SeasonOptions } from './season.ts';
 
 const OF_ONE_BOARD = ['species', 'shrinkage', 'coefficient', 'grain', 'size', 'from', 'to'] as const;
 
-/** Prints the movement of a plan's drawers through the year, and draws it with --out. Throws a Failure with every complaint. */
+/** Prints how a plan's drawers move through the year, and draws it with --out. Throws a Failure with every complaint. */
 export const seasonOfPlan = async (plan: string, options: SeasonOptions): Promise<void> => {
   const beside = OF_ONE_BOARD.filter((key) => options[key] !== undefined);
   if (beside.length > 0)

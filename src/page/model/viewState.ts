@@ -16,7 +16,7 @@ export interface ViewState {
   readonly moving?: { readonly handle: string; readonly stop: readonly Complaint[] };
 }
 
-/** What is shown, and the widths available to the drawings in px: measured separately, as that makes the browser lay out. */
+/** What is shown, and the widths available to the drawings in px: measured apart, as that makes the browser lay out. */
 export interface SizedViewState extends ViewState {
   readonly room: { readonly cabinet: number; readonly corner: number };
 }
