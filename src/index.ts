@@ -55,8 +55,8 @@ export { dxfFiles } from './project/dxfFiles.ts';
 export { guidePieces } from './project/guidesOf.ts';
 export { partsCsv } from './project/partsCsv.ts';
 export { piecesOf } from './project/piecesOf.ts';
-export { type CornerSpec, type LoneCorner, type Project, projectOfCorner } from './project/project.ts';
-export { type Reading, readProject } from './project/readProject.ts';
+export { type CornerSpec, type Project, projectOfCorner, type SingleCorner } from './project/project.ts';
+export { type PlanResult, readProject } from './project/readProject.ts';
 export { type SheetOptions, type SheetSet, sheetsOf } from './project/sheetsOf.ts';
 export { type DrawnFile, svgFiles } from './project/svgFiles.ts';
 // Files.

@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
-/** Where a file lies that is named from the project's top folder. */
+/** The path of a file, from its name relative to the project's top folder. */
 export const fromRoot = (path) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 
 const { version } = JSON.parse(readFileSync(fromRoot('package.json'), 'utf8'));
 
-/** Libraries that others ask for, whose work we never ask of them. */
+/** Libraries that others import and we never need. */
 const UNUSED = [
   '@noble/ciphers/aes',
   'brotli/decompress.js',
@@ -30,11 +30,11 @@ export const BUNDLING = {
   chunkNames: 'part-[hash]',
   define: { HALFPIN_VERSION: JSON.stringify(version) },
   alias: {
-    // The build for browsers: its output depends on no part of Node.
+    // The build for browsers: it depends on no part of Node.
     pdfkit: fromRoot('node_modules/pdfkit/js/pdfkit.browser.mjs'),
     ...Object.fromEntries(UNUSED.map((name) => [name, fromRoot('src/build/unused.mjs')])),
   },
-  // Bundled CommonJS modules ask for Node's own modules this way.
+  // Bundled CommonJS modules import Node's own modules this way.
   banner: { js: 'const require=process.getBuiltinModule;' },
   logLevel: 'warning',
 };

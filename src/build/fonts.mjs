@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fromRoot } from './bundling.mjs';
 
-/** The tables that it takes to draw letters one by one and to embed them in a PDF; others shape and kern them. */
+/** The tables needed to draw letters one by one and to embed them in a PDF; others are for shaping and kerning. */
 const TABLES = ['OS/2', 'cmap', 'cvt ', 'fpgm', 'glyf', 'head', 'hhea', 'hmtx', 'loca', 'maxp', 'prep'];
 
 const tablesOf = (font) => {
@@ -16,7 +16,7 @@ const tablesOf = (font) => {
   );
 };
 
-/** The table for PostScript without a name for each glyph: to read 6,000 of them takes longer than all else. */
+/** The `post` table without glyph names: to read 6,000 of them would be slower than all else. */
 const withoutGlyphNames = (post) => {
   const bare = Buffer.from(post.subarray(0, 32));
   bare.writeUInt32BE(0x00030000);
@@ -68,7 +68,7 @@ const fontOf = (tables) => {
   return Buffer.concat([directory, ...bodies]);
 };
 
-/** A font of the sheets as a TrueType file: every letter of it, without what takes long to read and is not used. */
+/** A font of the sheets as a TrueType file: every letter, without what is slow to read and not used. */
 export const font = (name) => {
   const path = fromRoot(`node_modules/dejavu-fonts-ttf/ttf/${name}.ttf`);
   const whole = tablesOf(readFileSync(path));

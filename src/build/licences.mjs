@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, realpathSync } from 'node:fs';
 import { join } from 'node:path';
 
-/** Laid beside the program, and packed into the page. */
+/** Written beside the program, and packed into the page. */
 const FONTS = 'node_modules/dejavu-fonts-ttf/ttf/';
 
 /** The folder of the package that a bundled file comes from. */
@@ -9,13 +9,13 @@ const packageOf = (path) => /^(.*node_modules\/(?:@[^/]+\/)?[^/]+)\//u.exec(path
 
 const FILE = /^(?:licen[cs]e|copying)(?:[.-](?:md|txt|mit))?$/iu;
 
-/** The words of the MIT licence, without whose copyright it speaks of. */
+/** The text of the MIT licence, without the line of the copyright holder. */
 const MIT = readFileSync('LICENSE', 'utf8').replace(/^[\s\S]*?(?=Permission is hereby)/u, '');
 
 const textOf = (folder, { name, license, author }) => {
   const file = readdirSync(folder).find((entry) => FILE.test(entry));
   if (file !== undefined) return readFileSync(join(folder, file), 'utf8');
-  // Some name their licence and leave out its words.
+  // Some packages name their licence without its text.
   if (license === 'MIT') return `Copyright (c) ${author}\n\n${MIT}`;
   throw new Error(`${name} has no licence to be shown`);
 };

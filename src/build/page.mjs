@@ -27,7 +27,7 @@ const bundle = async (entry, options = {}) => {
   return { code, inputs: Object.keys(metafile.inputs) };
 };
 
-/** Data that the browser does nothing with until the script asks for it. */
+/** Inert data for the script. */
 const packed = (id, data) =>
   `<script type="text/plain" id="${id}">${deflateRawSync(data, { level: 9 }).toString('base64')}</script>`;
 
@@ -42,7 +42,7 @@ export const buildPage = async () => {
     bundle('src/page/dialogs/exportSheets.ts', {
       globalName: 'globalThis.halfpinExporter',
       alias: BUNDLING.alias,
-      // A script has no address of its own; pdfkit makes a name of it.
+      // An inline script has no URL; pdfkit derives a name from it.
       define: { 'import.meta.url': '"https://example.org/"' },
     }),
     bundle('src/page/page.css', { loader: { '.css': 'css', '.woff2': 'dataurl' } }),

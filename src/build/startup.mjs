@@ -4,9 +4,9 @@ import { fileURLToPath } from 'node:url';
 const unused = fileURLToPath(new URL('unused.mjs', import.meta.url));
 
 /**
- * Has esbuild put all that the program starts with into one file, however small a piece of it some other part shares:
- * to find and read a file takes Node half a millisecond. It does so for modules that every part asks for; so each part
- * that is loaded on demand is made to ask for the whole program, which runs by then.
+ * Makes esbuild put all that the program starts with into one file, as Node needs half a millisecond to find and read
+ * each. It does so for modules that every part imports; so each part that is loaded on demand is made to import the
+ * whole program, which runs by then.
  * @param program the module that the program starts with; it must not wait for what it loads on demand
  */
 export const startInOneFile = (program) => ({
@@ -15,7 +15,7 @@ export const startInOneFile = (program) => ({
     onResolve({ filter: /^\./ }, ({ kind, path, resolveDir }) =>
       kind === 'dynamic-import' ? { path: resolve(resolveDir, path), namespace: 'on-demand' } : undefined,
     );
-    // To start other programs is what commander does with commands that are programs of their own; we have none.
+    // Commander starts other programs for commands that are programs of their own; we have none.
     onResolve({ filter: /^node:child_process$/ }, ({ importer }) =>
       importer.includes('/commander/') ? { path: unused } : undefined,
     );

@@ -1,5 +1,5 @@
-// Stands in for what pdfkit, fontkit and svgdom ask for and we never use: breaking lines, reading images, encryption, web
-// fonts, and the shaping of scripts. Some of it takes longer to load than a template takes to draw.
+// Replaces what pdfkit, fontkit and svgdom import and we never use: breaking lines, reading images, encryption, web
+// fonts, and the shaping of scripts. Some of it is slower to load than a template is to draw.
 
 export default class Unused {}
 export {
@@ -11,5 +11,5 @@ export {
   Unused as isDigit,
 };
 
-/** Asked of every glyph, but only the shaping of text acts on it. */
+/** Called for every glyph, but only the shaping of text needs it. */
 export const isMark = () => false;

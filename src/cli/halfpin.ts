@@ -2,9 +2,8 @@
 import { Command, CommanderError } from 'commander';
 import { shownText } from '../drawing/shownText.ts';
 import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
-import { deviceFault } from '../files/ioMessage.ts';
-import { elsewhere } from '../files/suggestOutFolder.ts';
-import { dropUnfinished } from '../files/tempFiles.ts';
+import { ioMessage, suggestOutFolder } from '../files/ioMessage.ts';
+import { removeTempFiles } from '../files/tempFiles.ts';
 import { addCompare } from './commands/compare.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLay } from './commands/lay.ts';
@@ -16,9 +15,12 @@ import { addSchema } from './commands/schema.ts';
 import { addSeason } from './commands/season.ts';
 import { addStart } from './commands/start.ts';
 import { addTrial } from './commands/trial.ts';
-import { VERSION } from './version.ts';
 
-/** What commander says of a slip of the pen, as all else is said: one line, with what to try at its end. */
+declare const HALFPIN_VERSION: string | undefined;
+/** Defined by the build; the sources run without it. */
+const VERSION = typeof HALFPIN_VERSION === 'string' ? HALFPIN_VERSION : 'unbuilt';
+
+/** Commander's message about a wrong option in the form of all others: one line, its suggestion at the end. */
 const onOneLine = (text: string): string =>
   text.replace(/^error: /u, 'halfpin: ').replace(/\n\(Did you mean (.+)\?\)/u, '; try $1');
 
@@ -53,23 +55,25 @@ const fail = (error: unknown): number => {
   }
   const fault = error as NodeJS.ErrnoException;
   const running = program.commands.find((command) => command.name() === program.args[0]);
-  process.stderr.write(`${shownText(`${deviceFault(fault)}${elsewhere(fault, running?.opts().out)}`)}\n`);
+  process.stderr.write(
+    `${shownText(`${ioMessage(fault)}${suggestOutFolder(fault, running?.opts().out)}`)}\n`,
+  );
   return DEVICE_FAILED;
 };
 
-// A reader that has seen enough closes the pipe; that is no failure, and what goes into files is still written.
+// A reader may close the pipe early (`head`); that is no failure, and files are still written.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') return;
-  dropUnfinished();
+  removeTempFiles();
   process.exit(fail(error));
 });
-// Where nobody listens to complaints, the exit status still tells.
+// Where stderr is closed, the exit status remains.
 process.stderr.on('error', () => {});
-/** What the shell gives a program that a signal ended: 128 and the signal's number. */
+/** Exit statuses of a run that a signal ended, by the shell's convention: 128 and the signal's number. */
 const SIGNALS = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;
 for (const [signal, status] of Object.entries(SIGNALS))
   process.on(signal, () => {
-    dropUnfinished();
+    removeTempFiles();
     process.stderr.write('halfpin: broken off; nothing is left half written\n');
     process.exit(status);
   });

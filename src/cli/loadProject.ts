@@ -19,7 +19,7 @@ const projectOfOptions = (options: JointOptions): Project => {
   const { units, pitch } = wish;
   const laid = spec && layOutCorner({ ...wish, spec });
   if (laid?.ok !== true || complaints.length > 0) {
-    // An option that could not be read is not blamed a second time for what its default does.
+    // An option that could not be read gets no second complaint, about its default.
     const blamed = new Set(complaints.map(({ at }) => at[0]));
     const more =
       laid?.ok === false
@@ -59,7 +59,7 @@ const projectOfPlan = async (file: string, options: JointOptions): Promise<Proje
       WRONG_INPUT,
     );
   const bytes = await readInput(file, 'a plan; try halfpin start to begin one');
-  // Reading plans takes a parser and a checker that a single corner has no need of.
+  // The parser and the schema of plans are loaded only where there is a plan.
   const [{ layOutPlan }, { formatPlanComplaint }] = await Promise.all([
     import('../project/readProject.ts'),
     import('../plan/read/planComplaint.ts'),
@@ -80,7 +80,7 @@ const projectOfPlan = async (file: string, options: JointOptions): Promise<Proje
   if (!cutting.ok) return refuseOptions(cutting.complaints, units);
   const project = withCuts({ ...laid, units, ...(cutting.value && { cutting: cutting.value }) });
   if (project.ok) return project.value;
-  // A tool that was typed is blamed where it was typed.
+  // A complaint about a tool that was typed names its option.
   const typed = project.complaints.map((each) => atOption(each)).filter(({ at }) => isTyped(options, at[0]));
   return typed.length > 0 ? refuseOptions(typed, units) : refusePlan(project.complaints.map(locate));
 };

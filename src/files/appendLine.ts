@@ -2,7 +2,7 @@ import { open } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { ensureFolder } from './writeWhole.ts';
 
-/** Adds one line to a file, whole or not at all: in a single write, taken back where the disk had room for a part only. */
+/** Adds one line to a file, whole or not at all: in a single write, undone where the disk had room for a part only. */
 export const appendLine = async (path: string, line: string): Promise<void> => {
   await ensureFolder(dirname(path));
   const file = await open(path, 'a');

@@ -6,7 +6,7 @@ export const WRONG_INPUT = 2;
 /** The disk or a device failed. */
 export const DEVICE_FAILED = 1;
 
-/** Ends the run: one line a complaint to stderr, and an exit status. */
+/** An error that ends the run: one line a complaint for stderr, and the exit status. */
 export class Failure extends Error {
   readonly lines: readonly string[];
   readonly status: number;
@@ -32,7 +32,7 @@ export const refuseOptions = (complaints: readonly Complaint[], unit: Unit): nev
   );
 };
 
-/** Throws an error again; a failure together with what a further check finds wrong. */
+/** Throws an error again; a Failure with the lines of a further check's added. */
 export const failWith = (error: unknown, check: () => unknown): never => {
   if (!(error instanceof Failure)) throw error;
   try {

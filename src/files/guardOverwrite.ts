@@ -8,7 +8,7 @@ const SIGNATURE = 'Halfpin';
  * Refuses to write over files that the program did not make, all of them named at once; `force` allows it.
  * Files that are not there, and empty ones, are free to be written.
  */
-export const refuseForeign = async (paths: readonly string[], force: boolean): Promise<void> => {
+export const guardOverwrite = async (paths: readonly string[], force: boolean): Promise<void> => {
   if (force) return;
   const foreign: string[] = [];
   for (const path of paths) if (await isForeign(path)) foreign.push(path);
@@ -33,7 +33,7 @@ const isForeign = async (path: string): Promise<boolean> => {
   try {
     // A device has no size either, and may have no end.
     if ((await file.stat()).size === 0) return false;
-    // A file of any size is read part by part; the word may begin in one and end in the next.
+    // A file of any size is read in parts; the word may begin in one and end in the next.
     let before = '';
     for await (const part of file.createReadStream({ encoding: 'latin1' })) {
       const text = `${before}${part}`;

@@ -1,4 +1,6 @@
-/** What the system says of its devices, in plain words. */
+import { resolve, sep } from 'node:path';
+
+/** The system's error codes in plain words. */
 const WORDS: Readonly<Record<string, string>> = {
   EACCES: 'this may not be read or written here',
   EPERM: 'this may not be read or written here',
@@ -14,6 +16,18 @@ const WORDS: Readonly<Record<string, string>> = {
   ENAMETOOLONG: 'the name is too long for this disk',
 };
 
-/** One line for a fault of the disk or a device, with the file's name where it is known. */
-export const deviceFault = ({ code = '', path, message }: NodeJS.ErrnoException): string =>
+/** One line about an error of the disk or a device, with the file's name where it is known. */
+export const ioMessage = ({ code = '', path, message }: NodeJS.ErrnoException): string =>
   [...(path === undefined ? ['halfpin'] : [path]), WORDS[code] ?? message.split('\n')[0]].join(': ');
+
+/** Error codes of a place that cannot be written to, however much space is free. */
+const NO_PLACE = new Set(['EACCES', 'EPERM', 'EROFS', 'ENOTDIR', 'EEXIST']);
+
+/** The end of an error's sentence that suggests another --out, where its folder cannot be written to; else empty. */
+export const suggestOutFolder = ({ code = '', path }: NodeJS.ErrnoException, out: unknown): string => {
+  if (path === undefined || typeof out !== 'string' || !NO_PLACE.has(code)) return '';
+  const [at, wished] = [resolve(path), resolve(out)];
+  return holds(wished, at) || holds(at, wished) ? '; try another --out' : '';
+};
+
+const holds = (above: string, path: string): boolean => `${path}${sep}`.startsWith(`${above}${sep}`);

@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { resolve } from 'node:path';
 import { DEVICE_FAILED, Failure } from './failure.ts';
 
-/** How each system's desktop opens a file with whatever the user has chosen for it. */
+/** The command of each system that opens a file in the user's preferred program. */
 const OPENERS: Readonly<Partial<Record<NodeJS.Platform, readonly string[]>>> = {
   darwin: ['open'],
   // What `start` does, without a shell that would read the file's name.
@@ -10,7 +10,7 @@ const OPENERS: Readonly<Partial<Record<NodeJS.Platform, readonly string[]>>> = {
 };
 const OF_ALL_OTHERS = ['xdg-open'];
 
-/** Some openers end at once, others stay as long as the browser; after so many ms all is taken to be well. */
+/** Some commands end at once, others with the browser; after so many ms the file is assumed to be open. */
 const PATIENCE = 3000;
 
 /** Opens a file in the desktop's browser. Throws a Failure where there is none. */

@@ -41,7 +41,7 @@ const runsOf = (pages: readonly Size[]): Run[] => {
 
 const print = async (queue: string, file: string, options: readonly string[]): Promise<void> => {
   try {
-    // Options come before names, so that no name can be taken for one.
+    // Options come before names, so that no name can be read as one.
     await run('lp', ['-d', queue, ...options.flatMap((option) => ['-o', option]), '--', file]);
   } catch (error) {
     const { code, stderr = '' } = error as NodeJS.ErrnoException & { stderr?: string };

@@ -1,4 +1,5 @@
 import { open, readFile, rm, stat } from 'node:fs/promises';
+import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { parsePaper } from '../paper/paperSizes.ts';
@@ -7,8 +8,8 @@ import { MOST_ERROR } from '../paper/readProof.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { quote } from '../units/quote.ts';
 import { DEVICE_FAILED, Failure } from './failure.ts';
-import { deviceFault } from './ioMessage.ts';
-import { withUnfinished } from './tempFiles.ts';
+import { ioMessage } from './ioMessage.ts';
+import { withTempFile } from './tempFiles.ts';
 import { ensureFolder, writeWhole } from './writeWhole.ts';
 
 /** A printer that has been measured. */
@@ -22,9 +23,18 @@ export interface StoredPrinter {
 
 export type Printers = Readonly<Record<string, StoredPrinter>>;
 
+/** The folder of a user's settings on this system; `HALFPIN_CONFIG_DIR` overrides it. */
+export const configFolder = (environment: NodeJS.ProcessEnv, platform: NodeJS.Platform): string => {
+  const { HALFPIN_CONFIG_DIR, XDG_CONFIG_HOME, APPDATA } = environment;
+  if (HALFPIN_CONFIG_DIR) return HALFPIN_CONFIG_DIR;
+  if (platform === 'win32') return join(APPDATA || join(homedir(), 'AppData', 'Roaming'), 'Halfpin');
+  if (platform === 'darwin') return join(homedir(), 'Library', 'Application Support', 'Halfpin');
+  return join(XDG_CONFIG_HOME || join(homedir(), '.config'), 'halfpin');
+};
+
 const fileIn = (folder: string): string => join(folder, 'printers.json');
 
-/** Every printer that has been saved; none where nothing has been saved yet. A damaged file is a Failure, and is left as it is. */
+/** Every saved printer. Throws a Failure where the file is damaged, and leaves it as it is. */
 export const loadPrinters = async (folder: string): Promise<Printers> => {
   const path = fileIn(folder);
   let text: string;
@@ -71,13 +81,13 @@ const isStored = (value: unknown): value is StoredPrinter => {
   return isNear(x, 1) && isNear(y, 1) && isNear(skew, 0);
 };
 
-/** Whether a proof may have told this: a file that was changed by hand must not spoil a front. */
+/** Whether a proof sheet can give this value: a file that was changed by hand must not spoil a front. */
 const isNear = (value: unknown, wanted: number): boolean =>
   typeof value === 'number' && Math.abs(value - wanted) <= MOST_ERROR + EPSILON;
 
 /**
- * Adds a printer, or measures it anew; of two runs that save at once the second waits for the first.
- * Throws a Failure where it cannot be kept; what was kept before still is.
+ * Adds or replaces a printer; of two runs that save at once the second waits for the first.
+ * Throws a Failure where it cannot be saved; what was saved before is unchanged.
  */
 export const savePrinter = async (folder: string, name: string, printer: StoredPrinter): Promise<void> => {
   const path = fileIn(folder);
@@ -91,7 +101,7 @@ export const savePrinter = async (folder: string, name: string, printer: StoredP
     if (error instanceof Failure) throw error;
     throw new Failure(
       [
-        `--save: ${quote(name)} could not be kept: ${deviceFault(error as NodeJS.ErrnoException)}; nothing that was kept before is changed`,
+        `--save: ${quote(name)} could not be kept: ${ioMessage(error as NodeJS.ErrnoException)}; nothing that was kept before is changed`,
       ],
       DEVICE_FAILED,
     );
@@ -108,7 +118,7 @@ const locked = async (lock: string, work: () => Promise<void>): Promise<void> =>
     if (age !== undefined && Math.abs(age) > STALE) await rm(lock, { force: true });
     else await setTimeout(PAUSE);
   }
-  await withUnfinished(lock, async () => {
+  await withTempFile(lock, async () => {
     try {
       await work();
     } finally {
@@ -128,7 +138,7 @@ const taken = async (lock: string): Promise<boolean> => {
   }
 };
 
-/** Nothing where the lock has been given back meanwhile. */
+/** Undefined where the lock has been released meanwhile. */
 const ageOf = async (lock: string): Promise<number | undefined> => {
   const found = await stat(lock).catch(() => undefined);
   return found && Date.now() - found.mtimeMs;

@@ -1,12 +1,12 @@
 import { open } from 'node:fs/promises';
 import { Failure, WRONG_INPUT } from './failure.ts';
 
-/** The most of a file that is read, in bytes: far more than anyone writes, and soon reached in what never ends. */
+/** The most of a file that is read, in bytes: far more than any input has, and soon reached in an endless device. */
 const MOST = 1 << 24;
 
 /**
- * A file that the user names. A name that leads to no file, and a file too large to be meant, are wrong input; what the
- * disk fails at is thrown as it is.
+ * The bytes of a file that the user names. Throws a Failure (wrong input) where there is no such file, or it is larger
+ * than 16 MB; an error of the disk is thrown as it is.
  */
 export const readInput = async (path: string, what: string): Promise<Uint8Array> => {
   try {

@@ -1,10 +1,10 @@
 import { rmSync } from 'node:fs';
 
-/** Files that are in the way if a run is broken off now: half written ones, and locks. */
+/** Files to remove if the run is interrupted now: unfinished ones, and locks. */
 const unfinished = new Set<string>();
 
-/** Does its work while a file is there that must not outlast the run. */
-export const withUnfinished = async (path: string, work: () => Promise<void>): Promise<void> => {
+/** Does some work during which a file exists that must not outlast the run. */
+export const withTempFile = async (path: string, work: () => Promise<void>): Promise<void> => {
   unfinished.add(path);
   try {
     await work();
@@ -13,7 +13,7 @@ export const withUnfinished = async (path: string, work: () => Promise<void>): P
   }
 };
 
-/** Takes away what is unfinished. For a run that is being broken off: it does not wait. */
-export const dropUnfinished = (): void => {
+/** Removes all of them, synchronously, for a run that is interrupted. */
+export const removeTempFiles = (): void => {
   for (const path of unfinished) rmSync(path, { force: true });
 };

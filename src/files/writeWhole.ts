@@ -1,11 +1,12 @@
 import { constants, copyFile, link, mkdir, open, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
-import { withUnfinished } from './tempFiles.ts';
+import { Failure, WRONG_INPUT } from './failure.ts';
+import { withTempFile } from './tempFiles.ts';
 
-/** Takes a part of a file. */
+/** Writes a part of a file. */
 export type Write = (chunk: Uint8Array | string) => Promise<void>;
 
-/** Makes a folder and those above it. Node's own way of doing so never ends on file systems that take no folders. */
+/** Makes a folder and those above it. Node's recursive mkdir never ends on file systems that hold no folders. */
 export const ensureFolder = async (folder: string): Promise<void> => {
   try {
     await mkdir(folder);
@@ -20,26 +21,30 @@ export const ensureFolder = async (folder: string): Promise<void> => {
 };
 
 /**
- * Writes a file whole or not at all: into a hidden file beside it, which takes its name when all is on the disk. A file
+ * Writes a file whole or not at all: into a hidden file beside it, which is renamed when all is on the disk. A file
  * of that name is replaced. Folders on the way are made. Throws what the disk says, of the file as it is to be called.
  */
 export const writeWhole = async (path: string, fill: (write: Write) => Promise<void>): Promise<void> =>
   inPlace(path, fill, (part) => rename(part, path));
 
-/** The same for a file that must not be there yet: throws EEXIST, and leaves it as it is, where it is. */
-export const writeWholeNew = async (path: string, text: string): Promise<void> =>
-  inPlace(
-    path,
-    (write) => write(text),
-    async (part) => {
-      // Unlike a renamed file, a linked one never takes another's place. Some disks know no links.
-      await link(part, path).catch((error: NodeJS.ErrnoException) => {
-        if (error.code === 'EEXIST') throw error;
-        return copyFile(part, path, constants.COPYFILE_EXCL);
-      });
-      await rm(part);
-    },
-  );
+/** Writes a file whole where there is none yet. Throws a Failure where there is one, which is the user's and stays. */
+export const writeNew = async (path: string, text: string): Promise<void> => {
+  const moveInto = async (part: string): Promise<void> => {
+    // Unlike a renamed file, a linked one never replaces another. Some disks know no links.
+    await link(part, path).catch((error: NodeJS.ErrnoException) => {
+      if (error.code === 'EEXIST') throw error;
+      return copyFile(part, path, constants.COPYFILE_EXCL);
+    });
+    await rm(part);
+  };
+  try {
+    await inPlace(path, (write) => write(text), moveInto);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'EEXIST')
+      throw new Failure([`${path}: there is a file of this name already; try another name`], WRONG_INPUT);
+    throw error;
+  }
+};
 
 const inPlace = async (
   path: string,
@@ -49,7 +54,7 @@ const inPlace = async (
   const folder = dirname(path);
   await ensureFolder(folder);
   const part = join(folder, `.${basename(path)}.${process.pid}.part`);
-  await withUnfinished(part, async () => {
+  await withTempFile(part, async () => {
     try {
       const file = await open(part, 'w');
       try {
@@ -63,7 +68,7 @@ const inPlace = async (
       await settle(part);
     } catch (error) {
       await rm(part, { force: true }).catch(() => {
-        // The first fault is the one to be told.
+        // The first error is the one to report.
       });
       throw isOfDisk(error) ? Object.assign(error, { path }) : error;
     }

@@ -7,7 +7,7 @@ import { quote } from '../units/quote.ts';
 import type { Unit } from '../units/unit.ts';
 import { find, setText } from './browser/dom.ts';
 import { files } from './browser/files.ts';
-import { keep, kept } from './browser/storage.ts';
+import { storedPlan, storePlan } from './browser/storage.ts';
 import { controls } from './controls/controls.ts';
 import { cornerView } from './corner/cornerView.ts';
 import { benchDialog } from './dialogs/benchDialog.ts';
@@ -16,15 +16,22 @@ import { licencesDialog } from './dialogs/licencesDialog.ts';
 import { messages } from './dialogs/messages.ts';
 import { textPanel } from './dialogs/textPanel.ts';
 import { adjust } from './model/adjust.ts';
-import { another, howMany, rename, takeOut } from './model/drawers.ts';
+import { duplicate, remove, rename, setCount } from './model/drawers.ts';
 import type { EditedCorner } from './model/editedCorner.ts';
 import { editPlan } from './model/editPlan.ts';
-import { count, makeEven, mirrored, oneFewer, oneMore, toggleLock, typeWidth } from './model/edits.ts';
+import {
+  makeEven,
+  mirrorTails,
+  oneFewer,
+  oneMore,
+  setTailCount,
+  toggleLock,
+  typeWidth,
+} from './model/edits.ts';
 import { type Handle, handlesOf } from './model/handles.ts';
 import {
   amend,
   attempt,
-  choose,
   commit,
   drag,
   drop,
@@ -32,6 +39,7 @@ import {
   nudge,
   redo,
   type Session,
+  selectCorner,
   selectedCorner,
   startSession,
   undo,
@@ -42,12 +50,12 @@ import type { AppContext } from './model/viewState.ts';
 import { cabinetView } from './overview/cabinetView.ts';
 import { familyView } from './overview/familyView.ts';
 
-/** Put in by the build: the plan that a first visitor sees. */
+/** Defined by the build: the plan that a first visitor sees. */
 declare const HALFPIN_EXAMPLE: string;
 
-/** The work of the last visit, or the example. */
+/** The plan of the last visit, or the example. */
 const firstSnapshot = (): Snapshot => {
-  const before = kept();
+  const before = storedPlan();
   const last = before && snapshot(before);
   if (last?.ok) return last.value;
   const example = snapshot({ text: HALFPIN_EXAMPLE, locks: {} });
@@ -55,7 +63,7 @@ const firstSnapshot = (): Snapshot => {
   return example.value;
 };
 
-/** Brings the page to life. */
+/** Starts the page: connects its parts to the editor's state. */
 export const startApp = (): void => {
   let session: Session = startSession(firstSnapshot());
   const unit = (): Unit => session.now.project.units;
@@ -67,14 +75,14 @@ export const startApp = (): void => {
     if (first !== undefined) said.show({ kind: 'stop', title: first, lines: more });
   };
 
-  // The work is kept a moment after it has changed, so that dragging is not held up.
-  let keeping: ReturnType<typeof setTimeout> | undefined;
-  let keepsNothing = false;
-  const keepNow = (): void => {
-    clearTimeout(keeping);
-    keeping = undefined;
-    if (keep(session.now.work) || keepsNothing) return;
-    keepsNothing = true;
+  // The plan is stored a moment after a change, so that dragging is not delayed.
+  let storing: ReturnType<typeof setTimeout> | undefined;
+  let storesNothing = false;
+  const storeNow = (): void => {
+    clearTimeout(storing);
+    storing = undefined;
+    if (storePlan(session.now.source) || storesNothing) return;
+    storesNothing = true;
     said.show({
       kind: 'note',
       title:
@@ -84,8 +92,8 @@ export const startApp = (): void => {
 
   const go = (next: Session): void => {
     if (next.now !== session.now) {
-      keeping ??= setTimeout(keepNow, 400);
-      // An address that holds another plan than this would bring that one back.
+      storing ??= setTimeout(storeNow, 400);
+      // An address with another plan would open that one again.
       if (location.hash.startsWith('#plan=')) history.replaceState(null, '', '#');
     }
     session = next;
@@ -104,17 +112,17 @@ export const startApp = (): void => {
   };
 
   const welcome = find('welcome', HTMLElement);
-  welcome.hidden = session.now.work.text !== HALFPIN_EXAMPLE;
+  welcome.hidden = session.now.source.text !== HALFPIN_EXAMPLE;
   const page: AppContext = {
     now: () => session.now,
     unit,
-    take: (given, name) => {
+    openPlan: (given, name) => {
       const reading = readProject(given);
       if (reading.ok) {
         const text = typeof given === 'string' ? given : new TextDecoder().decode(given);
         said.clear();
         welcome.hidden = true;
-        const next = commit(session, { work: { text, locks: {} }, project: reading.value });
+        const next = commit(session, { source: { text, locks: {} }, project: reading.value });
         go({ ...next, selected: startSession(next.now).selected });
       } else
         said.show({
@@ -130,8 +138,8 @@ export const startApp = (): void => {
 
   const drawing = find('drawing', HTMLElement);
   const select = (selected: Session['selected']): void => {
-    go(choose(session, selected));
-    // Where all stands in one column, what was chosen may be out of sight.
+    go(selectCorner(session, selected));
+    // In one column, the selected corner may be out of sight.
     if (drawing.getBoundingClientRect().top > innerHeight * 0.6) drawing.scrollIntoView();
   };
   const views = [
@@ -155,20 +163,20 @@ export const startApp = (): void => {
       oneMore: () => tryIt(oneMore),
       oneFewer: (i) => tryIt((now, corner) => oneFewer(now, corner, i)),
       even: () => tryIt(makeEven),
-      choose: () => tryIt((now, corner) => count(now, corner, undefined)),
-      mirror: () => tryIt(mirrored),
+      choose: () => tryIt((now, corner) => setTailCount(now, corner, undefined)),
+      mirror: () => tryIt(mirrorTails),
       lock: (i) => tryIt((now, corner) => accept(toggleLock(now, corner, i))),
       width: (i, value) => tryIt((now, corner) => typeWidth(now, corner, i, value)),
       measure: (quantity, value) =>
         tryIt((now, corner) => adjust(now, corner, quantity, value, session.scope)),
       scope: (scope) => go({ ...session, scope }),
       rename: (name) => tryIt((now, corner) => rename(now, corner, name)),
-      howMany: (number) => tryIt((now, corner) => howMany(now, corner, number)),
-      another: () => {
-        tryIt(another);
+      setCount: (number) => tryIt((now, corner) => setCount(now, corner, number)),
+      duplicate: () => {
+        tryIt(duplicate);
         select({ ...session.selected, index: session.selected.index + 1 });
       },
-      takeOut: () => tryIt(takeOut),
+      remove: () => tryIt(remove),
       complain: refuse,
     }),
   ];
@@ -176,7 +184,9 @@ export const startApp = (): void => {
   const title = find('title', HTMLInputElement);
   title.addEventListener('change', () => {
     const name = title.value;
-    tryIt(({ work }) => snapshot({ ...work, text: editPlan(work.text, [{ at: ['name'], value: name }]) }));
+    tryIt(({ source }) =>
+      snapshot({ ...source, text: editPlan(source.text, [{ at: ['name'], value: name }]) }),
+    );
     title.value = session.now.project.name;
   });
 
@@ -235,13 +245,13 @@ export const startApp = (): void => {
     act();
   });
   addEventListener('pagehide', () => {
-    if (keeping !== undefined) keepNow();
+    if (storing !== undefined) storeNow();
   });
   new ResizeObserver(measure).observe(find('corner', HTMLElement));
   measure();
 
-  // The first move of a hand would wait until the browser has compiled all that it sets going; moves made in thought, a
-  // moment after the page is seen, have that done before.
+  // The browser compiles the code of a drag at its first move. A moment after the page is seen, simulated moves have it
+  // compiled before the user needs it.
   const rehearse = ([handle, ...others]: readonly Handle[]): void => {
     if (handle === undefined) return;
     drag(grab(session, handle), 1);
@@ -250,10 +260,10 @@ export const startApp = (): void => {
   setTimeout(() => rehearse(handlesOf(selectedCorner(session))), REST);
 };
 
-/** Between two moves that are made in thought, in ms: what the visitor does comes first. */
+/** Pause between two simulated moves, in ms, so that the user's own come first. */
 const REST = 40;
 
-/** What a key with Ctrl or Cmd asks for; while one types, undo and redo are the field's own. */
+/** The action of a key with Ctrl or Cmd; in a text field, undo and redo are the field's own. */
 const shortcut = (event: KeyboardEvent, typing: boolean): string | undefined => {
   if (!(event.ctrlKey || event.metaKey) || event.altKey) return undefined;
   switch (event.key.toLowerCase()) {
@@ -270,7 +280,7 @@ const shortcut = (event: KeyboardEvent, typing: boolean): string | undefined => 
   }
 };
 
-/** What is said of this corner, and of the whole set. */
+/** The advice on this corner, and on the whole set. */
 const adviceFor = ({ ref, joint }: EditedCorner, { project }: Snapshot): readonly Complaint[] => {
   const { advice } = project.set;
   return ref.of === 'joint'

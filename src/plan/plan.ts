@@ -5,25 +5,25 @@ import type { Unit } from '../units/unit.ts';
 import type { Climate } from '../wood/climate.ts';
 import type { Wood } from '../wood/species.ts';
 
-/** A corner that belongs to no drawer. */
-export interface NamedJoint {
+/** A single corner: it belongs to no drawer. */
+export interface SingleCornerSpec {
   readonly name: string;
   readonly spec: JointSpec;
 }
 
-/** A plan that has been read whole and checked: lengths in mm, every default filled in. */
+/** A plan that has been read and checked: lengths in mm, every default filled in. */
 export interface Plan {
   readonly name: string;
-  /** The unit that the maker reads in. */
+  /** The unit that lengths are shown in. */
   readonly units: Unit;
   readonly drawers: readonly DrawerSpec[];
-  readonly joints: readonly NamedJoint[];
-  /** What every corner is cut with, where that is not by hand. */
+  readonly joints: readonly SingleCornerSpec[];
+  /** The tools that every corner is cut with; absent for work by hand. */
   readonly cutting?: Cutting;
-  /** Where the drawers are made and kept; absent, nothing is known of how they will move. */
+  /** Moisture contents where the drawers are made and kept; without it no movement is calculated. */
   readonly climate?: Climate;
-  /** Woods of the maker's own, which go before those that are known. */
+  /** Woods that the plan defines; they take precedence over the built-in ones. */
   readonly woods?: readonly Wood[];
-  /** The tail width that the set should keep to; absent, the family rule finds it. */
+  /** The tail width to match the set to, in mm; found by the family rule unless given. */
   readonly target?: number;
 }

@@ -2,7 +2,7 @@ import type { Complaint } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
 import { checkWhole, isGroup } from './check/checkWhole.ts';
-import { explain } from './check/explain.ts';
+import { explainIssues } from './check/explainIssues.ts';
 import { inOtherUnit } from './check/otherUnit.ts';
 import { fillPlan } from './fill/fillPlan.ts';
 import type { Plan } from './plan.ts';
@@ -11,24 +11,24 @@ import { locate, nearest } from './read/locate.ts';
 import { parse } from './read/parse.ts';
 import type { PlanComplaint } from './read/planComplaint.ts';
 import { positionsIn } from './read/position.ts';
-import { soundPart } from './read/validEntries.ts';
+import { validEntries } from './read/validEntries.ts';
 import { planSchema } from './schema/planSchema.ts';
 
-/** A plan, or every complaint about it; and the way back from a plan to its text. */
+/** A plan, or every complaint about it; and how to locate a later complaint in the plan's text. */
 export type PlanReading =
   | { readonly ok: true; readonly plan: Plan; readonly locate: Locate }
   | {
       readonly ok: false;
       /** All complaints, from the top of the text down. */
       readonly complaints: readonly PlanComplaint[];
-      /** The entries that none of them touches, for the steps that follow to judge too. */
-      readonly sound: Plan;
+      /** The entries that none of them concerns, so that later steps can check those too. */
+      readonly valid: Plan;
       readonly locate: Locate;
     };
 
 /**
- * Says where in the plan's text a later step's complaint can be put right. Its place is that of an entry of the plan
- * that was read (`['drawers', 1, 'slope']`); entries that were left out as unsound are counted in again.
+ * Locates a later step's complaint in the plan's text. Its place is given by the valid entries
+ * (`['drawers', 1, 'slope']`) and is converted to the entries as they are written.
  */
 export type Locate = (complaint: Complaint) => PlanComplaint;
 
@@ -45,37 +45,37 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
   const unit = unitOf(value);
   const schema = schemaIn(unit);
   const whole = schema.safeParse(value, { reportInput: true });
-  const inside = whole.success ? [] : explain(whole.error.issues);
+  const inside = whole.success ? [] : explainIssues(whole.error.issues);
   const wrong = [...(wrongUnit(value, unit, inside) ?? inside), ...checkWhole(value)];
   const places = [...slips.map(({ complaint }) => complaint.at), ...wrong.map(({ at }) => at)];
-  const { value: left, kept } = soundPart(value, places);
+  const { value: left, indices } = validEntries(value, places);
   const written = whole.success && places.length === 0 ? whole.data : (schema.safeParse(left).data ?? {});
-  const filled = fillPlan(written, kept);
+  const filled = fillPlan(written, indices);
   const found = (complaint: Complaint): PlanComplaint => ({
     ...nearest(find, complaint.at),
     complaint,
   });
   const complaints = [...slips, ...wrong.map(found), ...filled.complaints.map(found)];
-  const later: Locate = (complaint) => locate(find, filled.kept, complaint);
+  const later: Locate = (complaint) => locate(find, filled.indices, complaint);
   return complaints.length === 0
     ? { ok: true, plan: filled.plan, locate: later }
-    : { ok: false, sound: filled.plan, complaints: told(complaints), locate: later };
+    : { ok: false, valid: filled.plan, complaints: listed(complaints), locate: later };
 };
 
-/** How many complaints are told one by one: what has more is no plan. */
-const MOST_TOLD = 1000;
+/** The most complaints that are listed: a text with more is no plan. */
+const MOST_LISTED = 1000;
 
-const told = (complaints: readonly PlanComplaint[]): readonly PlanComplaint[] => {
+const listed = (complaints: readonly PlanComplaint[]): readonly PlanComplaint[] => {
   const sorted = [...complaints].sort((a, b) => a.line - b.line || a.column - b.column);
-  const next = sorted[MOST_TOLD];
+  const next = sorted[MOST_LISTED];
   if (next === undefined) return sorted;
-  const says = say`from here on there are ${sorted.length - MOST_TOLD} more complaints`;
-  return [...sorted.slice(0, MOST_TOLD), { ...next, complaint: { at: [], says } }];
+  const says = say`from here on there are ${sorted.length - MOST_LISTED} more complaints`;
+  return [...sorted.slice(0, MOST_LISTED), { ...next, complaint: { at: [], says } }];
 };
 
 const schemas = new Map<Unit, ReturnType<typeof planSchema>>();
 
-/** Making a schema takes longer than reading a small plan, so each unit's is made once. */
+/** Each unit's schema is made once: that takes longer than reading a small plan. */
 const schemaIn = (unit: Unit): ReturnType<typeof planSchema> => {
   const schema = schemas.get(unit) ?? planSchema(unit);
   schemas.set(unit, schema);
@@ -87,18 +87,18 @@ const TOP = { line: 1, column: 1 };
 const unreadable = (...complaints: readonly PlanComplaint[]): PlanReading => ({
   ok: false,
   complaints,
-  sound: { name: '', units: 'mm', drawers: [], joints: [] },
+  valid: { name: '', units: 'mm', drawers: [], joints: [] },
   locate: (complaint) => ({ ...TOP, complaint }),
 });
 
-/** What bare numbers mean; inches too where the unit is misspelt (inch, IN), so that their ranges fit. */
+/** The unit of bare numbers; inches also where it is misspelt (inch, IN), so that the ranges fit. */
 const unitOf = (value: unknown): Unit =>
   isGroup(value) && typeof value.units === 'string' && /^\s*in/iu.test(value.units) ? 'in' : 'mm';
 
-/** Where the plan's numbers are in the other unit, that alone and what would still be wrong in it. */
+/** Where the plan's numbers seem to be in the other unit: one complaint of that, and those that would remain. */
 const wrongUnit = (value: unknown, unit: Unit, wrong: readonly Complaint[]): Complaint[] | undefined => {
   if (wrong.length === 0 || !isGroup(value)) return undefined;
   const other = unit === 'mm' ? 'in' : 'mm';
   const read = schemaIn(other).safeParse({ ...value, units: other }, { reportInput: true });
-  return inOtherUnit(unit, wrong, read.success ? [] : explain(read.error.issues));
+  return inOtherUnit(unit, wrong, read.success ? [] : explainIssues(read.error.issues));
 };

@@ -1,6 +1,6 @@
 import type { Unit } from '../units/unit.ts';
 
-/** Sizes that a maker who reads in this unit would begin with. */
+/** The starter plan's sizes in each unit. */
 interface StarterSizes {
   readonly front: string;
   readonly side: string;
@@ -83,7 +83,7 @@ const align = (text: string): string =>
   text.replace(/^(.+?) +## /gmu, (_, code: string) => `${code.padEnd(20)}  # `);
 
 /**
- * A plan to begin from: small, right, and with a word on every key there is.
+ * A plan to start from: small, valid, with a note on every key.
  * @example
  * ```ts
  * console.log(readProject(starterPlan('mm')).ok); // true

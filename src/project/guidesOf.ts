@@ -18,10 +18,10 @@ import type { Project } from './project.ts';
 export const guidePieces = (project: GuidedProject): Piece[] =>
   guidesOf(project).map(({ guide, titles }) => guidePiece(guide, titles));
 
-/** What of a project its guides show. */
+/** The part of a project that guides depend on. */
 type GuidedProject = Pick<Project, 'set' | 'joints' | 'units' | 'cuts'>;
 
-/** Each guide with what stands on it. */
+/** Each guide with the text on it. */
 export const guidesOf = ({ set, joints, units, cuts }: GuidedProject): NamedGuide[] => {
   const stem = stems();
   const guides = (joint: Joint) => cuts.get(joint)?.guides ?? [];
@@ -44,7 +44,7 @@ export const guidesOf = ({ set, joints, units, cuts }: GuidedProject): NamedGuid
             item: `${name} back`,
             stem: `${own}-back`,
             end: 'back',
-            // The back stands on the groove's top edge, so there the sides are marked from it.
+            // The back starts at the groove's upper edge, so there the sides are marked from it.
             edges: { tail: ["groove's top edge", 'groove top'] },
             ...(sidesPastBack(spec).upper ? { uppers: { tail: "back's edge" } } : {}),
             guides: guides(back),

@@ -30,7 +30,7 @@ export const partsCsv = (rows: readonly Part[], units: Unit): string =>
     ...rows.map((row) => cells(row, units)),
   ]);
 
-/** A spreadsheet reckons with decimals, in inches too. */
+/** Decimal inches too, as a spreadsheet calculates with them. */
 const decimal = (value: number, units: Unit): string =>
   String(Number((units === 'in' ? value / MM_PER_INCH : value).toFixed(4)));
 

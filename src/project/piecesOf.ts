@@ -18,7 +18,7 @@ import type { Project } from './project.ts';
 const HANDS = ['left', 'right'] as const;
 
 /**
- * Every template of a project's corners, left and right, equal ones once. Each is drawn when it is asked to.
+ * Every template of a project's corners, left and right, equal ones once. Each is drawn when it is needed.
  * @example
  * ```ts
  * const tailsOnly = piecesOf(project, { ...BOTH_BOARDS, boards: ['tail'] });
@@ -28,7 +28,7 @@ const HANDS = ['left', 'right'] as const;
 export const piecesOf = (project: DrawnProject, choice: PieceChoice = BOTH_BOARDS): TemplatePiece[] =>
   templateCorners(project).flatMap((corner) => cornerPieces(corner, choice));
 
-/** What of a project its templates show. */
+/** The part of a project that templates depend on. */
 type DrawnProject = Pick<Project, 'set' | 'joints' | 'units'>;
 
 /** Every corner to be drawn; equal ones of several drawers only once, named for them all. */
@@ -78,9 +78,9 @@ const drawerCorners = (drawer: Drawer, stem: string, units: Unit): Corner[] => {
       ...common,
       joint: back,
       letter: cornerLetter('back', hand),
-      // From behind, the right side stands at the left.
+      // From behind, the right side is at the left.
       hand: hand === 'left' ? 'right' : 'left',
-      // The back stands on the groove's top edge, so the groove itself lies under this template.
+      // The back starts at the groove's upper edge, so the groove itself lies below this template.
       tailBoard: { part: `${hand} side`, end: 'back end', edge: grooveTop(drawer.sizes.backFrom, units) },
       pinBoard: { part: 'back', end: `${hand} end` },
     }),
@@ -101,7 +101,7 @@ const grooveTop = (up: number, units: Unit): Titles['edge'] => {
   ];
 };
 
-/** A front with a lip is rebated: its template goes round the rebate's shoulder, and the lip stands beyond it. */
+/** A front with a lip is rebated: its template is wrapped round the rebate's shoulder, and the lip lies beyond it. */
 const BEHIND_LIP = { rebated: true, edge: [...REBATE_EDGE, 'edge'] } as const;
 
 const merged = (corners: readonly Corner[]): Corner[] => {

@@ -9,8 +9,8 @@ import { accept, type Result } from '../units/complaint.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Climate } from '../wood/climate.ts';
 
-/** A corner that belongs to no drawer, set out. */
-export interface LoneCorner {
+/** A single corner (one that belongs to no drawer), laid out. */
+export interface SingleCorner {
   readonly name: string;
   /** What was asked for. */
   readonly spec: JointSpec;
@@ -18,34 +18,34 @@ export interface LoneCorner {
 }
 
 /**
- * Everything that follows from a plan, or from what is asked of one corner: the drawers, their corners, and how those are
- * cut. Lengths in mm.
+ * Everything that follows from a plan, or from the spec of one corner: the drawers, their corners, and how those are cut.
+ * Lengths in mm.
  */
 export interface Project {
   readonly name: string;
-  /** The unit that the maker reads in. */
+  /** The unit that lengths are shown in. */
   readonly units: Unit;
-  /** Without drawers where the project is a lone corner. Its advice holds what is to be said of climate and woods too. */
+  /** Without drawers where the project is a single corner. Its advice includes that on climate and woods. */
   readonly set: DrawerSet;
-  /** Corners that belong to no drawer, in the plan's order. */
-  readonly joints: readonly LoneCorner[];
-  /** Where the drawers are made and kept; absent where no plan says it. */
+  /** The single corners, in the plan's order. */
+  readonly joints: readonly SingleCorner[];
+  /** Moisture contents where the drawers are made and kept; absent where no plan gives them. */
   readonly climate?: Climate;
-  /** What every corner is cut with, where that is not by hand. */
+  /** The tools that every corner is cut with; absent for work by hand. */
   readonly cutting?: Cutting;
-  /** How each corner's joint is cut; none without a cutter. */
+  /** How each joint is cut; empty without a cutter. */
   readonly cuts: Cuts;
 }
 
-/** A project whose corners are set out, before it is known whether its tools can cut them. */
+/** A project whose corners are laid out, before the cuts by its tools are found. */
 export type UncutProject = Omit<Project, 'cuts'>;
 
-/** What is asked of a corner that belongs to no drawer. */
+/** The spec of a single corner with its name, unit and tools. */
 export interface CornerSpec {
   readonly name: string;
   readonly units: Unit;
   readonly spec: JointSpec;
-  /** What it is cut with, where that is not by hand. */
+  /** The tools that it is cut with; absent for work by hand. */
   readonly cutting?: Cutting;
   /** A machine's spacing, from the middle of one pin to that of the next, in mm. */
   readonly pitch?: number;
@@ -54,7 +54,7 @@ export interface CornerSpec {
 const NO_DRAWERS: DrawerSet = { drawers: [], advice: [] };
 
 /**
- * A project of one corner that belongs to no drawer.
+ * The project of a single corner.
  * @returns complaints at the spec's own keys, at `pitch`, and at `cutter` and its keys
  * @example
  * ```ts
@@ -71,7 +71,7 @@ export const projectOfCorner = (corner: CornerSpec): Result<Project> => {
   return laid.ok ? withCuts(laid.value) : laid;
 };
 
-/** The first step of `projectOfCorner`: the corner set out. */
+/** The first step of `projectOfCorner`: the corner laid out. */
 export const layOutCorner = ({ name, units, spec, cutting, pitch }: CornerSpec): Result<UncutProject> => {
   const joint = layOutWith(spec, toolingOf(cutting, pitch));
   if (!joint.ok) return joint;
@@ -84,13 +84,13 @@ export const layOutCorner = ({ name, units, spec, cutting, pitch }: CornerSpec):
   });
 };
 
-/** How the project's tools cut every corner, or which of them will not do; places start with `cutter`. */
+/** The project with its cuts; complaints at `cutter` and its keys where a tool is unsuitable. */
 export const withCuts = (project: UncutProject): Result<Project> => {
   const cuts = cutCorners(namedCorners(project), project.cutting);
   return cuts.ok ? accept({ ...project, cuts: cuts.value }) : cuts;
 };
 
-/** Every corner by its name: `Buttons front`, `Buttons back`, and the names of those that belong to no drawer. */
+/** Every corner by its name: `Buttons front`, `Buttons back`, and the names of the single corners. */
 export const namedCorners = ({ set, joints }: Pick<Project, 'set' | 'joints'>): NamedCorner[] => [
   ...set.drawers.flatMap(({ spec, front, back }) => [
     { name: `${spec.name} front`, joint: front },
@@ -99,7 +99,7 @@ export const namedCorners = ({ set, joints }: Pick<Project, 'set' | 'joints'>): 
   ...joints,
 ];
 
-/** The front corners of a set's drawers, to be seen together. */
+/** The front corners of a set's drawers, for comparison. */
 export const frontCorners = ({ drawers }: DrawerSet) =>
   drawers.map(({ spec: { name, count }, front }) => ({ name, count, joint: front }));
 

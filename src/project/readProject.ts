@@ -6,26 +6,27 @@ import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
 import { type Complaint, under } from '../units/complaint.ts';
 import type { Unit } from '../units/unit.ts';
 import { adviseClimate } from '../wood/climate.ts';
-import { type LoneCorner, type Project, type UncutProject, withCuts } from './project.ts';
+import { type Project, type SingleCorner, type UncutProject, withCuts } from './project.ts';
 
-/** What a plan leads to, or every complaint about it. */
-export type Reading<T> =
+/** A result of reading a plan, or every complaint about it. */
+export type PlanResult<T> =
   | {
       readonly ok: true;
       readonly value: T;
-      /** Where in the plan's text a complaint that comes up later belongs; its place starts at the plan's top. */
+      /** Locates a later complaint in the plan's text; its place starts at the plan's top. */
       readonly locate: Locate;
     }
   | {
       readonly ok: false;
       /** From the top of the text down. */
       readonly complaints: readonly PlanComplaint[];
-      /** The unit to tell them in, as far as the plan says it. */
+      /** The unit to show them in: the plan's, if it could be read. */
       readonly units: Unit;
     };
 
 /**
- * Reads a plan, YAML or JSON, and sets everything out; or says all that is wrong with it, and in which line.
+ * Reads a plan, YAML or JSON, and lays everything out.
+ * @returns the project, or every complaint with its line and column
  * @example
  * ```ts
  * const reading = readProject(readFileSync('chest.yaml'));
@@ -33,7 +34,7 @@ export type Reading<T> =
  * else for (const each of reading.complaints) console.error(formatPlanComplaint('chest.yaml', each, reading.units));
  * ```
  */
-export const readProject = (given: string | Uint8Array): Reading<Project> => {
+export const readProject = (given: string | Uint8Array): PlanResult<Project> => {
   const reading = layOutPlan(given);
   if (!reading.ok) return reading;
   const { value, locate } = reading;
@@ -43,14 +44,14 @@ export const readProject = (given: string | Uint8Array): Reading<Project> => {
     : { ok: false, complaints: project.complaints.map(locate), units: value.units };
 };
 
-/** The first step of `readProject`: drawers and corners set out. */
-export const layOutPlan = (given: string | Uint8Array): Reading<UncutProject> => {
+/** The first step of `readProject`: drawers and corners laid out. */
+export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject> => {
   const reading = readPlan(given);
-  const plan = reading.ok ? reading.plan : reading.sound;
+  const plan = reading.ok ? reading.plan : reading.valid;
   const { name, units, climate, cutting } = plan;
   const set = layOutSet(plan.drawers, plan.target);
   const later: Complaint[] = set.ok ? [] : [...set.complaints];
-  const joints = plan.joints.flatMap((corner, i): LoneCorner[] => {
+  const joints = plan.joints.flatMap((corner, i): SingleCorner[] => {
     const laid = layOutWith(corner.spec, toolingOf(cutting));
     if (laid.ok) return [{ ...corner, joint: laid.value }];
     later.push(...under(['joints', i], laid.complaints));

@@ -21,12 +21,12 @@ import { guidePieces } from './guidesOf.ts';
 import { piecesOf } from './piecesOf.ts';
 import { frontCorners, type Project } from './project.ts';
 
-/** What sheets are printed on, and which templates they bear. */
+/** Paper, margin and printer of sheets, and the choice of templates. */
 export interface SheetOptions {
   readonly paper: Paper;
-  /** What the printer leaves blank at each edge, in mm; 6 unless given. */
+  /** The margin that the printer cannot print on, at each edge, in mm; 6 unless given. */
   readonly margin?: number;
-  /** Of a printer whose proof sheet was measured. */
+  /** The correction of a printer whose proof sheet was measured. */
   readonly correction?: Correction;
   /** Both boards of each corner, each a piece to fold, unless given. */
   readonly choice?: PieceChoice;
@@ -34,20 +34,20 @@ export interface SheetOptions {
 
 /** Sheets of one kind, to be printed together. */
 export interface SheetSet extends Sheets {
-  /** Templates to glue on, guides for a router, bench sheets drawer by drawer, or the set as it will be seen. */
+  /** Templates to glue on, guides for a router, bench sheets drawer by drawer, or the comparison of the front corners. */
   readonly kind: 'templates' | 'guides' | 'bench' | 'comparison';
   /** `Haberdashery chest: templates`. */
   readonly title: string;
-  /** How many pages of another paper they would take; undefined where a piece does not fit it. */
+  /** The number of pages on another paper; undefined where a piece does not fit it. */
   countOn(paper: Paper): number | undefined;
 }
 
-/** With more pieces than this, a contents page leads to them. */
+/** The most pieces without a contents page. */
 const FEW = 4;
 
 /**
- * Everything to print for a project, each kind of sheet by itself: templates always; guides where there are some; bench
- * sheets and comparison where there are drawers. Pages are drawn one at a time, when they are asked for.
+ * All sheets of a project by kind: templates always; guides where there are some; bench sheets and comparison where there
+ * are drawers. Each page is drawn when it is requested.
  * @returns complaints at `margin` and `paper`
  * @example
  * ```ts
@@ -110,7 +110,7 @@ const layoutsOf = (
   ];
 };
 
-/** Corners that are seen together, in the order of the cabinet. */
+/** Corners to compare, in the order of the cabinet. */
 export interface ComparedSet {
   readonly name: string;
   readonly units: Unit;
@@ -118,7 +118,7 @@ export interface ComparedSet {
   readonly rows: readonly Compared[];
 }
 
-/** The comparison sheet alone, which bare widths can have too. */
+/** The comparison sheet alone; bare widths without a plan can be compared too. */
 export const comparisonSheets = (compared: ComparedSet, options: SheetOptions): Result<Sheets> =>
   layPages(comparisonLayout(compared, options));
 
@@ -131,7 +131,7 @@ const comparisonLayout = (compared: ComparedSet, options: SheetOptions): Layout 
   );
 };
 
-/** The gaps through the year alone. */
+/** The sheets of gaps through the year alone. */
 export const seasonSheets = (project: Project, options: SheetOptions): Result<Sheets> => {
   const { name: title, units, set } = project;
   return layPages(
@@ -158,10 +158,10 @@ const layoutOf = (
   ...(correction && { correction }),
 });
 
-/** A drawing that is all of a page. */
+/** A page that holds one drawing. */
 const alone = (drawing: Drawing): Placed[] => [{ drawing, at: IDENTITY }];
 
-/** Sheets that lead to no pieces. */
+/** Leading pages from drawings that each fill a page. */
 const asLeading =
   (draw: (area: Size) => readonly Drawing[]): LeadingPages =>
   (area) => {

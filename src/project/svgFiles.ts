@@ -1,7 +1,7 @@
 import { NO_SPLITS, type Piece } from '../paper/piece.ts';
 import { renderSvg, type SvgTools } from '../render/svg.ts';
 
-/** A file to be written, drawn when its text is asked for. */
+/** A file's name and text; the text is drawn when it is requested. */
 export interface DrawnFile {
   readonly name: string;
   text(): string;

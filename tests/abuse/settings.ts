@@ -3,7 +3,6 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Command } from 'commander';
 import fc from 'fast-check';
-import { printerRows } from '../../src/cli/commands/printers.ts';
 import { addTrial } from '../../src/cli/commands/trial.ts';
 import { atOption } from '../../src/cli/options/atOption.ts';
 import { addJointOptions, readJointOptions } from '../../src/cli/options/jointOptions.ts';
@@ -12,6 +11,7 @@ import {
   readTrialOptions,
   type TrialOptions,
 } from '../../src/cli/options/trialOptions.ts';
+import { printerRows } from '../../src/cli/report/printerText.ts';
 import { Failure, optionName } from '../../src/files/failure.ts';
 import { loadPrinters } from '../../src/files/printerStore.ts';
 import { inverse } from '../../src/paper/printerCorrection.ts';

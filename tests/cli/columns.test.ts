@@ -59,7 +59,7 @@ describe('fitTable', () => {
     ]);
   });
 
-  it('goes on in a further table, the first columns repeated, where it does not', () => {
+  it('continues in a further table, the first columns repeated, where it does not', () => {
     const [long, short] = ['9'.repeat(60), '9'.repeat(30)];
     expect(fitTable(heading, [['Buttons', long, short]], numeric, 1)).toEqual([
       `drawer   ${'length'.padStart(60)}`,

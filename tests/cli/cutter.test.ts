@@ -21,7 +21,7 @@ const refusals = (...args: string[]): string[] => {
 };
 
 describe('a corner laid out for a cutter', () => {
-  it('has its slope and its least pin, and tells the passes', () => {
+  it('has its slope and its least pin, and lists the passes', () => {
     const { slope, pins, depth, guided } = joint(...CORNER, ...CUTTER);
     expect(slope.degrees).toBe(8);
     for (const { narrow } of pins) expect(narrow[1] - narrow[0]).toBeCloseTo(LEAST, 3);
@@ -45,7 +45,7 @@ describe('a corner laid out for a cutter', () => {
     );
   });
 
-  it('is told in words: every centre, where to stop, what to ease and what to mind', () => {
+  it('is described in words: every centre, where to stop, what to ease, and the cautions', () => {
     const { out } = halfpin(['lay', ...CORNER, ...CUTTER]);
     expect(out).toContain('Cut with the dovetail cutter of 12.7 mm at 8°, set 15 mm deep');
     expect(out).toMatch(/^lower half +4\.24$/mu);
@@ -120,7 +120,7 @@ describe('what a cutter does not allow', () => {
     expect(existsSync(join(where, 'out'))).toBe(false);
   });
 
-  it('is said once for every option that is missing or goes with none', () => {
+  it('is complained of once for every option that is missing or goes with none', () => {
     expect(refusals('lay', ...CORNER, '--cutter-angle', '8').map((line) => line.split(':')[0])).toEqual([
       '--cutter-diameter',
       '--cutter-length',

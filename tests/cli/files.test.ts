@@ -12,7 +12,7 @@ const filesOf = (path: string): Map<string, string> =>
   new Map(readdirSync(path).map((name) => [name, readFileSync(join(path, name), 'latin1')]));
 
 describe('what is written', () => {
-  it('is all there though nobody reads what is said of it', () => {
+  it('is complete though nobody reads the messages about it', () => {
     const where = folder();
     const { status, stdout, stderr } = spawnSync(
       'sh',
@@ -41,7 +41,7 @@ describe('what is written', () => {
     ]);
   });
 
-  it('fails with exit 1 and one line where the disk does not take it', () => {
+  it('fails with exit 1 and one line where the disk does not accept it', () => {
     const where = folder();
     writeFileSync(join(where, 'file'), 'mine');
     const { status, err } = halfpin(['draw', ...CORNER, '--out', join('file', 'deeper')], where);
@@ -58,7 +58,7 @@ describe('what is written', () => {
     expect([full.status, full.stderr]).toEqual([1, 'halfpin: the disk is full\n']);
   });
 
-  it('never goes over a file that somebody else made, unless told to', () => {
+  it('never overwrites a file that somebody else made, unless forced to', () => {
     const where = folder();
     const path = join(where, 'corner-templates.pdf');
     writeFileSync(path, 'my own notes');
@@ -167,7 +167,7 @@ describe('a run that is broken off', () => {
     return { status: await ended, err };
   };
 
-  it('takes away what is half written, where it is asked to end', async () => {
+  it('removes what is half written, where it is asked to end', async () => {
     const where = folder();
     const { status, err } = await brokenOff(where, 'SIGTERM');
     expect([status, err]).toEqual([143, 'halfpin: broken off; nothing is left half written\n']);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Failure, failWith, optionName, refuseOptions, WRONG_INPUT } from '../../src/files/failure.ts';
-import { deviceFault } from '../../src/files/ioMessage.ts';
+import { ioMessage } from '../../src/files/ioMessage.ts';
 import { sentence } from '../../src/units/complaint.ts';
 import { mm, say } from '../../src/units/phrase.ts';
 
@@ -62,9 +62,9 @@ describe('failWith', () => {
   });
 });
 
-describe('deviceFault', () => {
+describe('ioMessage', () => {
   it('is one line, in plain words where the fault is a usual one', () => {
-    const fault = (more: object) => deviceFault(Object.assign(new Error('EIEIO: odd\n at somewhere'), more));
+    const fault = (more: object) => ioMessage(Object.assign(new Error('EIEIO: odd\n at somewhere'), more));
     expect(fault({ code: 'ENOSPC', path: 'a.pdf' })).toBe('a.pdf: the disk is full');
     expect(fault({ code: 'EACCES', path: '/b' })).toBe('/b: this may not be read or written here');
     expect(fault({ code: 'ENOSPC' })).toBe('halfpin: the disk is full');

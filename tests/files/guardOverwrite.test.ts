@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { PrintPage } from '../../src/drawing/printPage.ts';
-import { refuseForeign } from '../../src/files/guardOverwrite.ts';
-import { writeNew } from '../../src/files/writeNew.ts';
+import { guardOverwrite } from '../../src/files/guardOverwrite.ts';
+import { writeNew } from '../../src/files/writeWhole.ts';
 import { pdfBytes } from '../render/pdfBytes.ts';
 
 let where = '';
@@ -21,10 +21,10 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(where, { recursive: true }));
 
-describe('refuseForeign', () => {
+describe('guardOverwrite', () => {
   it('lets the program write where there is nothing, nothing in it, or something of its own', async () => {
     await expect(
-      refuseForeign(
+      guardOverwrite(
         [at('nowhere.pdf'), at('empty.pdf'), at('own.pdf'), at('own.svg'), at('long.pdf')],
         false,
       ),
@@ -34,11 +34,11 @@ describe('refuseForeign', () => {
   it('knows a PDF of hundreds of pages for its own', async () => {
     const blank: PrintPage = { width: 210, height: 297, placed: [] };
     writeFileSync(at('pages.pdf'), await pdfBytes(Array.from({ length: 400 }, () => blank)));
-    await expect(refuseForeign([at('pages.pdf')], false)).resolves.toBeUndefined();
+    await expect(guardOverwrite([at('pages.pdf')], false)).resolves.toBeUndefined();
   });
 
   it('names every file that it did not make', async () => {
-    await expect(refuseForeign([at('own.pdf'), at('mine.pdf'), at('mine.svg')], false)).rejects.toEqual(
+    await expect(guardOverwrite([at('own.pdf'), at('mine.pdf'), at('mine.svg')], false)).rejects.toEqual(
       expect.objectContaining({
         lines: [at('mine.pdf'), at('mine.svg')].map(
           (path) =>
@@ -50,7 +50,7 @@ describe('refuseForeign', () => {
   });
 
   it('lets all be written where that is asked for', async () => {
-    await expect(refuseForeign([at('mine.pdf')], true)).resolves.toBeUndefined();
+    await expect(guardOverwrite([at('mine.pdf')], true)).resolves.toBeUndefined();
   });
 });
 

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { dropUnfinished } from '../../src/files/tempFiles.ts';
+import { removeTempFiles } from '../../src/files/tempFiles.ts';
 import { ensureFolder, writeWhole } from '../../src/files/writeWhole.ts';
 
 let where = '';
@@ -50,7 +50,7 @@ describe('writeWhole', () => {
     expect(readFileSync(path, 'utf8')).toBe('old');
   });
 
-  it('does not take the place of a folder', async () => {
+  it('does not replace a folder', async () => {
     mkdirSync(join(where, 'plan.pdf', 'mine'), { recursive: true });
     await expect(writeWhole(join(where, 'plan.pdf'), (write) => write('new'))).rejects.toMatchObject({
       code: 'EISDIR',
@@ -59,12 +59,12 @@ describe('writeWhole', () => {
   });
 });
 
-describe('dropUnfinished', () => {
-  it('takes away what is half written, and no more', async () => {
+describe('removeTempFiles', () => {
+  it('removes what is half written, and no more', async () => {
     await writeWhole(join(where, 'done.pdf'), (write) => write('done'));
     const broken = writeWhole(join(where, 'half.pdf'), async (write) => {
       await write('half');
-      dropUnfinished();
+      removeTempFiles();
       expect(readdirSync(where)).toEqual(['done.pdf']);
     });
     await expect(broken).rejects.toMatchObject({ code: 'ENOENT' });
@@ -79,7 +79,7 @@ describe('ensureFolder', () => {
     expect(readdirSync(join(where, 'a', 'b'))).toEqual(['c']);
   });
 
-  it('fails where a file stands in the way', async () => {
+  it('fails where a file is in the way', async () => {
     writeFileSync(join(where, 'file'), '');
     await expect(ensureFolder(join(where, 'file'))).rejects.toMatchObject({ code: 'EEXIST' });
     await expect(ensureFolder(join(where, 'file', 'deeper'))).rejects.toMatchObject({ code: 'ENOTDIR' });

@@ -33,7 +33,7 @@ describe('a plan with a cutter', () => {
     }
   });
 
-  it('stops a pin where the cutter takes more, and says so', () => {
+  it('stops a pin where the cutter removes more, and says so', () => {
     const corner = cornerIn(guided, FRONT);
     const lines = linesOf(widthsOf(corner.joint));
     const { snapshot: next, stop } = dragLine(guided, corner, 2, (lines[2] ?? 0) - 4);
@@ -76,9 +76,9 @@ describe('a plan with a cutter', () => {
     const dragged = dragLine(guided, cornerIn(guided, FRONT), 0, 7).snapshot;
     const { corner, found } = measure(guided, 'grooveOffset');
     const grooved = adjust(guided, corner, found, 12, 'set');
-    const texts = [more, grooved].flatMap((each) => (each.ok ? [each.value.work.text] : []));
+    const texts = [more, grooved].flatMap((each) => (each.ok ? [each.value.source.text] : []));
     expect(texts).toHaveLength(2);
-    for (const text of [...texts, dragged.work.text]) {
+    for (const text of [...texts, dragged.source.text]) {
       expect(text).not.toBe(GUIDED);
       expect(text).toContain(`\n${CUTTER}\n`);
     }

@@ -118,7 +118,7 @@ describe('woods of one’s own', () => {
     expect(movement?.side.wood).toEqual({ name: 'ash', radial: 0.001, tangential: 0.002, source: 'own' });
   });
 
-  it('tell everything that is wrong with each, at its place', () => {
+  it('show everything that is wrong with each, at its place', () => {
     const own =
       'woods: {A: {shrinkage: {radial: 37, tangential: 7.1}}, B: {}, C: {coefficient: {radial: x}, shrinkag: 3}}';
     expect(told(stock, own, DRAWERS).map((line) => line.split(';')[0])).toEqual([

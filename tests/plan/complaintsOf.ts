@@ -6,5 +6,5 @@ export const complaintsOf = (plan: string | Uint8Array): string[] => {
   const reading = readPlan(plan);
   return reading.ok
     ? []
-    : reading.complaints.map((each) => formatPlanComplaint('plan.yaml', each, reading.sound.units));
+    : reading.complaints.map((each) => formatPlanComplaint('plan.yaml', each, reading.valid.units));
 };

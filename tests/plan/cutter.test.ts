@@ -89,7 +89,7 @@ describe("a plan's cutter", () => {
     });
   });
 
-  it('is blamed at the top of the plan, whichever corner finds its limit', () => {
+  it('is complained of at the top of the plan, whichever corner exceeds its limit', () => {
     const reading = layOutPlan(cutter('diameter: 12.7, angle: 8, length: 14'));
     if (reading.ok) throw new Error('the cutter is too short for this plan');
     expect(reading.complaints.map(({ line, complaint }) => [line, complaint.at.join('.')])).toEqual([

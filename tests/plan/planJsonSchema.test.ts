@@ -46,7 +46,7 @@ describe('the JSON Schema of a plan', () => {
     ]);
   });
 
-  it('tells numbers, lengths, lists and words apart', () => {
+  it('distinguishes numbers, lengths, lists and words', () => {
     const drawer = schema.properties?.drawers?.items?.properties;
     expect(drawer?.count).toMatchObject({ type: 'integer', minimum: 1, maximum: 1000 });
     expect(drawer?.joint?.properties?.pin).toMatchObject({ type: ['number', 'string'] });

@@ -25,7 +25,7 @@ const drawer = (keys: string): string[] =>
   );
 
 describe('a plan', () => {
-  it('takes every default where nothing is given', () => {
+  it('has every default where nothing is given', () => {
     expect(planOf(`${STOCK}drawers:\n  - {name: A, ${OPENING}}`)).toEqual({
       name: 'Untitled',
       units: 'mm',
@@ -142,7 +142,7 @@ drawers:
     expect([10, 10.9, 11, 11.9, 12].map(depth)).toEqual([5, 5, 5.5, 5.5, 6]);
   });
 
-  it('takes the least and the most of every range', () => {
+  it('accepts the least and the most of every range', () => {
     expect(drawer('count: 1, joint: {pin: 1, lap: 1}, fit: {side: 0, top: 1000}')).toEqual([]);
     expect(drawer('count: 1000, joint: {pin: 5000, lap: 200, graded: {ratio: 2}}')).toEqual([]);
   });
@@ -202,7 +202,7 @@ joints:
     });
   });
 
-  it('trims names, and takes them in any language', () => {
+  it('trims names, and accepts them in any language', () => {
     expect(
       planOf(
         'name: "  Швейный 針箱 "\njoints: [{name: ½" 😀, kind: through, width: 90, tailBoard: 12, pinBoard: 12}]',
@@ -216,7 +216,7 @@ describe("a drawer's own tails", () => {
     planOf(`${STOCK}joint: {${plan}}\ndrawers: [{name: A, ${OPENING}, joint: {${own}}}]`).drawers[0]?.joint
       .spacing;
 
-  it('take the place of a list', () => {
+  it('replace a list', () => {
     expect(spacing('tails: [20, 30], pins: [5]', 'tails: 6')).toEqual({ kind: 'even', tails: 6 });
     expect(spacing('tails: [20, 30], pins: [5]', 'tails: [50]')).toEqual({ kind: 'listed', tails: [50] });
     expect(spacing('tails: [20, 30], pins: [5]', 'graded: {ratio: 0.8}')).toEqual({
@@ -252,7 +252,7 @@ describe("a drawer's own tails", () => {
 });
 
 describe('a contradiction', () => {
-  it('is complained of where it stands', () => {
+  it('is complained of where it is written', () => {
     expect(drawer('joint: {tails: [20, 30], graded: {ratio: 0.9}}')).toEqual([
       'joint.graded: the tails are listed width by width, so they cannot be graded too; try a number of tails, or leaving the grade out',
     ]);
@@ -303,7 +303,7 @@ describe('a contradiction', () => {
 });
 
 describe('what is missing', () => {
-  it('is said of the plan where all drawers lack it', () => {
+  it('is complained of in the plan where all drawers lack it', () => {
     expect(complaintsOf(`name: x\ndrawers:\n  - {name: A, ${OPENING}}\n  - {name: B, ${OPENING}}`)).toEqual([
       'plan.yaml:1:1 stock.front.thickness: the thickness of the fronts is missing; without it no drawer can be sized; try stock: {front: {thickness: …}}',
       'plan.yaml:1:1 stock.side.thickness: the thickness of the sides is missing; without it no drawer can be sized; try stock: {side: {thickness: …}}',
@@ -316,7 +316,7 @@ describe('what is missing', () => {
     ).toEqual([]);
   });
 
-  it('is said of the drawer or the corner that lacks it', () => {
+  it('is complained of in the drawer or the corner that lacks it', () => {
     expect(complaintsOf(`${STOCK}drawers:\n  - name: A\n  - ${OPENING}`)).toEqual([
       'plan.yaml:3:5 drawers[0].opening: this is missing; a drawer is sized to its opening, or given its own size; try opening: {width: …, height: …, depth: …}',
       'plan.yaml:4:5 drawers[1].name: this is missing; it must be the name of a drawer, as text',
@@ -490,7 +490,7 @@ describe('a name', () => {
     ]),
   );
 
-  it('may be text that other programs would run or take for a path', () => {
+  it('may be text that other programs would run or read as a path', () => {
     expect(named('../../etc', '{{7*7}}', '$(reboot)', 'con', 'C:\\x', 'שלום')).toEqual([]);
   });
 
@@ -527,7 +527,7 @@ joints:
   - {name: G, kind: through, width: 90, tailBoard: 12, pinBoard: 12}
 `;
 
-  it('is told all at once, from the top down', () => {
+  it('is listed all at once, from the top down', () => {
     expect(complaintsOf(text).map((line) => line.split(': ')[0])).toEqual([
       `plan.yaml:${placeOf('slope: 7', text)} drawers[0].joint.slope`,
       `plan.yaml:${placeOf('lap: 3', text)} drawers[1].joint.lap`,
@@ -540,8 +540,8 @@ joints:
   it('leaves the rest for the steps that follow, which still find the text', () => {
     const reading = readPlan(text);
     if (reading.ok) throw new Error('this plan must be refused');
-    expect(reading.sound.drawers.map(({ name }) => name)).toEqual(['C', 'D']);
-    expect(reading.sound.joints.map(({ name }) => name)).toEqual(['G']);
+    expect(reading.valid.drawers.map(({ name }) => name)).toEqual(['C', 'D']);
+    expect(reading.valid.joints.map(({ name }) => name)).toEqual(['G']);
     const says = ['too narrow'];
     expect(reading.locate({ at: ['drawers', 1, 'opening', 'width'], says })).toEqual({
       line: 7,
@@ -560,14 +560,14 @@ joints:
     const sound = (line: string) => {
       const reading = readPlan(`${STOCK}${line}\n${drawers}\n${joints}`);
       if (reading.ok) return undefined;
-      return [reading.complaints.length, reading.sound.drawers.length, reading.sound.joints.length];
+      return [reading.complaints.length, reading.valid.drawers.length, reading.valid.joints.length];
     };
     expect(sound('grove: {width: 5}')).toEqual([1, 0, 1]);
     expect(sound('units: cm')).toEqual([1, 0, 0]);
     expect(sound('name: x')).toBeUndefined();
   });
 
-  it('is told a thousand times at most', () => {
+  it('is listed a thousand times at most', () => {
     const told = complaintsOf(`joints: [${'7,'.repeat(1500)}]`);
     expect(told).toHaveLength(1001);
     expect(told.at(-1)).toBe('plan.yaml:1:2010 from here on there are 500 more complaints');

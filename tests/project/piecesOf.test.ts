@@ -6,7 +6,7 @@ import type { Project } from '../../src/project/project.ts';
 import type { Corner } from '../../src/sheets/template/cornerPieces.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
 import { value } from '../value.ts';
-import { loneCorner } from './loneCorner.ts';
+import { singleCorner } from './singleCorner.ts';
 
 const cornersOf = (specs: readonly DrawerSpec[], joints: Project['joints'] = []): Corner[] =>
   templateCorners({ set: value(layOutSet(specs)), joints, units: 'mm' });
@@ -94,7 +94,7 @@ describe('the templates of a project', () => {
   });
 
   it('gives corners of no drawer a left and a right one', () => {
-    const carcase = loneCorner('Carcase', {
+    const carcase = singleCorner('Carcase', {
       kind: 'through',
       width: 430,
       tailBoard: 19,
@@ -110,7 +110,7 @@ describe('the templates of a project', () => {
   it('gives each name a stem of its own, though names may come to the same', () => {
     const joints = ['A/B', 'a b', 'a-b-2', 'A.B'].map((name, i) => {
       const boards = { width: 200 + 10 * i, tailBoard: 19, pinBoard: 19 };
-      return loneCorner(name, { kind: 'through', ...boards, spacing: { kind: 'even' } });
+      return singleCorner(name, { kind: 'through', ...boards, spacing: { kind: 'even' } });
     });
     const stems = cornersOf([], joints).map(({ stem }) => stem);
     expect([...new Set(stems)]).toEqual(['a-b', 'a-b-2', 'a-b-2-2', 'a-b-3']);

@@ -7,17 +7,17 @@ import { PENS } from '../../src/drawing/pens.ts';
 import type { Size } from '../../src/paper/printable.ts';
 import type { PagesOfPieces } from '../../src/paper/sheets.ts';
 import { piecesOf } from '../../src/project/piecesOf.ts';
-import type { LoneCorner } from '../../src/project/project.ts';
+import type { SingleCorner } from '../../src/project/project.ts';
 import { contents } from '../../src/sheets/contents.ts';
 import { BOTH_BOARDS } from '../../src/sheets/template/cornerPieces.ts';
 import type { TemplatePiece } from '../../src/sheets/template/wrap.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
 import { inkBox } from '../paper/ink.ts';
-import { loneCorner } from '../project/loneCorner.ts';
+import { singleCorner } from '../project/singleCorner.ts';
 import { AREAS, anyDrawer, made } from './anyDrawer.ts';
 import { sheetFaults, textsOf, wordsOf } from './sheetFaults.ts';
 
-const projectOf = (drawers: readonly Drawer[], joints: readonly LoneCorner[] = []) => ({
+const projectOf = (drawers: readonly Drawer[], joints: readonly SingleCorner[] = []) => ({
   set: { drawers, advice: [] },
   joints,
   units: 'mm' as const,
@@ -113,7 +113,7 @@ describe('the contents', () => {
     );
     expect(scalesOf([...(low ?? []), ...(high ?? [])])).toHaveLength(1);
     // 34 mm are left for a height of 900: a drawer 86 mm wide would be shown 3 mm wide.
-    const carcase = loneCorner('Carcase', {
+    const carcase = singleCorner('Carcase', {
       kind: 'through',
       width: 900,
       tailBoard: 19,

@@ -1,9 +1,16 @@
 import type { Command } from 'commander';
-import type { CompareOptions } from '../options/compareOptions.ts';
-import { addJointOptions } from '../options/jointOptions.ts';
-import { addPaperOptions } from '../options/paperOptions.ts';
+import { addJointOptions, type JointOptions } from '../options/jointOptions.ts';
+import { addPaperOptions, type PaperOptions } from '../options/paperOptions.ts';
 
-/** `compare`: the set as it will be seen. */
+/** The options of `compare`, as typed. */
+export interface CompareOptions extends JointOptions, PaperOptions {
+  readonly widths?: string;
+  readonly json?: boolean;
+  readonly out?: string;
+  readonly force?: boolean;
+}
+
+/** `compare`: the front corners of a set side by side. */
 export const addCompare = (program: Command): void => {
   const command = program
     .command('compare')

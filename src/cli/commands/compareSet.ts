@@ -4,23 +4,28 @@ import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { glueArea } from '../../joint/gauges.ts';
 import { meanPin, meanTail } from '../../joint/joint.ts';
 import { frontCorners } from '../../project/project.ts';
+import type { ComparedSet } from '../../project/sheetsOf.ts';
 import { printJson } from '../../render/json.ts';
 import { toolingOf } from '../../router/limits/layOutWith.ts';
+import type { Complaint } from '../../units/complaint.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { loadProject } from '../loadProject.ts';
-import { optionReader } from '../optionReader.ts';
 import { atOption } from '../options/atOption.ts';
-import type { CompareOptions } from '../options/compareOptions.ts';
 import { type JointOptions, readJointOptions } from '../options/jointOptions.ts';
-import { familySentence } from '../report/familySentence.ts';
+import { optionReader } from '../options/optionReader.ts';
 import { fitTable } from '../report/fitTable.ts';
-import { adviceText, wrapText } from '../report/jointText.ts';
-import type { Comparison } from './comparison.ts';
+import { adviceText, familySentence, terminalLines } from '../report/jointText.ts';
+import type { CompareOptions } from './compare.ts';
 
-/** Sets a plan or bare widths out, and shows them together. */
+/** The corners to be compared, and the advice on them. */
+interface Comparison extends ComparedSet {
+  readonly advice: readonly Complaint[];
+}
+
+/** Prints the comparison of a plan's corners, or of bare widths, and draws it with --out. */
 export const compareSet = async (plan: string | undefined, options: CompareOptions): Promise<void> => {
   const comparison = options.widths === undefined ? await ofPlan(plan, options) : ofWidths(plan, options);
-  // What draws is far more than the figures need.
+  // Drawing is loaded only with --out.
   const drawn =
     options.out === undefined
       ? []
@@ -113,8 +118,6 @@ const text = ({ units, family, rows, advice }: Comparison): string[] => [
     1,
   ),
   '',
-  ...wrapText(familySentence(family, units)),
+  ...terminalLines(familySentence(family, units)),
   ...adviceText(advice, units),
 ];
-
-/** What is said of the set as a whole. */

@@ -32,7 +32,7 @@ Examples:
 `,
     )
     .action(async (plan: string | undefined, options: DrawOptions & JointOptions) => {
-      // What draws is far more than any other command needs.
+      // Drawing is loaded for this command only.
       const { drawSheets } = await import('./drawSheets.ts');
       await drawSheets(plan, options);
     });

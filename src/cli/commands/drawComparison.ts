@@ -1,17 +1,16 @@
 import { join } from 'node:path';
 import { refuseOptions } from '../../files/failure.ts';
-import { refuseForeign } from '../../files/guardOverwrite.ts';
-import { writePdf } from '../../files/writePdf.ts';
-import { comparisonSheets } from '../../project/sheetsOf.ts';
+import { guardOverwrite } from '../../files/guardOverwrite.ts';
+import { writePdf } from '../../files/writeDrawn.ts';
+import { type ComparedSet, comparisonSheets } from '../../project/sheetsOf.ts';
 import { fileStem } from '../../sheets/fileStem.ts';
-import { optionReader } from '../optionReader.ts';
-import type { CompareOptions } from '../options/compareOptions.ts';
+import { optionReader } from '../options/optionReader.ts';
 import { readPaperOptions } from '../options/paperOptions.ts';
-import type { Comparison } from './comparison.ts';
+import type { CompareOptions } from './compare.ts';
 
 /** Writes the comparison sheet into a folder. @returns what to say of it */
 export const drawComparison = async (
-  comparison: Comparison,
+  comparison: ComparedSet,
   options: CompareOptions,
   folder: string,
 ): Promise<string[]> => {
@@ -22,7 +21,7 @@ export const drawComparison = async (
   const sheets = comparisonSheets(comparison, printed);
   if (!sheets.ok) return refuseOptions(sheets.complaints, units);
   const path = join(folder, `${fileStem(name)}-comparison.pdf`);
-  await refuseForeign([path], options.force === true);
+  await guardOverwrite([path], options.force === true);
   await writePdf(path, `${name}: comparison`, sheets.value.pages());
   return ['', `${path}: the set as it will be seen`];
 };

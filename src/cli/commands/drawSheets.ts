@@ -1,9 +1,8 @@
 import { join } from 'node:path';
 import { failWith, refuseOptions } from '../../files/failure.ts';
-import { refuseForeign } from '../../files/guardOverwrite.ts';
-import { loadFonts } from '../../files/loadFonts.ts';
+import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { sendToQueue } from '../../files/printQueue.ts';
-import { writePdf } from '../../files/writePdf.ts';
+import { loadFonts, writePdf } from '../../files/writeDrawn.ts';
 import { writeWhole } from '../../files/writeWhole.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper } from '../../paper/paperSizes.ts';
 import { guidePieces } from '../../project/guidesOf.ts';
@@ -18,8 +17,8 @@ import { speak } from '../../units/phrase.ts';
 import { loadProject } from '../loadProject.ts';
 import { type DrawOptions, readDrawOptions } from '../options/drawOptions.ts';
 import type { JointOptions } from '../options/jointOptions.ts';
-import { adviceText, wrapText } from '../report/jointText.ts';
-import { loadCorrection } from './printers.ts';
+import { loadCorrection } from '../options/printerOption.ts';
+import { adviceText, terminalLines } from '../report/jointText.ts';
 
 /** Sets a plan or one corner out, writes its sheets, and says what was made. */
 export const drawSheets = async (
@@ -42,7 +41,7 @@ export const drawSheets = async (
   const svgs = kinds.has('svg') ? await drawSvgs(project, printed.choice) : [];
   const dxfs = kinds.has('dxf') ? await drawDxfs(project) : [];
   const paths = [...pdfs.map(({ path }) => path), ...[...svgs, ...dxfs].map(({ name }) => at(name))];
-  await refuseForeign(paths, options.force === true);
+  await guardOverwrite(paths, options.force === true);
   for (const set of pdfs) {
     const { path, kind, title, count } = set;
     if (kind === 'templates') say(sheetsSentence(set, printed.paper));
@@ -77,7 +76,7 @@ const PURPOSE: Readonly<Record<SheetSet['kind'], string>> = {
 /** More pieces than this are not laid out again on other papers. */
 const MOST_TO_COMPARE = 1000;
 
-/** What is about to be written, and which larger papers would take fewer sheets. */
+/** The number of sheets, and the larger papers that need fewer. */
 const sheetsSentence = ({ count, pagesOf: pieces, countOn }: SheetSet, paper: Paper): string => {
   const larger = pieces.size > MOST_TO_COMPARE ? [] : largerThan(paper);
   const better = larger.flatMap((other) => {
@@ -112,8 +111,8 @@ const drawDxfs = async (project: Project): Promise<DrawnFile[]> => {
 
 const closing = ({ set, joints, units }: Project, guided: boolean): string[] => [
   ...adviceText([...set.advice, ...joints.flatMap(({ joint }) => joint.advice)], units),
-  ...wrapText(
+  ...terminalLines(
     'Print at 100 %, lay a steel rule on both check bars of a page, and only then cut. Keep tools sharp and hands behind the edge.',
   ),
-  ...(guided ? BEFORE_ROUTING.flatMap((caution) => wrapText(speak(caution, units))) : []),
+  ...(guided ? BEFORE_ROUTING.flatMap((caution) => terminalLines(speak(caution, units))) : []),
 ];

@@ -10,8 +10,7 @@ import { speak } from '../../units/phrase.ts';
 import { loadProject } from '../loadProject.ts';
 import { addJointOptions, type JointOptions } from '../options/jointOptions.ts';
 import { cautionText, cutText } from '../report/cutText.ts';
-import { familySentence } from '../report/familySentence.ts';
-import { adviceText, jointText, wrapText } from '../report/jointText.ts';
+import { adviceText, familySentence, jointText, terminalLines } from '../report/jointText.ts';
 
 interface LayOptions extends JointOptions {
   readonly json?: boolean;
@@ -85,14 +84,14 @@ const layText = ({ units, set, joints, cutting, cuts }: Project): string[] => {
       frontText(drawer),
       [
         ...corner(`${drawer.spec.name}, back corners C and D`, drawer.back),
-        ...wrapText(
+        ...terminalLines(
           `On the sides the back's measures start at the groove's top edge, ${formatLength(drawer.sizes.backFrom, units)} from the reference edge.`,
         ),
       ],
     ]),
     ...joints.map(({ name, joint }) => [...corner(name, joint), ...adviceText(joint.advice, units)]),
     ...(set.family
-      ? [[...wrapText(familySentence(set.family, units)), ...adviceText(set.advice, units)]]
+      ? [[...terminalLines(familySentence(set.family, units)), ...adviceText(set.advice, units)]]
       : []),
     ...(cutting ? [cautionText(units)] : []),
   ].flatMap((block, i) => (i === 0 ? block : ['', ...block]));

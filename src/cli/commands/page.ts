@@ -2,7 +2,7 @@ import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Command } from 'commander';
 import { Failure, WRONG_INPUT } from '../../files/failure.ts';
-import { refuseForeign } from '../../files/guardOverwrite.ts';
+import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { openInBrowser } from '../../files/openInBrowser.ts';
 import { writeWhole } from '../../files/writeWhole.ts';
 
@@ -30,7 +30,7 @@ export const addPage = (program: Command): void => {
     .action(async ({ out, open, force }: PageOptions) => {
       if (await isFolder(out))
         throw new Failure([`--out: ${out} is a folder; try ${join(out, PAGE)}`], WRONG_INPUT);
-      await refuseForeign([out], force === true);
+      await guardOverwrite([out], force === true);
       const page = await readFile(new URL(PAGE, import.meta.url));
       await writeWhole(out, (write) => write(page));
       process.stdout.write(

@@ -12,9 +12,9 @@ import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
 import type { Climate } from '../../wood/climate.ts';
 import { formatPercent } from '../../wood/moisture.ts';
 import { loadProject } from '../loadProject.ts';
+import { readUnits } from '../options/optionReader.ts';
 import { fitTable } from '../report/fitTable.ts';
-import { adviceText, wrapText } from '../report/jointText.ts';
-import { readUnits } from '../units.ts';
+import { adviceText, terminalLines } from '../report/jointText.ts';
 
 interface PartsOptions {
   readonly json?: boolean;
@@ -86,10 +86,10 @@ const text = (
   const running = (value: number): string =>
     units === 'in' ? `${(value / (12 * MM_PER_INCH)).toFixed(2)} ft` : `${(value / 1000).toFixed(2)} m`;
   return [
-    ...wrapText(
+    ...terminalLines(
       `Lengths in ${units}; the rough length has a spare joint and ${formatLength(TRIAL_SPARE, units)} at each jointed end, and ${formatLength(TRIM_SPARE, units)} at each end of a solid bottom or a slip, up to the next ${units === 'in' ? '1/16"' : 'mm'}.`,
     ),
-    ...(climate ? wrapText(daySentence(climate)) : []),
+    ...(climate ? terminalLines(daySentence(climate)) : []),
     '',
     ...fitTable(
       ['drawer', 'part', 'count', 'length', 'width', 'thick', 'rough', 'wood'],
@@ -105,7 +105,7 @@ const text = (
     ),
     '',
     ...rows.flatMap((row) =>
-      row.worked.flatMap((phrase) => wrapText(`${row.drawer} ${row.part}: ${speak(phrase, units)}`)),
+      row.worked.flatMap((phrase) => terminalLines(`${row.drawer} ${row.part}: ${speak(phrase, units)}`)),
     ),
     '',
     'In all, at rough length, before planing and sawing:',

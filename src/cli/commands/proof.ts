@@ -1,9 +1,9 @@
 import { join } from 'node:path';
 import type { Command } from 'commander';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
-import { refuseForeign } from '../../files/guardOverwrite.ts';
+import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { isPrinterName, savePrinter } from '../../files/printerStore.ts';
-import { writePdf } from '../../files/writePdf.ts';
+import { writePdf } from '../../files/writeDrawn.ts';
 import type { Paper } from '../../paper/paperSizes.ts';
 import type { PrinterError } from '../../paper/printerCorrection.ts';
 import { type ProofLengths, proofLengths } from '../../paper/proofLengths.ts';
@@ -13,11 +13,11 @@ import { fileStem } from '../../sheets/fileStem.ts';
 import { type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { mm, say } from '../../units/phrase.ts';
 import type { Unit } from '../../units/unit.ts';
-import { type OptionReader, optionReader } from '../optionReader.ts';
+import { type OptionReader, optionReader, readUnits } from '../options/optionReader.ts';
 import { addPaperOptions, type PaperOptions, readPaperOptions } from '../options/paperOptions.ts';
-import { wrapText } from '../report/jointText.ts';
-import { readUnits } from '../units.ts';
-import { loadCorrection, percent, skewText, userFolder } from './printers.ts';
+import { loadCorrection, userFolder } from '../options/printerOption.ts';
+import { terminalLines } from '../report/jointText.ts';
+import { percent, skewText } from '../report/printerText.ts';
 
 interface ProofOptions extends PaperOptions {
   readonly out?: string;
@@ -32,7 +32,7 @@ interface ProofOptions extends PaperOptions {
   readonly force?: boolean;
 }
 
-/** `proof`: how a printer errs, found out and kept. */
+/** `proof`: a printer's error, measured and saved. */
 export const addProof = (program: Command): void => {
   const command = program
     .command('proof')
@@ -82,7 +82,7 @@ const proof = async (options: ProofOptions): Promise<void> => {
   return drawSheet(options, sheet);
 };
 
-/** What was measured, as far as it can be read. */
+/** The measured lengths, as far as they can be read. */
 const readMeasures = (read: OptionReader<ProofOptions>): Measures =>
   Object.fromEntries(
     Object.entries(MEASURES).flatMap(([key, option]) => {
@@ -125,11 +125,11 @@ const keepErrorOf = async (sheet: Sheet, measures: Measures, options: ProofOptio
       ? 'Not kept; add --save and a name to keep it.'
       : `Kept as ${options.save}: add --printer ${options.save} to halfpin draw.`;
   process.stdout.write(
-    `${wrapText(`Across ${percent(error.x)}, up ${percent(error.y)}, an upright leans ${skewText(error)}. ${kept}`).join('\n')}\n`,
+    `${terminalLines(`Across ${percent(error.x)}, up ${percent(error.y)}, an upright leans ${skewText(error)}. ${kept}`).join('\n')}\n`,
   );
 };
 
-/** Reads a proof of which both sides must have been measured. */
+/** The printer's error; complaints where one of the two sides was not measured. */
 const readSides = (nominal: ProofLengths, measures: Measures): Result<PrinterError> => {
   const { x, y } = measures;
   if (x !== undefined && y !== undefined) return readProof(nominal, { ...measures, x, y });
@@ -142,7 +142,7 @@ const readSides = (nominal: ProofLengths, measures: Measures): Result<PrinterErr
   );
 };
 
-/** A complaint where what was typed fits the sheet that is drawn for the other unit. */
+/** A complaint where the typed lengths fit the proof sheet of the other unit. */
 const otherUnit = ({ paper, margin, unit }: Sheet, options: ProofOptions): Complaint | undefined => {
   const other = unit === 'mm' ? 'in' : 'mm';
   const nominal = proofLengths(paper, margin, other);
@@ -175,7 +175,7 @@ const drawSheet = async (
   const { lengths, page } = drawn.value;
   const path = join(out ?? 'templates-out', `proof-${fileStem(paper.name)}.pdf`);
   if (!json || out !== undefined) {
-    await refuseForeign([path], force === true);
+    await guardOverwrite([path], force === true);
     await writePdf(path, `Proof sheet for ${paper.name}`, [page]);
   }
   process.stdout.write(

@@ -1,6 +1,21 @@
 import type { Command } from 'commander';
-import { addPaperOptions } from '../options/paperOptions.ts';
-import type { SeasonOptions } from '../options/seasonOptions.ts';
+import { addPaperOptions, type PaperOptions } from '../options/paperOptions.ts';
+
+/** The options of `season`, as typed. */
+export interface SeasonOptions extends PaperOptions {
+  readonly species?: string;
+  readonly shrinkage?: string;
+  readonly coefficient?: string;
+  readonly grain?: string;
+  readonly size?: string;
+  readonly from?: string;
+  readonly to?: string;
+  readonly units?: string;
+  readonly json?: boolean;
+  readonly out?: string;
+  readonly force?: boolean;
+  readonly woods?: boolean;
+}
 
 /** `season`: how wood moves, and what that does to drawers. */
 export const addSeason = (program: Command): void => {

@@ -11,10 +11,9 @@ import { formatPercent, parseMoisture } from '../../wood/moisture.ts';
 import { adviseMoisture, movement, parseCut, type SawnWood, widthCoefficient } from '../../wood/movement.ts';
 import { ownWood } from '../../wood/ownWood.ts';
 import { findWood, SOURCE_NOTES, type Wood } from '../../wood/species.ts';
-import { optionReader } from '../optionReader.ts';
-import type { SeasonOptions } from '../options/seasonOptions.ts';
-import { adviceText, wrapText } from '../report/jointText.ts';
-import { readUnits } from '../units.ts';
+import { optionReader, readUnits } from '../options/optionReader.ts';
+import { adviceText, terminalLines } from '../report/jointText.ts';
+import type { SeasonOptions } from './season.ts';
 
 /** One board, and the conditions that it goes from and to, as moisture contents in percent. */
 interface Journey extends SawnWood {
@@ -23,7 +22,7 @@ interface Journey extends SawnWood {
   readonly to: number;
 }
 
-/** Prints what becomes of one board. Throws a Failure with all that is wrong. */
+/** Prints the movement of one board. Throws a Failure with every complaint. */
 export const seasonOfBoard = (options: SeasonOptions): void => {
   const unit = readUnits(options.units) ?? 'mm';
   if (options.out !== undefined)
@@ -34,7 +33,7 @@ export const seasonOfBoard = (options: SeasonOptions): void => {
   );
 };
 
-/** The widths that are reckoned with, in mm. */
+/** The range of a board's width, in mm. */
 const SIZE = { least: 1, most: 5000 };
 
 const readJourney = (options: SeasonOptions, unit: Unit): Journey => {
@@ -130,7 +129,7 @@ const readPair = (typed: string, example: string): Result<{ radial: number; tang
 const changeOf = ({ wood, cut, size, from, to }: Journey): number =>
   movement(size, widthCoefficient(wood, cut), from, to);
 
-/** How much of the width 1 % of moisture content makes, in percent. */
+/** The change for 1 % of moisture content, in percent of the width. */
 const percentOf = ({ wood, cut }: SawnWood): number => 100 * widthCoefficient(wood, cut);
 
 const record = (journey: Journey, unit: Unit) => {
@@ -158,13 +157,13 @@ const text = (journey: Journey, options: SeasonOptions, unit: Unit): string[] =>
   const outcome =
     change === 0 ? 'no change' : `${length(Math.abs(change))} ${change > 0 ? 'wider' : 'narrower'}`;
   return [
-    ...wrapText(`${wood.name}, ${cut}: ${length(size)} wide at ${moisture(from, options.from)}.`),
-    ...wrapText(`At ${moisture(to, options.to)}: ${length(size + change)}, ${outcome}.`),
-    ...wrapText(
+    ...terminalLines(`${wood.name}, ${cut}: ${length(size)} wide at ${moisture(from, options.from)}.`),
+    ...terminalLines(`At ${moisture(to, options.to)}: ${length(size + change)}, ${outcome}.`),
+    ...terminalLines(
       `Each 1 % of moisture content makes ${Number(percentOf(journey).toFixed(3))} % of the width: ${SOURCE_NOTES[wood.source]}.`,
     ),
     ...(options.grain === undefined
-      ? wrapText(
+      ? terminalLines(
           'Taken as flatsawn, which moves more across its width; add --grain quartersawn if it is that.',
         )
       : []),

@@ -1,26 +1,23 @@
 import { join } from 'node:path';
 import { drawerSeason } from '../../drawer/drawerSeason.ts';
 import { Failure, optionName, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
-import { refuseForeign } from '../../files/guardOverwrite.ts';
-import { loadFonts } from '../../files/loadFonts.ts';
-import { writePdf } from '../../files/writePdf.ts';
-import { writeWhole } from '../../files/writeWhole.ts';
+import { guardOverwrite } from '../../files/guardOverwrite.ts';
+import { writePdf, writeSvg } from '../../files/writeDrawn.ts';
 import type { Project } from '../../project/project.ts';
 import { seasonSheets } from '../../project/sheetsOf.ts';
 import { printJson } from '../../render/json.ts';
 import { fileStem, stems } from '../../sheets/fileStem.ts';
 import { gapDrawing } from '../../sheets/gapSheets.ts';
 import { loadProject } from '../loadProject.ts';
-import { optionReader } from '../optionReader.ts';
+import { optionReader, readUnits } from '../options/optionReader.ts';
 import { readPaperOptions } from '../options/paperOptions.ts';
-import type { SeasonOptions } from '../options/seasonOptions.ts';
 import { seasonRecord } from '../report/seasonRecord.ts';
 import { seasonText } from '../report/seasonText.ts';
-import { readUnits } from '../units.ts';
+import type { SeasonOptions } from './season.ts';
 
 const OF_ONE_BOARD = ['species', 'shrinkage', 'coefficient', 'grain', 'size', 'from', 'to'] as const;
 
-/** Prints what the year does to a plan's drawers, and draws it where asked to. Throws a Failure with all that is wrong. */
+/** Prints how a plan's drawers move through the year, and draws it with --out. Throws a Failure with every complaint. */
 export const seasonOfPlan = async (plan: string, options: SeasonOptions): Promise<void> => {
   const beside = OF_ONE_BOARD.filter((key) => options[key] !== undefined);
   if (beside.length > 0)
@@ -69,23 +66,13 @@ const drawPictures = async (project: Project, options: SeasonOptions, folder: st
   const sheets = seasonSheets(project, printed);
   if (!sheets.ok) return refuseOptions(sheets.complaints, units);
   const pdf = join(folder, `${fileStem(title)}-season.pdf`);
-  await refuseForeign([pdf, ...pictures.map(({ path }) => path)], options.force === true);
+  await guardOverwrite([pdf, ...pictures.map(({ path }) => path)], options.force === true);
   await writePdf(pdf, `${title}: season`, sheets.value.pages());
-  const [{ renderSvg }, { svgWindow }] = await Promise.all([
-    import('../../render/svg.ts'),
-    import('../../render/svgWindow.ts'),
-  ]);
-  const tools = { fonts: loadFonts(), window: svgWindow() };
   for (const { name, drawing, path } of pictures)
-    await writeWhole(path, (write) =>
-      write(
-        renderSvg(
-          drawing,
-          { title: `${name}, gap through the year`, description: 'Drawn by Halfpin.' },
-          tools,
-        ),
-      ),
-    );
+    await writeSvg(path, drawing, {
+      title: `${name}, gap through the year`,
+      description: 'Drawn by Halfpin.',
+    });
   return [
     '',
     `${pdf}: the gaps through the year`,

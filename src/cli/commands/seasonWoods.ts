@@ -1,7 +1,7 @@
 import { printJson } from '../../render/json.ts';
 import { table } from '../../render/table.ts';
 import { everydayNames, SOURCE_NOTES, WOODS, type WoodSource } from '../../wood/species.ts';
-import { wrapText } from '../report/jointText.ts';
+import { terminalLines } from '../report/jointText.ts';
 
 /** Prints every wood that is known by name, with what else it is called and where its figures come from. */
 export const seasonWoods = (json: boolean): void => {
@@ -17,7 +17,7 @@ const record = (wood: (typeof WOODS)[number]) => ({
 const text = (): string[] => [...listFrom('handbook'), '', ...listFrom('memory')];
 
 const listFrom = (source: WoodSource): string[] => [
-  ...wrapText(`Figures: ${SOURCE_NOTES[source]}.`),
+  ...terminalLines(`Figures: ${SOURCE_NOTES[source]}.`),
   ...table(
     ['wood', 'also called'],
     WOODS.filter((wood) => wood.source === source).map((wood) => [wood.name, everydayNames(wood).join('; ')]),

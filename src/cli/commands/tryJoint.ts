@@ -4,11 +4,9 @@ import { translation } from '../../drawing/affine.ts';
 import type { Drawing } from '../../drawing/drawing.ts';
 import { appendLine } from '../../files/appendLine.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
-import { refuseForeign } from '../../files/guardOverwrite.ts';
-import { loadFonts } from '../../files/loadFonts.ts';
+import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { readInput } from '../../files/readInput.ts';
-import { writePdf } from '../../files/writePdf.ts';
-import { writeWhole } from '../../files/writeWhole.ts';
+import { writePdf, writeSvg } from '../../files/writeDrawn.ts';
 import { namedCorners } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
 import type { Measured } from '../../router/trial/checkTrial.ts';
@@ -35,16 +33,16 @@ import { quote } from '../../units/quote.ts';
 import type { Unit } from '../../units/unit.ts';
 import { loadProject } from '../loadProject.ts';
 import { atOption } from '../options/atOption.ts';
+import { readUnits } from '../options/optionReader.ts';
 import {
   type PlannedJoint,
   readTrialOptions,
   type TrialOptions,
   type TrialSetting,
 } from '../options/trialOptions.ts';
-import { adviceText, wrapText } from '../report/jointText.ts';
-import { readUnits } from '../units.ts';
+import { adviceText, terminalLines } from '../report/jointText.ts';
 
-/** Turns what was measured on a trial joint into the next setting, says it, draws it, and keeps it in a log. */
+/** Finds the next setting from the measures of a trial joint, prints it, draws it with --out, and logs it with --log. */
 export const tryJoint = async (plan: string | undefined, options: TrialOptions): Promise<void> => {
   const typed = readUnits(options.units);
   const found = plan === undefined ? undefined : await plannedJoint(plan, options);
@@ -90,7 +88,7 @@ const plannedJoint = async (
   };
 };
 
-/** The next setting: as other programs read it, in words and letters, and as a drawing. */
+/** The next setting as JSON, as text and as a drawing. */
 interface Next {
   readonly record: object;
   readonly text: readonly string[];
@@ -139,13 +137,13 @@ const reasons = ({ because, stop, tails, advice }: DepthMove | TemplateMove, uni
 
 const sentences = ({ because, stop, tails }: DepthMove | TemplateMove, unit: Unit): string[] =>
   [because, stop?.because, tails?.because].flatMap((each) =>
-    each === undefined ? [] : wrapText(speak(each, unit)),
+    each === undefined ? [] : terminalLines(speak(each, unit)),
   );
 
-/** More damaged lines than this are only counted. */
+/** The most damaged lines that are listed. */
 const MOST_TOLD = 20;
 
-/** A log as it stands; one that is damaged is refused, and left as it is. */
+/** The trials in a log. Throws a Failure where a line is damaged, and leaves the file as it is. */
 const readLog = async (path: string, unit: Unit): Promise<{ trials: readonly Trial[]; open: boolean }> => {
   const text = existsSync(path) ? new TextDecoder().decode(await readInput(path, 'a log of trials')) : '';
   const { trials, complaints } = parseTrialLog(text);
@@ -161,7 +159,7 @@ const readLog = async (path: string, unit: Unit): Promise<{ trials: readonly Tri
   return { trials, open: text !== '' && !text.endsWith('\n') };
 };
 
-/** The trial as the log keeps it. After the first along a slope, where the template stood must be said. */
+/** The trial as it is logged. After the first along a slope, the template's position is required. */
 const trialOf = (
   trial: TrialSetting,
   { looseness }: Measured,
@@ -200,7 +198,7 @@ const convergenceText = (
       : `${length(setting)} from where the template stood first`;
   return [
     '',
-    ...wrapText(
+    ...terminalLines(
       trials === 1
         ? `The log's first trial points to ${where}.`
         : `The log's ${trials} trials point to ${where}; what each calls for by itself lies within ${length(spread)}.`,
@@ -208,16 +206,12 @@ const convergenceText = (
   ];
 };
 
-/** White round the drawing of a trial, in mm. */
+/** Margin round the drawing of a trial, in mm. */
 const MARGIN = 10;
 
 const draw = async (drawing: Drawing, folder: string, force: boolean): Promise<string[]> => {
   const [pdf, svg] = [join(folder, 'trial.pdf'), join(folder, 'trial.svg')];
-  await refuseForeign([pdf, svg], force);
-  const [{ renderSvg }, { svgWindow }] = await Promise.all([
-    import('../../render/svg.ts'),
-    import('../../render/svgWindow.ts'),
-  ]);
+  await guardOverwrite([pdf, svg], force);
   const { x0, y0, x1, y1 } = drawing.box;
   await writePdf(pdf, 'Trial joint', [
     {
@@ -227,8 +221,6 @@ const draw = async (drawing: Drawing, folder: string, force: boolean): Promise<s
     },
   ]);
   const meta = { title: 'Trial joint', description: 'What moves after a trial joint, drawn by Halfpin.' };
-  await writeWhole(svg, (write) =>
-    write(renderSvg(drawing, meta, { fonts: loadFonts(), window: svgWindow() })),
-  );
+  await writeSvg(svg, drawing, meta);
   return ['', `${pdf}, ${svg}: what moves, drawn`];
 };

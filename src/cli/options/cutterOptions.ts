@@ -4,8 +4,8 @@ import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import type { Unit } from '../../units/unit.ts';
-import { type OptionReader, optionReader } from '../optionReader.ts';
 import { atOption } from './atOption.ts';
+import { type OptionReader, optionReader } from './optionReader.ts';
 
 /** The options that describe what a corner is cut with, as typed. */
 export interface CutterOptions {
@@ -35,7 +35,7 @@ const TOOL_KEYS = ['straight', 'bush', 'pinBush'] as const;
 
 const EXAMPLE = say`--cutter-diameter 12.7 --cutter-angle 8 --cutter-length 20`;
 
-/** What is cut with, as far as it can be read; absent where no cutter is given. */
+/** The tools, as far as they can be read; undefined where no cutter is given. */
 export const readCutterOptions = (
   options: CutterOptions,
   read: OptionReader<CutterOptions>,

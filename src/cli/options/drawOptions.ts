@@ -5,7 +5,7 @@ import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import type { Unit } from '../../units/unit.ts';
-import { optionReader } from '../optionReader.ts';
+import { optionReader } from './optionReader.ts';
 import { type PaperOptions, readPaperOptions } from './paperOptions.ts';
 
 /** The options of `draw` beside those of a corner, as typed. */
@@ -28,7 +28,7 @@ export interface DrawWish extends Required<Omit<SheetOptions, 'correction'>> {
 }
 
 /**
- * Reads what is typed, in the unit that the maker reads in. Throws a Failure with all that is wrong.
+ * The options of `draw`, bare numbers in `units`. Throws a Failure with every complaint.
  * @param guides whether there are guides to draw
  */
 export const readDrawOptions = (options: DrawOptions, units: Unit, guides: boolean): DrawWish => {

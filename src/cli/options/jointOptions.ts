@@ -19,9 +19,8 @@ import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import { parseSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
-import { type OptionReader, optionReader } from '../optionReader.ts';
-import { parseUnit } from '../units.ts';
 import { addCutterOptions, type CutterOptions, readCutterOptions } from './cutterOptions.ts';
+import { type OptionReader, optionReader, parseUnit } from './optionReader.ts';
 
 /** The lengths that only some kinds of corner have, as typed. */
 type OwnOptions = { readonly [Key in OwnLengthKey]?: string };
@@ -108,11 +107,11 @@ export interface ReadOptions {
   readonly name: string;
   /** What lengths are shown in: what `--units` says, or inches where every board is given in inches. */
   readonly units: Unit;
-  /** Without what could not be read; absent where a board's size could not. */
+  /** Without what could not be read; absent where a board's size is missing. */
   readonly spec?: JointSpec;
-  /** A machine's spacing, in place of what the spec says of tails and half pins. */
+  /** A machine's spacing in mm, which replaces the spec's tails and half pins. */
   readonly pitch?: number;
-  /** What the corner is cut with, where that is not by hand. */
+  /** The tools that the corner is cut with; absent for work by hand. */
   readonly cutting?: Cutting;
   /** Each at the option's name. */
   readonly complaints: readonly Complaint[];
@@ -202,7 +201,7 @@ const halfPins = (widths: readonly number[] | undefined, complain: Complain): Ha
   return lower === undefined || upper === undefined ? undefined : { lower, upper };
 };
 
-/** A pitch leaves nothing of the spacing to be chosen. */
+/** Complains of options for the spacing beside a pitch, which determines it. */
 const checkPitchAlone = (options: JointOptions, complain: Complain): void => {
   const beside = (['tails', 'pins', 'graded', 'halfPin'] as const).filter(
     (key) => options[key] !== undefined,

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { type Paper, parsePaper } from '../../paper/paperSizes.ts';
 import { checkMargin, DEFAULT_MARGIN } from '../../paper/printable.ts';
-import type { OptionReader } from '../optionReader.ts';
+import type { OptionReader } from './optionReader.ts';
 
 /** The options that describe what is printed on, as typed. */
 export interface PaperOptions {
@@ -14,7 +14,7 @@ export const addPaperOptions = (command: Command): Command =>
     .option('--paper <size>', 'A5 to A0, Letter, Legal, Tabloid, WxH or 610xroll (A4; Letter for inches)')
     .option('--margin <length>', 'what the printer leaves blank, at least 5 mm (6 mm)');
 
-/** Reads them in the unit that the maker reads in; undefined where they are wrong. */
+/** Paper and margin, bare numbers in the reader's unit; undefined where they are wrong. */
 export const readPaperOptions = (
   read: OptionReader<PaperOptions>,
 ): { readonly paper: Paper; readonly margin: number } | undefined => {

@@ -7,8 +7,8 @@ import type { OneCutterSetting, SlopedSetting } from '../../router/trial/trialCo
 import { mm, type Phrase, say } from '../../units/phrase.ts';
 import { parseSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
-import { optionReader } from '../optionReader.ts';
 import { parseAngle } from './cutterOptions.ts';
+import { optionReader } from './optionReader.ts';
 
 /** The options of `trial`, as typed. */
 export interface TrialOptions {
@@ -33,7 +33,7 @@ export interface TrialOptions {
 /** How the trial joint was cut. */
 export type TrialSetting =
   | { readonly kind: 'depth'; readonly setting: OneCutterSetting }
-  /** `at`: from where the template stood first, where that is said. */
+  /** `at`: the template's distance from its first position in mm, where it is given. */
   | { readonly kind: 'template'; readonly setting: SlopedSetting; readonly at?: number };
 
 /** The corner of a plan that was tried. */

@@ -6,7 +6,7 @@ import type { PinCut, RouterCut } from '../../router/passes/routerCut.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { speak } from '../../units/phrase.ts';
 import type { Unit } from '../../units/unit.ts';
-import { wrapText } from './jointText.ts';
+import { terminalLines } from './jointText.ts';
 
 /**
  * How to cut a corner with a router: where the cutter's centre goes, how deep, and what to ease.
@@ -20,7 +20,7 @@ export const cutText = (
 ): string[] => {
   const length = (value: number): string => formatLength(value, unit);
   return [
-    ...wrapText(
+    ...terminalLines(
       `Cut with the dovetail cutter of ${length(cutter.diameter)} at ${cutter.angle}°, set ${length(depth)} deep; the least pin at this depth is ${length(leastPin)}.`,
     ),
     `The cutter's centres on the tail board, from the reference edge, ${unit}:`,
@@ -45,7 +45,7 @@ const pinText = (cut: PinCut, from: string, length: (value: number) => string, u
         ...roundText(cut.socket, from, length),
       ]
     : [
-        ...wrapText(
+        ...terminalLines(
           `Pins with a straight cutter of ${length(cut.diameter)}, set ${length(cut.depth)} deep in the pin board's end; its centres, from the reference edge, ${unit}:`,
         ),
         ...table(
@@ -67,10 +67,10 @@ const roundText = (
   from: string,
   shown: (value: number) => string,
 ): string[] => [
-  ...wrapText(
+  ...terminalLines(
     `A socket is ${shown(length)} long: stop the cutter's centre ${shown(stop)} from ${from}, and there run it across from the first pass to the last, so that no ridge is left between them.`,
   ),
-  ...wrapText(
+  ...terminalLines(
     `Ease both inside arrises of every tail to the socket's round: from ${shown(ease.fromFace)} off the inside face, to ${shown(ease.atBase)} in at the base and ${shown(ease.atTip)} at the tip.`,
   ),
 ];
@@ -103,8 +103,8 @@ const passTable = (
   );
 };
 
-/** What to mind with any router, said once. */
+/** The cautions for work with any router. */
 export const cautionText = (unit: Unit): string[] => [
   'At the router:',
-  ...CAUTIONS.flatMap((caution) => wrapText(`- ${speak(caution, unit)}`)),
+  ...CAUTIONS.flatMap((caution) => terminalLines(`- ${speak(caution, unit)}`)),
 ];

@@ -1,11 +1,11 @@
 import { table } from '../../render/table.ts';
 
-/** Nothing printed is wider. */
+/** The most columns of any line. */
 export const COLUMNS = 80;
 
 /**
  * A table no wider than the terminal: what has no room goes under it in a further one, the first columns repeated.
- * @param keys how many columns tell the rows apart
+ * @param keys the number of columns that identify a row
  */
 export const fitTable = (
   heading: readonly string[],

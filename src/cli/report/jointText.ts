@@ -1,3 +1,4 @@
+import type { Family } from '../../drawer/drawer.ts';
 import { blockPicture } from '../../joint/blockPicture.ts';
 import { dividers, glueArea } from '../../joint/gauges.ts';
 import { type Joint, meanTail } from '../../joint/joint.ts';
@@ -6,7 +7,7 @@ import { type Complaint, sentence } from '../../units/complaint.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
-import { wrapText as wrapWords } from '../../units/wrapText.ts';
+import { wrapText } from '../../units/wrapText.ts';
 import { COLUMNS, fitTable } from './fitTable.ts';
 
 /**
@@ -18,10 +19,10 @@ export const jointText = (heading: string, joint: Joint, unit: Unit, pinBoardFro
   const length = (value: number): string => formatLength(value, unit);
   const own = kindOf(joint).lengths.map(({ word, of }) => ` with a ${word} of ${length(of(joint))}`);
   return [
-    ...wrapText(
+    ...terminalLines(
       `${heading}: ${kind} joint, ${length(width)} wide, tail board ${length(tailBoard.thickness)}, pin board ${length(pinBoard.thickness)}${own.join('')}, slope ${formatSlope(slope)} (${degrees(slope).toFixed(2)}°)`,
     ),
-    ...wrapText(countText(joint, unit)),
+    ...terminalLines(countText(joint, unit)),
     '',
     ...blockPicture(joint, 64).map((row, i) => `${['tip ', '', '', 'base'][i]?.padEnd(6)}${row}`),
     '',
@@ -36,13 +37,13 @@ export const jointText = (heading: string, joint: Joint, unit: Unit, pinBoardFro
       1,
     ),
     '',
-    ...settingsText(joint, unit, pinBoardFrom).flatMap(wrapText),
+    ...settingsText(joint, unit, pinBoardFrom).flatMap(terminalLines),
   ];
 };
 
-/** Each piece of advice as a line or more. */
+/** Each piece of advice, on one or more lines. */
 export const adviceText = (advice: readonly Complaint[], unit: Unit): string[] =>
-  advice.flatMap((each) => wrapText(`advice: ${sentence(each, unit)}`));
+  advice.flatMap((each) => terminalLines(`advice: ${sentence(each, unit)}`));
 
 /** `5 tails of 21.4 mm; 4 would be 27.9 mm, 6 would be 16.9 mm`. */
 export const countText = (joint: Joint, unit: Unit): string => {
@@ -72,5 +73,10 @@ export const settingsText = (joint: Joint, unit: Unit, pinBoardFrom = 'its end')
   ];
 };
 
+/** The set's tail width, and the ratio of its widest tail to its narrowest. */
+export const familySentence = ({ target, spread }: Family, units: Unit): string =>
+  `The set keeps to tails of ${formatLength(target, units)}; its widest tail is ${spread.toFixed(2)} times its narrowest.`;
+
 /** A sentence in lines no wider than the terminal, its later lines indented. */
-export const wrapText = (text: string): string[] => wrapWords(text, (line) => line.length <= COLUMNS, '  ');
+export const terminalLines = (text: string): string[] =>
+  wrapText(text, (line) => line.length <= COLUMNS, '  ');

@@ -4,7 +4,7 @@ import { speak } from '../../units/phrase.ts';
 import type { Unit } from '../../units/unit.ts';
 import type { Climate } from '../../wood/climate.ts';
 import { SOURCE_NOTES } from '../../wood/species.ts';
-import type { SeasonedDrawer } from './seasonedDrawer.ts';
+import type { SeasonedDrawer } from './seasonText.ts';
 
 /** What the year does to a set, for other programs: lengths in mm, moisture contents in percent. */
 export const seasonRecord = (

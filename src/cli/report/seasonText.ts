@@ -1,3 +1,5 @@
+import type { Drawer } from '../../drawer/drawer.ts';
+import type { DrawerSeason } from '../../drawer/drawerSeason.ts';
 import type { GapSeason } from '../../drawer/gaps.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { table } from '../../render/table.ts';
@@ -10,8 +12,13 @@ import { GAP_BAND } from '../../wood/gapBand.ts';
 import { formatPercent } from '../../wood/moisture.ts';
 import { type SawnWood, thicknessCoefficient, widthCoefficient } from '../../wood/movement.ts';
 import { SOURCE_NOTES } from '../../wood/species.ts';
-import { adviceText, wrapText } from './jointText.ts';
-import type { SeasonedDrawer } from './seasonedDrawer.ts';
+import { adviceText, terminalLines } from './jointText.ts';
+
+/** A drawer, and what the year does to it. */
+export interface SeasonedDrawer {
+  readonly drawer: Drawer;
+  readonly season: DrawerSeason;
+}
 
 /** What the year does to a set, in tables no wider than the terminal. */
 export const seasonText = (
@@ -21,7 +28,7 @@ export const seasonText = (
   units: Unit,
 ): string[] =>
   [
-    wrapText(
+    terminalLines(
       `Moisture content: ${formatPercent(climate.making)} when made, ${formatPercent(climate.driest)} when driest, ${formatPercent(climate.dampest)} when dampest.`,
     ),
     woodsText(drawers),
@@ -36,7 +43,7 @@ export const seasonText = (
     .filter((block) => block.length > 0)
     .flatMap((block, i) => (i === 0 ? block : ['', ...block]));
 
-/** The names of drawers and of woods in tables are cut to so many letters. */
+/** The most letters of a drawer's and of a wood's name in a table. */
 const NAME = 14;
 const WOOD = 24;
 
@@ -55,7 +62,7 @@ const numbers = (count: number, ...words: readonly boolean[]): boolean[] => [
 const cells = ({ making, driest, dampest }: Seasonal<number>, units: Unit): string[] =>
   [making, driest, dampest].map((value) => formatNumber(value, units));
 
-/** What every kind of part is made of, and how much 1 % of moisture content makes of its width and thickness. */
+/** The wood of every kind of part, and the change of its width and thickness for 1 % of moisture content. */
 const woodsText = (drawers: readonly SeasonedDrawer[]): string[] => {
   const percent = (of: typeof widthCoefficient, { wood, cut: sawn }: SawnWood): string =>
     (100 * of(wood, sawn)).toFixed(3);
@@ -81,12 +88,12 @@ const woodsText = (drawers: readonly SeasonedDrawer[]): string[] => {
       ),
       [false, false, false, true, true],
     ),
-    ...wrapText(
+    ...terminalLines(
       `For each 1 % of moisture content; lengths do not move. ${sources.map((source) => sourceSentence(source, stocks)).join(' ')}`,
     ),
     ...(assumed.length === 0
       ? []
-      : wrapText(
+      : terminalLines(
           `Where no grain is given (${assumed.join(', ')}) the wood is taken as flatsawn, which moves more across its width; that is the safe side.`,
         )),
   ];
@@ -119,7 +126,7 @@ const leaveText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] =>
   return rows.length === 0
     ? []
     : [
-        ...wrapText(
+        ...terminalLines(
           `The gap to leave above when made, ${units}, so that ${formatLength(GAP_BAND.least, units)} is left when dampest:`,
         ),
         ...table(['drawer', 'count', 'opening', 'leave', 'left', 'made'], rows, numbers(5, false)),
@@ -142,7 +149,7 @@ const gapsText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] => 
   return rows.length === 0
     ? []
     : [
-        ...wrapText(
+        ...terminalLines(
           `The gaps through the year, ${units}: above the front, above the sides, and beside each side. Above, a drawer sticks under ${formatLength(GAP_BAND.least, units)}, and a gap over ${formatLength(GAP_BAND.most, units)} shows.`,
         ),
         ...table(['drawer', 'gap', 'made', 'driest', 'dampest', ''], rows, [
@@ -192,7 +199,7 @@ const bottomsText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] 
   });
   if (solid.length === 0) return ['The bottoms are panels, and do not move.'];
   return [
-    ...wrapText(
+    ...terminalLines(
       `Solid bottoms, ${units}, from front to back: what is made is the depth to cut.${solid.length < drawers.length ? ' The others are panels, and do not move.' : ''}`,
     ),
     ...table(
@@ -200,7 +207,7 @@ const bottomsText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] 
       solid.map(({ name, depth }) => [name, ...cells(depth, units)]),
       numbers(3, false),
     ),
-    ...wrapText(
+    ...terminalLines(
       "The slot for each screw under the back: its length, and how far its front end lies ahead of the screw's middle.",
     ),
     ...table(
@@ -224,7 +231,7 @@ const cornersText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] 
   const step = (value: number): string => formatNumber(value, units);
   const open = flush.filter(({ drawer: { front } }) => kindOf(front).sockets === 'open');
   return [
-    ...wrapText(
+    ...terminalLines(
       `Front corners planed flush when made, ${units}: how far the side's top edge will stand over the front's, and the pins' ends over the side's face; below 0 they lie under it.`,
     ),
     ...table(
@@ -243,7 +250,7 @@ const cornersText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] 
     ...(open.length === 0
       ? []
       : [
-          ...wrapText("And the tails' ends over the front's face:"),
+          ...terminalLines("And the tails' ends over the front's face:"),
           ...table(
             ['drawer', 'tails driest', 'tails dampest'],
             open.map((each) => [

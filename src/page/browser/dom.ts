@@ -7,7 +7,7 @@ export const find = <E extends Element>(id: string, kind: new () => E): E => {
   return found;
 };
 
-/** Sets a text only where it has changed, for the browser lays out anew what is set. */
+/** Sets a text only where it has changed, as the browser lays out again what is set. */
 export const setText = (node: Node, text: string): void => {
   if (node.textContent !== text) node.textContent = text;
 };
@@ -19,7 +19,7 @@ export const setAttribute = (node: Element, name: string, value: string): void =
 /** A length in px as it is written in SVG: tenths are finer than any screen. */
 export const px = (value: number): string => String(Math.round(value * 10) / 10);
 
-/** Gives a path its data; only where it has changed, for the browser paints anew what is set. */
+/** Sets a path's data only where it has changed, as the browser paints again what is set. */
 export const drawPath = (path: SvgPath, data: string): void => setAttribute(path.node, 'd', data);
 
 /** Sizes an SVG in px. */

@@ -6,14 +6,14 @@ import type { AppContext } from '../model/viewState.ts';
 import { find } from './dom.ts';
 import { linkOf, planInLink } from './link.ts';
 
-/** Far more than a plan may have; what is larger still is not read to its end. */
+/** More bytes than a plan may have; a larger file is read this far only. */
 const MOST_READ = 100e6;
 
-/** Opening and saving: plans come and go as files and as links. */
-export const files = ({ now, unit, take, say }: AppContext) => {
+/** Opens and saves plans, as files and as links. */
+export const files = ({ now, unit, openPlan, say }: AppContext) => {
   const open = async (file: File): Promise<void> => {
     try {
-      take(new Uint8Array(await file.slice(0, MOST_READ).arrayBuffer()), file.name);
+      openPlan(new Uint8Array(await file.slice(0, MOST_READ).arrayBuffer()), file.name);
     } catch {
       say({ kind: 'stop', title: `${quote(file.name)} could not be read; the plan in hand is as it was.` });
     }
@@ -41,7 +41,7 @@ export const files = ({ now, unit, take, say }: AppContext) => {
   });
 
   const copyLink = async (): Promise<void> => {
-    history.replaceState(null, '', `#${await linkOf(now().work.text)}`);
+    history.replaceState(null, '', `#${await linkOf(now().source.text)}`);
     try {
       await navigator.clipboard.writeText(location.href);
       say({ kind: 'note', title: 'A link that holds the whole plan has been copied.' });
@@ -54,16 +54,17 @@ export const files = ({ now, unit, take, say }: AppContext) => {
     const bytes = await planInLink(location.hash);
     if (bytes === null)
       say({ kind: 'stop', title: 'The plan in this link is damaged; the plan in hand is as it was.' });
-    else if (bytes !== undefined && new TextDecoder().decode(bytes) !== now().work.text) take(bytes, 'link');
+    else if (bytes !== undefined && new TextDecoder().decode(bytes) !== now().source.text)
+      openPlan(bytes, 'link');
   };
   addEventListener('hashchange', () => void openLink());
   void openLink();
 
-  const begin = (unit: Unit): void => void take(starterPlan(unit), 'a new plan');
+  const begin = (unit: Unit): void => void openPlan(starterPlan(unit), 'a new plan');
 
   return {
     open: () => chooser.click(),
-    save: () => saveFile(now().project.name, '.yaml', 'application/yaml', [now().work.text]),
+    save: () => saveFile(now().project.name, '.yaml', 'application/yaml', [now().source.text]),
     fresh: () => begin(unit()),
     'fresh-mm': () => begin('mm'),
     'fresh-in': () => begin('in'),

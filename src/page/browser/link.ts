@@ -1,5 +1,5 @@
 const MARK = 'plan=';
-/** A link longer than this is no plan but an attack. */
+/** Longer links are ignored: no plan is as long. */
 const LONGEST = 4e6;
 /** The most that a link may unfold into, in bytes. */
 const MOST_BYTES = 20e6;

@@ -1,20 +1,20 @@
 import type { Correction, PrinterError } from '../../paper/printerCorrection.ts';
-import type { Work } from '../model/snapshot.ts';
+import type { PlanSource } from '../model/snapshot.ts';
 
 const KEY = 'halfpin';
 const PRINTERS_KEY = 'halfpin printers';
 
-/** The work kept from an earlier visit; undefined where there is none, or the browser keeps nothing. */
-export const kept = (): Work | undefined => {
+/** The plan stored on an earlier visit; undefined where there is none, or the browser stores nothing. */
+export const storedPlan = (): PlanSource | undefined => {
   try {
     const found: unknown = JSON.parse(localStorage.getItem(KEY) ?? 'null');
-    return isWork(found) ? found : undefined;
+    return isPlanSource(found) ? found : undefined;
   } catch {
     return undefined;
   }
 };
 
-const isWork = (value: unknown): value is Work => {
+const isPlanSource = (value: unknown): value is PlanSource => {
   if (typeof value !== 'object' || value === null || !('text' in value) || !('locks' in value)) return false;
   const { text, locks } = value;
   return (
@@ -25,10 +25,10 @@ const isWork = (value: unknown): value is Work => {
   );
 };
 
-/** Keeps the work for the next visit; false where the browser does not, because it is full or is told not to. */
-export const keep = (work: Work): boolean => {
+/** Stores the plan for the next visit; false where the browser's storage is full or switched off. */
+export const storePlan = (source: PlanSource): boolean => {
   try {
-    localStorage.setItem(KEY, JSON.stringify(work));
+    localStorage.setItem(KEY, JSON.stringify(source));
     return true;
   } catch {
     return false;
@@ -38,7 +38,7 @@ export const keep = (work: Work): boolean => {
 type Printers = Readonly<Record<string, PrinterError>>;
 
 /** Every printer that has been measured in this browser. */
-export const keptPrinters = (): Printers => {
+export const storedPrinters = (): Printers => {
   try {
     const found: unknown = JSON.parse(localStorage.getItem(PRINTERS_KEY) ?? '{}');
     if (typeof found !== 'object' || found === null) return {};
@@ -56,10 +56,10 @@ const isError = (value: unknown): value is PrinterError => {
   return [x, y, skew].every((part) => Number.isFinite(part)) && Number(x) > 0.9 && Number(y) > 0.9;
 };
 
-/** Keeps a printer's error under its name; false where the browser keeps nothing. */
-export const keepPrinter = ({ printer, error }: Correction): boolean => {
+/** Stores a printer's error under its name; false where the browser's storage is full or switched off. */
+export const storePrinter = ({ printer, error }: Correction): boolean => {
   try {
-    localStorage.setItem(PRINTERS_KEY, JSON.stringify({ ...keptPrinters(), [printer]: error }));
+    localStorage.setItem(PRINTERS_KEY, JSON.stringify({ ...storedPrinters(), [printer]: error }));
     return true;
   } catch {
     return false;

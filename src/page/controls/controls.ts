@@ -8,7 +8,7 @@ import { entry } from './entry.ts';
 import { measureList } from './measureList.ts';
 import { widthTable } from './widthTable.ts';
 
-/** What the controls can ask for. */
+/** The actions of the controls. */
 export interface ControlActions {
   readonly select: (ref: CornerRef) => void;
   readonly oneMore: () => void;
@@ -21,15 +21,15 @@ export interface ControlActions {
   readonly measure: (quantity: Quantity, value: number) => void;
   readonly scope: (scope: Scope) => void;
   readonly rename: (name: string) => void;
-  readonly howMany: (count: number) => void;
-  readonly another: () => void;
-  readonly takeOut: () => void;
-  /** What was typed cannot be read. */
+  readonly setCount: (count: number) => void;
+  readonly duplicate: () => void;
+  readonly remove: () => void;
+  /** For typed text that cannot be read. */
   readonly complain: (complaints: readonly Complaint[]) => void;
 }
 
 /**
- * Everything that is set by words and numbers.
+ * The lists, fields and buttons beside the drawing.
  * @param which for the choice between a drawer's corners
  * @param tools what goes beside the drawing
  * @param host what goes apart from it
@@ -55,7 +55,7 @@ const cornerSwitch = ({ corner: { ref } }: ViewState, { select }: ControlActions
   </div>`;
 };
 
-/** How many tails, and what can be done to them all. */
+/** The number of tails, and the actions on all of them. */
 const tailControls = (
   { corner: { joint, ref } }: ViewState,
   { oneMore, oneFewer, even, choose, mirror }: ControlActions,
@@ -73,19 +73,19 @@ const tailControls = (
   </div>`;
 };
 
-/** The drawer itself: its name, how many are made, one more, one fewer. */
+/** The drawer or single corner: its name and quantity, to copy and to remove. */
 const itemControls = (
   { corner: { drawer, name } }: ViewState,
-  { rename, howMany, another, takeOut }: ControlActions,
+  { rename, setCount, duplicate, remove }: ControlActions,
 ): TemplateResult => {
-  const count = entry('How many', String(drawer?.spec.count ?? 1), (text) => howMany(Number(text)));
+  const count = entry('How many', String(drawer?.spec.count ?? 1), (text) => setCount(Number(text)));
   return html`<section class="item" aria-label="Name and number">
     <h3>${drawer === undefined ? 'This corner' : 'This drawer'}</h3>
     <label>name${entry('Name', name, rename)}</label>
     <label ?hidden=${drawer === undefined}>how many${count}</label>
     <div class="row">
-      <button type="button" @click=${another}>Another like it</button>
-      <button type="button" @click=${takeOut}>Take it out</button>
+      <button type="button" @click=${duplicate}>Another like it</button>
+      <button type="button" @click=${remove}>Take it out</button>
     </div>
   </section>`;
 };

@@ -1,8 +1,7 @@
 import { html, type TemplateResult } from 'lit-html';
 
 /**
- * A place to type into. What is being typed stays until the value shown changes; what cannot be taken gives way to what
- * was there.
+ * A text field. What is being typed stays until the value shown changes; what cannot be read is replaced by that value.
  */
 export const entry = (label: string, shown: string, take: (text: string) => void): TemplateResult => {
   const commit = ({ target }: Event): void => {

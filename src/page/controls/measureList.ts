@@ -10,7 +10,7 @@ import type { ViewState } from '../model/viewState.ts';
 import type { ControlActions } from './controls.ts';
 import { entry } from './entry.ts';
 
-/** Every measure of the corner and its drawer, and for whom a change of it is. */
+/** Every measure of the corner and its drawer, and the scope of a change. */
 export const measureList = (
   { corner, now, scope: chosen }: ViewState,
   { measure, scope, complain }: ControlActions,

@@ -67,6 +67,6 @@ const grooveAt = (
   ].join('');
 };
 
-/** Where a board goes on beyond what is drawn. */
+/** The break line where a board extends beyond the drawing. */
 const breakLine = (x: number, from: number, to: number): string =>
   `M${px(x)} ${px(from)}V${px((from + to) / 2 + 9)}l-5 -6l10 -6l-5 -6V${px(to)}`;

@@ -9,13 +9,13 @@ const FREE = 8;
 /** From the line that is moved, in px. */
 const AWAY = 14;
 
-/** Where a callout points to, in px, and whether it stands above, as a finger hides what is below. */
+/** The point of a callout in px, and whether it lies above, as a finger hides what is below. */
 export interface Pointed {
   readonly at: readonly [x: number, y: number];
   readonly above: boolean;
 }
 
-/** Says beside what is moved why it goes no further. */
+/** A callout beside what is moved, with the reason why it goes no further. */
 export const callout = (
   [first]: readonly Complaint[],
   pointed: Pointed | undefined,

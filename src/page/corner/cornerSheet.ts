@@ -44,7 +44,7 @@ export interface CornerSheet {
   /** Sockets, on the pin board's end and on its inside face. */
   readonly sockets: readonly FaceOutline[];
   readonly faceSockets: readonly FaceOutline[];
-  /** The way of each line between two widths across all four faces. */
+  /** The path of each line between two widths across all four faces. */
   readonly lines: readonly FaceOutline[];
   readonly groove?: {
     readonly from: number;
@@ -63,7 +63,7 @@ export interface Frame {
   readonly top: number;
   readonly bottom: number;
   readonly gap: number;
-  /** Kept while something is moved; else as large as there is room for. */
+  /** The scale while something is moved; else the largest for which there is room. */
   readonly scale?: number;
 }
 
@@ -72,7 +72,7 @@ const LEAST_GRIP = 12;
 const MOST_GRIP = 70;
 /** px to the mm. */
 const LARGEST_SCALE = 9;
-/** A wide board is drawn no smaller, so that its pins can be taken hold of, if there is room beside it. */
+/** The least scale of a wide board, so that its pins can be grabbed, if there is room beside it. */
 const LEAST_SCALE = 3.2;
 
 export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): CornerSheet => {

@@ -12,7 +12,7 @@ import { handleLayer } from './handleLayer.ts';
 import type { HandleShape } from './handleShape.ts';
 import { sizesLayer } from './sizesLayer.ts';
 
-/** Both boards of the selected corner, to be set out by hand. */
+/** Both boards of the selected corner, with handles. */
 export const cornerView = (host: HTMLElement, hands: DragActions): View => {
   const svg = SVG().addTo(host).addClass('corner');
   svg.attr('role', 'group');
@@ -27,7 +27,7 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
   const drawHandles = handleLayer(layer('handles'), hands);
   /** The scale that the drawing has while something is moved. */
   let held: number | undefined;
-  /** Where on the drawing the pointer took hold; nothing where keys did. */
+  /** Where on the drawing the pointer is; undefined where keys are used. */
   let grabbed: { readonly x: number; readonly touch: boolean } | undefined;
   host.addEventListener('pointerdown', ({ clientX, pointerType }) => {
     grabbed = { x: clientX - host.getBoundingClientRect().left, touch: pointerType === 'touch' };
@@ -54,12 +54,12 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
     drawSizes(shown, sheet);
     const moved = drawHandles(shown, sheet);
     const pointed = moved && pointedAt(moved.handle, moved.middle);
-    // It stands in the host after the drawing, which stays.
+    // It follows the drawing in the host.
     render(callout(moving?.stop ?? [], pointed, sheet.width, now.project.units), host);
   };
 };
 
-/** In px: of the window's height, what stands above the drawing; less than this no drawing is made. */
+/** In px: the part of the window's height above the drawing; and the least height of a drawing. */
 const ABOVE = 260;
 const HEIGHT = { least: 360, most: 700 };
 

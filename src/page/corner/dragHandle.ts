@@ -1,11 +1,11 @@
 import type { Handle } from '../model/handles.ts';
 
-/** What is reported of a handle that is moved by pointer or by keys. */
+/** Events of a handle that is moved by pointer or by keys. */
 export interface DragActions {
   readonly grab: (handle: Handle) => void;
-  /** @param by mm, up or to the right, from where it was taken hold of */
+  /** @param by mm, up or to the right, from where it was grabbed */
   readonly drag: (by: number) => void;
-  /** @param kept whether it stays where it has come */
+  /** @param kept false restores the place before */
   readonly drop: (kept: boolean) => void;
   /** @param steps of 0.1 mm or 1/64 in, by which its value grows */
   readonly nudge: (handle: Handle, steps: number) => void;
@@ -23,8 +23,8 @@ const KEYS: Readonly<Record<string, number>> = {
 };
 
 /**
- * Lets an element be moved by pointer and by keys.
- * @param held the handle that the element stands for, and px to the mm, at the time of asking
+ * Makes an element draggable by pointer and by keys.
+ * @param held the handle of the element, and px to the mm, at the time of the call
  */
 export const dragHandle = (
   node: SVGElement,
@@ -35,7 +35,7 @@ export const dragHandle = (
   let pending: number | undefined;
   let by = 0;
 
-  // A finger that takes hold does not scroll the page; browsers do not heed touch-action inside a drawing.
+  // A finger on a handle does not scroll the page; browsers ignore touch-action inside a drawing.
   node.addEventListener('touchstart', (event) => event.preventDefault(), { passive: false });
   node.addEventListener('pointerdown', (event) => {
     const now = held();
@@ -51,7 +51,7 @@ export const dragHandle = (
     const now = held();
     if (start === undefined || now === undefined) return;
     by = (now.handle.axis === 'u' ? start.y - event.clientY : event.clientX - start.x) / start.scale;
-    // Many moves may come for one picture.
+    // There may be many events for one frame.
     pending ??= requestAnimationFrame(() => {
       pending = undefined;
       if (start !== undefined) drag(by);
@@ -76,7 +76,7 @@ export const dragHandle = (
     const steps = KEYS[event.key];
     if (steps === undefined || start !== undefined) return;
     event.preventDefault();
-    // An arrow to the side moves an upright that way, whatever its value does.
+    // An arrow key to the side moves an upright that way, whether its value grows or shrinks.
     const sense = event.key === 'ArrowLeft' || event.key === 'ArrowRight' ? now.handle.sense : 1;
     nudge(now.handle, sense * steps * (event.shiftKey ? MANY_STEPS : 1));
   });

@@ -15,15 +15,15 @@ interface Drawn {
   readonly text: Text;
 }
 
-/** The handle that is moved, and where it has its middle. */
+/** The handle that is moved, and the middle of its mark in px. */
 interface Moving {
   readonly handle: Handle;
   readonly middle: HandleShape['middle'];
 }
 
 /**
- * Everything that can be taken hold of: to eyes a mark on its line, to screen readers a slider.
- * @returns shows the handles, and says which one is moved
+ * The handles of a corner: each a mark on its line, and a slider for screen readers.
+ * @returns renders the handles, and returns the one that is moved
  */
 export const handleLayer = (layer: G, hands: DragActions) => {
   const drawn = new Map<string, Drawn>();

@@ -4,14 +4,14 @@ import { px } from '../browser/dom.ts';
 import type { Handle } from '../model/handles.ts';
 import type { CornerSheet } from './cornerSheet.ts';
 
-/** A finger needs so many px. */
+/** The least size of a touch target, in px. */
 const FINGER = 44;
 
 /** How a handle looks: SVG path data, and where its middle is, in px. */
 export interface HandleShape {
-  /** What can be taken hold of. */
+  /** The area that can be grabbed. */
   readonly hit: string;
-  /** What lights up. */
+  /** The mark that is highlighted. */
   readonly trace: string;
   readonly grip: string;
   /** Written over an upright. */
@@ -36,7 +36,7 @@ export const handleShape = (handle: Handle, sheet: CornerSheet, unit: Unit): Han
 
 type On<Kind> = Extract<Handle['on'], { kind: Kind }>;
 
-/** A line can be taken hold of anywhere between the baselines; neighbours share what lies between them. */
+/** A line can be grabbed anywhere between the baselines; neighbours share the space between them. */
 const lineShape = ({ line, below, above }: On<'line'>, value: number, sheet: CornerSheet): HandleShape => {
   const { y, tailEnd, pinEnd } = sheet;
   const here = y(value);
@@ -51,7 +51,7 @@ const lineShape = ({ line, below, above }: On<'line'>, value: number, sheet: Cor
   };
 };
 
-/** The groove is taken hold of beside the tails, where no line is. */
+/** The groove is grabbed beside the tails, where no line is. */
 const grooveShape = (
   { from, to }: On<'groove'>,
   { y, tailFace, tailBaseline, pinFace }: CornerSheet,
@@ -69,7 +69,7 @@ const grooveShape = (
   };
 };
 
-/** An upright is taken hold of above the boards, where it says how far it is from its end. */
+/** An upright is grabbed above the boards, where its distance from the end is written. */
 const uprightShape = (
   { value, on }: Handle,
   x: number,

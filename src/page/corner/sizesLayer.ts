@@ -7,7 +7,7 @@ import { isTail, linesOf, widthsOf } from '../model/widths.ts';
 import type { CornerSheet, Face } from './cornerSheet.ts';
 import { Texts } from './texts.ts';
 
-/** A size is written where it has so many px; smaller ones stand among the numbers only. */
+/** A size is written where it is so many px high; smaller ones are in the table only. */
 const LEAST_ROOM = 12;
 /** The frame of a locked width, in px. */
 const LOCK = { width: 50, height: 18 };
@@ -18,7 +18,7 @@ const LABELLED = 76;
 /** From a text's middle down to its baseline, in px. */
 const HALF_HIGH = 5;
 
-/** Writes a corner's sizes beside it, and what its faces are called. */
+/** A corner's sizes and the names of its faces. */
 export const sizesLayer = (group: G): ((shown: ViewState, sheet: CornerSheet) => void) => {
   const ticks = group.path('').addClass('ticks') as SvgPath;
   const sizes = new Texts(group);
@@ -48,7 +48,7 @@ const writeWidths = ({ corner, locked, now }: ViewState, sheet: CornerSheet, tex
     const at = y((lines[i] ?? 0) + width / 2);
     const words = formatNumber(width, now.project.units);
     texts.put(words, middle, at + HALF_HIGH, `middle${isTail(i) ? ' tail' : ''}`);
-    // As on any drawing, a size in a frame is one that stays.
+    // A size in a frame is fixed, as on technical drawings.
     if (locked.has(i))
       ticks += `M${px(middle - LOCK.width / 2)} ${px(at - LOCK.height / 2)}h${LOCK.width}v${LOCK.height}h${-LOCK.width}Z`;
   });

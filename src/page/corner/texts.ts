@@ -1,7 +1,7 @@
 import type { G, Text } from '@svgdotjs/svg.js';
 import { px, setAttribute, setText } from '../browser/dom.ts';
 
-/** Texts of a drawing that are made once and moved from then on: start, put each, end. */
+/** Texts of a drawing, whose elements are used again: start, put each, end. */
 export class Texts {
   readonly #group: G;
   readonly #texts: Text[] = [];

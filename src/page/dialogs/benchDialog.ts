@@ -24,7 +24,7 @@ const cornersOf = ({ set, joints }: Project): CornerRef[] => [
 
 const sameCorner = (a: CornerRef, b: CornerRef): boolean => JSON.stringify(a) === JSON.stringify(b);
 
-/** The numbers of one corner, big enough to be read from the bench; the screen stays on where the browser can do that. */
+/** The numbers of one corner, large enough to be read from the bench; the screen stays on where the browser allows it. */
 export const benchDialog = ({ now, unit }: AppContext): ((ref: CornerRef) => void) => {
   const dialog = find('bench-dialog', HTMLDialogElement);
   const title = find('bench-title', HTMLElement);
@@ -59,7 +59,7 @@ export const benchDialog = ({ now, unit }: AppContext): ((ref: CornerRef) => voi
   };
 
   document.addEventListener('visibilitychange', () => {
-    // The browser lets go of the screen when the page is hidden.
+    // The browser releases the wake lock when the page is hidden.
     if (dialog.open && document.visibilityState === 'visible') void stayAwake();
   });
   dialog.addEventListener('close', () => {

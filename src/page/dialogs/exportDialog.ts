@@ -11,7 +11,7 @@ import { formatNumber } from '../../units/formatLength.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import { find } from '../browser/dom.ts';
 import { saveFile } from '../browser/files.ts';
-import { keepPrinter, keptPrinters } from '../browser/storage.ts';
+import { storedPrinters, storePrinter } from '../browser/storage.ts';
 import type { AppContext } from '../model/viewState.ts';
 import { loadExporter } from './loadExporter.ts';
 import { measuredError, type Printing } from './measuredError.ts';
@@ -19,7 +19,7 @@ import { printPages } from './printPages.ts';
 
 const PAPERS = [...ISO_PAPERS, ...ANSI_PAPERS];
 
-/** All that can be taken away: sheets, pieces, lists. */
+/** The dialog that prints and saves sheets, pieces and lists. */
 export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
   const dialog = find('take-dialog', HTMLDialogElement);
   const input = (id: string): HTMLInputElement => find(id, HTMLInputElement);
@@ -42,7 +42,7 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
     };
   };
 
-  /** What was typed about the paper; what is wrong with it is said. */
+  /** The paper and margin that were typed; undefined where they are wrong, which is shown. */
   const printing = (): Printing | undefined => {
     const sheet = parsePaper(input('paper').value);
     const edge = parseLength(input('margin').value, unit());
@@ -56,16 +56,16 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
 
   const optionsOf = (on: Printing): SheetOptions => {
     const printer = select('printer').value;
-    const error = keptPrinters()[printer];
+    const error = storedPrinters()[printer];
     return { ...on, choice: choice(), ...(error && { correction: { printer, error } }) };
   };
 
-  /** Runs one of the tasks, saying that it runs and what came of it. */
+  /** Runs a task, and shows that it runs and its result. */
   const run = (task: () => Promise<string | undefined>) => async (): Promise<void> => {
     say('Making it …');
     dialog.setAttribute('aria-busy', 'true');
     try {
-      // Lets the words be painted first.
+      // The browser paints the status first.
       await new Promise((resolve) => setTimeout(resolve, 20));
       const done = await task();
       if (done !== undefined) say(done);
@@ -144,7 +144,7 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
       refuse(error.complaints);
       return undefined;
     }
-    const isKept = keepPrinter({ printer: name, error: error.value });
+    const isKept = storePrinter({ printer: name, error: error.value });
     show();
     select('printer').value = name;
     return isKept
@@ -172,7 +172,7 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
         <label>Corrected for
           <select id="printer">
             <option value="">none</option>
-            ${Object.keys(keptPrinters()).map((name) => html`<option value=${name}>${name}</option>`)}
+            ${Object.keys(storedPrinters()).map((name) => html`<option value=${name}>${name}</option>`)}
           </select>
         </label>
       </div>

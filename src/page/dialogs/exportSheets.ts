@@ -30,7 +30,7 @@ export const pdf = async (
   return chunks;
 };
 
-/** A sheet that shows how a printer errs. */
+/** A proof sheet, to measure a printer's error. */
 export const proof = async (
   paper: Paper,
   margin: number,
@@ -48,7 +48,7 @@ export const pieceZip = (project: Project, choice: PieceChoice, fonts: Fonts): U
   const files = [...svgFiles(pieces, { fonts, window }), ...dxfFiles(project)].map(
     ({ name, text }) => [name, encoder.encode(text())] as const,
   );
-  // The first day a zip can tell, so that the same plan gives the same bytes.
+  // The earliest date of a ZIP file, so that the same plan gives the same bytes.
   return new Uint8Array(zipSync(Object.fromEntries(files), { mtime: new Date(1980, 0, 1) }));
 };
 

@@ -1,7 +1,7 @@
 import { find, setText } from '../browser/dom.ts';
 import { unpack } from './loadExporter.ts';
 
-/** Under which licences the page, and all that it is made of, may be used. */
+/** The dialog with the licences of the page and of all that is bundled in it. */
 export const licencesDialog = (): (() => void) => {
   const dialog = find('licences-dialog', HTMLDialogElement);
   const text = find('licences-text', HTMLElement);

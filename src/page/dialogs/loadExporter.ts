@@ -2,11 +2,11 @@ import type { Fonts } from '../../render/fonts.ts';
 import type * as Exporter from './exportSheets.ts';
 
 declare global {
-  /** What makes sheets; made known by a script that is let in when it is first asked for. */
+  /** The part that makes sheets; defined by a script that is added when it is first needed. */
   var halfpinExporter: typeof Exporter | undefined;
 }
 
-/** Unpacks what the page carries packed, in an element that does nothing by itself. */
+/** Unpacks compressed data from an inert element of the page. */
 export const unpack = async (id: string): Promise<Blob> => {
   const packed = document.getElementById(id)?.textContent ?? '';
   const bytes = Uint8Array.from(atob(packed.trim()), (character) => character.charCodeAt(0));
@@ -32,7 +32,7 @@ const load = async (): Promise<{ exporter: typeof Exporter; fonts: Fonts }> => {
 
 let loaded: ReturnType<typeof load> | undefined;
 
-/** The part of the page that makes sheets, several times larger than all the rest: started when first asked for. */
+/** The part of the page that makes sheets, several times larger than all the rest: loaded when first needed. */
 export const loadExporter = (): ReturnType<typeof load> => {
   loaded ??= load();
   return loaded;

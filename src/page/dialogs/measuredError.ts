@@ -14,7 +14,7 @@ export interface Printing {
   readonly margin: number;
 }
 
-/** How a printer errs, from what was measured on its proof and typed into the dialog. */
+/** A printer's error, from the lengths that were measured on its proof sheet and typed into the dialog. */
 export const measuredError = ({ paper, margin }: Printing, unit: Unit): Result<PrinterError> => {
   const measured = (id: string): Result<number> | undefined => {
     const { value } = find(id, HTMLInputElement);

@@ -2,16 +2,16 @@ import { html, nothing, render } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
 
 export interface Message {
-  /** What stops something, or what is merely good to know. */
+  /** An error, or a note. */
   readonly kind: 'stop' | 'note';
   readonly title: string;
   readonly lines?: readonly string[];
 }
 
-/** More complaints than that help nobody. */
+/** The most complaints that are shown. */
 const MOST_LINES = 12;
 
-/** A place for what must be said in words; a new message takes the place of the one before. */
+/** The messages of the page; a new one replaces the one before. */
 export const messages = (host: HTMLElement) => {
   const clear = (): void => void render(nothing, host);
   const show = ({ kind, title, lines = [] }: Message): void => {
@@ -22,7 +22,7 @@ export const messages = (host: HTMLElement) => {
       <div><p>${title}</p>${list}</div>
       <button type="button" class="close" aria-label="Close this message" @click=${clear}>×</button>
     </div>`;
-    // What is said again is a new element, so that a screen reader says it again.
+    // A repeated message is a new element, so that a screen reader repeats it too.
     render(keyed({}, message), host);
   };
   return { show, clear };

@@ -5,7 +5,7 @@ export interface PrintedPage {
   readonly svg: SVGSVGElement;
 }
 
-/** Has the browser print pages at their own size, and nothing else of the page. */
+/** Prints sheets at full size, and nothing else of the page. */
 export const printPages = (pages: readonly PrintedPage[]): void => {
   // Pages of a roll differ in length, so each kind of page has a name.
   const style = document.createElement('style');

@@ -5,7 +5,7 @@ import { sentence } from '../../units/complaint.ts';
 import { find } from '../browser/dom.ts';
 import type { AppContext } from '../model/viewState.ts';
 
-/** Enough to begin with; what follows often comes of what comes first. */
+/** The most complaints that are shown: later ones often follow from the first. */
 const MOST_LINES = 8;
 
 const lineOf = ({ line, complaint }: PlanComplaint): string => {
@@ -13,7 +13,7 @@ const lineOf = ({ line, complaint }: PlanComplaint): string => {
   return `Line ${line}: ${place}${sentence(complaint, 'mm')}`;
 };
 
-/** The plan as it is written, to be read and changed; while it cannot be made, the drawings stay as they were. */
+/** The plan's text, to be edited; while it is not valid, the drawings stay as they are. */
 export const textPanel = (page: Pick<AppContext, 'now'>, write: (text: string) => void) => {
   const panel = find('text-panel', HTMLDetailsElement);
   const area = find('text', HTMLTextAreaElement);
@@ -36,7 +36,7 @@ export const textPanel = (page: Pick<AppContext, 'now'>, write: (text: string) =
   });
 
   const show = (): void => {
-    const { text } = page.now().work;
+    const { text } = page.now().source;
     if (!panel.open || document.activeElement === area || area.value === text) return;
     area.value = text;
     say([]);

@@ -13,13 +13,13 @@ import { type Edit, editPlan, type PlanValue } from './editPlan.ts';
 import type { Moved } from './edits.ts';
 import { listEdits, planNumber, stepOf } from './planNumber.ts';
 import type { Quantity } from './quantities.ts';
-import { locksOf, type Snapshot, snapshot, type Work } from './snapshot.ts';
+import { locksOf, type PlanSource, type Snapshot, snapshot } from './snapshot.ts';
 import { fill, type TipWidths, total } from './widths.ts';
 
-/** For whom a shared measure is changed: all drawers that have none of their own, or this one only. */
+/** The drawers for which a shared measure is changed: all without a value of their own, or this one only. */
 export type Scope = 'set' | 'drawer';
 
-/** Where a change of a measure is to be written: where it is written now, else where the scope says. */
+/** The place in the plan at which a measure is changed: where it is written, else by the scope. */
 const placeOf = (text: string, { ref }: EditedCorner, { at, shared }: Quantity, scope: Scope): Place => {
   if (ref.of === 'joint') return ['joints', ref.index, ...at];
   const document = parseDocument(text);
@@ -38,7 +38,7 @@ const placeOf = (text: string, { ref }: EditedCorner, { at, shared }: Quantity, 
 const written = ({ kind }: Quantity, value: number, now: Snapshot): PlanValue =>
   kind === 'slope' ? `1:${Number(value.toFixed(3))}` : planNumber(value, now.project.units);
 
-/** Gives a measure a value in mm (of a slope, its run); tails that are listed fill their boards again. */
+/** Sets a measure to a value in mm (of a slope, its run); listed tails are scaled to fill their boards. */
 export const adjust = (
   now: Snapshot,
   corner: EditedCorner,
@@ -46,12 +46,12 @@ export const adjust = (
   value: number,
   scope: Scope,
 ): Result<Snapshot> => {
-  const at = placeOf(now.work.text, corner, quantity, scope);
-  return adjustAt(now.work, [{ at, value: written(quantity, value, now) }]);
+  const at = placeOf(now.source.text, corner, quantity, scope);
+  return adjustAt(now.source, [{ at, value: written(quantity, value, now) }]);
 };
 
-const adjustAt = (work: Work, edits: readonly Edit[]): Result<Snapshot> => {
-  const changed = { ...work, text: editPlan(work.text, edits) };
+const adjustAt = (source: PlanSource, edits: readonly Edit[]): Result<Snapshot> => {
+  const changed = { ...source, text: editPlan(source.text, edits) };
   const made = snapshot(changed);
   if (made.ok) return made;
   const reading = readPlan(changed.text);
@@ -59,7 +59,7 @@ const adjustAt = (work: Work, edits: readonly Edit[]): Result<Snapshot> => {
   return refit.length === 0 ? made : snapshot({ ...changed, text: editPlan(changed.text, refit) });
 };
 
-/** Moves a measure as far towards a value as can be made. */
+/** Moves a measure towards a value, as far as the set can be made. */
 export const dragQuantity = (
   now: Snapshot,
   corner: EditedCorner,
@@ -103,11 +103,11 @@ const wishedWidths = (wish: JointSpec, cutter: Cutter | undefined): TipWidths | 
   return [halfPin.lower, ...inner, halfPin.upper];
 };
 
-/** What makes listed tails fill their boards again when these have become wider or narrower. */
-const refitEdits = (plan: Plan, work: Work): Edit[] =>
+/** The edits that scale listed tails to the changed widths of their boards. */
+const refitEdits = (plan: Plan, source: PlanSource): Edit[] =>
   wishesOf(plan).flatMap(({ at, key, spec }) => {
     const widths = wishedWidths(spec, plan.cutting?.cutter);
     if (widths === undefined || Math.abs(total(widths) - spec.width) < 1e-6) return [];
-    const filled = fill(widths, locksOf(work, key), spec.width);
+    const filled = fill(widths, locksOf(source, key), spec.width);
     return filled.ok ? listEdits(at, filled.value, plan.units) : [];
   });

@@ -1,17 +1,17 @@
 import type { Complaint, Result } from '../../units/complaint.ts';
 
-/** How far a wish could be met. */
+/** How far a movement was possible. */
 export interface Reach<T> {
-  /** The step that was reached, 0 where not even the first could be taken. */
+  /** The last possible step; 0 where not even the first is possible. */
   readonly step: number;
   readonly value?: T;
-  /** What refused the next step; nothing where all were taken. */
+  /** The complaints about the next step; none where all steps are possible. */
   readonly stop: readonly Complaint[];
 }
 
 /**
- * The furthest of `steps` steps that is allowed, found by halving: as far as the first refusal where everything before
- * it is allowed, as it is along one measure.
+ * The furthest possible of `steps` steps, by bisection. Exact where every step before the first refusal is possible, as
+ * along one measure.
  */
 export const bisect = <T>(steps: number, judge: (step: number) => Result<T>): Reach<T> => {
   const all = judge(steps);
@@ -27,7 +27,7 @@ export const bisect = <T>(steps: number, judge: (step: number) => Result<T>): Re
   return { ...reached, stop: refused.stop };
 };
 
-/** Goes a way in steps, the last of which is whole, as far as is allowed. */
+/** Moves by an amount in steps, the last of which is whole, as far as is possible. */
 export const stepTowards = <T>(by: number, step: number, judge: (part: number) => Result<T>) => {
   const steps = Math.ceil(Math.abs(by) / step - 1e-6);
   return steps === 0

@@ -7,22 +7,27 @@ import { type Snapshot, snapshot } from './snapshot.ts';
 
 const listOf = ({ ref }: EditedCorner): 'drawers' | 'joints' => (ref.of === 'drawer' ? 'drawers' : 'joints');
 
-const change = ({ work }: Snapshot, corner: EditedCorner, key: string, value: PlanValue): Result<Snapshot> =>
+const change = (
+  { source }: Snapshot,
+  corner: EditedCorner,
+  key: string,
+  value: PlanValue,
+): Result<Snapshot> =>
   snapshot({
-    ...work,
-    text: editPlan(work.text, [{ at: [listOf(corner), corner.ref.index, key], value }]),
+    ...source,
+    text: editPlan(source.text, [{ at: [listOf(corner), corner.ref.index, key], value }]),
   });
 
-/** Gives the drawer, or the corner of its own, another name. */
+/** Renames the drawer or single corner. */
 export const rename = (now: Snapshot, corner: EditedCorner, name: string): Result<Snapshot> =>
   change(now, corner, 'name', name);
 
-/** How many equal drawers are made. */
-export const howMany = (now: Snapshot, corner: EditedCorner, count: number): Result<Snapshot> =>
+/** Sets the quantity of equal drawers. */
+export const setCount = (now: Snapshot, corner: EditedCorner, count: number): Result<Snapshot> =>
   change(now, corner, 'count', count);
 
-/** One more like it, under a name that no other has. */
-export const another = ({ work, project }: Snapshot, corner: EditedCorner): Result<Snapshot> => {
+/** Copies it, with a name that no other has. */
+export const duplicate = ({ source, project }: Snapshot, corner: EditedCorner): Result<Snapshot> => {
   const list = listOf(corner);
   const { set, joints } = project;
   const named = list === 'drawers' ? set.drawers.map(({ spec }) => spec) : joints;
@@ -30,15 +35,15 @@ export const another = ({ work, project }: Snapshot, corner: EditedCorner): Resu
   const stem = corner.name.replace(/ \d+$/u, '');
   let number = 2;
   while (taken.has(nameKey(`${stem} ${number}`))) number++;
-  return snapshot({ ...work, text: copyItem(work.text, list, corner.ref.index, `${stem} ${number}`) });
+  return snapshot({ ...source, text: copyItem(source.text, list, corner.ref.index, `${stem} ${number}`) });
 };
 
-/** Takes it out of the plan; a plan keeps at least one drawer or corner. */
-export const takeOut = ({ work, project }: Snapshot, corner: EditedCorner): Result<Snapshot> => {
+/** Removes it from the plan; refuses to remove the last drawer or corner. */
+export const remove = ({ source, project }: Snapshot, corner: EditedCorner): Result<Snapshot> => {
   if (project.set.drawers.length + project.joints.length === 1)
     return refuse({ at: [], says: say`this is all that the plan holds`, hint: say`New, to begin another` });
   return snapshot({
-    ...work,
-    text: editPlan(work.text, [{ at: [listOf(corner), corner.ref.index], value: undefined }]),
+    ...source,
+    text: editPlan(source.text, [{ at: [listOf(corner), corner.ref.index], value: undefined }]),
   });
 };

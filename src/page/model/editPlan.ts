@@ -1,25 +1,24 @@
 import { type Document, isAlias, isMap, isNode, isSeq, parseDocument } from 'yaml';
 import type { Place } from '../../units/complaint.ts';
 
-/** What the page writes into a plan: numbers, words, and lists of them. */
+/** A value that the page writes into a plan. */
 export type PlanValue = number | string | readonly (number | string)[];
 
-/** One change to a plan as it is written: the value at a place, or nothing there any more. */
+/** One change of a plan's text: the value at a place; undefined removes it. */
 export interface Edit {
   readonly at: Place;
   readonly value: PlanValue | undefined;
 }
 
 /**
- * Makes changes in a plan's text, YAML or JSON, which must be one that can be read. Comments, order and spelling of all
- * else stay.
+ * A plan's text with some changes, YAML or JSON; it must be valid. Comments, order and spelling of all else are kept.
  */
 export const editPlan = (text: string, edits: readonly Edit[]): string => {
   const document = parseDocument(text);
   for (const { at, value } of edits) {
     ownEveryNode(document, at);
-    if (value === undefined) takeOut(document, at);
-    else put(document, at, value);
+    if (value === undefined) removeAt(document, at);
+    else setAt(document, at, value);
   }
   return finish(document, text);
 };
@@ -27,7 +26,7 @@ export const editPlan = (text: string, edits: readonly Edit[]): string => {
 const finish = (document: Document, before: string): string =>
   isJson(before) ? `${JSON.stringify(document.toJS(), null, 2)}\n` : print(document, before);
 
-/** Puts a copy of an item of a list after it, under another name. */
+/** Inserts a copy of an item of a list after it, with another name. */
 export const copyItem = (text: string, list: string, index: number, name: string): string => {
   const document = parseDocument(text);
   const items = document.get(list);
@@ -42,8 +41,8 @@ export const copyItem = (text: string, list: string, index: number, name: string
   return finish(document, text);
 };
 
-const put = (document: Document, at: Place, value: PlanValue): void => {
-  // A plain value goes into the node that is there, which keeps its comment; a list takes its comment along.
+const setAt = (document: Document, at: Place, value: PlanValue): void => {
+  // A plain value is set in the node that is there, which keeps its comment; a list needs the comment copied.
   const before = document.getIn(at, true);
   if (typeof value === 'string' || typeof value === 'number') document.setIn(at, value);
   else {
@@ -53,7 +52,7 @@ const put = (document: Document, at: Place, value: PlanValue): void => {
   }
 };
 
-/** Puts a copy in the place of every `*name` on the way, so that only this place changes. */
+/** Replaces every alias (`*name`) on the path by a copy, so that only this place changes. */
 const ownEveryNode = (document: Document, at: Place): void => {
   for (let length = 1; length <= at.length; length++) {
     const way = at.slice(0, length);
@@ -65,9 +64,9 @@ const ownEveryNode = (document: Document, at: Place): void => {
   }
 };
 
-const takeOut = (document: Document, at: Place): void => {
+const removeAt = (document: Document, at: Place): void => {
   document.deleteIn(at);
-  // A group of keys that holds none any more goes too.
+  // A group of keys that is now empty is removed too.
   for (let length = at.length - 1; length > 0; length--) {
     const node = document.getIn(at.slice(0, length), true);
     if (!isMap(node) || node.items.length > 0) return;

@@ -12,7 +12,7 @@ export type CornerRef =
   | { readonly of: 'drawer'; readonly index: number; readonly end: 'front' | 'back' }
   | { readonly of: 'joint'; readonly index: number };
 
-/** One corner of a plan, to be looked at and set out by hand. */
+/** One corner of a plan, shown and edited. */
 export interface EditedCorner {
   readonly ref: CornerRef;
   /** The drawer's name, or the corner's own. */
@@ -25,11 +25,11 @@ export interface EditedCorner {
   readonly at: Place;
   /** Whether its tails are listed, width by width. */
   readonly listed: boolean;
-  /** Whether the corner can be cut with these widths, whatever the rest of the set. */
+  /** Complaints where the corner cannot be cut with these widths; the rest of the set is not considered. */
   readonly judge: (widths: TipWidths) => Result<unknown>;
 }
 
-/** The corner, or undefined where the plan has none such. */
+/** The corner; undefined where the plan has none of that index. */
 export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): EditedCorner | undefined => {
   if (ref.of === 'joint') {
     const lone = joints[ref.index];
@@ -65,10 +65,10 @@ export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): Edi
       };
 };
 
-/** How far above the sides' own edge a drawer's back corner begins: its measures start at the groove's top edge. */
+/** The start of a back corner's measures, the groove's upper edge, in mm above the sides' reference edge. */
 export const startOnSides = ({ ref, drawer }: EditedCorner): number | undefined =>
   ref.of === 'drawer' && ref.end === 'back' ? drawer?.sizes.backFrom : undefined;
 
-/** A name for a corner that stays when others come and go. */
+/** A key for a corner that does not depend on other entries. */
 export const cornerKey = ({ ref, name }: EditedCorner): string =>
   ref.of === 'joint' ? `joint ${name}` : `${ref.end} ${name}`;

@@ -6,11 +6,11 @@ import { type Quantity, quantity } from './quantities.ts';
 import type { Snapshot } from './snapshot.ts';
 import { isTail, linesOf, widthName, widthsOf } from './widths.ts';
 
-/** Something on a corner that can be taken hold of and moved along one line. */
+/** Something on a corner that can be dragged along one line. */
 export interface Handle {
-  /** Stays the same while it is moved. */
+  /** Does not change while it is dragged. */
   readonly id: string;
-  /** Said to those who do not see it. */
+  /** For screen readers. */
   readonly label: string;
   /** Up and down, or across. */
   readonly axis: 'u' | 'x';
@@ -19,7 +19,7 @@ export interface Handle {
   /** In mm. */
   readonly value: number;
   readonly most: number;
-  /** What it moves: a line between two widths, with its neighbours; the groove; or an upright of the drawing. Levels in mm. */
+  /** What it moves: a line between two widths, the groove, or an upright of the drawing. Heights in mm. */
   readonly on:
     | { readonly kind: 'line'; readonly line: number; readonly below: number; readonly above: number }
     | { readonly kind: 'groove'; readonly from: number; readonly to: number }
@@ -68,7 +68,10 @@ const quantityHandle = (
   ];
 };
 
-/** The uprights. Where a tail's length and a length of the kind's own make up the pin board's thickness, each follows from the other. */
+/**
+ * The uprights. Where the joint depth and a length of the kind's own add up to the pin board's thickness, each follows
+ * from the other.
+ */
 const uprightHandles = (corner: EditedCorner): Handle[] => {
   const { joint, ref } = corner;
   const of = (key: string) => quantity(corner, key);

@@ -1,20 +1,20 @@
-/** What was, what is, and what was taken back; as long as the work goes on. */
+/** Undo and redo: the states before the present one, and those that were undone. */
 export interface History<T> {
   readonly past: readonly T[];
   readonly present: T;
   readonly future: readonly T[];
 }
 
-export const begin = <T>(present: T): History<T> => ({ past: [], present, future: [] });
+export const startHistory = <T>(present: T): History<T> => ({ past: [], present, future: [] });
 
-/** Goes on from the present; what had been taken back is gone. */
-export const goOn = <T>({ past, present }: History<T>, next: T): History<T> => ({
+/** Adds a state; undone states are discarded. */
+export const push = <T>({ past, present }: History<T>, next: T): History<T> => ({
   past: [...past, present],
   present: next,
   future: [],
 });
 
-export const stepBack = <T>(history: History<T>): History<T> => {
+export const back = <T>(history: History<T>): History<T> => {
   const { past, present, future } = history;
   const before = past.at(-1);
   return before === undefined
@@ -22,7 +22,7 @@ export const stepBack = <T>(history: History<T>): History<T> => {
     : { past: past.slice(0, -1), present: before, future: [present, ...future] };
 };
 
-export const stepForward = <T>(history: History<T>): History<T> => {
+export const forward = <T>(history: History<T>): History<T> => {
   const { past, present, future } = history;
   const [next, ...rest] = future;
   return next === undefined ? history : { past: [...past, present], present: next, future: rest };

@@ -3,12 +3,12 @@ import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
 import type { Edit } from './editPlan.ts';
 import { isTail, type TipWidths } from './widths.ts';
 
-/** What the arrow keys move by and what the pointer keeps to, in mm: a tenth of a millimetre, or 1/64 inch. */
+/** The step of the arrow keys and of dragging, in mm: a tenth of a millimetre, or 1/64 inch. */
 export const stepOf = (unit: Unit): number => (unit === 'mm' ? 0.1 : MM_PER_INCH / 64);
 
 const MARKS = 64;
 
-/** A length as a plan has it: a bare number, or inches and a fraction where it is one. */
+/** A length as it is written in a plan: a bare number, or inches and a fraction where it is a whole number of 64ths. */
 export const planNumber = (value: number, unit: Unit): number | string => {
   if (unit === 'mm') return Number(value.toFixed(4));
   const inches = value / MM_PER_INCH;
@@ -21,10 +21,10 @@ export const planNumber = (value: number, unit: Unit): number | string => {
   return `${whole === 0 ? '' : `${whole} `}${top}/${bottom}`;
 };
 
-/** The finest that a plan lists widths in, in mm. */
+/** The resolution of listed widths, in mm. */
 const GRAIN: Readonly<Record<Unit, number>> = { mm: 0.01, in: MM_PER_INCH / 10_000 };
 
-/** Rounds widths to what is worth writing, such that they still fill the same board: every line moves to the nearest grain. */
+/** Widths rounded such that they still fill the same board: every line moves to the nearest multiple of the resolution. */
 export const roundWidths = (widths: TipWidths, unit: Unit): TipWidths => {
   const grain = GRAIN[unit];
   const step = stepOf(unit);
@@ -42,7 +42,7 @@ export const roundWidths = (widths: TipWidths, unit: Unit): TipWidths => {
   });
 };
 
-/** What a plan lists for a corner set out by hand. */
+/** The values of a plan's keys for a corner with these widths. */
 export const listedValues = (widths: TipWidths, unit: Unit) => {
   const values = widths.map((width) => planNumber(width, unit));
   return {
@@ -52,7 +52,7 @@ export const listedValues = (widths: TipWidths, unit: Unit) => {
   };
 };
 
-/** Writes a corner's widths, one by one, where its tails are written. */
+/** The edits that list a corner's widths. */
 export const listEdits = (at: Place, widths: TipWidths, unit: Unit): Edit[] => {
   const { tails, pins, halfPin } = listedValues(roundWidths(widths, unit), unit);
   return [

@@ -9,7 +9,7 @@ export interface Quantity {
   readonly group: string;
   readonly label: string;
   readonly kind: 'length' | 'slope';
-  /** Where it is written: in a drawer's entry, or among the plan's keys for all drawers; in the entry of a lone corner. */
+  /** Where it is written: in a drawer's entry, or among the plan's keys for all drawers; in the entry of a single corner. */
   readonly at: Place;
   /** Whether all drawers may share it. */
   readonly shared: boolean;
@@ -25,7 +25,7 @@ const measure = (
   { kind = 'length', shared = true }: Partial<Pick<Quantity, 'kind' | 'shared'>> = {},
 ): Quantity => ({ key, group, label, kind, at, shared, get });
 
-/** What only some kinds of corner have; a drawer's are its front corners'. */
+/** Lengths that only some kinds of corner have; a drawer's are those of its front corners. */
 const own = (within: Place): Quantity[] =>
   OWN_LENGTHS.map(({ key, word }) =>
     measure(key, ['Corner', word], [...within, key], ({ joint, drawer }) => {
@@ -43,62 +43,58 @@ const pin = ({ joint, listed }: EditedCorner): number | undefined => {
   return whole && whole.narrow[1] - whole.narrow[0];
 };
 
+const DIMENSIONS = [
+  ['width', 'sizeWidth'],
+  ['height', 'sizeHeight'],
+  ['depth', 'sizeDepth'],
+] as const;
+const GROOVE = [
+  ['grooveOffset', 'from edge', 'offset'],
+  ['grooveWidth', 'width', 'width'],
+  ['grooveDepth', 'depth', 'depth'],
+] as const;
+const BOARDS = [
+  ['front', 'front'],
+  ['side', 'sides'],
+  ['back', 'back'],
+] as const;
+
 const DRAWER: readonly Quantity[] = [
-  measure('width', ['Opening', 'width'], ['opening', 'width'], ({ drawer }) => opening(drawer)?.width, {
-    shared: false,
-  }),
-  measure('height', ['Opening', 'height'], ['opening', 'height'], ({ drawer }) => opening(drawer)?.height, {
-    shared: false,
-  }),
-  measure('depth', ['Opening', 'depth'], ['opening', 'depth'], ({ drawer }) => opening(drawer)?.depth, {
-    shared: false,
-  }),
-  measure('sizeWidth', ['Drawer', 'width'], ['size', 'width'], ({ drawer }) => ownSize(drawer)?.width, {
-    shared: false,
-  }),
-  measure('sizeHeight', ['Drawer', 'height'], ['size', 'height'], ({ drawer }) => ownSize(drawer)?.height, {
-    shared: false,
-  }),
-  measure('sizeDepth', ['Drawer', 'depth'], ['size', 'depth'], ({ drawer }) => ownSize(drawer)?.depth, {
-    shared: false,
-  }),
+  ...DIMENSIONS.map(([side]) =>
+    measure(
+      side,
+      ['Opening', side],
+      ['opening', side],
+      ({ drawer }) => (drawer?.spec.space.kind === 'opening' ? drawer.spec.space.opening[side] : undefined),
+      { shared: false },
+    ),
+  ),
+  ...DIMENSIONS.map(([side, key]) =>
+    measure(
+      key,
+      ['Drawer', side],
+      ['size', side],
+      ({ drawer }) => (drawer?.spec.space.kind === 'size' ? drawer.spec.space.size[side] : undefined),
+      { shared: false },
+    ),
+  ),
   measure('slope', ['Corner', 'slope'], ['joint', 'slope'], ({ joint }) => joint.slope.run, {
     kind: 'slope',
   }),
   measure('pin', ['Corner', 'pin'], ['joint', 'pin'], pin),
   ...own(['joint']),
-  measure(
-    'grooveOffset',
-    ['Groove', 'from edge'],
-    ['groove', 'offset'],
-    ({ drawer }) => drawer?.spec.groove.offset,
+  ...GROOVE.map(([key, label, of]) =>
+    measure(key, ['Groove', label], ['groove', of], ({ drawer }) => drawer?.spec.groove[of]),
   ),
-  measure('grooveWidth', ['Groove', 'width'], ['groove', 'width'], ({ drawer }) => drawer?.spec.groove.width),
-  measure('grooveDepth', ['Groove', 'depth'], ['groove', 'depth'], ({ drawer }) => drawer?.spec.groove.depth),
-  measure(
-    'front',
-    ['Thickness', 'front'],
-    ['stock', 'front', 'thickness'],
-    ({ drawer }) => drawer?.spec.stock.front.thickness,
-  ),
-  measure(
-    'side',
-    ['Thickness', 'sides'],
-    ['stock', 'side', 'thickness'],
-    ({ drawer }) => drawer?.spec.stock.side.thickness,
-  ),
-  measure(
-    'back',
-    ['Thickness', 'back'],
-    ['stock', 'back', 'thickness'],
-    ({ drawer }) => drawer?.spec.stock.back.thickness,
+  ...BOARDS.map(([part, label]) =>
+    measure(
+      part,
+      ['Thickness', label],
+      ['stock', part, 'thickness'],
+      ({ drawer }) => drawer?.spec.stock[part].thickness,
+    ),
   ),
 ];
-
-const opening = (drawer: EditedCorner['drawer']) =>
-  drawer?.spec.space.kind === 'opening' ? drawer.spec.space.opening : undefined;
-const ownSize = (drawer: EditedCorner['drawer']) =>
-  drawer?.spec.space.kind === 'size' ? drawer.spec.space.size : undefined;
 
 const JOINT: readonly Quantity[] = [
   measure('jointWidth', ['Boards', 'width'], ['width'], ({ joint }) => joint.width),

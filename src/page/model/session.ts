@@ -4,40 +4,40 @@ import type { Scope } from './adjust.ts';
 import { type CornerRef, cornerKey, cornerOf, type EditedCorner } from './editedCorner.ts';
 import type { Moved } from './edits.ts';
 import type { Handle } from './handles.ts';
-import { begin, goOn, type History, stepBack, stepForward } from './history.ts';
+import { back, forward, type History, push, startHistory } from './history.ts';
 import { stepOf } from './planNumber.ts';
-import { locksOf, type Snapshot, snapshot, type Work } from './snapshot.ts';
+import { locksOf, type PlanSource, type Snapshot, snapshot } from './snapshot.ts';
 import type { ViewState } from './viewState.ts';
 
-/** Something that is held and moved: from where it started to where it has come. */
-interface Hold {
+/** A drag in progress: its start, and how far it has come. */
+interface DragState {
   readonly handle: Handle;
   readonly start: Snapshot;
   readonly corner: EditedCorner;
   readonly to: number;
   readonly moved: Moved;
-  /** How far it can go either way, once that has been found out. */
+  /** Its limit in either direction, once reached. */
   readonly limits: Readonly<Partial<Record<'up' | 'down', { readonly to: number; readonly moved: Moved }>>>;
 }
 
-/** The work in hand: what it is now, what it was, and what is being done to it. */
+/** The state of the editor: the plan, its history, the selection, and a drag in progress. */
 export interface Session {
-  readonly history: History<Work>;
+  readonly history: History<PlanSource>;
   readonly now: Snapshot;
   readonly selected: CornerRef;
   readonly scope: Scope;
-  readonly hold?: Hold;
-  /** What was last moved by keys and could go no further. */
+  readonly dragging?: DragState;
+  /** The last move by keys, where it reached a limit. */
   readonly stopped?: NonNullable<ViewState['moving']>;
-  /** What came of typing in the plan's text, as long as nothing else has happened since. */
-  readonly typed?: Work;
+  /** The result of typing in the plan's text, while nothing else has been changed since. */
+  readonly typed?: PlanSource;
 }
 
 const FIRST_DRAWER: CornerRef = { of: 'drawer', index: 0, end: 'front' };
 const FIRST_JOINT: CornerRef = { of: 'joint', index: 0 };
 
 export const startSession = (now: Snapshot): Session => ({
-  history: begin(now.work),
+  history: startHistory(now.source),
   now,
   selected: firstCorner(now.project),
   scope: 'set',
@@ -53,39 +53,46 @@ export const selectedCorner = ({ now, selected }: Session): EditedCorner => {
 };
 
 export const viewStateOf = (session: Session): ViewState => {
-  const { hold, stopped, scope } = session;
-  const now = hold?.moved.snapshot ?? session.now;
-  const moving = hold === undefined ? stopped : { handle: hold.handle.id, stop: hold.moved.stop };
+  const { dragging, stopped, scope } = session;
+  const now = dragging?.moved.snapshot ?? session.now;
+  const moving = dragging === undefined ? stopped : { handle: dragging.handle.id, stop: dragging.moved.stop };
   const corner = selectedCorner({ ...session, now });
   return {
     now,
     corner,
-    locked: locksOf(now.work, cornerKey(corner)),
+    locked: locksOf(now.source, cornerKey(corner)),
     scope,
     ...(moving && { moving }),
   };
 };
 
-const atRest = ({ hold: _, stopped: __, ...rest }: Session): Session => rest;
+const atRest = ({ dragging: _, stopped: __, ...rest }: Session): Session => rest;
 
-export const choose = (session: Session, selected: CornerRef): Session => ({ ...atRest(session), selected });
+export const selectCorner = (session: Session, selected: CornerRef): Session => ({
+  ...atRest(session),
+  selected,
+});
 
-/** Goes on with what came of an edit. */
+/** Adds the result of an edit to the history. */
 export const commit = (session: Session, next: Snapshot): Session => {
   const rest = atRest(session);
-  const same = next.work === session.now.work;
-  return same ? rest : { ...rest, now: next, history: goOn(session.history, next.work) };
+  const same = next.source === session.now.source;
+  return same ? rest : { ...rest, now: next, history: push(session.history, next.source) };
 };
 
 /**
- * Goes on with a text that is being typed: what is typed in one go is one step, so while it goes on the step before
- * stays the same.
+ * The same for a text that is being typed: consecutive changes of it are one step of the history.
  */
 export const amend = (session: Session, next: Snapshot): Session => {
   const { typed } = session;
-  if (typed !== undefined && typed === session.now.work)
-    return { ...session, now: next, history: { ...session.history, present: next.work }, typed: next.work };
-  return { ...commit(session, next), typed: next.work };
+  if (typed !== undefined && typed === session.now.source)
+    return {
+      ...session,
+      now: next,
+      history: { ...session.history, present: next.source },
+      typed: next.source,
+    };
+  return { ...commit(session, next), typed: next.source };
 };
 
 export const attempt = (
@@ -96,21 +103,21 @@ export const attempt = (
   return result.ok ? { ok: true, value: commit(session, result.value) } : result;
 };
 
-const goTo = (session: Session, history: History<Work>): Session => {
+const goTo = (session: Session, history: History<PlanSource>): Session => {
   if (history === session.history) return session;
   const made = snapshot(history.present);
-  // What was once shown can be shown again.
+  // What has been laid out before can be laid out again.
   return made.ok ? { ...atRest(session), history, now: made.value } : session;
 };
 
-export const undo = (session: Session): Session => goTo(session, stepBack(session.history));
-export const redo = (session: Session): Session => goTo(session, stepForward(session.history));
+export const undo = (session: Session): Session => goTo(session, back(session.history));
+export const redo = (session: Session): Session => goTo(session, forward(session.history));
 
 export const grab = (session: Session, handle: Handle): Session => {
   const { now } = session;
   return {
     ...atRest(session),
-    hold: {
+    dragging: {
       handle,
       start: now,
       corner: selectedCorner(session),
@@ -121,25 +128,26 @@ export const grab = (session: Session, handle: Handle): Session => {
   };
 };
 
-/** @param by mm from where it was taken hold of, up or to the right */
+/** @param by mm from where it was grabbed, up or to the right */
 export const drag = (session: Session, by: number): Session => {
-  const { hold, scope } = session;
-  if (hold === undefined) return session;
-  const { handle, start, corner } = hold;
+  const { dragging, scope } = session;
+  if (dragging === undefined) return session;
+  const { handle, start, corner } = dragging;
   const step = stepOf(start.project.units);
   const to = Math.round((handle.value + handle.sense * by) / step) * step;
-  if (to === hold.to) return session;
+  if (to === dragging.to) return session;
   const way = to > handle.value ? 'up' : 'down';
-  const limit = hold.limits[way];
+  const limit = dragging.limits[way];
   const beyond = limit && (way === 'up' ? to >= limit.to : to <= limit.to);
   const moved = beyond ? limit.moved : handle.move(start, corner, to, scope);
-  const limits = moved.stop.length > 0 && !beyond ? { ...hold.limits, [way]: { to, moved } } : hold.limits;
-  return { ...session, hold: { ...hold, to, moved, limits } };
+  const limits =
+    moved.stop.length > 0 && !beyond ? { ...dragging.limits, [way]: { to, moved } } : dragging.limits;
+  return { ...session, dragging: { ...dragging, to, moved, limits } };
 };
 
-/** Keeps what came of it, or lets everything be as it was. */
+/** Ends a drag: keeps its result, or restores the state before it. */
 export const drop = (session: Session, kept: boolean): Session =>
-  kept && session.hold !== undefined ? commit(session, session.hold.moved.snapshot) : atRest(session);
+  kept && session.dragging !== undefined ? commit(session, session.dragging.moved.snapshot) : atRest(session);
 
 /** Moves a handle by steps of 0.1 mm or 1/64 in. */
 export const nudge = (session: Session, handle: Handle, steps: number): Session => {

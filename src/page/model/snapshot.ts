@@ -3,23 +3,23 @@ import { readProject } from '../../project/readProject.ts';
 import { accept, type Result } from '../../units/complaint.ts';
 import type { Locked } from './widths.ts';
 
-/** What is worked on, and what undo brings back. */
-export interface Work {
+/** All that is edited, stored and undone. */
+export interface PlanSource {
   /** The plan, as it is saved. */
   readonly text: string;
   /** For each corner, by its key, which widths are locked. */
   readonly locks: Readonly<Record<string, readonly number[]>>;
 }
 
-/** A work and all that follows from it. */
+/** A plan's source and all that follows from it. */
 export interface Snapshot {
-  readonly work: Work;
+  readonly source: PlanSource;
   readonly project: Project;
 }
 
-export const locksOf = ({ locks }: Work, key: string): Locked => new Set(locks[key]);
+export const locksOf = ({ locks }: PlanSource, key: string): Locked => new Set(locks[key]);
 
-export const withLocks = ({ text, locks }: Work, key: string, locked: Locked): Work => {
+export const withLocks = ({ text, locks }: PlanSource, key: string, locked: Locked): PlanSource => {
   const { [key]: _, ...others } = locks;
   return {
     text,
@@ -27,10 +27,10 @@ export const withLocks = ({ text, locks }: Work, key: string, locked: Locked): W
   };
 };
 
-/** Sets everything out, or says why it cannot be made. */
-export const snapshot = (work: Work): Result<Snapshot> => {
-  const reading = readProject(work.text);
+/** Lays everything out; complaints where the plan is not valid. */
+export const snapshot = (source: PlanSource): Result<Snapshot> => {
+  const reading = readProject(source.text);
   return reading.ok
-    ? accept({ work, project: reading.value })
+    ? accept({ source, project: reading.value })
     : { ok: false, complaints: reading.complaints.map(({ complaint }) => complaint) };
 };

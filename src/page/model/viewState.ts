@@ -12,32 +12,32 @@ export interface ViewState {
   readonly corner: EditedCorner;
   readonly locked: Locked;
   readonly scope: Scope;
-  /** What is being moved, and what stops it. */
+  /** The handle that is moved, and the complaints that stop it. */
   readonly moving?: { readonly handle: string; readonly stop: readonly Complaint[] };
 }
 
-/** What is shown, and how many px wide the drawings may be: measured apart, for measuring holds the browser up. */
+/** What is shown, and the widths available to the drawings in px: measured apart, as that makes the browser lay out. */
 export interface SizedViewState extends ViewState {
   readonly room: { readonly cabinet: number; readonly corner: number };
 }
 
-/** A part of the page, which follows what is shown. */
+/** A part of the page, which renders what is shown. */
 export type View = (shown: SizedViewState) => void;
 
-/** Of more drawers than this only the first are drawn; the others are found in the plan's text. */
+/** The most drawers that are drawn; any others are in the plan's text only. */
 export const MOST_DRAWN = 200;
 
-/** What a part of the page can ask for. */
-export interface Ask {
+/** What the overviews can do to the rest of the page. */
+export interface ViewActions {
   readonly select: (ref: CornerRef) => void;
 }
 
-/** What the parts of the page that stand beside the drawings know of it. */
+/** What dialogs, files and the plan's text need of the page. */
 export interface AppContext {
   readonly now: () => Snapshot;
   readonly unit: () => Unit;
-  /** Takes a plan in place of the one in hand; false where it cannot be made, which is said. */
-  readonly take: (given: Uint8Array | string, name: string) => boolean;
+  /** Opens a plan in place of the present one; where it is not valid, shows why and returns false. */
+  readonly openPlan: (given: Uint8Array | string, name: string) => boolean;
   readonly say: (message: Message) => void;
   readonly refuse: (complaints: readonly Complaint[]) => void;
 }

@@ -1,6 +1,6 @@
 import type { Drawer } from '../../drawer/drawer.ts';
 
-/** A drawer's front in its cabinet, seen from before it: mm from the lower left of the space that all openings fill. */
+/** A drawer's front in its cabinet, seen from the front: mm from the lower left of the space that all openings fill. */
 export interface CabinetFront {
   /** Which of the set's drawers it is one of. */
   readonly index: number;
@@ -16,11 +16,11 @@ export interface Cabinet {
   readonly fronts: readonly CabinetFront[];
 }
 
-/** What stands between two openings where the plan does not tell, in mm; upright, at least so much. */
+/** Assumed in mm, as a plan does not give them: the rail between two openings, and the least width of an upright. */
 const RAIL = 14;
 const LEAST_UPRIGHT = 6;
 
-/** Of one kind no more are drawn: nobody makes a picture of a thousand. */
+/** The most equal drawers that are drawn. */
 const MOST_EQUAL = 40;
 
 interface Row {
@@ -30,8 +30,8 @@ interface Row {
 }
 
 /**
- * Guesses how the drawers stand in the cabinet, for a plan does not say: in its order from the top down, equal heights
- * beside each other as long as they are together no wider than the widest drawer.
+ * An assumed arrangement of the drawers, as a plan has none: in its order from the top down, equal heights beside each
+ * other as long as they are together no wider than the widest drawer.
  */
 export const cabinetOf = (drawers: readonly Drawer[]): Cabinet => {
   const width = Math.max(0, ...drawers.map(({ sizes }) => sizes.width));
@@ -42,7 +42,7 @@ export const cabinetOf = (drawers: readonly Drawer[]): Cabinet => {
     const y = top - row.height;
     top = y - RAIL;
     const gap = row.indices.length > 1 ? (width - row.width) / (row.indices.length - 1) : 0;
-    // One drawer narrower than the cabinet stands in its middle.
+    // One drawer narrower than the cabinet is drawn in its middle.
     let x = row.indices.length > 1 ? 0 : (width - row.width) / 2;
     return row.indices.map((index): CabinetFront => {
       const drawer = drawers[index];

@@ -2,18 +2,18 @@ import { html, nothing, render, svg } from 'lit-html';
 import type { Drawer } from '../../drawer/drawer.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
-import { type Ask, MOST_DRAWN, type View } from '../model/viewState.ts';
+import { MOST_DRAWN, type View, type ViewActions } from '../model/viewState.ts';
 import { type CabinetFront, cabinetOf } from './cabinet.ts';
 
 /** Round the drawers, in px. */
 const FRAME = 10;
 const MOST_HEIGHT = 520;
-/** What a letter takes at the least, in px, on the average. */
+/** The least mean width of a letter, in px. */
 const LETTER = 7.6;
 
-/** The set as it stands in the cabinet; where tails meet the fronts' ends they are shaded, as if the lap were glass. */
+/** The set in its cabinet, from the front; the tails' ends are shaded, as if the lap were glass. */
 export const cabinetView =
-  (host: HTMLElement, { select }: Ask): View =>
+  (host: HTMLElement, { select }: ViewActions): View =>
   ({ now, corner: { ref }, room }) => {
     const drawers = now.project.set.drawers.slice(0, MOST_DRAWN);
     if (drawers.length === 0) return;
@@ -30,7 +30,7 @@ export const cabinetView =
       const drawer = drawers[index];
       if (drawer === undefined) return nothing;
       const chosen = ref.of === 'drawer' && ref.index === index;
-      // Equal drawers are one to the keyboard and to a screen reader.
+      // The keyboard and screen readers have one item for equal drawers.
       const first = cabinet.fronts[i - 1]?.index !== index;
       const choose = () => select({ of: 'drawer', index, end: 'front' });
       const chooseByKey = (event: KeyboardEvent): void => {

@@ -5,11 +5,11 @@ import { kindOf } from '../../joint/kinds/kinds.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
 import type { CornerRef } from '../model/editedCorner.ts';
-import { type Ask, MOST_DRAWN, type View } from '../model/viewState.ts';
+import { MOST_DRAWN, type View, type ViewActions } from '../model/viewState.ts';
 
 /** How much of each board is seen beyond its tails, in mm. */
 const BEYOND = 30;
-/** How high all pictures together are to be, in px, where there are few drawers or many. */
+/** Height of all pictures together in px, for few drawers and for many. */
 const STACK = 460;
 const SCALE = { least: 0.5, most: 1 };
 const PICTURE_WIDTH = 52;
@@ -24,7 +24,7 @@ interface Member {
 
 /** Every corner of the plan from the side, all to one scale, with what makes them a family. */
 export const familyView =
-  (host: HTMLElement, ask: Ask): View =>
+  (host: HTMLElement, { select }: ViewActions): View =>
   ({ now, corner }) => {
     const { set, joints, units } = now.project;
     const members = [
@@ -50,7 +50,7 @@ export const familyView =
       // A corner that belongs to no drawer need not look like the others.
       const compared = family !== undefined && ref.of === 'drawer';
       const scale = ref.of === 'drawer' ? common : Math.min(common, PICTURE_WIDTH / joint.width);
-      return html`<button type="button" class="member" aria-pressed=${chosen} @click=${() => ask.select(ref)}>
+      return html`<button type="button" class="member" aria-pressed=${chosen} @click=${() => select(ref)}>
         <span class="picture">${picture(joint, scale)}</span>
         <span class="words"><span class="name">${name}</span><span class="figures">${figures}</span></span>
         <span class="scale" ?hidden=${!compared}>${compared ? axis(Math.log(tail / family.target)) : nothing}</span>
@@ -84,7 +84,7 @@ const picture = (joint: Joint, scale: number): TemplateResult => {
   </svg>`;
 };
 
-/** The scale of tails' widths. @param away the logarithm of a corner's mean tail to what the set keeps to */
+/** The scale of tails' widths. @param away the logarithm of a corner's mean tail width to the set's tail width */
 const axis = (away: number): TemplateResult => {
   const { half, end } = AXIS;
   const x = px(4 + half * (1 + Math.max(-1, Math.min(1, away / end))));

@@ -5,8 +5,8 @@ import { findWood, SOURCE_NOTES } from '../../wood/species.ts';
 import type { Plan } from '../plan.ts';
 
 /**
- * What is to be said of a plan's woods: whose figures are from memory, where sizes or gaps follow from them; and which
- * are not known at all, where no climate asks for their figures yet. Each wood once.
+ * Advice on a plan's woods, each wood once: with a climate, whose figures are from memory; without one, which are not
+ * known.
  */
 export const adviseWoods = ({ drawers, climate, woods }: Plan): Complaint[] => {
   if (climate === undefined) {
@@ -33,7 +33,7 @@ export const adviseWoods = ({ drawers, climate, woods }: Plan): Complaint[] => {
   }));
 };
 
-/** A panel may be of anything. */
+/** The boards of solid wood; a panel needs no known wood. */
 const solidStocks = ({ stock: { front, side, back, bottom }, bottom: { kind } }: DrawerSpec) => [
   front,
   side,

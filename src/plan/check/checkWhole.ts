@@ -10,7 +10,7 @@ export type List = (typeof LISTS)[number];
 export const isGroup = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** What is wrong with a plan as a whole, whatever may be wrong inside its entries. */
+/** Faults of a plan as a whole: no entries, or two of the same name. */
 export const checkWhole = (value: unknown): Complaint[] => {
   if (!isGroup(value)) return [];
   const lists = LISTS.map((list) => value[list]).filter((list) => list !== undefined);

@@ -3,7 +3,7 @@ import type { Complaint, Place } from '../../units/complaint.ts';
 import { say } from '../../units/phrase.ts';
 import type { WrittenJoint } from '../schema/planSchema.ts';
 
-/** What the wishes for one corner contradict each other in. */
+/** Wishes for one corner that contradict each other. */
 export const contradictions = (written: WrittenJoint, at: Place): Complaint[] => {
   const { kind, tails, pins, graded } = written;
   const found: Complaint[] = [];

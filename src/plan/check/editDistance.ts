@@ -1,8 +1,8 @@
-/** Letters alone decide: half-pin, half_pin and HalfPin are all meant to be halfPin. */
+/** Letters only: half-pin, half_pin and HalfPin are all compared as halfpin. */
 const bare = (word: string): string => word.toLowerCase().replace(/[\s_-]/gu, '');
 
-/** How many letters must be put in, taken out, changed, or swapped with the next, to turn one word into the other. */
-const slips = (a: string, b: string): number => {
+/** Optimal string alignment distance: how many letters to insert, delete, replace, or swap with the next (restricted Damerau–Levenshtein). */
+const editDistance = (a: string, b: string): number => {
   let before: number[] = [];
   let row = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
@@ -19,14 +19,14 @@ const slips = (a: string, b: string): number => {
   return row[b.length] ?? 0;
 };
 
-/** The known word that was most likely meant: one slip, or one in every three letters; undefined where none is near. */
+/** The nearest of the known words, at a distance of at most 1, or of a third of the letters; undefined where none is as near. */
 export const closestWord = (word: string, known: readonly string[]): string | undefined => {
   const meant = bare(word);
   if (meant.length > 40) return undefined;
   let best: string | undefined;
   let least = Math.max(1, Math.floor(meant.length / 3)) + 1;
   for (const each of known) {
-    const distance = slips(meant, bare(each));
+    const distance = editDistance(meant, bare(each));
     if (distance < least) {
       best = each;
       least = distance;

@@ -2,12 +2,12 @@ import type { Complaint } from '../../units/complaint.ts';
 import { say } from '../../units/phrase.ts';
 import type { Unit } from '../../units/unit.ts';
 
-/** Fewer lengths than this that are wrong in one unit and right in the other are slips of the pen. */
+/** Fewer lengths than this that are wrong in one unit and right in the other are typing errors. */
 const MANY = 3;
 
 /**
- * What is wrong with a plan whose bare numbers are in the other unit, said once instead of at every length: absent where
- * no more than a few complaints would be gone.
+ * The complaints about a plan whose bare numbers are in the other unit: one in place of one at every length. Undefined
+ * where the other unit would remove only a few.
  * @param wrong in the unit that the plan says
  * @param inOther what would be wrong if they were in the other
  */

@@ -13,18 +13,17 @@ import { accept, type Complaint, type Place, type Result, refuse } from '../../u
 import { say } from '../../units/phrase.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { WrittenDrawer, WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
+import { mergeJoint, spacingOf } from './fillJoint.ts';
 import { fillMovement } from './fillMovement.ts';
-import { mergeJoint } from './mergeJoint.ts';
-import { spacingOf } from './spacingOf.ts';
 
-/** What a drawer is given where neither it nor its plan says otherwise, in mm; all of it common practice. */
+/** Defaults in mm, where neither the drawer nor its plan gives a value; common practice, without a source. */
 const FIT = { side: 0.5, top: 1, behind: 10 };
 const GROOVE = { offset: 10, width: 5 };
 const BACK_DROP = 4;
 const SLACK = 0.5;
 const INSET = { sides: 0, top: 0, bottom: 0 };
 
-/** Half the side's thickness, down to the half millimetre: what a groove may take of a board. */
+/** In mm: half the side's thickness, rounded down to the half millimetre; common practice. */
 const defaultGrooveDepth = (side: number): number => Math.floor(side) / 2;
 
 /** The keys that a plan gives for all its drawers. */
@@ -33,7 +32,7 @@ type DrawerDefaults = Pick<
   'stock' | 'joint' | 'groove' | 'fit' | 'back' | 'bottom' | 'front' | 'climate' | 'woods'
 >;
 
-/** A drawer as it is to be made: its own keys, else the plan's, else the defaults. */
+/** A drawer's spec from its own keys, else the plan's, else the defaults. */
 export const fillDrawer = (
   plan: DrawerDefaults,
   drawer: WrittenDrawer,
@@ -86,7 +85,7 @@ const wrongOf = (result: Result<unknown>): readonly Complaint[] => (result.ok ? 
 
 const isStock = (board: Partial<Stock>): board is Stock => board.thickness !== undefined;
 
-/** Said of the plan, not of each drawer: that is where one thickness serves them all. */
+/** Placed in the plan, not in each drawer: one thickness there serves them all. */
 const noThickness = (part: 'front' | 'side'): Complaint => ({
   at: ['stock', part, 'thickness'],
   says: say`the thickness of the ${part}s is missing; without it no drawer can be sized`,
@@ -139,7 +138,7 @@ const noClimate = (at: Place): Complaint => ({
   hint: say`climate: {making: 21C/45%, driest: 21C/30%, dampest: 21C/70%}, or a length here`,
 });
 
-/** The back is cut as the front is, but for the number and the widths of its tails: it is not as high. */
+/** The back's wishes are the front's, except the number and widths of its tails: it is not as high. */
 const backWishOf = (front: WrittenJoint, back: WrittenJoint): CornerWish => ({
   ...sizesOf(front),
   ...sizesOf(back),

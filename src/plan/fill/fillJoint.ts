@@ -1,12 +1,12 @@
+import type { Spacing } from '../../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../../joint/kinds/kinds.ts';
 import { accept, type Place, type Result, refuse } from '../../units/complaint.ts';
 import { contradictions } from '../check/contradictions.ts';
-import type { NamedJoint } from '../plan.ts';
-import type { WrittenNamedJoint } from '../schema/planSchema.ts';
-import { spacingOf } from './spacingOf.ts';
+import type { SingleCornerSpec } from '../plan.ts';
+import type { WrittenJoint, WrittenSingleCorner } from '../schema/planSchema.ts';
 
-/** A corner that belongs to no drawer; the plan's keys for drawers do not touch it. */
-export const fillJoint = (written: WrittenNamedJoint, at: Place): Result<NamedJoint> => {
+/** A single corner; the plan's keys for drawers do not apply to it. */
+export const fillJoint = (written: WrittenSingleCorner, at: Place): Result<SingleCornerSpec> => {
   const { name, tails, pins, graded, ...sizes } = withoutKind(written);
   const wrong = contradictions(written, at);
   if (wrong.length > 0) return refuse(...wrong);
@@ -14,4 +14,35 @@ export const fillJoint = (written: WrittenNamedJoint, at: Place): Result<NamedJo
     name,
     spec: { ...sizes, spacing: spacingOf(written), ...KINDS[written.kind].wish(written) },
   });
+};
+
+/**
+ * A drawer's wishes for a corner, and its plan's where the drawer has none. What would contradict the drawer's is left
+ * out: a number of tails or a grade replaces a list of tails, and of the lengths that only some kinds have, those of the
+ * drawer's kind remain.
+ */
+export const mergeJoint = (outer: WrittenJoint, inner: WrittenJoint): WrittenJoint => {
+  const { kind, tails, pins, graded, ...rest } = outer;
+  const respaced = inner.tails !== undefined || (inner.graded !== undefined && Array.isArray(tails));
+  return {
+    ...(kind === undefined ? {} : { kind }),
+    ...(inner.kind === undefined ? rest : { ...withoutKind(rest), ...KINDS[inner.kind].wish(rest) }),
+    ...(tails === undefined || respaced ? {} : { tails }),
+    ...(pins === undefined || respaced ? {} : { pins }),
+    ...(graded === undefined || Array.isArray(inner.tails) ? {} : { graded }),
+    ...inner,
+  };
+};
+
+/** The spacing of the tails: listed, graded or even. */
+export const spacingOf = ({
+  tails,
+  pins,
+  graded,
+}: Pick<WrittenJoint, 'tails' | 'pins' | 'graded'>): Spacing => {
+  if (Array.isArray(tails)) return { kind: 'listed', tails, ...(pins === undefined ? {} : { pins }) };
+  const count = tails === undefined ? {} : { tails };
+  return graded === undefined
+    ? { kind: 'even', ...count }
+    : { kind: 'graded', ...count, ratio: graded.ratio, from: graded.from ?? 'edge' };
 };

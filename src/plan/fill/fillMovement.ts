@@ -9,8 +9,8 @@ type Boards = DrawerSpec['stock'];
 type WrittenStock = WrittenDrawer['stock'];
 
 /**
- * The woods that a drawer's boards are made of, by their names in the plan, for its climate. Boards without a grain are
- * taken as flatsawn: across their width, where a drawer sticks, they move more.
+ * The woods of a drawer's boards, by their names in the plan, and its climate. Boards without a cut are assumed flatsawn,
+ * which moves more across its width, where a drawer sticks.
  * @returns a complaint for each board whose species is not given, or not known, where it is or should be written
  */
 export const fillMovement = (

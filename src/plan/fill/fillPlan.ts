@@ -3,16 +3,16 @@ import type { Complaint, Result } from '../../units/complaint.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { Plan } from '../plan.ts';
 import { formatPlace } from '../read/planComplaint.ts';
-import type { Kept } from '../read/validEntries.ts';
+import type { EntryIndices } from '../read/validEntries.ts';
 import type { WrittenCutter, WrittenPlan } from '../schema/planSchema.ts';
 import { fillDrawer } from './fillDrawer.ts';
 import { fillJoint } from './fillJoint.ts';
 
-/** Fills in every default; entries that contradict themselves are complained of and left out. */
+/** The plan with every default filled in; without entries that contradict themselves, each of which is complained of. */
 export const fillPlan = (
   written: WrittenPlan,
-  given: Kept,
-): { plan: Plan; kept: Kept; complaints: readonly Complaint[] } => {
+  given: EntryIndices,
+): { plan: Plan; indices: EntryIndices; complaints: readonly Complaint[] } => {
   const { name = 'Untitled', units = 'mm', family, climate, woods, drawers = [], joints = [] } = written;
   const cutting = written.cutter && cuttingOf(written.cutter);
   const onCutter = cutting === undefined ? [] : checkCutting(cutting);
@@ -44,7 +44,7 @@ export const fillPlan = (
       ...(woods && { woods }),
       ...(family?.target === undefined ? {} : { target: family.target }),
     },
-    kept: { drawers: madeDrawers.kept, joints: madeJoints.kept },
+    indices: { drawers: madeDrawers.indices, joints: madeJoints.indices },
     complaints: onceAPlace([...general, ...madeDrawers.complaints, ...madeJoints.complaints]),
   };
 };
@@ -54,21 +54,21 @@ const cuttingOf = ({ diameter, angle, length, neck, ...rest }: WrittenCutter): C
   ...rest,
 });
 
-/** Parts the sound from the rest. */
+/** The values, the indices that they have in the plan as given, and the complaints of the others. */
 const sift = <T>(results: readonly Result<T>[], given: readonly number[]) => {
   const values: T[] = [];
-  const kept: number[] = [];
+  const indices: number[] = [];
   const complaints: Complaint[] = [];
   results.forEach((result, i) => {
     if (result.ok) {
       values.push(result.value);
-      kept.push(given[i] ?? i);
+      indices.push(given[i] ?? i);
     } else complaints.push(...result.complaints);
   });
-  return { values, kept, complaints };
+  return { values, indices, complaints };
 };
 
-/** What many drawers lack because their plan lacks it is said once. */
+/** A key that the plan lacks for many drawers is complained of once. */
 const onceAPlace = (complaints: readonly Complaint[]): readonly Complaint[] => [
   ...new Map(complaints.map((complaint) => [formatPlace(complaint.at), complaint])).values(),
 ];

@@ -4,32 +4,32 @@ import { unicode } from '../../units/quote.ts';
 /** The largest plan that is read, in bytes: some 40,000 drawers. Reading takes up to 200 times as much memory. */
 const LARGEST_PLAN = 4e6;
 
-/** A plan's text, or why the bytes are none, and where in what could be read. */
-export type Decoded = { readonly ok: true; readonly text: string } | ({ readonly ok: false } & NoText);
+/** A plan's text, or why the bytes are no text, and the offset in what could be decoded. */
+export type Decoded = { readonly ok: true; readonly text: string } | ({ readonly ok: false } & Undecodable);
 
-interface NoText {
+interface Undecodable {
   readonly text: string;
   readonly offset: number;
   readonly says: Phrase;
   readonly hint: Phrase;
 }
 
-/** Reads bytes as the UTF-8 text they must be. */
+/** Decodes UTF-8; refuses other encodings, binary files, control characters and more than 4 MB. */
 export const decode = (given: Uint8Array | string): Decoded => {
   if (given.length > LARGEST_PLAN)
-    return noText({
+    return undecodable({
       says: say`the plan is ${megabytes(given.length)} MB long; it may have up to ${megabytes(LARGEST_PLAN)} MB`,
       hint: say`several plans, one for each piece of furniture`,
     });
-  if (typeof given === 'string') return judge(given.replace(/^\uFEFF/u, ''));
+  if (typeof given === 'string') return checkCharacters(given.replace(/^\uFEFF/u, ''));
   if ((given[0] === 0xff && given[1] === 0xfe) || (given[0] === 0xfe && given[1] === 0xff))
-    return noText({ says: say`this text is saved as UTF-16; a plan must be UTF-8`, hint: SAVE_AGAIN });
+    return undecodable({ says: say`this text is saved as UTF-16; a plan must be UTF-8`, hint: SAVE_AGAIN });
   try {
-    return judge(new TextDecoder('utf-8', { fatal: true }).decode(given));
+    return checkCharacters(new TextDecoder('utf-8', { fatal: true }).decode(given));
   } catch {
     const text = new TextDecoder('utf-8').decode(given);
-    if (CONTROL.test(text)) return noText(BINARY);
-    return noText({
+    if (CONTROL.test(text)) return undecodable(BINARY);
+    return undecodable({
       text,
       offset: text.indexOf('\uFFFD'),
       says: say`here is a letter that is not UTF-8, as a plan must be`,
@@ -46,7 +46,7 @@ const BINARY = {
   hint: say`the plan that "halfpin start" writes`,
 };
 
-const noText = (why: Partial<NoText> & Pick<NoText, 'says' | 'hint'>): Decoded => ({
+const undecodable = (why: Partial<Undecodable> & Pick<Undecodable, 'says' | 'hint'>): Decoded => ({
   ok: false,
   text: '',
   offset: 0,
@@ -55,12 +55,12 @@ const noText = (why: Partial<NoText> & Pick<NoText, 'says' | 'hint'>): Decoded =
 
 const megabytes = (bytes: number): string => String(Math.round(bytes / 1e5) / 10);
 
-const judge = (text: string): Decoded => {
+const checkCharacters = (text: string): Decoded => {
   const offset = text.search(CONTROL);
   if (offset < 0) return { ok: true, text };
   const code = text.charCodeAt(offset);
-  if (code === 0) return noText(BINARY);
-  return noText({
+  if (code === 0) return undecodable(BINARY);
+  return undecodable({
     text,
     offset,
     says: say`here is a character that cannot be seen (${unicode(code)})`,

@@ -1,7 +1,7 @@
 import type { Complaint, Place } from '../../units/complaint.ts';
 import type { PlanComplaint } from './planComplaint.ts';
 import type { Position } from './position.ts';
-import type { Kept } from './validEntries.ts';
+import type { EntryIndices } from './validEntries.ts';
 
 /** Where a place is written; undefined where it is not. */
 type Find = (place: Place) => Position | undefined;
@@ -32,13 +32,13 @@ export const nearest = (find: Find, place: Place): Position => {
 /**
  * A later step's complaint where the value that it complains of is written: in its drawer, or else among the plan's keys
  * for all drawers, or else where its default is taken from. What is written nowhere is sought as near as can be in the drawer.
- * @param kept which entries of the text the later step was given: its places count those alone
+ * @param indices which entries of the text the later step was given: its places count those alone
  */
-export const locate = (find: Find, kept: Kept, complaint: Complaint): PlanComplaint => {
+export const locate = (find: Find, indices: EntryIndices, complaint: Complaint): PlanComplaint => {
   const [list, index, ...rest] = complaint.at;
   if ((list !== 'drawers' && list !== 'joints') || typeof index !== 'number')
     return { ...nearest(find, complaint.at), complaint };
-  const entry = [list, kept[list][index] ?? index];
+  const entry = [list, indices[list][index] ?? index];
   const at = [...entry, ...rest];
   const written = (source: Place) => find([...entry, ...source]) ?? find(source);
   const [position = nearest(find, at)] =

@@ -20,28 +20,28 @@ import type { PlanComplaint } from './planComplaint.ts';
 import { type Position, positionsIn } from './position.ts';
 import { inPlainWords } from './yamlWords.ts';
 
-/** What a plan's text says, before anyone asks whether it makes sense. */
+/** A plan's text as plain values, not yet checked against the schema. */
 export interface Parsed {
   /** Plain values: null, booleans, numbers, strings, lists and maps; undefined where the text cannot be read. */
   readonly value: unknown;
   readonly complaints: readonly PlanComplaint[];
-  /** Where a place is written, its key or its item; undefined where it is not. */
+  /** The position of a place, its key or its item; undefined where it is not written. */
   readonly find: (place: Place) => Position | undefined;
 }
 
-/** Deeper than any plan: what goes further down is a slip, or an attack on the reader. */
+/** The deepest nesting that is read: more is a typing error, or an attack on the reader. */
 const DEEPEST = 40;
-/** How many values may be added to what is written by repeating it. */
+/** The most values that aliases may add to those written. */
 const MOST_REPEATED = 100_000;
 
-/** Reads YAML 1.2, core schema, which JSON is a part of. */
+/** Reads YAML 1.2, core schema, of which JSON is a subset. */
 export const parse = (text: string): Parsed => {
   const positionOf = positionsIn(text);
   try {
     return readEvents(text, parseEvents(text, { maxDepth: DEEPEST }), positionOf);
   } catch (error) {
     if (!(error instanceof YAMLException)) throw error;
-    // One slip makes a parser stumble over what follows; the first is the one that is sure to be the user's.
+    // One error leads a parser to others; only the first is certain to be the user's.
     const offset = error.mark?.position ?? 0;
     return unread(positionOf(offset), inPlainWords(error.reason, text, offset));
   }
@@ -56,7 +56,7 @@ const unread = (position: Position, words: Omit<Complaint, 'at'>): Parsed => ({
 type NodeEvent = Exclude<Event, { readonly type: typeof EVENT_ID.DOCUMENT | typeof EVENT_ID.POP }>;
 type Starts = Map<string | number, number>;
 
-/** Turns a parser's events into plain values, and notes where each stands. */
+/** A parser's events as plain values, with the offset of each. */
 const readEvents = (
   text: string,
   events: readonly Event[],
@@ -74,7 +74,7 @@ const readEvents = (
     complaints.push({ ...positionOf(offset), complaint: { at: [...place], ...complaint } });
   };
 
-  /** The next thing inside a list, a map or the document; undefined at its end. */
+  /** The next node inside a list, a map or the document; undefined at its end. */
   const peek = (): NodeEvent | undefined => {
     const event = events[next];
     return event === undefined || event.type === EVENT_ID.POP || event.type === EVENT_ID.DOCUMENT
@@ -198,7 +198,7 @@ const readEvents = (
   };
 };
 
-/** Where something begins; what is empty begins nowhere. */
+/** The offset at which a node begins; undefined for an empty one. */
 const startOf = (event: Event | undefined): number | undefined => {
   switch (event?.type) {
     case EVENT_ID.SEQUENCE:

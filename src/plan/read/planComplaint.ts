@@ -10,7 +10,7 @@ export interface PlanComplaint extends Position {
 
 const PLAIN_KEY = /^[\p{L}_][\p{L}\p{N}_-]{0,39}$/u;
 
-/** `drawers[1].joint.slope`; keys that could be mistaken for something else stand in quotes. */
+/** `drawers[1].joint.slope`; keys that could be misread are in quotes. */
 export const formatPlace = (place: Place): string =>
   place
     .map((key, i) => {

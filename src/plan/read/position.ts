@@ -1,4 +1,4 @@
-/** Where in a text something stands, both counted from 1, as editors do. */
+/** A position in a text, line and column counted from 1, as in editors. */
 export interface Position {
   readonly line: number;
   readonly column: number;
@@ -6,7 +6,7 @@ export interface Position {
 
 const LINE_END = /\r\n|\n|\r/gu;
 
-/** Turns offsets into a text into lines and columns; the lines are counted once, when first asked. */
+/** Converts offsets in a text to positions; the lines are found once, at the first call. */
 export const positionsIn = (text: string): ((offset: number) => Position) => {
   let starts: number[] | undefined;
   return (offset) => {

@@ -1,34 +1,34 @@
 import type { Place } from '../../units/complaint.ts';
 import { isGroup, type List } from '../check/checkWhole.ts';
 
-/** Which entries are left, by their places in the plan as it was given. */
-export type Kept = Readonly<Record<List, readonly number[]>>;
+/** Of each list's valid entries, their indices in the plan as it was given. */
+export type EntryIndices = Readonly<Record<List, readonly number[]>>;
 
-/** What is left of a plan when everything is taken out that a complaint may touch. */
-export interface SoundPart {
+/** The part of a plan that no complaint can concern. */
+export interface ValidEntries {
   readonly value: unknown;
-  readonly kept: Kept;
+  readonly indices: EntryIndices;
 }
 
 /** @param wrong the places that are complained of */
-export const soundPart = (value: unknown, wrong: readonly Place[]): SoundPart => {
+export const validEntries = (value: unknown, wrong: readonly Place[]): ValidEntries => {
   const given = isGroup(value) ? value : {};
-  const indices = (list: List): number[] => {
+  const validIn = (list: List): number[] => {
     const entries = given[list];
-    const spoiled = new Set(wrong.filter(([key]) => key === list).map(([, index]) => index));
-    if (!Array.isArray(entries) || spoiled.has(undefined)) return [];
-    return entries.flatMap((_, i) => (spoiled.has(i) ? [] : [i]));
+    const invalid = new Set(wrong.filter(([key]) => key === list).map(([, index]) => index));
+    if (!Array.isArray(entries) || invalid.has(undefined)) return [];
+    return entries.flatMap((_, i) => (invalid.has(i) ? [] : [i]));
   };
-  // A slip in the plan's own keys may touch every drawer, but a corner of its own only where it is about the unit.
+  // A fault in the plan's own keys may concern every drawer, but a single corner only where the unit is at fault.
   const general = wrong.map(([key]) => key).filter((key) => key !== 'drawers' && key !== 'joints');
   const unitless = general.includes(undefined) || general.includes('units');
-  const kept = {
-    drawers: general.length > 0 ? [] : indices('drawers'),
-    joints: unitless ? [] : indices('joints'),
+  const indices = {
+    drawers: general.length > 0 ? [] : validIn('drawers'),
+    joints: unitless ? [] : validIn('joints'),
   };
   const pick = (list: List): unknown[] => {
     const entries = given[list];
-    return Array.isArray(entries) ? kept[list].map((i): unknown => entries[i]) : [];
+    return Array.isArray(entries) ? indices[list].map((i): unknown => entries[i]) : [];
   };
   const { units, ...rest } = given;
   return {
@@ -38,6 +38,6 @@ export const soundPart = (value: unknown, wrong: readonly Place[]): SoundPart =>
       drawers: pick('drawers'),
       joints: pick('joints'),
     },
-    kept,
+    indices,
   };
 };

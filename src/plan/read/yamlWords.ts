@@ -11,7 +11,7 @@ const NO_COLON: Words = {
   hint: say`key: value, with a blank after the colon`,
 };
 
-/** What the parser says, and what that means to someone who has not read the YAML standard. */
+/** The parser's messages, and the same in plain words for those who do not know YAML. */
 const WORDS: readonly (readonly [reason: RegExp, words: Words])[] = [
   [
     /non-printable/u,
@@ -35,7 +35,7 @@ const WORDS: readonly (readonly [reason: RegExp, words: Words])[] = [
   [/^nesting exceeded/u, { says: say`this is nested too deeply; no plan goes down more than a few levels` }],
 ];
 
-/** What the parser calls bad indentation, by the sign that it stumbled over. */
+/** For what the parser calls bad indentation: the words by the character at which it stopped. */
 const wordsAt = (text: string, offset: number): Words => {
   const sign = text.charAt(offset);
   const before = text.slice(text.lastIndexOf('\n', offset - 1) + 1, offset);
@@ -58,7 +58,7 @@ const wordsAt = (text: string, offset: number): Words => {
   };
 };
 
-/** @param reason the parser's own, about the given offset in the text */
+/** @param reason the parser's message about the given offset in the text */
 export const inPlainWords = (reason: string, text: string, offset: number): Words => {
   const known = WORDS.find(([pattern]) => pattern.test(reason));
   if (known !== undefined) return known[1];

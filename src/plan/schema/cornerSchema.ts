@@ -7,7 +7,7 @@ import * as ranges from './ranges.ts';
 /** The kinds of corner. */
 export const cornerKind = () => choice(...KIND_NAMES);
 
-/** What may be wished of any corner. */
+/** The keys of any corner. */
 export const cornerKeys = (unit: Unit) => {
   const length = lengths(unit);
   const pin = length(ranges.PIN);

@@ -5,7 +5,7 @@ import { cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
 import { choice, group, lengths, name, optional, wholeNumber } from './leaves.ts';
 import * as ranges from './ranges.ts';
 
-/** What every drawer of a plan may have, and any drawer may have instead. */
+/** The keys that a plan gives for every drawer, and any drawer may override. */
 export const drawerKeys = (unit: Unit) => {
   const length = lengths(unit);
   const gap = length(ranges.CLEARANCE);

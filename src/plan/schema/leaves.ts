@@ -10,7 +10,7 @@ import type { Unit } from '../../units/unit.ts';
 
 type Sink = z.core.$RefinementCtx;
 
-/** Hands a complaint, whose lengths are not yet in a unit, through zod; `explain` takes it out again. */
+/** A complaint, whose lengths are in no unit yet, as an issue of zod; `explainIssues` unpacks it. */
 const complain = (
   sink: Sink,
   input: unknown,
@@ -26,13 +26,13 @@ const complain = (
   return z.NEVER;
 };
 
-/** Hands every complaint through zod, each at its place in the value. */
+/** Each complaint as an issue of zod, at its place in the value. */
 export const complainOfAll = (sink: Sink, input: unknown, complaints: readonly Complaint[]): never => {
   for (const complaint of complaints) complain(sink, input, complaint, complaint.at);
   return z.NEVER;
 };
 
-/** Text that is read by one of the readers of the core, all of whose complaints are told. */
+/** Text that is parsed by a function of the core; its complaints are kept. */
 export const text = <T>(what: string, read: (text: string) => Result<T>) =>
   z.string({ error: what }).transform((given, sink): T => {
     const value = read(given);
@@ -43,7 +43,7 @@ const outside = (value: Phrase, least: Phrase, most: Phrase): Omit<Complaint, 'a
   says: say`${value} is out of range; it must be ${least} to ${most}`,
 });
 
-/** Lengths as people write them; bare numbers are in `unit`. */
+/** Lengths in mm, from `18`, `18mm`, `3/4in`; bare numbers are in `unit`. */
 export const lengths =
   (unit: Unit) =>
   ({ least, most }: Range) =>
@@ -137,8 +137,8 @@ export const group = <const Shape extends z.core.$ZodLooseShape>(example: string
   z.strictObject(shape, { error: `written ${example}` });
 
 /**
- * Keys that may be left out. Their type is that of zod's `exactOptional`, which would be right but for running the
- * schema of every key that is not there, at ten times the price; a plan's text holds no `undefined` to tell them apart.
+ * Keys that may be left out. Their type is that of zod's `exactOptional`, which would run the schema of every absent key
+ * and be ten times slower; that differs for `undefined` only, which a plan's text cannot hold.
  */
 export const optional = <const Shape extends Readonly<Record<string, z.ZodType>>>(shape: Shape) =>
   Object.fromEntries(Object.entries(shape).map(([key, schema]) => [key, schema.optional()])) as unknown as {

@@ -8,7 +8,7 @@ import { choice, group, lengths, name, optional } from './leaves.ts';
 import * as ranges from './ranges.ts';
 import { woodsSchema } from './woodsSchema.ts';
 
-/** A corner that belongs to no drawer. */
+/** A single corner: it belongs to no drawer. */
 const namedJointSchema = (unit: Unit) => {
   const length = lengths(unit);
   const thickness = length(ranges.THICKNESS);
@@ -24,8 +24,8 @@ const namedJointSchema = (unit: Unit) => {
 };
 
 /**
- * A plan as it is written, every key of it. Reading turns lengths into mm and leaves out what is not given: defaults
- * are filled in later, once a drawer's own keys lie over the plan's.
+ * The schema of a plan. It converts lengths to mm; defaults are filled in later, when a drawer's own keys have been
+ * merged with the plan's.
  * @param unit what a bare number means
  */
 export const planSchema = (unit: Unit) =>
@@ -68,5 +68,5 @@ export const planSchema = (unit: Unit) =>
 export type WrittenPlan = z.output<ReturnType<typeof planSchema>>;
 export type WrittenCutter = NonNullable<WrittenPlan['cutter']>;
 export type WrittenDrawer = NonNullable<WrittenPlan['drawers']>[number];
-export type WrittenNamedJoint = NonNullable<WrittenPlan['joints']>[number];
+export type WrittenSingleCorner = NonNullable<WrittenPlan['joints']>[number];
 export type WrittenJoint = NonNullable<WrittenDrawer['joint']>;

@@ -17,7 +17,7 @@ import {
 } from '../../joint/jointLimits.ts';
 import { DIAMETER_RANGE } from '../../router/limits/cutter.ts';
 
-/** What a plan may say, in mm: all that can be judged of one value by itself. */
+/** The ranges of a plan's values, in mm, as far as they depend on no other value. */
 export const WIDTH = WIDTH_RANGE;
 export const THICKNESS = THICKNESS_RANGE;
 export const BOTTOM_THICKNESS = BOTTOM_THICKNESS_RANGE;

@@ -16,7 +16,7 @@ const desktop = (status: number): { readonly PATH: string; readonly asked: () =>
 };
 
 describe('page', () => {
-  it('writes the page of the build where it is told to, with the folders on the way', () => {
+  it('writes the page of the build where --out says, with the folders on the way', () => {
     const where = folder();
     const out = join(where, 'for', 'the bench.html');
     expect(halfpin(['page', '--out', out])).toEqual({
@@ -28,7 +28,7 @@ describe('page', () => {
     expect(readdirSync(join(where, 'for'))).toEqual(['the bench.html']);
   });
 
-  it('writes halfpin.html where it is not told, and anew over its own', () => {
+  it('writes halfpin.html where no --out is given, and again over its own', () => {
     const where = folder();
     expect(halfpin(['page'], where).status).toBe(0);
     expect(halfpin(['page'], where).status).toBe(0);

@@ -50,7 +50,7 @@ describe('season, of one board', () => {
     });
   });
 
-  it('says it in words, with what the figures rest on and what was taken as given', () => {
+  it('says it in words, with the source of the figures and what was assumed', () => {
     expect(
       season(...CHERRY, '--from', '8%', '--to', '6%')
         .stdout.replaceAll('\n  ', ' ')
@@ -89,7 +89,7 @@ describe('season, of one board', () => {
     expect(stdout).not.toContain('Taken as');
   });
 
-  it('takes a wood of your own, by its shrinkage or its coefficient', () => {
+  it('accepts a wood of your own, by its shrinkage or its coefficient', () => {
     const move = ['--size', '200', '--from', '8%', '--to', '12%', '--json'];
     // 6 / (30 (100 - 4)) and 3 / (30 (100 - 2)).
     expect(JSON.parse(season('--shrinkage', '3,6', ...move).stdout).change).toBeCloseTo(800 / 480, 4);
@@ -259,7 +259,7 @@ describe('season, of a plan', () => {
     expect(text).not.toContain('Where no grain is given');
   });
 
-  it('says which boards were taken as flatsawn for want of a grain', () => {
+  it('says which boards were assumed flatsawn for want of a grain', () => {
     expect(season(planOf(CLIMATE)).stdout.replaceAll('\n  ', ' ')).toContain(
       'Where no grain is given (front, side, back) the wood is taken as flatsawn, which moves more across its width; that is the safe side.',
     );
@@ -275,7 +275,7 @@ describe('season, of a plan', () => {
     expect(stdout).toMatch(/^Buttons +8\.81 +5\.21$/mu);
   });
 
-  it('tells of the tails’ ends too, where corners are through', () => {
+  it('lists the tails’ ends too, where corners are through', () => {
     const { stdout } = season(planOf(CLIMATE, 'joint: {kind: through}'));
     // A front 20 thick moves radially: 20 × 0.001 × 2 and × 4.
     expect(stdout).toMatch(/^Buttons +0\.04 +-0\.08$/mu);

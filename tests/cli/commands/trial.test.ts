@@ -146,7 +146,7 @@ describe('a log of trials', () => {
     );
   });
 
-  it('asks where a template stood, once it may have moved', () => {
+  it('asks for the position of a template, once it may have moved', () => {
     const log = join(folder(), 'template.log');
     const trial = ['trial', '--slope', '1:8', '--log', log];
     expect(json(...trial, '--loose', '0.2').converging).toEqual({ setting: 0.8, trials: 1, spread: 0 });

@@ -25,7 +25,7 @@ const made = (result: Result<Snapshot>): Snapshot => {
 describe('adjust', () => {
   it('changes a shared measure for every drawer, or for one', () => {
     const all = made(change(chest, 'lap', 4));
-    expect(all.work.text).toContain('joint: {slope: "1:7", pin: 5, halfPin: 6, lap: 4}');
+    expect(all.source.text).toContain('joint: {slope: "1:7", pin: 5, halfPin: 6, lap: 4}');
     expect(all.project.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([4, 4, 4, 4, 4, 4]);
     const one = made(change(chest, 'lap', 4, 'drawer'));
     expect(one.project.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([4, 5, 5, 5, 5, 5]);
@@ -43,20 +43,20 @@ describe('adjust', () => {
   });
 
   it('writes a slope as a ratio', () => {
-    expect(made(change(chest, 'slope', 6)).work.text).toContain('slope: "1:6"');
+    expect(made(change(chest, 'slope', 6)).source.text).toContain('slope: "1:6"');
   });
 
   it('writes into a back corner what the back has for itself', () => {
     const text = CHEST.replace('back:   {drop: 4}', 'back: {drop: 4, joint: {slope: "1:6"}}');
     const now = snapshotOf(text);
     const steeper = made(change(now, 'slope', 5, 'set', BACK));
-    expect(steeper.work.text).toContain('back: {drop: 4, joint: {slope: "1:5"}}');
-    expect(steeper.work.text).toContain('joint: {slope: "1:7"');
+    expect(steeper.source.text).toContain('back: {drop: 4, joint: {slope: "1:5"}}');
+    expect(steeper.source.text).toContain('joint: {slope: "1:7"');
   });
 
   it('changes a corner that belongs to no drawer', () => {
     const box = snapshotOf(BOX);
-    expect(made(change(box, 'jointWidth', 80, 'set', LONE)).work.text).toContain('width: 80');
+    expect(made(change(box, 'jointWidth', 80, 'set', LONE)).source.text).toContain('width: 80');
     expect(made(change(box, 'pinBoard', 12, 'set', LONE)).project.joints[0]?.joint.depth).toBe(12);
   });
 
@@ -142,7 +142,7 @@ drawers:
     expect(keys).not.toContain('lap');
   });
 
-  it('tells of every measure what the plan says', () => {
+  it('has the value in the plan of every measure', () => {
     const values = Object.fromEntries(
       quantitiesOf(cornerIn(chest, FRONT)).map(({ key, get }) => [key, get(cornerIn(chest, FRONT))]),
     );

@@ -7,11 +7,11 @@ const upTo = (most: number) => (step: number) =>
   step <= most ? accept(step * 10) : refuse({ at: [], says: [`${step} is over ${most}`] });
 
 describe('bisect', () => {
-  it('takes all steps where none is refused', () => {
+  it('makes all steps where none is refused', () => {
     expect(bisect(7, upTo(7))).toEqual({ step: 7, value: 70, stop: [] });
   });
 
-  it('stops before the first refusal, and tells it', () => {
+  it('stops before the first refusal, and returns it', () => {
     expect(bisect(100, upTo(41))).toEqual({
       step: 41,
       value: 410,
@@ -19,7 +19,7 @@ describe('bisect', () => {
     });
   });
 
-  it('stays at the start where not even one step can be taken', () => {
+  it('stays at the start where not even one step is possible', () => {
     const reach = bisect(5, upTo(0));
     expect(reach.step).toBe(0);
     expect(reach.value).toBeUndefined();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { another, howMany, rename, takeOut } from '../../../src/page/model/drawers.ts';
+import { duplicate, remove, rename, setCount } from '../../../src/page/model/drawers.ts';
 import type { Snapshot } from '../../../src/page/model/snapshot.ts';
 import type { Result } from '../../../src/units/complaint.ts';
 import { speak } from '../../../src/units/phrase.ts';
@@ -25,25 +25,25 @@ describe('the drawers of a plan', () => {
   });
 
   it('are made as often as is typed, though not by halves', () => {
-    expect(made(howMany(chest, cornerIn(chest, FRONT), 4)).project.set.drawers[0]?.spec.count).toBe(4);
-    expect(howMany(chest, cornerIn(chest, FRONT), 2.5).ok).toBe(false);
+    expect(made(setCount(chest, cornerIn(chest, FRONT), 4)).project.set.drawers[0]?.spec.count).toBe(4);
+    expect(setCount(chest, cornerIn(chest, FRONT), 2.5).ok).toBe(false);
   });
 
   it('can be had once more, with a name that none has', () => {
-    const two = made(another(chest, cornerIn(chest, FRONT)));
+    const two = made(duplicate(chest, cornerIn(chest, FRONT)));
     expect(names(two).slice(0, 3)).toEqual(['Buttons', 'Buttons 2', 'Thread']);
-    const three = made(another(two, cornerIn(two, { of: 'drawer', index: 1, end: 'front' })));
+    const three = made(duplicate(two, cornerIn(two, { of: 'drawer', index: 1, end: 'front' })));
     expect(names(three).slice(0, 4)).toEqual(['Buttons', 'Buttons 2', 'Buttons 3', 'Thread']);
-    expect(three.work.text).toContain(
+    expect(three.source.text).toContain(
       '  - {name: Buttons 2, count: 2, opening: {width: 280, height: 76, depth: 420}}\n',
     );
   });
 
-  it('can be taken out, all but the last', () => {
-    expect(names(made(takeOut(chest, cornerIn(chest, FRONT))))).toEqual(names(chest).slice(1));
-    expect(takeOut(box, cornerIn(box, LONE)).ok).toBe(false);
-    const two = made(another(box, cornerIn(box, LONE)));
-    expect(made(takeOut(two, cornerIn(two, LONE))).project.joints.map(({ name }) => name)).toEqual([
+  it('can be removed, all but the last', () => {
+    expect(names(made(remove(chest, cornerIn(chest, FRONT))))).toEqual(names(chest).slice(1));
+    expect(remove(box, cornerIn(box, LONE)).ok).toBe(false);
+    const two = made(duplicate(box, cornerIn(box, LONE)));
+    expect(made(remove(two, cornerIn(two, LONE))).project.joints.map(({ name }) => name)).toEqual([
       'Corner 2',
     ]);
   });

@@ -30,7 +30,7 @@ describe('editPlan', () => {
     );
   });
 
-  it('takes keys out, and groups of keys that are empty then', () => {
+  it('removes keys, and groups of keys that are then empty', () => {
     expect(set('a: 1\nb: {c: {d: 2}}\n', ['b', 'c', 'd'], undefined)).toBe('a: 1\n');
     expect(set('a: 1\nb: {c: 2, d: 3}\n', ['b', 'c'], undefined)).toBe('a: 1\nb: {d: 3}\n');
     expect(set('a: 1\n', ['b', 'c'], undefined)).toBe('a: 1\n');

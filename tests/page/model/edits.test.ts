@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import {
-  count,
   dragLine,
   makeEven,
-  mirrored,
+  mirrorTails,
   oneFewer,
   oneMore,
+  setTailCount,
   toggleLock,
   typeWidth,
 } from '../../../src/page/model/edits.ts';
@@ -34,7 +34,7 @@ describe('dragLine', () => {
     expect(stop).toEqual([]);
     expect(linesOf(widths(snapshot))).toEqual([4, 17.33, 21.5, 34.67, 38.67, 52]);
     expect(
-      snapshot.work.text,
+      snapshot.source.text,
     ).toBe(`${BOX.replace('tails: 3', 'tails: [13.33, 13.17, 13.33]')}    pins: [4.17, 4]
     halfPin: [4, 4]
 `);
@@ -43,17 +43,17 @@ describe('dragLine', () => {
   it('puts a half pin of a drawer where it was dragged to, in that drawer only', () => {
     const { snapshot } = dragLine(chest, cornerIn(chest, FRONT), 5, 68);
     expect(widths(snapshot, FRONT).at(-1)).toBeCloseTo(7, 9);
-    expect(snapshot.work.text).toContain(
+    expect(snapshot.source.text).toContain(
       '- {name: Buttons, count: 2, opening: {width: 280, height: 76, depth: 420}, joint: {tails: [17.67, 17.66, 16.67], pins: [5, 5], halfPin: [6, 7]}}',
     );
-    expect(snapshot.work.text).toContain(
+    expect(snapshot.source.text).toContain(
       '- {name: Thread, count: 2, opening: {width: 280, height: 76, depth: 420}}',
     );
   });
 
   it('lists the tails of a back corner under the back', () => {
     const { snapshot } = dragLine(chest, cornerIn(chest, BACK), 0, 7);
-    expect(snapshot.work.text).toMatch(/name: Buttons.*back: \{joint: \{tails: \[/u);
+    expect(snapshot.source.text).toMatch(/name: Buttons.*back: \{joint: \{tails: \[/u);
     expect(cornerIn(snapshot, BACK).joint.tails[0]?.tip[0]).toBeCloseTo(7, 9);
   });
 
@@ -92,9 +92,9 @@ describe('locks', () => {
     expect(linesOf(widths(snapshot))[3]).toBeCloseTo(22 + (before ?? 0), 2);
   });
 
-  it('are taken off where they are put on twice', () => {
+  it('are removed by a second toggle', () => {
     const twice = toggleLock(toggleLock(box, lone(box), 3), lone(box), 3);
-    expect(twice.work).toEqual(box.work);
+    expect(twice.source).toEqual(box.source);
   });
 });
 
@@ -113,8 +113,8 @@ describe('typeWidth', () => {
 describe('the number of tails', () => {
   it('goes up and down in the plan while they are even', () => {
     const four = made(oneMore(box, lone(box)));
-    expect(four.work.text).toContain('tails: 4');
-    expect(made(oneFewer(four, lone(four))).work.text).toBe(box.work.text);
+    expect(four.source.text).toContain('tails: 4');
+    expect(made(oneFewer(four, lone(four))).source.text).toBe(box.source.text);
   });
 
   it('goes up and down among listed ones, and the others make room', () => {
@@ -128,28 +128,28 @@ describe('the number of tails', () => {
     const locked = toggleLock(box, lone(box), 5);
     const { snapshot } = dragLine(locked, lone(locked), 0, 5);
     const fewer = made(oneFewer(snapshot, lone(snapshot), 1));
-    expect(Object.values(fewer.work.locks)).toEqual([[3]]);
+    expect(Object.values(fewer.source.locks)).toEqual([[3]]);
     expect(widths(fewer)[3]).toBeCloseTo(widths(snapshot)[5] ?? 0, 2);
   });
 
   it('can be left to the set again', () => {
-    const five = made(count(chest, cornerIn(chest, FRONT), 2));
-    expect(five.work.text).toContain('joint: {tails: 2}');
-    expect(made(count(five, cornerIn(five, FRONT), undefined)).work.text).toBe(
-      made(count(chest, cornerIn(chest, FRONT), undefined)).work.text,
+    const five = made(setTailCount(chest, cornerIn(chest, FRONT), 2));
+    expect(five.source.text).toContain('joint: {tails: 2}');
+    expect(made(setTailCount(five, cornerIn(five, FRONT), undefined)).source.text).toBe(
+      made(setTailCount(chest, cornerIn(chest, FRONT), undefined)).source.text,
     );
   });
 
   it('is refused where there is no room, with what there is room for', () => {
-    const result = count(box, lone(box), 40);
+    const result = setTailCount(box, lone(box), 40);
     expect(result.ok ? '' : first(result.complaints)).toMatch(/^40 tails are too many for 56 mm/u);
   });
 });
 
 describe('makeEven', () => {
-  it('undoes setting out by hand', () => {
+  it('undoes changes by hand', () => {
     const { snapshot } = dragLine(box, lone(box), 2, 21.5);
-    expect(made(makeEven(snapshot, lone(snapshot))).work.text).toBe(BOX);
+    expect(made(makeEven(snapshot, lone(snapshot))).source.text).toBe(BOX);
   });
 
   it('leaves what is locked', () => {
@@ -162,21 +162,21 @@ describe('makeEven', () => {
   });
 });
 
-describe('mirrored', () => {
+describe('mirrorTails', () => {
   it('turns the widths round, and their locks', () => {
     const { snapshot } = dragLine(box, lone(box), 0, 5);
     const locked = toggleLock(snapshot, lone(snapshot), 0);
-    const turned = made(mirrored(locked, lone(locked)));
+    const turned = made(mirrorTails(locked, lone(locked)));
     expect(widths(turned).map((width) => width.toFixed(6))).toEqual(
       widths(snapshot)
         .map((width) => width.toFixed(6))
         .toReversed(),
     );
-    expect(Object.values(turned.work.locks)).toEqual([[6]]);
+    expect(Object.values(turned.source.locks)).toEqual([[6]]);
   });
 
   it('is refused where the groove would show', () => {
     const { snapshot } = dragLine(chest, cornerIn(chest, FRONT), 5, 60);
-    expect(mirrored(snapshot, cornerIn(snapshot, FRONT)).ok).toBe(false);
+    expect(mirrorTails(snapshot, cornerIn(snapshot, FRONT)).ok).toBe(false);
   });
 });

@@ -1,37 +1,37 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { begin, goOn, type History, stepBack, stepForward } from '../../../src/page/model/history.ts';
+import { back, forward, type History, push, startHistory } from '../../../src/page/model/history.ts';
 
 describe('history', () => {
-  it('takes back and brings back one step at a time', () => {
-    const third = goOn(goOn(begin('a'), 'b'), 'c');
+  it('undoes and redoes one step at a time', () => {
+    const third = push(push(startHistory('a'), 'b'), 'c');
     expect(third.present).toBe('c');
-    expect(stepBack(third).present).toBe('b');
-    expect(stepBack(stepBack(third)).present).toBe('a');
-    expect(stepForward(stepBack(stepBack(third))).present).toBe('b');
+    expect(back(third).present).toBe('b');
+    expect(back(back(third)).present).toBe('a');
+    expect(forward(back(back(third))).present).toBe('b');
   });
 
   it('stays where it is at either end', () => {
-    const only = begin('a');
-    expect(stepBack(only)).toBe(only);
-    expect(stepForward(only)).toBe(only);
+    const only = startHistory('a');
+    expect(back(only)).toBe(only);
+    expect(forward(only)).toBe(only);
   });
 
-  it('forgets what was taken back when the work goes another way', () => {
-    const other = goOn(stepBack(goOn(begin('a'), 'b')), 'c');
-    expect(stepForward(other)).toBe(other);
-    expect(stepBack(other).present).toBe('a');
+  it('forgets what was undone when another change is made', () => {
+    const other = push(back(push(startHistory('a'), 'b')), 'c');
+    expect(forward(other)).toBe(other);
+    expect(back(other).present).toBe('a');
   });
 
   it('returns to the start however many steps there were, and forth again to the end', () => {
     fc.assert(
       fc.property(fc.array(fc.integer(), { maxLength: 300 }), (steps) => {
-        let history: History<number> = begin(-1);
-        for (const step of steps) history = goOn(history, step);
+        let history: History<number> = startHistory(-1);
+        for (const step of steps) history = push(history, step);
         const end = history.present;
-        for (const _ of steps) history = stepBack(history);
+        for (const _ of steps) history = back(history);
         expect(history.present).toBe(-1);
-        for (const _ of steps) history = stepForward(history);
+        for (const _ of steps) history = forward(history);
         expect(history.present).toBe(end);
       }),
     );

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { adjust } from '../../../src/page/model/adjust.ts';
 import {
   makeEven,
-  mirrored,
+  mirrorTails,
   oneFewer,
   oneMore,
   toggleLock,
@@ -14,13 +14,13 @@ import { quantitiesOf } from '../../../src/page/model/quantities.ts';
 import {
   amend,
   attempt,
-  choose,
   drag,
   drop,
   grab,
   nudge,
   redo,
   type Session,
+  selectCorner,
   selectedCorner,
   startSession,
   undo,
@@ -91,25 +91,25 @@ describe('a session', () => {
     const stopped = nudge(box, handle(box, 'line 0'), -100);
     expect(viewStateOf(stopped).moving).toMatchObject({ handle: 'line 0', stop: [{ at: ['halfPin'] }] });
     expect(viewStateOf(undo(stopped)).moving).toBeUndefined();
-    expect(viewStateOf(choose(stopped, box.selected)).moving).toBeUndefined();
+    expect(viewStateOf(selectCorner(stopped, box.selected)).moving).toBeUndefined();
   });
 
   it('makes one step of what is typed in one go', () => {
     const one = amend(box, snapshotOf(BOX.replace('tails: 3', 'tails: 4')));
     const two = amend(one, snapshotOf(BOX.replace('tails: 3', 'tails: 2')));
-    expect(undo(two).now.work.text).toBe(BOX);
+    expect(undo(two).now.source.text).toBe(BOX);
     const apart = amend(nudge(two, handle(two, 'line 0'), 1), snapshotOf(BOX));
     expect(apart.history.past).toHaveLength(3);
   });
 
   it('shows the first corner where the selected one is gone', () => {
-    const other = attempt(choose(chest, { of: 'drawer', index: 5, end: 'back' }), () =>
+    const other = attempt(selectCorner(chest, { of: 'drawer', index: 5, end: 'back' }), () =>
       accept(snapshotOf(BOX)),
     );
     expect(other.ok && selectedCorner(other.value).ref).toEqual({ of: 'joint', index: 0 });
   });
 
-  it('is back at the start after 200 edits of any kind have been taken back, and at the end when brought back', () => {
+  it('is back at the start after 200 edits of any kind are undone, and at the end when they are redone', () => {
     const edit = fc.record({
       kind: fc.constantFrom(
         'drag',
@@ -141,11 +141,15 @@ describe('a session', () => {
           if (kind === 'drag') session = drop(drag(grab(session, held), by), true);
           else if (kind === 'nudge') session = nudge(session, held, Math.round(by));
           else if (kind === 'choose')
-            session = choose(session, { of: 'drawer', index: which % 6, end: by > 4 ? 'back' : 'front' });
+            session = selectCorner(session, {
+              of: 'drawer',
+              index: which % 6,
+              end: by > 4 ? 'back' : 'front',
+            });
           else if (kind === 'more') session = tried(attempt(session, oneMore));
           else if (kind === 'fewer') session = tried(attempt(session, oneFewer));
           else if (kind === 'even') session = tried(attempt(session, makeEven));
-          else if (kind === 'mirror') session = tried(attempt(session, mirrored));
+          else if (kind === 'mirror') session = tried(attempt(session, mirrorTails));
           else if (kind === 'lock')
             session = tried(attempt(session, (now, at) => accept(toggleLock(now, at, i))));
           else if (kind === 'type')
@@ -157,13 +161,13 @@ describe('a session', () => {
               attempt(session, (now, at) => adjust(now, at, measure, (measure.get(at) ?? 0) + by / 4, 'set')),
             );
         }
-        const end = session.now.work;
+        const end = session.now.source;
         const steps = session.history.past.length;
         expect(steps).toBeGreaterThan(20);
         for (let i = 0; i < steps; i++) session = undo(session);
-        expect(session.now.work).toEqual({ text: CHEST, locks: {} });
+        expect(session.now.source).toEqual({ text: CHEST, locks: {} });
         for (let i = 0; i < steps; i++) session = redo(session);
-        expect(session.now.work).toEqual(end);
+        expect(session.now.source).toEqual(end);
       }),
       { numRuns: 3 },
     );

@@ -29,7 +29,7 @@ const made = (result: Result<TipWidths>): TipWidths => {
 };
 
 describe('widths', () => {
-  it('are told apart by name', () => {
+  it('are distinguished by name', () => {
     expect(EVEN.map((_, i) => widthName(i, EVEN.length))).toEqual([
       'lower half pin',
       'tail 1',
@@ -55,7 +55,7 @@ describe('widths', () => {
 });
 
 describe('moveLine', () => {
-  it('gives to the width below what it takes from the one above', () => {
+  it('adds to the width below what it removes from the one above', () => {
     expect(made(moveLine(EVEN, NONE, 2, 1.5))).toEqual([4, 12, 5.5, 10.5, 4, 12, 4]);
     expect(made(moveLine(EVEN, NONE, 2, -1))).toEqual([4, 12, 3, 13, 4, 12, 4]);
   });
@@ -96,7 +96,7 @@ describe('setWidth', () => {
     expect(made(setWidth(EVEN, new Set([6]), 5, 13))).toEqual([4, 12, 4, 12, 3, 13, 4]);
   });
 
-  it('takes what is typed for a locked width as meant', () => {
+  it('accepts what is typed for a locked width', () => {
     expect(made(setWidth(EVEN, new Set([1]), 1, 13))).toEqual([4, 13, 3, 12, 4, 12, 4]);
   });
 
@@ -127,7 +127,7 @@ describe('one tail more and one fewer', () => {
     expect([...locksAfterAdding(EVEN, new Set([1, 6]))]).toEqual([1, 8]);
   });
 
-  it('takes one out with the pin above it, and the highest with the pin below it', () => {
+  it('removes one with the pin above it, and the highest with the pin below it', () => {
     const uneven: TipWidths = [4, 10, 5, 12, 3, 14, 4];
     const room = 12 + 3;
     expect(made(removeTail(uneven, NONE, 3))).toEqual([4, 10 * (1 + room / 24), 5, 14 * (1 + room / 24), 4]);

@@ -5,7 +5,7 @@ import { CHEST, snapshotOf } from '../chest.ts';
 const { drawers } = snapshotOf(CHEST).project.set;
 
 describe('cabinetOf', () => {
-  it('stands narrow drawers of one height side by side, where together they are as wide as the widest', () => {
+  it('places narrow drawers of one height side by side, where together they are as wide as the widest', () => {
     const { width, fronts } = cabinetOf(drawers);
     expect(width).toBe(573);
     expect(fronts.map(({ index, x, width: own }) => [index, x, own])).toEqual([
@@ -28,7 +28,7 @@ describe('cabinetOf', () => {
     expect(fronts.map(({ y }) => y)).toEqual([697, 697, 608, 608, 485, 485, 362, 203, 0]);
   });
 
-  it('stands a narrow drawer that has no neighbour in the middle', () => {
+  it('places a narrow drawer that has no neighbour in the middle', () => {
     const [narrow, , , , wide] = drawers;
     if (narrow === undefined || wide === undefined) throw new Error('no drawers');
     const one = { ...narrow, spec: { ...narrow.spec, count: 1 } };

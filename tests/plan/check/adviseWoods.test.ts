@@ -36,7 +36,7 @@ describe("advice on a plan's woods", () => {
     expect(advice('Teak', 'Teak', CLIMATE, 'fit: {top: auto}')).toEqual([memory('Teak')]);
   });
 
-  it("takes a maker's own figures, and figures that nothing follows from, as they are", () => {
+  it("accepts a maker's own figures, and figures that nothing follows from, as they are", () => {
     expect(
       advice('Teak', 'Teak', CLIMATE, 'woods: {Teak: {shrinkage: {radial: 2.5, tangential: 5.8}}}'),
     ).toEqual([]);

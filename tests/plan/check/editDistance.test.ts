@@ -22,7 +22,7 @@ describe('the closestWord known word', () => {
     expect(closestWord(word, KEYS)).toBeUndefined(),
   );
 
-  it('prefers the word with fewer slips, then the one that is listed first', () => {
+  it('prefers the word at the smaller distance, then the one that is listed first', () => {
     expect(closestWord('pinss', KEYS)).toBe('pins');
     expect(closestWord('ab', ['ac', 'ad'])).toBe('ac');
   });

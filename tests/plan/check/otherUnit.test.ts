@@ -12,7 +12,7 @@ const plan = (units: string, lengths: Readonly<Record<'front' | 'side' | 'deep' 
 const MM = { front: '18', side: '10', wide: '280', deep: '420' };
 
 describe('a plan whose numbers are in the other unit', () => {
-  it('is told so once, not at every length', () => {
+  it('is complained of once, not at every length', () => {
     // Boards up to 200 mm thick, openings up to 5000 mm: 18, 10, 280 (twice) and 420 inches are out of range.
     expect(complaintsOf(plan('units: in', MM))).toEqual([
       'plan.yaml:1:1 units: 5 lengths of this plan are out of range in inches and right in mm: these look like mm; try units: mm',
@@ -20,7 +20,7 @@ describe('a plan whose numbers are in the other unit', () => {
     expect(complaintsOf(plan('units: mm', MM))).toEqual([]);
   });
 
-  it('is told so in mm too, whether mm is said or not', () => {
+  it('is complained of in mm too, whether mm is given or not', () => {
     const joints = (units: string, size: string) =>
       `${units}\njoints: [{name: Lid, kind: through, width: 4, tailBoard: ${size}, pinBoard: ${size}, pin: 0.25}]`;
     for (const units of ['units: mm', ''])
@@ -30,14 +30,14 @@ describe('a plan whose numbers are in the other unit', () => {
     expect(complaintsOf(joints('units: in', '0.5'))).toEqual([]);
   });
 
-  it('is told of what would be wrong in either unit besides', () => {
+  it('is complained of with what would be wrong in either unit', () => {
     const [unit, key, ...more] = complaintsOf(`${plan('units: in', MM)}\nfitt: {}`);
     expect(unit).toContain('these look like mm');
     expect(key).toContain('fitt: there is no such key here');
     expect(more).toEqual([]);
   });
 
-  it('is told length by length where only two are out of range, or all are in neither unit', () => {
+  it('is complained of length by length where only two are out of range, or all are in neither unit', () => {
     expect(complaintsOf(plan('units: in', { ...MM, wide: '11', deep: '16' }))).toHaveLength(2);
     expect(complaintsOf(plan('units: in', { front: '-1', side: '-1', wide: '-1', deep: '-1' }))).toHaveLength(
       5,

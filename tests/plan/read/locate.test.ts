@@ -47,21 +47,21 @@ const lineOf = (...at: Place): number => {
 };
 
 describe("a later step's complaint", () => {
-  it('stands where the drawer gives the value', () => {
+  it('is placed where the drawer gives the value', () => {
     expect(lineOf('drawers', 0, 'joint', 'pin')).toBe(22);
     expect(lineOf('drawers', 0, 'opening', 'height')).toBe(19);
     expect(lineOf('drawers', 1, 'joint', 'slope')).toBe(26);
     expect(lineOf('drawers', 1, 'back', 'joint', 'slope')).toBe(29);
   });
 
-  it('stands where the plan gives the value for all drawers, if the drawer does not', () => {
+  it('is placed where the plan gives the value for all drawers, if the drawer does not', () => {
     expect(lineOf('drawers', 0, 'joint', 'slope')).toBe(5);
     expect(lineOf('drawers', 1, 'stock', 'front', 'thickness')).toBe(2);
     expect(lineOf('drawers', 1, 'groove', 'width')).toBe(8);
     expect(lineOf('drawers', 1, 'back', 'drop')).toBe(10);
   });
 
-  it('stands where the value is taken from, if nobody gives it', () => {
+  it('is placed where the value comes from, if neither gives it', () => {
     expect(lineOf('drawers', 0, 'back', 'joint', 'slope')).toBe(5);
     expect(lineOf('drawers', 0, 'back', 'joint', 'pin')).toBe(22);
     expect(lineOf('drawers', 0, 'stock', 'back', 'thickness')).toBe(3);
@@ -69,22 +69,22 @@ describe("a later step's complaint", () => {
     expect(lineOf('drawers', 0, 'front', 'lip', 'top')).toBe(12);
   });
 
-  it("does not blame the front's tails for the back's", () => {
+  it("does not place the back's tails at the front's", () => {
     expect(lineOf('drawers', 0, 'back', 'joint', 'tails')).toBe(16);
   });
 
-  it('stands as near as can be in the drawer, if the value is a default', () => {
+  it('is placed as near as possible in the drawer, if the value is a default', () => {
     expect(lineOf('drawers', 0, 'joint', 'lap')).toBe(21);
     expect(lineOf('drawers', 1, 'groove', 'offset')).toBe(23);
     expect(lineOf('drawers', 1)).toBe(23);
   });
 
-  it('stands in its corner, if it is about one that belongs to no drawer', () => {
+  it('is placed in its corner, if it is about a single corner', () => {
     expect(lineOf('joints', 0, 'tails', 1)).toBe(36);
     expect(lineOf('joints', 0, 'slope')).toBe(31);
   });
 
-  it('stands at the key that it names, if it is about the whole set', () => {
+  it('is placed at the key that it names, if it is about the whole set', () => {
     expect(lineOf('family', 'target')).toBe(14);
     expect(lineOf('climate')).toBe(1);
   });

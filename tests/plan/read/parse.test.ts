@@ -28,7 +28,7 @@ describe('the text of a plan', () => {
       expect(read(text)).toEqual(plan);
   });
 
-  it('knows where every key and every item stands', () => {
+  it('knows where every key and every item is written', () => {
     const { find } = parse('name: x\njoints:\n  - name: a\n    tails: [3,\n      "4"]\n  - {"pin": 2}\n');
     expect(find(['name'])).toEqual({ line: 1, column: 1 });
     expect(find(['joints'])).toEqual({ line: 2, column: 1 });
@@ -42,7 +42,7 @@ describe('the text of a plan', () => {
     expect(find(['name', 'x'])).toBeUndefined();
   });
 
-  it('may repeat what it has named, and what is repeated stands where it was named', () => {
+  it('may repeat what it has named, and what is repeated is placed where it was named', () => {
     const { value, find } = parse('joint: &fine\n  pin: 4\nback:\n  joint: *fine\n');
     expect(value).toEqual({ joint: { pin: 4 }, back: { joint: { pin: 4 } } });
     expect(find(['back', 'joint', 'pin'])).toEqual({ line: 2, column: 3 });

@@ -10,7 +10,7 @@ describe('a position in a text', () => {
     expect(positionOf(15)).toEqual({ line: 2, column: 8 });
   });
 
-  it('takes a line end for the end of its line, and what follows the last one for a line', () => {
+  it('counts a line end to its line, and what follows the last one as a line', () => {
     const positionOf = positionsIn('a\nb\n');
     expect(positionOf(1)).toEqual({ line: 1, column: 2 });
     expect(positionOf(4)).toEqual({ line: 3, column: 1 });

@@ -7,7 +7,7 @@ import { cornerPieces, type PieceChoice } from '../../../src/sheets/template/cor
 import { legend, type Sign } from '../../../src/sheets/template/legend.ts';
 import { jointOf } from '../../joint/told.ts';
 import { inkBox, segmentsOf } from '../../paper/ink.ts';
-import { loneCorner } from '../../project/loneCorner.ts';
+import { singleCorner } from '../../project/singleCorner.ts';
 import { cornerOf } from '../pieces.ts';
 import { sheetFaults, wordsOf } from '../sheetFaults.ts';
 
@@ -37,7 +37,12 @@ describe('the legend', () => {
   it('stands on the contents and on every page with templates', () => {
     const joints = [201, 202].map((width) => {
       const boards = { width, tailBoard: 11, pinBoard: 20 };
-      return loneCorner(`Corner ${width}`, { kind: 'lapped', ...boards, lap: 5, spacing: { kind: 'even' } });
+      return singleCorner(`Corner ${width}`, {
+        kind: 'lapped',
+        ...boards,
+        lap: 5,
+        spacing: { kind: 'even' },
+      });
     });
     const set = { drawers: [], advice: [] };
     const paper = ISO_PAPERS.find(({ name }) => name === 'A4');

@@ -4,15 +4,15 @@ import { type Phrase, say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import { type JsonSchema, planJsonSchema } from '../planJsonSchema.ts';
 import { closestWord } from './editDistance.ts';
-import { keysOf, schemasAt, wayDownTo } from './knownKeys.ts';
+import { keysOf, schemasAt, shortestPathTo } from './schemaPaths.ts';
 
 type Issue = z.core.$ZodIssue;
 
-/** How many unknown keys of one group are told one by one: beyond these it is no plan. */
-const MOST_TOLD = 20;
+/** The most unknown keys of one group that are listed: a group with more is no part of a plan. */
+const MOST_LISTED = 20;
 
-/** What zod found, in plain words. Every schema's message is what it wants, as the end of "it must be …". */
-export const explain = (issues: readonly Issue[]): Complaint[] =>
+/** Zod's issues as complaints. Every schema's message is the end of the sentence "it must be …". */
+export const explainIssues = (issues: readonly Issue[]): Complaint[] =>
   issues.flatMap((issue) => explainOne(issue, []));
 
 const explainOne = (issue: Issue, outer: Place): Complaint[] => {
@@ -23,7 +23,7 @@ const explainOne = (issue: Issue, outer: Place): Complaint[] => {
     case 'unrecognized_keys': {
       const known = schemasAt(allKeys(), at);
       const told = issue.keys
-        .slice(0, MOST_TOLD)
+        .slice(0, MOST_LISTED)
         .map((key) => ({ at: [...at, key], ...unknownKey(key, known) }));
       const rest = issue.keys.length - told.length;
       return rest === 0
@@ -31,11 +31,11 @@ const explainOne = (issue: Issue, outer: Place): Complaint[] => {
         : [...told, { at, says: say`there are ${rest} more keys here that are not known` }];
     }
     case 'invalid_union': {
-      // The way of writing that was meant is the one that fails on something inside it.
+      // The alternative that was meant is the one that fails on something inside it.
       const meant = issue.errors.find((errors) => !errors.some(isAnotherType));
       if (meant === undefined) break;
       const told = meant.flatMap((inner) => explainOne(inner, at));
-      // A word that may stand instead is not seen by what reads the rest.
+      // An alternative that is a word is unknown to the schema that failed.
       const word =
         typeof issue.input === 'string' ? closestWord(issue.input, wordsOf(issue.errors)) : undefined;
       return word === undefined ? told : told.map((complaint) => ({ ...complaint, hint: say`${word}` }));
@@ -46,7 +46,7 @@ const explainOne = (issue: Issue, outer: Place): Complaint[] => {
 
 let schema: JsonSchema | undefined;
 
-/** Made when the first unknown key is met: few plans have one, and it takes its time. */
+/** Made at the first unknown key: few plans have one, and it is slow. */
 const allKeys = (): JsonSchema => {
   schema ??= planJsonSchema();
   return schema;
@@ -76,7 +76,7 @@ const unknownKey = (key: string, known: readonly JsonSchema[]): { says: Phrase; 
     return { says, hint: say`a point in place of a decimal comma, or quotes round the number` };
   const meant = closestWord(key, keys);
   if (meant !== undefined) return { says, hint: say`${meant}` };
-  const way = wayDownTo(key, known);
+  const way = shortestPathTo(key, known);
   if (way !== undefined) return { says, hint: say`${way.join(': {')}: …${'}'.repeat(way.length - 1)}` };
   return { says: say`there is no such key here; the keys are ${keys.join(', ')}` };
 };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { optionReader } from '../../src/cli/optionReader.ts';
-import { accept, refuse, sentence } from '../../src/units/complaint.ts';
-import { say } from '../../src/units/phrase.ts';
+import { optionReader } from '../../../src/cli/options/optionReader.ts';
+import { accept, refuse, sentence } from '../../../src/units/complaint.ts';
+import { say } from '../../../src/units/phrase.ts';
 
 interface Options {
   readonly width?: string;

@@ -1,9 +1,11 @@
-import { type Complaint, type Result, under } from '../units/complaint.ts';
-import { parseLength } from '../units/parseLength.ts';
-import type { Phrase } from '../units/phrase.ts';
-import type { Unit } from '../units/unit.ts';
+import { refuseOptions } from '../../files/failure.ts';
+import { accept, type Complaint, type Result, refuse, under } from '../../units/complaint.ts';
+import { parseLength } from '../../units/parseLength.ts';
+import { type Phrase, say } from '../../units/phrase.ts';
+import { quote } from '../../units/quote.ts';
+import type { Unit } from '../../units/unit.ts';
 
-/** Reads options as they are typed, one at a time, and gathers all that is wrong with them, each at its option's name. */
+/** Reads typed options one at a time, and collects complaints, each at its option's name. */
 export interface OptionReader<O> {
   /** What a bare number means. */
   readonly unit: Unit;
@@ -13,7 +15,7 @@ export interface OptionReader<O> {
   /** Complains of an option that is not given. */
   need(option: keyof O & string, says: Phrase, hint: Phrase): void;
   /**
-   * What an option says; undefined where it is not given, or cannot be read, which is complained of.
+   * An option's value; undefined where it is not given, or cannot be read, which is complained of.
    * @param otherwise what is read where it is not given
    */
   value<T>(option: keyof O & string, parse: (typed: string) => Result<T>, otherwise?: string): T | undefined;
@@ -59,4 +61,17 @@ export const optionReader = <O extends object>(options: O, unit: Unit): OptionRe
       return each?.every((length) => length !== undefined) ? each : undefined;
     },
   };
+};
+
+/** Reads `mm` or `in`. */
+export const parseUnit = (typed: string): Result<Unit> =>
+  typed === 'mm' || typed === 'in'
+    ? accept(typed)
+    : refuse({ at: [], says: say`${quote(typed)} is not a unit; it must be mm or in`, hint: say`mm` });
+
+/** The unit that `--units` names; nothing where it is not given. Throws a Failure where it is neither mm nor in. */
+export const readUnits = (typed: string | undefined): Unit | undefined => {
+  if (typed === undefined) return undefined;
+  const read = parseUnit(typed);
+  return read.ok ? read.value : refuseOptions(under(['units'], read.complaints), 'mm');
 };

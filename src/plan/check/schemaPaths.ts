@@ -1,7 +1,7 @@
 import type { Place } from '../../units/complaint.ts';
 import type { JsonSchema } from '../planJsonSchema.ts';
 
-/** The schemas that may stand at a place: more than one where a value may be written in more ways than one. */
+/** The schemas of a place: several where a value has alternatives. */
 export const schemasAt = (schema: JsonSchema, place: Place): readonly JsonSchema[] => {
   let found = ways(schema);
   for (const key of place)
@@ -13,7 +13,7 @@ export const schemasAt = (schema: JsonSchema, place: Place): readonly JsonSchema
   return found;
 };
 
-/** What stands under every name of a map; `false` where a group has no keys but its own. */
+/** The schema of a map's values; undefined where a group has only keys of its own. */
 const groupOf = (schema: JsonSchema | boolean | undefined): JsonSchema | undefined =>
   typeof schema === 'object' ? schema : undefined;
 
@@ -22,8 +22,8 @@ const ways = (schema: JsonSchema): readonly JsonSchema[] => schema.anyOf ?? [sch
 export const keysOf = (schemas: readonly JsonSchema[]): string[] =>
   schemas.flatMap((schema) => Object.keys(schema.properties ?? {}));
 
-/** The keys that lead down to one of the given name, by the shortest way; undefined where there is none. */
-export const wayDownTo = (name: string, schemas: readonly JsonSchema[]): string[] | undefined => {
+/** The keys that lead to one of the given name, by the shortest path; undefined where there is none. */
+export const shortestPathTo = (name: string, schemas: readonly JsonSchema[]): string[] | undefined => {
   let level = schemas.map((schema): { schema: JsonSchema; way: string[] } => ({ schema, way: [] }));
   while (level.length > 0) {
     const next = level.flatMap(({ schema, way }) =>
