@@ -53,6 +53,13 @@ export const halfpin = (
   return receiveMessageOnPort(port)?.message ?? { status: null, out: '', err: 'no answer within a minute' };
 };
 
+/** What a command says that must work: it has no complaints. */
+export const said = (...args: readonly string[]): string => {
+  const { status, out, err } = halfpin(args);
+  if (status !== 0 || err !== '') throw new Error(`exit ${status}: ${err}`);
+  return out;
+};
+
 /** An empty folder that is gone when the test is. */
 export const folder = (): string => {
   const path = mkdtempSync(join(tmpdir(), 'halfpin-'));

@@ -76,8 +76,7 @@ describe('tailPasses', () => {
               expect(centre - (centres[k] ?? 0)).toBeLessThan(least);
             });
             // One pass fewer would not reach: it has one step less, and none is over nine tenths of the narrowest cut.
-            if (centres.length > 1)
-              expect(last - first).toBeGreaterThan((centres.length - 2) * 0.9 * least);
+            if (centres.length > 1) expect(last - first).toBeGreaterThan((centres.length - 2) * 0.9 * least);
           });
         },
       ),
