@@ -77,7 +77,11 @@ for (const [signal, status] of Object.entries(SIGNALS))
     process.stderr.write('halfpin: broken off; nothing is left half written\n');
     process.exit(status);
   });
+/** One command line, without the program's name → the exit status. What it says goes to this process's output. */
+export const run = (words: readonly string[]): Promise<number> =>
+  program.parseAsync(words, { from: 'user' }).then(() => 0, fail);
+
 // Not awaited: what a command loads on demand waits for this module to have run.
-program.parseAsync().catch((error: unknown) => {
-  process.exitCode = fail(error);
+void run(process.argv.slice(2)).then((status) => {
+  process.exitCode = status;
 });

@@ -145,7 +145,7 @@ describe('a run that is broken off', () => {
   /** Starts a long run and ends it with a signal as soon as something is half written. */
   const brokenOff = async (where: string, signal: 'SIGTERM' | 'SIGKILL') => {
     const drawers = Array.from(
-      { length: 80 },
+      { length: 20 },
       (_, i) => `  - {name: D${i}, opening: {width: 300, height: ${80 + i}, depth: 420}}`,
     );
     const stock =

@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { MessageChannel, receiveMessageOnPort, Worker } from 'node:worker_threads';
 import { onTestFinished } from 'vitest';
 
 export const PROGRAM = resolve('dist/halfpin.js');
@@ -15,19 +16,48 @@ export interface Run {
   readonly err: string;
 }
 
-/** Runs the program to its end. */
+/** The built program in a thread of its own that is kept: to start Node and load it anew takes longer than most commands. */
+const resident = () => {
+  const { port1: port, port2 } = new MessageChannel();
+  const done = new Int32Array(new SharedArrayBuffer(4));
+  new Worker(new URL('resident.mjs', import.meta.url), {
+    workerData: { program: PROGRAM, port: port2, done },
+    transferList: [port2],
+    execArgv: [],
+  }).unref();
+  port.unref();
+  return { port, done };
+};
+let kept: ReturnType<typeof resident> | undefined;
+
+/** Runs a command to its end: in a process of its own where it is to work in another folder, which a thread cannot. */
 export const halfpin = (
   args: readonly string[],
   cwd?: string,
-  env?: Readonly<Record<string, string>>,
+  env: Readonly<Record<string, string>> = {},
 ): Run => {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [PROGRAM, ...args], {
-    encoding: 'utf8',
-    maxBuffer: 1 << 28,
-    ...(cwd !== undefined && { cwd }),
-    ...(env !== undefined && { env: { ...process.env, ...env } }),
-  });
-  return { status, out: stdout, err: stderr };
+  if (cwd !== undefined) {
+    const { status, stdout, stderr } = spawnSync(process.execPath, [PROGRAM, ...args], {
+      encoding: 'utf8',
+      maxBuffer: 1 << 28,
+      cwd,
+      env: { ...process.env, ...env },
+    });
+    return { status, out: stdout, err: stderr };
+  }
+  kept ??= resident();
+  const { port, done } = kept;
+  Atomics.store(done, 0, 0);
+  port.postMessage({ args, env });
+  Atomics.wait(done, 0, 0, 60_000);
+  return receiveMessageOnPort(port)?.message ?? { status: null, out: '', err: 'no answer within a minute' };
+};
+
+/** What a command says that must work: it has no complaints. */
+export const said = (...args: readonly string[]): string => {
+  const { status, out, err } = halfpin(args);
+  if (status !== 0 || err !== '') throw new Error(`exit ${status}: ${err}`);
+  return out;
 };
 
 /** An empty folder that is gone when the test is. */

@@ -10,6 +10,7 @@ import { textMark } from '../../src/drawing/shapes.ts';
 import { Failure } from '../../src/files/failure.ts';
 import { pdfBytes } from '../render/pdfBytes.ts';
 import { anyPlan } from './anyPlan.ts';
+import { line } from './line.ts';
 import { pageFaults } from './pageFaults.ts';
 import { paintedByPoppler, type Raster } from './raster.ts';
 import { sheetsOfPlan, type Wish } from './sheetsOfPlan.ts';
@@ -51,12 +52,6 @@ const paintedFaults = async (pages: readonly PrintPage[], margin: number): Promi
 };
 
 describe('the judges of pages', () => {
-  const line = (from: Point, to: Point): Mark => ({
-    kind: 'stroke',
-    role: 'square',
-    pen: 'saw',
-    paths: [{ points: [from, to] }],
-  });
   const pageOf = (...marks: Mark[]): PrintPage => ({
     width: 100,
     height: 150,

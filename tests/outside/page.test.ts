@@ -10,6 +10,7 @@ import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, onTestFinished, vi } from 'vitest';
 import { parse } from 'yaml';
 import { readProject } from '../../src/project/readProject.ts';
+import { said } from '../cli/program.ts';
 import { CHEST } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 
@@ -343,7 +344,7 @@ describe('taking it away', () => {
   const drawn = (plan: string, ...as: string[]): string => {
     const out = mkdtempSync(join(tmpdir(), 'halfpin-page-'));
     onTestFinished(() => rmSync(out, { recursive: true }));
-    execFileSync(process.execPath, ['dist/halfpin.js', 'draw', plan, '--out', out, ...as]);
+    said('draw', plan, '--out', out, ...as);
     return out;
   };
 
@@ -382,8 +383,7 @@ describe('taking it away', () => {
     for (const [name, bytes] of Object.entries(pieces))
       expect(new TextDecoder().decode(bytes), name).toBe(readFileSync(join(out, name), 'utf8'));
     const list = await download(page, '#take-parts');
-    const parts = execFileSync(process.execPath, ['dist/halfpin.js', 'parts', path, '--csv']);
-    expect(list.bytes.toString()).toBe(parts.toString());
+    expect(list.bytes.toString()).toBe(said('parts', path, '--csv'));
     await page.context().close();
   });
 

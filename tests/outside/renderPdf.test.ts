@@ -6,11 +6,13 @@ import fc from 'fast-check';
 import { getDocument, OPS, type PDFDocumentProxy, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterAll, describe, expect, it } from 'vitest';
 import { type Affine, apply, IDENTITY } from '../../src/drawing/affine.ts';
-import type { Drawing, Mark, Point, TextMark } from '../../src/drawing/drawing.ts';
+import type { Drawing, Mark, Point } from '../../src/drawing/drawing.ts';
 import type { PrintPage } from '../../src/drawing/printPage.ts';
 import { shownText } from '../../src/drawing/shownText.ts';
+import { textMark } from '../../src/drawing/textMark.ts';
 import { textWidth } from '../../src/drawing/textWidth.ts';
 import { pdfBytes } from '../render/pdfBytes.ts';
+import { line } from './line.ts';
 
 const POINT = 25.4 / 72;
 const A4 = { width: 210, height: 297 };
@@ -19,25 +21,6 @@ const drawing = (...marks: Mark[]): Drawing => ({ box: { x0: 0, y0: 0, x1: 210, 
 const page = (...marks: Mark[]): PrintPage => ({
   ...A4,
   placed: [{ drawing: drawing(...marks), at: IDENTITY }],
-});
-
-const line = (from: Point, to: Point): Mark => ({
-  kind: 'stroke',
-  role: 'slope',
-  pen: 'saw',
-  paths: [{ points: [from, to] }],
-});
-
-const label = (text: string, at: Point, more: Partial<TextMark> = {}): TextMark => ({
-  kind: 'text',
-  role: 'label',
-  text,
-  at,
-  size: 5,
-  turn: 0,
-  anchor: 'start',
-  weight: 'regular',
-  ...more,
 });
 
 /** What people put into names, and what breaks renderers. */
@@ -120,7 +103,7 @@ describe('a PDF read back by pdf.js', () => {
 
   it('keeps its title and its text, whatever characters they hold', async () => {
     for (const title of HOSTILE) {
-      const document = await read(await pdfBytes([page(label(title, [10, 10]))], title));
+      const document = await read(await pdfBytes([page(textMark(title, [10, 10], 5))], title));
       const { info } = await document.getMetadata();
       expect(info).toMatchObject({ Title: title, Creator: 'Halfpin' });
       const { items } = await (await document.getPage(1)).getTextContent({ disableNormalization: true });
@@ -130,7 +113,7 @@ describe('a PDF read back by pdf.js', () => {
 
   it('shows line ends as spaces, and control characters and lone surrogates as U+FFFD', async () => {
     const document = await read(
-      await pdfBytes([page(label('a\nb\tc\u0007d\udc00e', [10, 10]))], '\u0000\ud800'),
+      await pdfBytes([page(textMark('a\nb\tc\u0007d\udc00e', [10, 10], 5))], '\u0000\ud800'),
     );
     const { items } = await (await document.getPage(1)).getTextContent();
     expect(items.map((item) => ('str' in item ? item.str : '')).join('')).toBe('a b c\ufffdd\ufffde');
@@ -142,8 +125,8 @@ describe('a PDF read back by pdf.js', () => {
     await fc.assert(
       fc.asyncProperty(text, text, async (title, words) => {
         const marks = [
-          label(words, [10, 10]),
-          label(words, [10, 30], { weight: 'bold' }),
+          textMark(words, [10, 10], 5),
+          textMark(words, [10, 30], 5, { weight: 'bold' }),
           line([0, 0], [9, 9]),
         ];
         const document = await read(await pdfBytes([page(...marks)], title));
@@ -159,7 +142,7 @@ describe('a PDF read back by pdf.js', () => {
   it('sets text as wide as it is measured, without kerning', async () => {
     for (const weight of ['regular', 'bold'] as const) {
       const text = 'AVAVAWAVETofi';
-      const document = await read(await pdfBytes([page(label(text, [10, 10], { weight }))]));
+      const document = await read(await pdfBytes([page(textMark(text, [10, 10], 5, { weight }))]));
       const { items } = await (await document.getPage(1)).getTextContent();
       const [item] = items;
       expect(item && 'width' in item ? item.width * POINT : 0).toBeCloseTo(textWidth(text, 5, weight), 2);
@@ -179,13 +162,13 @@ describe('a PDF read back by other programs', () => {
   it.skipIf(!installed('qpdf'))('has nothing that qpdf complains of', async () => {
     writeFileSync(
       file,
-      await pdfBytes([page(), page(...HOSTILE.map((text, i) => label(text, [10, 10 * i])))]),
+      await pdfBytes([page(), page(...HOSTILE.map((text, i) => textMark(text, [10, 10 * i], 5)))]),
     );
     expect(run('qpdf', '--check', file)).toContain('No syntax or stream encoding errors found');
   });
 
   it.skipIf(!installed('pdftotext'))('gives its text to poppler', async () => {
-    const texts = HOSTILE.map((text, i) => label(text, [10, 10 + 20 * i]));
+    const texts = HOSTILE.map((text, i) => textMark(text, [10, 10 + 20 * i], 5));
     writeFileSync(file, await pdfBytes([page(...texts)]));
     const lines = run('pdftotext', '-layout', file, '-')
       .split('\n')
@@ -200,7 +183,7 @@ describe('a PDF read back by other programs', () => {
     const turned: Affine = [0, 1, -1, 0, 200, 10];
     writeFileSync(
       file,
-      await pdfBytes([{ ...A4, placed: [{ drawing: drawing(label(text, [20, 30])), at: turned }] }]),
+      await pdfBytes([{ ...A4, placed: [{ drawing: drawing(textMark(text, [20, 30], 5)), at: turned }] }]),
     );
     const letters = [
       ...run('mutool', 'trace', file, '1').matchAll(/<g unicode="(.)" .*?x="(.*?)" y="(.*?)"/g),

@@ -2,35 +2,18 @@ import { spawnSync } from 'node:child_process';
 import { Resvg } from '@resvg/resvg-js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Drawing, Mark, Point, TextMark } from '../../src/drawing/drawing.ts';
+import type { Drawing, Mark, Point } from '../../src/drawing/drawing.ts';
+import { textMark } from '../../src/drawing/textMark.ts';
 import { renderSvg } from '../../src/render/svg.ts';
 import { svgWindow } from '../../src/render/svgWindow.ts';
 import { FONTS } from '../render/fonts.ts';
 import { pdfBytes } from '../render/pdfBytes.ts';
+import { line } from './line.ts';
 
 const BOX = { x0: -10, y0: 5, x1: 20, y1: 25 };
 const [WIDTH, HEIGHT] = [BOX.x1 - BOX.x0, BOX.y1 - BOX.y0];
 
 const drawing = (...marks: Mark[]): Drawing => ({ box: BOX, marks });
-
-const line = (from: Point, to: Point): Mark => ({
-  kind: 'stroke',
-  role: 'square',
-  pen: 'saw',
-  paths: [{ points: [from, to] }],
-});
-
-const label = (text: string, at: Point, more: Partial<TextMark> = {}): TextMark => ({
-  kind: 'text',
-  role: 'label',
-  text,
-  at,
-  size: 4,
-  turn: 0,
-  anchor: 'start',
-  weight: 'regular',
-  ...more,
-});
 
 /** A raster: 0 is paper, 1 black; x to the right and y downward in dots. */
 interface Raster {
@@ -116,7 +99,7 @@ describe('an SVG painted by resvg', () => {
     fc.assert(
       fc.property(text, text, (title, words) => {
         const svg = renderSvg(
-          drawing(label(words, [0, 10])),
+          drawing(textMark(words, [0, 10], 4)),
           { title, description: words },
           { fonts: FONTS, window: svgWindow() },
         );
@@ -131,11 +114,11 @@ describe('an SVG painted by resvg', () => {
   it.skipIf(!poppler)(
     'has its letters where the PDF of the same drawing has them, painted by poppler',
     async () => {
-      const marks = [
-        label('AVA pin ½″ é', [-8, 8]),
-        label('To 1:7', [15, 6], { turn: 90, weight: 'bold' }),
-        label('middle gjq', [0, 22], { turn: 180, anchor: 'middle' }),
-        label('漢\u0000\u{1FAB5}', [9, 12], { turn: 270, anchor: 'end', size: 3 }),
+      const marks: Mark[] = [
+        textMark('AVA pin ½″ é', [-8, 8], 4),
+        { ...textMark('To 1:7', [15, 6], 4, { weight: 'bold' }), turn: 90 },
+        { ...textMark('middle gjq', [0, 22], 4, { anchor: 'middle' }), turn: 180 },
+        { ...textMark('漢\u0000\u{1FAB5}', [9, 12], 3, { anchor: 'end' }), turn: 270 },
       ];
       const page = {
         width: WIDTH,

@@ -1,7 +1,7 @@
-import { execFileSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod';
 import { MM_PER_INCH } from '../../src/units/unit.ts';
+import { said } from '../cli/program.ts';
 
 const Outcome = z.object({
   from: z.object({ mc: z.number() }),
@@ -10,14 +10,7 @@ const Outcome = z.object({
   size: z.number(),
 });
 
-const season = (...options: string[]) =>
-  Outcome.parse(
-    JSON.parse(
-      execFileSync(process.execPath, ['dist/halfpin.js', 'season', ...options, '--json'], {
-        encoding: 'utf8',
-      }),
-    ),
-  );
+const season = (...options: string[]) => Outcome.parse(JSON.parse(said('season', ...options, '--json')));
 
 describe('the program, by worked examples in print of Wood Handbook equation 13-2', () => {
   it.each([

@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { said } from '../cli/program.ts';
 import { expectedBands, type KnownJoint } from '../sheets/expectedLines.ts';
 import { differences, placing, type Segment } from '../sheets/segments.ts';
 import { evenJoint } from './evenJoint.ts';
@@ -13,7 +14,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 
 const drawn = (name: string, ...options: string[]): string => {
   const out = join(folder, name);
-  execFileSync('node', ['dist/halfpin.js', 'draw', '--name', name, '--out', out, ...options]);
+  said('draw', '--name', name, '--out', out, ...options);
   return join(out, `${name}-templates.pdf`);
 };
 

@@ -1,10 +1,10 @@
-import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Resvg } from '@resvg/resvg-js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Point } from '../../src/drawing/drawing.ts';
+import { said } from '../cli/program.ts';
 import { expectedBands } from '../sheets/expectedLines.ts';
 import { differences, type Segment } from '../sheets/segments.ts';
 import { evenJoint } from './evenJoint.ts';
@@ -37,17 +37,7 @@ const cases = Object.entries(CORNERS).flatMap(([name, { known }]) =>
 
 beforeAll(() => {
   for (const [name, { options }] of Object.entries(CORNERS))
-    execFileSync('node', [
-      'dist/halfpin.js',
-      'draw',
-      '--as',
-      'svg',
-      '--name',
-      name,
-      '--out',
-      folder,
-      ...options,
-    ]);
+    said('draw', '--as', 'svg', '--name', name, '--out', folder, ...options);
 });
 
 const fileOf = (name: string): string => readFileSync(join(folder, name), 'utf8');

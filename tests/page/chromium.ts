@@ -1,18 +1,6 @@
 import { pathToFileURL } from 'node:url';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
-
-/** Debian's Chromium, and how it is started where there is no screen and no network. */
-const EXECUTABLE = '/usr/bin/chromium';
-const FLAGS = [
-  '--headless',
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { launchChromium } from './launchChromium.mjs';
 
 /** The page in a real browser, opened as a file. */
 export interface Visit {
@@ -24,7 +12,7 @@ export interface Visit {
 
 export const visit = async (): Promise<Visit> => {
   const address = pathToFileURL('dist/halfpin.html').href;
-  const browser = await chromium.launch({ executablePath: EXECUTABLE, args: FLAGS });
+  const browser = await launchChromium();
   const faults: string[] = [];
   return {
     browser,

@@ -1,23 +1,16 @@
 // Makes examples/page.png, the README's picture of the page: wide and narrow, in light and in dark, while a tail is moved.
 // Run after the build: node tests/page/pictures.mjs
 import { writeFileSync } from 'node:fs';
-import { chromium } from 'playwright-core';
+import { launchChromium } from './launchChromium.mjs';
 
 const PAGE = new URL('../../dist/halfpin.html', import.meta.url).href;
-const FLAGS = [
-  '--headless',
-  '--no-sandbox',
-  '--disable-gpu',
-  '--no-first-run',
-  '--disable-background-networking',
-];
 const VIEWS = [
   { width: 1440, height: 1000, colorScheme: 'light' },
   { width: 1024, height: 1000, colorScheme: 'dark' },
   { width: 390, height: 1000, colorScheme: 'light' },
 ];
 
-const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: FLAGS });
+const browser = await launchChromium();
 
 /** The page as it looks while the second tail is made narrower. */
 const pictureOf = async ({ width, height, colorScheme }) => {

@@ -5,21 +5,10 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { chromium } from 'playwright-core';
+import { launchChromium } from './launchChromium.mjs';
 
 /** As the build has made it. */
 const PAGE = new URL('../../dist/halfpin.html', import.meta.url);
-
-const FLAGS = [
-  '--headless',
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 
 const MOVES = 150;
 
@@ -107,7 +96,7 @@ const measureGesture = async (page, worked, [name, dx, dy]) => {
 
 /** Milliseconds from input to painted for each gesture, to the first paint, and the size of the page in kB gzipped. */
 export const measurePage = async () => {
-  const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: FLAGS });
+  const browser = await launchChromium();
   try {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     await page.goto(PAGE.href);

@@ -1,17 +1,15 @@
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { halfpin as run } from '../program.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const halfpin = (...args: string[]) => {
-  const { status, stdout, stderr } = spawnSync(process.execPath, ['dist/halfpin.js', ...args], {
-    encoding: 'utf8',
-  });
-  return { status, stdout, lines: stderr.split('\n').filter((line) => line !== '') };
+  const { status, out, err } = run(args);
+  return { status, stdout: out, lines: err.split('\n').filter((line) => line !== '') };
 };
 
 const season = (...args: string[]) => halfpin('season', ...args);
