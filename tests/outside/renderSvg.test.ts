@@ -3,7 +3,7 @@ import { Resvg } from '@resvg/resvg-js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Drawing, Mark, Point } from '../../src/drawing/drawing.ts';
-import { textMark } from '../../src/drawing/textMark.ts';
+import { textMark } from '../../src/drawing/shapes.ts';
 import { renderSvg } from '../../src/render/svg.ts';
 import { svgWindow } from '../../src/render/svgWindow.ts';
 import { FONTS } from '../render/fonts.ts';
