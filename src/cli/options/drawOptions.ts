@@ -1,6 +1,6 @@
 import { refuseOptions } from '../../files/failure.ts';
 import type { JointBoard } from '../../joint/joint.ts';
-import type { SheetOptions } from '../../project/sheetsOf.ts';
+import { SHEET_KINDS, type SheetKind, type SheetOptions } from '../../project/sheetsOf.ts';
 import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
@@ -15,6 +15,7 @@ export interface DrawOptions extends PaperOptions {
   readonly flat?: boolean;
   readonly boards?: string;
   readonly rods?: boolean;
+  readonly sheets?: string;
   readonly printer?: string;
   readonly send?: string;
   readonly force?: boolean;
@@ -23,7 +24,8 @@ export interface DrawOptions extends PaperOptions {
 const FILE_KINDS = ['pdf', 'svg', 'dxf'] as const;
 export type FileKind = (typeof FILE_KINDS)[number];
 
-export interface DrawWish extends Required<Omit<SheetOptions, 'correction'>> {
+export interface DrawWish extends Required<Omit<SheetOptions, 'correction' | 'kinds'>> {
+  readonly sheetKinds: readonly SheetKind[];
   readonly kinds: ReadonlySet<FileKind>;
 }
 
@@ -58,9 +60,11 @@ export const readDrawOptions = (options: DrawOptions, units: Unit, guides: boole
     });
   const printed = readPaperOptions(read);
   const board = read.value('boards', parseBoard);
+  const sheetKinds = read.value('sheets', parseSheetKinds) ?? SHEET_KINDS;
   if (read.complaints.length > 0 || printed === undefined) return refuseOptions(read.complaints, units);
   return {
     kinds,
+    sheetKinds,
     ...printed,
     choice: {
       boards: board === undefined ? ['tail', 'pin'] : [board],
@@ -74,3 +78,15 @@ const parseBoard = (typed: string): Result<JointBoard> =>
   typed === 'tail' || typed === 'pin'
     ? accept(typed)
     : refuse({ at: [], says: say`${quote(typed)} is neither of a corner's boards; it must be tail or pin` });
+
+const parseSheetKinds = (typed: string): Result<SheetKind[]> => {
+  const names = typed.split(',').map((name) => name.trim().toLowerCase());
+  const wrong = names.find((name) => !SHEET_KINDS.some((kind) => kind === name));
+  return wrong === undefined
+    ? accept(SHEET_KINDS.filter((kind) => names.includes(kind)))
+    : refuse({
+        at: [],
+        says: say`${quote(wrong)} is no kind of sheet; the kinds are ${SHEET_KINDS.join(', ')}`,
+        hint: say`templates,bench`,
+      });
+};
