@@ -57,7 +57,13 @@ export { partsCsv } from './project/partsCsv.ts';
 export { piecesOf } from './project/piecesOf.ts';
 export { type CornerSpec, type Project, projectOfCorner, type SingleCorner } from './project/project.ts';
 export { type PlanResult, readProject } from './project/readProject.ts';
-export { type SheetOptions, type SheetSet, sheetsOf } from './project/sheetsOf.ts';
+export {
+  SHEET_KINDS,
+  type SheetKind,
+  type SheetOptions,
+  type SheetSet,
+  sheetsOf,
+} from './project/sheetsOf.ts';
 export { type DrawnFile, svgFiles } from './project/svgFiles.ts';
 // Files.
 export type { Fonts } from './render/fonts.ts';

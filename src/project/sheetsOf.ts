@@ -16,6 +16,7 @@ import { gapSheets } from '../sheets/gapSheets.ts';
 import { BOTH_BOARDS, type PieceChoice } from '../sheets/template/cornerPieces.ts';
 import { legend } from '../sheets/template/legend.ts';
 import { accept, type Result, refuse } from '../units/complaint.ts';
+import { say } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
 import { guidePieces } from './guidesOf.ts';
 import { piecesOf } from './piecesOf.ts';
@@ -30,12 +31,20 @@ export interface SheetOptions {
   readonly correction?: Correction;
   /** Both boards of each corner, each a piece to fold, unless given. */
   readonly choice?: PieceChoice;
+  /** All kinds that the project has, unless given; the contents go before the templates. */
+  readonly kinds?: readonly SheetKind[];
 }
+
+/** Every kind of sheet, in the order of printing. */
+export const SHEET_KINDS = ['templates', 'contents', 'guides', 'bench', 'comparison'] as const;
+
+/** A kind of sheet to print; `contents` are the pages before the templates that list them. */
+export type SheetKind = (typeof SHEET_KINDS)[number];
 
 /** Sheets of one kind, to be printed together. */
 export interface SheetSet extends Sheets {
   /** Templates to glue on, guides for a router, bench sheets drawer by drawer, or the comparison of the front corners. */
-  readonly kind: 'templates' | 'guides' | 'bench' | 'comparison';
+  readonly kind: Exclude<SheetKind, 'contents'>;
   /** `Haberdashery chest: templates`. */
   readonly title: string;
   /** The number of pages on another paper; undefined where a piece does not fit it. */
@@ -46,9 +55,9 @@ export interface SheetSet extends Sheets {
 const FEW = 4;
 
 /**
- * All sheets of a project by kind: templates always; guides where there are some; bench sheets and comparison where there
- * are drawers. Each page is drawn when it is requested.
- * @returns complaints at `margin` and `paper`
+ * All sheets of a project by kind, or those of the kinds chosen: templates; guides where there are some; bench sheets and
+ * comparison where there are drawers. Each page is drawn when it is requested.
+ * @returns complaints at `margin` and `paper`, or at `sheets` where the project has none of the kinds chosen
  * @example
  * ```ts
  * const sheets = sheetsOf(project, { paper });
@@ -60,7 +69,15 @@ const FEW = 4;
  * ```
  */
 export const sheetsOf = (project: Project, options: SheetOptions): Result<SheetSet[]> => {
-  const laid = layoutsOf(project, options).map(({ kind, layout }) => ({
+  const { kinds = SHEET_KINDS } = options;
+  const all = layoutsOf(project, options);
+  const chosen = all.filter(({ kind }) => kinds.includes(kind));
+  if (chosen.length === 0)
+    return refuse({
+      at: ['sheets'],
+      says: say`there are no sheets of the kinds chosen here; there are ${all.map(({ kind }) => kind).join(', ')}`,
+    });
+  const laid = chosen.map(({ kind, layout }) => ({
     kind,
     title: `${project.name}: ${kind}`,
     countOn: (paper: Paper) => countOf(layPages({ ...layout, paper })),
@@ -87,7 +104,12 @@ const layoutsOf = (
     {
       kind: 'templates' as const,
       layout: {
-        ...layout(pieces.length > FEW ? (area) => contents(name, pieces, area) : () => [], pieces),
+        ...layout(
+          pieces.length > FEW && (options.kinds ?? SHEET_KINDS).includes('contents')
+            ? (area) => contents(name, pieces, area)
+            : () => [],
+          pieces,
+        ),
         legend: (width: number) => legend(signs, width),
       },
     },

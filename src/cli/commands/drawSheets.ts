@@ -29,9 +29,9 @@ export const drawSheets = async (
     failWith(error, () => readDrawOptions(options, options.units === 'in' ? 'in' : 'mm', true)),
   );
   const guided = hasGuides(project);
-  const { kinds, ...printed } = readDrawOptions(options, project.units, guided);
+  const { kinds, sheetKinds, ...printed } = readDrawOptions(options, project.units, guided);
   const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
-  const sheets = sheetsOf(project, { ...printed, ...(correction && { correction }) });
+  const sheets = sheetsOf(project, { ...printed, kinds: sheetKinds, ...(correction && { correction }) });
   if (!sheets.ok) return refuseOptions(sheets.complaints, project.units);
 
   const at = (name: string): string => join(options.out, name);

@@ -1,6 +1,6 @@
 import { refuseOptions } from '../../files/failure.ts';
 import type { JointBoard } from '../../joint/joint.ts';
-import type { SheetOptions } from '../../project/sheetsOf.ts';
+import { SHEET_KINDS, type SheetKind, type SheetOptions } from '../../project/sheetsOf.ts';
 import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
@@ -15,6 +15,7 @@ export interface DrawOptions extends PaperOptions {
   readonly flat?: boolean;
   readonly boards?: string;
   readonly rods?: boolean;
+  readonly sheets?: string;
   readonly printer?: string;
   readonly send?: string;
   readonly force?: boolean;
@@ -23,7 +24,8 @@ export interface DrawOptions extends PaperOptions {
 const FILE_KINDS = ['pdf', 'svg', 'dxf'] as const;
 export type FileKind = (typeof FILE_KINDS)[number];
 
-export interface DrawWish extends Required<Omit<SheetOptions, 'correction'>> {
+export interface DrawWish extends Required<Omit<SheetOptions, 'correction' | 'kinds'>> {
+  readonly sheetKinds: readonly SheetKind[];
   readonly kinds: ReadonlySet<FileKind>;
 }
 
@@ -50,6 +52,12 @@ export const readDrawOptions = (options: DrawOptions, units: Unit, guides: boole
       says: say`only a PDF goes to a queue; it must be among --as`,
       hint: say`--as pdf,svg`,
     });
+  if (options.sheets !== undefined && kinds.size > 0 && !kinds.has('pdf'))
+    read.complain({
+      at: ['sheets'],
+      says: say`sheets are printed from a PDF; it must be among --as`,
+      hint: say`--as pdf,svg`,
+    });
   if (kinds.has('dxf') && !guides)
     read.complain({
       at: ['as'],
@@ -58,9 +66,11 @@ export const readDrawOptions = (options: DrawOptions, units: Unit, guides: boole
     });
   const printed = readPaperOptions(read);
   const board = read.value('boards', parseBoard);
+  const sheetKinds = read.value('sheets', parseSheetKinds) ?? SHEET_KINDS;
   if (read.complaints.length > 0 || printed === undefined) return refuseOptions(read.complaints, units);
   return {
     kinds,
+    sheetKinds,
     ...printed,
     choice: {
       boards: board === undefined ? ['tail', 'pin'] : [board],
@@ -74,3 +84,21 @@ const parseBoard = (typed: string): Result<JointBoard> =>
   typed === 'tail' || typed === 'pin'
     ? accept(typed)
     : refuse({ at: [], says: say`${quote(typed)} is neither of a corner's boards; it must be tail or pin` });
+
+const parseSheetKinds = (typed: string): Result<SheetKind[]> => {
+  const names = typed.split(',').map((name) => name.trim().toLowerCase());
+  const wrong = names.find((name) => !SHEET_KINDS.some((kind) => kind === name));
+  if (wrong !== undefined)
+    return refuse({
+      at: [],
+      says: say`${quote(wrong)} is no kind of sheet; the kinds are ${SHEET_KINDS.join(', ')}`,
+      hint: say`templates,bench`,
+    });
+  return names.includes('contents') && !names.includes('templates')
+    ? refuse({
+        at: [],
+        says: say`the contents list the templates, which are not among the sheets chosen`,
+        hint: say`templates,contents`,
+      })
+    : accept(SHEET_KINDS.filter((kind) => names.includes(kind)));
+};

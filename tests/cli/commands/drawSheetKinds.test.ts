@@ -1,0 +1,55 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { CHEST, folder, halfpin } from '../program.ts';
+
+const CORNER = ['--width', '96', '--tail-board', '11', '--pin-board', '20', '--lap', '5'];
+
+const draw = (...args: string[]) => {
+  const out = join(folder(), 'out');
+  const result = halfpin(['draw', ...args, '--out', out]);
+  return { ...result, files: existsSync(out) ? readdirSync(out).sort() : [] };
+};
+
+describe('draw --sheets', () => {
+  it('makes the kinds of sheet that are chosen, and no others', () => {
+    const { status, files } = draw(CHEST, '--sheets', 'Comparison, bench');
+    expect(status).toBe(0);
+    expect(files).toEqual(['haberdashery-chest-bench.pdf', 'haberdashery-chest-comparison.pdf']);
+  });
+
+  it('leaves the contents out where they are not chosen', () => {
+    const pages = (kinds: string) =>
+      Number(/(\d+) sheets of A4/u.exec(draw(CHEST, '--sheets', kinds).out)?.[1]);
+    expect(pages('templates')).toBeGreaterThan(0);
+    expect(pages('templates')).toBeLessThan(pages('templates,contents'));
+  });
+
+  it.each([
+    [
+      'a kind that does not exist',
+      [CHEST, '--sheets', 'bench,labels'],
+      '--sheets: "labels" is no kind of sheet; the kinds are templates, contents, guides, bench, comparison; try templates,bench',
+    ],
+    [
+      'bench sheets of a corner that belongs to no drawer',
+      [...CORNER, '--sheets', 'bench'],
+      '--sheets: there are no sheets of the kinds chosen here; there are templates',
+    ],
+    [
+      'the contents of templates that are not drawn',
+      [CHEST, '--sheets', 'bench,contents'],
+      '--sheets: the contents list the templates, which are not among the sheets chosen; try templates,contents',
+    ],
+    [
+      'a choice of sheets where no PDF is made',
+      [CHEST, '--as', 'svg', '--sheets', 'bench'],
+      '--sheets: sheets are printed from a PDF; it must be among --as; try --as pdf,svg',
+    ],
+  ])('refuses %s and writes nothing', (_, args, line) => {
+    const { status, err, files } = draw(...args);
+    expect(status).toBe(2);
+    expect(err.trimEnd()).toBe(line);
+    expect(files).toEqual([]);
+  });
+});
