@@ -58,7 +58,6 @@ export { piecesOf } from './project/piecesOf.ts';
 export { type CornerSpec, type Project, projectOfCorner, type SingleCorner } from './project/project.ts';
 export { type PlanResult, readProject } from './project/readProject.ts';
 export {
-  SHEET_KINDS,
   type SheetKind,
   type SheetOptions,
   type SheetSet,
