@@ -10,13 +10,13 @@ export const TURNS: Readonly<Record<TextMark['turn'], readonly [cosine: number, 
 };
 
 /** The part of a text that lies before its anchor. */
-export const BEFORE: Readonly<Record<TextMark['anchor'], number>> = { start: 0, middle: 0.5, end: 1 };
+export const ANCHOR_SHARE: Readonly<Record<TextMark['anchor'], number>> = { start: 0, middle: 0.5, end: 1 };
 
 /** The room that a text takes, from its font's lowest descender to its highest accent. */
 export const textBox = ({ text, at: [x, y], size, turn, anchor, weight }: TextMark): Box => {
   const width = textWidth(text, size, weight);
   const [cosine, sine] = TURNS[turn];
-  const start = -BEFORE[anchor] * width;
+  const start = -ANCHOR_SHARE[anchor] * width;
   const end = start + width;
   const [low, high] = [-DESCENT * size, ASCENT * size];
   // Two corners that lie across from each other, turned.

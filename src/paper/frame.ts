@@ -18,7 +18,7 @@ export interface PageFacts {
 }
 
 /** The em of all words on the frame: capitals 2.4 mm high. */
-export const WORDS = 3.3;
+export const FRAME_EM = 3.3;
 
 const ROW = 4;
 const GAP = 1.6;
@@ -51,7 +51,7 @@ const bar = (length: number, place: (along: number, across: number) => Point): P
 };
 
 /** How a printer errs one way, in words. */
-const errs = (factor: number): string =>
+const errorText = (factor: number): string =>
   `${Math.abs((factor - 1) * 100).toFixed(2)} % ${factor < 1 ? 'short' : 'long'}`;
 
 /** The line at the foot in several lengths, long to short. */
@@ -61,9 +61,9 @@ const footLines = ({ number, count, paper, correction }: PageFacts): string[] =>
   if (correction === undefined)
     return [`${page} · ${paper} · ${scale}`, `${page} · ${scale}`, `${page} · 100 %`];
   const { printer, error } = correction;
-  const name = fitText([printer], 40, WORDS, 'regular');
+  const name = fitText([printer], 40, FRAME_EM, 'regular');
   return [
-    `${page} · ${paper} · corrected for ${name}, which prints ${errs(error.x)} across and ${errs(error.y)} up · ${scale}`,
+    `${page} · ${paper} · corrected for ${name}, which prints ${errorText(error.x)} across and ${errorText(error.y)} up · ${scale}`,
     `${page} · ${paper} · corrected for ${name} · ${scale}`,
     `${page} · corrected for ${name} · ${scale}`,
     `${page} · corrected · ${scale}`,
@@ -78,25 +78,25 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
     text: string,
     at: Point,
     look: Pick<TextMark, 'role' | 'turn' | 'anchor' | 'weight'>,
-  ): TextMark => ({ kind: 'text', text, at, size: WORDS, ...look });
+  ): TextMark => ({ kind: 'text', text, at, size: FRAME_EM, ...look });
 
   const level = barLength(x1 - x0);
   const upright = barLength(y1 - y0 - STRIP);
-  const base = y0 + DESCENT * WORDS;
+  const base = y0 + DESCENT * FRAME_EM;
   const besideLevel = x0 + INSET + level + GAP;
   const aboveUpright = y0 + STRIP + upright + GAP;
 
-  const name = textWidth(facts.planName, WORDS, 'bold');
+  const name = textWidth(facts.planName, FRAME_EM, 'bold');
   const width = x1 - x0;
-  const foot = fitText(footLines(facts), width - GAP - Math.min(name, 0.3 * width), WORDS, 'regular');
-  const room = width - GAP - textWidth(foot, WORDS, 'regular');
+  const foot = fitText(footLines(facts), width - GAP - Math.min(name, 0.3 * width), FRAME_EM, 'regular');
+  const room = width - GAP - textWidth(foot, FRAME_EM, 'regular');
 
   const marks: Mark[] = [
     stroke('scale', 'thin', [
       ...bar(level, (along, across) => [x0 + INSET + along, y0 + INSET + across]),
       ...bar(upright, (along, across) => [x0 + INSET + across, y0 + STRIP + along]),
     ]),
-    words(fitText([facts.planName], room, WORDS, 'bold'), [x0, base + ROW], {
+    words(fitText([facts.planName], room, FRAME_EM, 'bold'), [x0, base + ROW], {
       role: 'label',
       turn: 0,
       anchor: 'start',
@@ -106,14 +106,14 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
     words(
       fitText(
         [
-          `lay a steel rule on this bar and the upright one: ${both(level, upright, facts.unit)} exactly, or do not use the page`,
-          `measure this bar and the upright one: ${both(level, upright, facts.unit)}`,
-          `both bars must measure ${both(level, upright, facts.unit)}`,
+          `lay a steel rule on this bar and the upright one: ${bothBars(level, upright, facts.unit)} exactly, or do not use the page`,
+          `measure this bar and the upright one: ${bothBars(level, upright, facts.unit)}`,
+          `both bars must measure ${bothBars(level, upright, facts.unit)}`,
           `measure: ${barWords(level, facts.unit)}`,
           `${level} mm`,
         ],
         x1 - besideLevel,
-        WORDS,
+        FRAME_EM,
         'regular',
       ),
       [besideLevel, base],
@@ -127,10 +127,10 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
           `${upright} mm`,
         ],
         y1 - aboveUpright,
-        WORDS,
+        FRAME_EM,
         'regular',
       ),
-      [x0 + ASCENT * WORDS, aboveUpright],
+      [x0 + ASCENT * FRAME_EM, aboveUpright],
       { role: 'scale', turn: 90, anchor: 'start', weight: 'regular' },
     ),
   ];
@@ -141,5 +141,5 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
 const barWords = (length: number, unit: Unit): string =>
   unit === 'mm' ? `${length} mm` : `${length} mm (${formatLength(length, unit)})`;
 
-const both = (level: number, upright: number, unit: Unit): string =>
+const bothBars = (level: number, upright: number, unit: Unit): string =>
   level === upright ? barWords(level, unit) : `${barWords(level, unit)} and ${barWords(upright, unit)}`;

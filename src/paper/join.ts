@@ -4,7 +4,7 @@ import { textBox } from '../drawing/textBox.ts';
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
-import { WORDS } from './frame.ts';
+import { FRAME_EM } from './frame.ts';
 import { isClear, type Obstacles, obstaclesIn } from './labelCollision.ts';
 import { CLEAR_OF_SPLITS } from './piece.ts';
 import { CROSS } from './split.ts';
@@ -26,7 +26,7 @@ export interface Join {
 }
 
 /** Which of the two parts: the lower or left one, which has the tab, or the one that is laid over it. */
-export type Side = 'tabbed' | 'laidOver';
+export type Side = 'tabbed' | 'covering';
 
 /** How far words stand off the line. */
 const CLEARANCE = 1;
@@ -132,14 +132,14 @@ const wordBeside = (
   weight: TextMark['weight'],
 ): TextMark => {
   // Along an upright line words run upward, so their tops point to the left.
-  const topsAway = (side === 'laidOver') === (join.axis === 'y');
-  const distance = off + (topsAway ? DESCENT : ASCENT) * WORDS;
+  const topsAway = (side === 'covering') === (join.axis === 'y');
+  const distance = off + (topsAway ? DESCENT : ASCENT) * FRAME_EM;
   return {
     kind: 'text',
     role: 'label',
     text,
-    at: pointAt(join, along, side === 'laidOver' ? distance : -distance),
-    size: WORDS,
+    at: pointAt(join, along, side === 'covering' ? distance : -distance),
+    size: FRAME_EM,
     turn: join.axis === 'y' ? 0 : 90,
     anchor: 'middle',
     weight,
@@ -155,21 +155,21 @@ const lettersOf = (
   const { from, to, letter } = join;
   const taken = crosses.map((along) => crossBox(join, along));
   const words = [`join ${letter}`, letter].flatMap((text) => {
-    const half = textWidth(text, WORDS, 'bold') / 2;
+    const half = textWidth(text, FRAME_EM, 'bold') / 2;
     return stepsFrom((from + to) / 2, from + half + CLEARANCE, to - half - CLEARANCE).map((along) => ({
       tabbed: wordBeside(join, 'tabbed', text, along, CLEARANCE, 'bold'),
-      laidOver: wordBeside(join, 'laidOver', text, along, CLEARANCE, 'bold'),
+      covering: wordBeside(join, 'covering', text, along, CLEARANCE, 'bold'),
     }));
   });
   const clear = firstClear(
     words,
-    ({ tabbed, laidOver }) => [tabbed, laidOver].map((word) => grown(textBox(word), AROUND_WORDS)),
+    ({ tabbed, covering }) => [tabbed, covering].map((word) => grown(textBox(word), AROUND_WORDS)),
     { all: withBoxes(ground.all, taken), butWaste: withBoxes(ground.butWaste, taken) },
   );
   return (
     clear ?? {
       tabbed: wordBeside(join, 'tabbed', letter, (from + to) / 2, CLEARANCE, 'bold'),
-      laidOver: wordBeside(join, 'laidOver', letter, (from + to) / 2, CLEARANCE, 'bold'),
+      covering: wordBeside(join, 'covering', letter, (from + to) / 2, CLEARANCE, 'bold'),
     }
   );
 };
@@ -193,9 +193,9 @@ const checkWordings = ({ axis, whole }: Join, unit: Unit): readonly (readonly st
   return [full, [length], [formatNumber(whole, unit)]];
 };
 
-const HEIGHT = (ASCENT + DESCENT) * WORDS;
+const HEIGHT = (ASCENT + DESCENT) * FRAME_EM;
 
-const checkText = (text: string, turn: 0 | 90, at: Point, size = WORDS): TextMark => ({
+const checkText = (text: string, turn: 0 | 90, at: Point, size = FRAME_EM): TextMark => ({
   kind: 'text',
   role: 'label',
   text,
@@ -238,7 +238,7 @@ const BESIDE_LINES = 0.12;
 /** Everywhere in a region that a text may go on with an upright line of small letters, from the top. */
 function* placesOnLines(region: Box, text: string, marks: readonly Mark[]): Generator<TextPlace> {
   for (const line of marks) {
-    if (line.kind !== 'text' || line.turn !== 90 || line.size > WORDS) continue;
+    if (line.kind !== 'text' || line.turn !== 90 || line.size > FRAME_EM) continue;
     const mark = checkText(text, 90, [line.at[0], 0], line.size);
     const box = textBox(mark);
     if (box.x0 < region.x0 || box.x1 > region.x1) continue;
@@ -249,14 +249,14 @@ function* placesOnLines(region: Box, text: string, marks: readonly Mark[]): Gene
   }
 }
 
-const textInQuiet = (
-  quiet: Box,
+const textInFreeArea = (
+  free: Box,
   wordings: readonly string[],
   marks: readonly Mark[],
   obstacles: Obstacles,
 ): TextMark | undefined => {
   for (const text of wordings)
-    for (const places of [placesIn(quiet, text), placesOnLines(quiet, text, marks)])
+    for (const places of [placesIn(free, text), placesOnLines(free, text, marks)])
       for (const { mark, taken } of places) if (isClear(taken, obstacles)) return mark;
   return undefined;
 };
@@ -266,23 +266,23 @@ const textInQuiet = (
  * else on the tab, or else over waste; nothing on strips that are too narrow for the number.
  * @param marks the whole piece's, and any check that stands there already
  */
-export const checkMarks = (join: Join, quiet: Box, marks: readonly Mark[], unit: Unit): Mark[] => {
+export const checkMarks = (join: Join, free: Box, marks: readonly Mark[], unit: Unit): Mark[] => {
   const { axis, at, from, to, tab } = join;
   const near: Box =
     axis === 'y'
-      ? { ...quiet, y0: Math.max(quiet.y0, at - REACH) }
-      : { ...quiet, x0: Math.max(quiet.x0, at - REACH) };
+      ? { ...free, y0: Math.max(free.y0, at - REACH) }
+      : { ...free, x0: Math.max(free.x0, at - REACH) };
   const ground = groundOf(near, marks);
   const room = to - from - 2 * CLEARANCE;
   const onTab = (text: string): Mark[] =>
-    onWhite(wordBeside(join, 'laidOver', text, (from + to) / 2, (tab - HEIGHT) / 2, 'regular'));
+    onWhite(wordBeside(join, 'covering', text, (from + to) / 2, (tab - HEIGHT) / 2, 'regular'));
   const groups = checkWordings(join, unit);
   for (const wordings of groups) {
-    const clear = textInQuiet(near, wordings, marks, ground.all);
+    const clear = textInFreeArea(near, wordings, marks, ground.all);
     if (clear !== undefined) return [clear];
-    const held = wordings.find((text) => textWidth(text, WORDS, 'regular') <= room);
+    const held = wordings.find((text) => textWidth(text, FRAME_EM, 'regular') <= room);
     if (held !== undefined) return onTab(held);
-    const overWaste = textInQuiet(near, wordings, marks, ground.butWaste);
+    const overWaste = textInFreeArea(near, wordings, marks, ground.butWaste);
     if (overWaste !== undefined) return onWhite(overWaste);
   }
   // A number cut short would be another number.
@@ -299,7 +299,7 @@ export const joinMarks = (join: Join, side: Side, marks: readonly Mark[]): Mark[
   const letter = lettersOf(join, crosses, ground)[side];
   // On the narrowest strips the letter takes their place, and the strip's own edges register it.
   const alongLetter = axis === 'y' ? letter.at[0] : letter.at[1];
-  const taken = textWidth(letter.text, WORDS, 'bold') / 2 + AROUND_WORDS;
+  const taken = textWidth(letter.text, FRAME_EM, 'bold') / 2 + AROUND_WORDS;
   const free = crosses.filter((along) => Math.abs(along - alongLetter) > taken);
   return [
     stroke(

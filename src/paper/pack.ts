@@ -18,7 +18,7 @@ const BATCH = 250;
 interface Item extends Size {
   readonly index: number;
   /** Turned before it was packed, since it does not fit otherwise. */
-  readonly stood: boolean;
+  readonly onItsSide: boolean;
   x: number;
   y: number;
   rot: boolean;
@@ -52,15 +52,15 @@ const packOneWay = (
   });
   const items = indices.map((index): Item => {
     const { width = 0, height = 0 } = sizes[index] ?? {};
-    const stood = !fits({ width, height }, area);
+    const onItsSide = !fits({ width, height }, area);
     return {
       index,
-      stood,
+      onItsSide,
       x: 0,
       y: 0,
       rot: false,
-      width: stood ? height : width,
-      height: stood ? width : height,
+      width: onItsSide ? height : width,
+      height: onItsSide ? width : height,
     };
   });
   if (sorted) packer.addArray(items);
@@ -107,13 +107,13 @@ export const pack = (sizes: readonly Size[], area: Size, gap: number, roll: bool
       waiting = [...emptiest.map(({ index }) => index).sort((a, b) => a - b), ...waiting];
     }
     for (const items of pages) {
-      for (const { index, stood, x, y, width, height, rot } of items) {
+      for (const { index, onItsSide, x, y, width, height, rot } of items) {
         const up = rot ? width : height;
         places[index] = {
           page,
           x,
           y: Math.max(0, area.height - y - up),
-          turned: stood !== rot,
+          turned: onItsSide !== rot,
         };
       }
       page += 1;

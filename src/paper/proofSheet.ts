@@ -7,7 +7,7 @@ import { accept, type Result } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
 import { wrapText } from '../units/wrapText.ts';
-import { WORDS } from './frame.ts';
+import { FRAME_EM } from './frame.ts';
 import type { Paper } from './paperSizes.ts';
 import { DEFAULT_MARGIN, printableBox } from './printable.ts';
 import { type Correction, correctPage } from './printerCorrection.ts';
@@ -150,7 +150,7 @@ export const drawProof = (
   const [x0, x1] = [middle[0] - x / 2, middle[0] + x / 2];
   const [y0, y1] = [middle[1] - y / 2, middle[1] + y / 2];
   const step = proofStep(unit);
-  const em = WORDS * Math.max(1, Math.min(x, y) / 160);
+  const em = FRAME_EM * Math.max(1, Math.min(x, y) / 160);
   const name = (text: string, at: Point): TextMark => ({
     kind: 'text',
     role: 'scale',

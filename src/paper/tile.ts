@@ -19,7 +19,7 @@ export interface Tile {
   readonly room: Box;
   /** The joins that it holds the tab of, at its upper and right side, and those that it is laid over, below and left. */
   readonly tabbed: readonly Join[];
-  readonly laidOver: readonly Join[];
+  readonly covering: readonly Join[];
 }
 
 const letterOf = (index: number): string =>
@@ -90,7 +90,7 @@ export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Tile
         window,
         room,
         tabbed: present(right, upper),
-        laidOver: present(left, lower),
+        covering: present(left, lower),
       };
     }),
   );
@@ -106,7 +106,7 @@ export const joinCount = ({ x, y }: Splits): number => y.length * (x.length + 1)
  */
 export const drawPart = (part: Tile, whole: Drawing, unit: Unit): Drawing => {
   const { cell, window, room } = part;
-  if (part.tabbed.length + part.laidOver.length === 0) return whole;
+  if (part.tabbed.length + part.covering.length === 0) return whole;
   const { marks } = whole;
   const texts = marks.filter((mark) => {
     if (mark.kind !== 'text') return false;
@@ -117,11 +117,11 @@ export const drawPart = (part: Tile, whole: Drawing, unit: Unit): Drawing => {
   });
   const joins = [
     ...part.tabbed.flatMap((join) => joinMarks(join, 'tabbed', marks)),
-    ...part.laidOver.flatMap((join) => joinMarks(join, 'laidOver', marks)),
+    ...part.covering.flatMap((join) => joinMarks(join, 'covering', marks)),
   ];
   const checks: Mark[] = [];
   for (const join of part.tabbed)
-    checks.push(...checkMarks(join, quietOf(part), [...marks, ...checks], unit));
+    checks.push(...checkMarks(join, freeAreaOf(part), [...marks, ...checks], unit));
   return {
     box: room,
     marks: [...clipMarks(window, marks), ...texts, ...edgesOf(part), ...joins, ...checks],
@@ -129,7 +129,7 @@ export const drawPart = (part: Tile, whole: Drawing, unit: Unit): Drawing => {
 };
 
 /** The inside of a part, off its joins' letters and crosses. */
-const quietOf = ({ piece, cell: { x0, y0, x1, y1 } }: Tile): Box => ({
+const freeAreaOf = ({ piece, cell: { x0, y0, x1, y1 } }: Tile): Box => ({
   x0: x0 < 0 ? 0 : x0 + CLEAR_OF_SPLITS,
   y0: y0 < 0 ? 0 : y0 + CLEAR_OF_SPLITS,
   x1: x1 > piece.width ? waistOf(piece) : x1 - CLEAR_OF_SPLITS,
@@ -137,7 +137,7 @@ const quietOf = ({ piece, cell: { x0, y0, x1, y1 } }: Tile): Box => ({
 });
 
 /** Where to cut the part out along its joins, and the lines on its tabs that its neighbours are laid to. */
-const edgesOf = ({ piece, window, tabbed, laidOver }: Tile): Mark[] => {
+const edgesOf = ({ piece, window, tabbed, covering }: Tile): Mark[] => {
   const outline = {
     x0: Math.max(window.x0, 0),
     y0: Math.max(window.y0, 0),
@@ -159,9 +159,9 @@ const edgesOf = ({ piece, window, tabbed, laidOver }: Tile): Mark[] => {
     return { points: ends };
   };
   const cuts = [
-    ...laidOver.map(({ axis, at }) => line(axis, at)),
+    ...covering.map(({ axis, at }) => line(axis, at)),
     ...tabbed.map(({ axis, at, tab }) => line(axis, at + tab)),
   ];
-  const layTo = tabbed.map(({ axis, at }) => line(axis, at));
-  return [stroke('outline', 'cut', cuts), stroke('outline', 'thin', layTo)];
+  const tabLines = tabbed.map(({ axis, at }) => line(axis, at));
+  return [stroke('outline', 'cut', cuts), stroke('outline', 'thin', tabLines)];
 };

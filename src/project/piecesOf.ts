@@ -9,8 +9,8 @@ import {
   cornerPieces,
   type PieceChoice,
 } from '../sheets/template/cornerPieces.ts';
+import type { TemplatePiece } from '../sheets/template/templatePiece.ts';
 import { REBATE_EDGE, type Titles } from '../sheets/template/titles.ts';
-import type { TemplatePiece } from '../sheets/template/wrap.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Project } from './project.ts';

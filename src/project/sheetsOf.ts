@@ -10,7 +10,7 @@ import { DEFAULT_MARGIN, type Size } from '../paper/printable.ts';
 import type { Correction } from '../paper/printerCorrection.ts';
 import { type Layout, type LeadingPages, layPages, type PageRun, type Sheets } from '../paper/sheets.ts';
 import { benchSheet } from '../sheets/bench/benchSheet.ts';
-import { type Compared, comparison } from '../sheets/comparisonSheet.ts';
+import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
 import { gapSheets } from '../sheets/gapSheets.ts';
 import { BOTH_BOARDS, type PieceChoice } from '../sheets/template/cornerPieces.ts';
@@ -137,7 +137,7 @@ export interface ComparedSet {
   readonly name: string;
   readonly units: Unit;
   readonly family: Family;
-  readonly rows: readonly Compared[];
+  readonly rows: readonly ComparedCorner[];
 }
 
 /** The comparison sheet alone; bare widths without a plan can be compared too. */

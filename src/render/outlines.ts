@@ -3,9 +3,9 @@ import { type Affine, apply, compose } from '../drawing/affine.ts';
 import type { Point, TextMark } from '../drawing/drawing.ts';
 import { shownText } from '../drawing/shownText.ts';
 import type { Fonts } from './fonts.ts';
-import { lettersMap } from './letters.ts';
 import { openFont } from './openFont.ts';
 import { svgNumber } from './svgNumber.ts';
+import { textMatrix } from './textMatrix.ts';
 
 /** A letter at one size and turn: SVG path data, to 0.001, that starts from `start`, in mm from where the pen stands. */
 interface Letter {
@@ -74,7 +74,7 @@ const lettersOf = (font: Font, size: string): Map<string, Letter> => {
 /** A text as SVG path data: the outlines of its letters, set without kerning, through the map that is given. */
 export const outlineText = (mark: TextMark, map: Affine, fonts: Fonts): string => {
   const font = openFont(fonts[mark.weight]);
-  const [a, b, c, d, e, f] = compose(lettersMap(mark), map);
+  const [a, b, c, d, e, f] = compose(textMatrix(mark), map);
   const letters = lettersOf(font, `${a} ${b} ${c} ${d}`);
   let data = '';
   let along = 0;

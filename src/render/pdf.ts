@@ -2,8 +2,8 @@ import PDFDocument from 'pdfkit';
 import type { TextMark } from '../drawing/drawing.ts';
 import type { PrintPage } from '../drawing/printPage.ts';
 import { shownText } from '../drawing/shownText.ts';
-import { FontLettering } from './fontLettering.ts';
 import type { Fonts } from './fonts.ts';
+import { GlyphEncoder } from './glyphEncoder.ts';
 import { openFont } from './openFont.ts';
 import { contentOf, POINTS_PER_MM } from './pdfContent.ts';
 
@@ -83,15 +83,15 @@ export const renderPdf = async (
 
   // Given bytes, pdfkit has not to find them out letter by letter.
   const utf8 = new TextEncoder();
-  const letterings = new Map<TextMark['weight'], FontLettering>();
-  const letteringOf = (weight: TextMark['weight']): FontLettering => {
-    const lettering = letterings.get(weight) ?? new FontLettering(document, openFont(fonts[weight]));
-    letterings.set(weight, lettering);
-    return lettering;
+  const encoders = new Map<TextMark['weight'], GlyphEncoder>();
+  const encoderOf = (weight: TextMark['weight']): GlyphEncoder => {
+    const encoder = encoders.get(weight) ?? new GlyphEncoder(document, openFont(fonts[weight]));
+    encoders.set(weight, encoder);
+    return encoder;
   };
   for (const page of pages) {
     document.addPage({ size: [page.width * POINTS_PER_MM, page.height * POINTS_PER_MM], margin: 0 });
-    const content = `${contentOf(page, letteringOf)}\n`;
+    const content = `${contentOf(page, encoderOf)}\n`;
     // All of it is ASCII: one byte a character.
     const bytes = new Uint8Array(content.length);
     utf8.encodeInto(content, bytes);

@@ -2,8 +2,8 @@ import { type Affine, apply, compose } from '../drawing/affine.ts';
 import type { Mark, Path, PenName, TextMark } from '../drawing/drawing.ts';
 import { PENS } from '../drawing/pens.ts';
 import type { PrintPage } from '../drawing/printPage.ts';
-import type { FontLettering } from './fontLettering.ts';
-import { lettersMap } from './letters.ts';
+import type { GlyphEncoder } from './glyphEncoder.ts';
+import { textMatrix } from './textMatrix.ts';
 
 /** A PDF's unit is the point, 1/72 in. */
 export const POINTS_PER_MM = 72 / 25.4;
@@ -11,7 +11,7 @@ export const POINTS_PER_MM = 72 / 25.4;
 /** A page as the operators of a PDF's content stream. */
 export const contentOf = (
   page: PrintPage,
-  letteringOf: (weight: TextMark['weight']) => FontLettering,
+  encoderOf: (weight: TextMark['weight']) => GlyphEncoder,
 ): string => {
   // pdfkit starts each page with a map to points that run downward from the top left.
   const toPoints: Affine = [POINTS_PER_MM, 0, 0, -POINTS_PER_MM, 0, page.height * POINTS_PER_MM];
@@ -35,7 +35,7 @@ export const contentOf = (
           lines.push('f Q');
           break;
         case 'text':
-          lines.push(textOperators(mark, map, letteringOf(mark.weight)));
+          lines.push(textOperators(mark, map, encoderOf(mark.weight)));
           break;
       }
     });
@@ -75,8 +75,8 @@ const pathOperators = ({ points, closed }: Path, map: Affine): string => {
   return closed === true ? `${operators}h` : operators;
 };
 
-const textOperators = (mark: TextMark, map: Affine, lettering: FontLettering): string => {
-  const [a, b, c, d, x, y] = compose(lettersMap(mark), map);
+const textOperators = (mark: TextMark, map: Affine, encoder: GlyphEncoder): string => {
+  const [a, b, c, d, x, y] = compose(textMatrix(mark), map);
   const matrix = [factor(a), factor(b), factor(c), factor(d), coordinate(x), coordinate(y)];
-  return `BT /${lettering.name()} 1 Tf ${matrix.join(' ')} Tm <${lettering.spell(mark.text)}> Tj ET`;
+  return `BT /${encoder.resourceName()} 1 Tf ${matrix.join(' ')} Tm <${encoder.encode(mark.text)}> Tj ET`;
 };

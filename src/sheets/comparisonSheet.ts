@@ -13,13 +13,13 @@ import { SMALL } from './template/lettering.ts';
 import { type Block, beside, paragraph, picture, space, stack } from './typeset/block.ts';
 
 /** One drawer's corner among its set. */
-export interface Compared {
+export interface ComparedCorner {
   readonly name: string;
   readonly count: number;
   readonly joint: Joint;
 }
 
-export interface ComparisonWish {
+export interface ComparisonOptions {
   readonly title: string;
   readonly family: Pick<Family, 'target' | 'spread'>;
   readonly units: Unit;
@@ -44,12 +44,15 @@ const BEYOND = 40;
  * figures; then the narrowest and the widest beside each other at full size, where a page holds both.
  * @param rows from the top of the cabinet down, at least one
  */
-export const comparison = (rows: readonly Compared[], wish: ComparisonWish): Drawing[] => [
-  ...stacked(rows, wish),
-  ...extremes(rows, wish),
+export const comparison = (rows: readonly ComparedCorner[], options: ComparisonOptions): Drawing[] => [
+  ...stacked(rows, options),
+  ...extremes(rows, options),
 ];
 
-const stacked = (rows: readonly Compared[], { title, family, units, area }: ComparisonWish): Drawing[] => {
+const stacked = (
+  rows: readonly ComparedCorner[],
+  { title, family, units, area }: ComparisonOptions,
+): Drawing[] => {
   const head = heading(title, familyWords(family, units), area.width);
   const room = area.height - head.height - GAP;
   const seen = STACK * area.width;
@@ -101,13 +104,13 @@ const heading = (title: string, text: string, width: number): Block =>
     paragraph([{ text, size: SMALL, weight: 'regular' }], width),
   ]);
 
-const familyWords = ({ target, spread }: ComparisonWish['family'], units: Unit): string =>
+const familyWords = ({ target, spread }: ComparisonOptions['family'], units: Unit): string =>
   `Target: tails of ${measure(target, units)}. The widest mean tail is ${spread.toFixed(2)} times the narrowest.`;
 
 const measure = (value: number, units: Unit): string => formatLength(value, units).replaceAll(' ', '\u00A0');
 
 /** A drawer's name, and below it `4 tails of 21.4 mm, pins 5 mm, 4.3 : 1, glue 31 cm²`. */
-const label = ({ name, count, joint }: Compared, units: Unit, width: number): Block => {
+const label = ({ name, count, joint }: ComparedCorner, units: Unit, width: number): Block => {
   const tail = meanTail(joint);
   const pin = meanPin(joint);
   const mean = joint.even ? '' : 'on average ';
@@ -124,7 +127,7 @@ const label = ({ name, count, joint }: Compared, units: Unit, width: number): Bl
 };
 
 /** The narrowest and the widest corner beside each other at full size, where they differ and one page holds both. */
-const extremes = (rows: readonly Compared[], { units, area }: ComparisonWish): Drawing[] => {
+const extremes = (rows: readonly ComparedCorner[], { units, area }: ComparisonOptions): Drawing[] => {
   const ordered = rows.toSorted((a, b) => a.joint.width - b.joint.width);
   const ends = [ordered[0], ordered.at(-1)].filter((row) => row !== undefined);
   const [narrow, wide] = ends;

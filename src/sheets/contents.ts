@@ -8,7 +8,7 @@ import { fitText } from '../paper/fitText.ts';
 import type { Size } from '../paper/printable.ts';
 import type { PageRun, PagesOfPieces } from '../paper/sheets.ts';
 import { SMALL } from './template/lettering.ts';
-import type { TemplatePiece } from './template/wrap.ts';
+import type { TemplatePiece } from './template/templatePiece.ts';
 
 const CELL = { width: 62, height: 40 };
 const PICTURE = { width: 24, height: 34 };

@@ -89,12 +89,12 @@ test('in a grid every join has a letter of its own, the same on the two parts th
   const piece = fakePiece({ width: 230, height: 480, folds: [50, 115, 180] });
   const splits = { x: [115, 180], y: [171, 321] };
   const parts = partsOf(piece, splits, 0);
-  const letters = (joins: 'tabbed' | 'laidOver') =>
+  const letters = (joins: 'tabbed' | 'covering') =>
     parts.flatMap((part) => part[joins].map(({ letter }) => letter)).sort();
   expect(parts.length).toBe(9);
   expect(joinCount(splits)).toBe(12);
   expect(letters('tabbed')).toEqual([...'ABCDEFGHIJKL']);
-  expect(letters('laidOver')).toEqual(letters('tabbed'));
+  expect(letters('covering')).toEqual(letters('tabbed'));
 });
 
 test('a tab is shorter in a short tail, so that it reaches no sloped line, but long enough to tape', () => {

@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Drawing, FillMark } from '../../src/drawing/drawing.ts';
 import { tailOutline } from '../../src/joint/tailOutline.ts';
-import { type Compared, comparison } from '../../src/sheets/comparisonSheet.ts';
+import { type ComparedCorner, comparison } from '../../src/sheets/comparisonSheet.ts';
 import type { Unit } from '../../src/units/unit.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
 import { AREAS, anyDrawer, made } from './anyDrawer.ts';
 import { sheetFaults, wordsOf } from './sheetFaults.ts';
 
-const row = (height: number, name = `Drawer of ${height}`, count = 1): Compared => {
+const row = (height: number, name = `Drawer of ${height}`, count = 1): ComparedCorner => {
   const joint = made(inOpening(280, height, 420))?.drawer.front;
   if (joint === undefined) throw new Error('this drawer can be made');
   return { name, count, joint };
@@ -16,7 +16,7 @@ const row = (height: number, name = `Drawer of ${height}`, count = 1): Compared 
 
 const CHEST = [row(76, 'Buttons', 2), row(110, 'Ribbon', 2), row(146, 'Notions'), row(190, 'Cloth')];
 
-const draw = (rows: readonly Compared[], area = AREAS.A4, units: Unit = 'mm') =>
+const draw = (rows: readonly ComparedCorner[], area = AREAS.A4, units: Unit = 'mm') =>
   comparison(rows, { title: 'Haberdashery chest', family: { target: 19.78, spread: 1.434 }, units, area });
 
 /** The shaded tails of each corner, from the top of the sheet down. */

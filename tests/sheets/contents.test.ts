@@ -10,7 +10,7 @@ import { piecesOf } from '../../src/project/piecesOf.ts';
 import type { SingleCorner } from '../../src/project/project.ts';
 import { contents } from '../../src/sheets/contents.ts';
 import { BOTH_BOARDS } from '../../src/sheets/template/cornerPieces.ts';
-import type { TemplatePiece } from '../../src/sheets/template/wrap.ts';
+import type { TemplatePiece } from '../../src/sheets/template/templatePiece.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
 import { inkBox } from '../paper/ink.ts';
 import { singleCorner } from '../project/singleCorner.ts';

@@ -10,12 +10,12 @@ import { gapPicture } from '../gapPicture.ts';
 import { type Block, beside, paragraph, stack, type TextRun } from '../typeset/block.ts';
 import { type Flow, flow } from '../typeset/flow.ts';
 import { figure, type TypeSizes, typeSizes } from '../typeset/typeSizes.ts';
+import { benchInstructions, type Section } from './benchInstructions.ts';
 import { benchParts } from './benchParts.ts';
 import { benchSettings } from './benchSettings.ts';
 import { benchSketch } from './benchSketch.ts';
-import { benchWords, type Section } from './benchWords.ts';
 
-export interface BenchSheetWish {
+export interface BenchSheetOptions {
   readonly units: Unit;
   /** What a page holds. */
   readonly area: Size;
@@ -34,20 +34,20 @@ const COLUMN = 21;
 const SKETCH = 24;
 
 /** How high pictures are, and how far groups lie apart, in ems of text; a sketch is as high as its place allows unless given. */
-interface Spread {
+interface Spacing {
   readonly picture: number;
   readonly sketch?: number;
   readonly gap: number;
 }
 
 /** Where all is to stand on one page: the first of these that it fits, in any size of type. */
-const ON_ONE_PAGE: readonly Spread[] = [
+const ON_ONE_PAGE: readonly Spacing[] = [
   { picture: 10, gap: 1.3 },
   { picture: 10, sketch: SKETCH, gap: 1.3 },
   { picture: 12, sketch: 16, gap: 0.9 },
   { picture: 10, sketch: 16, gap: 0.9 },
 ];
-const ON_SEVERAL: Spread = { picture: 16, gap: 1.3 };
+const ON_SEVERAL: Spacing = { picture: 16, gap: 1.3 };
 
 /**
  * What to work a drawer from, at the bench: a dimensioned sketch, its parts, the settings, the order of work. The sheet is
@@ -55,11 +55,12 @@ const ON_SEVERAL: Spread = { picture: 16, gap: 1.3 };
  * @param parts the drawer's own
  * @returns one page, its type as large as that allows; several in the usual size where one is too small
  */
-export const benchSheet = (drawer: Drawer, parts: readonly Part[], wish: BenchSheetWish): Flow => {
-  const sheetAt = (times: number, spread: Spread) => sheet(drawer, parts, wish, typeSizes(times), spread);
+export const benchSheet = (drawer: Drawer, parts: readonly Part[], options: BenchSheetOptions): Flow => {
+  const sheetAt = (times: number, spacing: Spacing) =>
+    sheet(drawer, parts, options, typeSizes(times), spacing);
   /** The largest type that sets all on one page. What fits in one size fits in every smaller one, so the least tells whether any does. */
-  const largest = (spread: Spread): number | undefined => {
-    const fits = (times: number) => sheetAt(times, spread).count === 1;
+  const largest = (spacing: Spacing): number | undefined => {
+    const fits = (times: number) => sheetAt(times, spacing).count === 1;
     if (!fits(LEAST_TIMES)) return undefined;
     let best = LEAST_TIMES;
     for (let [from, to] = [0, TIMES.length]; from < to; ) {
@@ -70,9 +71,9 @@ export const benchSheet = (drawer: Drawer, parts: readonly Part[], wish: BenchSh
     }
     return best;
   };
-  for (const spread of ON_ONE_PAGE) {
-    const times = largest(spread);
-    if (times !== undefined) return { count: 1, draw: () => sheetAt(times, spread).draw() };
+  for (const spacing of ON_ONE_PAGE) {
+    const times = largest(spacing);
+    if (times !== undefined) return { count: 1, draw: () => sheetAt(times, spacing).draw() };
   }
   const { count } = sheetAt(1, ON_SEVERAL);
   return { count, draw: () => sheetAt(1, ON_SEVERAL).draw() };
@@ -81,19 +82,19 @@ export const benchSheet = (drawer: Drawer, parts: readonly Part[], wish: BenchSh
 const sheet = (
   drawer: Drawer,
   parts: readonly Part[],
-  { units: unit, area, cut }: BenchSheetWish,
+  { units: unit, area, cut }: BenchSheetOptions,
   type: TypeSizes,
-  spread: Spread,
+  spacing: Spacing,
 ): Flow => {
   const { width, height } = area;
-  const gap = spread.gap * type.text;
+  const gap = spacing.gap * type.text;
   const columns = Math.max(1, Math.floor((width + gap) / (COLUMN * type.text + gap)));
   const column = (width - (columns - 1) * gap) / columns;
   const head = stack([headline(drawer, type, width), paragraph(outline(drawer, unit, type), width)]);
   const later = paragraph([{ text: drawer.spec.name, size: type.heading, weight: 'bold' }], width);
   const list = benchParts(parts, unit, type, width);
   const settings = benchSettings(drawer, cut, unit, type, column);
-  const gapAbove = benchGap(drawer, unit, type, { width: column, height: spread.picture * type.text });
+  const gapAbove = benchGap(drawer, unit, type, { width: column, height: spacing.picture * type.text });
   const listHeight = stack(list).height;
   const settingsHeight = stack([stack(settings), ...gapAbove], gap).height;
   // The sketch stands over the settings and the gap where the first page has room for both, or else alone, or on the second page.
@@ -101,7 +102,7 @@ const sheet = (
   const over = rest - settingsHeight - gap;
   const next = height - later.height - settingsHeight - 2 * gap;
   const usual = columns === 1 ? Math.max(rest, next) : over < SKETCH * type.text ? rest : over;
-  const room = Math.min(usual, (spread.sketch ?? Number.POSITIVE_INFINITY) * type.text);
+  const room = Math.min(usual, (spacing.sketch ?? Number.POSITIVE_INFINITY) * type.text);
   return flow(
     {
       head: [head, later],
@@ -110,7 +111,7 @@ const sheet = (
         benchSketch(drawer, unit, type, { width: column, height: room }),
         settings,
         ...gapAbove.map((block) => [block]),
-        ...benchWords(drawer, cut, unit).map((section) => sectionRows(section, type, column)),
+        ...benchInstructions(drawer, cut, unit).map((section) => sectionRows(section, type, column)),
       ],
       columns,
       gap,

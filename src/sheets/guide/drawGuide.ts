@@ -9,13 +9,13 @@ import { type GuideBoard, STRIP } from '../../router/guide/guideBoard.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Unit } from '../../units/unit.ts';
 import {
-  type Fact,
+  type Label,
+  type LabelArea,
   type Lettering,
-  letter,
-  letterTag,
   SMALL,
-  type Strip,
-  words,
+  setLettering,
+  setTagLettering,
+  textLabel,
 } from '../template/lettering.ts';
 import { scaleBar } from '../template/scaleBar.ts';
 import type { Titles } from '../template/titles.ts';
@@ -152,14 +152,14 @@ const drawGuide = (
       label(edge, [alongEdges, -1 - CAP], 0),
       label(titles.upper, [alongEdges, guide.width + 1], 0),
       ...levels.slice(1).flatMap((to, i): Mark[] => {
-        const strip: Strip = {
+        const strip: LabelArea = {
           box: { x0: 0, x1: STRIP - 1, y0: levels[i] ?? 0, y1: to },
           turn: 90,
           nameFirst: true,
         };
         const lettering = letteringOf(guide, titles);
         // A short part cut off by the paper's edge need not say again how the work lies.
-        return letter(strip, lettering) ?? letterTag(strip, { ...lettering, place: [] });
+        return setLettering(strip, lettering) ?? setTagLettering(strip, { ...lettering, place: [] });
       }),
     ],
   };
@@ -170,23 +170,23 @@ const letteringOf = (guide: GuideBoard, titles: GuideTitles): Lettering => {
   const { item, units } = titles;
   const length = (value: number): string => formatLength(value, units);
   return {
-    name: [words('bold', `${item} · guide for the ${board}s`, `${item} · ${board}s`)],
+    name: [textLabel('bold', `${item} · guide for the ${board}s`, `${item} · ${board}s`)],
     about: [
-      words('regular', `bush ${length(bush)}`),
-      words(
+      textLabel('regular', `bush ${length(bush)}`),
+      textLabel(
         'regular',
         `${cutter.kind} cutter ${length(cutter.diameter)}`,
         `cutter ${length(cutter.diameter)}`,
       ),
-      words(
+      textLabel(
         'regular',
         `set ${length(cutter.depth)} deep below the guide`,
         `${length(cutter.depth)} below guide`,
       ),
-      ...guide.byHand.map((which) => words('regular', `${which} half space by hand`, `${which} by hand`)),
+      ...guide.byHand.map((which) => textLabel('regular', `${which} half space by hand`, `${which} by hand`)),
       scaleBar(units),
     ],
-    place: placeFacts(guide, titles),
+    place: placeLabels(guide, titles),
   };
 };
 
@@ -196,45 +196,48 @@ const letteringOf = (guide: GuideBoard, titles: GuideTitles): Lettering => {
  * corners A and C a tail board's outside face lies to the left, where the fence is, and a pin board's inside face does.
  * A lapped pin board that lies with its inside face up has the end on the right, where the fence is, that is A from outside.
  */
-const placeFacts = (
+const placeLabels = (
   { board, lies }: GuideBoard,
   { ends, edge, rebate, units }: GuideTitles,
-): readonly Fact[] => {
+): readonly Label[] => {
   const [drawn, other] = (['left', 'right'] as const).map((seen) =>
     ends.map((end) => cornerLetter(end, handSeen(end, seen))).join(', '),
   );
   const [fullest, ...shorter] = edge;
-  const onLine = words(
+  const onLine = textLabel(
     'regular',
     `${fullest} on its line`,
     ...shorter.map((wording) => `${wording} on its line`),
   );
   if (board === 'tail')
     return [
-      words('bold', `${drawn}: OUTSIDE FACE against the fence`, `${drawn}: OUTSIDE FACE to fence`),
-      words('bold', `${other}: INSIDE FACE against the fence`, `${other}: INSIDE FACE to fence`),
-      words('regular', 'END up'),
+      textLabel('bold', `${drawn}: OUTSIDE FACE against the fence`, `${drawn}: OUTSIDE FACE to fence`),
+      textLabel('bold', `${other}: INSIDE FACE against the fence`, `${other}: INSIDE FACE to fence`),
+      textLabel('regular', 'END up'),
       onLine,
     ];
   return [
     ...(lies === 'flat'
       ? rebate === undefined
-        ? [words('bold', 'INSIDE FACE up, END against the fence', 'INSIDE FACE up, END to fence')]
+        ? [textLabel('bold', 'INSIDE FACE up, END against the fence', 'INSIDE FACE up, END to fence')]
         : [
-            words(
+            textLabel(
               'bold',
               'INSIDE FACE up, REBATE’S SHOULDER against the fence',
               'INSIDE FACE up, SHOULDER to fence',
             ),
-            words(
+            textLabel(
               'regular',
               `fence less than ${formatLength(rebate, units)} thick, clear of the lip`,
               `fence under ${formatLength(rebate, units)} thick`,
             ),
           ]
-      : [words('bold', 'INSIDE FACE against the fence', 'INSIDE FACE to fence'), words('regular', 'END up')]),
+      : [
+          textLabel('bold', 'INSIDE FACE against the fence', 'INSIDE FACE to fence'),
+          textLabel('regular', 'END up'),
+        ]),
     onLine,
-    words(
+    textLabel(
       'bold',
       `as drawn: ${drawn}; turned over, fence on its other face: ${other}`,
       `as drawn: ${drawn}; turned over: ${other}`,

@@ -4,7 +4,7 @@ import type { MarkRole, Surface, SurfaceMarks } from '../../joint/kinds/kind.ts'
 import { kindOf } from '../../joint/kinds/kinds.ts';
 
 /** Paper left beyond the baseline, to hold the template by and to write on. */
-export const GRIP = 12;
+export const GRIP_WIDTH = 12;
 
 /** A mark in a band's own coordinates: mm from the arris, then mm from the reference edge. */
 export interface BandStroke {
@@ -28,7 +28,7 @@ export interface Band {
 }
 
 /** What a template is wrapped round. */
-export interface BandsOf {
+export interface MarkedEnd {
   readonly joint: Joint;
   readonly board: JointBoard;
   /** Whether the pin board's end is rebated by its lap, so that only its sockets are left to wrap. */
@@ -36,11 +36,11 @@ export interface BandsOf {
 }
 
 /** The bands of a board's end, from its inside face over the end to its outside face. */
-export const bandsOf = ({ joint, board, rebated = false }: BandsOf): Band[] =>
+export const bandsOf = ({ joint, board, rebated = false }: MarkedEnd): Band[] =>
   kindOf(joint)
     .marks(joint)
     [board].map((marked) => {
-      if (marked.surface !== 'end') return bandOf(marked, gripFrom(joint, board) + GRIP);
+      if (marked.surface !== 'end') return bandOf(marked, gripFrom(joint, board) + GRIP_WIDTH);
       const { thickness } = board === 'tail' ? joint.tailBoard : joint.pinBoard;
       if (!rebated) return bandOf(marked, thickness);
       // At the shoulder the sockets run out at the rebate, and there is no lap to stop at.

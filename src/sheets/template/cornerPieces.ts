@@ -3,8 +3,8 @@ import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { Unit } from '../../units/unit.ts';
 import type { GrooveMark } from './grooveMark.ts';
 import { rod } from './rod.ts';
+import { flatTemplates, foldedTemplate, type TemplatePiece, type TemplateSpec } from './templatePiece.ts';
 import { REFERENCE_EDGE, type Titles } from './titles.ts';
-import { flat, type TemplatePiece, type WrapSpec, wrap } from './wrap.ts';
 
 /** What one board of a corner is called on its template. */
 export interface BoardEnd {
@@ -54,22 +54,22 @@ export const BOTH_BOARDS: PieceChoice = { boards: ['tail', 'pin'], flat: false, 
 /** The templates of one corner. Left and right corners mirror each other. */
 export const cornerPieces = (
   corner: Corner,
-  { boards, flat: asStrips, rods }: PieceChoice,
+  { boards, flat: asFlat, rods }: PieceChoice,
 ): TemplatePiece[] => [
   ...boards.flatMap((board) => {
-    const spec = wrapSpec(corner, board);
-    return asStrips ? flat(spec) : [wrap(spec)];
+    const spec = templateSpec(corner, board);
+    return asFlat ? flatTemplates(spec) : [foldedTemplate(spec)];
   }),
   ...(rods ? [cornerRod(corner)] : []),
 ];
 
 /** A rod serves both boards of its corner. */
 const cornerRod = (corner: Corner): TemplatePiece => {
-  const { name, joint, titles } = wrapSpec(corner, 'tail');
+  const { name, joint, titles } = templateSpec(corner, 'tail');
   return rod(`${name}-rod`, joint, { ...titles, part: `rod, ${titles.part}` });
 };
 
-const wrapSpec = (corner: Corner, board: JointBoard): WrapSpec => {
+const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
   const { joint, item, letter, hand, count, units, stem } = corner;
   const {
     part,

@@ -2,7 +2,7 @@ import type { StrokeMark } from '../../drawing/drawing.ts';
 import { stroke } from '../../drawing/shapes.ts';
 
 /** Kept free at the lower edge for the face-edge mark, in mm. */
-export const EDGE_MARK = 4.2;
+export const EDGE_MARK_HEIGHT = 4.2;
 
 /** The face-edge mark of the trade: an open arrow that touches the edge. */
 export const edgeMark = (x: number): StrokeMark =>

@@ -2,22 +2,22 @@ import type { TextMark } from '../../drawing/drawing.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import type { Interval, Joint, JointBoard } from '../../joint/joint.ts';
 import { SMALL } from './lettering.ts';
-import type { Laid } from './placedBand.ts';
-import { BESIDE, WORD_ROOM, wordAt, wordInOneOf } from './word.ts';
+import type { PlacedBand } from './placedBand.ts';
+import { centredWord, WORD_MARGIN, WORD_ROOM, wordInRooms } from './word.ts';
 
-const LAP = textWidth('lap', SMALL, 'regular') + 2 * BESIDE;
+const LAP = textWidth('lap', SMALL, 'regular') + 2 * WORD_MARGIN;
 
 /** Words on a board's end between two heights, where they have room: its name, in a tail or a socket or else in a pin, and the lap's. */
 export const endWords = (
   { tails, pins }: Joint,
   board: JointBoard,
-  end: Laid,
+  end: PlacedBand,
   part: Interval,
 ): TextMark[] => {
   const { band, at } = end;
   const [from, to] = part;
   const lap = band.width - band.reach;
-  const inTail = wordInOneOf(
+  const inTail = wordInRooms(
     tails.map(({ tip, base }) => (board === 'tail' ? tip : base)),
     'END',
     end,
@@ -26,7 +26,7 @@ export const endWords = (
   const name =
     inTail.length > 0
       ? inTail
-      : wordInOneOf(
+      : wordInRooms(
           pins.map(({ narrow }) => narrow),
           'END',
           end,
@@ -35,7 +35,7 @@ export const endWords = (
   return [
     ...name,
     ...(lap >= WORD_ROOM && to - from >= LAP
-      ? [wordAt('lap', 'regular', 90, [at(band.reach + lap / 2), (from + to) / 2])]
+      ? [centredWord('lap', 'regular', 90, [at(band.reach + lap / 2), (from + to) / 2])]
       : []),
   ];
 };

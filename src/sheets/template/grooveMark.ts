@@ -1,9 +1,9 @@
 import type { StrokeMark, TextMark } from '../../drawing/drawing.ts';
 import { line, stroke } from '../../drawing/shapes.ts';
 import type { Interval } from '../../joint/joint.ts';
-import { EDGE_MARK } from './edgeMark.ts';
-import type { Laid } from './placedBand.ts';
-import { WORD_ROOM, wordAt } from './word.ts';
+import { EDGE_MARK_HEIGHT } from './edgeMark.ts';
+import type { PlacedBand } from './placedBand.ts';
+import { centredWord, WORD_ROOM } from './word.ts';
 
 /** A groove as the templates show it, in mm from their lower edge. */
 export interface GrooveMark {
@@ -14,9 +14,9 @@ export interface GrooveMark {
 /** Where the groove's name stands: in it, or over it where it is too narrow, and clear of the face-edge mark. */
 const nameRoom = ({ offset, width }: GrooveMark): readonly [from: number, to: number] => {
   const top = offset + width;
-  const within = Math.max(offset, EDGE_MARK);
+  const within = Math.max(offset, EDGE_MARK_HEIGHT);
   if (top - within >= WORD_ROOM) return [within, top];
-  const over = Math.max(top, EDGE_MARK);
+  const over = Math.max(top, EDGE_MARK_HEIGHT);
   return [over, over + WORD_ROOM];
 };
 
@@ -27,7 +27,7 @@ export const grooveZone = (groove: GrooveMark): readonly [from: number, to: numb
 ];
 
 /** Two thin dashed lines across the inside face. */
-export const grooveLines = ({ offset, width }: GrooveMark, { band, at }: Laid): StrokeMark =>
+export const grooveLines = ({ offset, width }: GrooveMark, { band, at }: PlacedBand): StrokeMark =>
   stroke(
     'groove',
     'groove',
@@ -40,10 +40,12 @@ export const grooveLines = ({ offset, width }: GrooveMark, { band, at }: Laid): 
  */
 export const grooveWord = (
   groove: GrooveMark,
-  { band, at }: Laid,
+  { band, at }: PlacedBand,
   parts: readonly Interval[],
 ): TextMark[] => {
   const [from, to] = nameRoom(groove);
   const whole = parts.some(([start, end]) => from >= start && to <= end);
-  return whole ? [wordAt('groove', 'regular', 0, [at((band.reach + band.width) / 2), (from + to) / 2])] : [];
+  return whole
+    ? [centredWord('groove', 'regular', 0, [at((band.reach + band.width) / 2), (from + to) / 2])]
+    : [];
 };

@@ -11,7 +11,7 @@ export interface Wording {
 }
 
 /** A fact that must stand on the piece, in its wordings from the fullest to the shortest. */
-export type Fact = readonly [Wording, ...Wording[]];
+export type Label = readonly [Wording, ...Wording[]];
 
 /** The least em on a sheet, in mm: its capitals are 2.4 mm high. */
 export const SMALL = 2.4 / CAP_HEIGHT;
@@ -47,16 +47,17 @@ const wording = (text: string, weight: TextMark['weight']): Wording => {
 };
 
 /** A fact in words, from the fullest wording to the shortest. */
-export const words = (weight: TextMark['weight'], fullest: string, ...shorter: readonly string[]): Fact => [
-  wording(fullest, weight),
-  ...shorter.map((text) => wording(text, weight)),
-];
+export const textLabel = (
+  weight: TextMark['weight'],
+  fullest: string,
+  ...shorter: readonly string[]
+): Label => [wording(fullest, weight), ...shorter.map((text) => wording(text, weight))];
 
 /** The facts of one strip of a piece: its name, what it is, and where it lies on the wood. */
 export interface Lettering {
-  readonly name: readonly Fact[];
-  readonly about: readonly Fact[];
-  readonly place: readonly Fact[];
+  readonly name: readonly Label[];
+  readonly about: readonly Label[];
+  readonly place: readonly Label[];
 }
 
 /** Where letters go, and which way. */
@@ -65,21 +66,21 @@ export interface Area {
   readonly turn: Turn;
 }
 
-export interface Strip extends Area {
+export interface LabelArea extends Area {
   /** Whether the line of the name comes first of the lines, or last. */
   readonly nameFirst: boolean;
 }
 
 /**
- * Letters a strip: on three lines or on two, the name large, or all small, in full words; where that does not fit, in as
+ * Letters an area: on three lines or on two, the name large, or all small, in full words; where that does not fit, in as
  * few words as it takes, on all the lines there are.
  * @param more further strips, for what the first has no room for
  * @returns nothing where even the fewest words find no room
  */
-export const letter = (
-  strip: Strip,
+export const setLettering = (
+  strip: LabelArea,
   { name, about, place }: Lettering,
-  more: readonly Strip[] = [],
+  more: readonly LabelArea[] = [],
 ): Mark[] | undefined => {
   const three = [name, about, place];
   const two = [name, [...about, ...place]];
@@ -100,7 +101,7 @@ const LONGEST_TAG = 80;
 /** Left free between the lines of a tag, in mm, where all of it finds room so. */
 const TAG_AIR = 1;
 
-/** How long a tag of a given breadth must be to hold every fact, in mm; `letterTag` then writes it. */
+/** How long a tag of a given breadth must be to hold every fact, in mm; `setTagLettering` then writes it. */
 export const tagLength = (breadth: number, lettering: Lettering): number => {
   for (let length = 20; ; length += 5) {
     const lines = smallLines({ box: { x0: 0, x1: length, y0: 0, y1: breadth }, turn: 0 });
@@ -109,7 +110,7 @@ export const tagLength = (breadth: number, lettering: Lettering): number => {
   }
 };
 
-export const letterTag = (area: Area, lettering: Lettering): Mark[] =>
+export const setTagLettering = (area: Area, lettering: Lettering): Mark[] =>
   inFull(lettering, smallLines(area, TAG_AIR)) ?? pourTogether(lettering, smallLines(area)) ?? [];
 
 /** A line to write on. */
@@ -150,8 +151,8 @@ const lineLength = (wordings: readonly Wording[], size: number): number =>
 
 /** Each group on its own line, in full but for so many steps on each. */
 const setLines = (
-  strip: Strip,
-  groups: readonly (readonly Fact[])[],
+  strip: LabelArea,
+  groups: readonly (readonly Label[])[],
   sizes: readonly number[],
   steps: number,
 ): Mark[] | undefined => {
@@ -179,7 +180,7 @@ const pourTogether = ({ name, about, place }: Lettering, lines: readonly Line[])
   pour([...together(name), ...about, ...place], lines) ?? pour([...name, ...about, ...place], lines);
 
 /** Facts that stay on one line, as one: each wording of the first with all the others in full. */
-const together = ([first, ...others]: readonly Fact[]): Fact[] => {
+const together = ([first, ...others]: readonly Label[]): Label[] => {
   if (first === undefined) return [];
   const rest = others.map(([fullest]) => fullest);
   const [fullest, ...shorter] = first.map((wording): Wording => {
@@ -193,7 +194,7 @@ const together = ([first, ...others]: readonly Fact[]): Fact[] => {
 };
 
 /** Each fact on the first line that has room, in the fullest wordings that fit. */
-const pour = (facts: readonly Fact[], lines: readonly Line[]): Mark[] | undefined => {
+const pour = (facts: readonly Label[], lines: readonly Line[]): Mark[] | undefined => {
   const chosen = shorten(facts, (held) => fill(held, lines) !== undefined);
   return chosen && set(chosen, lines);
 };
@@ -220,7 +221,7 @@ const fill = (wordings: readonly Wording[], lines: readonly Line[]): Wording[][]
 
 /** The fullest wordings that fit, giving way one step at a time where the most is saved, and so many steps at most. */
 const shorten = (
-  facts: readonly Fact[],
+  facts: readonly Label[],
   fits: (wordings: readonly Wording[]) => boolean,
   steps = Number.POSITIVE_INFINITY,
 ): readonly Wording[] | undefined => {

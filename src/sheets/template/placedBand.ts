@@ -1,7 +1,7 @@
 import type { Band } from './band.ts';
 
 /** A band in its place on a piece. */
-export interface Laid {
+export interface PlacedBand {
   readonly band: Band;
   readonly x0: number;
   readonly x1: number;
@@ -12,7 +12,11 @@ export interface Laid {
 }
 
 /** Lays a board's bands side by side, from `start` to the right. */
-export const lay = (bands: readonly Band[], insideOn: 'left' | 'right', start: number): Laid[] => {
+export const placeBands = (
+  bands: readonly Band[],
+  insideOn: 'left' | 'right',
+  start: number,
+): PlacedBand[] => {
   let x0 = start;
   return (insideOn === 'left' ? bands : bands.toReversed()).map((band) => {
     const left = x0;
@@ -23,4 +27,4 @@ export const lay = (bands: readonly Band[], insideOn: 'left' | 'right', start: n
   });
 };
 
-export const isFace = ({ band }: Laid): boolean => band.name !== 'end';
+export const isFace = ({ band }: PlacedBand): boolean => band.name !== 'end';

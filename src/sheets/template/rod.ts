@@ -3,11 +3,19 @@ import { line, rectangle, stroke } from '../../drawing/shapes.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import type { Interval, Joint } from '../../joint/joint.ts';
 import { betweenSplits } from '../../paper/piece.ts';
-import { EDGE_MARK, edgeMark } from './edgeMark.ts';
-import { type Lettering, letter, letterTag, SMALL, type Strip, tagLength, words } from './lettering.ts';
-import { edgeFact, letteringOf, type Titles } from './titles.ts';
-import { wordAt } from './word.ts';
-import type { TemplatePiece } from './wrap.ts';
+import { EDGE_MARK_HEIGHT, edgeMark } from './edgeMark.ts';
+import {
+  type LabelArea,
+  type Lettering,
+  SMALL,
+  setLettering,
+  setTagLettering,
+  tagLength,
+  textLabel,
+} from './lettering.ts';
+import type { TemplatePiece } from './templatePiece.ts';
+import { edgeLabel, letteringOf, type Titles } from './titles.ts';
+import { centredWord } from './word.ts';
 
 /** How far each edge's marks reach in, and how wide the words between them stand, in mm. */
 const MARKS = 7;
@@ -22,12 +30,12 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
   const height = joint.width;
   const named = hasSideWords(joint);
   const lettering = letteringOfRod(titles, named);
-  const beside = ([from, to]: Interval): Strip => ({
-    box: { x0: MARKS, x1: MARKS + WORDS, y0: Math.max(from, EDGE_MARK), y1: to },
+  const beside = ([from, to]: Interval): LabelArea => ({
+    box: { x0: MARKS, x1: MARKS + WORDS, y0: Math.max(from, EDGE_MARK_HEIGHT), y1: to },
     turn: 90,
     nameFirst: true,
   });
-  const fits = letter(beside([0, height]), lettering) !== undefined;
+  const fits = setLettering(beside([0, height]), lettering) !== undefined;
   const top = fits ? height : height + tagLength(WIDTH, lettering);
   return {
     name,
@@ -49,8 +57,8 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
           edgeMark(WIDTH / 2),
           ...(named ? parts.flatMap((part) => sideWords(joint, part)) : []),
           ...(fits
-            ? parts.flatMap((part) => letter(beside(part), lettering) ?? [])
-            : letterTag({ box: { x0: 0, x1: WIDTH, y0: height, y1: top }, turn: 90 }, lettering)),
+            ? parts.flatMap((part) => setLettering(beside(part), lettering) ?? [])
+            : setTagLettering({ box: { x0: 0, x1: WIDTH, y0: height, y1: top }, turn: 90 }, lettering)),
         ],
       };
     },
@@ -60,11 +68,11 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
 /** @param named whether its edges are named beside their marks; if not, the lettering says which is which */
 const letteringOfRod = (titles: Titles, named: boolean): Lettering => {
   const { name, about } = letteringOf(titles, 'end', 'all');
-  return { name, about, place: [edgeFact(titles, '←'), ...(named ? [] : EDGES)] };
+  return { name, about, place: [edgeLabel(titles, '←'), ...(named ? [] : EDGES)] };
 };
 
 /** The letters run upward, so what is left of them is above them. */
-const EDGES = [words('bold', '↑ TIPS'), words('bold', '↓ BASES')];
+const EDGES = [textLabel('bold', '↑ TIPS'), textLabel('bold', '↓ BASES')];
 
 const lineMarks = ({ tails, width }: Joint, top: number): StrokeMark[] => {
   return [
@@ -110,5 +118,5 @@ const sideWord = (text: string, x: number, rooms: readonly Interval[], part: Int
   const room = rooms
     .map(([from, to]): Interval => [Math.max(from, part[0]), Math.min(to, part[1])])
     .find(([from, to]) => to - from >= length);
-  return room === undefined ? [] : [wordAt(text, 'bold', 90, [x, (room[0] + room[1]) / 2])];
+  return room === undefined ? [] : [centredWord(text, 'bold', 90, [x, (room[0] + room[1]) / 2])];
 };

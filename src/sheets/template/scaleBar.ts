@@ -3,7 +3,7 @@ import { stroke } from '../../drawing/shapes.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
-import type { Fact, Turn, Wording } from './lettering.ts';
+import type { Label, Turn, Wording } from './lettering.ts';
 
 /** Length in mm of each bar, longest first, the distance between its ticks, and its name. */
 const BARS: Readonly<Record<Unit, readonly [Bar, ...Bar[]]>> = {
@@ -33,7 +33,7 @@ const UP = 0.3;
 const TICK = 1.7;
 
 /** A bar to lay a rule against, and its length, as a fact on a line of lettering. */
-export const scaleBar = (unit: Unit): Fact => {
+export const scaleBar = (unit: Unit): Label => {
   const [longest, ...shorter] = BARS[unit];
   return [barWording(longest), ...shorter.map(barWording)];
 };

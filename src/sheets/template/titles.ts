@@ -2,7 +2,7 @@ import type { Surface } from '../../joint/kinds/kind.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { formatSlope, type Slope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
-import { type Fact, type Lettering, words } from './lettering.ts';
+import { type Label, type Lettering, textLabel } from './lettering.ts';
 import { scaleBar } from './scaleBar.ts';
 
 /** What a template says about itself. */
@@ -45,8 +45,8 @@ export const cut = (text: string, most: number): string => {
 /** Which of a piece's facts a band bears: all of them, or its share beside the piece's other face. */
 export type Share = 'all' | 'first' | 'second';
 
-const nameFacts = ({ item, part, corner }: Titles): Fact[] => [
-  words(
+const nameLabels = ({ item, part, corner }: Titles): Label[] => [
+  textLabel(
     'bold',
     `${item} · ${part}`,
     `${item} ${part}`,
@@ -56,55 +56,55 @@ const nameFacts = ({ item, part, corner }: Titles): Fact[] => [
     `${cut(item, 8)} · ${part}`,
     `${cut(item, 5)} ${part}`,
   ),
-  words('bold', corner),
+  textLabel('bold', corner),
 ];
 
-const aboutFacts = ({ end, slope, count, lengths = [], units }: Titles, share: Share): Fact[] => [
+const aboutLabels = ({ end, slope, count, lengths = [], units }: Titles, share: Share): Label[] => [
   ...(share === 'second'
     ? []
-    : [words('regular', end), words('regular', `slope ${formatSlope(slope)}`, formatSlope(slope))]),
+    : [textLabel('regular', end), textLabel('regular', `slope ${formatSlope(slope)}`, formatSlope(slope))]),
   ...(share === 'first'
     ? []
     : [
-        words('regular', `make ${count}`, `× ${count}`),
-        ...lengths.map(([word, length]) => words('regular', `${word} ${formatLength(length, units)}`)),
+        textLabel('regular', `make ${count}`, `× ${count}`),
+        ...lengths.map(([word, length]) => textLabel('regular', `${word} ${formatLength(length, units)}`)),
         scaleBar(units),
       ]),
 ];
 
 /** @param arrow points to the edge, as the letters run */
-export const edgeFact = ({ edge: [fullest, ...shorter] }: Titles, arrow: '←' | '↓'): Fact =>
-  words('regular', `${arrow} ${fullest}`, ...shorter.map((wording) => `${arrow} ${wording}`));
+export const edgeLabel = ({ edge: [fullest, ...shorter] }: Titles, arrow: '←' | '↓'): Label =>
+  textLabel('regular', `${arrow} ${fullest}`, ...shorter.map((wording) => `${arrow} ${wording}`));
 
-const faceFact = (face: Surface): Fact => words('bold', ...FACES[face]);
+const faceLabel = (face: Surface): Label => textLabel('bold', ...FACES[face]);
 
-const BASELINE = words('regular', 'baseline', 'base l.');
+const BASELINE = textLabel('regular', 'baseline', 'base l.');
 
 /** The facts to stand on one band of a piece. Its name, corner and face stand on every one. */
 export const letteringOf = (titles: Titles, band: Surface, share: Share): Lettering => ({
-  name: nameFacts(titles),
-  about: aboutFacts(titles, share),
+  name: nameLabels(titles),
+  about: aboutLabels(titles, share),
   // The lettering runs away from the edge.
-  place: [edgeFact(titles, '←'), faceFact(band), ...(band === 'end' ? [] : [BASELINE])],
+  place: [edgeLabel(titles, '←'), faceLabel(band), ...(band === 'end' ? [] : [BASELINE])],
 });
 
 /** All of a piece's facts, for a tag that adjoins one of its bands; its other faces lie beyond the board's end. */
 export const letteringOfTag = (titles: Titles, on: Surface, faces: readonly Surface[]): Lettering => ({
-  name: nameFacts(titles),
-  about: aboutFacts(titles, 'all'),
+  name: nameLabels(titles),
+  about: aboutLabels(titles, 'all'),
   place: [
     // Over an end the lettering runs away from the edge; beside a face it runs along it.
-    edgeFact(titles, on === 'end' ? '←' : '↓'),
-    faceFact(on),
+    edgeLabel(titles, on === 'end' ? '←' : '↓'),
+    faceLabel(on),
     ...faces
       .filter((face) => face !== on)
-      .map((face) => words('regular', `${FACES[face][0]} beyond the end`, `${FACES[face][0]} beyond`)),
+      .map((face) => textLabel('regular', `${FACES[face][0]} beyond the end`, `${FACES[face][0]} beyond`)),
   ],
 });
 
 /** What stands on a grip whose piece says all else on its tag. */
-export const gripFacts = (face: Surface): Lettering => ({
+export const gripLabels = (face: Surface): Lettering => ({
   name: [],
-  about: [faceFact(face)],
+  about: [faceLabel(face)],
   place: [BASELINE],
 });

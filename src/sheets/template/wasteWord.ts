@@ -1,11 +1,11 @@
 import type { TextMark } from '../../drawing/drawing.ts';
 import type { Interval } from '../../joint/joint.ts';
 import { type GrooveMark, grooveZone } from './grooveMark.ts';
-import type { Laid } from './placedBand.ts';
-import { wordInOneOf } from './word.ts';
+import type { PlacedBand } from './placedBand.ts';
+import { wordInRooms } from './word.ts';
 
 /** Says of the hatching on a face, between two heights, that it is waste: where it has room, nearest the middle. */
-export const wasteWord = (face: Laid, groove: GrooveMark | undefined, part: Interval): TextMark[] => {
+export const wasteWord = (face: PlacedBand, groove: GrooveMark | undefined, part: Interval): TextMark[] => {
   const { band } = face;
   const grooved = band.name === 'inside' && groove !== undefined ? grooveZone(groove) : undefined;
   const rooms = band.waste
@@ -15,5 +15,5 @@ export const wasteWord = (face: Laid, groove: GrooveMark | undefined, part: Inte
       return [low, high];
     })
     .filter(([low, high]) => grooved === undefined || high <= grooved[0] || low >= grooved[1]);
-  return wordInOneOf(rooms, 'WASTE', face, part);
+  return wordInRooms(rooms, 'WASTE', face, part);
 };

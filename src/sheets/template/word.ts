@@ -4,16 +4,21 @@ import { textBox } from '../../drawing/textBox.ts';
 import { ASCENT, DESCENT, textWidth } from '../../drawing/textWidth.ts';
 import type { Interval } from '../../joint/joint.ts';
 import { AIR, SMALL } from './lettering.ts';
-import type { Laid } from './placedBand.ts';
+import type { PlacedBand } from './placedBand.ts';
 
 /** Left free at both ends of a word between two lines, in mm. */
-export const BESIDE = 0.8;
+export const WORD_MARGIN = 0.8;
 
 /** The least room across a word that stands by itself between two lines, in mm. */
 export const WORD_ROOM = (ASCENT + DESCENT) * SMALL + 2 * AIR;
 
 /** A word of the small size, in the middle between the lines round it. */
-export const wordAt = (text: string, weight: TextMark['weight'], turn: 0 | 90, [x, y]: Point): TextMark => {
+export const centredWord = (
+  text: string,
+  weight: TextMark['weight'],
+  turn: 0 | 90,
+  [x, y]: Point,
+): TextMark => {
   const drop = ((ASCENT - DESCENT) / 2) * SMALL;
   const at: Point = turn === 0 ? [x, y - drop] : [x + drop, y];
   return { kind: 'text', role: 'label', text, at, size: SMALL, turn, anchor: 'middle', weight };
@@ -24,17 +29,17 @@ export const wordAt = (text: string, weight: TextMark['weight'], turn: 0 | 90, [
  * where none is high enough, level; of those that hold it in the one nearest the middle.
  * @param part the heights that it must stay between
  */
-export const wordInOneOf = (
+export const wordInRooms = (
   rooms: readonly Interval[],
   text: string,
-  { band: { reach }, at }: Laid,
+  { band: { reach }, at }: PlacedBand,
   [from, to]: Interval,
 ): TextMark[] => {
   const offMiddle = ([low, high]: Interval) => Math.abs(low + high - from - to);
   const within = rooms
     .map(([low, high]): Interval => [Math.max(low, from), Math.min(high, to)])
     .sort((a, b) => offMiddle(a) - offMiddle(b));
-  const length = textWidth(text, SMALL, 'bold') + 2 * BESIDE;
+  const length = textWidth(text, SMALL, 'bold') + 2 * WORD_MARGIN;
   const upright = within.find(([low, high]) => reach >= WORD_ROOM && high - low >= length);
   // The board's edge is a bold line.
   const level = within.find(
@@ -43,11 +48,11 @@ export const wordInOneOf = (
   const room = upright ?? level;
   return room === undefined
     ? []
-    : [wordAt(text, 'bold', room === upright ? 90 : 0, [at(reach / 2), (room[0] + room[1]) / 2])];
+    : [centredWord(text, 'bold', room === upright ? 90 : 0, [at(reach / 2), (room[0] + room[1]) / 2])];
 };
 
 /** The space of a word, with a little air, that no hatching may enter. */
-export const clearBox = (word: TextMark): Box => {
+export const hatchFreeBox = (word: TextMark): Box => {
   const { x0, y0, x1, y1 } = textBox(word);
   const air = 0.4;
   return { x0: x0 - air, y0: y0 - air, x1: x1 + air, y1: y1 + air };

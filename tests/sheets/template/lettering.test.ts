@@ -2,22 +2,22 @@ import { describe, expect, it } from 'vitest';
 import type { Mark } from '../../../src/drawing/drawing.ts';
 import { textWidth } from '../../../src/drawing/textWidth.ts';
 import {
+  type LabelArea,
   type Lettering,
-  letter,
-  letterTag,
   SMALL,
-  type Strip,
+  setLettering,
+  setTagLettering,
   tagLength,
-  words,
+  textLabel,
 } from '../../../src/sheets/template/lettering.ts';
 
 const lettering: Lettering = {
-  name: [words('bold', 'Buttons · left side', 'Butt… left side'), words('bold', 'A')],
-  about: [words('regular', 'slope 1:8', '1:8'), words('regular', 'make 2', '× 2')],
-  place: [words('regular', 'reference edge', 'edge'), words('bold', 'INSIDE FACE', 'IN')],
+  name: [textLabel('bold', 'Buttons · left side', 'Butt… left side'), textLabel('bold', 'A')],
+  about: [textLabel('regular', 'slope 1:8', '1:8'), textLabel('regular', 'make 2', '× 2')],
+  place: [textLabel('regular', 'reference edge', 'edge'), textLabel('bold', 'INSIDE FACE', 'IN')],
 };
 
-const strip = (length: number, more: Partial<Strip> = {}): Strip => ({
+const strip = (length: number, more: Partial<LabelArea> = {}): LabelArea => ({
   box: { x0: 0, x1: 12, y0: 0, y1: length },
   turn: 90,
   nameFirst: true,
@@ -39,9 +39,9 @@ const sizesOf = (marks: readonly Mark[] | undefined): string[] => [
   ...new Set((marks ?? []).flatMap((mark) => (mark.kind === 'text' ? [mark.size.toFixed(2)] : []))),
 ];
 
-describe('letter', () => {
+describe('setLettering', () => {
   it('sets the name large and the rest beside it where there is room', () => {
-    const marks = letter(strip(120), lettering);
+    const marks = setLettering(strip(120), lettering);
     expect(linesOf(marks)).toEqual([
       ['Buttons · left side', 'A'],
       ['slope 1:8', 'make 2', 'reference edge', 'INSIDE FACE'],
@@ -50,7 +50,7 @@ describe('letter', () => {
   });
 
   it('keeps the name on the outer side: last where the strip ends there', () => {
-    expect(linesOf(letter(strip(120, { nameFirst: false }), lettering))).toEqual([
+    expect(linesOf(setLettering(strip(120, { nameFirst: false }), lettering))).toEqual([
       ['slope 1:8', 'make 2', 'reference edge', 'INSIDE FACE'],
       ['Buttons · left side', 'A'],
     ]);
@@ -58,7 +58,7 @@ describe('letter', () => {
 
   it('takes three lines on a broad strip', () => {
     const broad = { box: { x0: 0, x1: 20, y0: 0, y1: 120 } };
-    const marks = letter(strip(120, broad), lettering);
+    const marks = setLettering(strip(120, broad), lettering);
     expect(linesOf(marks)).toEqual([
       ['Buttons · left side', 'A'],
       ['slope 1:8', 'make 2'],
@@ -68,7 +68,7 @@ describe('letter', () => {
   });
 
   it('sets all small on three lines where two are too short', () => {
-    const marks = letter(strip(60), lettering);
+    const marks = setLettering(strip(60), lettering);
     expect(linesOf(marks)).toEqual([
       ['Buttons · left side', 'A'],
       ['slope 1:8', 'make 2'],
@@ -78,31 +78,31 @@ describe('letter', () => {
   });
 
   it('takes fewer words on a short strip, but leaves no fact out', () => {
-    const lines = linesOf(letter(strip(31), lettering)).flat();
+    const lines = linesOf(setLettering(strip(31), lettering)).flat();
     expect(lines.sort()).toEqual(['1:8', 'A', 'Butt… left side', 'IN', 'edge', '× 2']);
   });
 
   it('keeps the name and its letter on one line where it can, and goes on past wordings that save nothing', () => {
     const wide: Lettering = {
       name: [
-        words('bold', 'Buttons, Thread · left side', 'Buttons, Thread · left side', 'Butt… left side'),
-        words('bold', 'A'),
+        textLabel('bold', 'Buttons, Thread · left side', 'Buttons, Thread · left side', 'Butt… left side'),
+        textLabel('bold', 'A'),
       ],
-      about: [words('regular', 'front end'), words('regular', 'slope 1:8', '1:8')],
-      place: [words('regular', 'reference edge', 'edge'), words('bold', 'INSIDE FACE', 'INSIDE')],
+      about: [textLabel('regular', 'front end'), textLabel('regular', 'slope 1:8', '1:8')],
+      place: [textLabel('regular', 'reference edge', 'edge'), textLabel('bold', 'INSIDE FACE', 'INSIDE')],
     };
     // As long as the name, so the letter beside it has no room.
     const length = 2 + 5 / 4 + textWidth('Buttons, Thread · left side', SMALL, 'bold');
-    const lines = linesOf(letter(strip(length), wide));
+    const lines = linesOf(setLettering(strip(length), wide));
     expect(lines.find((line) => line.includes('A'))).toEqual(['Butt… left side', 'A']);
-    const roomy = linesOf(letter(strip(length + 10), wide));
+    const roomy = linesOf(setLettering(strip(length + 10), wide));
     expect(roomy.find((line) => line.includes('A'))).toEqual(['Buttons, Thread · left side', 'A']);
   });
 
   it('gives up where even the fewest words find no room, and goes on in a further strip where there is one', () => {
-    expect(letter(strip(24), lettering)).toBeUndefined();
+    expect(setLettering(strip(24), lettering)).toBeUndefined();
     const further = { box: { x0: 0, x1: 12, y0: 40, y1: 70 } };
-    const marks = letter(strip(24), lettering, [strip(30, further)]);
+    const marks = setLettering(strip(24), lettering, [strip(30, further)]);
     const heights = (marks ?? []).flatMap((mark) => (mark.kind === 'text' ? [mark.at[1]] : []));
     expect(heights).toHaveLength(6);
     expect(heights.some((y) => y < 24)).toBe(true);
@@ -111,13 +111,15 @@ describe('letter', () => {
 });
 
 describe('a tag', () => {
-  const long = { ...lettering, name: [words('bold', 'W'.repeat(80), 'W'.repeat(20))] };
+  const long = { ...lettering, name: [textLabel('bold', 'W'.repeat(80), 'W'.repeat(20))] };
 
   it('is as long as its breadth asks for, all facts in full', () => {
     for (const breadth of [12, 24, 40]) {
       const length = tagLength(breadth, lettering);
       const area = { box: { x0: 0, x1: length, y0: 0, y1: breadth }, turn: 0 as const };
-      const texts = letterTag(area, lettering).flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+      const texts = setTagLettering(area, lettering).flatMap((mark) =>
+        mark.kind === 'text' ? [mark.text] : [],
+      );
       expect(texts.sort()).toEqual(
         ['A', 'Buttons · left side', 'INSIDE FACE', 'make 2', 'reference edge', 'slope 1:8'].sort(),
       );

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Mark } from '../../../src/drawing/drawing.ts';
-import { type Fact, SMALL } from '../../../src/sheets/template/lettering.ts';
+import { type Label, SMALL } from '../../../src/sheets/template/lettering.ts';
 import { scaleBar } from '../../../src/sheets/template/scaleBar.ts';
 
 /** Where each wording's lines run from and to along it, in mm, and what is written beside it. */
-const barsOf = (fact: Fact, turn: 0 | 90) =>
+const barsOf = (fact: Label, turn: 0 | 90) =>
   fact.map((wording) => {
     const marks = wording.marks([10, 20], SMALL, turn);
     const points = marks.flatMap((mark: Mark) =>

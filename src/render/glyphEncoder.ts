@@ -12,7 +12,7 @@ const BOX = '0000';
  * fills in the font that pdfkit embeds, which pdfkit keeps to itself: the words of a page take 0.4 of the time that pdfkit's
  * own `text()` takes for them (`npm run bench`).
  */
-export class FontLettering {
+export class GlyphEncoder {
   readonly #document: PDFKit.PDFDocument;
   readonly #font: PDFKit.EmbeddedFont;
   readonly #source: Font;
@@ -25,13 +25,13 @@ export class FontLettering {
   }
 
   /** The font's name, made known to the page that is being written. */
-  name(): string {
+  resourceName(): string {
     this.#document.page.fonts[this.#font.id] = this.#font.ref();
     return this.#font.id;
   }
 
   /** A text as a string of the font's glyph numbers, in hexadecimal. */
-  spell(text: string): string {
+  encode(text: string): string {
     let codes = '';
     for (const character of shownText(text)) codes += this.#codes.get(character) ?? this.#add(character);
     return codes;

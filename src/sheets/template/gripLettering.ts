@@ -1,18 +1,18 @@
 import type { Mark } from '../../drawing/drawing.ts';
 import type { Interval } from '../../joint/joint.ts';
-import { EDGE_MARK } from './edgeMark.ts';
+import { EDGE_MARK_HEIGHT } from './edgeMark.ts';
 import { type GrooveMark, grooveZone } from './grooveMark.ts';
-import { type Lettering, letter, type Strip } from './lettering.ts';
-import type { Laid } from './placedBand.ts';
+import { type LabelArea, type Lettering, setLettering } from './lettering.ts';
+import type { PlacedBand } from './placedBand.ts';
 
 /** The grip's letters between two heights, clear of the face-edge mark and the groove. */
-export const letterGrip = (
-  { band, at, sense }: Laid,
+export const gripLettering = (
+  { band, at, sense }: PlacedBand,
   lettering: Lettering,
   groove: GrooveMark | undefined,
   [from, to]: Interval,
 ): Mark[] | undefined => {
-  const low = Math.max(from, EDGE_MARK);
+  const low = Math.max(from, EDGE_MARK_HEIGHT);
   const zone = band.name === 'inside' && groove !== undefined ? grooveZone(groove) : ([to, to] as const);
   const free = [
     [low, Math.min(zone[0], to)],
@@ -23,12 +23,12 @@ export const letterGrip = (
     .filter(([y0, y1]) => y1 > y0)
     .sort((p, q) => q[1] - q[0] - (p[1] - p[0]))
     .map(
-      ([y0, y1]): Strip => ({
+      ([y0, y1]): LabelArea => ({
         box: { x0: Math.min(a, b), x1: Math.max(a, b), y0, y1 },
         turn: 90,
         nameFirst: sense === -1,
       }),
     );
   const [first, ...more] = strips;
-  return first && letter(first, lettering, more);
+  return first && setLettering(first, lettering, more);
 };

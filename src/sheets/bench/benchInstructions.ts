@@ -9,7 +9,7 @@ import { routerSteps } from './benchRouter.ts';
 import { insideDiagonal } from './insideMarks.ts';
 
 /** Something to do or to heed, in few words; what is in bold is worked to. */
-export interface Advice {
+export interface Instruction {
   readonly text: string;
   readonly figure?: string;
 }
@@ -17,14 +17,14 @@ export interface Advice {
 export interface Section {
   readonly heading: string;
   readonly numbered: boolean;
-  readonly lines: readonly Advice[];
+  readonly lines: readonly Instruction[];
 }
 
 /** How much damp paper grows, for an example of what that costs. */
 const SWELLING = 0.005;
 
 /** What a drawer's bench sheet says beside its numbers. */
-export const benchWords = (drawer: Drawer, cut: DrawerCut | undefined, unit: Unit): Section[] => {
+export const benchInstructions = (drawer: Drawer, cut: DrawerCut | undefined, unit: Unit): Section[] => {
   const { spec, sizes, front } = drawer;
   const length = (value: number) => formatLength(value, unit).replaceAll(' ', '\u00A0');
   const grooved = spec.bottom.hold.kind === 'slips' ? 'front and slips' : 'front and sides';

@@ -1,11 +1,11 @@
 import type { Affine } from '../drawing/affine.ts';
 import type { TextMark } from '../drawing/drawing.ts';
-import { BEFORE, TURNS } from '../drawing/textBox.ts';
+import { ANCHOR_SHARE, TURNS } from '../drawing/textBox.ts';
 import { textWidth } from '../drawing/textWidth.ts';
 
 /** Where a text's letters go: the map from ems, counted from the text's start on its baseline, to the drawing. */
-export const lettersMap = ({ text, at: [x, y], size, turn, anchor, weight }: TextMark): Affine => {
+export const textMatrix = ({ text, at: [x, y], size, turn, anchor, weight }: TextMark): Affine => {
   const [cosine, sine] = TURNS[turn];
-  const before = anchor === 'start' ? 0 : BEFORE[anchor] * textWidth(text, size, weight);
+  const before = anchor === 'start' ? 0 : ANCHOR_SHARE[anchor] * textWidth(text, size, weight);
   return [size * cosine, size * sine, -size * sine, size * cosine, x - before * cosine, y - before * sine];
 };

@@ -4,18 +4,18 @@ import { line, polygon, stroke } from '../../drawing/shapes.ts';
 import type { Surface } from '../../joint/kinds/kind.ts';
 import type { Piece, Splits } from '../../paper/piece.ts';
 import { betweenSplits } from '../../paper/piece.ts';
-import { type Band, type BandsOf, bandsOf } from './band.ts';
+import { type Band, bandsOf, type MarkedEnd } from './band.ts';
 import { edgeMark } from './edgeMark.ts';
 import { endWords } from './endWords.ts';
-import { letterGrip } from './grip.ts';
+import { gripLettering } from './gripLettering.ts';
 import { type GrooveMark, grooveLines, grooveWord } from './grooveMark.ts';
 import type { Sign } from './legend.ts';
-import { letterTag } from './lettering.ts';
-import { isFace, type Laid } from './placedBand.ts';
-import { type Shape, shapeOf } from './shape.ts';
-import { gripFacts, letteringOf, letteringOfTag, type Share, type Titles } from './titles.ts';
+import { setTagLettering } from './lettering.ts';
+import { type PieceShape, pieceShape } from './pieceShape.ts';
+import { isFace, type PlacedBand } from './placedBand.ts';
+import { gripLabels, letteringOf, letteringOfTag, type Share, type Titles } from './titles.ts';
 import { wasteWord } from './wasteWord.ts';
-import { clearBox } from './word.ts';
+import { hatchFreeBox } from './word.ts';
 
 /** A piece with its title in parts: the drawer, the part and corner, the end, and of a strip its face. */
 export interface TemplatePiece extends Piece {
@@ -26,7 +26,7 @@ export interface TemplatePiece extends Piece {
   lines(): readonly StrokeMark[];
 }
 
-export interface WrapSpec extends BandsOf {
+export interface TemplateSpec extends MarkedEnd {
   readonly name: string;
   /** On which side the inside face lies as one looks at the board's end with its reference edge down. */
   readonly insideOn: 'left' | 'right';
@@ -38,25 +38,25 @@ export interface WrapSpec extends BandsOf {
 const FOLD_OVERHANG = 3;
 
 /** What a strip of one band is called. */
-const STRIPS: Readonly<Record<Surface, string>> = {
+const FLAT_TITLES: Readonly<Record<Surface, string>> = {
   inside: 'inside face',
   outside: 'outside face',
   end: 'end grain',
 };
 
 /** The bands of a board's end as one piece, to be folded round it. */
-export const wrap = (spec: WrapSpec): TemplatePiece => pieceOf(spec, bandsOf(spec));
+export const foldedTemplate = (spec: TemplateSpec): TemplatePiece => pieceOf(spec, bandsOf(spec));
 
 /** Each band as a piece of its own, for boards that are not exactly as thick as they should be. */
-export const flat = (spec: WrapSpec): TemplatePiece[] =>
+export const flatTemplates = (spec: TemplateSpec): TemplatePiece[] =>
   bandsOf(spec).map((band) => pieceOf({ ...spec, name: `${spec.name}-${band.name}` }, [band], band.name));
 
 /** @param only the one band that it is of */
-const pieceOf = (spec: WrapSpec, bands: readonly Band[], only?: Surface): TemplatePiece => {
+const pieceOf = (spec: TemplateSpec, bands: readonly Band[], only?: Surface): TemplatePiece => {
   const { joint, titles, name } = spec;
   const shape = shapeOfPiece(spec, bands);
-  const { laid, width, height, waist } = shape;
-  const strip = only === undefined ? [] : [STRIPS[only]];
+  const { placed, width, height, waist } = shape;
+  const strip = only === undefined ? [] : [FLAT_TITLES[only]];
   return {
     name,
     title: [titles.item, titles.part, titles.end, `corner ${titles.corner}`, ...strip].join(', '),
@@ -64,8 +64,8 @@ const pieceOf = (spec: WrapSpec, bands: readonly Band[], only?: Surface): Templa
     signs: [
       'waste',
       'edge',
-      ...(laid.length > 1 ? ['fold' as const] : []),
-      ...(laid.some((each) => !isFace(each) && each.band.reach < each.band.width) ? ['lap' as const] : []),
+      ...(placed.length > 1 ? ['fold' as const] : []),
+      ...(placed.some((each) => !isFace(each) && each.band.reach < each.band.width) ? ['lap' as const] : []),
     ],
     count: titles.count,
     width,
@@ -73,20 +73,23 @@ const pieceOf = (spec: WrapSpec, bands: readonly Band[], only?: Surface): Templa
     overhang: FOLD_OVERHANG,
     waist,
     splittable: {
-      x: laid.slice(1).map(({ x0 }) => x0),
+      x: placed.slice(1).map(({ x0 }) => x0),
       y: joint.tails.map(({ base }) => base),
     },
-    lines: () => [...laid.flatMap(strokeMarks), ...outlineMarks(shape, joint.width)],
+    lines: () => [...placed.flatMap(strokeMarks), ...outlineMarks(shape, joint.width)],
     draw: (splits) => draw(spec, shape, splits),
   };
 };
 
-const shapeOfPiece = ({ joint, titles, insideOn, groove }: WrapSpec, bands: readonly Band[]): Shape =>
-  shapeOf(bands, insideOn, joint.width, {
-    haveRoom: (laid) =>
-      laid.filter(isFace).every((face, _, faces) => {
+const shapeOfPiece = (
+  { joint, titles, insideOn, groove }: TemplateSpec,
+  bands: readonly Band[],
+): PieceShape =>
+  pieceShape(bands, insideOn, joint.width, {
+    fitsGrips: (placed) =>
+      placed.filter(isFace).every((face, _, faces) => {
         const lettering = letteringOf(titles, face.band.name, shareOf(face, faces));
-        return letterGrip(face, lettering, groove, [0, joint.width]) !== undefined;
+        return gripLettering(face, lettering, groove, [0, joint.width]) !== undefined;
       }),
     onTag: (on) =>
       letteringOfTag(
@@ -97,19 +100,19 @@ const shapeOfPiece = ({ joint, titles, insideOn, groove }: WrapSpec, bands: read
   });
 
 /** Two faces share a piece's facts between them, the outside one first. */
-const shareOf = ({ band }: Laid, faces: readonly Laid[]): Share =>
+const shareOf = ({ band }: PlacedBand, faces: readonly PlacedBand[]): Share =>
   faces.length === 1 ? 'all' : band.name === 'outside' ? 'first' : 'second';
 
-const draw = ({ joint, board, titles, groove }: WrapSpec, shape: Shape, splits: Splits): Drawing => {
-  const { laid, tag } = shape;
+const draw = ({ joint, board, titles, groove }: TemplateSpec, shape: PieceShape, splits: Splits): Drawing => {
+  const { placed, tag } = shape;
   const height = joint.width;
   const parts = betweenSplits(splits.y, height);
-  const ends = laid.filter((each) => !isFace(each));
-  const faces = laid.filter(isFace);
+  const ends = placed.filter((each) => !isFace(each));
+  const faces = placed.filter(isFace);
   const grooved =
     groove === undefined
       ? []
-      : laid.filter(({ band }) => band.name === 'inside').map((face) => ({ face, groove }));
+      : placed.filter(({ band }) => band.name === 'inside').map((face) => ({ face, groove }));
   const inner = [
     ...ends.flatMap((end) => parts.flatMap((part) => endWords(joint, board, end, part))),
     ...grooved.flatMap(({ face, groove }) => grooveWord(groove, face, parts)),
@@ -117,8 +120,8 @@ const draw = ({ joint, board, titles, groove }: WrapSpec, shape: Shape, splits: 
   ];
   const letters = faces.flatMap((face) => {
     const { name } = face.band;
-    const lettering = tag === undefined ? letteringOf(titles, name, shareOf(face, faces)) : gripFacts(name);
-    return parts.flatMap((part) => letterGrip(face, lettering, groove, part) ?? []);
+    const lettering = tag === undefined ? letteringOf(titles, name, shareOf(face, faces)) : gripLabels(name);
+    return parts.flatMap((part) => gripLettering(face, lettering, groove, part) ?? []);
   });
   return {
     box: {
@@ -128,28 +131,28 @@ const draw = ({ joint, board, titles, groove }: WrapSpec, shape: Shape, splits: 
       y1: shape.height + FOLD_OVERHANG,
     },
     marks: [
-      ...wasteMarks(laid, inner.map(clearBox)),
+      ...wasteMarks(placed, inner.map(hatchFreeBox)),
       ...grooved.map(({ face, groove }) => grooveLines(groove, face)),
-      ...laid.flatMap(strokeMarks),
-      ...foldMarks(laid, height),
+      ...placed.flatMap(strokeMarks),
+      ...foldMarks(placed, height),
       ...outlineMarks(shape, height),
       ...faces.map(({ band, at }) => edgeMark(at((band.reach + band.width) / 2))),
       ...inner,
       ...letters,
-      ...(tag === undefined ? [] : letterTag(tag.area, tag.lettering)),
+      ...(tag === undefined ? [] : setTagLettering(tag.area, tag.lettering)),
     ],
   };
 };
 
-const wasteMarks = (laid: readonly Laid[], clear: readonly Box[]): StrokeMark[] => {
-  const areas = laid.flatMap(({ band, at }) =>
+const wasteMarks = (placed: readonly PlacedBand[], clear: readonly Box[]): StrokeMark[] => {
+  const areas = placed.flatMap(({ band, at }) =>
     band.waste.map((area) => area.map(([d, u]): Point => [at(d), u])),
   );
   const paths = areas.flatMap((area) => hatch(area, clear));
   return [stroke('waste', 'hatch', paths)];
 };
 
-const strokeMarks = ({ band, at }: Laid): StrokeMark[] =>
+const strokeMarks = ({ band, at }: PlacedBand): StrokeMark[] =>
   band.strokes.map(({ role, pen, paths }) =>
     stroke(
       role,
@@ -158,14 +161,14 @@ const strokeMarks = ({ band, at }: Laid): StrokeMark[] =>
     ),
   );
 
-const foldMarks = (laid: readonly Laid[], height: number): StrokeMark[] => {
-  const paths = laid.slice(1).map(({ x0 }) => line(x0, -FOLD_OVERHANG, x0, height + FOLD_OVERHANG));
+const foldMarks = (placed: readonly PlacedBand[], height: number): StrokeMark[] => {
+  const paths = placed.slice(1).map(({ x0 }) => line(x0, -FOLD_OVERHANG, x0, height + FOLD_OVERHANG));
   return paths.length === 0 ? [] : [stroke('fold', 'fold', paths)];
 };
 
 /** The cutting outline; the edge that the template is laid by; under a tag on top, the board's other edge. */
-const outlineMarks = ({ laid, outline, tag }: Shape, height: number): StrokeMark[] => {
-  const [from, to] = [laid[0]?.x0 ?? 0, laid.at(-1)?.x1 ?? 0];
+const outlineMarks = ({ placed, outline, tag }: PieceShape, height: number): StrokeMark[] => {
+  const [from, to] = [placed[0]?.x0 ?? 0, placed.at(-1)?.x1 ?? 0];
   return [
     stroke('outline', 'cut', [
       polygon(outline),

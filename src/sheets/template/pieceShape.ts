@@ -2,11 +2,11 @@ import type { Point } from '../../drawing/drawing.ts';
 import type { Surface } from '../../joint/kinds/kind.ts';
 import type { Band } from './band.ts';
 import { type Area, type Lettering, tagLength } from './lettering.ts';
-import { isFace, type Laid, lay } from './placedBand.ts';
+import { isFace, type PlacedBand, placeBands } from './placedBand.ts';
 
 /** A piece's bands in their places, its outline, and its tag: what it grows where its grips are too short to write on. */
-export interface Shape {
-  readonly laid: readonly Laid[];
+export interface PieceShape {
+  readonly placed: readonly PlacedBand[];
   readonly width: number;
   readonly height: number;
   readonly outline: readonly Point[];
@@ -22,24 +22,24 @@ const GRIP_TAG = 12;
 const END_TAG = 24;
 
 /** What is to stand on a piece. */
-export interface Letters {
+export interface PieceLettering {
   /** Whether all of it finds room on the grips. */
-  readonly haveRoom: (laid: readonly Laid[]) => boolean;
+  readonly fitsGrips: (placed: readonly PlacedBand[]) => boolean;
   /** All of it, for a tag on a band. */
   readonly onTag: (on: Surface) => Lettering;
 }
 
-export const shapeOf = (
+export const pieceShape = (
   bands: readonly Band[],
   insideOn: 'left' | 'right',
   height: number,
-  { haveRoom, onTag }: Letters,
-): Shape => {
-  const laid = lay(bands, insideOn, 0);
-  const width = laid.at(-1)?.x1 ?? 0;
-  const face = laid.find(isFace);
-  if (face === undefined) return withTagOnTop(laid, width, height, onTag('end'));
-  if (haveRoom(laid)) return { laid, width, height, waist: width, outline: rectangle(width, height) };
+  { fitsGrips, onTag }: PieceLettering,
+): PieceShape => {
+  const placed = placeBands(bands, insideOn, 0);
+  const width = placed.at(-1)?.x1 ?? 0;
+  const face = placed.find(isFace);
+  if (face === undefined) return withTagOnTop(placed, width, height, onTag('end'));
+  if (fitsGrips(placed)) return { placed, width, height, waist: width, outline: rectangle(width, height) };
   const lettering = onTag(face.band.name);
   const top = Math.max(height, GRIP_TAG);
   const length = tagLength(top, lettering);
@@ -48,7 +48,7 @@ export const shapeOf = (
   const onLeft = face.x0 === 0;
   const outline = top === height ? rectangle(whole, height) : ell(whole, length, height, top);
   return {
-    laid: lay(bands, insideOn, onLeft ? length : 0),
+    placed: placeBands(bands, insideOn, onLeft ? length : 0),
     width: whole,
     height: top,
     waist: whole,
@@ -62,11 +62,16 @@ export const shapeOf = (
 };
 
 /** An end's strip has no grip: its tag stands out beyond the board's upper edge. */
-const withTagOnTop = (laid: readonly Laid[], width: number, height: number, lettering: Lettering): Shape => {
+const withTagOnTop = (
+  placed: readonly PlacedBand[],
+  width: number,
+  height: number,
+  lettering: Lettering,
+): PieceShape => {
   const breadth = Math.max(width, END_TAG);
   const top = height + tagLength(breadth, lettering);
   return {
-    laid,
+    placed,
     width: breadth,
     height: top,
     waist: width,
