@@ -12,7 +12,7 @@ import { sideView } from './sideView.ts';
 import { SMALL } from './template/lettering.ts';
 import { type Block, beside, paragraph, picture, space, stack } from './typeset/block.ts';
 
-/** One drawer's corner among its set. */
+/** A corner of one drawer of a set. */
 export interface ComparedCorner {
   readonly name: string;
   readonly count: number;
@@ -23,25 +23,25 @@ export interface ComparisonOptions {
   readonly title: string;
   readonly family: Pick<Family, 'target' | 'spread'>;
   readonly units: Unit;
-  /** What a page holds. */
+  /** Usable area of a page, mm. */
   readonly area: Size;
 }
 
 const TITLE = 6;
-/** Between a view and its figures, and between two views at full size. */
+/** Gap between a view and its figures, and between two views at full size, mm. */
 const GAP = 6;
-/** Between drawers, in mm of the cabinet. */
+/** Gap between drawers, mm of the cabinet. */
 const REVEAL = 3;
 const LARGEST_SCALE = 0.5;
-/** The share of a page's width that the stack takes, and of that the share which its joints may take. */
+/** Width of the stack as a share of a page's, and the largest share of the stack for its joints. */
 const STACK = 0.32;
 const JOINTS = 0.7;
-/** How much of the side is seen beyond the joint at full size, in mm. */
+/** Length of the side beyond the joint at full size, mm. */
 const BEYOND = 40;
 
 /**
- * A set as it will be seen: every corner from the side, stacked in the order of the cabinet, to one scale, with its
- * figures; then the narrowest and the widest beside each other at full size, where a page holds both.
+ * The comparison sheets of a set: every corner from the side, stacked in the order of the cabinet, to one scale, with its
+ * figures; then the narrowest and the widest side by side at full size, where a page holds both.
  * @param rows from the top of the cabinet down, at least one
  */
 export const comparison = (rows: readonly ComparedCorner[], options: ComparisonOptions): Drawing[] => [
@@ -64,7 +64,7 @@ const stacked = (
   const total = drawn.reduce((sum, { joint }) => sum + joint.width + REVEAL, 0);
   const lines = rows.length * PENS.medium.width;
   const scale = Math.min(
-    // A tall set runs over several pages rather than become too small for its figures.
+    // A tall set continues on further pages where one scale would be too small for its figures.
     Math.max(
       Math.min(LARGEST_SCALE, (room - lines) / total),
       most((row) => row.label.height / row.joint.width),
@@ -90,7 +90,7 @@ const stacked = (
   return pages.map((page) => sheet(stack([head, stack(page, REVEAL * scale)], GAP), area));
 };
 
-/** How far a corner is seen to reach from the side, in mm. */
+/** Reach of a corner's joint seen from the side, mm. */
 const jointReach = (joint: Joint): number => kindOf(joint).sideView(joint).reach;
 
 const sheet = (block: Block, { width, height }: Size): Drawing => ({
@@ -126,7 +126,7 @@ const label = ({ name, count, joint }: ComparedCorner, units: Unit, width: numbe
   ]);
 };
 
-/** The narrowest and the widest corner beside each other at full size, where they differ and one page holds both. */
+/** The narrowest and the widest corner side by side at full size, where they differ and one page holds both. */
 const extremes = (rows: readonly ComparedCorner[], { units, area }: ComparisonOptions): Drawing[] => {
   const ordered = rows.toSorted((a, b) => a.joint.width - b.joint.width);
   const ends = [ordered[0], ordered.at(-1)].filter((row) => row !== undefined);

@@ -16,7 +16,7 @@ const HEAD = 16;
 const TITLE = 6;
 const LINE = 4.6;
 
-/** The contents pages: every piece as a small picture, with what it is, how often it is made, and its page. */
+/** The contents pages: every piece as a small picture, with its name, quantity and pages. */
 export const contents = (title: string, pieces: readonly TemplatePiece[], area: Size): PageRun[] => {
   const { width, height } = area;
   const columns = Math.max(1, Math.floor(width / CELL.width));
@@ -47,7 +47,7 @@ export const contents = (title: string, pieces: readonly TemplatePiece[], area: 
       ...cells.map(([piece, cell]) => picture(piece, cell)),
     ];
   };
-  // Each by itself, so that only one is in memory at once.
+  // One run a page, so that only one page is in memory at once.
   return Array.from({ length: count }, (_, sheet) => ({
     count: 1,
     draw: (pagesOf) => [page(sheet, pagesOf)],
@@ -60,7 +60,7 @@ const FOLDED = [
   'Cut out, then fold.',
 ];
 
-/** All are shown to one scale, unless one would be smaller than this by it both ways; then those of one height are. */
+/** Least size of the larger side of a picture, mm. All pictures have one scale; where that makes one smaller, only pieces of one height do. */
 const LEAST_PICTURE = 8;
 
 const scaleOf = (pieces: readonly TemplatePiece[]): ((piece: TemplatePiece) => number) => {
@@ -96,7 +96,7 @@ const picture = (piece: TemplatePiece, { scale, left, top }: Cell): Placed => ({
   at: IDENTITY,
 });
 
-/** What a piece is, how often it is made, and its pages. */
+/** A piece's name, quantity and pages. */
 const about = (piece: TemplatePiece, pages: readonly number[], { left, top, width }: Cell): Mark[] => {
   const room = width - PICTURE.width - 5;
   const line = (i: number, wordings: readonly string[], weight: TextMark['weight'] = 'regular'): Mark =>
@@ -111,7 +111,7 @@ const about = (piece: TemplatePiece, pages: readonly number[], { left, top, widt
   ];
 };
 
-/** On which pages, in wordings from the fullest to the shortest. */
+/** A piece's pages, in wordings from the fullest to the shortest. */
 const pageWords = (pages: readonly number[]): string[] =>
   pages.length === 1
     ? [`page ${pages[0]}`]

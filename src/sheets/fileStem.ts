@@ -1,9 +1,9 @@
-/** The most characters of a name that a file's name takes over. */
+/** Most characters of a name in a file name. */
 const MOST = 40;
 
 /**
  * A name as the beginning of a file name that every system accepts: letters and digits of any language in lower case,
- * hyphens for all else. Empty names become `piece`. Parts that follow keep it clear of reserved device names.
+ * hyphens for all else. An empty name becomes `piece`. What follows in a file name keeps it off reserved device names.
  */
 export const fileStem = (name: string): string => {
   const plain = name
@@ -18,7 +18,7 @@ export const fileStem = (name: string): string => {
   );
 };
 
-/** Gives each name a stem of its own, numbered where two names come to the same. */
+/** A function that gives each name a stem of its own, numbered where two names have the same stem. */
 export const stems = (): ((name: string) => string) => {
   const taken = new Set<string>();
   return (name) => {

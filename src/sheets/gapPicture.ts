@@ -12,14 +12,14 @@ import { widthCoefficient } from '../wood/movement.ts';
 import { type Block, picture } from './typeset/block.ts';
 import type { TypeSizes } from './typeset/typeSizes.ts';
 
-/** The year is drawn in this many straight lines: half a week each, finer than eyes and printers. */
+/** Straight lines in a curve of one year: half a week each, finer than eyes and printers resolve. */
 const STEPS = 104;
-/** Of a line in the key, in ems. */
+/** Length of a line in the key, ems. */
 const SAMPLE = 3.2;
 const TICK = 1.2;
-/** Between a line and what stands beside it. */
+/** Gap between a line and the text beside it, mm. */
 const AIR = 0.4;
-/** Steps of the scale, in the unit that the maker reads in. */
+/** Steps of the scale, mm, by the maker's unit. */
 const SCALE_STEPS: Readonly<Record<Unit, readonly number[]>> = {
   mm: [0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500],
   in: [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2, 5, 10, 20].map((inches) => inches * MM_PER_INCH),
@@ -30,7 +30,7 @@ const PENS = { front: 'edge', side: 'lap', made: 'fold' } as const satisfies Rec
 /**
  * The gap above a drawer through the year, from driest through dampest to driest again: above its front and above its
  * sides, with the band in which it neither sticks nor shows.
- * @returns nothing for a drawer without an opening, or without a climate
+ * @returns undefined for a drawer without an opening, or without a climate
  */
 export const gapPicture = (
   { spec, sizes }: Drawer,
@@ -135,10 +135,10 @@ export const gapPicture = (
   return picture({ box: { x0: 0, y0: 0, x1: width, y1: height }, marks });
 };
 
-/** A measure to look at: of an inch, to the nearest mark. */
+/** A gap as text; of an inch, to the nearest mark of a rule. */
 const nearest = (gap: number, unit: Unit): string => formatNumber(gap, unit).replace(/ [+−]\.\d+$/u, '');
 
-/** From what gap to what gap something holds. */
+/** A named range of gaps, mm. */
 interface Zone {
   readonly name: string;
   readonly from: number;
@@ -155,8 +155,8 @@ const zonesOf = ({ front }: Gaps): Zone[] => {
 };
 
 /**
- * The gaps to be shown: all there are and both ends of the band, with room for a line of text above and below.
- * @param text the share of the plot that a line of text takes
+ * The range of gaps on the plot: all gaps and both ends of the band, with room for a line of text above and below.
+ * @param text height of a line of text as a share of the plot
  */
 const rangeOf = ({ front, side }: Gaps, text: number): { readonly from: number; readonly to: number } => {
   const { least, most } = front.band;
@@ -167,7 +167,7 @@ const rangeOf = ({ front, side }: Gaps, text: number): { readonly from: number; 
   return { from: from - room, to: to + room };
 };
 
-/** Even steps of the scale, not closer than `apart`. */
+/** Even steps of the scale, at least `apart` mm from each other. */
 const ticksOf = (
   { from, to }: { readonly from: number; readonly to: number },
   apart: number,
@@ -179,7 +179,7 @@ const ticksOf = (
   return Array.from({ length: Math.floor(to / step) - first + 1 }, (_, i) => (first + i) * step);
 };
 
-/** What each line is, in as many rows as it takes. */
+/** The key of the lines, in as many rows as needed. */
 const keyOf = ({ front }: Gaps, unit: Unit, em: number, width: number) => {
   const leading = 1.25 * em;
   const items = [

@@ -10,10 +10,10 @@ import { type TypeSizes, typeSizes } from './typeset/typeSizes.ts';
 
 const TYPE: TypeSizes = typeSizes(1);
 const GAP = 8;
-/** How large a picture is where its paper has room for it. */
+/** Size of a picture where its paper has room, mm. */
 const PICTURE: Size = { width: 150, height: 66 };
 
-/** A drawer's gap through the year, headed by its name; nothing for one without an opening, or without a climate. */
+/** A drawer's gap through the year, headed by its name; none without an opening, or without a climate. */
 const headedPicture = (drawer: Drawer, unit: Unit, width: number): Block | undefined => {
   const shown = gapPicture(drawer, unit, TYPE, { ...PICTURE, width: Math.min(PICTURE.width, width) });
   const { spec, sizes } = drawer;

@@ -5,12 +5,12 @@ import type { Joint } from '../joint/joint.ts';
 import type { SideView } from '../joint/kinds/kind.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
 
-/** The grey of tails in a picture. */
+/** Grey of tails in a picture: 0 black to 1 paper. */
 const TONE = 0.82;
 
 /**
- * A closed corner's tails as they are seen from the side, shaded.
- * @param place puts a point of that view in the picture: mm from the pin board's outside face, then mm from the reference edge
+ * A closed corner's tails seen from the side, shaded.
+ * @param place maps a point of the view to the picture: mm from the pin board's outside face, mm from the reference edge
  */
 export const tailMarks = ({ tails }: SideView, place: (point: Point) => Point): (FillMark | StrokeMark)[] => {
   const paths = tails.map((tail): Path => polygon(tail.map(place)));
@@ -18,8 +18,8 @@ export const tailMarks = ({ tails }: SideView, place: (point: Point) => Point): 
 };
 
 /**
- * A closed corner as it is seen from the side, `length` mm of it: the pin board at the left, such as its lap, then the
- * tails, shaded, with the pins' ends between them, then the tail board's face. The reference edge is at the bottom, on the height of the origin.
+ * A closed corner seen from the side, `length` mm of it: at the left what shows of the pin board, such as its lap, then the
+ * tails, shaded, with the pins' ends between them, then the tail board's face. The reference edge is the lower edge, at y 0.
  */
 export const sideView = (joint: Joint, length: number, scale: number): Drawing => {
   const { width } = joint;

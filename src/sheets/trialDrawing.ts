@@ -11,22 +11,22 @@ import { rise, type Slope, slopeOfDegrees } from '../units/slope.ts';
 import type { Unit } from '../units/unit.ts';
 import { SMALL } from './template/lettering.ts';
 
-/** Every move is drawn as this many mm, for real ones would hardly show. */
+/** Size of every move in the picture, mm; a real move would hardly show. */
 const SHOWN = 4;
 
-/** The picture of a board's cross-section, in mm. */
+/** Size of a board's cross-section in the picture, mm. */
 const BOARD = { width: 70, height: 30 } as const;
 
-/** Half the width of the cut or the pin in the picture, where it is narrowest. */
+/** Half the least width of the cut or the pin in the picture, mm. */
 const HALF = 9;
 
-/** The cutter in a socket seen from the pin board's end: where it stood, dashed, and where it is to stand. */
+/** The cutter in a socket, seen from the pin board's end: its trial depth dashed, and its corrected depth. */
 export const drawDepthMove = ({ angle }: OneCutterSetting, { change }: DepthMove, unit: Unit): Drawing => {
   const bottom = -18;
   const lean = rise(slopeOfDegrees(angle));
   const centre = BOARD.width / 2;
   const half = HALF - bottom * lean;
-  // The cutter keeps its shape and goes down or up whole, so a deeper cut is narrower where it meets the face.
+  // The whole cutter moves down or up, so a deeper cut is narrower at the face.
   const cut = (shift: number): Path => {
     const mouth = HALF + shift * lean;
     return {
@@ -55,7 +55,7 @@ export const drawDepthMove = ({ angle }: OneCutterSetting, { change }: DepthMove
   });
 };
 
-/** A pin seen from the pin board's end: the template where it stood, dashed, and where it is to stand. */
+/** A pin, seen from the pin board's end: from the trial's guide position dashed, and from the corrected position. */
 export const drawTemplateMove = ({ slope }: SlopedSetting, { move }: TemplateMove, unit: Unit): Drawing => {
   const centre = BOARD.width / 2;
   const pin = (shift: number): Path => polygon(pinSides(slope, centre, shift));

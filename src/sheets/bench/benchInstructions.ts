@@ -8,7 +8,7 @@ import type { Unit } from '../../units/unit.ts';
 import { routerSteps } from './benchRouter.ts';
 import { insideDiagonal } from './insideMarks.ts';
 
-/** Something to do or to heed, in few words; what is in bold is worked to. */
+/** Something to do or to heed, in few words; `figure` is a length to work to, set in bold. */
 export interface Instruction {
   readonly text: string;
   readonly figure?: string;
@@ -20,10 +20,10 @@ export interface Section {
   readonly lines: readonly Instruction[];
 }
 
-/** How much damp paper grows, for an example of what that costs. */
+/** Example of the swelling of damp paper, as a share. */
 const SWELLING = 0.005;
 
-/** What a drawer's bench sheet says beside its numbers. */
+/** The text of a drawer's bench sheet, by section. */
 export const benchInstructions = (drawer: Drawer, cut: DrawerCut | undefined, unit: Unit): Section[] => {
   const { spec, sizes, front } = drawer;
   const length = (value: number) => formatLength(value, unit).replaceAll(' ', '\u00A0');
@@ -107,7 +107,7 @@ const BY_HAND = [
   'Saw the pins, chop the sockets.',
 ];
 
-/** The lip stands out beyond the end that a joint's front is gauged from. */
+/** A lip projects beyond the shoulder that a front with a lip is gauged from. */
 const gaugeStep = ({ sizes: { rebate } }: Drawer): string => {
   if (rebate.sides === 0) return 'Gauge every end.';
   return `Gauge every end; the front from its rebate’s shoulder${rebate.bottom > 0 ? ' and lower edge' : ''}.`;

@@ -7,11 +7,11 @@ import { type Column, columnsOf, tableRow } from '../typeset/tableRow.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
 import { figure } from '../typeset/typeSizes.ts';
 
-/** Shares of the width: how many of which part, then its measures. */
+/** Shares of the width: quantity and name of a part, then its measures. */
 const SHARES = [19, 21, 21, 21, 18];
 const HEADINGS = ['rough', 'length', 'width', 'thick'];
 
-/** A drawer's parts: a row of large numbers each, and below it the wood and what is worked on it. */
+/** A drawer's parts: a row of large numbers for each, and below it the wood and the work on it. */
 export const benchParts = (parts: readonly Part[], unit: Unit, type: TypeSizes, width: number): Block[] => {
   const columns = columnsOf(SHARES, width);
   const title: TextRun = { text: `Parts, ${unit}`, size: type.heading, weight: 'bold' };

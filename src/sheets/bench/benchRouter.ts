@@ -7,14 +7,14 @@ import { type RouterSettingName, routerSettings } from '../../router/passes/rout
 import { formatNumber } from '../../units/formatLength.ts';
 import type { Unit } from '../../units/unit.ts';
 
-/** What is set alike or otherwise for the front corners and for the back ones. */
+/** A setting for the front corners and for the back corners: a length in mm, or text. */
 export interface SettingRow {
   readonly label: string;
   readonly front: number | string | undefined;
   readonly back: number | string | undefined;
 }
 
-/** The settings of router, cutters and bushes for a drawer; none of a bush without guides. */
+/** Settings of router, cutters and guide bushes for a drawer; guide bushes only with guides. */
 export const routerRows = (
   { sizes: { rebate } }: Drawer,
   { cutter, front, back }: DrawerCut,
@@ -41,12 +41,12 @@ export const routerRows = (
   ].filter((row) => row.front !== undefined || row.back !== undefined);
 };
 
-/** The order in which a router cuts a drawer's corners, from gauged ends to joints that can be fitted. */
+/** The router's steps for a drawer's corners, from gauged ends to joints ready to fit. */
 export const routerSteps = ({ sizes: { rebate } }: Drawer, { front, back }: DrawerCut): string[] => {
   const guided = front.guides.length > 0;
   const by = (board: string) => (guided ? `by the ${board}s’ guide` : 'at the centres that are laid out');
   const round = front.guided.pinCut.kind === 'round';
-  // A lip stands out under the fence, which bears on the shoulder behind it.
+  // A lip projects under the fence, which bears on the shoulder behind it.
   const inRebate = guided && rebate.sides > 0 ? ', its fence in the rebate' : '';
   const same = front.guided.depth === back.guided.depth || tailsByHand(back.guided);
   const again = same ? '' : ' Set the depth anew for the back corners.';

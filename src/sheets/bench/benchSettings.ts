@@ -13,11 +13,11 @@ import type { TypeSizes } from '../typeset/typeSizes.ts';
 import { figure } from '../typeset/typeSizes.ts';
 import { routerRows, type SettingRow } from './benchRouter.ts';
 
-/** Shares of the width: what is set, then each pair of corners. */
+/** Shares of the width: the label, then each pair of corners. */
 const SHARES = [44, 28, 28];
 const NONE = '–';
 
-/** How to set gauge, bevel and dividers for a drawer's front corners and for its back ones. */
+/** Settings of gauge, bevel and dividers for a drawer's front and back corners. */
 export const benchSettings = (
   drawer: Drawer,
   cut: DrawerCut | undefined,
@@ -65,7 +65,7 @@ interface Setting {
 
 const VARIED = 'varied';
 
-/** @param stepped whether tails are stepped off by hand, rather than placed by a router's guide */
+/** @param stepped whether tails are stepped off with dividers, not placed by a router's guide */
 const settingsOf = (drawer: Drawer, stepped: boolean): Setting[] => [
   ...rebateOf(drawer),
   {
@@ -86,7 +86,7 @@ const STEPS: readonly Setting[] = [
   { label: 'step down from', value: ({ tails }) => tails.at(-1)?.tip[1] },
 ];
 
-/** The gauge's settings, those of the front first of all: a back has none that a front has not. */
+/** The gauge's settings, named for the front: a back has no setting that a front lacks. */
 const gaugesOf = ({ front, back, sizes: { rebate } }: Drawer): Setting[] => {
   const of = (joint: Joint, name: string): GaugeSetting | undefined =>
     kindOf(joint)
@@ -111,7 +111,7 @@ const gaugeLabel = (front: GaugeSetting, back: GaugeSetting | undefined, shoulde
     : `${board}’s ${front.on}${from}; back, ${back.on}`;
 };
 
-/** Where the front is measured from, when its own end and edge lie further out. */
+/** Depth and shoulders of a front's rebate, which its measures start from, mm. */
 const rebateOf = ({ spec, sizes: { rebate }, front }: Drawer): Setting[] => {
   const ofFront = (label: string, length: number): Setting => ({
     label,

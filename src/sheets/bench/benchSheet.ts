@@ -17,30 +17,30 @@ import { benchSketch } from './benchSketch.ts';
 
 export interface BenchSheetOptions {
   readonly units: Unit;
-  /** What a page holds. */
+  /** Usable area of a page, mm. */
   readonly area: Size;
-  /** How the drawer's corners are cut, where that is not by hand. */
+  /** The router's cut of the drawer's corners; absent for hand tools. */
   readonly cut?: DrawerCut;
 }
 
-/** How many times its usual size the type is set where one page then holds everything, best first, and the last resort. */
+/** Type sizes to try for a sheet of one page, as multiples of the usual size: best first, and the least. */
 const TIMES = [1.6, 1.45, 1.3, 1.2, 1.1, 1];
 const LEAST_TIMES = 0.85;
 
-/** The least width of a column, in ems of text. */
+/** Least width of a column, ems of text. */
 const COLUMN = 21;
 
-/** The least height of a sketch that has others beside it, in ems of text. */
+/** Least height of a sketch with other blocks beside it, ems of text. */
 const SKETCH = 24;
 
-/** How high pictures are, and how far groups lie apart, in ems of text; a sketch is as high as its place allows unless given. */
+/** Height of pictures, and gap between groups, ems of text; a sketch fills its place by default. */
 interface Spacing {
   readonly picture: number;
   readonly sketch?: number;
   readonly gap: number;
 }
 
-/** Where all is to stand on one page: the first of these that it fits, in any size of type. */
+/** Spacings to try for a sheet of one page, in any type size; the first that fits is used. */
 const ON_ONE_PAGE: readonly Spacing[] = [
   { picture: 10, gap: 1.3 },
   { picture: 10, sketch: SKETCH, gap: 1.3 },
@@ -50,15 +50,15 @@ const ON_ONE_PAGE: readonly Spacing[] = [
 const ON_SEVERAL: Spacing = { picture: 16, gap: 1.3 };
 
 /**
- * What to work a drawer from, at the bench: a dimensioned sketch, its parts, the settings, the order of work. The sheet is
- * set out but not held: set out again whenever it is drawn, so that a set of any size takes the memory of one.
+ * A drawer's bench sheet: a dimensioned sketch, its parts, the settings, the order of work. Its layout is calculated again
+ * whenever it is drawn, so that a set of any size needs the memory of one sheet.
  * @param parts the drawer's own
- * @returns one page, its type as large as that allows; several in the usual size where one is too small
+ * @returns one page, its type as large as fits; several pages in the usual size where one is too small
  */
 export const benchSheet = (drawer: Drawer, parts: readonly Part[], options: BenchSheetOptions): Flow => {
   const sheetAt = (times: number, spacing: Spacing) =>
     sheet(drawer, parts, options, typeSizes(times), spacing);
-  /** The largest type that sets all on one page. What fits in one size fits in every smaller one, so the least tells whether any does. */
+  /** The largest multiple that fits on one page. What fits in one size fits in every smaller one, so the least is tried first. */
   const largest = (spacing: Spacing): number | undefined => {
     const fits = (times: number) => sheetAt(times, spacing).count === 1;
     if (!fits(LEAST_TIMES)) return undefined;
@@ -97,7 +97,7 @@ const sheet = (
   const gapAbove = benchGap(drawer, unit, type, { width: column, height: spacing.picture * type.text });
   const listHeight = stack(list).height;
   const settingsHeight = stack([stack(settings), ...gapAbove], gap).height;
-  // The sketch stands over the settings and the gap where the first page has room for both, or else alone, or on the second page.
+  // The sketch is above the settings and the gap picture where the first page has room for all; or else alone there, or on the second page.
   const rest = height - head.height - listHeight - 2 * gap;
   const over = rest - settingsHeight - gap;
   const next = height - later.height - settingsHeight - 2 * gap;
@@ -120,7 +120,7 @@ const sheet = (
   );
 };
 
-/** The drawer's name, and how many are made of it. */
+/** The drawer's name, and the quantity to make. */
 const headline = ({ spec: { name, count } }: Drawer, type: TypeSizes, width: number): Block => {
   const make: TextRun = { text: `make\u00A0${count}`, size: type.title, weight: 'bold' };
   const taken = textWidth(make.text, make.size, make.weight);
@@ -133,7 +133,7 @@ const headline = ({ spec: { name, count } }: Drawer, type: TypeSizes, width: num
   ]);
 };
 
-/** The hole that it goes into, or that it has its own size; and how damp the wood is that these sizes are meant for. */
+/** The drawer's opening and clearance, or its own size; and the moisture content of the wood at these sizes. */
 const outline = ({ spec: { space, movement } }: Drawer, unit: Unit, { text: size }: TypeSizes): TextRun[] => {
   const number = (value: number) => formatNumber(value, unit).replaceAll(' ', '\u00A0');
   const of = ({ width, height, depth }: { width: number; height: number; depth: number }) =>
@@ -176,7 +176,7 @@ const sectionRows = ({ heading, numbered, lines }: Section, type: TypeSizes, wid
   });
 };
 
-/** The gap above through the year, its picture of the given size; nothing where no climate is given. */
+/** The picture of the gap above through the year; none without a climate. */
 const benchGap = (drawer: Drawer, unit: Unit, type: TypeSizes, size: Size): Block[] => {
   const shown = gapPicture(drawer, unit, type, size);
   const heading = { text: 'Gap above, through the year', size: type.heading, weight: 'bold' } as const;

@@ -8,12 +8,12 @@ import { sketchAxes } from './sketchAxes.ts';
 import { viewFromAbove } from './viewFromAbove.ts';
 import { viewFromRight } from './viewFromRight.ts';
 
-/** Between the views. */
+/** Gap between the views, mm. */
 const GAP = 6;
 
 /**
- * A dimensioned sketch of a drawer, from above and below that from its right side, as large as the room allows. It stands
- * out of a room that is too small for its lettering.
+ * A dimensioned sketch of a drawer, from above and, below it, from the right, as large as the room allows. It exceeds a
+ * room that is too small for its lettering.
  */
 export const benchSketch = (drawer: Drawer, unit: Unit, type: TypeSizes, room: Size): Block[] => {
   const viewsAt = (scale: number) => {
@@ -31,7 +31,7 @@ export const benchSketch = (drawer: Drawer, unit: Unit, type: TypeSizes, room: S
   return [stack([above, space(GAP)]), ...rest];
 };
 
-/** Views at the largest scale from 0 to `most` in which they fit, to within a hundredth of the most. */
+/** Views at the largest scale from 0 to `most` at which they fit, to within 1 % of `most`. */
 const largest = (
   viewsAt: (scale: number) => Drawing[],
   fits: (views: readonly Drawing[]) => boolean,

@@ -3,25 +3,25 @@ import { stroke } from '../../drawing/shapes.ts';
 import { ASCENT, DESCENT } from '../../drawing/textWidth.ts';
 import { startsOf, type TextRun } from '../typeset/block.ts';
 
-/** A measure between two edges, given along its line; `edge` and `line` lie across it, the line left of an upright one's edge or below a level one's. */
+/** A length between two edges, mm: `from` and `to` along its line, `edge` and `line` across it. The line is to the left of an upright dimension's edge, or below a level one's. */
 export interface Dimension {
   readonly way: 'level' | 'upright';
   readonly from: number;
   readonly to: number;
-  /** Where the measured thing ends, and its extension lines begin. */
+  /** The edge of the measured thing, where the extension lines begin. */
   readonly edge: number;
   readonly line: number;
-  /** Set on one line, the first the largest. */
+  /** Runs on one line, the largest first. */
   readonly text: readonly TextRun[];
 }
 
 const GAP = 1;
 const OVERSHOOT = 1.5;
-/** Between a text and its line. */
+/** Gap between a text and its line, mm. */
 const AIR = 0.5;
 const ARROW = { length: 3, half: 0.45 };
 
-/** How far a dimension's line must lie from its edge, so that its text is clear of it. */
+/** Least distance of a dimension's line from its edge, mm, for its text to be clear of the edge. */
 export const roomFor = (way: Dimension['way'], size: number): number =>
   way === 'level' ? (ASCENT + DESCENT) * size + 2 * AIR : 5;
 
@@ -32,7 +32,7 @@ export const dimension = ({ way, from, to, edge, line, text }: Dimension): Mark[
   const starts = startsOf(text);
   const length = starts.at(-1) ?? 0;
   const begin = (from + to - length) / 2;
-  // Extension lines are broken where a text longer than its measure reaches over them.
+  // Extension lines stop at a text that is longer than the dimension.
   const short = length + 2 * AIR > to - from;
   const top = short && way === 'level' ? line + AIR / 2 : edge - GAP;
   const bottom = short && way === 'upright' ? line : line - OVERSHOOT;
@@ -59,7 +59,7 @@ export const dimension = ({ way, from, to, edge, line, text }: Dimension): Mark[
         kind: 'text',
         role: 'label',
         ...run,
-        // An upright one reads from the right, so its text stands left of its line.
+        // An upright dimension reads from the right, so its text is to the left of its line.
         at: place(along, way === 'level' ? line + up : line - up),
         turn: way === 'level' ? 0 : 90,
         anchor: 'start',

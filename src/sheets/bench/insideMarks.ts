@@ -5,18 +5,18 @@ import { stroke, textMark } from '../../drawing/shapes.ts';
 import { ASCENT, CAP_HEIGHT, DESCENT, textWidth } from '../../drawing/textWidth.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
 
-/** Between a board and a corner's letter, in ems of the letter. */
+/** Gap between a board and a corner's letter, ems of the letter. */
 const PAD = 0.3;
-/** Between a text and a line. */
+/** Gap between a text and a line, mm. */
 const AIR = 1;
-/** Half the width of a board's name, in ems, and some air. */
+/** Half the width of a board's name with a gap, ems. */
 const NAME = 1.6;
 const LEAST_LINE = 5;
 const EQUAL = 'A–C = B–D';
 
 /**
- * What a sketch from above has between its boards: the corners' letters, the front's and the back's name, and the
- * diagonals with their length. Names and length are left out where they find no room.
+ * The marks inside the boards of a sketch from above: the corners' letters, the names of front and back, and the diagonals
+ * with their length. Names and length are left out where they do not fit.
  */
 export const insideMarks = (inside: Box, diagonal: string, type: TypeSizes): Mark[] => {
   const { x0, y0, x1, y1 } = inside;
@@ -28,7 +28,7 @@ export const insideMarks = (inside: Box, diagonal: string, type: TypeSizes): Mar
   const high = y1 - pad - CAP_HEIGHT * type.title;
   const letter = (text: CornerLetter, x: number, y: number, anchor: 'start' | 'end') =>
     textMark(text, [x, y], type.title, { weight: 'bold', anchor });
-  // How far from an inside corner its letter reaches.
+  // Reach of a letter from its inside corner, mm.
   const taken = {
     x: pad + Math.max(...['A', 'B', 'C', 'D'].map((text) => textWidth(text, type.title, 'bold'))) + AIR,
     y: pad + Math.max(ASCENT, CAP_HEIGHT + DESCENT) * type.title + AIR,
@@ -39,7 +39,7 @@ export const insideMarks = (inside: Box, diagonal: string, type: TypeSizes): Mar
     y: 1.25 * type.figure + AIR,
   };
   const measured = 2 * half.x <= width && 2 * (half.y + taken.y) <= height;
-  // Where along a diagonal it is clear of the letters, of the names, and of its length.
+  // The stretch of a diagonal clear of letters, names and its length, as shares.
   const clearOfNames = taken.y / height;
   const meetsNames = named && clearOfNames * width > width / 2 - NAME * type.text;
   const from = meetsNames ? clearOfNames : Math.min(taken.x / width, clearOfNames);
@@ -68,7 +68,7 @@ export const insideMarks = (inside: Box, diagonal: string, type: TypeSizes): Mar
   ];
 };
 
-/** A stretch of both diagonals of a box, from each corner; none where it is too short to be seen as a line. */
+/** A stretch of both diagonals of a box, from each corner; none where it is too short to look like a line. */
 const diagonals = ({ x0, y0, x1, y1 }: Box, [from, to]: readonly [number, number]): Path[] => {
   const [width, height] = [x1 - x0, y1 - y0];
   if ((to - from) * Math.hypot(width, height) < LEAST_LINE) return [];
@@ -82,6 +82,6 @@ const diagonals = ({ x0, y0, x1, y1 }: Box, [from, to]: readonly [number, number
   ]);
 };
 
-/** From an inside corner to the one across, level, in mm: what shows whether a drawer is square. */
+/** Diagonal between opposite inside corners, level, mm; equal diagonals show that a drawer is square. */
 export const insideDiagonal = ({ sizes: { inside } }: Drawer): number =>
   Math.hypot(inside.width, inside.depth);

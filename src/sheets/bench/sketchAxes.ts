@@ -1,7 +1,7 @@
 import type { Drawer } from '../../drawer/drawer.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
 
-/** Where a measure in mm along one axis of a drawer lies on a sketch, in mm. */
+/** From a position along one axis of a drawer, mm, to its position on a sketch, mm. */
 export type Axis = (measure: number) => number;
 
 /** The axes of a sketch, from the left side's outer face to the right, from the front's outer face to the back, and up from the reference edge. */
@@ -11,14 +11,14 @@ export interface SketchAxes {
   readonly up: Axis;
 }
 
-/** What a board's thickness takes of a sketch: at the least, in mm, and all boards at one end at the most, as a share. */
+/** Thickness on a sketch: the least of a board, mm, and the most of all boards at one end, as a share of the view. */
 const LEAST_BOARD = 2.6;
 const MOST_BOARDS = 0.18;
 
-/** The least measures of a view, in ems of text. */
+/** Least sizes of a view, ems of text. */
 const LEAST = { width: 10.5, depth: 9.4, height: 3 };
 
-/** Axes of about one scale, but no view is too small to letter, and thin boards are drawn thick enough to see. */
+/** Axes of about one scale, except that every view is large enough for its lettering and thin boards are thick enough to see. */
 export const sketchAxes = (
   { spec: { stock }, sizes, boards }: Drawer,
   scale: number,
@@ -40,13 +40,13 @@ export const sketchAxes = (
   };
 };
 
-/** How thick the boards at one end of an axis are, and how thick they are shown. */
+/** Thickness of the boards at one end of an axis, and as shown, mm. */
 interface End {
   readonly thickness: number;
   readonly shown: number;
 }
 
-/** A straight map between two ends that have scales of their own; to scale beyond them. */
+/** A linear map between two ends with scales of their own; to `scale` beyond them. */
 const ends =
   (length: number, shown: number, first: End, last: End, scale: number): Axis =>
   (measure) => {

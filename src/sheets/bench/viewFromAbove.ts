@@ -32,7 +32,7 @@ export const viewFromAbove = (
   const below = roomFor('level', type.figure);
   const marks: Mark[] = [
     stroke('outline', 'medium', [
-      // At the upper edge a half pin covers the corner, so the front is seen whole.
+      // At the upper edge a half pin covers the corner, so the whole front is visible.
       rectangle(ends[0], 0, ends[1], lip ? lap : front),
       ...(lip ? [rectangle(0, lap, width, front)] : []),
       rectangle(0, front, wall, depth),
@@ -64,7 +64,7 @@ export const viewFromAbove = (
           way: 'level',
           from: left,
           to: across(ends[1]),
-          // Clear of the other's text, which may be longer than its measure.
+          // Clear of the other dimension's text, which may be longer than the dimension.
           edge: -below,
           line: -2 * below,
           text: number(ends[1] - ends[0]),

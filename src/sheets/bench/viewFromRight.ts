@@ -75,7 +75,7 @@ export const viewFromRight = (
   return { box: boxOfMarks(marks), marks };
 };
 
-/** What lies at which height over the reference edge, from it upward; the first named of what lies at one height. */
+/** Heights above the reference edge, mm, with the name of what is there; only the first name at one height. */
 const levelsOf = ({
   sizes: { height, backFrom, backHeight },
   spec: { groove },
@@ -92,7 +92,7 @@ const levelsOf = ({
   return [...levels];
 };
 
-/** Heights as running dimensions from the reference edge, their numbers drawn apart where the heights are near each other. */
+/** Heights as running dimensions from the reference edge, their numbers spread where heights are close together. */
 const levelMarks = (
   drawer: Drawer,
   edge: number,

@@ -20,30 +20,30 @@ import {
 import { scaleBar } from '../template/scaleBar.ts';
 import type { Titles } from '../template/titles.ts';
 
-/** What stands on a guide. */
+/** The text of a guide. */
 export interface GuideTitles {
-  /** The drawer and its corner, or the joint that belongs to none. */
+  /** The drawer and its corner, or the single corner. */
   readonly item: string;
-  /** What the piece's name begins with, safe as a file name. */
+  /** Beginning of the piece's name, safe as a file name. */
   readonly stem: string;
   readonly units: Unit;
-  /** The ends of a drawer whose corners it serves. */
+  /** Ends of the drawer whose corners the guide serves. */
   readonly ends: readonly CornerEnd[];
-  /** What of the work is laid on the line across the fence, with a shorter word for it. */
+  /** The work's edge on the line across the fence, with a shorter wording. */
   readonly edge: Titles['edge'];
-  /** What of the work lies on the line at the other edge, in a word or two. */
+  /** The work's edge on the line at the other edge, in a word or two. */
   readonly upper: string;
-  /** How deep the rebate is whose shoulder is the end of a pin board that lies flat: the fence stands in it, on the lip. */
+  /** Depth of the rebate whose shoulder is the end of a pin board that lies flat, mm: the fence is in the rebate, on the lip. */
   readonly rebate?: number;
 }
 
-/** How far centre lines stand out beyond the outline, in mm. */
+/** Length of centre lines beyond the outline, mm. */
 const OVERHANG = 6;
 
-/** Height of the labels' capitals. */
+/** Height of the labels' capitals, mm. */
 const CAP = SMALL * CAP_HEIGHT;
 
-/** Room for a label: of an edge, from the strip of facts to where a slot may begin; of the work, below its reference edge. In mm. */
+/** Room for a label, mm: of an edge, from the strip of text to the first place of a slot; of the work, below its reference edge. */
 const LABEL_ROOM = 26;
 
 const fits = (text: string): boolean => textWidth(text, SMALL, 'regular') < LABEL_ROOM;
@@ -123,7 +123,7 @@ const drawGuide = (
   const { fence, work } = guide;
   const thickness = formatLength(work[1], titles.units);
   const fenceMiddle = (fence[0] + fence[1]) / 2;
-  // On the fence's side of the line, as the letters stand.
+  // On the fence's side of the line.
   const besideLine = fence[0] < 0 ? -1 : 1 + CAP;
   const alongEdges = box.x0 + STRIP + 2;
   const edge = titles.edge.find(fits) ?? titles.edge.at(-1) ?? '';
@@ -158,7 +158,7 @@ const drawGuide = (
           nameFirst: true,
         };
         const lettering = letteringOf(guide, titles);
-        // A short part cut off by the paper's edge need not say again how the work lies.
+        // A short part at the paper's edge need not repeat the work's position.
         return setLettering(strip, lettering) ?? setTagLettering(strip, { ...lettering, place: [] });
       }),
     ],
@@ -191,10 +191,10 @@ const letteringOf = (guide: GuideBoard, titles: GuideTitles): Lettering => {
 };
 
 /**
- * How the work lies under the guide as it is drawn. Its lettered side is up, so the maker looks down on the work as on the
- * drawing. An end that points up is then seen as its corner's template shows it, with the lower edge below: before the
- * corners A and C a tail board's outside face lies to the left, where the fence is, and a pin board's inside face does.
- * A lapped pin board that lies with its inside face up has the end on the right, where the fence is, that is A from outside.
+ * The position of the work under the guide as drawn. The guide's lettered side is up, so the maker looks down on the work as
+ * on the drawing. An end that points up then looks as on its corner's template, with the lower edge below: in front of the
+ * corners A and C, a tail board's outside face and a pin board's inside face are on the left, beside the fence. A lapped
+ * pin board with its inside face up has the end at the fence on the right: corner A, seen from outside.
  */
 const placeLabels = (
   { board, lies }: GuideBoard,
@@ -245,6 +245,6 @@ const placeLabels = (
   ];
 };
 
-/** Which hand of a drawer is on one side as one stands before that end of it: from behind, the right one is on the left. */
+/** The hand of a drawer on one side, seen in front of that end: from behind, the right hand is on the left. */
 const handSeen = (end: CornerEnd, seen: Hand): Hand =>
   end === 'front' ? seen : seen === 'left' ? 'right' : 'left';

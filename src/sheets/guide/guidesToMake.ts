@@ -6,28 +6,28 @@ import type { GuideTitles } from './drawGuide.ts';
 
 /** The guides of one corner. */
 export interface CornerGuides {
-  /** The drawer and its corner, or the joint that belongs to none. */
+  /** The drawer and its corner, or the single corner. */
   readonly item: string;
-  /** What the pieces' names begin with, safe as a file name and its own. */
+  /** Beginning of the pieces' names, unique and safe as a file name. */
   readonly stem: string;
-  /** The front corners of a drawer, or its back ones; a joint that belongs to none has the letters of front corners. */
+  /** The front or back corners of a drawer; a single corner has the letters of front corners. */
   readonly end: CornerEnd;
-  /** What is laid on a guide's edge line where that is not the reference edge itself, with a shorter word for it. */
+  /** The edge on a guide's edge line where it is not the reference edge, with a shorter wording. */
   readonly edges?: Partial<Readonly<Record<GuideBoard['board'], GuideTitles['edge']>>>;
-  /** What lies on the line at the other edge where that is not the board's own upper edge. */
+  /** The edge on the line at the other edge where it is not the board's upper edge. */
   readonly uppers?: Partial<Readonly<Record<GuideBoard['board'], string>>>;
-  /** How deep the rebate is whose shoulders are the ends of the pin board. */
+  /** Depth of the rebate whose shoulders are the ends of the pin board, mm. */
   readonly rebate?: number;
   readonly guides: readonly GuideBoard[];
 }
 
-/** A guide with what stands on it. */
+/** A guide with its text. */
 export interface NamedGuide {
   readonly guide: GuideBoard;
   readonly titles: GuideTitles;
 }
 
-/** Every guide to make, equal ones of several corners only once, named for them all. */
+/** Every guide to make; equal guides of several corners are one guide named for them all. */
 export const guidesToMake = (corners: readonly CornerGuides[], units: Unit): NamedGuide[] => {
   const byShape = new Map<string, NamedGuide>();
   for (const { item, stem, end, edges, uppers, rebate, guides } of corners)

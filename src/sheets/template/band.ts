@@ -3,10 +3,10 @@ import type { Joint, JointBoard } from '../../joint/joint.ts';
 import type { MarkRole, Surface, SurfaceMarks } from '../../joint/kinds/kind.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 
-/** Paper left beyond the baseline, to hold the template by and to write on. */
+/** Width of the grip, the paper beyond the baseline that is held and written on, mm. */
 export const GRIP_WIDTH = 12;
 
-/** A mark in a band's own coordinates: mm from the arris, then mm from the reference edge. */
+/** Lines in a band's own coordinates: mm from the arris, mm from the reference edge. */
 export interface BandStroke {
   readonly role: Role;
   readonly pen: PenName;
@@ -14,24 +14,24 @@ export interface BandStroke {
 }
 
 /**
- * A strip of a template that lies on one face or on the end of a board. Its first coordinate runs from the arris where
- * it meets the inside face (on the end) or the end (on a face).
+ * The part of a template on one face or on the end grain of a board. Its first coordinate runs from the arris with the
+ * inside face (on the end grain) or with the end grain (on a face).
  */
 export interface Band {
   readonly name: Surface;
   readonly width: number;
-  /** How far the joint reaches over this band from the arris; beyond it lies the grip, or the lap. */
+  /** Reach of the joint over this band from the arris, mm; beyond it is the grip, or the lap. */
   readonly reach: number;
   readonly strokes: readonly BandStroke[];
   /** Closed outlines of what is cut away. */
   readonly waste: readonly (readonly Point[])[];
 }
 
-/** What a template is wrapped round. */
+/** The marked end of a board, which a template is wrapped round. */
 export interface MarkedEnd {
   readonly joint: Joint;
   readonly board: JointBoard;
-  /** Whether the pin board's end is rebated by its lap, so that only its sockets are left to wrap. */
+  /** Whether the pin board's end is rebated by its lap, so that the template covers only its sockets. */
   readonly rebated?: boolean;
 }
 
@@ -48,7 +48,7 @@ export const bandsOf = ({ joint, board, rebated = false }: MarkedEnd): Band[] =>
       return bandOf({ ...marked, lines }, marked.reach);
     });
 
-/** Where the grip begins on a face; on the pin board's even where the tail board is to stand proud and its baseline lies nearer. */
+/** Where the grip begins on a face, mm from the arris; on the pin board also where the tail board is proud and the baseline is nearer. */
 const gripFrom = ({ depth, tailBoard }: Joint, board: JointBoard): number =>
   board === 'tail' ? depth : tailBoard.thickness;
 

@@ -6,39 +6,39 @@ import { rod } from './rod.ts';
 import { flatTemplates, foldedTemplate, type TemplatePiece, type TemplateSpec } from './templatePiece.ts';
 import { REFERENCE_EDGE, type Titles } from './titles.ts';
 
-/** What one board of a corner is called on its template. */
+/** Names of one board of a corner on its template. */
 export interface BoardEnd {
   readonly part: string;
   readonly end: string;
   /** The groove on the board's inside face, where it has one. */
   readonly groove?: GrooveMark;
-  /** What the template's lower edge is laid against; the reference edge unless given. */
+  /** The edge that the template's lower edge is aligned with; the reference edge by default. */
   readonly edge?: Titles['edge'];
-  /** Whether a pin board's end is rebated by its lap, which stands out beyond the template as a lip. */
+  /** Whether a pin board's end is rebated by its lap, which projects beyond the template as a lip. */
   readonly rebated?: boolean;
 }
 
-/** One corner of a box, and how often it is made. */
+/** One corner, and how many equal ones to make. */
 export interface Corner {
   readonly joint: Joint;
   readonly item: string;
   readonly letter: string;
-  /** Seen from outside, in front of the tail board's end: on which side of it the tail board's outside face lies. */
+  /** Side of the tail board's outside face, seen from outside in front of the tail board's end. */
   readonly hand: 'left' | 'right';
   readonly count: number;
   readonly tailBoard: BoardEnd;
   readonly pinBoard: BoardEnd;
   readonly units: Unit;
-  /** What its pieces' file names begin with. */
+  /** Beginning of its pieces' file names. */
   readonly stem: string;
 }
 
-/** Which pieces are made of each corner. */
+/** The kinds of piece to make for each corner. */
 export interface PieceChoice {
   readonly boards: readonly JointBoard[];
-  /** The bands as separate strips, instead of one piece to fold. */
+  /** Flat templates, one a band, instead of one piece to fold. */
   readonly flat: boolean;
-  /** A rod of each corner as well. */
+  /** A rod of each corner too. */
   readonly rods: boolean;
 }
 
@@ -78,7 +78,7 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
     edge = REFERENCE_EDGE,
     rebated = false,
   } = board === 'tail' ? corner.tailBoard : corner.pinBoard;
-  // A rebate takes the lap from the end that is marked.
+  // A rebate removes the lap from the marked end.
   const lengths = rebated ? [] : kindOf(joint).lengths.filter(({ on }) => on === board);
   const partStem = part.replaceAll(' ', '-');
   return {
@@ -86,7 +86,7 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
     joint,
     board,
     rebated,
-    // Before the end of a left side its outside lies to the left; before the left end of a front, its inside does.
+    // In front of the end of a left side, its outside face is on the left; in front of the left end of a front, its inside face.
     insideOn: (hand === 'left') === (board === 'pin') ? 'left' : 'right',
     titles: {
       item,

@@ -1,7 +1,7 @@
 import type { StrokeMark } from '../../drawing/drawing.ts';
 import { stroke } from '../../drawing/shapes.ts';
 
-/** Kept free at the lower edge for the face-edge mark, in mm. */
+/** Width kept free at the lower edge for the face-edge mark, mm. */
 export const EDGE_MARK_HEIGHT = 4.2;
 
 /** The face-edge mark of the trade: an open arrow that touches the edge. */

@@ -7,7 +7,7 @@ import { centredWord, WORD_MARGIN, WORD_ROOM, wordInRooms } from './word.ts';
 
 const LAP = textWidth('lap', SMALL, 'regular') + 2 * WORD_MARGIN;
 
-/** Words on a board's end between two heights, where they have room: its name, in a tail or a socket or else in a pin, and the lap's. */
+/** Names of the end grain and of the lap between two heights, where they fit; `END` is in a tail or a socket, or else in a pin. */
 export const endWords = (
   { tails, pins }: Joint,
   board: JointBoard,

@@ -5,7 +5,7 @@ import { type GrooveMark, grooveZone } from './grooveMark.ts';
 import { type LabelArea, type Lettering, setLettering } from './lettering.ts';
 import type { PlacedBand } from './placedBand.ts';
 
-/** The grip's letters between two heights, clear of the face-edge mark and the groove. */
+/** The grip's labels between two heights, clear of the face-edge mark and the groove; undefined where they do not fit. */
 export const gripLettering = (
   { band, at, sense }: PlacedBand,
   lettering: Lettering,

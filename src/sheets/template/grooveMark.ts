@@ -5,13 +5,13 @@ import { EDGE_MARK_HEIGHT } from './edgeMark.ts';
 import type { PlacedBand } from './placedBand.ts';
 import { centredWord, WORD_ROOM } from './word.ts';
 
-/** A groove as the templates show it, in mm from their lower edge. */
+/** A groove on a template, mm; `offset` from the template's lower edge. */
 export interface GrooveMark {
   readonly offset: number;
   readonly width: number;
 }
 
-/** Where the groove's name stands: in it, or over it where it is too narrow, and clear of the face-edge mark. */
+/** Heights of the groove's name: within the groove, or above a groove that is too narrow, and clear of the face-edge mark. */
 const nameRoom = ({ offset, width }: GrooveMark): readonly [from: number, to: number] => {
   const top = offset + width;
   const within = Math.max(offset, EDGE_MARK_HEIGHT);
@@ -20,7 +20,7 @@ const nameRoom = ({ offset, width }: GrooveMark): readonly [from: number, to: nu
   return [over, over + WORD_ROOM];
 };
 
-/** The heights between which the groove and its name lie. */
+/** Heights of the groove and its name together. */
 export const grooveZone = (groove: GrooveMark): readonly [from: number, to: number] => [
   groove.offset,
   nameRoom(groove)[1],
@@ -36,7 +36,7 @@ export const grooveLines = ({ offset, width }: GrooveMark, { band, at }: PlacedB
 
 /**
  * The groove's name in the grip.
- * @param parts the heights of the parts that the piece is split into; one of them must hold the word whole
+ * @param parts heights of the parts that the piece is split into; the word is left out unless one of them holds it whole
  */
 export const grooveWord = (
   groove: GrooveMark,

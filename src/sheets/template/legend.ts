@@ -10,23 +10,23 @@ import { SMALL } from './lettering.ts';
 /** A sign on templates that the legend explains. */
 export type Sign = 'waste' | 'fold' | 'edge' | 'lap';
 
-/** How high every sign is drawn, in mm: that of capitals. */
+/** Height of every sign, that of capitals, mm. */
 const HEIGHT = CAP_HEIGHT * SMALL;
 
 const ROW = (ASCENT + DESCENT) * SMALL;
-/** Over the rows, to what the page is for. */
+/** Gap above the rows, to the page's content, mm. */
 const OVER = 1.6;
-/** Between a sign and its words, and between two signs. */
+/** Gaps between a sign and its words, and between two signs, mm. */
 const GAP = 1.2;
 const APART = 4;
-/** Before the first sign of a row: half of the boldest line. */
+/** Indent of a row, mm: half the width of the boldest line. */
 const INDENT = 0.125;
 
 interface Entry {
   readonly width: number;
   /** The sign on the line of its words, from 0, 0. */
   readonly marks: readonly StrokeMark[];
-  /** What it means, from the fullest wording to the shortest. */
+  /** Its meaning, from the fullest wording to the shortest. */
   readonly means: readonly [full: string, short: string, shortest: string];
 }
 
@@ -72,7 +72,7 @@ const ENTRIES: Readonly<Record<Sign, Entry>> = {
 
 const SIGNS: readonly Sign[] = ['waste', 'fold', 'edge', 'lap'];
 
-/** A sign with its words, in its place: how far along, and in which row from the top. */
+/** A sign with its words, in its place: mm from the left, and the row from the top. */
 interface Set {
   readonly entry: Entry;
   readonly text: string;
@@ -82,7 +82,7 @@ interface Set {
 
 const lengthOf = ({ width }: Entry, text: string): number => width + GAP + textWidth(text, SMALL, 'regular');
 
-/** Sets signs in rows, in one of the three lengths of wordings. */
+/** Signs in rows at most `room` mm wide, in one of the three wordings. */
 const setRows = (entries: readonly Entry[], wording: 0 | 1 | 2, room: number): Set[] => {
   let [x, row] = [INDENT, 0];
   return entries.map((entry) => {
@@ -96,9 +96,9 @@ const setRows = (entries: readonly Entry[], wording: 0 | 1 | 2, room: number): S
 };
 
 /**
- * What the signs on some templates mean, drawn from 0, 0 up, `width` wide: on one row, in the fullest words that have
- * room there, or in the fewest on as many rows as they take.
- * @param signs those that the templates bear; others are left out
+ * The meaning of the signs on some templates, drawn up from 0, 0 and `width` mm wide: on one row in the fullest wording
+ * that fits, or in the shortest on several rows.
+ * @param signs those on the templates
  */
 export const legend = (signs: ReadonlySet<Sign>, width: number): Drawing => {
   const entries = SIGNS.filter((sign) => signs.has(sign)).map((sign) => ENTRIES[sign]);

@@ -1,38 +1,38 @@
 import type { Box, Mark, Point, TextMark } from '../../drawing/drawing.ts';
 import { ASCENT, CAP_HEIGHT, DESCENT, textWidth } from '../../drawing/textWidth.ts';
 
-/** Lines run to the right, the first one topmost, or upward, the first one leftmost. */
+/** Direction of lines, degrees counter-clockwise: to the right with the first line topmost, or upward with the first line leftmost. */
 export type Turn = Extract<TextMark['turn'], 0 | 90>;
 
-/** One way to put a fact on a line: how much of the line it takes at an em, and its marks. */
+/** One wording of a label: its length on a line at an em of `size` mm, and its marks. */
 export interface Wording {
   width(size: number): number;
   marks(at: Point, size: number, turn: Turn): Mark[];
 }
 
-/** A fact that must stand on the piece, in its wordings from the fullest to the shortest. */
+/** Text that a piece must show, in wordings from the fullest to the shortest. */
 export type Label = readonly [Wording, ...Wording[]];
 
-/** The least em on a sheet, in mm: its capitals are 2.4 mm high. */
+/** Least em on a sheet, mm: its capitals are 2.4 mm high. */
 export const SMALL = 2.4 / CAP_HEIGHT;
 
-/** The em of a piece's name where there is room. */
+/** Em of a piece's name where there is room, mm. */
 const LARGE = 5;
 
-/** Between two facts on a line, in ems. */
+/** Space between two labels on a line, ems. */
 const SPACE = 0.9;
 
-/** Left free at both ends of a line, in mm. */
+/** Width kept free at both ends of a line, mm. */
 const INDENT = 1;
 
-/** Left free beside every line of letters, in mm: half of the boldest line that may run along it. */
+/** Width kept free beside every line of letters, mm: half the width of the boldest line beside it. */
 export const AIR = 0.125;
 
-/** What a line of text takes across, from its highest accent to its lowest descender, in ems. */
+/** Height of a line of text, from its highest accent to its lowest descender, ems. */
 const ROOM = ASCENT + DESCENT;
 
 const wording = (text: string, weight: TextMark['weight']): Wording => {
-  // Asked for over and over while wordings are chosen, or never.
+  // Choosing wordings measures some of them many times, and others never.
   let ems: number | undefined;
   const width = (size: number): number => {
     ems ??= textWidth(text, 1, weight);
@@ -46,36 +46,36 @@ const wording = (text: string, weight: TextMark['weight']): Wording => {
   };
 };
 
-/** A fact in words, from the fullest wording to the shortest. */
+/** A label of text, from the fullest wording to the shortest. */
 export const textLabel = (
   weight: TextMark['weight'],
   fullest: string,
   ...shorter: readonly string[]
 ): Label => [wording(fullest, weight), ...shorter.map((text) => wording(text, weight))];
 
-/** The facts of one strip of a piece: its name, what it is, and where it lies on the wood. */
+/** The labels of one area: the piece's name, what it is, and its place on the wood. */
 export interface Lettering {
   readonly name: readonly Label[];
   readonly about: readonly Label[];
   readonly place: readonly Label[];
 }
 
-/** Where letters go, and which way. */
+/** An area for text, and the direction of its lines. */
 export interface Area {
   readonly box: Box;
   readonly turn: Turn;
 }
 
 export interface LabelArea extends Area {
-  /** Whether the line of the name comes first of the lines, or last. */
+  /** Whether the name is on the first line; otherwise on the last. */
   readonly nameFirst: boolean;
 }
 
 /**
- * Letters an area: on three lines or on two, the name large, or all small, in full words; where that does not fit, in as
- * few words as it takes, on all the lines there are.
- * @param more further strips, for what the first has no room for
- * @returns nothing where even the fewest words find no room
+ * Sets labels in an area: on three lines or two with a large name, or all small, in full; where that does not fit, in
+ * shorter wordings on as many lines as the area holds.
+ * @param more further areas, for labels that do not fit in the first
+ * @returns undefined where even the shortest wordings do not fit
  */
 export const setLettering = (
   strip: LabelArea,
@@ -95,13 +95,13 @@ export const setLettering = (
   );
 };
 
-/** The longest that a tag grows to hold every fact in full, in mm; from there on words are left out. */
+/** Longest tag that holds every label in full, mm; a longer tag uses shorter wordings. */
 const LONGEST_TAG = 80;
 
-/** Left free between the lines of a tag, in mm, where all of it finds room so. */
+/** Gap between the lines of a tag where every label fits in full, mm. */
 const TAG_AIR = 1;
 
-/** How long a tag of a given breadth must be to hold every fact, in mm; `setTagLettering` then writes it. */
+/** Length of a tag of a given breadth that holds every label, mm, for `setTagLettering`. */
 export const tagLength = (breadth: number, lettering: Lettering): number => {
   for (let length = 20; ; length += 5) {
     const lines = smallLines({ box: { x0: 0, x1: length, y0: 0, y1: breadth }, turn: 0 });
@@ -113,7 +113,7 @@ export const tagLength = (breadth: number, lettering: Lettering): number => {
 export const setTagLettering = (area: Area, lettering: Lettering): Mark[] =>
   inFull(lettering, smallLines(area, TAG_AIR)) ?? pourTogether(lettering, smallLines(area)) ?? [];
 
-/** A line to write on. */
+/** A line for text. */
 interface Line {
   readonly size: number;
   /** The text's baseline, at its start. */
@@ -124,7 +124,7 @@ interface Line {
 
 const breadthOf = ({ box, turn }: Area): number => (turn === 0 ? box.y1 - box.y0 : box.x1 - box.x0);
 
-/** Lines one after the other, with equal gaps over the area's breadth; none where they are too many for it. */
+/** Lines with equal gaps over the area's breadth; undefined where the area is too narrow for them. */
 const spread = (area: Area, sizes: readonly number[]): Line[] | undefined => {
   const { box, turn } = area;
   const taken = sizes.reduce((sum, size) => sum + size * ROOM, 0);
@@ -140,7 +140,7 @@ const spread = (area: Area, sizes: readonly number[]): Line[] | undefined => {
   });
 };
 
-/** As many lines of the small size as an area holds, with at least so much between them. */
+/** As many lines of the small size as an area holds, with gaps of at least `air` mm. */
 const smallLines = (area: Area, air = AIR): Line[] => {
   const count = Math.floor((breadthOf(area) - air) / (SMALL * ROOM + air));
   return spread(area, new Array<number>(Math.max(0, count)).fill(SMALL)) ?? [];
@@ -149,7 +149,7 @@ const smallLines = (area: Area, air = AIR): Line[] => {
 const lineLength = (wordings: readonly Wording[], size: number): number =>
   wordings.reduce((sum, { width }) => sum + width(size), 0) + SPACE * size * Math.max(0, wordings.length - 1);
 
-/** Each group on its own line, in full but for so many steps on each. */
+/** Each group on its own line, with at most `steps` shortenings a line. */
 const setLines = (
   strip: LabelArea,
   groups: readonly (readonly Label[])[],
@@ -175,11 +175,11 @@ const setLine = ({ size, start: [x, y], turn }: Omit<Line, 'length'>, held: read
   });
 };
 
-/** Poured, the facts of the name beside each other, or where that finds no room, each where it has some. */
+/** Labels poured into lines, those of the name side by side; where that does not fit, each on its own. */
 const pourTogether = ({ name, about, place }: Lettering, lines: readonly Line[]): Mark[] | undefined =>
   pour([...together(name), ...about, ...place], lines) ?? pour([...name, ...about, ...place], lines);
 
-/** Facts that stay on one line, as one: each wording of the first with all the others in full. */
+/** Labels of one line joined into one: each wording of the first, with all the others in full. */
 const together = ([first, ...others]: readonly Label[]): Label[] => {
   if (first === undefined) return [];
   const rest = others.map(([fullest]) => fullest);
@@ -193,13 +193,13 @@ const together = ([first, ...others]: readonly Label[]): Label[] => {
   return fullest === undefined ? [] : [[fullest, ...shorter]];
 };
 
-/** Each fact on the first line that has room, in the fullest wordings that fit. */
+/** Each label on the first line with room for it, in the fullest wordings that fit. */
 const pour = (facts: readonly Label[], lines: readonly Line[]): Mark[] | undefined => {
   const chosen = shorten(facts, (held) => fill(held, lines) !== undefined);
   return chosen && set(chosen, lines);
 };
 
-/** Each fact on the first line that has room, in full, the name with its letter. */
+/** Each label on the first line with room for it, in full, the name beside its letter. */
 const inFull = ({ name, about, place }: Lettering, lines: readonly Line[]): Mark[] | undefined =>
   set(
     [...together(name), ...about, ...place].map(([fullest]) => fullest),
@@ -219,7 +219,7 @@ const fill = (wordings: readonly Wording[], lines: readonly Line[]): Wording[][]
   return filled;
 };
 
-/** The fullest wordings that fit, giving way one step at a time where the most is saved, and so many steps at most. */
+/** The fullest wordings that fit. Each step, at most `steps` of them, shortens the label that saves the most. */
 const shorten = (
   facts: readonly Label[],
   fits: (wordings: readonly Wording[]) => boolean,
@@ -232,7 +232,7 @@ const shorten = (
     let [widest, level, saving] = [-1, 0, 0];
     for (const [i, fact] of facts.entries()) {
       const width = chosen[i]?.width(SMALL) ?? 0;
-      // A short name's cuts are no shorter than the name.
+      // A short name has wordings as long as itself; they save nothing.
       const next = fact.findIndex((each, k) => k > (levels[i] ?? 0) && each.width(SMALL) < width);
       const saved = width - (fact[next]?.width(SMALL) ?? width);
       if (saved > saving) [widest, level, saving] = [i, next, saved];

@@ -4,28 +4,28 @@ import type { Band } from './band.ts';
 import { type Area, type Lettering, tagLength } from './lettering.ts';
 import { isFace, type PlacedBand, placeBands } from './placedBand.ts';
 
-/** A piece's bands in their places, its outline, and its tag: what it grows where its grips are too short to write on. */
+/** A piece's bands in their places, its outline, mm, and its tag: extra paper for text where the grips are too short. */
 export interface PieceShape {
   readonly placed: readonly PlacedBand[];
   readonly width: number;
   readonly height: number;
   readonly outline: readonly Point[];
-  /** Its width below a tag on top. */
+  /** Width below a tag on top, mm. */
   readonly waist: number;
   readonly tag?: { readonly area: Area; readonly lettering: Lettering; readonly on: Surface };
 }
 
-/** The least breadth of a tag that lengthens a grip, in mm: three lines of letters. */
+/** Least breadth of a tag that lengthens a grip, mm: three lines of letters. */
 const GRIP_TAG = 12;
 
-/** The least breadth of the tag of an end's strip. */
+/** Least breadth of the tag on the end grain's flat template, mm. */
 const END_TAG = 24;
 
-/** What is to stand on a piece. */
+/** The text of a piece. */
 export interface PieceLettering {
-  /** Whether all of it finds room on the grips. */
+  /** Whether all of it fits on the grips. */
   readonly fitsGrips: (placed: readonly PlacedBand[]) => boolean;
-  /** All of it, for a tag on a band. */
+  /** All of it, for a tag beside this band. */
   readonly onTag: (on: Surface) => Lettering;
 }
 
@@ -61,7 +61,7 @@ export const pieceShape = (
   };
 };
 
-/** An end's strip has no grip: its tag stands out beyond the board's upper edge. */
+/** The end grain's flat template has no grip: its tag projects beyond the board's upper edge. */
 const withTagOnTop = (
   placed: readonly PlacedBand[],
   width: number,
@@ -87,7 +87,7 @@ const rectangle = (width: number, height: number): Point[] => [
   [0, height],
 ];
 
-/** A rectangle up to the step, `lower` wide, and one from there to the top, `upper` wide, as one outline. */
+/** An L-shaped outline: `lower` wide up to the step, and `upper` wide from there to the top, mm. */
 const ell = (lower: number, upper: number, step: number, top: number): Point[] => [
   [0, 0],
   [lower, 0],

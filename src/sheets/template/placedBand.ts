@@ -1,17 +1,17 @@
 import type { Band } from './band.ts';
 
-/** A band in its place on a piece. */
+/** A band in its place on a piece, from `x0` to `x1` mm. */
 export interface PlacedBand {
   readonly band: Band;
   readonly x0: number;
   readonly x1: number;
-  /** Where a distance from the arris falls. */
+  /** The x of a point at a distance from the arris, mm. */
   readonly at: (fromArris: number) => number;
-  /** +1 where the distance grows to the right, -1 to the left. */
+  /** 1 where the distance from the arris increases to the right, -1 to the left. */
   readonly sense: 1 | -1;
 }
 
-/** Lays a board's bands side by side, from `start` to the right. */
+/** A board's bands side by side, from `start` mm to the right. */
 export const placeBands = (
   bands: readonly Band[],
   insideOn: 'left' | 'right',

@@ -17,14 +17,14 @@ import type { TemplatePiece } from './templatePiece.ts';
 import { edgeLabel, letteringOf, type Titles } from './titles.ts';
 import { centredWord } from './word.ts';
 
-/** How far each edge's marks reach in, and how wide the words between them stand, in mm. */
+/** Length of the marks at each edge, and width of the words between them, mm. */
 const MARKS = 7;
 const WORDS = 12;
 const WIDTH = 2 * MARKS + WORDS;
 
 /**
- * A corner's rod: a strip with every mark at full size, for those who knife from its edge instead of gluing paper on.
- * The tails' tips stand at its left edge and their bases at its right.
+ * A corner's rod: a strip with every mark at full size, to knife from its edge instead of gluing on a template. The
+ * tails' tips are marked at its left edge and their bases at its right.
  */
 export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece => {
   const height = joint.width;
@@ -65,13 +65,13 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
   };
 };
 
-/** @param named whether its edges are named beside their marks; if not, the lettering says which is which */
+/** @param named whether its edges are named beside their marks; otherwise the lettering names them */
 const letteringOfRod = (titles: Titles, named: boolean): Lettering => {
   const { name, about } = letteringOf(titles, 'end', 'all');
   return { name, about, place: [edgeLabel(titles, '←'), ...(named ? [] : EDGES)] };
 };
 
-/** The letters run upward, so what is left of them is above them. */
+/** Names of the rod's edges. The letters run upward, so an arrow up in the text points to the left. */
 const EDGES = [textLabel('bold', '↑ TIPS'), textLabel('bold', '↓ BASES')];
 
 const lineMarks = ({ tails, width }: Joint, top: number): StrokeMark[] => {
@@ -97,7 +97,7 @@ const lineMarks = ({ tails, width }: Joint, top: number): StrokeMark[] => {
 /** Whether both edges of an undivided rod can be named beside their marks. */
 const hasSideWords = (joint: Joint): boolean => sideWords(joint, [0, joint.width]).length === 2;
 
-/** What each edge's marks are, in the first tail of a part that has room for the word. */
+/** The names of each edge's marks, in the first tail of a part with room for the word. */
 const sideWords = ({ tails }: Joint, part: Interval): TextMark[] => [
   ...sideWord(
     'TIPS',

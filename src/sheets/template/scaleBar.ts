@@ -5,7 +5,7 @@ import { EPSILON } from '../../units/epsilon.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
 import type { Label, Turn, Wording } from './lettering.ts';
 
-/** Length in mm of each bar, longest first, the distance between its ticks, and its name. */
+/** Bars, longest first: length and distance between ticks, mm, and name. */
 const BARS: Readonly<Record<Unit, readonly [Bar, ...Bar[]]>> = {
   mm: [
     { length: 50, tick: 10, name: '50 mm' },
@@ -25,14 +25,14 @@ interface Bar {
   readonly name: string;
 }
 
-/** Between the bar and its name. */
+/** Gap between the bar and its name, mm. */
 const GAP = 1.2;
 
-/** Between the baseline of its words and the bar, and the height of its end ticks, in mm: 1 mm clear of the next lines' letters. */
+/** Height of the bar above the baseline of its text, and of its end ticks, mm: 1 mm clear of the next line's letters. */
 const UP = 0.3;
 const TICK = 1.7;
 
-/** A bar to lay a rule against, and its length, as a fact on a line of lettering. */
+/** A bar to measure with a rule, and its length, as a label on a line of lettering. */
 export const scaleBar = (unit: Unit): Label => {
   const [longest, ...shorter] = BARS[unit];
   return [barWording(longest), ...shorter.map(barWording)];
@@ -62,6 +62,6 @@ const barWording = ({ length, tick, name }: Bar): Wording => ({
   },
 });
 
-/** A point some way along a line of text and some way up from its baseline. */
+/** The point `forward` mm along a line of text and `up` mm above its baseline. */
 const along = ([x, y]: Point, turn: Turn, forward: number, up: number): Point =>
   turn === 0 ? [x + forward, y + up] : [x - up, y + forward];

@@ -17,27 +17,27 @@ import { gripLabels, letteringOf, letteringOfTag, type Share, type Titles } from
 import { wasteWord } from './wasteWord.ts';
 import { hatchFreeBox } from './word.ts';
 
-/** A piece with its title in parts: the drawer, the part and corner, the end, and of a strip its face. */
+/** A piece with its title in parts: the drawer, the part and corner, the end, and the face of a flat template. */
 export interface TemplatePiece extends Piece {
   readonly caption: readonly [item: string, ...about: string[]];
-  /** What is on it that a legend is to explain. */
+  /** Signs on it for the legend to explain. */
   readonly signs: readonly Sign[];
-  /** The lines that a small picture of it shows: all but waste, words, folds and grooves. */
+  /** Lines for a small picture of it: all but waste, words, folds and grooves. */
   lines(): readonly StrokeMark[];
 }
 
 export interface TemplateSpec extends MarkedEnd {
   readonly name: string;
-  /** On which side the inside face lies as one looks at the board's end with its reference edge down. */
+  /** Side of the inside face, seen in front of the board's end with its reference edge down. */
   readonly insideOn: 'left' | 'right';
   readonly titles: Titles;
   readonly groove?: GrooveMark;
 }
 
-/** How far a fold line stands out beyond the cutting outline, in mm. */
+/** Length of a fold line beyond the cutting outline, mm. */
 const FOLD_OVERHANG = 3;
 
-/** What a strip of one band is called. */
+/** Names of the flat templates. */
 const FLAT_TITLES: Readonly<Record<Surface, string>> = {
   inside: 'inside face',
   outside: 'outside face',
@@ -47,11 +47,11 @@ const FLAT_TITLES: Readonly<Record<Surface, string>> = {
 /** The bands of a board's end as one piece, to be folded round it. */
 export const foldedTemplate = (spec: TemplateSpec): TemplatePiece => pieceOf(spec, bandsOf(spec));
 
-/** Each band as a piece of its own, for boards that are not exactly as thick as they should be. */
+/** Each band as a piece of its own, for boards of uneven thickness. */
 export const flatTemplates = (spec: TemplateSpec): TemplatePiece[] =>
   bandsOf(spec).map((band) => pieceOf({ ...spec, name: `${spec.name}-${band.name}` }, [band], band.name));
 
-/** @param only the one band that it is of */
+/** @param only the surface of a flat template's single band */
 const pieceOf = (spec: TemplateSpec, bands: readonly Band[], only?: Surface): TemplatePiece => {
   const { joint, titles, name } = spec;
   const shape = shapeOfPiece(spec, bands);
@@ -99,7 +99,7 @@ const shapeOfPiece = (
       ),
   });
 
-/** Two faces share a piece's facts between them, the outside one first. */
+/** Two faces share a piece's labels, the outside face first. */
 const shareOf = ({ band }: PlacedBand, faces: readonly PlacedBand[]): Share =>
   faces.length === 1 ? 'all' : band.name === 'outside' ? 'first' : 'second';
 
@@ -166,7 +166,7 @@ const foldMarks = (placed: readonly PlacedBand[], height: number): StrokeMark[] 
   return paths.length === 0 ? [] : [stroke('fold', 'fold', paths)];
 };
 
-/** The cutting outline; the edge that the template is laid by; under a tag on top, the board's other edge. */
+/** The cutting outline; the edge that aligns the template; below a tag on top, the board's other edge. */
 const outlineMarks = ({ placed, outline, tag }: PieceShape, height: number): StrokeMark[] => {
   const [from, to] = [placed[0]?.x0 ?? 0, placed.at(-1)?.x1 ?? 0];
   return [

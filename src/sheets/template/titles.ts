@@ -5,9 +5,9 @@ import type { Unit } from '../../units/unit.ts';
 import { type Label, type Lettering, textLabel } from './lettering.ts';
 import { scaleBar } from './scaleBar.ts';
 
-/** What a template says about itself. */
+/** The text of a template. */
 export interface Titles {
-  /** The drawer, or the joint that belongs to none. */
+  /** The drawer, or the single corner. */
   readonly item: string;
   /** `left side`, `front`, `tail board`. */
   readonly part: string;
@@ -17,16 +17,16 @@ export interface Titles {
   readonly corner: string;
   readonly count: number;
   readonly slope: Slope;
-  /** The lengths that the board has by its kind of corner, such as a lap, each with its word. */
+  /** Lengths of the board that its kind of joint has, such as a lap, mm, each with its word. */
   readonly lengths?: readonly (readonly [word: string, length: number])[];
-  /** What the template's lower edge is laid against, from the fullest wording to the shortest. */
+  /** The edge that the template's lower edge is aligned with, from the fullest wording to the shortest. */
   readonly edge: readonly [string, ...string[]];
   readonly units: Unit;
 }
 
 export const REFERENCE_EDGE = ['reference edge', 'ref. edge', 'edge'] as const;
 
-/** What a front with a lip is marked from instead. */
+/** The edge that a front with a lip is marked from. */
 export const REBATE_EDGE = ["rebate's lower edge", 'rebate'] as const;
 
 const FACES: Readonly<Record<Surface, readonly [string, ...string[]]>> = {
@@ -35,14 +35,14 @@ const FACES: Readonly<Record<Surface, readonly [string, ...string[]]>> = {
   end: ['END'],
 };
 
-/** A name cut to so many characters, with an ellipsis where it was longer. */
+/** A name cut to `most` characters, with an ellipsis where it was longer. */
 export const cut = (text: string, most: number): string => {
   const characters = [...text];
   const kept = characters.slice(0, most - 1).join('');
   return characters.length <= most ? text : `${kept.replace(/[\s\p{P}]+$/u, '')}…`;
 };
 
-/** Which of a piece's facts a band bears: all of them, or its share beside the piece's other face. */
+/** The share of a piece's labels on one band: all of them, or those of the first or second face. */
 export type Share = 'all' | 'first' | 'second';
 
 const nameLabels = ({ item, part, corner }: Titles): Label[] => [
@@ -72,7 +72,7 @@ const aboutLabels = ({ end, slope, count, lengths = [], units }: Titles, share: 
       ]),
 ];
 
-/** @param arrow points to the edge, as the letters run */
+/** @param arrow points to the edge, relative to the direction of the text */
 export const edgeLabel = ({ edge: [fullest, ...shorter] }: Titles, arrow: '←' | '↓'): Label =>
   textLabel('regular', `${arrow} ${fullest}`, ...shorter.map((wording) => `${arrow} ${wording}`));
 
@@ -80,20 +80,20 @@ const faceLabel = (face: Surface): Label => textLabel('bold', ...FACES[face]);
 
 const BASELINE = textLabel('regular', 'baseline', 'base l.');
 
-/** The facts to stand on one band of a piece. Its name, corner and face stand on every one. */
+/** The labels of one band of a piece. Every band has its name, corner and face. */
 export const letteringOf = (titles: Titles, band: Surface, share: Share): Lettering => ({
   name: nameLabels(titles),
   about: aboutLabels(titles, share),
-  // The lettering runs away from the edge.
+  // The text runs away from the edge.
   place: [edgeLabel(titles, '←'), faceLabel(band), ...(band === 'end' ? [] : [BASELINE])],
 });
 
-/** All of a piece's facts, for a tag that adjoins one of its bands; its other faces lie beyond the board's end. */
+/** All of a piece's labels, for a tag beside one of its bands; its other faces are beyond the board's end. */
 export const letteringOfTag = (titles: Titles, on: Surface, faces: readonly Surface[]): Lettering => ({
   name: nameLabels(titles),
   about: aboutLabels(titles, 'all'),
   place: [
-    // Over an end the lettering runs away from the edge; beside a face it runs along it.
+    // On the end grain the text runs away from the edge; beside a face it runs along the edge.
     edgeLabel(titles, on === 'end' ? '←' : '↓'),
     faceLabel(on),
     ...faces
@@ -102,7 +102,7 @@ export const letteringOfTag = (titles: Titles, on: Surface, faces: readonly Surf
   ],
 });
 
-/** What stands on a grip whose piece says all else on its tag. */
+/** The labels of a grip whose piece has a tag for all others. */
 export const gripLabels = (face: Surface): Lettering => ({
   name: [],
   about: [faceLabel(face)],

@@ -4,13 +4,13 @@ import { type GrooveMark, grooveZone } from './grooveMark.ts';
 import type { PlacedBand } from './placedBand.ts';
 import { wordInRooms } from './word.ts';
 
-/** Says of the hatching on a face, between two heights, that it is waste: where it has room, nearest the middle. */
+/** `WASTE` in the hatching of a face between two heights: in the waste nearest the middle that holds the word. */
 export const wasteWord = (face: PlacedBand, groove: GrooveMark | undefined, part: Interval): TextMark[] => {
   const { band } = face;
   const grooved = band.name === 'inside' && groove !== undefined ? grooveZone(groove) : undefined;
   const rooms = band.waste
     .map((area): Interval => {
-      // Between its sides at the narrower of its ends.
+      // The room between the sides of the area at its narrower end.
       const [, low = 0, high = 0] = area.map(([, u]) => u).sort((a, b) => a - b);
       return [low, high];
     })

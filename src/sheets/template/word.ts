@@ -6,13 +6,13 @@ import type { Interval } from '../../joint/joint.ts';
 import { AIR, SMALL } from './lettering.ts';
 import type { PlacedBand } from './placedBand.ts';
 
-/** Left free at both ends of a word between two lines, in mm. */
+/** Width kept free at both ends of a word between two lines, mm. */
 export const WORD_MARGIN = 0.8;
 
-/** The least room across a word that stands by itself between two lines, in mm. */
+/** Least height between two lines for a word, mm. */
 export const WORD_ROOM = (ASCENT + DESCENT) * SMALL + 2 * AIR;
 
-/** A word of the small size, in the middle between the lines round it. */
+/** A word of the small size, centred on a point. */
 export const centredWord = (
   text: string,
   weight: TextMark['weight'],
@@ -25,9 +25,9 @@ export const centredWord = (
 };
 
 /**
- * A bold word on the part of a band that the joint reaches, in one of several rooms between two heights: upright or,
- * where none is high enough, level; of those that hold it in the one nearest the middle.
- * @param part the heights that it must stay between
+ * A bold word on the joint's part of a band, in one of several rooms between two heights: upright or, where no room is
+ * high enough, level; in the room nearest the middle that holds it.
+ * @param part heights that the word must stay between, mm
  */
 export const wordInRooms = (
   rooms: readonly Interval[],
@@ -51,7 +51,7 @@ export const wordInRooms = (
     : [centredWord(text, 'bold', room === upright ? 90 : 0, [at(reach / 2), (room[0] + room[1]) / 2])];
 };
 
-/** The space of a word, with a little air, that no hatching may enter. */
+/** The box of a word and 0.4 mm round it, which hatching leaves free. */
 export const hatchFreeBox = (word: TextMark): Box => {
   const { x0, y0, x1, y1 } = textBox(word);
   const air = 0.4;

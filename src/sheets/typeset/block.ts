@@ -4,7 +4,7 @@ import { stroke, textMark } from '../../drawing/shapes.ts';
 import { ASCENT, textWidth } from '../../drawing/textWidth.ts';
 import { translateMarks } from '../../drawing/transform.ts';
 
-/** Something that stands on a sheet: it takes its height in mm, and draws itself with its upper left corner at a place. */
+/** A block of a sheet: its height, mm, and its marks with the upper left corner at a place. */
 export interface Block {
   readonly height: number;
   marks(left: number, top: number): Mark[];
@@ -17,17 +17,17 @@ export interface TextRun {
   readonly weight: TextMark['weight'];
 }
 
-/** From one baseline to the next, in ems. */
+/** Distance between baselines, ems. */
 const LEADING = 1.25;
 
 export interface ParagraphStyle {
-  /** The side that the lines are set against; the left one unless given. */
+  /** Alignment of the lines; left by default. */
   readonly anchor?: 'start' | 'end';
-  /** The first line stands as it would beside a word of this em, where it has none so large. */
+  /** Least em of the first line's height, mm, to align it with larger text beside it. */
   readonly strut?: number;
 }
 
-/** Runs one after the other, each set off by a space, in lines of at most `width` mm. A longer word is broken anywhere; a single letter that is wider still stands out. */
+/** Runs one after the other with spaces between, in lines of at most `width` mm. A longer word is broken anywhere; a single wider letter exceeds the width. */
 export const paragraph = (
   runs: readonly TextRun[],
   width: number,
@@ -75,7 +75,7 @@ export const paragraph = (
   };
 };
 
-/** Where each run of a line starts, in mm from its left, and where the last one ends. */
+/** The start of each run of a line, mm from its left, and the end of the last. */
 export const startsOf = (line: readonly TextRun[]): number[] => {
   const starts = [0];
   line.forEach(({ text, size, weight }, i) => {
@@ -86,7 +86,7 @@ export const startsOf = (line: readonly TextRun[]): number[] => {
   return starts;
 };
 
-/** A word in parts that each fit, parted at no-break spaces first; an accent stays with its letter. */
+/** A word in parts that each fit, divided at no-break spaces first; an accent stays with its letter. */
 const broken = ({ text, size, weight }: TextRun, width: number): string[] => {
   const fits = (part: string) => textWidth(part, size, weight) <= width;
   if (fits(text)) return [text];
@@ -115,10 +115,10 @@ export const stack = (blocks: readonly Block[], gap = 0): Block => ({
   },
 });
 
-/** Nothing, so many mm high. */
+/** An empty block, `height` mm high. */
 export const space = (height: number): Block => ({ height, marks: () => [] });
 
-/** Blocks side by side, each at its place from the left, all from one upper edge. */
+/** Blocks side by side, each at its distance from the left, mm, their upper edges level. */
 export const beside = (blocks: readonly (readonly [left: number, block: Block])[]): Block => ({
   height: Math.max(0, ...blocks.map(([, { height }]) => height)),
   marks: (left, top) => blocks.flatMap(([at, block]) => block.marks(left + at, top)),
@@ -126,7 +126,7 @@ export const beside = (blocks: readonly (readonly [left: number, block: Block])[
 
 const HALF = PENS.thin.width / 2;
 
-/** A thin line across, all of it within the width, with as much air above it as below. */
+/** A thin level line within the width, with `air` mm above and below. */
 export const rule = (width: number, air: number): Block => ({
   height: 2 * air,
   marks: (left, top) => [
@@ -141,7 +141,7 @@ export const rule = (width: number, air: number): Block => ({
   ],
 });
 
-/** A drawing, its box put in place of a block. */
+/** A drawing as a block the size of its box. */
 export const picture = ({ box, marks }: Drawing): Block => ({
   height: box.y1 - box.y0,
   marks: (left, top) => translateMarks(marks, left - box.x0, top - box.y1),

@@ -3,29 +3,29 @@ import type { Size } from '../../paper/printable.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { type Block, stack } from './block.ts';
 
-/** Blocks that stay together below each other where one page can hold them all. */
+/** Blocks one below the other that stay on one page where a page can hold them all. */
 export type Group = readonly Block[];
 
-/** What is to be set on pages, in this order. */
+/** The content of some pages, in order. */
 export interface Contents {
-  /** At the top of the first page, and of every later one. */
+  /** Head of the first page, and of every later page. */
   readonly head: readonly [first: Block, later: Block];
-  /** As wide as the page. */
+  /** Groups as wide as the page. */
   readonly wide: readonly Group[];
-  /** Set in columns below. */
+  /** Groups in columns below. */
   readonly narrow: readonly Group[];
   readonly columns: number;
-  /** Between groups, and between columns. */
+  /** Gap between groups, and between columns, mm. */
   readonly gap: number;
 }
 
-/** Pages that are set out: they are drawn when they are asked for, as to try how many there are takes no drawing. */
+/** Typeset pages, drawn only on demand: their count alone needs no drawing. */
 export interface Flow {
   readonly count: number;
   draw(): Drawing[];
 }
 
-/** Lays groups of blocks on as many pages as they need; no block is parted. A block that no page can hold stands out of its page. */
+/** Groups of blocks on as many pages as they need; no block is divided. A block higher than a page exceeds its page. */
 export const flow = ({ head, wide, narrow, columns, gap }: Contents, { width, height }: Size): Flow => {
   const pages: (() => readonly Mark[])[][] = [];
   let y = 0;
@@ -56,7 +56,7 @@ export const flow = ({ head, wide, narrow, columns, gap }: Contents, { width, he
   while (waiting.length > 0) {
     const filled = fill(waiting, columns, y, gap);
     const held = filled.reduce((sum, column) => sum + column.length, 0);
-    // A block that fits no page at all is set on one of its own rather than not at all.
+    // A block that fits no page has a page of its own.
     const set = held === 0 && fresh && pages.length > 1 ? [[waiting[0] ?? stack([])]] : filled;
     const taken = set.map((column) => stack(column, gap));
     place(
@@ -73,12 +73,12 @@ export const flow = ({ head, wide, narrow, columns, gap }: Contents, { width, he
   };
 };
 
-/** Steps in which the height of columns is tried, in mm. */
+/** Steps of the height tried for columns, mm. */
 const STEP = 2;
 
 /**
- * Blocks in columns as short as will hold them all, one column after the other; or else out of that order, where a height
- * of `most` holds them all so. Where none will, as many as that height holds.
+ * Blocks in order in the shortest columns that hold them all, up to `most` mm; or else in any order, where columns of
+ * `most` mm hold them all; or else as many, in order, as such columns hold.
  */
 const fill = (blocks: readonly Block[], columns: number, most: number, gap: number): Block[][] => {
   for (let height = stack(blocks, gap).height / columns; height < most; height += STEP) {
@@ -88,10 +88,10 @@ const fill = (blocks: readonly Block[], columns: number, most: number, gap: numb
   return packed(blocks, columns, most, gap) ?? fillTo(blocks, columns, most, gap);
 };
 
-/** With more blocks than these there are too many ways to try. */
+/** Most blocks to try in every arrangement: the number of arrangements grows exponentially. */
 const MOST_TO_PACK = 9;
 
-/** All blocks, whatever column each comes to; in their order within a column, and the first one first. */
+/** All blocks, each in any column, but in order within a column and the first block in the first column. */
 const packed = (
   blocks: readonly Block[],
   columns: number,
@@ -103,7 +103,7 @@ const packed = (
   const place = ([block, ...others]: readonly Block[], left: readonly number[]): boolean => {
     if (block === undefined) return true;
     return left.some((room, column) => {
-      // Columns with the same room are as good as each other.
+      // Columns with equal room left are equivalent.
       if (block.height > room + EPSILON || left.indexOf(room) < column) return false;
       columnOf.set(block, column);
       return place(others, left.with(column, room - block.height - gap));

@@ -1,16 +1,16 @@
 import { type Block, beside, paragraph, type TextRun } from './block.ts';
 
-/** A column of a table, in mm from the table's left. */
+/** A column of a table, mm; `left` from the table's left. */
 export interface Column {
   readonly left: number;
   readonly width: number;
   readonly anchor: 'start' | 'end';
 }
 
-/** Between two columns. */
+/** Gap between two columns, mm. */
 const GAP = 2.5;
 
-/** Columns that share a width; the first is set against its left side, the others against their right. */
+/** Columns that share a width; the first is aligned left, the others right. */
 export const columnsOf = (shares: readonly number[], width: number): Column[] => {
   const total = shares.reduce((sum, share) => sum + share, 0);
   const room = width - (shares.length - 1) * GAP;
@@ -22,7 +22,7 @@ export const columnsOf = (shares: readonly number[], width: number): Column[] =>
   });
 };
 
-/** One row of a table: every cell in its column, its first line level with the others' if none is larger than `strut`. */
+/** One row of a table, the cells' first lines level with each other if none is larger than `strut`, mm. */
 export const tableRow = (
   columns: readonly Column[],
   cells: readonly (readonly TextRun[])[],

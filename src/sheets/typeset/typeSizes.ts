@@ -1,15 +1,16 @@
 import type { TextRun } from './block.ts';
-/** The ems of a sheet that is read at arm's length, in mm. */
+
+/** Ems of a sheet that is read at arm's length, mm. */
 export interface TypeSizes {
   readonly title: number;
   readonly heading: number;
-  /** Of the numbers that are worked to. */
+  /** Of the numbers to work to. */
   readonly figure: number;
   readonly text: number;
   readonly note: number;
 }
 
-/** Type so many times its usual size; numbers are no smaller than 5 mm, and nothing is smaller than 3.3 mm. */
+/** Type sizes as a multiple of the usual ones; numbers at least 5 mm, and all others at least 3.3 mm. */
 export const typeSizes = (times: number): TypeSizes => ({
   title: 9 * times,
   heading: 4.2 * times,
@@ -18,7 +19,7 @@ export const typeSizes = (times: number): TypeSizes => ({
   note: Math.max(3.3, 3.4 * times),
 });
 
-/** A measure to be read from afar: what is left over of a fraction of an inch is set small after it. */
+/** A number to read from afar; the remainder beyond a fraction of an inch follows in small type. */
 export const figure = (number: string, type: TypeSizes, weight: TextRun['weight'] = 'bold'): TextRun[] => {
   const [, main = number, over] = /^(.*?) ([+−]\.\d+.*)$/u.exec(number) ?? [];
   const large: TextRun = { text: main.replaceAll(' ', '\u00A0'), size: type.figure, weight };
