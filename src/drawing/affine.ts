@@ -7,13 +7,13 @@ export const IDENTITY: Affine = [1, 0, 0, 1, 0, 0];
 
 export const translation = (x: number, y: number): Affine => [1, 0, 0, 1, x, y];
 
-// Taken apart by places, not by names: this runs for every point of every drawing.
+// By index, not by destructuring: this runs for every point of every drawing.
 export const apply = (map: Affine, point: Point): Point => [
   map[0] * point[0] + map[2] * point[1] + map[4],
   map[1] * point[0] + map[3] * point[1] + map[5],
 ];
 
-/** The map that does `first` and then `second`. */
+/** The map of `first` followed by `second`. */
 export const compose = (first: Affine, second: Affine): Affine => {
   const [a, b, c, d, e, f] = second;
   const [p, q, r, s, t, u] = first;

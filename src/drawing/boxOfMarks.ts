@@ -2,7 +2,7 @@ import type { Box, Mark } from './drawing.ts';
 import { PENS } from './pens.ts';
 import { textBox } from './textBox.ts';
 
-/** The room that marks take, the width of their lines included. */
+/** The bounding box of marks, mm, with the width of their lines. */
 export const boxOfMarks = (marks: readonly Mark[]): Box => {
   const box = {
     x0: Number.POSITIVE_INFINITY,

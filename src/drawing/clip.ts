@@ -1,11 +1,11 @@
 import type { Box, Mark, Path, Point } from './drawing.ts';
 
 /**
- * The stretch of a straight line that lies inside a box, its border included, as shares of the way from `a` to `b`.
+ * The stretch of a straight line inside a box, its border included, as shares of the way from `a` to `b`.
  * After Liang and Barsky, "A new concept and method for line clipping" (1984).
  */
 const insideOf = ({ x0, y0, x1, y1 }: Box, a: Point, b: Point): readonly [number, number] | undefined => {
-  // Most lines lie far off, and are told so soonest.
+  // Most lines are far from the box; these tests reject them soonest.
   if (Math.max(a[0], b[0]) < x0 || Math.min(a[0], b[0]) > x1) return undefined;
   if (Math.max(a[1], b[1]) < y0 || Math.min(a[1], b[1]) > y1) return undefined;
   let from = 0;
@@ -29,10 +29,10 @@ const insideOf = ({ x0, y0, x1, y1 }: Box, a: Point, b: Point): readonly [number
   return from <= to ? [from, to] : undefined;
 };
 
-/** Whether any of a straight line lies inside a box or on its border. */
+/** Whether any part of a straight line is inside a box or on its border. */
 export const touches = (box: Box, a: Point, b: Point): boolean => insideOf(box, a, b) !== undefined;
 
-/** The point a share of the way from `a` to `b`, put exactly on the border that it was cut at. */
+/** The point at a share of the way from `a` to `b`, exactly on the border where it is cut. */
 const cutAt = ({ x0, y0, x1, y1 }: Box, a: Point, b: Point, share: number): Point => {
   if (share === 0) return a;
   if (share === 1) return b;
@@ -43,7 +43,7 @@ const cutAt = ({ x0, y0, x1, y1 }: Box, a: Point, b: Point, share: number): Poin
 
 const samePoint = (a: Point | undefined, b: Point): boolean => a?.[0] === b[0] && a[1] === b[1];
 
-/** What of a line lies inside a box: open lines, or the closed line itself where it lies inside whole. */
+/** The parts of a line inside a box: open lines, or the whole line itself where all of it is inside. */
 export const clipLine = (box: Box, { points, closed = false }: Path): Path[] => {
   const inside = ([x, y]: Point) => x >= box.x0 && x <= box.x1 && y >= box.y0 && y <= box.y1;
   if (points.every(inside)) return [{ points, closed }];
@@ -59,7 +59,7 @@ export const clipLine = (box: Box, { points, closed = false }: Path): Path[] => 
     if (last !== undefined && samePoint(last.at(-1), start)) last.push(end);
     else pieces.push([start, end]);
   });
-  // A closed line that was entered before its first point goes on through it.
+  // The last part of a closed line continues through its first point.
   const [first] = pieces;
   const last = pieces.at(-1);
   if (closed && first !== undefined && last !== undefined && first !== last) {
@@ -73,8 +73,8 @@ export const clipLine = (box: Box, { points, closed = false }: Path): Path[] => 
 };
 
 /**
- * What of an area lies inside a box, as one area. Where the area leaves the box and comes back, its parts stay joined
- * along the border, which changes nothing for a fill. After Sutherland and Hodgman, "Reentrant polygon clipping" (1974).
+ * The part of an area inside a box, as one area. Where the area leaves the box and returns, its parts stay joined along
+ * the border, which makes no difference to a fill. After Sutherland and Hodgman, "Reentrant polygon clipping" (1974).
  */
 export const clipArea = (box: Box, { points }: Path): Path | undefined => {
   const sides = [
@@ -100,7 +100,7 @@ export const clipArea = (box: Box, { points }: Path): Path | undefined => {
   return rest.length < 3 ? undefined : { points: rest, closed: true };
 };
 
-/** What of some marks lies inside a box. Text is not cut: it is left out, for the caller to place. */
+/** The parts of some marks inside a box. Text is left out, not cut: the caller places it. */
 export const clipMarks = (box: Box, marks: readonly Mark[]): Mark[] =>
   marks.flatMap((mark): Mark[] => {
     if (mark.kind === 'text') return [];

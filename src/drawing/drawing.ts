@@ -1,13 +1,13 @@
 /** A point in mm: x to the right, y upward. */
 export type Point = readonly [x: number, y: number];
 
-/** A line through points, joined straight; closed ones return to their first point. */
+/** Straight lines through points; a closed path returns to its first point. */
 export interface Path {
   readonly points: readonly Point[];
   readonly closed?: boolean;
 }
 
-/** What a mark is for. The maker of a drawing chooses it; a renderer groups by it. */
+/** The purpose of a mark, by which a renderer groups marks. */
 export type Role =
   | 'outline'
   | 'fold'
@@ -20,7 +20,7 @@ export type Role =
   | 'label'
   | 'scale';
 
-/** Line types of ISO 128 that the sheets use; `pens.ts` holds their widths and dashes. */
+/** Line types of the sheets, after ISO 128; `pens.ts` holds their widths and dashes. */
 export type PenName =
   | 'cut'
   | 'saw'
@@ -49,7 +49,7 @@ export interface FillMark {
   readonly paths: readonly Path[];
 }
 
-/** One line of text. `at` lies on the text's baseline, at its start, middle or end as `anchor` says. */
+/** One line of text. `at` is on the text's baseline, at its start, middle or end by `anchor`. */
 export interface TextMark {
   readonly kind: 'text';
   readonly role: 'label' | 'scale';
@@ -63,7 +63,7 @@ export interface TextMark {
   readonly weight: 'regular' | 'bold';
 }
 
-/** One thing drawn: lines, filled areas or words. */
+/** One mark of a drawing: lines, filled areas or text. */
 export type Mark = StrokeMark | FillMark | TextMark;
 
 /** An upright rectangle in mm. */
@@ -74,7 +74,7 @@ export interface Box {
   readonly y1: number;
 }
 
-/** A picture in mm, y upward, that knows nothing of paper or files. Marks are drawn in order. */
+/** A picture in mm, y upward, independent of paper and file formats. Marks are drawn in order. */
 export interface Drawing {
   /** Holds every mark, line widths included. */
   readonly box: Box;

@@ -1,18 +1,18 @@
 import type { Box, Path, Point } from './drawing.ts';
 
-/** Distance between hatch lines, in mm. */
+/** Distance between hatch lines, mm. */
 const SPACING = 2.2;
 const STEP = SPACING * Math.SQRT2;
 
 /**
  * Hatch lines at 45 degrees inside a closed polygon of any simple shape, left out inside the `clear` boxes.
- * All hatches of a drawing fall on the same lines, so neighbouring areas run on into each other.
+ * All hatches of a drawing are on the same lines, so hatching continues across neighbouring areas.
  */
 export const hatch = (polygon: readonly Point[], clear: readonly Box[] = []): Path[] => {
   const paths: Path[] = [];
   for (const [k, crossings] of crossingsOf(polygon)) {
     const level = k * STEP;
-    // Most areas are crossed twice, which takes no sorting.
+    // Most lines cross an area twice, which needs no sorting.
     if (crossings.length > 2) crossings.sort((p, q) => p - q);
     for (let i = 0; i + 1 < crossings.length; i += 2) {
       const [a = 0, b = 0] = [crossings[i], crossings[i + 1]];
@@ -30,8 +30,8 @@ export const hatch = (polygon: readonly Point[], clear: readonly Box[] = []): Pa
 };
 
 /**
- * Where each hatch line meets the sides of a polygon, by the line's number. Along one line x - y is constant, so x alone
- * says where on the line a point lies.
+ * The x of each hatch line's crossings with the sides of a polygon, by the line's number. Along one line x - y is constant,
+ * so x alone gives the place on the line.
  */
 const crossingsOf = (polygon: readonly Point[]): Map<number, number[]> => {
   const lines = new Map<number, number[]>();
@@ -52,7 +52,7 @@ const crossingsOf = (polygon: readonly Point[]): Map<number, number[]> => {
 
 type Span = readonly [from: number, to: number];
 
-/** What some boxes leave of a stretch of the line x - y = level. */
+/** The parts outside some boxes of a stretch of the line x - y = level. */
 const without = (span: Span, level: number, boxes: readonly Box[]): readonly Span[] =>
   boxes.reduce<readonly Span[]>(
     (left, { x0, x1, y0, y1 }) => {

@@ -1,7 +1,7 @@
 import type { Path } from './drawing.ts';
 import type { Outline } from './outline.ts';
 
-/** What a machine is to follow with one line type: outlines and lines in mm, x to the right and y upward. */
+/** Lines of one type for a machine to follow: outlines and paths, mm, x to the right and y upward. */
 export interface Layer {
   /** Letters, digits and underscores. */
   readonly name: string;

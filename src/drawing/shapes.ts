@@ -28,7 +28,7 @@ export const rectangle = (x0: number, y0: number, x1: number, y1: number): Path 
     [x0, y1],
   ]);
 
-/** A line of level text; regular and to the right of `at` unless asked otherwise. */
+/** A line of level text; regular and to the right of `at` by default. */
 export const textMark = (
   text: string,
   at: Point,

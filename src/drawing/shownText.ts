@@ -3,7 +3,7 @@
  * ends and no-break spaces as spaces; other control characters, noncharacters and halves of surrogate pairs as U+FFFD.
  */
 export const shownText = (text: string): string =>
-  // Most texts are of letters that all of this leaves alone; to find that out the long way takes most of the time.
+  // Most texts have only letters that stay as they are; the replacements would take most of the time.
   /^[ -~\u00A1-\u02FF\u2010-\u2027\u2190-\u2193]*$/u.test(text)
     ? text
     : text

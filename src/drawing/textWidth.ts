@@ -2,21 +2,21 @@ import { BOLD, REGULAR } from './advances.ts';
 import type { TextMark } from './drawing.ts';
 import { shownText } from './shownText.ts';
 
-/** The font's grid: this many units to the em. */
+/** Units of the font's grid in one em. */
 const UNITS_PER_EM = 2048;
 
-/** What a character takes that the font lacks: the width of the box drawn in its place, in units. */
+/** Advance of the box drawn for a character that the font lacks, units. */
 const BOX_ADVANCE = 1106;
 
-/** The font has no glyph from here on. */
+/** Code points from here on have no glyph in the font. */
 const END = 0x20000;
 
-/** Heights in ems, the same in both weights: of a capital H, and of the line above and below the baseline. */
+/** Heights in both weights, ems: of a capital H, and of a line above and below the baseline. */
 export const CAP_HEIGHT = 1493 / UNITS_PER_EM;
 export const ASCENT = 1901 / UNITS_PER_EM;
 export const DESCENT = 483 / UNITS_PER_EM;
 
-/** Reads a table of `advances.ts`: by code point, each one's advance in units. */
+/** A table of `advances.ts` unpacked: the advance of each code point, units. */
 const unpack = (packed: string): Uint16Array => {
   const advances = new Uint16Array(END).fill(BOX_ADVANCE);
   let at = 0;
@@ -42,7 +42,7 @@ const advancesOf = (weight: TextMark['weight']): Uint16Array => {
   return known;
 };
 
-/** How far one line of text runs, in mm, set without kerning at an em of `size` mm. */
+/** Width of one line of text, mm, set without kerning at an em of `size` mm. */
 export const textWidth = (text: string, size: number, weight: TextMark['weight']): number => {
   const advances = advancesOf(weight);
   let units = 0;

@@ -1,7 +1,7 @@
 import type { TextMark } from '../drawing/drawing.ts';
 import { textWidth } from '../drawing/textWidth.ts';
 
-/** The first of some wordings, long to short, that fits in `room` mm; where none does, the last cut short with `…`. */
+/** The first of some wordings, longest first, that fits in `room` mm; where none fits, the last one cut with `…`. */
 export const fitText = (
   wordings: readonly string[],
   room: number,

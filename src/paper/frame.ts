@@ -6,18 +6,18 @@ import type { Unit } from '../units/unit.ts';
 import { fitText } from './fitText.ts';
 import type { Correction } from './printerCorrection.ts';
 
-/** What the strip at a page's foot says. */
+/** The facts in the strip at a page's foot. */
 export interface PageFacts {
   readonly planName: string;
   readonly number: number;
   readonly count: number;
   readonly paper: string;
-  /** What the maker reads in. */
+  /** The maker's unit. */
   readonly unit: Unit;
   readonly correction?: Correction;
 }
 
-/** The em of all words on the frame: capitals 2.4 mm high. */
+/** Em of all text on the frame, mm: capitals 2.4 mm high. */
 export const FRAME_EM = 3.3;
 
 const ROW = 4;
@@ -26,20 +26,20 @@ const STRIP = 2 * ROW + GAP;
 const GUTTER = 3.4 + GAP;
 
 const TICKS_APART = 10;
-/** Where the bar's end ticks stand clear of the printable edge. */
+/** Distance of the bar's end ticks from the printable edge, mm. */
 const INSET = 0.1;
 const TICK = { short: 1.6, long: 2.6 };
 
-/** What the frame leaves of a printable box. */
+/** The part of a printable box inside the frame. */
 export const usableBox = ({ x0, y0, x1, y1 }: Box): Box => ({ x0: x0 + GUTTER, y0: y0 + STRIP, x1, y1 });
 
-/** The height of the printable box whose usable part is `height` high. */
+/** Height of the printable box whose usable part is `height` high, mm. */
 export const printableHeightFor = (height: number): number => height + STRIP;
 
-/** 100 mm; less on the smallest papers, so that a word still stands beside it. */
+/** Length of a check bar, mm: 100, or less on the smallest papers, to leave room for a word beside it. */
 const barLength = (room: number): number => [100, 50].find((length) => room >= length + 20) ?? 20;
 
-/** The bar's ticks and its line, from 0, 0 along to `length`. */
+/** The bar's line, from 0 to `length` mm, and its ticks. */
 const bar = (length: number, place: (along: number, across: number) => Point): Path[] => {
   const ticks = Array.from({ length: length / TICKS_APART + 1 }, (_, i) => i * TICKS_APART);
   return [
@@ -50,11 +50,11 @@ const bar = (length: number, place: (along: number, across: number) => Point): P
   ];
 };
 
-/** How a printer errs one way, in words. */
+/** A printer's error in one direction, in words. */
 const errorText = (factor: number): string =>
   `${Math.abs((factor - 1) * 100).toFixed(2)} % ${factor < 1 ? 'short' : 'long'}`;
 
-/** The line at the foot in several lengths, long to short. */
+/** Wordings of the line at the foot, longest first. */
 const footLines = ({ number, count, paper, correction }: PageFacts): string[] => {
   const page = `page ${number} of ${count}`;
   const scale = 'print at 100 %';
@@ -71,7 +71,7 @@ const footLines = ({ number, count, paper, correction }: PageFacts): string[] =>
   ];
 };
 
-/** The quiet strip at a page's foot, and a check bar each way, drawn inside a page's printable box. */
+/** The strip of text at a page's foot, and a check bar in each direction, inside a page's printable box. */
 export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
   const { x0, y0, x1, y1 } = printable;
   const words = (
@@ -137,7 +137,7 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
   return { box: printable, marks };
 };
 
-/** A bar's length; in inches too for those whose rule has no mm: 100 mm are 3 15/16" within 0.02 mm, and 50 mm half of it. */
+/** A bar's length; in inches too for a rule without mm: 100 mm are 3 15/16" within 0.02 mm, and 50 mm are half of it. */
 const barWords = (length: number, unit: Unit): string =>
   unit === 'mm' ? `${length} mm` : `${length} mm (${formatLength(length, unit)})`;
 

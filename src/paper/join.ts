@@ -9,43 +9,43 @@ import { isClear, type Obstacles, obstaclesIn } from './labelCollision.ts';
 import { CLEAR_OF_SPLITS } from './piece.ts';
 import { CROSS } from './split.ts';
 
-/** A line along which two parts of a piece are taped together, in the piece's mm. */
+/** A line along which two parts of a piece are taped together, mm on the piece. */
 export interface Join {
-  /** Across `y` runs a level line, across `x` an upright one. */
+  /** The axis that the line crosses: `y` for a level line, `x` for an upright one. */
   readonly axis: 'x' | 'y';
   readonly at: number;
   /** Its ends along the other axis. */
   readonly from: number;
   readonly to: number;
-  /** How far the lower or left part runs on under its neighbour. */
+  /** Width of the tab of the lower or left part, under its neighbour. */
   readonly tab: number;
   /** The length of the whole piece across the join. */
   readonly whole: number;
-  /** Unique in the set; it stands on both sides of the line. */
+  /** Unique in the set; on both sides of the line. */
   readonly letter: string;
 }
 
-/** Which of the two parts: the lower or left one, which has the tab, or the one that is laid over it. */
+/** Which of the two parts: the lower or left one, which has the tab, or the one that covers it. */
 export type Side = 'tabbed' | 'covering';
 
-/** How far words stand off the line. */
+/** Distance of words from the line, mm. */
 const CLEARANCE = 1;
 
-/** How far off its line a join looks for a place for its check. */
+/** Greatest distance of a join's check from its line, mm. */
 const REACH = 120;
 
-/** A place on the join: mm along it, and mm across it, which count up or to the right. */
+/** The point `along` mm along the join and `across` mm across it, upward or to the right. */
 const pointAt = ({ axis, at }: Join, along: number, across: number): Point =>
   axis === 'y' ? [along, at + across] : [at + across, along];
 
-/** Steps along the join, from the place wished for outward. */
+/** Positions along the join in steps of 1 mm, from the preferred one outward. */
 const stepsFrom = (wish: number, least: number, most: number): number[] => {
   const steps = [wish];
   for (let off = 1; off <= most - least; off += 1) steps.push(wish - off, wish + off);
   return steps.filter((at) => at >= least && at <= most);
 };
 
-/** What the words of a join may not cover, and what they had better not: waste, which a white ground can hide. */
+/** Obstacles for the words of a join: all, and those other than waste, which a white ground can hide. */
 interface Ground {
   readonly all: Obstacles;
   readonly butWaste: Obstacles;
@@ -79,14 +79,14 @@ const onWhite = (text: TextMark): Mark[] => {
   return [{ kind: 'fill', role: 'label', tone: 1, paths: [polygon(corners)] }, text];
 };
 
-/** The first of some places whose texts are clear of everything, or else of all but waste. */
+/** The first place whose texts are clear of all obstacles, or else of all but waste. */
 const firstClear = <T>(places: readonly T[], boxesOf: (place: T) => readonly Box[], ground: Ground) => {
   const clearOf = (obstacles: Obstacles) => (place: T) =>
     boxesOf(place).every((box) => isClear(box, obstacles));
   return places.find(clearOf(ground.all)) ?? places.find(clearOf(ground.butWaste));
 };
 
-/** Where along the join its two register crosses stand: a fifth from its ends, or the nearest place clear of lines. */
+/** Positions of the two register crosses along the join: a fifth from its ends, or the nearest place clear of lines. */
 const crossPlaces = (join: Join, ground: Ground): readonly number[] => {
   const { from, to } = join;
   const length = to - from;
@@ -131,7 +131,7 @@ const wordBeside = (
   off: number,
   weight: TextMark['weight'],
 ): TextMark => {
-  // Along an upright line words run upward, so their tops point to the left.
+  // Along an upright line, text runs upward, so its top is to the left.
   const topsAway = (side === 'covering') === (join.axis === 'y');
   const distance = off + (topsAway ? DESCENT : ASCENT) * FRAME_EM;
   return {
@@ -146,7 +146,7 @@ const wordBeside = (
   };
 };
 
-/** The join's letter, the same distance along it on both sides. */
+/** The join's letter on both sides, at the same distance along it. */
 const lettersOf = (
   join: Join,
   crosses: readonly number[],
@@ -179,7 +179,7 @@ const withBoxes = ({ lines, boxes }: Obstacles, more: readonly Box[]): Obstacles
   boxes: [...boxes, ...more],
 });
 
-/** In words as full as there is room for; then the bare length; on the narrowest strips its number alone. */
+/** Wordings of the check in groups: sentences, then the length alone, then its number alone for the narrowest pieces. */
 const checkWordings = ({ axis, whole }: Join, unit: Unit): readonly (readonly string[])[] => {
   const length = formatLength(whole, unit);
   const full =
@@ -206,11 +206,11 @@ const checkText = (text: string, turn: 0 | 90, at: Point, size = FRAME_EM): Text
   weight: 'regular',
 });
 
-/** Numbers from the greatest down. */
+/** Numbers from `most` down to `least`. */
 const downward = (most: number, least: number, step: number): number[] =>
   Array.from({ length: Math.max(0, Math.floor((most - least) / step) + 1) }, (_, i) => most - i * step);
 
-/** Where a text may stand: its mark, and what it takes with the room that it needs. */
+/** A place for a text: its mark, and the box that it needs clear. */
 interface TextPlace {
   readonly mark: TextMark;
   readonly taken: Box;
@@ -221,7 +221,7 @@ const movedBy = ({ mark, taken }: TextPlace, dx: number, dy: number): TextPlace 
   taken: { x0: taken.x0 + dx, y0: taken.y0 + dy, x1: taken.x1 + dx, y1: taken.y1 + dy },
 });
 
-/** Everywhere in a region that a text may stand, level and upright, from its upper right. */
+/** All places for a text in a region, level and then upright, from the upper right. */
 function* placesIn({ x0, y0, x1, y1 }: Box, text: string): Generator<TextPlace> {
   for (const turn of [0, 90] as const) {
     const mark = checkText(text, turn, [0, 0]);
@@ -232,10 +232,10 @@ function* placesIn({ x0, y0, x1, y1 }: Box, text: string): Generator<TextPlace> 
   }
 }
 
-/** Small letters stand this far off the lines that run along them, or a little more. */
+/** Least distance of small letters from the lines along them, mm. */
 const BESIDE_LINES = 0.12;
 
-/** Everywhere in a region that a text may go on with an upright line of small letters, from the top. */
+/** All places for a text in line with an upright line of small letters, from the top of a region. */
 function* placesOnLines(region: Box, text: string, marks: readonly Mark[]): Generator<TextPlace> {
   for (const line of marks) {
     if (line.kind !== 'text' || line.turn !== 90 || line.size > FRAME_EM) continue;
@@ -262,9 +262,9 @@ const textInFreeArea = (
 };
 
 /**
- * The length to measure when two parts are taped, for the part with the tab: where there is a clear place in `quiet`, or
- * else on the tab, or else over waste; nothing on strips that are too narrow for the number.
- * @param marks the whole piece's, and any check that stands there already
+ * The length to measure when two parts are taped, on the part with the tab: in a clear place in `free`, or else on the
+ * tab, or else over waste; nothing on pieces too narrow for the number.
+ * @param marks those of the whole piece, with any check already placed
  */
 export const checkMarks = (join: Join, free: Box, marks: readonly Mark[], unit: Unit): Mark[] => {
   const { axis, at, from, to, tab } = join;
@@ -285,11 +285,11 @@ export const checkMarks = (join: Join, free: Box, marks: readonly Mark[], unit: 
     const overWaste = textInFreeArea(near, wordings, marks, ground.butWaste);
     if (overWaste !== undefined) return onWhite(overWaste);
   }
-  // A number cut short would be another number.
+  // A number cut short would be a wrong number.
   return [];
 };
 
-/** Register crosses and the join's letter for one of its parts; they match its neighbour's. */
+/** Register crosses and the join's letter for one part; they match those of its neighbour. */
 export const joinMarks = (join: Join, side: Side, marks: readonly Mark[]): Mark[] => {
   const { axis, at, from, to } = join;
   const line: Box =
@@ -297,7 +297,7 @@ export const joinMarks = (join: Join, side: Side, marks: readonly Mark[]): Mark[
   const ground = groundOf(grown(line, CLEAR_OF_SPLITS), marks);
   const crosses = crossPlaces(join, ground);
   const letter = lettersOf(join, crosses, ground)[side];
-  // On the narrowest strips the letter takes their place, and the strip's own edges register it.
+  // On the narrowest pieces the letter replaces the crosses, and the piece's own edges register it.
   const alongLetter = axis === 'y' ? letter.at[0] : letter.at[1];
   const taken = textWidth(letter.text, FRAME_EM, 'bold') / 2 + AROUND_WORDS;
   const free = crosses.filter((along) => Math.abs(along - alongLetter) > taken);

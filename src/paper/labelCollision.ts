@@ -2,7 +2,7 @@ import { touches } from '../drawing/clip.ts';
 import type { Box, Mark, Point } from '../drawing/drawing.ts';
 import { textBox } from '../drawing/textBox.ts';
 
-/** What a word must not be set over. */
+/** Lines and boxes that text must be clear of. */
 export interface Obstacles {
   readonly lines: readonly (readonly [Point, Point])[];
   readonly boxes: readonly Box[];
@@ -10,7 +10,7 @@ export interface Obstacles {
 
 const overlap = (a: Box, b: Box): boolean => a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1;
 
-/** The lines, the edges of areas and the texts of some marks, as far as they come into a region. */
+/** The lines, edges of areas and texts of some marks that enter a region. */
 export const obstaclesIn = (region: Box, marks: readonly Mark[]): Obstacles => {
   const lines: [Point, Point][] = [];
   const boxes: Box[] = [];
@@ -26,7 +26,7 @@ export const obstaclesIn = (region: Box, marks: readonly Mark[]): Obstacles => {
         if (b !== undefined && touches(region, a, b)) lines.push([a, b]);
       });
   }
-  // The long lines are the likeliest to be in the way.
+  // Long lines are the likeliest obstacles, so they are tested first.
   const reach = ([a, b]: [Point, Point]) => Math.abs(a[0] - b[0]) + Math.abs(a[1] - b[1]);
   lines.sort((a, b) => reach(b) - reach(a));
   return { lines, boxes };

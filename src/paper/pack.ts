@@ -2,7 +2,7 @@ import { MaxRectsPacker, PACKING_LOGIC } from 'maxrects-packer/dist/maxrects-pac
 import { EPSILON } from '../units/epsilon.ts';
 import type { Size } from './printable.ts';
 
-/** Where a rectangle lies: its lower left corner, after it was turned a quarter if it is. */
+/** Place of a rectangle: its lower left corner, mm, after any quarter turn. */
 export interface PackedPlace {
   /** Counted from 0. */
   readonly page: number;
@@ -11,13 +11,13 @@ export interface PackedPlace {
   readonly turned: boolean;
 }
 
-/** How many rectangles are packed at a time: the packer's time grows faster than their number. */
+/** Rectangles packed at a time: the packer's time increases faster than their number. */
 const BATCH = 250;
 
-/** A rectangle on its way through the packer, which sets where it lies and whether it was turned. */
+/** A rectangle in the packer, which sets its place and whether it turned it. */
 interface Item extends Size {
   readonly index: number;
-  /** Turned before it was packed, since it does not fit otherwise. */
+  /** Turned before packing, since it does not fit otherwise. */
   readonly onItsSide: boolean;
   x: number;
   y: number;
@@ -27,7 +27,7 @@ interface Item extends Size {
 const fits = ({ width, height }: Size, area: Size): boolean =>
   width <= area.width + EPSILON && height <= area.height + EPSILON;
 
-/** How the rectangles of a batch may be packed, from the kindest to the reader to the most sparing. */
+/** Ways to pack a batch, from the most readable order to the one that saves most paper. */
 const WAYS = [
   { sorted: false, turning: false },
   { sorted: false, turning: true },
@@ -35,7 +35,7 @@ const WAYS = [
   { sorted: true, turning: true },
 ] as const;
 
-/** Packs rectangles onto as few pages as one way of packing needs; each page is a list of them. */
+/** Packs rectangles in one way; each page is a list of them. */
 const packOneWay = (
   sizes: readonly Size[],
   indices: readonly number[],
@@ -77,12 +77,12 @@ const covered = (page: readonly Item[]): number =>
   page.reduce((sum, { width, height }) => sum + width * height, 0);
 
 /**
- * Packs rectangles onto pages, turned by a quarter where that saves pages, in the order given as far as that costs none.
- * The same rectangles are always packed the same way; the time grows in proportion to their number.
+ * Packs rectangles onto pages: turned by a quarter where that saves pages, and in the given order where that costs none.
+ * The same rectangles always give the same places; the time is proportional to their number.
  * @param sizes each fits into the area one way or the other
  * @param area of one page; for a roll, as long as a sheet may be cut
- * @param gap to leave between two rectangles
- * @param roll whether a page is cut off where it ends, so that length counts and not pages
+ * @param gap between two rectangles, mm
+ * @param roll whether pages are cut to length, so that their total length counts and not their number
  * @returns a place for each, in the order given; pages count from 0 and their rectangles from the top
  */
 export const pack = (sizes: readonly Size[], area: Size, gap: number, roll: boolean): PackedPlace[] => {
@@ -100,7 +100,7 @@ export const pack = (sizes: readonly Size[], area: Size, gap: number, roll: bool
       if (cost(other) < cost(pages) - EPSILON) pages = other;
     }
     pages.sort((a, b) => first(a) - first(b));
-    // The emptiest page waits for what comes next, if anything does.
+    // The emptiest page is packed again with the next batch, if there is one.
     if (waiting.length > 0 && pages.length > 1) {
       const emptiest = pages.reduce((a, b) => (covered(b) < covered(a) ? b : a));
       pages = pages.filter((items) => items !== emptiest);

@@ -4,14 +4,14 @@ import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { MM_PER_INCH } from '../units/unit.ts';
 
-/** Paper as it lies in the printer, in mm. */
+/** Paper, mm, in the printer's orientation. */
 export interface Paper {
-  /** As it is shown, and can be typed: `A4`, `610x914mm`, `610xroll`. */
+  /** Name for display and input: `A4`, `610x914mm`, `610xroll`. */
   readonly name: string;
   readonly width: number;
-  /** For a roll, the longest sheet that is cut from it. */
+  /** For a roll, its longest sheet. */
   readonly height: number;
-  /** Cut off as long as a page needs. */
+  /** Whether sheets are cut to the length of their page. */
   readonly roll: boolean;
 }
 
@@ -38,7 +38,7 @@ export const ANSI_PAPERS: readonly Paper[] = [
 
 const KNOWN: readonly Paper[] = [...ISO_PAPERS, ...ANSI_PAPERS];
 
-/** Names that print queues know these papers by, after PWG 5101.1, Media Standardized Names. */
+/** Names of these papers in print queues, from PWG 5101.1, Media Standardized Names. */
 const MEDIA: Readonly<Record<string, string>> = {
   A5: 'iso_a5_148x210mm',
   A4: 'iso_a4_210x297mm',
@@ -54,7 +54,7 @@ const MEDIA: Readonly<Record<string, string>> = {
 const knownOf = (width: number, height: number): Paper | undefined =>
   KNOWN.find((paper) => Math.abs(paper.width - width) < 0.01 && Math.abs(paper.height - height) < 0.01);
 
-/** What to ask a print queue for, for a page of this size: a standard name, or `Custom.610x914mm` as CUPS has it. */
+/** A print queue's name for a page of this size: a standard name, or `Custom.610x914mm` in the form of CUPS. */
 export const mediaName = ({ width, height }: { readonly width: number; readonly height: number }): string =>
   MEDIA[knownOf(width, height)?.name ?? ''] ?? `Custom.${trim(width)}x${trim(height)}mm`;
 

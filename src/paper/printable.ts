@@ -9,10 +9,10 @@ export interface Size {
   readonly height: number;
 }
 
-/** What is left white at the edges of paper unless said otherwise, in mm. */
+/** Default margin, mm. */
 export const DEFAULT_MARGIN = 6;
 
-/** What common printers leave white at the least, and what leaves small paper room for a piece. */
+/** Range of margins, mm: from the least of common printers to the most that leaves small paper room for a piece. */
 export const MARGIN_RANGE = { least: 5, most: 20 };
 
 /** Complaints about a margin, at `margin`. */
@@ -27,7 +27,7 @@ export const checkMargin = (margin: number): Complaint[] =>
         },
       ];
 
-/** By how much the correction of a printer may enlarge what is drawn, each way, and lean it over for each mm of height. */
+/** Most that a printer's correction may enlarge a drawing in each direction, as a factor, and shear it for each mm of height, mm. */
 const growth = (error: PrinterError | undefined) => {
   if (error === undefined) return { x: 1, y: 1, lean: 0 };
   const [a, , c, d] = inverse(error);
@@ -35,8 +35,8 @@ const growth = (error: PrinterError | undefined) => {
 };
 
 /**
- * Where a page may hold ink: inside its margins before and after the printer's error is put right. Symmetrical about the
- * page's middle.
+ * The box of a page that may hold ink: inside its margins before and after the correction of the printer's error.
+ * Symmetrical about the page's centre.
  */
 export const printableBox = (
   { width, height }: Size,
@@ -49,6 +49,6 @@ export const printableBox = (
   return { x0: width / 2 - across, y0: height / 2 - up, x1: width / 2 + across, y1: height / 2 + up };
 };
 
-/** The height of a page whose printable box is `height` high. */
+/** Height of a page whose printable box is `height` high, mm. */
 export const pageHeightFor = (height: number, margin: number, error: PrinterError | undefined): number =>
   height * growth(error).y + 2 * margin;

@@ -5,7 +5,7 @@ import type { Paper } from './paperSizes.ts';
 import { checkMargin, printableBox, type Size } from './printable.ts';
 import type { PrinterError } from './printerCorrection.ts';
 
-/** The lengths that a proof sheet is drawn with, in mm. */
+/** The lengths on a proof sheet as drawn, mm. */
 export interface ProofLengths {
   /** Across the sheet and up it. */
   readonly x: number;
@@ -15,24 +15,24 @@ export interface ProofLengths {
   readonly d2: number;
 }
 
-/** Sides of 114 and 152 mm: on less a steel rule cannot tell an error that would show in a drawer. */
+/** Least unit of the sides, mm: 114 by 152 mm. On less, a steel rule cannot measure an error that would show in a drawer. */
 const LEAST_UNIT = 38;
 
-/** Room for the widths of the outer lines. */
+/** Room for the widths of the outer lines, mm. */
 const LINES = 0.2;
 
-/** The proof's sheet: a roll is cut off a little shorter than it is wide. */
+/** Size of the proof sheet: a roll is cut to its width over √2. */
 export const proofSize = ({ width, height, roll }: Paper): Size => ({
   width,
   height: roll ? width / Math.SQRT2 : height,
 });
 
-/** The distance between two ticks: 10 mm or half an inch. */
+/** Distance between two ticks, mm: 10 mm or half an inch. */
 export const proofStep = (unit: Unit): number => (unit === 'mm' ? 10 : MM_PER_INCH / 2);
 
 /**
- * The lengths of the largest proof for a paper. Its sides are as 3 to 4, so that the diagonals too are round numbers.
- * @returns a complaint at `margin` where that is out of range, or at `paper` where it is too small to tell anything
+ * The lengths of the largest proof for a paper. Its sides are 3 to 4, so that the diagonals too are round numbers.
+ * @returns a complaint at `margin` where it is out of range, or at `paper` where it is too small to measure on
  */
 export const proofLengths = (
   paper: Paper,

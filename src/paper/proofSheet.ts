@@ -13,7 +13,7 @@ import { DEFAULT_MARGIN, printableBox } from './printable.ts';
 import { type Correction, correctPage } from './printerCorrection.ts';
 import { type ProofLengths, proofLengths, proofSize, proofStep } from './proofLengths.ts';
 
-/** A proof sheet, and the lengths that are to be measured on it. */
+/** A proof sheet, and the lengths to measure on it. */
 export interface Proof {
   readonly lengths: ProofLengths;
   readonly page: PrintPage;
@@ -23,7 +23,7 @@ const TICK = { short: 2, long: 4 };
 const LINE_PITCH = 1.5;
 const PARAGRAPH = 0.6;
 
-/** A line from one point to another with a tick each step on its left, every fifth one longer. */
+/** A line from one point to another with a tick at every step on its left, every fifth tick longer. */
 const ruled = ([x0, y0]: Point, [x1, y1]: Point, step: number): Path[] => {
   const length = Math.hypot(x1 - x0, y1 - y0);
   const [along, up] = [(x1 - x0) / length, (y1 - y0) / length];
@@ -48,7 +48,7 @@ const ruled = ([x0, y0]: Point, [x1, y1]: Point, step: number): Path[] => {
   ];
 };
 
-/** What to do with the sheet, a paragraph each. */
+/** The instructions on the sheet, by paragraph. */
 const instructions = (
   { x, y, d1, d2 }: ProofLengths,
   paper: string,
@@ -58,7 +58,7 @@ const instructions = (
 ): { readonly text: string; readonly weight: TextMark['weight'] }[] => {
   // A number and its unit stay on one line.
   const show = (length: number) => formatLength(length, unit).replaceAll(' ', '\u00A0');
-  // What the lengths follow from.
+  // The options that the lengths depend on.
   const options = [
     `--paper ${paper}`,
     ...(margin === DEFAULT_MARGIN ? [] : [`--margin ${Number(margin.toFixed(4))}mm`]),
@@ -82,7 +82,7 @@ const instructions = (
   ];
 };
 
-/** Text in the middle of a box, on white, its paragraphs set apart. */
+/** Paragraphs centred on a point, on a white ground. */
 const block = (
   paragraphs: ReturnType<typeof instructions>,
   [middleX, middleY]: Point,
@@ -125,10 +125,10 @@ const block = (
 };
 
 /**
- * A sheet that shows how a printer errs: a bar each way and both diagonals, as long as the paper lets them be, with ticks
- * for a steel rule, and what to do with them.
- * @param correction of a printer that has been measured, to prove that it is right now
- * @returns a complaint at `margin` where that is out of range, or at `paper` where it is too small
+ * A proof sheet, which shows a printer's error: a bar in each direction and both diagonals, as long as the paper allows,
+ * with ticks for a steel rule and instructions.
+ * @param correction of a measured printer, to prove that its corrected sheets are true
+ * @returns a complaint at `margin` where it is out of range, or at `paper` where it is too small
  * @example
  * ```ts
  * const proof = drawProof(paper, 6, 'mm');
@@ -169,7 +169,7 @@ export const drawProof = (
         ...ruled([x0, y1], [x0, y0], step),
         ...ruled([x0, y0], [x1, y1], step),
         ...ruled([x0, y1], [x1, y0], step),
-        // The other two sides give the far corners an edge to measure to.
+        // The other two sides, so that the far corners have edges to measure to.
         {
           points: [
             [x1, y0],

@@ -5,7 +5,7 @@ import { MM_PER_INCH } from '../units/unit.ts';
 import type { PrinterError } from './printerCorrection.ts';
 import type { ProofLengths } from './proofLengths.ts';
 
-/** What the user measured on a proof, in mm; both diagonals or neither. */
+/** Lengths measured on a proof, mm; both diagonals or neither. */
 export interface MeasuredProof {
   readonly x: number;
   readonly y: number;
@@ -13,10 +13,10 @@ export interface MeasuredProof {
   readonly d2?: number;
 }
 
-/** No printer errs by more; a measure further off was taken or typed wrongly. */
+/** Largest error of any printer, as a share; a larger difference is a mistake in measuring or typing. */
 export const MOST_ERROR = 0.03;
 
-/** How far the diagonals of a sheet may be from what its sides make them, as a share: what rules and eyes allow for. */
+/** Largest difference of the diagonals from those of the sides, as a share: the accuracy of rules and eyes. */
 const MOST_DISAGREEMENT = 0.005;
 
 type Key = keyof ProofLengths;
@@ -31,7 +31,7 @@ const PLACES: Readonly<Record<Key, string>> = {
 
 const near = (ratio: number, wanted: number): boolean => Math.abs(ratio / wanted - 1) <= MOST_ERROR + EPSILON;
 
-/** What a measure in the wrong unit comes out as, against what it should be. */
+/** Ratios of a length in the wrong unit to the right one. */
 const WRONG_UNITS = [
   { ratio: 1 / MM_PER_INCH, looks: 'inches', typed: (value: number) => `${trim(value)}in` },
   { ratio: 1 / 10, looks: 'centimetres', typed: (value: number) => `${trim(value)}cm` },
@@ -63,10 +63,10 @@ const questions = (nominal: ProofLengths, key: Key, value: number): Complaint =>
 };
 
 /**
- * How a printer errs, from what its proof measures. Sides u and v and the lean between them follow from
- * d1² = |u + v|² and d2² = |u - v|², so sin(lean) = (d1² - d2²) / (4 x y); without diagonals it is taken to be none.
+ * A printer's error from the lengths of its proof. Sides u and v and the skew between them follow from
+ * d1² = |u + v|² and d2² = |u - v|², so the skew's sine is (d1² - d2²) / (4 x y); without diagonals it is 0.
  * @returns complaints at `measuredX` and so on: nonsense, a wrong unit, sides swapped, a page fitted to its paper, one
- * diagonal without the other, diagonals that do not go with the sides, and anything over 3 % off
+ * diagonal without the other, diagonals that do not match the sides, and any length over 3 % off
  * @example
  * ```ts
  * const proof = drawProof(paper, 6, 'mm');
@@ -142,7 +142,7 @@ export const readProof = (nominal: ProofLengths, measured: MeasuredProof): Resul
   return accept({ x: x / nominal.x, y: y / nominal.y, skew });
 };
 
-/** All shrunk or enlarged alike, and by no more than fitting to another paper or to wide margins would. */
+/** Whether all lengths are scaled alike, by no more than fitting to another paper or to wide margins causes. */
 const isFitted = (ratios: readonly number[]): boolean => {
   const [least, most] = [Math.min(...ratios), Math.max(...ratios)];
   return least > 0.6 && most < 1.5 && most / least < 1.01;

@@ -13,49 +13,49 @@ import { type Correction, correctPage } from './printerCorrection.ts';
 import { splitToFit } from './split.ts';
 import { drawPart, joinCount, partsOf, type Tile } from './tile.ts';
 
-/** The numbers of the pages that each piece is on, by its name; the first page is 1. */
+/** Page numbers of each piece, by its name; the first page is 1. */
 export type PagesOfPieces = ReadonlyMap<string, readonly number[]>;
 
-/** Some pages that belong together, what is on each laid from 0, 0 within the area they were set out for. */
+/** Pages that belong together, the content of each placed from 0, 0 within the area it was typeset for. */
 export interface PageRun {
   readonly count: number;
-  /** Draws them anew, so that they need not be held: what belongs to one run is in memory at once. */
+  /** Draws the pages on each call, so that only one run is in memory at once. */
   draw(pagesOf: PagesOfPieces): readonly (readonly Placed[])[];
 }
 
-/** Pages that go before the pieces, drawn once the pieces' pages are known. */
+/** Pages before the pieces, drawn when the pieces' pages are known. */
 export type LeadingPages = (area: Size) => readonly PageRun[];
 
-/** What to lay on pages, and how. */
+/** The content of the pages, and their paper. */
 export interface Layout {
   readonly planName: string;
-  /** What the maker reads in. */
+  /** The maker's unit. */
   readonly unit: Unit;
   readonly paper: Paper;
   readonly margin: number;
   readonly leading: LeadingPages;
   /** Each with a name of its own. */
   readonly pieces: readonly Piece[];
-  /** What stands at the foot of every page, drawn from 0, 0 up, as wide as it is told. */
+  /** The drawing at the foot of every page, up from 0, 0 and `width` mm wide. */
   readonly legend?: (width: number) => Drawing;
   readonly correction?: Correction;
 }
 
-/** Sheets laid out, to be drawn page by page. */
+/** Sheets to draw page by page. */
 export interface Sheets {
   readonly count: number;
   readonly pagesOf: PagesOfPieces;
-  /** Draws one page after the other, so that a set of any size takes the memory of one. */
+  /** Draws one page after the other, so that a set of any size needs the memory of one page. */
   pages(): Generator<PrintPage, void>;
 }
 
-/** The least that two outlines stay apart, for scissors to pass. */
+/** Least gap between two outlines, for scissors, mm. */
 const CUT_MARGIN = 4;
 
-/** The least that the marks beyond two outlines stay apart. */
+/** Least gap between marks beyond two outlines, mm. */
 const LEAST_GAP = 1;
 
-/** What is left of a paper for drawings, and the legend below it. */
+/** The area of a paper for drawings, and the legend below it. */
 const roomOf = ({
   paper,
   margin,
@@ -74,16 +74,16 @@ const heightOf = (drawing: Drawing | undefined): number => drawing?.box.y1 ?? 0;
 
 const sizeOf = ({ x0, y0, x1, y1 }: Box): Size => ({ width: x1 - x0, height: y1 - y0 });
 
-/** A sheet of a roll is long enough for the upright check bar. */
+/** Least height of a roll's sheet, for the upright check bar, mm. */
 const ROLL_LEAST = 130;
 
-/** Full-page drawings on a roll are as high as a sheet of its width lying down would be, but never low. */
+/** Area of full-page drawings; on a roll, as high as its width over √2, but at least `ROLL_LEAST`. */
 const leadingArea = (paper: Paper, { width, height }: Size): Size => ({
   width,
   height: paper.roll ? Math.min(height, Math.max(ROLL_LEAST, width / Math.SQRT2)) : height,
 });
 
-/** Every part of every piece, or a complaint for each piece that can be laid on the paper in no way. */
+/** Every part of every piece, or a complaint for each piece that does not fit the paper in any way. */
 const cutApart = (layout: Layout, area: Size): Result<Tile[]> => {
   const parts: Tile[] = [];
   const complaints: Complaint[] = [];
@@ -100,7 +100,7 @@ const cutApart = (layout: Layout, area: Size): Result<Tile[]> => {
   return complaints.length > 0 ? refuse(...complaints) : accept(parts);
 };
 
-/** Under the least paper with the widest margins. The lean of a printer can take more of a narrow roll, which is long. */
+/** Least usable width, mm: below that of the least paper with the widest margins. On a long narrow roll, a printer's skew can leave less. */
 const LEAST_WIDTH = 40;
 
 const tooNarrow = ({ name }: Paper, { width }: Size): Complaint => ({
@@ -119,10 +119,10 @@ const tooLarge = (piece: Piece, layout: Layout): Complaint => {
   return larger === undefined ? complaint : { ...complaint, hint: say`${larger.name}` };
 };
 
-/** Clockwise, so that words along a board's end stand upright when it lies. */
+/** A quarter turn clockwise, so that words along a board's end are upright on a turned piece. */
 const TURN: Affine = [0, -1, 1, 0, 0, 0];
 
-/** Takes a part's drawing to its place on a page. */
+/** The map of a part's drawing to its place on a page. */
 const placing = ({ room: { x0, y0, x1 } }: Tile, { x, y, turned }: PackedPlace): Affine => {
   const toOrigin = translation(-x0, -y0);
   const lying = turned ? compose(compose(toOrigin, TURN), translation(0, x1 - x0)) : toOrigin;
@@ -130,8 +130,8 @@ const placing = ({ room: { x0, y0, x1 } }: Tile, { x, y, turned }: PackedPlace):
 };
 
 /**
- * Lays pieces on pages: packed, turned where that saves paper, cut apart where they are larger than a page, at full size
- * always, and every page with its frame.
+ * Places pieces on pages, always at full size: packed, turned where that saves paper, and divided where they are larger
+ * than a page. Every page has its frame.
  * @returns complaints about the margin, one at `paper` where it is too narrow, or one for each piece that does not fit
  * even in parts
  */
@@ -208,7 +208,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
     pagesOf,
     *pages() {
       let number = 0;
-      // Parts of a piece follow each other, so it need not be drawn for each.
+      // Parts of a piece follow each other, so one drawing serves them all.
       let last: { readonly piece: Piece; readonly whole: Drawing } | undefined;
       const wholeOf = ({ piece, splits }: Tile): Drawing => {
         if (last?.piece !== piece) last = { piece, whole: piece.draw(splits) };

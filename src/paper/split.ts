@@ -2,29 +2,29 @@ import { EPSILON } from '../units/epsilon.ts';
 import { NO_SPLITS, type Piece, type Splits } from './piece.ts';
 import type { Size } from './printable.ts';
 
-/** How far a part runs on under its neighbour, to be taped to it. */
+/** Width of a part's tab under its neighbour, for tape, mm. */
 export const TAB = { least: 5, most: 10 };
 
-/** How far a register cross reaches from its middle. */
+/** Half the width of a register cross, mm. */
 export const CROSS = 3;
 
-/** Room for the widths of lines along the edges that a split makes. */
+/** Room for the widths of lines along the edges of a split, mm. */
 export const LINE_ROOM = 0.25;
 
 type Interval = readonly [number, number];
 
-/** What one way of a part's room leaves for the piece itself: at its start, between two splits, at its end. */
+/** Length of the piece in a room, in one direction, mm: at the piece's start, between two splits, at its end. */
 const capacities = (room: number, overhang: number) => ({
   first: room - overhang - TAB.most - LINE_ROOM,
   between: room - CROSS - TAB.most - 2 * LINE_ROOM,
   last: room - CROSS - overhang - LINE_ROOM,
 });
 
-/** The lowest place at or above `from` where a split may run. */
+/** The lowest place for a split at or above `from`. */
 const lowestFrom = (intervals: readonly Interval[], from: number): number =>
   Math.min(...intervals.filter(([, hi]) => hi >= from - EPSILON).map(([lo]) => Math.max(lo, from)));
 
-/** The best place within a range: as far inside its interval as a tab needs, then nearest to `wish`. */
+/** The best place for a split within a range: as far inside its interval as a tab needs, then nearest to `wish`. */
 const bestWithin = (intervals: readonly Interval[], range: Interval, wish: number): number => {
   const places = intervals
     .filter(([lo, hi]) => hi >= range[0] - EPSILON && lo <= range[1] + EPSILON)
@@ -50,7 +50,7 @@ const splitLength = (
 ): readonly number[] | undefined => {
   if (length + 2 * overhang <= room + EPSILON) return [];
   const { first, between, last } = capacities(room, overhang);
-  // From the end: the least place that each split may have. Taking the least each time needs the fewest splits.
+  // From the end: the least place of each split. Choosing the least each time needs the fewest splits.
   const least: number[] = [];
   let from = length - last;
   do {
@@ -59,7 +59,7 @@ const splitLength = (
     least.unshift(at);
     from = at - between;
   } while ((least[0] ?? 0) > first + EPSILON);
-  // From the start: the best place for each, from its least to as far as the part before it may reach.
+  // From the start: the best place of each, from its least to the reach of the part before it.
   const splits: number[] = [];
   for (const lowest of least) {
     const before = splits.at(-1);
@@ -72,8 +72,8 @@ const splitLength = (
 };
 
 /**
- * Where to cut a piece apart so that each part fits on a page, as it is or turned by a quarter: the fewest parts, the
- * splits as far inside tails as they can be.
+ * The splits of a piece with which each part fits on a page, as it is or turned by a quarter: the fewest parts, the splits
+ * as far inside tails as possible.
  * @returns undefined where no splits that the piece allows make parts small enough
  */
 export const splitToFit = (piece: Piece, { width, height }: Size): Splits | undefined => {

@@ -7,17 +7,17 @@ import { checkMarks, type Join, joinMarks } from './join.ts';
 import { CLEAR_OF_SPLITS, type Piece, type Splits, waistOf } from './piece.ts';
 import { CROSS, LINE_ROOM, TAB } from './split.ts';
 
-/** A part of a piece that goes on one page in one place; a piece that fits whole is its own only part. */
+/** A part of a piece in one place on one page; a piece that fits whole is a single part. */
 export interface Tile {
   readonly piece: Piece;
   readonly splits: Splits;
-  /** What it is to show of the piece, up to its joining lines; outside the piece, the marks that stand out beyond it. */
+  /** Its box of the piece, up to its joining lines; at the piece's edges, with the marks beyond the outline. */
   readonly cell: Box;
-  /** The same with the tabs that its neighbours are laid on. */
+  /** The same box with the tabs under its neighbours. */
   readonly window: Box;
-  /** The room that it needs on a page. */
+  /** The box that it needs on a page. */
   readonly room: Box;
-  /** The joins that it holds the tab of, at its upper and right side, and those that it is laid over, below and left. */
+  /** The joins with its own tab, at its upper and right side, and those where it covers a tab, below and on the left. */
   readonly tabbed: readonly Join[];
   readonly covering: readonly Join[];
 }
@@ -26,8 +26,8 @@ const letterOf = (index: number): string =>
   (index < 26 ? '' : letterOf(Math.floor(index / 26) - 1)) + String.fromCharCode(65 + (index % 26));
 
 /**
- * A piece cut apart at its splits, row by row from the bottom, each row from the left.
- * @param firstLetter how many letters the set has used before
+ * The parts of a piece divided at its splits, row by row from the lowest, each row from the left.
+ * @param firstLetter number of letters already used in the set
  */
 export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Tile[] => {
   const { width, height, overhang, splittable } = piece;
@@ -96,13 +96,13 @@ export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Tile
   );
 };
 
-/** How many joins, and so letters, the splits make. */
+/** Number of joins, and so of letters, that the splits make. */
 export const joinCount = ({ x, y }: Splits): number => y.length * (x.length + 1) + x.length * (y.length + 1);
 
 /**
- * A part's drawing in the piece's own mm: every line exactly where the whole piece has it, the joining lines, register
- * crosses and letters, and what to measure when it is taped.
- * @param whole the piece as it is drawn for its splits
+ * A part's drawing, mm on the piece: every line exactly where the whole piece has it, the joining lines, register crosses
+ * and letters, and the lengths to measure when the parts are taped.
+ * @param whole the piece's drawing for its splits
  */
 export const drawPart = (part: Tile, whole: Drawing, unit: Unit): Drawing => {
   const { cell, window, room } = part;
@@ -110,7 +110,7 @@ export const drawPart = (part: Tile, whole: Drawing, unit: Unit): Drawing => {
   const { marks } = whole;
   const texts = marks.filter((mark) => {
     if (mark.kind !== 'text') return false;
-    // Texts stand clear of the splits, so the part that holds the middle holds the whole.
+    // Texts are clear of the splits, so the part with a text's middle holds the whole text.
     const { x0, y0, x1, y1 } = textBox(mark);
     const [x, y] = [(x0 + x1) / 2, (y0 + y1) / 2];
     return x >= cell.x0 && x < cell.x1 && y >= cell.y0 && y < cell.y1;
@@ -128,7 +128,7 @@ export const drawPart = (part: Tile, whole: Drawing, unit: Unit): Drawing => {
   };
 };
 
-/** The inside of a part, off its joins' letters and crosses. */
+/** The inside of a part, clear of its joins' letters and crosses. */
 const freeAreaOf = ({ piece, cell: { x0, y0, x1, y1 } }: Tile): Box => ({
   x0: x0 < 0 ? 0 : x0 + CLEAR_OF_SPLITS,
   y0: y0 < 0 ? 0 : y0 + CLEAR_OF_SPLITS,
@@ -136,12 +136,12 @@ const freeAreaOf = ({ piece, cell: { x0, y0, x1, y1 } }: Tile): Box => ({
   y1: y1 > piece.height ? piece.height : y1 - CLEAR_OF_SPLITS,
 });
 
-/** Where to cut the part out along its joins, and the lines on its tabs that its neighbours are laid to. */
+/** The lines to cut along at its joins, and the lines on its tabs that align its neighbours. */
 const edgesOf = ({ piece, window, tabbed, covering }: Tile): Mark[] => {
   const outline = {
     x0: Math.max(window.x0, 0),
     y0: Math.max(window.y0, 0),
-    // No split runs through a tag that stands out.
+    // No split crosses a tag that is wider than the piece below it.
     x1: Math.min(window.x1, waistOf(piece)),
     y1: Math.min(window.y1, piece.height),
   };

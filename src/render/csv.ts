@@ -1,4 +1,4 @@
-/** Comma-separated values as RFC 4180 has them: lines end in CR LF, and what needs quotes has them. */
+/** Comma-separated values after RFC 4180: lines end in CR LF, and fields that need quotes have them. */
 export const csv = (rows: readonly (readonly string[])[]): string =>
   rows.map((row) => `${row.map(field).join(',')}\r\n`).join('');
 

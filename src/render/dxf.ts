@@ -14,7 +14,7 @@ const INK = 7;
 
 /**
  * Writes layers as a DXF file in mm, x to the right and y upward: outlines as closed polylines whose arcs are bulges.
- * @param written what wrote the file and for what, on one line
+ * @param written the program that wrote the file and its purpose, on one line
  */
 export const renderDxf = (layers: readonly Layer[], written: string): string => {
   const dxf = new DxfWriter();
@@ -39,9 +39,9 @@ export const renderDxf = (layers: readonly Layer[], written: string): string => 
         closed === true ? LWPolylineFlags.Closed : LWPolylineFlags.None,
       );
   }
-  // A comment before all else, which every reader passes over, says who wrote the file.
+  // A comment first, which every reader ignores, names the program that wrote the file.
   return `999\n${written.replace(/\p{Cc}+/gu, ' ')}\n${dxf.stringify()}`;
 };
 
-/** To the millionth of a mm, without what floats leave behind. */
+/** A length rounded to a millionth of a mm, free of floating-point noise. */
 const micro = (value: number): number => Math.round(value * 1e6) / 1e6;

@@ -4,13 +4,13 @@ import { shownText } from '../drawing/shownText.ts';
 /** A subset font numbers its glyphs in 16 bits; this leaves room for the parts of composite glyphs. */
 const MOST_GLYPHS = 60_000;
 
-/** The number of the box that stands for a missing character. */
+/** Code of the box drawn for a missing character. */
 const BOX = '0000';
 
 /**
- * Writes text in one font of a PDF, glyph by glyph: without kerning, and without keeping the texts it has seen. For that it
- * fills in the font that pdfkit embeds, which pdfkit keeps to itself: the words of a page take 0.4 of the time that pdfkit's
- * own `text()` takes for them (`npm run bench`).
+ * Encodes text in one font of a PDF, glyph by glyph, without kerning and without a cache of texts. It writes directly to the
+ * font that pdfkit embeds, a private part of pdfkit: the words of a page need 0.4 of the time of pdfkit's own `text()`
+ * (`npm run bench`).
  */
 export class GlyphEncoder {
   readonly #document: PDFKit.PDFDocument;
@@ -24,13 +24,13 @@ export class GlyphEncoder {
     this.#font = document.font(source)._font;
   }
 
-  /** The font's name, made known to the page that is being written. */
+  /** The font's resource name, registered with the current page. */
   resourceName(): string {
     this.#document.page.fonts[this.#font.id] = this.#font.ref();
     return this.#font.id;
   }
 
-  /** A text as a string of the font's glyph numbers, in hexadecimal. */
+  /** A text as a hexadecimal string of the font's glyph numbers. */
   encode(text: string): string {
     let codes = '';
     for (const character of shownText(text)) codes += this.#codes.get(character) ?? this.#add(character);

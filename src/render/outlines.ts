@@ -7,7 +7,7 @@ import { openFont } from './openFont.ts';
 import { svgNumber } from './svgNumber.ts';
 import { textMatrix } from './textMatrix.ts';
 
-/** A letter at one size and turn: SVG path data, to 0.001, that starts from `start`, in mm from where the pen stands. */
+/** A letter at one size and turn: SVG path data, to 0.001, from `start`, mm from the letter's origin. */
 interface Letter {
   /** In ems. */
   readonly advance: number;
@@ -25,7 +25,7 @@ const stepsData = (steps: readonly Point[]): string =>
     .map(svgNumber)
     .reduce((data, step) => (data === '' || step.startsWith('-') ? data + step : `${data} ${step}`), '');
 
-/** A relative command; a line along an axis has one of its own, which is shorter. */
+/** A relative command; a line along an axis has its own shorter command. */
 const commandData = (command: keyof typeof COMMANDS, steps: readonly Point[]): string => {
   const [[x, y] = [0, 0]] = steps;
   if (command === 'lineTo' && y === 0) return `h${svgNumber(x)}`;
@@ -40,7 +40,7 @@ const drawLetter = (font: Font, character: string, map: Affine): Letter => {
     args.flatMap((x, i) => (i % 2 === 0 ? [apply(map, [em(x), em(args[i + 1])])] : []));
   const commands = glyph.path.commands;
   const [start = [0, 0]] = points(commands[0]?.args ?? []);
-  // Steps are taken between rounded points, so that their errors do not add up.
+  // Steps are between rounded points, so that their errors do not add up.
   const rounded = ([x, y]: Point): Point => [
     Math.round((x - start[0]) * 1e3) / 1e3,
     Math.round((y - start[1]) * 1e3) / 1e3,
@@ -60,7 +60,7 @@ const drawLetter = (font: Font, character: string, map: Affine): Letter => {
   return { advance: em(glyph.advanceWidth), start, data: data.replace(/^m0 0/u, '') };
 };
 
-/** Letters that have been drawn, by font, by size and turn, and by character. */
+/** Cache of drawn letters, by font, by size and turn, and by character. */
 const drawn = new WeakMap<Font, Map<string, Map<string, Letter>>>();
 
 const lettersOf = (font: Font, size: string): Map<string, Letter> => {
@@ -71,7 +71,7 @@ const lettersOf = (font: Font, size: string): Map<string, Letter> => {
   return letters;
 };
 
-/** A text as SVG path data: the outlines of its letters, set without kerning, through the map that is given. */
+/** A text as SVG path data: the outlines of its letters, set without kerning, mapped by `map`. */
 export const outlineText = (mark: TextMark, map: Affine, fonts: Fonts): string => {
   const font = openFont(fonts[mark.weight]);
   const [a, b, c, d, e, f] = compose(textMatrix(mark), map);

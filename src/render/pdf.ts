@@ -7,13 +7,13 @@ import { GlyphEncoder } from './glyphEncoder.ts';
 import { openFont } from './openFont.ts';
 import { contentOf, POINTS_PER_MM } from './pdfContent.ts';
 
-/** What a PDF needs beside its pages. */
+/** A PDF's title and fonts. */
 export interface PdfOptions {
   readonly title: string;
   readonly fonts: Fonts;
 }
 
-/** What a viewer is asked for: no scaling, and the paper of the pages. */
+/** Viewer preferences: no scaling, and the paper of the pages. */
 const FULL_SIZE = { PrintScaling: 'None', PickTrayByPDFSize: true };
 
 class FullSizeDocument extends PDFDocument {
@@ -22,19 +22,19 @@ class FullSizeDocument extends PDFDocument {
     return super.ref('DisplayDocTitle' in data ? { ...data, ...FULL_SIZE } : data);
   }
 
-  /** pdfkit's XMP wants a date and does not escape the title; the document information says the same. */
+  /** No XMP: pdfkit's needs a date and does not escape the title; the document information holds the same facts. */
   override endMetadata(): void {}
 }
 
-/** Bytes gathered before they are handed on. */
+/** Bytes gathered before each call of the sink. */
 const CHUNK = 1 << 16;
 
 /**
  * Writes pages as a PDF that prints at full size: its viewer preferences ask for no scaling and for the paper of the
- * pages. Pages are taken one at a time and their bytes handed on as they fill up, so thousands need no more memory than
- * one. The same pages give the same bytes in every version of Node and in a browser.
+ * pages. Pages are drawn one at a time and their bytes passed on in chunks, so thousands need no more memory than one.
+ * The same pages give the same bytes in every version of Node and in a browser.
  * @param pages at least one
- * @param sink takes the file's bytes in order; where it returns a promise, writing waits for it
+ * @param sink receives the file's bytes in order; where it returns a promise, writing waits for it
  * @example
  * ```ts
  * const sheets = sheetsOf(project, { paper });
@@ -81,7 +81,7 @@ export const renderPdf = async (
     await sink(chunk);
   };
 
-  // Given bytes, pdfkit has not to find them out letter by letter.
+  // From bytes, pdfkit does not have to encode the text letter by letter.
   const utf8 = new TextEncoder();
   const encoders = new Map<TextMark['weight'], GlyphEncoder>();
   const encoderOf = (weight: TextMark['weight']): GlyphEncoder => {

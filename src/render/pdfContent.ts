@@ -18,7 +18,7 @@ export const contentOf = (
   const lines: string[] = [];
   for (const { drawing, at } of page.placed) {
     const map = compose(at, toPoints);
-    // To paint no path at all is an error.
+    // Painting without a path is an error.
     const marks = drawing.marks.filter((mark) => mark.kind === 'text' || mark.paths.length > 0);
     marks.forEach((mark, i) => {
       switch (mark.kind) {
@@ -50,8 +50,8 @@ const drawnWith = (mark: Mark | undefined, pen: PenName): boolean =>
 const FRACTIONS = Array.from({ length: 1e3 }, (_, i) => String(i / 1e3).slice(1));
 
 /**
- * A coordinate to the thousandth of a point, a third of a micrometre. Fractions are looked up: to print a double takes
- * many times longer.
+ * A coordinate to a thousandth of a point, a third of a micrometre. Fractions come from a table: printing a double is many
+ * times slower.
  */
 const coordinate = (points: number): string => {
   const steps = Math.round(points * 1e3);

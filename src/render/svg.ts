@@ -7,13 +7,13 @@ import type { Fonts } from './fonts.ts';
 import { outlineText } from './outlines.ts';
 import { svgNumber } from './svgNumber.ts';
 
-/** What an SVG file says of itself. */
+/** Title and description of an SVG file. */
 export interface SvgMeta {
   readonly title: string;
   readonly description?: string;
 }
 
-/** What an SVG is made with. */
+/** Fonts and window that an SVG is made with. */
 export interface SvgTools {
   readonly fonts: Fonts;
   /** The browser's window, or the one of `svgWindow.ts`. */
@@ -23,8 +23,8 @@ export interface SvgTools {
 /**
  * Writes one drawing as an SVG file at full size, in mm from its top left corner and y downward, without transforms: a
  * group for each role, in the order in which the drawing first has them, and in it a path for each fill, for each pen
- * and for each weight of text. Letters are outlines, so that they look the same everywhere; their words stand in the
- * path's `aria-label`. Numbers are rounded to 0.0001, those within a letter to 0.001.
+ * and for each weight of text. Letters are outlines, so that they look the same everywhere; their text is the path's
+ * `aria-label`. Numbers are rounded to 0.0001, those within a letter to 0.001.
  */
 export const renderSvg = (drawing: Drawing, { title, description }: SvgMeta, tools: SvgTools): string =>
   withWindow(tools.window, () => {

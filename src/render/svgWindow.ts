@@ -1,7 +1,7 @@
 import { createHTMLWindow } from 'svgdom';
 
 /**
- * A window to make SVG in where there is no browser. Like a browser's it holds HTML, and writes SVG in the same way.
+ * A window to make SVG in without a browser. Like a browser's, it holds HTML and writes SVG in the same way.
  * @example
  * ```ts
  * const [first] = svgFiles(piecesOf(project), { fonts, window: svgWindow() });

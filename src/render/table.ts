@@ -1,4 +1,4 @@
-/** Aligned columns of text: words to the left, numbers to the right, two spaces between. */
+/** Lines of aligned columns: words on the left, numbers on the right, two spaces between. */
 export const table = (
   heading: readonly string[],
   rows: readonly (readonly string[])[],

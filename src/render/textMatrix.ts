@@ -3,7 +3,7 @@ import type { TextMark } from '../drawing/drawing.ts';
 import { ANCHOR_SHARE, TURNS } from '../drawing/textBox.ts';
 import { textWidth } from '../drawing/textWidth.ts';
 
-/** Where a text's letters go: the map from ems, counted from the text's start on its baseline, to the drawing. */
+/** The map of a text's letters to the drawing, from ems, measured from the text's start on its baseline. */
 export const textMatrix = ({ text, at: [x, y], size, turn, anchor, weight }: TextMark): Affine => {
   const [cosine, sine] = TURNS[turn];
   const before = anchor === 'start' ? 0 : ANCHOR_SHARE[anchor] * textWidth(text, size, weight);

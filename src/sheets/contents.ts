@@ -60,7 +60,7 @@ const FOLDED = [
   'Cut out, then fold.',
 ];
 
-/** Least size of the larger side of a picture, mm. All pictures have one scale; where that makes one smaller, only pieces of one height do. */
+/** Least size of the larger side of a picture, mm. All pictures share one scale; where that makes one smaller, only pieces of equal height share one. */
 const LEAST_PICTURE = 8;
 
 const scaleOf = (pieces: readonly TemplatePiece[]): ((piece: TemplatePiece) => number) => {
