@@ -34,7 +34,7 @@ const fill: Mark = {
   ],
 };
 
-describe('the room that marks take', () => {
+describe('the box of marks', () => {
   it('includes the width of lines and the height of letters', () => {
     expect(boxOfMarks([stroke])).toEqual({ x0: 0.75, y0: 1.75, x1: 11.25, y1: 5.25 });
     expect(boxOfMarks([fill])).toEqual({ x0: 0, y0: 0, x1: 4, y1: 9 });

@@ -71,7 +71,7 @@ describe('hatch', () => {
     ]);
   });
 
-  it('fills what lies inside any polygon along its lines, and nothing else', () => {
+  it('fills the inside of any polygon along its lines, and nothing else', () => {
     fc.assert(
       fc.property(
         polygon,
@@ -120,7 +120,7 @@ describe('hatch', () => {
     );
   });
 
-  it('runs on from one area into the next', () => {
+  it('continues from one area into the next', () => {
     const whole = hatch(rectangle(0, 0, 20, 7)).map(endsOf);
     const parts = [...hatch(rectangle(0, 0, 9, 7)), ...hatch(rectangle(9, 0, 20, 7))].map(endsOf);
     const length = (lines: readonly [Point, Point][]) =>
@@ -131,7 +131,7 @@ describe('hatch', () => {
     expect(levels(parts)).toEqual(levels(whole));
   });
 
-  it('has nothing to draw in no area', () => {
+  it('is empty in an empty area', () => {
     expect(hatch([])).toEqual([]);
     expect(hatch([[1, 1]])).toEqual([]);
     expect(hatch(rectangle(5, 5, 5, 40))).toEqual([]);

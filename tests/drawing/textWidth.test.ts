@@ -68,7 +68,7 @@ describe('textWidth', () => {
     expect(textWidth('a\u0000b\ud800\u009f', 10, 'bold')).toBe(textWidth('a\ufffdb\ufffd\ufffd', 10, 'bold'));
   });
 
-  it('takes a letter and its accent for the one character that they make', () => {
+  it('counts a letter and its accent as the one character that they make', () => {
     expect(textWidth('e\u0301', 3, 'regular')).toBe(textWidth('é', 3, 'regular'));
   });
 
@@ -83,7 +83,7 @@ describe('textWidth', () => {
     expect(textWidth('AVAT', 2, 'regular')).toBe(textWidth('VAAT', 2, 'regular'));
   });
 
-  it.each(WEIGHTS)('knows how high the %s font stands', (weight) => {
+  it.each(WEIGHTS)('knows the heights of the %s font', (weight) => {
     const font = FONTS[weight];
     const capital = font.glyphForCodePoint(0x48).path.commands.flatMap(({ args }) => args[1] ?? []);
     expect(CAP_HEIGHT).toBe(Math.max(...capital) / font.unitsPerEm);

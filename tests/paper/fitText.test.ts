@@ -5,7 +5,7 @@ import { fitText } from '../../src/paper/fitText.ts';
 
 const room = (text: string) => textWidth(text, 3.3, 'regular');
 
-test('the first wording that fits is taken', () => {
+test('the first wording that fits is used', () => {
   const wordings = ['measure both bars', 'measure', '100 mm'];
   expect(fitText(wordings, room('measure both bars'), 3.3, 'regular')).toBe('measure both bars');
   expect(fitText(wordings, room('measure both bars') - 0.01, 3.3, 'regular')).toBe('measure');

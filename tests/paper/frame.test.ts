@@ -20,7 +20,7 @@ const lengths = (drawing: Drawing) => {
   return [Math.max(...across), Math.max(...up)].map((length) => Number(length.toFixed(9)));
 };
 
-test('a frame on A4 says plan, page, paper and 100 %, and what to measure', () => {
+test('a frame on A4 names plan, page, paper and 100 %, and what to measure', () => {
   const frame = drawFrame(printableBox({ width: 210, height: 297 }, 6, undefined), facts);
   expect(textsOf(frame).map(({ text }) => text)).toEqual([
     'Haberdashery chest',
@@ -42,13 +42,13 @@ test('both check bars are 100 mm with a tick each 10 mm, on A5 either way too', 
   }
 });
 
-test('who reads in inches is told what the bars are on their rule', () => {
+test('a frame in inches gives the lengths of the bars in inches too', () => {
   const printable = printableBox({ width: 215.9, height: 279.4 }, 6, undefined);
   const words = textsOf(drawFrame(printable, { ...facts, unit: 'in' })).map(({ text }) => text);
   expect(words[2]).toBe('measure this bar and the upright one: 100 mm (3 15/16")');
 });
 
-test('a corrected page names the printer and how it errs, as far as there is room', () => {
+test('a corrected page names the printer and its error, as far as there is room', () => {
   const correction = { printer: 'workshop', error: { x: 1.004, y: 0.997, skew: 0 } };
   const wide = drawFrame(printableBox({ width: 420, height: 297 }, 6, undefined), { ...facts, correction });
   expect(textsOf(wide)[1]?.text).toBe(
@@ -58,7 +58,7 @@ test('a corrected page names the printer and how it errs, as far as there is roo
   expect(textsOf(narrow)[1]?.text).toBe('page 3 of 12 · A4 · corrected for workshop · print at 100 %');
 });
 
-test('what is usable has the height that a printable box is made for', () => {
+test('the usable box has the height that a printable box is made for', () => {
   const printable = printableBox({ width: 210, height: printableHeightFor(200) + 12 }, 6, undefined);
   const usable = usableBox(printable);
   expect(usable.y1 - usable.y0).toBeCloseTo(200, 9);

@@ -59,7 +59,7 @@ describe('few rectangles', () => {
     expect(places.map(({ page }) => page)).toEqual([0, 1, 0, 2]);
   });
 
-  test('on a roll they are laid side by side, to use little length', () => {
+  test('on a roll they are side by side, to use little length', () => {
     const places = pack(
       Array.from({ length: 6 }, () => ({ width: 90, height: 250 })),
       { width: 600, height: 5000 },
@@ -75,7 +75,7 @@ const rectangle = fc.record({
   height: fc.double({ min: 5, max: 190, noNaN: true }),
 });
 
-test('rectangles lie inside their page and apart from each other, and are packed the same way every time', () => {
+test('rectangles are inside their page and apart from each other, and are packed the same way every time', () => {
   fc.assert(
     fc.property(
       fc.array(rectangle, { minLength: 1, maxLength: 60 }),

@@ -58,7 +58,7 @@ describe('other sizes', () => {
     expect(inches.ok && inches.value.name).toBe('609.6xroll');
   });
 
-  test('what a size is called is read as that size', () => {
+  test('the name of a size is read as that size', () => {
     const side = fc.integer({ min: 9000, max: 500000 }).map((hundredths) => hundredths / 100);
     fc.assert(
       fc.property(side, side, (width, height) => {

@@ -7,13 +7,13 @@ test('without a correction a page may hold ink up to its margins', () => {
   expect(printableBox({ width: 210, height: 297 }, 6, undefined)).toEqual({ x0: 6, y0: 6, x1: 204, y1: 291 });
 });
 
-test('a printer that prints short leaves less to draw on, one that prints long does not leave more', () => {
+test('a printer that prints short leaves less room for drawings, one that prints long does not leave more', () => {
   const short = printableBox({ width: 210, height: 297 }, 5, { x: 0.98, y: 1.01, skew: 0 });
   expect(short.x1 - short.x0).toBeCloseTo(200 * 0.98, 9);
   expect(short.y1 - short.y0).toBeCloseTo(287, 9);
 });
 
-test('a roll is cut as long as its printable height wants', () => {
+test('a roll is cut as long as its printable height needs', () => {
   const error = { x: 0.98, y: 0.97, skew: 0.02 };
   fc.assert(
     fc.property(fc.double({ min: 100, max: 4000, noNaN: true }), (height) => {

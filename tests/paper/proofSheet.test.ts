@@ -34,13 +34,13 @@ const longest = (proof: Proof): string[] =>
     .map((length) => length.toFixed(6));
 
 describe('lengths', () => {
-  test('are as 3 to 4 to 5, so that all are round, as long as the paper lets them be', () => {
+  test('are as 3 to 4 to 5, so that all are round, as long as the paper allows', () => {
     expect(proofOf('A4').lengths).toEqual({ x: 180, y: 240, d1: 300, d2: 300 });
     expect(proofOf('A3').lengths).toEqual({ x: 270, y: 360, d1: 450, d2: 450 });
     expect(proofOf('210x148').lengths).toEqual({ x: 160, y: 120, d1: 200, d2: 200 });
   });
 
-  test('are whole half inches for those who read in inches', () => {
+  test('are whole half inches in inches', () => {
     const { x, y, d1 } = proofOf('Letter', 'in').lengths;
     expect([x, y, d1].map((length) => length / 25.4)).toEqual([7.5, 10, 12.5]);
   });
@@ -56,7 +56,7 @@ describe('lengths', () => {
   });
 });
 
-test('the sheet tells what to measure and what to type next', () => {
+test('the sheet names what to measure and what to type next', () => {
   const said = textsOf(proofOf('A4'))
     .map(({ text }) => text)
     .join(' ')
@@ -67,7 +67,7 @@ test('the sheet tells what to measure and what to type next', () => {
   );
 });
 
-test('what is to be typed says for which margin and unit the sheet is drawn', () => {
+test('the command to type has the margin and unit of the sheet', () => {
   const proof = drawProof(paperOf('Letter'), 12.5, 'in');
   const said = proof.ok ? textsOf(proof.value).map(({ text }) => text) : [];
   expect(said.join(' ')).toContain('halfpin proof --paper Letter --margin 12.5mm --units in --measured-x …');
@@ -78,7 +78,7 @@ test('a margin outside 5 to 20 mm is refused', () => {
   expect(proof.ok ? [] : proof.complaints.map(({ at }) => at)).toEqual([['margin']]);
 });
 
-test('a paper too small to tell an error is refused', () => {
+test('a paper too small to measure an error is refused', () => {
   const proof = drawProof(paperOf('120x150'), 6, 'mm');
   expect(proof.ok ? [] : proof.complaints.map(({ at }) => at)).toEqual([['paper']]);
 });
@@ -110,7 +110,7 @@ test('nothing leaves the margins and no words overlap, on any paper, corrected o
       }
 });
 
-test('a corrected proof has its nominal lengths after the printer has erred', () => {
+test('a corrected proof has its nominal lengths after the printer’s error', () => {
   const error = { x: 1.004, y: 0.997, skew: 0.002 };
   const proof = value(drawProof(paperOf('A4'), 6, 'mm', { printer: 'workshop', error }));
   const upright = Math.sqrt(1 - error.skew ** 2);

@@ -17,14 +17,14 @@ describe('what a printer may do', () => {
     expect(readProof(nominal, nominal)).toEqual({ ok: true, value: { x: 1, y: 1, skew: 0 } });
   });
 
-  test('sides alone give the scale each way', () => {
+  test('sides alone give the scale in each direction', () => {
     expect(readProof(nominal, { x: 179.1, y: 240.6 })).toEqual({
       ok: true,
       value: { x: 179.1 / 180, y: 240.6 / 240, skew: 0 },
     });
   });
 
-  test('a longer first diagonal means that upright lines lean to the right, by the law of cosines', () => {
+  test('a longer first diagonal is a skew to the right, by the law of cosines', () => {
     const error = readProof(nominal, { ...nominal, d1: 300.6, d2: 299.4 });
     // cos of the angle between the sides = (180² + 240² - 299.4²) / (2 · 180 · 240), the sine of the lean.
     expect(error.ok && error.value.skew).toBeCloseTo((180 ** 2 + 240 ** 2 - 299.4 ** 2) / (2 * 180 * 240), 4);
@@ -75,7 +75,7 @@ describe('what no printer does', () => {
     ]);
   });
 
-  test('diagonals that do not go with the sides, or lean further than any printer, are refused', () => {
+  test('diagonals that do not match the sides, or with more skew than any printer, are refused', () => {
     expect(complaintsOf({ x: 180, y: 240, d1: 303, d2: 303 })).toEqual([
       'measuredD1: sides of 180 mm and 240 mm have diagonals of about 300 mm, not 303 mm: one of the four is wrong (measuring all four again)',
     ]);

@@ -110,7 +110,7 @@ describe('pages', () => {
     });
   });
 
-  test('that go first are drawn for the area left to them and know where every piece will be', () => {
+  test('before the pieces are drawn for the area left to them, with the pages of every piece', () => {
     const blank = (width: number, height: number): Drawing => ({
       box: { x0: 0, y0: 0, x1: width, y1: height },
       marks: [],
@@ -146,12 +146,12 @@ describe('pages', () => {
     expect(page?.height).toBeLessThan(290);
   });
 
-  test('without pieces are those that go first alone', () => {
+  test('without pieces are those before the pieces alone', () => {
     expect(lay([]).count).toBe(0);
   });
 });
 
-describe('what cannot be laid', () => {
+describe('what does not fit the paper', () => {
   test('is named with the smallest known paper that would do, all at once', () => {
     const pieces = [
       fakePiece({ name: 'carcase', width: 280, height: 300 }),
@@ -235,10 +235,10 @@ test('every piece is on paper whole and at full size, inside the margins, and no
   );
 });
 
-describe('a roll too narrow for a leaning printer', () => {
+describe('a roll too narrow for a printer with skew', () => {
   const leaning = (skew: number) => ({ printer: 'office', error: { x: 1, y: 1, skew } });
 
-  test('is refused, since the lean over all of its length takes its width', () => {
+  test('is refused, since the skew over all of its length uses up its width', () => {
     // 90 mm less two margins of 6 and a gutter of 5: 73. A lean of 0.005 over 4988 mm takes 25 of that, of 0.03 more than all.
     expect(complaintsOf([], { paper: paperOf('90xroll') })).toEqual([]);
     expect(complaintsOf([], { paper: paperOf('90xroll'), correction: leaning(0.005) })).toEqual([]);
@@ -248,7 +248,7 @@ describe('a roll too narrow for a leaning printer', () => {
     expect(complaintsOf([], { paper: paperOf('610xroll'), correction: leaning(0.03) })).toEqual([]);
   });
 
-  test('leaves the pages that go before the pieces high enough for what stands on them', () => {
+  test('leaves the pages before the pieces high enough for their content', () => {
     const areas: Size[] = [];
     const leading = (area: Size) => {
       areas.push(area);

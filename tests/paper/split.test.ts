@@ -83,7 +83,7 @@ const fewest = (
   return count;
 };
 
-test('splits lie inside tails, parts fit, and no fewer parts would do', () => {
+test('splits are inside tails, parts fit, and no fewer parts would do', () => {
   fc.assert(
     fc.property(
       fc.double({ min: 30, max: 120, noNaN: true }),

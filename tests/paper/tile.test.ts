@@ -41,7 +41,7 @@ describe('a piece split once', () => {
     ]);
   });
 
-  test('carries the same letter on both sides, its title on each part, and the length to measure', () => {
+  test('has the same letter on both sides, its title on each part, and the length to measure', () => {
     expect(drawings.map(wordsOf)).toEqual([
       ['cloth', 'join A', 'when taped: 480 mm from the reference edge to the far end'],
       ['cloth', 'join A'],
@@ -52,7 +52,7 @@ describe('a piece split once', () => {
     expect(lower?.kind === 'text' && lower.at[1]).toBeLessThan(231);
   });
 
-  test('carries two register crosses on the line, in the same places on both parts', () => {
+  test('has two register crosses on the line, in the same places on both parts', () => {
     const [lower, upper] = drawings.map((drawing) => linesOf(drawing, 'scale'));
     expect(lower).toEqual(upper);
     expect(lower?.map(([a, b]) => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2])).toEqual([
@@ -63,7 +63,7 @@ describe('a piece split once', () => {
     ]);
   });
 
-  test('is cut out along the line on the part that is laid over, and beyond the tab on the other', () => {
+  test('is cut out along the line on the part that covers the tab, and beyond the tab on the other', () => {
     const level = drawings.map((drawing) =>
       linesOf(drawing, 'outline')
         .filter(([a, b]) => a[1] === b[1])
@@ -77,7 +77,7 @@ describe('a piece split once', () => {
   });
 });
 
-test('letters go on through the set, from Z to AA', () => {
+test('letters continue through the set, from Z to AA', () => {
   const piece = fakePiece({ width: 80, height: 480 });
   const letters = partsOf(piece, { x: [], y: [111, 231, 351] }, 25).flatMap(({ tabbed }) =>
     tabbed.map(({ letter }) => letter),
@@ -135,7 +135,7 @@ test('where a part has no clear place, the length to measure is printed on its t
   expect(check?.kind === 'text' && textBox(check).y0).toBeGreaterThan(231);
 });
 
-test('below a tag that stands out, joins, cuts, letters and lengths keep to the strip', () => {
+test('below a wider tag, joins, cuts, letters and lengths are within the width of the piece there', () => {
   const bare = fakePiece({ name: '', width: 24, height: 480 });
   const [lower] = partsOf({ ...bare, waist: 8 }, { x: [], y: [231] }, 0);
   if (lower === undefined) throw new Error('no part');

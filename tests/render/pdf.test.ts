@@ -91,7 +91,7 @@ describe('renderPdf', () => {
     ]);
   });
 
-  it('maps coordinates, but not line widths, where a drawing is laid on the page', async () => {
+  it('maps coordinates, but not line widths, to the place of a drawing on the page', async () => {
     const { placed } = page({
       kind: 'stroke',
       role: 'fold',
@@ -149,7 +149,7 @@ describe('renderPdf', () => {
     expect(await names(label('x'), label('x', { weight: 'bold' }))).toHaveLength(2);
   });
 
-  it('gives the same bytes whatever the clock and the dice say', async () => {
+  it('gives the same bytes whatever the clock and the random numbers', async () => {
     const marks = [label('tail'), label('pin', { weight: 'bold' })];
     vi.useFakeTimers({ now: new Date('2020-02-02T02:02:02Z'), toFake: ['Date'] });
     const first = await pdfBytes([page(...marks)]);
@@ -159,7 +159,7 @@ describe('renderPdf', () => {
     expect(Buffer.from(first).toString('latin1')).not.toMatch(/Date/);
   });
 
-  it('takes pages one at a time and hands on bytes before it takes the last', async () => {
+  it('draws pages one at a time and passes on bytes before it draws the last', async () => {
     let taken = 0;
     function* pages() {
       for (; taken < 300; taken++)

@@ -51,7 +51,7 @@ describe('the comparison', () => {
     for (const scale of scales) expect(scale).toBeCloseTo(scales[0] ?? 0, 9);
   });
 
-  it('sets the narrowest and the widest beside each other at full size', () => {
+  it('sets the narrowest and the widest side by side at full size', () => {
     const pages = draw(CHEST);
     expect(pages).toHaveLength(2);
     const [narrow, wide] = pages[1] === undefined ? [] : tailsOf(pages[1]);
@@ -79,7 +79,7 @@ describe('the comparison', () => {
     expect(draw([row(110, 'Ribbon'), row(110, 'Patches')])).toHaveLength(1);
   });
 
-  it('runs over several pages rather than become too small for its figures', () => {
+  it('continues on further pages where one scale would be too small for its figures', () => {
     const many = Array.from({ length: 60 }, (_, i) => row(76 + (i % 4) * 30, `Drawer ${i + 1}`));
     const pages = draw(many);
     expect(pages.length).toBeGreaterThan(2);
@@ -92,7 +92,7 @@ describe('the comparison', () => {
     ).toEqual(many.map(({ name }) => name));
   });
 
-  it('says that tails differ where they do', () => {
+  it('states that tails differ where they do', () => {
     const graded = { ...drawer().joint, spacing: { kind: 'graded', ratio: 1.2, from: 'edge' } as const };
     const joint = made(drawer({ joint: graded }))?.drawer.front;
     const [page] = joint === undefined ? [] : draw([{ name: 'Thread', count: 1, joint }]);

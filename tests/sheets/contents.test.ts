@@ -48,7 +48,7 @@ const pictureOf = (page: Drawing) => {
 };
 
 describe('the contents', () => {
-  it('say of every piece what it is, how many to make and on which page it is', () => {
+  it('give the name, quantity and page of every piece', () => {
     const pieces = madeOf(drawer({ count: 2 }));
     const [page, ...more] = drawn(pieces, AREAS.A4);
     expect(more).toEqual([]);
@@ -60,7 +60,7 @@ describe('the contents', () => {
     expect(text).toContain('Buttons back · D left end make 2 page 10');
   });
 
-  it('tell the strips of a board apart by their faces, and speak of no folds where there are none', () => {
+  it('distinguish the flat templates of a board by their faces, and mention no folds where there are none', () => {
     const pieces = piecesOf(projectOf([made(drawer())?.drawer ?? []].flat()), {
       ...BOTH_BOARDS,
       flat: true,
@@ -107,7 +107,7 @@ describe('the contents', () => {
     return [...new Set(heights.map((height, i) => (height / (pieces[i]?.height ?? 0)).toFixed(4)))];
   };
 
-  it('picture all pieces to one scale, unless the least of them would be lost by it', () => {
+  it('picture all pieces to one scale, unless the least of them would be too small', () => {
     const [low, high] = [76, 190].map((height, i) =>
       madeOf(inOpening(280, height, 420, { name: `Drawer ${i + 1}` })).slice(0, 4),
     );
@@ -124,7 +124,7 @@ describe('the contents', () => {
     expect(scalesOf([...(low ?? []), ...tall]).length).toBeGreaterThan(1);
   });
 
-  it('go on on further pages, every piece once and in order', () => {
+  it('continue on further pages, every piece once and in order', () => {
     const pieces = madeOf(
       ...[76, 110, 146, 190].map((height, i) => inOpening(280, height, 420, { name: `Drawer ${i + 1}` })),
     );

@@ -92,7 +92,7 @@ describe('the picture of a gap through the year', () => {
     for (const word of ['sticks', 'fits', 'shows']) expect(text.split(' ')).toContain(word);
   });
 
-  it('knows no gap that shows under a lip', () => {
+  it('has no zone of gaps that show for a front with a lip', () => {
     const text = wordsOf(drawing(topped(5, { lip: { sides: 6, top: 6, bottom: 0 } })));
     expect(text).not.toContain('shows');
   });

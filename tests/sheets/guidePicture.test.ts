@@ -51,7 +51,7 @@ const saidBy = (guide: GuideBoard, titles: Partial<GuideTitles> = {}): string =>
     .join(' ');
 
 describe('a guide as a piece', () => {
-  it('is named for its corner and its board, and may be parted inside its fingers', () => {
+  it('is named for its corner and its board, and may be split inside its fingers', () => {
     expect(piece).toMatchObject({
       name: 'buttons-front-guide-pins',
       title: 'Buttons, front, guide for the pins',
@@ -123,7 +123,7 @@ describe('a guide as a piece', () => {
     expect(upper).toEqual({ ...label, text: 'upper edge', at: [23, 131], turn: 0 });
   });
 
-  it('says how it is used', () => {
+  it('gives the instructions for its use', () => {
     for (const words of [
       'Buttons, front · guide for the pins',
       'bush 16 mm',
@@ -138,7 +138,7 @@ describe('a guide as a piece', () => {
     expect(saidBy(GUIDE)).toMatch(/as drawn: A; turned over(, fence on its other face)?: B/u);
   });
 
-  it('says of lapped pins that they lie flat, and has the name of the line on the side of the fence', () => {
+  it('has lapped pins flat under it, and its line named on the side of the fence', () => {
     const flat: GuideBoard = { ...GUIDE, lies: 'flat', fence: [0, 20], work: [-30, 0] };
     expect(saidBy(flat)).toContain('INSIDE FACE up, END against the fence');
     expect(saidBy(flat)).not.toContain('END up');
@@ -150,7 +150,7 @@ describe('a guide as a piece', () => {
     ]);
   });
 
-  it('lays the shoulder of a rebate against a fence that stands clear of the lip', () => {
+  it('has the shoulder of a rebate against a fence that is clear of the lip', () => {
     const flat: GuideBoard = { ...GUIDE, lies: 'flat', fence: [0, 20], work: [-30, 0] };
     const said = texts(guidePiece(flat, { ...TITLES, rebate: 15 }).draw(NO_SPLITS).marks)
       .map(({ text }) => text)
@@ -160,7 +160,7 @@ describe('a guide as a piece', () => {
     expect(said).not.toContain('END');
   });
 
-  it('says which half spaces are cut by hand', () => {
+  it('names the half spaces to cut by hand', () => {
     const said = saidBy({ ...GUIDE, board: 'tail', byHand: ['lower', 'upper'] });
     expect(said).toMatch(/lower (half space )?by hand/u);
     expect(said).toMatch(/upper (half space )?by hand/u);
@@ -176,7 +176,7 @@ describe('a guide as a piece', () => {
     expect(said).not.toContain('work 15/16" −.004');
   });
 
-  it('says of tails which face of which corner is laid against the fence, never to turn it over', () => {
+  it('names for tails the face of each corner against the fence, and never turns over', () => {
     const said = saidBy({ ...GUIDE, board: 'tail' });
     expect(said).toMatch(/A: OUTSIDE FACE (against the|to) fence/u);
     expect(said).toMatch(/B: INSIDE FACE (against the|to) fence/u);
@@ -197,12 +197,12 @@ describe('a guide as a piece', () => {
     expect(said).not.toContain('reference');
   });
 
-  it('names the line of the other edge for what lies there', () => {
+  it('names the line at the other edge for the edge of the work there', () => {
     expect(saidBy(GUIDE, { upper: "back's edge" })).toContain("back's edge");
     expect(saidBy(GUIDE, { upper: "back's edge" })).not.toContain('upper edge');
   });
 
-  it('says its name first on either part, where it is parted', () => {
+  it('has its name first on both parts where it is split', () => {
     const parted = texts(piece.draw({ x: [], y: [110] }).marks);
     expect(parted.filter(({ text }) => text.startsWith('Buttons, front'))).toHaveLength(2);
     // The strip of facts is behind the fence, one part below the split and one above.

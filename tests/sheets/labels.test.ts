@@ -49,7 +49,7 @@ describe('the labels of a piece', () => {
     );
   });
 
-  it('give the length to measure whole on every part with a tab, on strips of any joint, on the line or over waste', () => {
+  it('give the length to measure whole on every part with a tab, on flat templates of any joint, on the line or over waste', () => {
     fc.assert(
       fc.property(
         knownJoint.filter(({ width }) => width > 150),
@@ -120,7 +120,7 @@ describe('the labels of a piece', () => {
     );
   });
 
-  it('say everything a piece must say, on the smallest joints too', () => {
+  it('give every fact of a piece, on the smallest joints too', () => {
     fc.assert(
       fc.property(knownJoint, fc.boolean(), anyHand, (known, flat, hand) => {
         const { joint, kind } = known;
@@ -157,7 +157,7 @@ describe('the labels of a piece', () => {
     );
   });
 
-  it('keep 1 mm off the bar that a rule is laid against, on any joint', () => {
+  it('are 1 mm clear of the bar to measure with a rule, on any joint', () => {
     fc.assert(
       fc.property(knownJoint, anyName, fc.boolean(), anyHand, (known, item, flat, hand) => {
         for (const piece of everyPiece(cornerOf(known, { item, hand }), flat)) {
@@ -175,7 +175,7 @@ describe('the labels of a piece', () => {
     );
   });
 
-  it('point to the edge that the template is laid by, whichever way the words run', () => {
+  it('point to the edge that aligns the template, whatever the direction of the text', () => {
     fc.assert(
       fc.property(knownJoint, fc.boolean(), anyHand, (known, flat, hand) => {
         for (const piece of everyPiece(cornerOf(known, { hand }), flat)) {
@@ -189,7 +189,7 @@ describe('the labels of a piece', () => {
     );
   });
 
-  it('name every face that a piece covers, and the end where it is a strip by itself', () => {
+  it('name every face that a piece covers, and the end grain on its own flat template', () => {
     const named: Readonly<Record<string, readonly string[]>> = {
       inside: ['INSIDE FACE', 'INSIDE', 'INSIDE FACE beyond the end', 'INSIDE FACE beyond'],
       outside: ['OUTSIDE FACE', 'OUTSIDE', 'OUTSIDE FACE beyond the end', 'OUTSIDE FACE beyond'],

@@ -80,7 +80,7 @@ const picture = (
   ],
 });
 
-describe('the drawing of a depth to come', () => {
+describe('the drawing of a corrected depth', () => {
   // The socket is 18 mm deep there and 27 wide at its bottom, 9 less at its mouth.
   const before: Point[] = [
     [26, 0],

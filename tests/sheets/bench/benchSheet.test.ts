@@ -63,7 +63,7 @@ describe('a bench sheet', () => {
     expect(least(AREAS.A3)).toBeGreaterThan(1.2 * least(AREAS.A4));
   });
 
-  it('names the drawer on every page, and says how many to make', () => {
+  it('has the drawer’s name on every page, and the quantity to make', () => {
     const pages = sheet(drawer({ name: 'Notions', count: 3 }), 'mm', AREAS.A5);
     expect(pages.length).toBeGreaterThan(1);
     for (const page of pages) expect(wordsOf(page)).toContain('Notions');
@@ -126,7 +126,7 @@ describe('a bench sheet', () => {
     expect(words(drawer())).toContain('Both diagonals inside: 456.27\u00A0mm');
   });
 
-  it('says what swollen paper would cost at this width', () => {
+  it('gives the error of swollen paper at this width', () => {
     // 0.5 % of 189 mm.
     const cloth = drawer({
       space: {
@@ -138,7 +138,7 @@ describe('a bench sheet', () => {
     expect(words(cloth)).toContain('189\u00A0mm is 0.95\u00A0mm');
   });
 
-  it('sets what is left over of a fraction of an inch small', () => {
+  it('sets the remainder beyond a fraction of an inch in small type', () => {
     const [page] = sheet(drawer(), 'in');
     const texts = page === undefined ? [] : textsOf(page);
     // 403 mm is 15.866 in: 15 55/64 and 7 thousandths.
@@ -157,7 +157,7 @@ describe('a bench sheet', () => {
     expect(through).not.toContain('front’s end');
   });
 
-  it('says how far up the sides the back joint begins', () => {
+  it('gives the height on the sides where the back joint begins', () => {
     // The groove is 11 mm up and 5 mm wide.
     expect(words(drawer())).toContain('side’s edge to joint 0 16');
   });
@@ -228,7 +228,7 @@ describe('a bench sheet', () => {
       expect(text).not.toMatch(/dividers|step up/u);
     });
 
-    it('orders the work as the router does it, with its cautions', () => {
+    it('gives the router’s order of work, with its cautions', () => {
       const text = guided({ bush: 16, pinBush: 11 });
       const steps = [
         '3 Router unplugged: fit the dovetail cutter and its bush; set its depth.',
@@ -301,7 +301,7 @@ describe('a bench sheet', () => {
           expect(pages({ bush: 16, pinBush: 11 }, units, area).flatMap(sheetFaults)).toEqual([]);
     });
 
-    it('keeps to saw and chisel for all others', () => {
+    it('gives saw and chisel for all others', () => {
       expect(words(drawer())).toContain(
         '3 Glue the tail templates on the sides’ ends. 4 Saw and chop the tails. 5 Scribe the pins from the tails, A from A; their templates show the waste, or serve alone. 6 Saw the pins',
       );

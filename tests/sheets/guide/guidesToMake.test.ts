@@ -27,7 +27,7 @@ describe('guidesToMake', () => {
     ]);
   });
 
-  it('says for which ends an equal guide is, but keeps apart those that lie on another edge', () => {
+  it('names the ends of an equal guide, but separates guides aligned with another edge', () => {
     const guides = guidesOf(120);
     const groove = ["groove's top edge", 'groove top'] as const;
     const made = guidesToMake(
@@ -44,7 +44,7 @@ describe('guidesToMake', () => {
     ]);
   });
 
-  it('keeps apart those whose other edge has another name', () => {
+  it('separates guides whose other edge has another name', () => {
     const guides = guidesOf(120);
     const uppers = { pin: "rebate's edge" } as const;
     const made = guidesToMake(

@@ -27,14 +27,14 @@ const namesOf = (corner: Corner, choice: Partial<Parameters<typeof cornerPieces>
   );
 
 describe('the pieces of a corner', () => {
-  it('are a wrap for each board, or for the board asked for', () => {
+  it('are a folded template for each board, or for the board asked for', () => {
     const corner = cornerOf({ joint: lapped });
     expect(namesOf(corner)).toEqual(['buttons-left-side-c', 'buttons-front-c']);
     expect(namesOf(corner, { boards: ['tail'] })).toEqual(['buttons-left-side-c']);
     expect(namesOf(corner, { boards: ['pin'] })).toEqual(['buttons-front-c']);
   });
 
-  it('are a strip for each band where the boards are not as thick as planned', () => {
+  it('are a flat template for each band where the boards are of uneven thickness', () => {
     expect(namesOf(cornerOf({ joint: lapped }), { flat: true })).toEqual([
       'buttons-left-side-c-inside',
       'buttons-left-side-c-end',
@@ -57,7 +57,7 @@ describe('the pieces of a corner', () => {
     ]);
   });
 
-  it('bear a title, a caption in parts, and how often they are made', () => {
+  it('have a title, a caption in parts, and a quantity', () => {
     const { title, caption, count } = cornerPieces(cornerOf({ joint: lapped }), {
       boards: ['pin'],
       flat: false,
@@ -70,7 +70,7 @@ describe('the pieces of a corner', () => {
     ]);
   });
 
-  it('say what their lower edge is laid against where that is not the reference edge', () => {
+  it('name the edge that aligns them where it is not the reference edge', () => {
     const corner = cornerOf(
       { joint: through },
       {
@@ -100,7 +100,7 @@ describe('the pieces of a corner', () => {
     expect(end(44.45, 3, 12.7, 4)).toEqual([0]);
   });
 
-  it('tell of the lap, and draw it, only where there is one', () => {
+  it('name the lap, and draw it, only where there is one', () => {
     const lap = (joint: typeof lapped, rebated = false) => {
       const pinBoard = { part: 'front', end: 'left end', rebated };
       const drawing = pieceOf(cornerOf({ joint }, { pinBoard }), 'pin').draw(NO_SPLITS);
@@ -112,7 +112,7 @@ describe('the pieces of a corner', () => {
     expect(lap(lapped, true)).toEqual([[], 0]);
   });
 
-  it('speak of lengths in the unit that the maker reads', () => {
+  it('give lengths in the maker’s unit', () => {
     const words = wordsOf(pieceOf(cornerOf({ joint: lapped }, { units: 'in' }), 'pin').draw(NO_SPLITS));
     // 5 mm is 0.19685 in: 13/64 (0.203125) less 0.006.
     expect(words).toContain('lap 13/64" −.006');

@@ -28,13 +28,13 @@ const signsOf = (kind: 'through' | 'lapped', choice: Partial<PieceChoice>): Sign
 };
 
 describe('the legend', () => {
-  it('says on A4 that hatched is waste, what a fold is, what the arrow means and where to stop at a lap', () => {
+  it('explains on A4 the hatching, the fold, the arrow and the lap', () => {
     expect(wordsOf(legend(ALL, 193))).toBe(
       'hatched = waste, cut away fold laid to the edge named beside it lap: stop here',
     );
   });
 
-  it('stands on the contents and on every page with templates', () => {
+  it('is on the contents and on every page with templates', () => {
     const joints = [201, 202].map((width) => {
       const boards = { width, tailBoard: 11, pinBoard: 20 };
       return singleCorner(`Corner ${width}`, {
@@ -75,7 +75,7 @@ describe('the legend', () => {
     }
   });
 
-  it('explains only what the templates bear', () => {
+  it('explains only the signs on the templates', () => {
     expect(wordsOf(legend(new Set<Sign>(['edge']), 193))).toBe('laid to the edge named beside it');
     expect(signsOf('through', {})).toEqual([
       ['edge', 'fold', 'waste'],

@@ -49,14 +49,14 @@ describe('setLettering', () => {
     expect(sizesOf(marks)).toEqual(['5.00', '3.29']);
   });
 
-  it('keeps the name on the outer side: last where the strip ends there', () => {
+  it('keeps the name on the outer side: last where that side is last', () => {
     expect(linesOf(setLettering(strip(120, { nameFirst: false }), lettering))).toEqual([
       ['slope 1:8', 'make 2', 'reference edge', 'INSIDE FACE'],
       ['Buttons · left side', 'A'],
     ]);
   });
 
-  it('takes three lines on a broad strip', () => {
+  it('sets three lines on a broad area', () => {
     const broad = { box: { x0: 0, x1: 20, y0: 0, y1: 120 } };
     const marks = setLettering(strip(120, broad), lettering);
     expect(linesOf(marks)).toEqual([
@@ -77,12 +77,12 @@ describe('setLettering', () => {
     expect(sizesOf(marks)).toEqual(['3.29']);
   });
 
-  it('takes fewer words on a short strip, but leaves no fact out', () => {
+  it('sets shorter wordings on a short area, but omits no label', () => {
     const lines = linesOf(setLettering(strip(31), lettering)).flat();
     expect(lines.sort()).toEqual(['1:8', 'A', 'Butt… left side', 'IN', 'edge', '× 2']);
   });
 
-  it('keeps the name and its letter on one line where it can, and goes on past wordings that save nothing', () => {
+  it('keeps the name and its letter on one line where it can, and skips wordings that save nothing', () => {
     const wide: Lettering = {
       name: [
         textLabel('bold', 'Buttons, Thread · left side', 'Buttons, Thread · left side', 'Butt… left side'),
@@ -99,7 +99,7 @@ describe('setLettering', () => {
     expect(roomy.find((line) => line.includes('A'))).toEqual(['Buttons, Thread · left side', 'A']);
   });
 
-  it('gives up where even the fewest words find no room, and goes on in a further strip where there is one', () => {
+  it('sets nothing where even the shortest wordings do not fit, and continues in a further area where there is one', () => {
     expect(setLettering(strip(24), lettering)).toBeUndefined();
     const further = { box: { x0: 0, x1: 12, y0: 40, y1: 70 } };
     const marks = setLettering(strip(24), lettering, [strip(30, further)]);
@@ -113,7 +113,7 @@ describe('setLettering', () => {
 describe('a tag', () => {
   const long = { ...lettering, name: [textLabel('bold', 'W'.repeat(80), 'W'.repeat(20))] };
 
-  it('is as long as its breadth asks for, all facts in full', () => {
+  it('is as long as its breadth needs, all labels in full', () => {
     for (const breadth of [12, 24, 40]) {
       const length = tagLength(breadth, lettering);
       const area = { box: { x0: 0, x1: length, y0: 0, y1: breadth }, turn: 0 as const };

@@ -44,7 +44,7 @@ describe('a rod', () => {
     );
   });
 
-  it('names both edges, beside their marks where there is room and else among its words', () => {
+  it('names both edges, beside their marks where there is room, or else in its lettering', () => {
     let small = 0;
     fc.assert(
       fc.property(knownJoint, (known) => {

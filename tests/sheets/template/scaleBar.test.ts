@@ -39,7 +39,7 @@ describe('scaleBar', () => {
       ]);
   });
 
-  it('takes the room that it says', () => {
+  it('is as wide as its width states', () => {
     for (const wording of scaleBar('mm')) {
       const [bar = 0] = barsOf([wording], 0).map(({ to }) => to);
       // A gap and the words come after the bar.

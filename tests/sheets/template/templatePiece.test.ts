@@ -95,8 +95,8 @@ const girth = (area: readonly Point[]): number =>
     return sum + Math.hypot(bx - ax, by - ay);
   }, 0);
 
-describe('a wrap', () => {
-  it('has every line where the formulas put it, left and right mirrored', () => {
+describe('a folded template', () => {
+  it('has every line where the formulas place it, left and right mirrored', () => {
     fc.assert(
       fc.property(knownJoint, anyBoard, anyHand, (known, board, hand) => {
         const piece = pieceOf(cornerOf(known, { hand }), board);
@@ -105,7 +105,7 @@ describe('a wrap', () => {
     );
   });
 
-  it('has the same lines on every strip where the bands are drawn apart', () => {
+  it('has the same lines on every flat template', () => {
     fc.assert(
       fc.property(knownJoint, anyBoard, anyHand, (known, board, hand) => {
         const strips = cornerPieces(cornerOf(known, { hand }), { boards: [board], flat: true, rods: false });

@@ -21,7 +21,7 @@ const isIn = (area: readonly Point[], [x, y]: Point): boolean => {
 };
 
 describe('the word on waste', () => {
-  it('lies wholly on wood that is cut away from a face, once on each face at most', () => {
+  it('is wholly on wood that is cut away from a face, once on each face at most', () => {
     let found = 0;
     fc.assert(
       fc.property(
@@ -71,7 +71,7 @@ describe('the word on waste', () => {
       spacing: { kind: 'even', tails },
     });
 
-  it('stands in the middle socket where there is room, and nowhere where there is none', () => {
+  it('is in the middle socket where there is room, and nowhere where there is none', () => {
     const [word, ...more] = told(pieceOf(cornerOf({ joint: lapped(96, 3) }), 'pin'));
     expect(more).toEqual([]);
     expect(word?.turn).toBe(90);
@@ -79,7 +79,7 @@ describe('the word on waste', () => {
     expect(told(pieceOf(cornerOf({ joint: lapped(96, 7) }), 'pin'))).toEqual([]);
   });
 
-  it('keeps off a groove, and is said again on every part', () => {
+  it('is clear of a groove, and repeated on every part', () => {
     const joint = lapped(96, 1);
     expect(told(pieceOf(cornerOf({ joint }), 'pin'))).toHaveLength(1);
     expect(told(pieceOf(grooved(cornerOf({ joint }), { offset: 45, width: 5 }), 'pin'))).toEqual([]);

@@ -18,7 +18,7 @@ describe('a paragraph', () => {
     expect(linesOf(paragraph([run('saw on the waste side')], width))).toEqual(['saw on the waste', 'side']);
   });
 
-  it('keeps a measure whole, and parts it at its own spaces before it parts a number', () => {
+  it('keeps a measure whole, and breaks it at its own spaces before it breaks a number', () => {
     expect(linesOf(paragraph([run('a 15\u00A055/64')], textWidth('15 55/64', 4, 'regular') + 0.01))).toEqual([
       'a',
       '15\u00A055/64',
@@ -45,13 +45,13 @@ describe('a paragraph', () => {
     expect(second?.at[0]).toBeCloseTo(10 + textWidth('15', 6, 'regular') + textWidth(' ', 4, 'regular'), 12);
   });
 
-  it('stands level with a larger word beside it', () => {
+  it('is level with a larger word beside it', () => {
     const [small] = paragraph([run('gauge', 4)], 100, { strut: 6 }).marks(0, 0);
     const [large] = paragraph([run('15', 6)], 100).marks(0, 0);
     expect(small?.kind === 'text' && large?.kind === 'text' && small.at[1] === large.at[1]).toBe(true);
   });
 
-  it('is set against its right side where asked to be', () => {
+  it('is aligned right on request', () => {
     const [mark] = paragraph([run('403')], 30, { anchor: 'end' }).marks(5, 0);
     expect(mark?.kind === 'text' && mark.at[0] + textWidth('403', 4, 'regular')).toBeCloseTo(35, 12);
   });
@@ -82,7 +82,7 @@ describe('a paragraph', () => {
 });
 
 describe('blocks', () => {
-  it('stand below each other with a gap between, or beside each other from one upper edge', () => {
+  it('are one below the other with a gap between, or side by side with their upper edges level', () => {
     const column = stack([paragraph([run('one')], 50), space(3), rule(50, 1)], 2);
     expect(column.height).toBe(5 + 3 + 2 + 2 * 2);
     const row = beside([

@@ -41,7 +41,7 @@ const AREA = { width: 100, height: 200 };
 const HEAD = [block(10, 100, 0), block(5, 100, 0)] as const;
 
 describe('blocks on pages', () => {
-  it('fill columns of a like height, under what is as wide as the page', () => {
+  it('fill columns of like height, below the blocks as wide as the page', () => {
     const wide = [[block(20, 100, 1)]];
     const narrow = [2, 3, 4, 5].map((tone): Group => [block(30, 48, tone)]);
     const [page, ...more] = flow({ head: HEAD, wide, narrow, columns: 2, gap: 4 }, AREA).draw();
@@ -56,7 +56,7 @@ describe('blocks on pages', () => {
     ]);
   });
 
-  it('go on on another page, whose head is the later one', () => {
+  it('continue on another page, under the later head', () => {
     const narrow = [1, 2, 3].map((tone): Group => [block(100, 100, tone)]);
     const pages = flow({ head: HEAD, wide: [], narrow, columns: 1, gap: 4 }, AREA).draw().map(placed);
     expect(pages.map((page) => page.map(({ tone }) => tone))).toEqual([
@@ -67,7 +67,7 @@ describe('blocks on pages', () => {
     expect(pages[1]?.[0]?.y0).toBe(195);
   });
 
-  it('keep a group together where a page can hold it, and part it where none can', () => {
+  it('keep a group together where a page can hold it, and divide it where none can', () => {
     const whole = [block(60, 100, 1), block(60, 100, 2)];
     const tall = [block(100, 100, 3), block(150, 100, 4)];
     const narrow = [[block(100, 100, 5)], whole, tall];
@@ -75,7 +75,7 @@ describe('blocks on pages', () => {
     expect(pages.map((page) => page.slice(1).map(({ tone }) => tone))).toEqual([[5], [1, 2], [3], [4]]);
   });
 
-  it('leave their order where only so one page holds them all', () => {
+  it('change their order where only that fits them all on one page', () => {
     // 186 mm of room: 110 and 60 with their gap fill one column, 90 and 80 the other.
     const narrow = [110, 90, 80, 60].map((height, i): Group => [block(height, 48, i + 1)]);
     const [page, ...more] = flow({ head: HEAD, wide: [], narrow, columns: 2, gap: 4 }, AREA)
@@ -97,7 +97,7 @@ describe('blocks on pages', () => {
     ]);
   });
 
-  it('never lie over each other or outside, come in order down each column, and none is lost', () => {
+  it('never overlap or exceed the page, are in order down each column, and none is lost', () => {
     const heights = fc.array(fc.array(fc.integer({ min: 1, max: 180 }), { minLength: 1, maxLength: 4 }), {
       maxLength: 8,
     });
