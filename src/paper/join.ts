@@ -1,5 +1,5 @@
 import type { Box, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
-import { polygon, stroke } from '../drawing/shapes.ts';
+import { line, rectangle, stroke } from '../drawing/shapes.ts';
 import { textBox } from '../drawing/textBox.ts';
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
@@ -70,13 +70,7 @@ const AROUND_WORDS = 0.3;
 
 const onWhite = (text: TextMark): Mark[] => {
   const { x0, y0, x1, y1 } = grown(textBox(text), AROUND_WORDS);
-  const corners: readonly Point[] = [
-    [x0, y0],
-    [x1, y0],
-    [x1, y1],
-    [x0, y1],
-  ];
-  return [{ kind: 'fill', role: 'label', tone: 1, paths: [polygon(corners)] }, text];
+  return [{ kind: 'fill', role: 'label', tone: 1, paths: [rectangle(x0, y0, x1, y1)] }, text];
 };
 
 /** The first place whose texts are clear of all obstacles, or else of all but waste. */
@@ -106,20 +100,7 @@ const crossBox = (join: Join, along: number): Box => {
 
 const cross = (join: Join, along: number): Path[] => {
   const [x, y] = pointAt(join, along, 0);
-  return [
-    {
-      points: [
-        [x - CROSS, y],
-        [x + CROSS, y],
-      ],
-    },
-    {
-      points: [
-        [x, y - CROSS],
-        [x, y + CROSS],
-      ],
-    },
-  ];
+  return [line(x - CROSS, y, x + CROSS, y), line(x, y - CROSS, x, y + CROSS)];
 };
 
 /** A word along the join, on one side of it. */

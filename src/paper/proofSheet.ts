@@ -1,7 +1,7 @@
 import { IDENTITY } from '../drawing/affine.ts';
 import type { Drawing, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
 import type { PrintPage } from '../drawing/printPage.ts';
-import { polygon, stroke } from '../drawing/shapes.ts';
+import { line, rectangle, stroke } from '../drawing/shapes.ts';
 import { textWidth } from '../drawing/textWidth.ts';
 import { accept, type Result } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
@@ -29,21 +29,11 @@ const ruled = ([x0, y0]: Point, [x1, y1]: Point, step: number): Path[] => {
   const [along, up] = [(x1 - x0) / length, (y1 - y0) / length];
   const between = Array.from({ length: Math.round(length / step) - 1 }, (_, i) => i + 1);
   return [
-    {
-      points: [
-        [x0, y0],
-        [x1, y1],
-      ],
-    },
+    line(x0, y0, x1, y1),
     ...between.map((i): Path => {
       const [x, y] = [x0 + along * i * step, y0 + up * i * step];
       const reach = i % 5 === 0 ? TICK.long : TICK.short;
-      return {
-        points: [
-          [x, y],
-          [x - up * reach, y + along * reach],
-        ],
-      };
+      return line(x, y, x - up * reach, y + along * reach);
     }),
   ];
 };
@@ -101,14 +91,8 @@ const block = (
   const top = middleY - y / 2;
   const pad = size;
   const [x0, y0, x1, y1] = [left - pad, middleY + y / 2 - pad, left + room + pad, top + pad];
-  const ground: readonly Point[] = [
-    [x0, y0],
-    [x1, y0],
-    [x1, y1],
-    [x0, y1],
-  ];
   return [
-    { kind: 'fill', role: 'label', tone: 1, paths: [polygon(ground)] },
+    { kind: 'fill', role: 'label', tone: 1, paths: [rectangle(x0, y0, x1, y1)] },
     ...lines.map(
       ({ line, y: down, weight }): TextMark => ({
         kind: 'text',

@@ -1,6 +1,6 @@
 import { clipMarks } from '../drawing/clip.ts';
-import type { Box, Drawing, Mark, Path, Point } from '../drawing/drawing.ts';
-import { stroke } from '../drawing/shapes.ts';
+import type { Box, Drawing, Mark, Path } from '../drawing/drawing.ts';
+import { line, stroke } from '../drawing/shapes.ts';
 import { textBox } from '../drawing/textBox.ts';
 import type { Unit } from '../units/unit.ts';
 import { checkMarks, type Join, joinMarks } from './join.ts';
@@ -145,23 +145,12 @@ const edgesOf = ({ piece, window, tabbed, covering }: Tile): Mark[] => {
     x1: Math.min(window.x1, waistOf(piece)),
     y1: Math.min(window.y1, piece.height),
   };
-  const line = (axis: Join['axis'], at: number): Path => {
-    const ends: readonly [Point, Point] =
-      axis === 'y'
-        ? [
-            [outline.x0, at],
-            [outline.x1, at],
-          ]
-        : [
-            [at, outline.y0],
-            [at, outline.y1],
-          ];
-    return { points: ends };
-  };
+  const across = (axis: Join['axis'], at: number): Path =>
+    axis === 'y' ? line(outline.x0, at, outline.x1, at) : line(at, outline.y0, at, outline.y1);
   const cuts = [
-    ...covering.map(({ axis, at }) => line(axis, at)),
-    ...tabbed.map(({ axis, at, tab }) => line(axis, at + tab)),
+    ...covering.map(({ axis, at }) => across(axis, at)),
+    ...tabbed.map(({ axis, at, tab }) => across(axis, at + tab)),
   ];
-  const tabLines = tabbed.map(({ axis, at }) => line(axis, at));
+  const tabLines = tabbed.map(({ axis, at }) => across(axis, at));
   return [stroke('outline', 'cut', cuts), stroke('outline', 'thin', tabLines)];
 };

@@ -1,6 +1,6 @@
 import type { Drawing, FillMark, Path, Point, StrokeMark } from '../drawing/drawing.ts';
 import { PENS } from '../drawing/pens.ts';
-import { polygon, stroke } from '../drawing/shapes.ts';
+import { line, polygon, rectangle, stroke } from '../drawing/shapes.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { SideView } from '../joint/kinds/kind.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
@@ -25,19 +25,16 @@ export const sideView = (joint: Joint, length: number, scale: number): Drawing =
   const { width } = joint;
   const side = kindOf(joint).sideView(joint);
   const place = ([x, u]: Point): Point => [x * scale, u * scale];
-  const upright = (x: number): Path => ({ points: [place([x, 0]), place([x, width])] });
+  const upright = (x: number): Path => line(x * scale, 0, x * scale, width * scale);
   const half = PENS.medium.width / 2;
-  const corners: Point[] = [
-    [0, 0],
-    [length, 0],
-    [length, width],
-    [0, width],
-  ];
   return {
     box: { x0: -half, y0: -half, x1: length * scale + half, y1: width * scale + half },
     marks: [
       ...tailMarks(side, place),
-      stroke('outline', 'medium', [polygon(corners.map(place)), ...side.uprights.map(upright)]),
+      stroke('outline', 'medium', [
+        rectangle(0, 0, length * scale, width * scale),
+        ...side.uprights.map(upright),
+      ]),
     ],
   };
 };

@@ -1,6 +1,6 @@
 import type { Drawing, Mark, TextMark } from '../../drawing/drawing.ts';
 import { PENS } from '../../drawing/pens.ts';
-import { stroke, textMark } from '../../drawing/shapes.ts';
+import { line, stroke, textMark } from '../../drawing/shapes.ts';
 import { ASCENT, textWidth } from '../../drawing/textWidth.ts';
 import { translateMarks } from '../../drawing/transform.ts';
 
@@ -130,14 +130,7 @@ const HALF = PENS.thin.width / 2;
 export const rule = (width: number, air: number): Block => ({
   height: 2 * air,
   marks: (left, top) => [
-    stroke('label', 'thin', [
-      {
-        points: [
-          [left + HALF, top - air],
-          [left + width - HALF, top - air],
-        ],
-      },
-    ]),
+    stroke('label', 'thin', [line(left + HALF, top - air, left + width - HALF, top - air)]),
   ],
 });
 
