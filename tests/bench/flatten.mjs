@@ -1,4 +1,4 @@
-import { apply, compose, lettersMap, PENS, POINTS_PER_MM } from './dist/engine.js';
+import { apply, compose, PENS, POINTS_PER_MM, textMatrix } from './dist/engine.js';
 
 const rounded = (value) => Math.round(value * 1e3) / 1e3;
 
@@ -15,7 +15,7 @@ export const flatten = ({ width, height, placed }) => ({
 
 const flatMark = (mark, map) => {
   if (mark.kind === 'text') {
-    const [a, b, , , x, y] = compose(lettersMap(mark), map);
+    const [a, b, , , x, y] = compose(textMatrix(mark), map);
     const turn = Math.round((Math.atan2(b, a) * 180) / Math.PI);
     const size = rounded(Math.hypot(a, b));
     return { kind: 'text', text: mark.text, x: rounded(x), y: rounded(y), size, turn, weight: mark.weight };
