@@ -5,9 +5,10 @@ import type { PlanComplaint } from '../plan/read/planComplaint.ts';
 import { layOutCorner, type Project, withCuts } from '../project/project.ts';
 import type { Complaint } from '../units/complaint.ts';
 import { inchesMeant } from '../units/inchesMeant.ts';
-import type { Unit } from '../units/unit.ts';
+import { type Notation, unitOf } from '../units/notation.ts';
 import { atCutterOption, changeTools } from './options/cutterOptions.ts';
 import { type JointOptions, optionsOfJoint, readJointOptions } from './options/jointOptions.ts';
+import { readNotation } from './units.ts';
 
 /** Reads a plan, or the options of one corner, and sets everything out. Throws a Failure with all that is wrong. */
 export const loadProject = async (plan: string | undefined, options: JointOptions): Promise<Project> =>
@@ -37,9 +38,9 @@ const projectOfOptions = (options: JointOptions): Project => {
 const LENGTHS: readonly unknown[] = ['width', 'tailBoard', 'pinBoard', 'pin', 'chisel', ...OWN_LENGTH_KEYS];
 
 /** A bare fraction that comes out too small as mm was meant in inches. */
-const withInches = (complaint: Complaint, options: JointOptions, unit: Unit): Complaint => {
+const withInches = (complaint: Complaint, options: JointOptions, unit: Notation): Complaint => {
   const [, typed] = Object.entries(options).find(([name]) => name === complaint.at[0]) ?? [];
-  const meant = LENGTHS.includes(complaint.at[0]) ? inchesMeant(typed, unit) : undefined;
+  const meant = LENGTHS.includes(complaint.at[0]) ? inchesMeant(typed, unitOf(unit)) : undefined;
   return meant === undefined ? complaint : { ...complaint, hint: meant };
 };
 
@@ -64,7 +65,7 @@ const projectOfPlan = async (file: string, options: JointOptions): Promise<Proje
   ]);
   const reading = layOutPlan(bytes);
   const planned = reading.ok ? reading.value.units : reading.units;
-  const units = options.units === 'in' || options.units === 'mm' ? options.units : planned;
+  const units = readNotation(options, planned);
   const refusePlan = (complaints: readonly PlanComplaint[]): never => {
     throw new Failure(
       complaints.map((complaint) => formatPlanComplaint(file, complaint, units)),

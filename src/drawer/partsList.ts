@@ -1,5 +1,6 @@
 import type { Joint } from '../joint/joint.ts';
 import { EPSILON } from '../units/epsilon.ts';
+import { type Notation, unitOf } from '../units/notation.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import { bottomThroughYear } from './bottomDepth.ts';
@@ -54,17 +55,17 @@ export interface StockTotal {
  *   console.log(`${count} x ${drawer} ${part}, ${formatLength(length, 'mm')}`);
  * ```
  */
-export const parts = (set: DrawerSet, units: Unit = 'mm'): Part[] =>
+export const parts = (set: DrawerSet, units: Notation = 'mm'): Part[] =>
   set.drawers.flatMap((drawer) => partsOf(drawer, units));
 
 /** The finest step of a rough length, in mm. */
 const ROUGH_STEP: Readonly<Record<Unit, number>> = { mm: 1, in: MM_PER_INCH / 16 };
 
 /** A length to saw to, up to the next step that a rule shows plainly; what floats leave behind is not past a step. */
-const rough = (length: number, units: Unit): number =>
-  Math.ceil(length / ROUGH_STEP[units] - EPSILON) * ROUGH_STEP[units];
+const rough = (length: number, units: Notation): number =>
+  Math.ceil(length / ROUGH_STEP[unitOf(units)] - EPSILON) * ROUGH_STEP[unitOf(units)];
 
-const partsOf = (drawer: Drawer, units: Unit): Part[] => {
+const partsOf = (drawer: Drawer, units: Notation): Part[] => {
   const { spec, boards, front, back } = drawer;
   const { stock, bottom } = spec;
   const trial = ({ depth }: Joint) => depth + TRIAL_SPARE;

@@ -1,6 +1,6 @@
+import type { Notation } from '../units/notation.ts';
 import { speak } from '../units/phrase.ts';
 import { degrees } from '../units/slope.ts';
-import type { Unit } from '../units/unit.ts';
 import { dividers, gauges, glueArea } from './gauges.ts';
 import type { Joint } from './joint.ts';
 import { kindOf } from './kinds/kinds.ts';
@@ -15,7 +15,7 @@ import { kindOf } from './kinds/kinds.ts';
  * if (box.ok) console.log(jointRecord('Box', box.value, 'mm').tailBoard.thickness); // 12
  * ```
  */
-export const jointRecord = (name: string, joint: Joint, unit: Unit) => ({
+export const jointRecord = (name: string, joint: Joint, unit: Notation) => ({
   name,
   kind: joint.kind,
   width: joint.width,

@@ -3,9 +3,9 @@ import { formatPlanComplaint } from '../plan/read/planComplaint.ts';
 import { readProject } from '../project/readProject.ts';
 import { accept, type Complaint, type Result } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
+import type { Notation } from '../units/notation.ts';
 import { quote } from '../units/quote.ts';
 import { sentence } from '../units/sentence.ts';
-import type { Unit } from '../units/unit.ts';
 import { find, setText } from './browser/dom.ts';
 import { files } from './browser/files.ts';
 import { keep, kept } from './browser/storage.ts';
@@ -59,7 +59,7 @@ const firstSnapshot = (): Snapshot => {
 /** Brings the page to life. */
 export const startApp = (): void => {
   let session: Session = startSession(firstSnapshot());
-  const unit = (): Unit => session.now.project.units;
+  const unit = (): Notation => session.now.project.units;
 
   const said = messages(find('messages', HTMLElement));
   const spoken = find('spoken', HTMLElement);

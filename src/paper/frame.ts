@@ -1,7 +1,7 @@
 import type { Box, Drawing, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { formatLength } from '../units/formatLength.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import { fitText } from './fitText.ts';
 import type { Correction } from './printerCorrection.ts';
 
@@ -12,7 +12,7 @@ export interface PageFacts {
   readonly count: number;
   readonly paper: string;
   /** What the maker reads in. */
-  readonly unit: Unit;
+  readonly unit: Notation;
   readonly correction?: Correction;
 }
 
@@ -142,8 +142,8 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
 };
 
 /** A bar's length; in inches too for those whose rule has no mm: 100 mm are 3 15/16" within 0.02 mm, and 50 mm half of it. */
-const barWords = (length: number, unit: Unit): string =>
+const barWords = (length: number, unit: Notation): string =>
   unit === 'mm' ? `${length} mm` : `${length} mm (${formatLength(length, unit)})`;
 
-const both = (level: number, upright: number, unit: Unit): string =>
+const both = (level: number, upright: number, unit: Notation): string =>
   level === upright ? barWords(level, unit) : `${barWords(level, unit)} and ${barWords(upright, unit)}`;

@@ -1,7 +1,7 @@
 import type { DrawerSpec } from '../drawer/drawerSpec.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
 import type { Cutting } from '../router/limits/cutting.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import type { Climate } from '../wood/climate.ts';
 import type { Wood } from '../wood/species.ts';
 
@@ -15,7 +15,7 @@ export interface NamedJoint {
 export interface Plan {
   readonly name: string;
   /** The unit that the maker reads in. */
-  readonly units: Unit;
+  readonly units: Notation;
   readonly drawers: readonly DrawerSpec[];
   readonly joints: readonly NamedJoint[];
   /** What every corner is cut with, where that is not by hand. */

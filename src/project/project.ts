@@ -6,7 +6,7 @@ import { type Cuts, cutCorners, type NamedCorner } from '../router/guide/cutCorn
 import type { Cutting } from '../router/limits/cutting.ts';
 import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
 import { accept, type Result } from '../units/complaint.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import type { Climate } from '../wood/climate.ts';
 
 /** A corner that belongs to no drawer, set out. */
@@ -24,7 +24,7 @@ export interface LoneCorner {
 export interface Project {
   readonly name: string;
   /** The unit that the maker reads in. */
-  readonly units: Unit;
+  readonly units: Notation;
   /** Without drawers where the project is a lone corner. Its advice holds what is to be said of climate and woods too. */
   readonly set: DrawerSet;
   /** Corners that belong to no drawer, in the plan's order. */
@@ -43,7 +43,7 @@ export type UncutProject = Omit<Project, 'cuts'>;
 /** What is asked of a corner that belongs to no drawer. */
 export interface CornerSpec {
   readonly name: string;
-  readonly units: Unit;
+  readonly units: Notation;
   readonly spec: JointSpec;
   /** What it is cut with, where that is not by hand. */
   readonly cutting?: Cutting;

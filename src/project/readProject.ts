@@ -5,7 +5,7 @@ import type { PlanComplaint } from '../plan/read/planComplaint.ts';
 import { type Locate, readPlan } from '../plan/readPlan.ts';
 import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
 import { type Complaint, under } from '../units/complaint.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import { adviseClimate } from '../wood/climate.ts';
 import { type LoneCorner, type Project, type UncutProject, withCuts } from './project.ts';
 
@@ -22,7 +22,7 @@ export type Reading<T> =
       /** From the top of the text down. */
       readonly complaints: readonly PlanComplaint[];
       /** The unit to tell them in, as far as the plan says it. */
-      readonly units: Unit;
+      readonly units: Notation;
     };
 
 /**

@@ -16,7 +16,7 @@ import { gapSheets } from '../sheets/gapSheets.ts';
 import { BOTH_BOARDS, type PieceChoice } from '../sheets/template/cornerPieces.ts';
 import { legend } from '../sheets/template/legend.ts';
 import { accept, type Result, refuse } from '../units/complaint.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import { guidePieces } from './guidesOf.ts';
 import { piecesOf } from './piecesOf.ts';
 import { frontCorners, type Project } from './project.ts';
@@ -113,7 +113,7 @@ const layoutsOf = (
 /** Corners that are seen together, in the order of the cabinet. */
 export interface ComparedSet {
   readonly name: string;
-  readonly units: Unit;
+  readonly units: Notation;
   readonly family: Family;
   readonly rows: readonly Compared[];
 }

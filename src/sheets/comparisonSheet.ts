@@ -8,7 +8,7 @@ import { meanPin, meanTail } from '../joint/proportion.ts';
 import type { Size } from '../paper/printable.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { formatLength } from '../units/formatLength.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import { sideView } from './sideView.ts';
 import { SMALL } from './template/lettering.ts';
 import { type Block, beside, paragraph, picture, space, stack } from './typeset/block.ts';
@@ -23,7 +23,7 @@ export interface Compared {
 export interface ComparisonWish {
   readonly title: string;
   readonly family: Pick<Family, 'target' | 'spread'>;
-  readonly units: Unit;
+  readonly units: Notation;
   /** What a page holds. */
   readonly area: Size;
 }
@@ -102,13 +102,14 @@ const heading = (title: string, text: string, width: number): Block =>
     paragraph([{ text, size: SMALL, weight: 'regular' }], width),
   ]);
 
-const familyWords = ({ target, spread }: ComparisonWish['family'], units: Unit): string =>
+const familyWords = ({ target, spread }: ComparisonWish['family'], units: Notation): string =>
   `Target: tails of ${measure(target, units)}. The widest mean tail is ${spread.toFixed(2)} times the narrowest.`;
 
-const measure = (value: number, units: Unit): string => formatLength(value, units).replaceAll(' ', '\u00A0');
+const measure = (value: number, units: Notation): string =>
+  formatLength(value, units).replaceAll(' ', '\u00A0');
 
 /** A drawer's name, and below it `4 tails of 21.4 mm, pins 5 mm, 4.3 : 1, glue 31 cm²`. */
-const label = ({ name, count, joint }: Compared, units: Unit, width: number): Block => {
+const label = ({ name, count, joint }: Compared, units: Notation, width: number): Block => {
   const tail = meanTail(joint);
   const pin = meanPin(joint);
   const mean = joint.even ? '' : 'on average ';

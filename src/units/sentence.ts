@@ -1,6 +1,6 @@
 import type { Complaint } from './complaint.ts';
+import type { Notation } from './notation.ts';
 import { speak } from './phrase.ts';
-import type { Unit } from './unit.ts';
 
 /**
  * What is wrong, what is allowed and what to try, on one line.
@@ -10,5 +10,5 @@ import type { Unit } from './unit.ts';
  * if (!length.ok) for (const complaint of length.complaints) console.error(sentence(complaint, 'mm'));
  * ```
  */
-export const sentence = ({ says, hint }: Complaint, unit: Unit): string =>
-  hint === undefined ? speak(says, unit) : `${speak(says, unit)}; try ${speak(hint, unit)}`;
+export const sentence = ({ says, hint }: Complaint, notation: Notation): string =>
+  hint === undefined ? speak(says, notation) : `${speak(says, notation)}; try ${speak(hint, notation)}`;

@@ -8,6 +8,7 @@ import { printJson } from '../../render/json.ts';
 import { toolingOf } from '../../router/limits/layOutWith.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import { unitOf } from '../../units/notation.ts';
 import { atOption, loadProject } from '../loadProject.ts';
 import { optionReader } from '../optionReader.ts';
 import type { CompareOptions } from '../options/compareOptions.ts';
@@ -55,7 +56,7 @@ const ofWidths = (plan: string | undefined, options: CompareOptions): Comparison
   if (plan !== undefined) throw new Failure(['--widths: give a plan or widths, not both'], WRONG_INPUT);
   if (options.width !== undefined)
     throw new Failure(['--width: the widths are given by --widths already; leave it out'], WRONG_INPUT);
-  const read = optionReader(options, options.units === 'in' ? 'in' : 'mm');
+  const read = optionReader(options, options.units !== 'mm' ? 'in' : 'mm');
   const widths = read.lengths('widths');
   const { spec, units, cutting, pitch, complaints } = readJointOptions({
     ...USUAL_BOARDS,
@@ -104,7 +105,16 @@ const record = ({ family, rows }: Comparison) => ({
 
 const text = ({ units, family, rows, advice }: Comparison): string[] => [
   ...fitTable(
-    ['drawer', 'count', `height ${units}`, 'tails', `tail ${units}`, `pin ${units}`, 'ratio', 'glue cm²'],
+    [
+      'drawer',
+      'count',
+      `height ${unitOf(units)}`,
+      'tails',
+      `tail ${unitOf(units)}`,
+      `pin ${unitOf(units)}`,
+      'ratio',
+      'glue cm²',
+    ],
     rows.map(({ name, count, joint }) => [
       name,
       String(count),

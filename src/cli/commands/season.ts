@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import { addPaperOptions } from '../options/paperOptions.ts';
 import type { SeasonOptions } from '../options/seasonOptions.ts';
+import { FRACTIONS_OPTION } from '../units.ts';
 
 /** `season`: how wood moves, and what that does to drawers. */
 export const addSeason = (program: Command): void => {
@@ -14,6 +15,7 @@ export const addSeason = (program: Command): void => {
     .option('--json', 'print one JSON object: lengths in mm, moisture contents in percent')
     .option('--woods', 'list every wood that is known by name')
     .option('--units <unit>', 'mm or in: what a bare number means, and what is shown')
+    .option(...FRACTIONS_OPTION)
     .option('--out <folder>', "draw each drawer's gap through the year into this folder, as PDF and SVG")
     .option('--force', 'write over files that halfpin did not make');
   addPaperOptions(command)

@@ -2,9 +2,9 @@ import { refuseOptions } from '../../files/failure.ts';
 import type { JointBoard } from '../../joint/joint.ts';
 import type { SheetOptions } from '../../project/sheetsOf.ts';
 import { accept, type Result, refuse } from '../../units/complaint.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
-import type { Unit } from '../../units/unit.ts';
 import { optionReader } from '../optionReader.ts';
 import { type PaperOptions, readPaperOptions } from './paperOptions.ts';
 
@@ -31,8 +31,8 @@ export interface DrawWish extends Required<Omit<SheetOptions, 'correction'>> {
  * Reads what is typed, in the unit that the maker reads in. Throws a Failure with all that is wrong.
  * @param guides whether there are guides to draw
  */
-export const readDrawOptions = (options: DrawOptions, units: Unit, guides: boolean): DrawWish => {
-  const read = optionReader(options, units);
+export const readDrawOptions = (options: DrawOptions, units: Notation, guides: boolean): DrawWish => {
+  const read = optionReader(options, unitOf(units));
   const kinds = new Set<FileKind>();
   for (const typed of options.as.split(',').map((part) => part.trim().toLowerCase())) {
     const kind = FILE_KINDS.find((each) => each === typed);

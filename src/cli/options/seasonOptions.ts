@@ -1,7 +1,8 @@
+import type { NotationOptions } from '../units.ts';
 import type { PaperOptions } from './paperOptions.ts';
 
 /** The options of `season`, as typed. */
-export interface SeasonOptions extends PaperOptions {
+export interface SeasonOptions extends PaperOptions, NotationOptions {
   readonly species?: string;
   readonly shrinkage?: string;
   readonly coefficient?: string;
@@ -9,7 +10,6 @@ export interface SeasonOptions extends PaperOptions {
   readonly size?: string;
   readonly from?: string;
   readonly to?: string;
-  readonly units?: string;
   readonly json?: boolean;
   readonly out?: string;
   readonly force?: boolean;

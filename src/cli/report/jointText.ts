@@ -5,9 +5,9 @@ import { blockPicture } from '../../joint/picture.ts';
 import { meanTail } from '../../joint/proportion.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import { type Notation, unitWords } from '../../units/notation.ts';
 import { sentence } from '../../units/sentence.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
-import type { Unit } from '../../units/unit.ts';
 import { wrapText as wrapWords } from '../../units/wrapText.ts';
 import { COLUMNS, fitTable } from './fitTable.ts';
 
@@ -15,7 +15,7 @@ import { COLUMNS, fitTable } from './fitTable.ts';
  * A corner to mark out from, without a printer: a small picture, every line's place, and the settings.
  * @param pinBoardFrom what the pin board's faces are gauged from, where that is not its end
  */
-export const jointText = (heading: string, joint: Joint, unit: Unit, pinBoardFrom?: string): string[] => {
+export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoardFrom?: string): string[] => {
   const { kind, width, tailBoard, pinBoard, slope, tails } = joint;
   const length = (value: number): string => formatLength(value, unit);
   const own = kindOf(joint).lengths.map(({ word, of }) => ` with a ${word} of ${length(of(joint))}`);
@@ -27,7 +27,7 @@ export const jointText = (heading: string, joint: Joint, unit: Unit, pinBoardFro
     '',
     ...blockPicture(joint, 64).map((row, i) => `${['tip ', '', '', 'base'][i]?.padEnd(6)}${row}`),
     '',
-    `From the reference edge, ${unit}:`,
+    `From the reference edge, ${unitWords(unit)}:`,
     ...fitTable(
       ['', 'tip from', 'tip to', 'base from', 'base to', 'tip width'],
       tails.map(({ tip, base }, i) => [
@@ -43,11 +43,11 @@ export const jointText = (heading: string, joint: Joint, unit: Unit, pinBoardFro
 };
 
 /** Each piece of advice as a line or more. */
-export const adviceText = (advice: readonly Complaint[], unit: Unit): string[] =>
+export const adviceText = (advice: readonly Complaint[], unit: Notation): string[] =>
   advice.flatMap((each) => wrapText(`advice: ${sentence(each, unit)}`));
 
 /** `5 tails of 21.4 mm; 4 would be 27.9 mm, 6 would be 16.9 mm`. */
-export const countText = (joint: Joint, unit: Unit): string => {
+export const countText = (joint: Joint, unit: Notation): string => {
   const { tails, even, alternatives } = joint;
   const mean = `${tails.length} ${tails.length === 1 ? 'tail' : 'tails'} of ${even ? '' : 'on average '}${formatLength(meanTail(joint), unit)}`;
   const others = alternatives.map((other) => `${other.tails} would be ${formatLength(other.tip, unit)}`);
@@ -55,7 +55,7 @@ export const countText = (joint: Joint, unit: Unit): string => {
 };
 
 /** Marking gauge, dividers and glue area, one a line. */
-export const settingsText = (joint: Joint, unit: Unit, pinBoardFrom = 'its end'): string[] => {
+export const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): string[] => {
   const length = (value: number): string => formatLength(value, unit);
   const stepping = dividers(joint);
   return [

@@ -1,5 +1,5 @@
 import type { Complaint } from '../../units/complaint.ts';
-import type { Unit } from '../../units/unit.ts';
+import type { Notation } from '../../units/notation.ts';
 import type { Message } from '../dialogs/messages.ts';
 import type { Scope } from './adjust.ts';
 import type { CornerRef, EditedCorner } from './editedCorner.ts';
@@ -35,7 +35,7 @@ export interface Ask {
 /** What the parts of the page that stand beside the drawings know of it. */
 export interface AppContext {
   readonly now: () => Snapshot;
-  readonly unit: () => Unit;
+  readonly unit: () => Notation;
   /** Takes a plan in place of the one in hand; false where it cannot be made, which is said. */
   readonly take: (given: Uint8Array | string, name: string) => boolean;
   readonly say: (message: Message) => void;

@@ -1,5 +1,6 @@
 import { type Cutting, checkCutting } from '../../router/limits/cutting.ts';
 import { type Complaint, type Result, under } from '../../units/complaint.ts';
+import { notationOf } from '../../units/notation.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { Plan } from '../plan.ts';
 import { formatPlace } from '../read/planComplaint.ts';
@@ -13,7 +14,18 @@ export const fillPlan = (
   written: WrittenPlan,
   given: Kept,
 ): { plan: Plan; kept: Kept; complaints: readonly Complaint[] } => {
-  const { name = 'Untitled', units = 'mm', family, climate, woods, drawers = [], joints = [] } = written;
+  const {
+    name = 'Untitled',
+    units = 'mm',
+    fractions,
+    family,
+    climate,
+    woods,
+    drawers = [],
+    joints = [],
+  } = written;
+  // Fractions beside mm are complained of where the plan is judged as a whole.
+  const notation = notationOf(units, fractions);
   const cutting = written.cutter && cuttingOf(written.cutter);
   const onCutter = cutting === undefined ? [] : under(['cutter'], checkCutting(cutting));
   const general = [
@@ -36,7 +48,7 @@ export const fillPlan = (
   return {
     plan: {
       name,
-      units,
+      units: notation.ok ? notation.value : units,
       drawers: madeDrawers.values,
       joints: madeJoints.values,
       ...(cutting === undefined || onCutter.length > 0 ? {} : { cutting }),

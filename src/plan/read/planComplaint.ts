@@ -1,7 +1,7 @@
 import type { Complaint, Place } from '../../units/complaint.ts';
+import type { Notation } from '../../units/notation.ts';
 import { quote } from '../../units/quote.ts';
 import { sentence } from '../../units/sentence.ts';
-import type { Unit } from '../../units/unit.ts';
 import type { Position } from './position.ts';
 
 /** A complaint about a plan, and where in its text it can be put right. */
@@ -33,7 +33,7 @@ export const formatPlace = (place: Place): string =>
 export const formatPlanComplaint = (
   fileName: string,
   { line, column, complaint }: PlanComplaint,
-  unit: Unit,
+  unit: Notation,
 ): string => {
   const place = complaint.at.length === 0 ? '' : `${formatPlace(complaint.at)}: `;
   return `${fileName}:${line}:${column} ${place}${sentence(complaint, unit)}`;

@@ -6,8 +6,8 @@ import type { GaugeSetting } from '../../joint/kinds/kind.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { meanPin, meanTail } from '../../joint/proportion.ts';
 import { formatNumber } from '../../units/formatLength.ts';
+import { type Notation, unitWords } from '../../units/notation.ts';
 import { formatSlope } from '../../units/slope.ts';
-import type { Unit } from '../../units/unit.ts';
 import { type Block, rule, stack, type TextRun } from '../typeset/block.ts';
 import { figure } from '../typeset/figure.ts';
 import { columnsOf, tableRow } from '../typeset/tableRow.ts';
@@ -22,7 +22,7 @@ const NONE = '–';
 export const benchSettings = (
   drawer: Drawer,
   cut: DrawerCut | undefined,
-  unit: Unit,
+  unit: Notation,
   type: TypeSizes,
   width: number,
 ): Block[] => {
@@ -33,7 +33,7 @@ export const benchSettings = (
     tableRow(
       columns,
       [
-        [{ text: `Settings, ${unit}`, size: type.heading, weight: 'bold' }],
+        [{ text: `Settings, ${unitWords(unit)}`, size: type.heading, weight: 'bold' }],
         [{ text: 'front A, B', size: type.text, weight: 'bold' }],
         [{ text: 'back C, D', size: type.text, weight: 'bold' }],
       ],

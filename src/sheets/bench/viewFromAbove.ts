@@ -3,7 +3,7 @@ import { boxOfMarks } from '../../drawing/boxOfMarks.ts';
 import type { Drawing, Mark, Path, StrokeMark } from '../../drawing/drawing.ts';
 import { textMark } from '../../drawing/textMark.ts';
 import { formatNumber } from '../../units/formatLength.ts';
-import type { Unit } from '../../units/unit.ts';
+import type { Notation } from '../../units/notation.ts';
 import { figure } from '../typeset/figure.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
 import { dimension, roomFor } from './dimension.ts';
@@ -15,7 +15,7 @@ import type { SketchAxes } from './sketchAxes.ts';
 export const viewFromAbove = (
   drawer: Drawer,
   { across, back }: SketchAxes,
-  unit: Unit,
+  unit: Notation,
   type: TypeSizes,
 ): Drawing => {
   const { sizes, boards, spec } = drawer;
