@@ -5,6 +5,11 @@ import { dividers, gauges, glueArea } from './gauges.ts';
 import type { Joint } from './joint.ts';
 import { kindOf } from './kinds/kinds.ts';
 
+const stepping = (joint: Joint) => {
+  const set = dividers(joint);
+  return set === undefined ? null : { from: set.from, downFrom: set.downFrom, step: set.step };
+};
+
 /**
  * A joint as other programs read it: lengths in mm from the reference edge, areas in mm².
  * @example
@@ -33,7 +38,7 @@ export const jointRecord = (name: string, joint: Joint, unit: Notation) => ({
         .map(({ name, length }) => [name, length]),
     ),
   },
-  dividers: dividers(joint) ?? null,
+  dividers: stepping(joint),
   glueArea: glueArea(joint),
   alternatives: joint.alternatives,
   advice: joint.advice.map(({ says }) => speak(says, unit)),

@@ -7,7 +7,7 @@ import { kindOf } from '../joint/kinds/kinds.ts';
 import { meanPin, meanTail } from '../joint/proportion.ts';
 import type { Size } from '../paper/printable.ts';
 import { EPSILON } from '../units/epsilon.ts';
-import { formatLength } from '../units/formatLength.ts';
+import { areaNumber, areaUnit, formatLength } from '../units/formatLength.ts';
 import type { Notation } from '../units/notation.ts';
 import { sideView } from './sideView.ts';
 import { SMALL } from './template/lettering.ts';
@@ -117,7 +117,7 @@ const label = ({ name, count, joint }: Compared, units: Notation, width: number)
     `${joint.tails.length} ${joint.tails.length === 1 ? 'tail' : 'tails'} of ${mean}${measure(tail, units)}`,
     `pins ${measure(pin, units)}`,
     `${(tail / pin).toFixed(1)}\u00A0:\u00A01`,
-    `glue ${(glueArea(joint) / 100).toFixed(0)}\u00A0cm²`,
+    `glue ${units === 'mm' ? (glueArea(joint) / 100).toFixed(0) : areaNumber(glueArea(joint), units)}\u00A0${areaUnit(units).replaceAll(' ', '\u00A0')}`,
   ].join(', ');
   return stack([
     paragraph([{ text: count > 1 ? `${name} × ${count}` : name, size: SMALL, weight: 'bold' }], width),

@@ -72,3 +72,14 @@ export const formatNumber = (value: number, notation: Notation): string => {
  */
 export const formatLength = (value: number, notation: Notation): string =>
   `${formatNumber(value, notation)}${notation === 'mm' ? ' mm' : '"'}`;
+
+/** What areas are told in beside lengths in a notation. */
+export const areaUnit = (notation: Notation): string => (notation === 'mm' ? 'cm²' : 'sq in');
+
+/** An area in mm² for reading, without its unit: `7.5`, or in square inches, as fine as they are larger, `1.16`. */
+export const areaNumber = (area: number, notation: Notation): string =>
+  notation === 'mm' ? (area / 100).toFixed(1) : (area / MM_PER_INCH ** 2).toFixed(2);
+
+/** An area in mm² for reading, with its unit: `7.5 cm²`, `1.16 sq in`. */
+export const formatArea = (area: number, notation: Notation): string =>
+  `${areaNumber(area, notation)} ${areaUnit(notation)}`;

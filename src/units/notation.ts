@@ -1,7 +1,7 @@
 import { accept, type Result, refuse } from './complaint.ts';
 import { say } from './phrase.ts';
 import { quote } from './quote.ts';
-import type { Unit } from './unit.ts';
+import { MM_PER_INCH, type Unit } from './unit.ts';
 
 /**
  * How lengths are written: in mm to the hundredth, or in inches to the nearest mark of a rule. `in` alone is to 1/64;
@@ -22,13 +22,17 @@ const MARKS_PER_INCH: Readonly<Record<InchNotation, number>> = {
 /** How many marks an inch has in a notation. */
 export const marksPerInch = (notation: InchNotation): number => MARKS_PER_INCH[notation];
 
+/** The most that a figure may miss the length that it stands for, in mm. */
+export const halfMark = (notation: Notation): number =>
+  notation === 'mm' ? 0.005 : MM_PER_INCH / MARKS_PER_INCH[notation] / 2;
+
 /** What a bare number means to those who read in this notation. */
 export const unitOf = (notation: Notation): Unit => (notation === 'mm' ? 'mm' : 'in');
 
 /** How a correction is written that may be finer than a mark of the reader's rule: in thousandths of an inch. */
 export const finest = (notation: Notation): Notation => (notation === 'mm' ? 'mm' : 'in/1000');
 
-/** The unit, and to what the figures below such a heading are rounded: `mm`, `in to 1/64`, `in to .001`. */
+/** The unit, and to what the figures below such a heading are rounded: `mm`, `inches to 1/64`, `inches to .001`. */
 export const unitWords = (notation: Notation): string =>
   notation === 'mm' ? 'mm' : `in to ${notation === 'in/1000' ? '.001' : `1/${MARKS_PER_INCH[notation]}`}`;
 

@@ -44,8 +44,8 @@ describe('a plan', () => {
             back: { thickness: 11 },
             bottom: { thickness: 5 },
           },
-          joint: { kind: 'lapped', spacing: { kind: 'even' } },
-          backJoint: { spacing: { kind: 'even' } },
+          joint: { notation: 'mm', kind: 'lapped', spacing: { kind: 'even' } },
+          backJoint: { notation: 'mm', spacing: { kind: 'even' } },
           groove: { offset: 10, width: 5, depth: 5.5 },
           backDrop: 4,
           bottom: { kind: 'panel', slack: 0.5, hold: { kind: 'groove' } },
@@ -92,6 +92,7 @@ drawers:
         bottom: { thickness: 6, species: 'Lime' },
       },
       joint: {
+        notation: 'mm',
         kind: 'lapped',
         slope: { run: 7 },
         pin: 5,
@@ -102,6 +103,7 @@ drawers:
         chisel: 4,
       },
       backJoint: {
+        notation: 'mm',
         slope: { run: 7 },
         pin: 6,
         halfPin: { lower: 6, upper: 7 },
@@ -194,6 +196,7 @@ joints:
       'joint: {slope: "1:7", pin: 5}\njoints: [{name: A, kind: through, width: 90, tailBoard: 12, pinBoard: 12}]',
     );
     expect(joints[0]?.spec).toEqual({
+      notation: 'mm',
       kind: 'through',
       width: 90,
       tailBoard: 12,
@@ -284,7 +287,7 @@ describe('a contradiction', () => {
     const [a] = planOf(
       `${STOCK}joint: {lap: 5}\ndrawers: [{name: A, ${OPENING}, joint: {kind: through}}]`,
     ).drawers;
-    expect(a?.joint).toEqual({ kind: 'through', spacing: { kind: 'even' } });
+    expect(a?.joint).toEqual({ notation: 'mm', kind: 'through', spacing: { kind: 'even' } });
   });
 
   it('is one where a drawer gives a lap and its plan says through', () => {

@@ -11,9 +11,9 @@ describe('a notation', () => {
   it('heads a table with what its figures are rounded to', () => {
     expect([unitWords('mm'), unitWords('in'), unitWords('in/16'), unitWords('in/1000')]).toEqual([
       'mm',
-      'in to 1/64',
-      'in to 1/16',
-      'in to .001',
+      'inches to 1/64',
+      'inches to 1/16',
+      'inches to .001',
     ]);
   });
 

@@ -7,7 +7,7 @@ import { frontCorners } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
 import { toolingOf } from '../../router/limits/layOutWith.ts';
 import type { Complaint } from '../../units/complaint.ts';
-import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import { areaNumber, areaUnit, formatLength, formatNumber } from '../../units/formatLength.ts';
 import { unitOf } from '../../units/notation.ts';
 import { atOption, loadProject } from '../loadProject.ts';
 import { optionReader } from '../optionReader.ts';
@@ -50,16 +50,20 @@ const ofPlan = async (plan: string | undefined, options: JointOptions): Promise<
 };
 
 /** Boards of a usual drawer, where bare widths are compared without saying what they are made of. */
-const USUAL_BOARDS = { tailBoard: '12mm', pinBoard: '20mm' };
+const USUAL_BOARDS = {
+  mm: { tailBoard: '12mm', pinBoard: '20mm' },
+  in: { tailBoard: '1/2in', pinBoard: '3/4in' },
+};
 
 const ofWidths = (plan: string | undefined, options: CompareOptions): Comparison => {
   if (plan !== undefined) throw new Failure(['--widths: give a plan or widths, not both'], WRONG_INPUT);
   if (options.width !== undefined)
     throw new Failure(['--width: the widths are given by --widths already; leave it out'], WRONG_INPUT);
-  const read = optionReader(options, options.units !== 'mm' ? 'in' : 'mm');
+  const unit = options.units === 'in' ? 'in' : 'mm';
+  const read = optionReader(options, unit);
   const widths = read.lengths('widths');
   const { spec, units, cutting, pitch, complaints } = readJointOptions({
-    ...USUAL_BOARDS,
+    ...USUAL_BOARDS[unit],
     ...options,
     kind: options.kind ?? USUAL_FRONT,
     width: `${widths?.[0] ?? 100}mm`,
@@ -113,7 +117,7 @@ const text = ({ units, family, rows, advice }: Comparison): string[] => [
       `tail ${unitOf(units)}`,
       `pin ${unitOf(units)}`,
       'ratio',
-      'glue cm²',
+      `glue ${areaUnit(units)}`,
     ],
     rows.map(({ name, count, joint }) => [
       name,
@@ -123,7 +127,7 @@ const text = ({ units, family, rows, advice }: Comparison): string[] => [
       formatNumber(meanTail(joint), units),
       formatNumber(meanPin(joint), units),
       (meanTail(joint) / meanPin(joint)).toFixed(2),
-      (glueArea(joint) / 100).toFixed(1),
+      areaNumber(glueArea(joint), units),
     ]),
     [false, true, true, true, true, true, true, true],
     1,

@@ -7,7 +7,7 @@ import { printJson } from '../../render/json.ts';
 import { table } from '../../render/table.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
-import { type Notation, unitWords } from '../../units/notation.ts';
+import { type Notation, unitOf, unitWords } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
 import { MM_PER_INCH } from '../../units/unit.ts';
 import type { Climate } from '../../wood/climate.ts';
@@ -87,7 +87,7 @@ const text = (
     units !== 'mm' ? `${(value / (12 * MM_PER_INCH)).toFixed(2)} ft` : `${(value / 1000).toFixed(2)} m`;
   return [
     ...wrapText(
-      `Lengths in ${unitWords(units)}; the rough length has a spare joint and ${formatLength(TRIAL_SPARE, units)} at each jointed end, and ${formatLength(TRIM_SPARE, units)} at each end of a solid bottom or a slip, up to the next ${units !== 'mm' ? '1/16"' : 'mm'}.`,
+      `Lengths in ${unitWords(units)}; the rough length has a spare joint and ${formatLength(TRIAL_SPARE[unitOf(units)], units)} at each jointed end, and ${formatLength(TRIM_SPARE[unitOf(units)], units)} at each end of a solid bottom or a slip, up to the next ${units !== 'mm' ? '1/16"' : 'mm'}.`,
     ),
     ...(climate ? wrapText(daySentence(climate)) : []),
     '',

@@ -173,6 +173,7 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
     tailBoard,
     pinBoard,
     spacing,
+    notation: shown,
     ...(slope && { slope }),
     ...(pin !== undefined && { pin }),
     ...(halfPin && { halfPin }),

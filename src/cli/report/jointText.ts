@@ -4,7 +4,7 @@ import { kindOf } from '../../joint/kinds/kinds.ts';
 import { blockPicture } from '../../joint/picture.ts';
 import { meanTail } from '../../joint/proportion.ts';
 import type { Complaint } from '../../units/complaint.ts';
-import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import { formatArea, formatLength, formatNumber, nearestMark } from '../../units/formatLength.ts';
 import { type Notation, unitWords } from '../../units/notation.ts';
 import { sentence } from '../../units/sentence.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
@@ -32,7 +32,9 @@ export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoar
       ['', 'tip from', 'tip to', 'base from', 'base to', 'tip width'],
       tails.map(({ tip, base }, i) => [
         `tail ${i + 1}`,
-        ...[...tip, ...base, tip[1] - tip[0]].map((value) => formatNumber(value, unit)),
+        ...[...tip, ...base, nearestMark(tip[1], unit) - nearestMark(tip[0], unit)].map((value) =>
+          formatNumber(value, unit),
+        ),
       ]),
       [false, true, true, true, true, true],
       1,
@@ -68,9 +70,11 @@ export const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its e
     ...(stepping === undefined
       ? []
       : [
-          `dividers  open to ${length(stepping.step)}: step up from ${length(stepping.from)}, then down from ${length(stepping.downFrom)}`,
+          unit === 'mm'
+            ? `dividers  open to ${length(stepping.step)}: step up from ${length(stepping.from)}, then down from ${length(stepping.downFrom)}`
+            : `dividers  open to near ${length(stepping.step)}, so that steps up from ${length(stepping.from)} end at ${length(stepping.upTo)}; then step down from ${length(stepping.downFrom)}`,
         ]),
-    `glue   long grain to long grain: ${(glueArea(joint) / 100).toFixed(1)} cm²`,
+    `glue   long grain to long grain: ${formatArea(glueArea(joint), unit)}`,
   ];
 };
 

@@ -4,7 +4,8 @@ import { table } from '../../render/table.ts';
 import { cut } from '../../sheets/template/titles.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
-import { type Notation, unitWords } from '../../units/notation.ts';
+import { type Notation, unitOf, unitWords } from '../../units/notation.ts';
+import { slotToCut } from '../../wood/bottomSeason.ts';
 import type { Climate, Seasonal } from '../../wood/climate.ts';
 import { GAP_BAND } from '../../wood/gapBand.ts';
 import { formatPercent } from '../../wood/moisture.ts';
@@ -188,7 +189,7 @@ const thicknessText = (drawers: readonly SeasonedDrawer[], units: Notation): str
 const bottomsText = (drawers: readonly SeasonedDrawer[], units: Notation): string[] => {
   const solid = drawers.flatMap((each) => {
     const { depth, slot } = each.season.bottom;
-    return slot === null ? [] : [{ name: shortName(each), depth, slot }];
+    return slot === null ? [] : [{ name: shortName(each), depth, slot: slotToCut(slot, unitOf(units)) }];
   });
   if (solid.length === 0) return ['The bottoms are panels, and do not move.'];
   return [

@@ -1,12 +1,14 @@
 import type { Point } from '../../drawing/drawing.ts';
 import type { Complaint } from '../../units/complaint.ts';
+import type { Notation } from '../../units/notation.ts';
 import type { Phrase } from '../../units/phrase.ts';
 import type { Joint, JointBoard } from '../joint.ts';
 
-/** The thicknesses of a corner's two boards, in mm. */
+/** The thicknesses of a corner's two boards, in mm, and in what they are written; `mm` unless given. */
 export interface Thicknesses {
   readonly tailBoard: number;
   readonly pinBoard: number;
+  readonly notation?: Notation;
 }
 
 /** The least and the most of a length, both allowed, in mm. */

@@ -120,9 +120,10 @@ const settings = (
     ...(steps === undefined || cut !== undefined
       ? []
       : ([
-          ['Dividers', formatLength(steps.step, unit)],
+          [unit === 'mm' ? 'Dividers' : 'Dividers, near', formatLength(steps.step, unit)],
           ['Dividers start at', formatLength(steps.from, unit)],
-        ] satisfies [string, string][])),
+          ...(unit === 'mm' ? [] : [['Last step up ends at', formatLength(steps.upTo, unit)]]),
+        ] as [string, string][])),
   ];
   return html`<dl>${rows.map(([name, value]) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`)}</dl>`;
 };

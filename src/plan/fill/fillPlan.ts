@@ -25,7 +25,8 @@ export const fillPlan = (
     joints = [],
   } = written;
   // Fractions beside mm are complained of where the plan is judged as a whole.
-  const notation = notationOf(units, fractions);
+  const asked = notationOf(units, fractions);
+  const notation = asked.ok ? asked.value : units;
   const cutting = written.cutter && cuttingOf(written.cutter);
   const onCutter = cutting === undefined ? [] : under(['cutter'], checkCutting(cutting));
   const general = [
@@ -37,18 +38,18 @@ export const fillPlan = (
     general.length > 0
       ? []
       : drawers.map((drawer, i) =>
-          fillDrawer(written, drawer, ['drawers', given.drawers[i] ?? i], cutting?.cutter),
+          fillDrawer(written, drawer, ['drawers', given.drawers[i] ?? i], notation, cutting?.cutter),
         ),
     given.drawers,
   );
   const madeJoints = sift(
-    joints.map((joint, i) => fillJoint(joint, ['joints', given.joints[i] ?? i])),
+    joints.map((joint, i) => fillJoint(joint, ['joints', given.joints[i] ?? i], notation)),
     given.joints,
   );
   return {
     plan: {
       name,
-      units: notation.ok ? notation.value : units,
+      units: notation,
       drawers: madeDrawers.values,
       joints: madeJoints.values,
       ...(cutting === undefined || onCutter.length > 0 ? {} : { cutting }),

@@ -42,7 +42,7 @@ export const benchSettings = (
     rule(width, 0.8),
   ]);
   const rows: SettingRow[] = [
-    ...settingsOf(drawer, cut === undefined).map(({ label, value }) => ({
+    ...settingsOf(drawer, cut === undefined ? stepsIn(unit) : []).map(({ label, value }) => ({
       label,
       front: value(drawer.front),
       back: value(drawer.back),
@@ -66,8 +66,8 @@ interface Setting {
 
 const VARIED = 'varied';
 
-/** @param stepped whether tails are stepped off by hand, rather than placed by a router's guide */
-const settingsOf = (drawer: Drawer, stepped: boolean): Setting[] => [
+/** @param steps how tails are stepped off by hand; nothing where a router's guide places them */
+const settingsOf = (drawer: Drawer, steps: readonly Setting[]): Setting[] => [
   ...rebateOf(drawer),
   {
     label: 'side’s edge to joint',
@@ -78,12 +78,16 @@ const settingsOf = (drawer: Drawer, stepped: boolean): Setting[] => [
   { label: 'tails', value: ({ tails }) => String(tails.length) },
   { label: 'tail, at its tip', value: (joint) => (joint.even ? meanTail(joint) : VARIED) },
   { label: 'pin, narrow', value: (joint) => (joint.even ? meanPin(joint) : VARIED) },
-  ...(stepped ? STEPS : []),
+  ...steps,
 ];
 
-const STEPS: readonly Setting[] = [
-  { label: 'dividers', value: (joint) => dividers(joint)?.step },
+/** In inches the opening is only near, and what the steps must come to sets it, so that no rounding adds up. */
+const stepsIn = (unit: Notation): Setting[] => [
+  { label: unit === 'mm' ? 'dividers' : 'dividers, near', value: (joint) => dividers(joint)?.step },
   { label: 'step up from', value: ({ tails }) => tails[0]?.tip[0] },
+  ...(unit === 'mm'
+    ? []
+    : [{ label: 'last step up ends at', value: (joint: Joint) => dividers(joint)?.upTo }]),
   { label: 'step down from', value: ({ tails }) => tails.at(-1)?.tip[1] },
 ];
 
