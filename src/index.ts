@@ -83,6 +83,7 @@ export type { Complaint, Result } from './units/complaint.ts';
 // Lengths, slopes and words.
 export { formatLength } from './units/formatLength.ts';
 export { parseName } from './units/name.ts';
+export type { Notation } from './units/notation.ts';
 export { parseLength } from './units/parseLength.ts';
 export { speak } from './units/phrase.ts';
 // What is wrong, on one line.

@@ -34,7 +34,7 @@ export const finest = (notation: Notation): Notation => (notation === 'mm' ? 'mm
 
 /** The unit, and to what the figures below such a heading are rounded: `mm`, `inches to 1/64`, `inches to .001`. */
 export const unitWords = (notation: Notation): string =>
-  notation === 'mm' ? 'mm' : `in to ${notation === 'in/1000' ? '.001' : `1/${MARKS_PER_INCH[notation]}`}`;
+  notation === 'mm' ? 'mm' : `inches to ${notation === 'in/1000' ? '.001' : `1/${MARKS_PER_INCH[notation]}`}`;
 
 /** What a plan's `fractions` may say, beside `units: in`. */
 export const FRACTIONS = [64, 32, 16, 'decimal'] as const;
