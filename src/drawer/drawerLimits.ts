@@ -25,8 +25,8 @@ export const GROOVE_SPARE = 1;
 export const spareRounded = (notation: Notation): number =>
   notation === 'mm' ? 0.03 : Math.min(GROOVE_SPARE, Math.max(0.03, 2 * halfMark(notation)));
 
-/** What is cut off with a trial joint beyond the joint itself, as those who read in a unit measure it. */
-export const TRIAL_SPARE: Readonly<Record<Unit, number>> = { mm: 3, in: MM_PER_INCH / 8 };
+/** What is cut off with a trial joint beyond the joint itself. */
+export const TRIAL_SPARE = 3;
 /** What a saw takes, at the most, where a trial joint is cut off (common practice). */
 export const SAW_CUT = 1;
 /** What a solid bottom and a slip are longer at each end, to be trimmed as they are fitted (common practice). */

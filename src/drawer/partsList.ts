@@ -24,7 +24,7 @@ export interface Part {
   readonly width: number;
   readonly thickness: number;
   /**
-   * To saw to first: the finished length and, for each jointed end, the joint's depth and 3 mm or 1/8 in, or where it is more the
+   * To saw to first: the finished length and, for each jointed end, the joint's depth and 3 mm, or where it is more the
    * thickness of the side that is let into it and a saw cut, so that a poor trial joint can be cut off; for each end that is trimmed as it is fitted, 5 mm or 3/16 in. Up to the next whole mm, or the next 1/16 in.
    */
   readonly roughLength: number;
@@ -70,7 +70,7 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
   const { spec, boards, front, back } = drawer;
   const { stock, bottom } = spec;
   const unit = unitOf(units);
-  const trial = ({ depth }: Joint) => depth + TRIAL_SPARE[unit];
+  const trial = ({ depth }: Joint) => depth + TRIAL_SPARE;
   // A trial on a pin board's end takes as much of it as the side is thick.
   const trialOfPins = (joint: Joint) => Math.max(trial(joint), stock.side.thickness + SAW_CUT);
   const row = (

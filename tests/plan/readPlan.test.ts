@@ -55,6 +55,36 @@ describe('a plan', () => {
     });
   });
 
+  it('takes round inches where a plan in inches gives nothing', () => {
+    const inches = (mm: number) => Number((mm / 25.4).toFixed(9));
+    const [drawer] = planOf(
+      'units: in\nstock: {front: {thickness: 13/16}, side: {thickness: 7/16}}\ndrawers: [{name: A, opening: {width: 11, height: 3, depth: 16}}]',
+    ).drawers;
+    if (drawer?.space.kind !== 'opening') throw new Error('no opening');
+    const { fit } = drawer.space;
+    const { groove, backDrop, bottom } = drawer;
+    expect([fit.side, fit.top, fit.behind].map(inches)).toEqual([1 / 64, 1 / 32, 3 / 8]);
+    // Half of 7/16 is 7/32.
+    expect([groove.offset, groove.width, groove.depth].map(inches)).toEqual([3 / 8, 1 / 4, 7 / 32]);
+    expect([backDrop, bottom.slack].map(inches)).toEqual([5 / 32, 1 / 64]);
+    expect(drawer.stock.bottom.thickness).toBe(6.35);
+    expect([drawer.joint.notation, drawer.backJoint.notation]).toEqual(['in', 'in']);
+  });
+
+  it.each([
+    ['', 'in'],
+    ['fractions: 64', 'in'],
+    ['fractions: 32', 'in/32'],
+    ['fractions: 16', 'in/16'],
+    ['fractions: decimal', 'in/1000'],
+  ])('in inches with %j is told in %s', (line, notation) => {
+    const plan = planOf(
+      `units: in\n${line}\njoints: [{name: A, kind: through, width: 4, tailBoard: 1/2, pinBoard: 1/2}]`,
+    );
+    expect(plan.units).toBe(notation);
+    expect(plan.joints[0]?.spec.notation).toBe(notation);
+  });
+
   it('gives each drawer what the plan says, and each its own before that', () => {
     const { drawers } = planOf(`
 stock: {front: {thickness: 20, species: Cherry, grain: flatsawn}, side: {thickness: 12, species: Ash}, bottom: {thickness: 6, species: Lime}}

@@ -87,7 +87,7 @@ const text = (
     units !== 'mm' ? `${(value / (12 * MM_PER_INCH)).toFixed(2)} ft` : `${(value / 1000).toFixed(2)} m`;
   return [
     ...wrapText(
-      `Lengths in ${unitWords(units)}; the rough length has a spare joint and ${formatLength(TRIAL_SPARE[unitOf(units)], units)} at each jointed end, and ${formatLength(TRIM_SPARE[unitOf(units)], units)} at each end of a solid bottom or a slip, up to the next ${units === 'mm' ? 'mm' : formatLength(MM_PER_INCH / 16, units)}.`,
+      `Lengths in ${unitWords(units)}; the rough length has a spare joint and ${formatLength(TRIAL_SPARE, units)} at each jointed end, and ${formatLength(TRIM_SPARE[unitOf(units)], units)} at each end of a solid bottom or a slip, up to the next ${units === 'mm' ? 'mm' : formatLength(MM_PER_INCH / 16, units)}.`,
     ),
     ...(climate ? wrapText(daySentence(climate)) : []),
     '',

@@ -7,7 +7,6 @@ import { hasGuides } from '../../project/project.ts';
 import type { SheetOptions, SheetSet } from '../../project/sheetsOf.ts';
 import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
 import { type Complaint, under } from '../../units/complaint.ts';
-import { formatNumber } from '../../units/formatLength.ts';
 import { unitOf } from '../../units/notation.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import { sentence } from '../../units/sentence.ts';
@@ -212,7 +211,8 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
     const [paper, margin] = [input('paper'), input('margin')];
     if (paper.value === '') {
       paper.value = unitOf(unit()) === 'in' ? 'Letter' : 'A4';
-      margin.value = formatNumber(DEFAULT_MARGIN, unit());
+      // The margin is round in mm alone, and a proof must be measured with the one it was drawn with.
+      margin.value = `${DEFAULT_MARGIN}${unit() === 'mm' ? '' : 'mm'}`;
     }
     dialog.showModal();
   };

@@ -1,6 +1,6 @@
 import type { Part } from '../../drawer/partsList.ts';
 import { formatNumber } from '../../units/formatLength.ts';
-import { type Notation, unitWords } from '../../units/notation.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
 import { type Block, paragraph, rule, stack, type TextRun } from '../typeset/block.ts';
 import { figure } from '../typeset/figure.ts';
@@ -19,7 +19,7 @@ export const benchParts = (
   width: number,
 ): Block[] => {
   const columns = columnsOf(SHARES, width);
-  const title: TextRun = { text: `Parts, ${unitWords(unit)}`, size: type.heading, weight: 'bold' };
+  const title: TextRun = { text: `Parts, ${unitOf(unit)}`, size: type.heading, weight: 'bold' };
   const heading = tableRow(
     columns,
     [[title], ...HEADINGS.map((text): TextRun[] => [{ text, size: type.note, weight: 'regular' }])],

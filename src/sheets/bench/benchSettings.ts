@@ -6,7 +6,7 @@ import type { GaugeSetting } from '../../joint/kinds/kind.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { meanPin, meanTail } from '../../joint/proportion.ts';
 import { formatNumber } from '../../units/formatLength.ts';
-import { type Notation, unitWords } from '../../units/notation.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 import { formatSlope } from '../../units/slope.ts';
 import { type Block, rule, stack, type TextRun } from '../typeset/block.ts';
 import { figure } from '../typeset/figure.ts';
@@ -33,7 +33,7 @@ export const benchSettings = (
     tableRow(
       columns,
       [
-        [{ text: `Settings, ${unitWords(unit)}`, size: type.heading, weight: 'bold' }],
+        [{ text: `Settings, ${unitOf(unit)}`, size: type.heading, weight: 'bold' }],
         [{ text: 'front A, B', size: type.text, weight: 'bold' }],
         [{ text: 'back C, D', size: type.text, weight: 'bold' }],
       ],
