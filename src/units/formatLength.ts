@@ -7,6 +7,9 @@ const THOUSANDTHS = 1000;
 /** In inches; longer than any rule, so that no marks are counted. */
 const PAST_ALL_RULES = 1e6;
 
+/** The nearest whole number of marks; half-way between two it is the upper one, whatever floats leave behind. */
+const wholeMarks = (marks: number): number => Math.round(marks + EPSILON);
+
 /**
  * The mark of the reader's rule nearest to a position, in mm; in mm the position itself. Widths that must add up are
  * told as differences of these: then every line that is marked from the reference edge lies within half a mark of its
@@ -15,7 +18,7 @@ const PAST_ALL_RULES = 1e6;
 export const nearestMark = (value: number, notation: Notation): number => {
   if (notation === 'mm') return value;
   const marks = marksPerInch(notation);
-  return (Math.round((value / MM_PER_INCH) * marks) / marks) * MM_PER_INCH;
+  return (wholeMarks((value / MM_PER_INCH) * marks) / marks) * MM_PER_INCH;
 };
 
 /** The mark of the reader's rule next to a length, above or below it, or at it; all in mm. In mm the length itself. */
@@ -45,7 +48,8 @@ const fraction = (count: number, marks: number): string => {
 };
 
 /** Three places, and no zero before the point (ASME Y14.5 for inches, from memory): `.797`, `1.250`. */
-const decimal = (inches: number): string => inches.toFixed(3).replace(/^0(?=\.)/u, '');
+const decimal = (inches: number): string =>
+  (wholeMarks(inches * THOUSANDTHS) / THOUSANDTHS).toFixed(3).replace(/^0(?=\.)/u, '');
 
 /**
  * A length for reading, without its unit: mm to the hundredth; inches as a fraction to the nearest mark (`27/32`), or as a
@@ -59,7 +63,7 @@ export const formatNumber = (value: number, notation: Notation): string => {
   if (Math.round(inches * THOUSANDTHS) === 0) return '0';
   const underFirstMark = Math.round((1 / marks - inches) * THOUSANDTHS) > 0;
   const number =
-    underFirstMark || marks === THOUSANDTHS ? decimal(inches) : fraction(Math.round(inches * marks), marks);
+    underFirstMark || marks === THOUSANDTHS ? decimal(inches) : fraction(wholeMarks(inches * marks), marks);
   return value < 0 ? `−${number}` : number;
 };
 

@@ -76,6 +76,10 @@ describe('formatLength shows inches to the nearest mark of the rule', () => {
     [2, '2.000"'],
     [1.25, '1.250"'],
     [12.0306, '12.031"'],
+    // Half-way between two thousandths, however it came to be.
+    [14.8125, '14.813"'],
+    [14.8125 - 1e-12, '14.813"'],
+    [3 / 16, '.188"'],
     [-0.75, '−.750"'],
     [0, '0"'],
   ])('%d in as a decimal, %s', (inches, shown) => {
