@@ -3,7 +3,7 @@ import { polygon, stroke } from '../drawing/shapes.ts';
 import { textBox } from '../drawing/textBox.ts';
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import { WORDS } from './frame.ts';
 import { isClear, type Obstacles, obstaclesIn } from './labelCollision.ts';
 import { CLEAR_OF_SPLITS } from './piece.ts';
@@ -180,7 +180,7 @@ const withBoxes = ({ lines, boxes }: Obstacles, more: readonly Box[]): Obstacles
 });
 
 /** In words as full as there is room for; then the bare length; on the narrowest strips its number alone. */
-const checkWordings = ({ axis, whole }: Join, unit: Unit): readonly (readonly string[])[] => {
+const checkWordings = ({ axis, whole }: Join, unit: Notation): readonly (readonly string[])[] => {
   const length = formatLength(whole, unit);
   const full =
     axis === 'y'
@@ -266,7 +266,7 @@ const textInQuiet = (
  * else on the tab, or else over waste; nothing on strips that are too narrow for the number.
  * @param marks the whole piece's, and any check that stands there already
  */
-export const checkMarks = (join: Join, quiet: Box, marks: readonly Mark[], unit: Unit): Mark[] => {
+export const checkMarks = (join: Join, quiet: Box, marks: readonly Mark[], unit: Notation): Mark[] => {
   const { axis, at, from, to, tab } = join;
   const near: Box =
     axis === 'y'

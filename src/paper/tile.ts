@@ -2,7 +2,7 @@ import { clipMarks } from '../drawing/clip.ts';
 import type { Box, Drawing, Mark, Path, Point } from '../drawing/drawing.ts';
 import { stroke } from '../drawing/shapes.ts';
 import { textBox } from '../drawing/textBox.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import { checkMarks, type Join, joinMarks } from './join.ts';
 import { CLEAR_OF_SPLITS, type Piece, type Splits, waistOf } from './piece.ts';
 import { CROSS, LINE_ROOM, TAB } from './split.ts';
@@ -104,7 +104,7 @@ export const joinCount = ({ x, y }: Splits): number => y.length * (x.length + 1)
  * crosses and letters, and what to measure when it is taped.
  * @param whole the piece as it is drawn for its splits
  */
-export const drawPart = (part: Tile, whole: Drawing, unit: Unit): Drawing => {
+export const drawPart = (part: Tile, whole: Drawing, unit: Notation): Drawing => {
   const { cell, window, room } = part;
   if (part.tabbed.length + part.laidOver.length === 0) return whole;
   const { marks } = whole;

@@ -4,7 +4,7 @@ import type { Part } from '../../drawer/partsList.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import type { Size } from '../../paper/printable.ts';
 import { formatNumber } from '../../units/formatLength.ts';
-import type { Unit } from '../../units/unit.ts';
+import { type Notation, unitWords } from '../../units/notation.ts';
 import { formatPercent } from '../../wood/moisture.ts';
 import { gapPicture } from '../gapPicture.ts';
 import { type Block, beside, paragraph, stack, type TextRun } from '../typeset/block.ts';
@@ -16,7 +16,7 @@ import { benchSketch } from './benchSketch.ts';
 import { benchWords, type Section } from './benchWords.ts';
 
 export interface BenchSheetWish {
-  readonly units: Unit;
+  readonly units: Notation;
   /** What a page holds. */
   readonly area: Size;
   /** How the drawer's corners are cut, where that is not by hand. */
@@ -133,14 +133,18 @@ const headline = ({ spec: { name, count } }: Drawer, type: TypeSizes, width: num
 };
 
 /** The hole that it goes into, or that it has its own size; and how damp the wood is that these sizes are meant for. */
-const outline = ({ spec: { space, movement } }: Drawer, unit: Unit, { text: size }: TypeSizes): TextRun[] => {
+const outline = (
+  { spec: { space, movement } }: Drawer,
+  unit: Notation,
+  { text: size }: TypeSizes,
+): TextRun[] => {
   const number = (value: number) => formatNumber(value, unit).replaceAll(' ', '\u00A0');
   const of = ({ width, height, depth }: { width: number; height: number; depth: number }) =>
     [width, height, depth].map(number).join(' × ');
   const text =
     space.kind === 'size'
-      ? `of its own size, ${of(space.size)} ${unit}`
-      : `opening ${of(space.opening)} ${unit}; free ${number(space.fit.side)} at each side, ${number(space.fit.top)} at the top, ${number(space.fit.behind)} behind`;
+      ? `of its own size, ${of(space.size)} ${unitWords(unit)}`
+      : `opening ${of(space.opening)} ${unitWords(unit)}; free ${number(space.fit.side)} at each side, ${number(space.fit.top)} at the top, ${number(space.fit.behind)} behind`;
   const wood =
     movement === undefined
       ? ''
@@ -176,7 +180,7 @@ const sectionRows = ({ heading, numbered, lines }: Section, type: TypeSizes, wid
 };
 
 /** The gap above through the year, its picture of the given size; nothing where no climate is given. */
-const benchGap = (drawer: Drawer, unit: Unit, type: TypeSizes, size: Size): Block[] => {
+const benchGap = (drawer: Drawer, unit: Notation, type: TypeSizes, size: Size): Block[] => {
   const shown = gapPicture(drawer, unit, type, size);
   const heading = { text: 'Gap above, through the year', size: type.heading, weight: 'bold' } as const;
   return shown === undefined ? [] : [stack([paragraph([heading], size.width), shown])];

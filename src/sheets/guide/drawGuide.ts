@@ -7,7 +7,7 @@ import { CAP_HEIGHT, textWidth } from '../../drawing/textWidth.ts';
 import type { Piece, Splits } from '../../paper/piece.ts';
 import { type GuideBoard, STRIP } from '../../router/guide/guideBoard.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import type { Unit } from '../../units/unit.ts';
+import type { Notation } from '../../units/notation.ts';
 import {
   type Fact,
   type Lettering,
@@ -26,7 +26,7 @@ export interface GuideTitles {
   readonly item: string;
   /** What the piece's name begins with, safe as a file name. */
   readonly stem: string;
-  readonly units: Unit;
+  readonly units: Notation;
   /** The ends of a drawer whose corners it serves. */
   readonly ends: readonly CornerEnd[];
   /** What of the work is laid on the line across the fence, with a shorter word for it. */

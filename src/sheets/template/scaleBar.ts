@@ -2,6 +2,7 @@ import type { Path, Point } from '../../drawing/drawing.ts';
 import { stroke } from '../../drawing/shapes.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import { EPSILON } from '../../units/epsilon.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
 import type { Fact, Turn, Wording } from './lettering.ts';
 
@@ -33,8 +34,8 @@ const UP = 0.3;
 const TICK = 1.7;
 
 /** A bar to lay a rule against, and its length, as a fact on a line of lettering. */
-export const scaleBar = (unit: Unit): Fact => {
-  const [longest, ...shorter] = BARS[unit];
+export const scaleBar = (unit: Notation): Fact => {
+  const [longest, ...shorter] = BARS[unitOf(unit)];
   return [barWording(longest), ...shorter.map(barWording)];
 };
 
