@@ -90,6 +90,7 @@ export { sentence } from './units/complaint.ts';
 // Lengths, slopes and words.
 export { formatLength } from './units/formatLength.ts';
 export { parseName } from './units/name.ts';
+export type { Notation } from './units/notation.ts';
 export { parseLength } from './units/parseLength.ts';
 export { speak } from './units/phrase.ts';
 export { formatSlope, parseSlope, type Slope } from './units/slope.ts';

@@ -4,11 +4,12 @@ import { OWN_LENGTH_KEYS } from '../joint/kinds/kinds.ts';
 import type { PlanComplaint } from '../plan/read/planComplaint.ts';
 import { layOutCorner, type Project, withCuts } from '../project/project.ts';
 import type { Complaint } from '../units/complaint.ts';
+import { type Notation, unitOf } from '../units/notation.ts';
 import { inchesMeant } from '../units/parseLength.ts';
-import type { Unit } from '../units/unit.ts';
 import { atOption } from './options/atOption.ts';
 import { changeTools } from './options/cutterOptions.ts';
 import { type JointOptions, optionsOfJoint, readJointOptions } from './options/jointOptions.ts';
+import { readNotation } from './options/notationOptions.ts';
 
 /** Reads a plan, or the options of one corner, and sets everything out. Throws a Failure with all that is wrong. */
 export const loadProject = async (plan: string | undefined, options: JointOptions): Promise<Project> =>
@@ -45,9 +46,9 @@ const projectOfOptions = (options: JointOptions): Project => {
 const LENGTHS: readonly unknown[] = ['width', 'tailBoard', 'pinBoard', 'pin', 'chisel', ...OWN_LENGTH_KEYS];
 
 /** A bare fraction that comes out too small as mm was meant in inches. */
-const withInches = (complaint: Complaint, options: JointOptions, unit: Unit): Complaint => {
+const withInches = (complaint: Complaint, options: JointOptions, unit: Notation): Complaint => {
   const [, typed] = Object.entries(options).find(([name]) => name === complaint.at[0]) ?? [];
-  const meant = LENGTHS.includes(complaint.at[0]) ? inchesMeant(typed, unit) : undefined;
+  const meant = LENGTHS.includes(complaint.at[0]) ? inchesMeant(typed, unitOf(unit)) : undefined;
   return meant === undefined ? complaint : { ...complaint, hint: meant };
 };
 
@@ -66,7 +67,7 @@ const projectOfPlan = async (file: string, options: JointOptions): Promise<Proje
   ]);
   const reading = layOutPlan(bytes);
   const planned = reading.ok ? reading.value.units : reading.units;
-  const units = options.units === 'in' || options.units === 'mm' ? options.units : planned;
+  const units = readNotation(options, planned);
   const refusePlan = (complaints: readonly PlanComplaint[]): never => {
     throw new Failure(
       complaints.map((complaint) => formatPlanComplaint(file, complaint, units)),

@@ -12,7 +12,7 @@ import { checkEntry, cutterEnters } from '../router/limits/layOutForCutter.ts';
 import { clampToCutter, hintNearest } from '../router/limits/nearestLayout.ts';
 import { accept, type Result, refuse } from '../units/complaint.ts';
 import { EPSILON } from '../units/epsilon.ts';
-import { ROUNDED } from './drawerLimits.ts';
+import { spareRounded } from './drawerLimits.ts';
 import { frontJointSpec, sizesOf } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 import { nearestChoice } from './familyTarget.ts';
@@ -81,7 +81,8 @@ const draftWithin = (spec: DrawerSpec): Result<FrontDraft> => {
     if (!listed.ok) return listed;
     const tight = cutter === undefined ? [] : checkEntry(listed.value, cutter);
     if (tight.length > 0) return refuse(...tight);
-    const grooveShows = grooveMargins(resolved, spec.groove).some((margin) => margin < -ROUNDED - EPSILON);
+    const rounded = spareRounded(resolved.notation) + EPSILON;
+    const grooveShows = grooveMargins(resolved, spec.groove).some((margin) => margin < -rounded);
     return accept({ resolved, possible: [], candidates: [], grooveShows });
   }
   const wished = <C extends HidingChoice>(choices: readonly C[]): readonly C[] =>

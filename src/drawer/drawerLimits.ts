@@ -1,3 +1,6 @@
+import { halfMark, type Notation } from '../units/notation.ts';
+import { MM_PER_INCH, type Unit } from '../units/unit.ts';
+
 /** What can be made and used, in mm: beyond these a drawer is refused. Common practice, but for the ranges of sizes. */
 export const SPACE_RANGE = { least: 10, most: 5000 } as const;
 export const CLEARANCE_RANGE = { least: 0, most: 1000 } as const;
@@ -17,16 +20,17 @@ export const GROOVE_SPARE = 1;
 
 /**
  * Tolerance of that distance where a layout is typed back as it was shown: a half pin and a tail, each to half a
- * thousandth of an inch.
+ * mark of an inch rule; in mm, to half a thousandth of an inch.
  */
-export const ROUNDED = 0.03;
+export const spareRounded = (notation: Notation): number =>
+  notation === 'mm' ? 0.03 : Math.min(GROOVE_SPARE, Math.max(0.03, 2 * halfMark(notation)));
 
 /** Length cut off with a trial joint beyond the joint itself. */
 export const TRIAL_SPARE = 3;
 /** Widest saw kerf where a trial joint is cut off (common practice). */
 export const SAW_CUT = 1;
 /** Extra length of a solid bottom and of a slip at each end, trimmed in fitting (common practice). */
-export const TRIM_SPARE = 5;
+export const TRIM_SPARE: Readonly<Record<Unit, number>> = { mm: 5, in: (MM_PER_INCH * 3) / 16 };
 
 /** Beyond these a drawer is made, with advice. */
 export const LOOSE_BOTTOM = 0.5;

@@ -1,7 +1,9 @@
 import type { Joint } from '../joint/joint.ts';
 import { EPSILON } from '../units/epsilon.ts';
+import { type Notation, unitOf } from '../units/notation.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
+import { slotToCut } from '../wood/bottomSeason.ts';
 import { bottomThroughYear } from './bottomDepth.ts';
 import type { Drawer, DrawerSet } from './drawer.ts';
 import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from './drawerLimits.ts';
@@ -23,7 +25,7 @@ export interface Part {
   readonly thickness: number;
   /**
    * To saw to first: the finished length and, for each jointed end, the joint's depth and 3 mm, or where it is more the
-   * thickness of the side that is let into it and a saw cut, so that a poor trial joint can be cut off; for each end that is trimmed as it is fitted, 5 mm. Up to the next whole mm, or the next 1/16 in.
+   * thickness of the side that is let into it and a saw cut, so that a poor trial joint can be cut off; for each end that is trimmed as it is fitted, 5 mm or 3/16 in. Up to the next whole mm, or the next 1/16 in.
    */
   readonly roughLength: number;
   readonly species?: string;
@@ -54,19 +56,20 @@ export interface StockTotal {
  *   console.log(`${count} x ${drawer} ${part}, ${formatLength(length, 'mm')}`);
  * ```
  */
-export const parts = (set: DrawerSet, units: Unit = 'mm'): Part[] =>
+export const parts = (set: DrawerSet, units: Notation = 'mm'): Part[] =>
   set.drawers.flatMap((drawer) => partsOf(drawer, units));
 
 /** The finest step of a rough length, in mm. */
 const ROUGH_STEP: Readonly<Record<Unit, number>> = { mm: 1, in: MM_PER_INCH / 16 };
 
 /** A length to saw to, up to the next step that a rule shows plainly; what floats leave behind is not past a step. */
-const rough = (length: number, units: Unit): number =>
-  Math.ceil(length / ROUGH_STEP[units] - EPSILON) * ROUGH_STEP[units];
+const rough = (length: number, unit: Unit): number =>
+  Math.ceil(length / ROUGH_STEP[unit] - EPSILON) * ROUGH_STEP[unit];
 
-const partsOf = (drawer: Drawer, units: Unit): Part[] => {
+const partsOf = (drawer: Drawer, units: Notation): Part[] => {
   const { spec, boards, front, back } = drawer;
   const { stock, bottom } = spec;
+  const unit = unitOf(units);
   const trial = ({ depth }: Joint) => depth + TRIAL_SPARE;
   // A trial on a pin board's end uses up as much of it as the side is thick.
   const trialOfPins = (joint: Joint) => Math.max(trial(joint), stock.side.thickness + SAW_CUT);
@@ -82,7 +85,7 @@ const partsOf = (drawer: Drawer, units: Unit): Part[] => {
     length: board.length,
     width: board.width,
     thickness: board.thickness,
-    roughLength: rough(board.length + spare, units),
+    roughLength: rough(board.length + spare, unit),
     ...(species === undefined ? {} : { species }),
     grain,
     worked,
@@ -101,15 +104,15 @@ const partsOf = (drawer: Drawer, units: Unit): Part[] => {
     }),
     row('back', boards.back, stock.back, { spare: 2 * trialOfPins(back), grain: along, worked: [] }),
     row('bottom', boards.bottom, stock.bottom, {
-      spare: bottom.kind === 'solid' ? 2 * TRIM_SPARE : 0,
+      spare: bottom.kind === 'solid' ? 2 * TRIM_SPARE[unit] : 0,
       grain: bottom.kind === 'solid' ? 'from side to side' : 'either way',
-      worked: onBottom(drawer),
+      worked: onBottom(drawer, unit),
     }),
     ...(boards.slip === undefined
       ? []
       : [
           row('slip', boards.slip, stock.side, {
-            spare: 2 * TRIM_SPARE,
+            spare: 2 * TRIM_SPARE[unit],
             grain: along,
             worked: [groovePhrase(drawer, 'inner face', 0)],
           }),
@@ -138,9 +141,10 @@ const onFront = (drawer: Drawer): Phrase[] => {
       ];
 };
 
-const onBottom = ({ spec, sizes }: Drawer): Phrase[] => {
+const onBottom = ({ spec, sizes }: Drawer, unit: Unit): Phrase[] => {
   const { stock, groove } = spec;
-  const slot = bottomThroughYear(spec, sizes)?.slot;
+  const needed = bottomThroughYear(spec, sizes)?.slot;
+  const slot = needed && slotToCut(needed, unit);
   return [
     ...(stock.bottom.thickness > groove.width
       ? [

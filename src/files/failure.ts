@@ -1,5 +1,5 @@
 import { type Complaint, type Place, sentence } from '../units/complaint.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 
 /** The input is wrong. */
 export const WRONG_INPUT = 2;
@@ -25,7 +25,7 @@ export const optionName = (at: Place): string =>
   `--${String(at[0] ?? '').replace(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`)}`;
 
 /** Refuses options, each complaint by the option's name. */
-export const refuseOptions = (complaints: readonly Complaint[], unit: Unit): never => {
+export const refuseOptions = (complaints: readonly Complaint[], unit: Notation): never => {
   throw new Failure(
     complaints.map((complaint) => `${optionName(complaint.at)}: ${sentence(complaint, unit)}`),
     WRONG_INPUT,

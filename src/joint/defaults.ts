@@ -1,4 +1,7 @@
+import { nearestMark } from '../units/formatLength.ts';
+import { type Notation, unitOf } from '../units/notation.ts';
 import type { Slope } from '../units/slope.ts';
+import { MM_PER_INCH } from '../units/unit.ts';
 import type { HalfPins, JointSpec } from './jointSpec.ts';
 import type { JointShape } from './kinds/kind.ts';
 import { KINDS } from './kinds/kinds.ts';
@@ -19,17 +22,22 @@ export interface ResolvedSpec {
   readonly proud: number;
   readonly chisel: number;
   readonly spacing: JointSpec['spacing'];
+  readonly notation: Notation;
 }
 
 export const DEFAULT_SLOPE: Slope = { run: 8 };
-const DEFAULT_CHISEL = 3;
+const DEFAULT_CHISEL = { mm: 3, in: MM_PER_INCH / 8 } as const;
 
-/** Half the tail board's thickness, at least 3 (common practice). */
-export const defaultPin = (tailBoard: number): number => Math.max(3, tailBoard / 2);
+/** Half the tail board's thickness, at least 3; in inches to 1/32, at least 1/8 (common practice). */
+export const defaultPin = (tailBoard: number, notation: Notation = 'mm'): number =>
+  notation === 'mm'
+    ? Math.max(3, tailBoard / 2)
+    : Math.max(MM_PER_INCH / 8, nearestMark(tailBoard / 2, 'in/32'));
 
 export const withDefaults = (spec: JointSpec): ResolvedSpec => {
+  const { notation = 'mm' } = spec;
   const shape = KINDS[spec.kind].shape(spec);
-  const pin = spec.pin ?? defaultPin(spec.tailBoard);
+  const pin = spec.pin ?? defaultPin(spec.tailBoard, notation);
   return {
     kind: spec.kind,
     width: spec.width,
@@ -41,7 +49,8 @@ export const withDefaults = (spec: JointSpec): ResolvedSpec => {
     pin,
     halfPin: spec.halfPin ?? { lower: pin, upper: pin },
     proud: spec.proud ?? 0,
-    chisel: spec.chisel ?? DEFAULT_CHISEL,
+    chisel: spec.chisel ?? DEFAULT_CHISEL[unitOf(notation)],
     spacing: spec.spacing,
+    notation,
   };
 };

@@ -31,6 +31,8 @@ export const gauges = ({ depth, tailBoard, proud }: Joint): Gauges => ({
 export interface Dividers {
   /** Begin here, at the lower half pin's line, and step upward: each step marks one side of a tail. */
   readonly from: number;
+  /** Where the last step up ends: an opening that is a little out is put right by this, before it has added up. */
+  readonly upTo: number;
   /** Then begin here, at the upper half pin's line, and step down for the other sides. */
   readonly downFrom: number;
   /** The dividers' opening: a tail's tip and a pin's narrow width. */
@@ -44,14 +46,14 @@ export interface Dividers {
  * const box = layOut({
  *   kind: 'through', width: 60, tailBoard: 12, pinBoard: 10, pin: 6, spacing: { kind: 'even', tails: 3 },
  * });
- * if (box.ok) console.log(dividers(box.value)); // { from: 6, downFrom: 54, step: 18 }
+ * if (box.ok) console.log(dividers(box.value)); // { from: 6, upTo: 42, downFrom: 54, step: 18 }
  * ```
  */
 export const dividers = ({ even, tails }: Joint): Dividers | undefined => {
   const [first, second] = tails;
   const last = tails.at(-1);
   if (!even || first === undefined || second === undefined || last === undefined) return undefined;
-  return { from: first.tip[0], downFrom: last.tip[1], step: second.tip[0] - first.tip[0] };
+  return { from: first.tip[0], upTo: last.tip[0], downFrom: last.tip[1], step: second.tip[0] - first.tip[0] };
 };
 
 /**

@@ -1,9 +1,14 @@
+import type { Notation } from '../units/notation.ts';
 import { speak } from '../units/phrase.ts';
 import { degrees } from '../units/slope.ts';
-import type { Unit } from '../units/unit.ts';
 import { dividers, gauges, glueArea } from './gauges.ts';
 import type { Joint } from './joint.ts';
 import { kindOf } from './kinds/kinds.ts';
+
+const stepping = (joint: Joint) => {
+  const set = dividers(joint);
+  return set === undefined ? null : { from: set.from, downFrom: set.downFrom, step: set.step };
+};
 
 /**
  * A joint as other programs read it: lengths in mm from the reference edge, areas in mm².
@@ -15,7 +20,7 @@ import { kindOf } from './kinds/kinds.ts';
  * if (box.ok) console.log(jointRecord('Box', box.value, 'mm').tailBoard.thickness); // 12
  * ```
  */
-export const jointRecord = (name: string, joint: Joint, unit: Unit) => ({
+export const jointRecord = (name: string, joint: Joint, unit: Notation) => ({
   name,
   kind: joint.kind,
   width: joint.width,
@@ -33,7 +38,7 @@ export const jointRecord = (name: string, joint: Joint, unit: Unit) => ({
         .map(({ name, length }) => [name, length]),
     ),
   },
-  dividers: dividers(joint) ?? null,
+  dividers: stepping(joint),
   glueArea: glueArea(joint),
   alternatives: joint.alternatives,
   advice: joint.advice.map(({ says }) => speak(says, unit)),

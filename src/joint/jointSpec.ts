@@ -1,3 +1,4 @@
+import type { Notation } from '../units/notation.ts';
 import type { Slope } from '../units/slope.ts';
 import type { KindWish } from './kinds/kinds.ts';
 
@@ -41,15 +42,20 @@ export interface HalfPins {
 /** What may be wished of any corner, whatever its boards. Lengths in mm from the reference edge. */
 export interface CornerWish {
   readonly spacing: Spacing;
+  /**
+   * How its lengths are written; `mm` unless given. In inches what is left out is in round inches, and a list of widths may
+   * miss the board's by half a mark for every width, as a list that was told to the nearest mark does.
+   */
+  readonly notation?: Notation;
   /** 1:8 unless given. */
   readonly slope?: Slope;
-  /** Narrow width of a pin; half the tail board's thickness, at least 3, unless given. */
+  /** Narrow width of a pin; half the tail board's thickness, at least 3 (in inches to 1/32, at least 1/8), unless given. */
   readonly pin?: number;
   /** As wide as a pin unless given. */
   readonly halfPin?: HalfPins;
   /** How far the tail board is to be proud of the pins' ends, to be planed flush; 0 unless given. */
   readonly proud?: number;
-  /** Width of the narrowest chisel in the rack; 3 unless given. */
+  /** Width of the narrowest chisel in the rack; 3, or 1/8 in, unless given. */
   readonly chisel?: number;
 }
 
@@ -65,6 +71,6 @@ export interface CommonSpec extends CornerWish {
 
 /**
  * What is wished of one corner, its kind and that kind's own lengths with it: of a lapped one the `lap`, a quarter of the
- * pin board, to the half millimetre, at least 3, unless given. Lengths in mm from the reference edge.
+ * pin board, to the half millimetre, at least 3 (in inches to 1/32, at least 1/8), unless given. Lengths in mm from the reference edge.
  */
 export type JointSpec = CommonSpec & KindWish;

@@ -1,5 +1,6 @@
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { EPSILON } from '../units/epsilon.ts';
+import { halfMark, type Notation } from '../units/notation.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import type { TailCount } from './joint.ts';
@@ -9,6 +10,10 @@ import { chooseTails, leastTip, meanTip, mostTails, shares, tailRoom } from './s
 
 /** How far listed widths may miss the board's width, in mm: what rounding to the hundredth leaves. */
 const LIST_TOLERANCE = 0.05;
+
+/** In inches every figure of `count` may be half a mark off. */
+const listTolerance = (notation: Notation, count: number): number =>
+  notation === 'mm' ? LIST_TOLERANCE : Math.max(LIST_TOLERANCE, count * halfMark(notation));
 
 /** The widths at the tip level, from the reference edge up. */
 export interface TailWidths {
@@ -55,12 +60,12 @@ const tooMany = (spec: ResolvedSpec, tails: number, most: number): Complaint => 
 
 const listedWidths = (spec: ResolvedSpec, { tails, pins: given }: ListedSpacing): Result<TailWidths> => {
   const pins = given ?? new Array<number>(tails.length - 1).fill(spec.pin);
-  const { width, halfPin } = spec;
+  const { width, halfPin, notation } = spec;
   const sum = [...tails, ...pins, halfPin.lower, halfPin.upper].reduce((a, b) => a + b, 0);
   const over = sum - width;
   // Half pins that would take up the difference, where some can.
   const fitting = (halfPin.lower + halfPin.upper - over) / 2;
-  if (Math.abs(over) > LIST_TOLERANCE + EPSILON)
+  if (Math.abs(over) > listTolerance(notation, tails.length + pins.length + 2) + EPSILON)
     return refuse({
       at: ['tails'],
       says: say`tails, pins and half pins together are ${mm(sum)}, ${mm(Math.abs(over))} ${over > 0 ? 'more' : 'less'} than the board's ${mm(width)}`,
@@ -69,5 +74,7 @@ const listedWidths = (spec: ResolvedSpec, { tails, pins: given }: ListedSpacing)
           ? say`half pins of ${mm(fitting)}, or other widths that fill it`
           : say`other widths that fill it`,
     });
-  return accept({ tips: tails, pins, alternatives: [] });
+  // What was rounded off in inches is shared by the tails, so that the pins stay as they are listed.
+  const tips = notation === 'mm' ? tails : tails.map((tip) => tip - over / tails.length);
+  return accept({ tips, pins, alternatives: [] });
 };

@@ -3,8 +3,8 @@ import { formatPlanComplaint } from '../plan/read/planComplaint.ts';
 import { readProject } from '../project/readProject.ts';
 import { accept, type Complaint, type Result, sentence } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
+import type { Notation } from '../units/notation.ts';
 import { quote } from '../units/quote.ts';
-import type { Unit } from '../units/unit.ts';
 import { find, setText } from './browser/dom.ts';
 import { files } from './browser/files.ts';
 import { storedPlan, storePlan } from './browser/storage.ts';
@@ -66,7 +66,7 @@ const firstSnapshot = (): Snapshot => {
 /** Starts the page: connects its parts to the editor's state. */
 export const startApp = (): void => {
   let session: Session = startSession(firstSnapshot());
-  const unit = (): Unit => session.now.project.units;
+  const unit = (): Notation => session.now.project.units;
 
   const said = messages(find('messages', HTMLElement));
   const spoken = find('spoken', HTMLElement);

@@ -2,7 +2,8 @@ import type { Box, Drawing, Mark, Path, Point, TextMark } from '../drawing/drawi
 import { stroke } from '../drawing/shapes.ts';
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { formatLength } from '../units/formatLength.ts';
-import type { Unit } from '../units/unit.ts';
+import { type Notation, unitOf } from '../units/notation.ts';
+import { MM_PER_INCH } from '../units/unit.ts';
 import { fitText } from './fitText.ts';
 import type { Correction } from './printerCorrection.ts';
 
@@ -13,7 +14,7 @@ export interface PageFacts {
   readonly count: number;
   readonly paper: string;
   /** The maker's unit. */
-  readonly unit: Unit;
+  readonly unit: Notation;
   readonly correction?: Correction;
 }
 
@@ -25,7 +26,8 @@ const GAP = 1.6;
 const STRIP = 2 * ROW + GAP;
 const GUTTER = 3.4 + GAP;
 
-const TICKS_APART = 10;
+/** Room beside a bar for a word, mm. */
+const BESIDE_BAR = 20;
 /** Distance of the bar's end ticks from the printable edge, mm. */
 const INSET = 0.1;
 const TICK = { short: 1.6, long: 2.6 };
@@ -36,19 +38,28 @@ export const usableBox = ({ x0, y0, x1, y1 }: Box): Box => ({ x0: x0 + GUTTER, y
 /** Height of the printable box whose usable part is `height` high, mm. */
 export const printableHeightFor = (height: number): number => height + STRIP;
 
-/** Length of a check bar, mm: 100, or less on the smallest papers, to leave room for a word beside it. */
-const barLength = (room: number): number => [100, 50].find((length) => room >= length + 20) ?? 20;
+/** A check bar: its number of steps, each ended by a tick, and their length, mm. */
+interface Bar {
+  readonly steps: number;
+  readonly apart: number;
+}
 
-/** The bar's line, from 0 to `length` mm, and its ticks. */
-const bar = (length: number, place: (along: number, across: number) => Point): Path[] => {
-  const ticks = Array.from({ length: length / TICKS_APART + 1 }, (_, i) => i * TICKS_APART);
-  return [
-    { points: [place(0, 0), place(length, 0)] },
-    ...ticks.map((at) => ({
-      points: [place(at, 0), place(at, at % (length / 2) === 0 ? TICK.long : TICK.short)],
-    })),
-  ];
+/** 100 mm, or 4 in; less on the smallest papers, to leave room for a word beside it. */
+const barFor = (room: number, unit: Notation): Bar => {
+  const [lengths, apart] = unit === 'mm' ? [[10, 5, 2], 10] : [[8, 4, 2], MM_PER_INCH / 2];
+  const steps = lengths.find((each) => room >= each * apart + BESIDE_BAR) ?? lengths.at(-1) ?? 1;
+  return { steps, apart };
 };
+
+const lengthOf = ({ steps, apart }: Bar): number => steps * apart;
+
+/** The bar's ticks and its line, from 0, 0 along to its length. */
+const bar = ({ steps, apart }: Bar, place: (along: number, across: number) => Point): Path[] => [
+  { points: [place(0, 0), place(steps * apart, 0)] },
+  ...Array.from({ length: steps + 1 }, (_, i) => ({
+    points: [place(i * apart, 0), place(i * apart, i % (steps / 2) === 0 ? TICK.long : TICK.short)],
+  })),
+];
 
 /** A printer's error in one direction, in words. */
 const errorText = (factor: number): string =>
@@ -80,11 +91,14 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
     look: Pick<TextMark, 'role' | 'turn' | 'anchor' | 'weight'>,
   ): TextMark => ({ kind: 'text', text, at, size: FRAME_EM, ...look });
 
-  const level = barLength(x1 - x0);
-  const upright = barLength(y1 - y0 - STRIP);
+  const level = barFor(x1 - x0, facts.unit);
+  const upright = barFor(y1 - y0 - STRIP, facts.unit);
+  const shown = (of: Bar): string => formatLength(lengthOf(of), unitOf(facts.unit));
+  const [levelWords, uprightWords] = [shown(level), shown(upright)];
+  const both = levelWords === uprightWords ? levelWords : `${levelWords} and ${uprightWords}`;
   const base = y0 + DESCENT * FRAME_EM;
-  const besideLevel = x0 + INSET + level + GAP;
-  const aboveUpright = y0 + STRIP + upright + GAP;
+  const besideLevel = x0 + INSET + lengthOf(level) + GAP;
+  const aboveUpright = y0 + STRIP + lengthOf(upright) + GAP;
 
   const name = textWidth(facts.planName, FRAME_EM, 'bold');
   const width = x1 - x0;
@@ -106,11 +120,11 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
     words(
       fitText(
         [
-          `lay a steel rule on this bar and the upright one: ${bothBars(level, upright, facts.unit)} exactly, or do not use the page`,
-          `measure this bar and the upright one: ${bothBars(level, upright, facts.unit)}`,
-          `both bars must measure ${bothBars(level, upright, facts.unit)}`,
-          `measure: ${barWords(level, facts.unit)}`,
-          `${level} mm`,
+          `lay a steel rule on this bar and the upright one: ${both} exactly, or do not use the page`,
+          `measure this bar and the upright one: ${both}`,
+          `both bars must measure ${both}`,
+          `measure: ${levelWords}`,
+          levelWords,
         ],
         x1 - besideLevel,
         FRAME_EM,
@@ -122,9 +136,9 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
     words(
       fitText(
         [
-          `measure this bar too, ${barWords(upright, facts.unit)}: a printer may err one way only`,
-          `measure this too: ${barWords(upright, facts.unit)}`,
-          `${upright} mm`,
+          `measure this bar too, ${uprightWords}: a printer may err one way only`,
+          `measure this too: ${uprightWords}`,
+          uprightWords,
         ],
         y1 - aboveUpright,
         FRAME_EM,
@@ -136,10 +150,3 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
   ];
   return { box: printable, marks };
 };
-
-/** A bar's length; in inches too for a rule without mm: 100 mm are 3 15/16" within 0.02 mm, and 50 mm are half of it. */
-const barWords = (length: number, unit: Unit): string =>
-  unit === 'mm' ? `${length} mm` : `${length} mm (${formatLength(length, unit)})`;
-
-const bothBars = (level: number, upright: number, unit: Unit): string =>
-  level === upright ? barWords(level, unit) : `${barWords(level, unit)} and ${barWords(upright, unit)}`;

@@ -3,7 +3,7 @@ import { line, rectangle, stroke } from '../drawing/shapes.ts';
 import { textBox } from '../drawing/textBox.ts';
 import { ASCENT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import { FRAME_EM } from './frame.ts';
 import { isClear, type Obstacles, obstaclesIn } from './labelCollision.ts';
 import { CLEAR_OF_SPLITS } from './piece.ts';
@@ -161,7 +161,7 @@ const withBoxes = ({ lines, boxes }: Obstacles, more: readonly Box[]): Obstacles
 });
 
 /** Wordings of the check in groups: sentences, then the length alone, then its number alone for the narrowest pieces. */
-const checkWordings = ({ axis, whole }: Join, unit: Unit): readonly (readonly string[])[] => {
+const checkWordings = ({ axis, whole }: Join, unit: Notation): readonly (readonly string[])[] => {
   const length = formatLength(whole, unit);
   const full =
     axis === 'y'
@@ -247,7 +247,7 @@ const textInFreeArea = (
  * tab, or else over waste; nothing on pieces too narrow for the number.
  * @param marks those of the whole piece, with any check already placed
  */
-export const checkMarks = (join: Join, free: Box, marks: readonly Mark[], unit: Unit): Mark[] => {
+export const checkMarks = (join: Join, free: Box, marks: readonly Mark[], unit: Notation): Mark[] => {
   const { axis, at, from, to, tab } = join;
   const near: Box =
     axis === 'y'

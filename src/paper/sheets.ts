@@ -2,8 +2,8 @@ import { type Affine, compose, translation } from '../drawing/affine.ts';
 import type { Box, Drawing } from '../drawing/drawing.ts';
 import { movePlaced, type Placed, type PrintPage } from '../drawing/printPage.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
+import type { Notation } from '../units/notation.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
-import type { Unit } from '../units/unit.ts';
 import { drawFrame, printableHeightFor, usableBox } from './frame.ts';
 import { type PackedPlace, pack } from './pack.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper } from './paperSizes.ts';
@@ -30,7 +30,7 @@ export type LeadingPages = (area: Size) => readonly PageRun[];
 export interface Layout {
   readonly planName: string;
   /** The maker's unit. */
-  readonly unit: Unit;
+  readonly unit: Notation;
   readonly paper: Paper;
   readonly margin: number;
   readonly leading: LeadingPages;

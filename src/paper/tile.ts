@@ -2,7 +2,7 @@ import { clipMarks } from '../drawing/clip.ts';
 import type { Box, Drawing, Mark, Path } from '../drawing/drawing.ts';
 import { line, stroke } from '../drawing/shapes.ts';
 import { textBox } from '../drawing/textBox.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import { checkMarks, type Join, joinMarks } from './join.ts';
 import { CLEAR_OF_SPLITS, type Piece, type Splits, waistOf } from './piece.ts';
 import { CROSS, LINE_ROOM, TAB } from './split.ts';
@@ -104,7 +104,7 @@ export const joinCount = ({ x, y }: Splits): number => y.length * (x.length + 1)
  * and letters, and the lengths to measure when the parts are taped.
  * @param whole the piece's drawing for its splits
  */
-export const drawPart = (part: Tile, whole: Drawing, unit: Unit): Drawing => {
+export const drawPart = (part: Tile, whole: Drawing, unit: Notation): Drawing => {
   const { cell, window, room } = part;
   if (part.tabbed.length + part.covering.length === 0) return whole;
   const { marks } = whole;

@@ -1,7 +1,7 @@
 import type { DrawerSpec } from '../drawer/drawerSpec.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
 import type { Cutting } from '../router/limits/cutting.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import type { Climate } from '../wood/climate.ts';
 import type { Wood } from '../wood/species.ts';
 
@@ -14,8 +14,8 @@ export interface SingleCornerSpec {
 /** A plan that has been read and checked: lengths in mm, every default filled in. */
 export interface Plan {
   readonly name: string;
-  /** The unit that lengths are shown in. */
-  readonly units: Unit;
+  /** How lengths are shown. */
+  readonly units: Notation;
   readonly drawers: readonly DrawerSpec[];
   readonly joints: readonly SingleCornerSpec[];
   /** The tools that every corner is cut with; absent for work by hand. */

@@ -46,7 +46,7 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
   const schema = schemaIn(unit);
   const whole = schema.safeParse(value, { reportInput: true });
   const inside = whole.success ? [] : explainIssues(whole.error.issues);
-  const wrong = [...(wrongUnit(value, unit, inside) ?? inside), ...checkWhole(value)];
+  const wrong = [...(wrongUnit(value, unit, inside) ?? inside), ...checkWhole(value, unit)];
   const places = [...slips.map(({ complaint }) => complaint.at), ...wrong.map(({ at }) => at)];
   const { value: left, indices } = validEntries(value, places);
   const written = whole.success && places.length === 0 ? whole.data : (schema.safeParse(left).data ?? {});

@@ -78,6 +78,10 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
   },
 };
 
+const UNITS_MM = 'units: mm ## mm; or in, and beside it fractions: 64, 32, 16 or decimal';
+const UNITS_IN = `units: in ## mm or in
+fractions: 64 ## to what lengths are shown: the nearest 1/64, 32 or 16, or decimal, to .001`;
+
 /** Notes at the ends of lines begin in one column where the lines leave room for it. */
 const align = (text: string): string =>
   text.replace(/^(.+?) +## /gmu, (_, code: string) => `${code.padEnd(20)}  # `);
@@ -95,7 +99,7 @@ export const starterPlan = (unit: Unit): string => {
 # A bare number is in the plan's units; any length may also be written 18mm, 0.75in, 3/4in or "5 11/16in".
 
 name: My chest ## stands on every sheet
-units: ${unit} ## mm or in
+${unit === 'mm' ? UNITS_MM : UNITS_IN}
 
 # What the parts are made of. Only the thickness of the fronts and of the sides must be given:
 # backs are as thick as the sides, and bottoms as the groove is wide.

@@ -1,7 +1,8 @@
 import type { Part } from '../drawer/partsList.ts';
 import { csv } from '../render/csv.ts';
+import { type Notation, unitOf } from '../units/notation.ts';
 import { speak } from '../units/phrase.ts';
-import { MM_PER_INCH, type Unit } from '../units/unit.ts';
+import { MM_PER_INCH } from '../units/unit.ts';
 
 /** Each column's title, and whether it is a length. */
 const HEADING = [
@@ -24,17 +25,17 @@ const HEADING = [
  * writeFileSync('parts.csv', partsCsv(parts(project.set, 'in'), 'in'));
  * ```
  */
-export const partsCsv = (rows: readonly Part[], units: Unit): string =>
+export const partsCsv = (rows: readonly Part[], units: Notation): string =>
   csv([
-    HEADING.map(([title, isLength]) => `${title}${isLength ? ` ${units}` : ''}`),
+    HEADING.map(([title, isLength]) => `${title}${isLength ? ` ${unitOf(units)}` : ''}`),
     ...rows.map((row) => cells(row, units)),
   ]);
 
 /** Decimal inches too, as a spreadsheet calculates with them. */
-const decimal = (value: number, units: Unit): string =>
-  String(Number((units === 'in' ? value / MM_PER_INCH : value).toFixed(4)));
+const decimal = (value: number, units: Notation): string =>
+  String(Number((units !== 'mm' ? value / MM_PER_INCH : value).toFixed(4)));
 
-const cells = (part: Part, units: Unit): string[] => [
+const cells = (part: Part, units: Notation): string[] => [
   part.drawer,
   part.part,
   String(part.count),

@@ -12,7 +12,7 @@ import {
 import type { TemplatePiece } from '../sheets/template/templatePiece.ts';
 import { REBATE_EDGE, type Titles } from '../sheets/template/titles.ts';
 import { formatLength } from '../units/formatLength.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import type { Project } from './project.ts';
 
 const HANDS = ['left', 'right'] as const;
@@ -40,7 +40,7 @@ export const templateCorners = ({ set, joints, units }: DrawnProject): Corner[] 
   ]);
 };
 
-const jointCorners = (item: string, joint: Joint, stem: string, units: Unit): Corner[] =>
+const jointCorners = (item: string, joint: Joint, stem: string, units: Notation): Corner[] =>
   HANDS.map((hand) => ({
     joint,
     item,
@@ -53,7 +53,7 @@ const jointCorners = (item: string, joint: Joint, stem: string, units: Unit): Co
     stem,
   }));
 
-const drawerCorners = (drawer: Drawer, stem: string, units: Unit): Corner[] => {
+const drawerCorners = (drawer: Drawer, stem: string, units: Notation): Corner[] => {
   const { spec, front, back } = drawer;
   const { offset, width } = spec.groove;
   const groove = { offset, width };
@@ -89,7 +89,7 @@ const drawerCorners = (drawer: Drawer, stem: string, units: Unit): Corner[] => {
 };
 
 /** @param up from the board's reference edge, which lies below the template */
-const grooveTop = (up: number, units: Unit): Titles['edge'] => {
+const grooveTop = (up: number, units: Notation): Titles['edge'] => {
   const length = formatLength(up, units);
   return [
     `groove's top edge, ${length} above the reference edge`,

@@ -6,7 +6,7 @@ import { type Cuts, cutCorners, type NamedCorner } from '../router/guide/cutCorn
 import type { Cutting } from '../router/limits/cutting.ts';
 import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
 import { accept, type Result } from '../units/complaint.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import type { Climate } from '../wood/climate.ts';
 
 /** A single corner (one that belongs to no drawer), laid out. */
@@ -23,8 +23,8 @@ export interface SingleCorner {
  */
 export interface Project {
   readonly name: string;
-  /** The unit that lengths are shown in. */
-  readonly units: Unit;
+  /** How lengths are shown. */
+  readonly units: Notation;
   /** Without drawers where the project is a single corner. Its advice includes that on climate and woods. */
   readonly set: DrawerSet;
   /** The single corners, in the plan's order. */
@@ -43,7 +43,7 @@ export type UncutProject = Omit<Project, 'cuts'>;
 /** The spec of a single corner with its name, unit and tools. */
 export interface CornerSpec {
   readonly name: string;
-  readonly units: Unit;
+  readonly units: Notation;
   readonly spec: JointSpec;
   /** The tools that it is cut with; absent for work by hand. */
   readonly cutting?: Cutting;

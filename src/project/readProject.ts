@@ -4,7 +4,7 @@ import type { PlanComplaint } from '../plan/read/planComplaint.ts';
 import { type Locate, readPlan } from '../plan/readPlan.ts';
 import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
 import { type Complaint, under } from '../units/complaint.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import { adviseClimate } from '../wood/climate.ts';
 import { type Project, type SingleCorner, type UncutProject, withCuts } from './project.ts';
 
@@ -20,8 +20,8 @@ export type PlanResult<T> =
       readonly ok: false;
       /** From the top of the text down. */
       readonly complaints: readonly PlanComplaint[];
-      /** The unit to show them in: the plan's, if it could be read. */
-      readonly units: Unit;
+      /** How to show their lengths: as the plan says, if it could be read. */
+      readonly units: Notation;
     };
 
 /**

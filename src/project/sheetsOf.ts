@@ -16,8 +16,8 @@ import { gapSheets } from '../sheets/gapSheets.ts';
 import { BOTH_BOARDS, type PieceChoice } from '../sheets/template/cornerPieces.ts';
 import { legend } from '../sheets/template/legend.ts';
 import { accept, type Result, refuse } from '../units/complaint.ts';
+import type { Notation } from '../units/notation.ts';
 import { say } from '../units/phrase.ts';
-import type { Unit } from '../units/unit.ts';
 import { guidePieces } from './guidesOf.ts';
 import { piecesOf } from './piecesOf.ts';
 import { frontCorners, type Project } from './project.ts';
@@ -135,7 +135,7 @@ const layoutsOf = (
 /** Corners to compare, in the order of the cabinet. */
 export interface ComparedSet {
   readonly name: string;
-  readonly units: Unit;
+  readonly units: Notation;
   readonly family: Family;
   readonly rows: readonly ComparedCorner[];
 }

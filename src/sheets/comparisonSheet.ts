@@ -6,8 +6,8 @@ import { type Joint, meanPin, meanTail } from '../joint/joint.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
 import type { Size } from '../paper/printable.ts';
 import { EPSILON } from '../units/epsilon.ts';
-import { formatLength } from '../units/formatLength.ts';
-import type { Unit } from '../units/unit.ts';
+import { areaNumber, areaUnit, formatLength } from '../units/formatLength.ts';
+import type { Notation } from '../units/notation.ts';
 import { sideView } from './sideView.ts';
 import { SMALL } from './template/lettering.ts';
 import { type Block, beside, paragraph, picture, space, stack } from './typeset/block.ts';
@@ -22,7 +22,7 @@ export interface ComparedCorner {
 export interface ComparisonOptions {
   readonly title: string;
   readonly family: Pick<Family, 'target' | 'spread'>;
-  readonly units: Unit;
+  readonly units: Notation;
   /** Usable area of a page, mm. */
   readonly area: Size;
 }
@@ -104,13 +104,14 @@ const heading = (title: string, text: string, width: number): Block =>
     paragraph([{ text, size: SMALL, weight: 'regular' }], width),
   ]);
 
-const familyWords = ({ target, spread }: ComparisonOptions['family'], units: Unit): string =>
+const familyWords = ({ target, spread }: ComparisonOptions['family'], units: Notation): string =>
   `Target: tails of ${measure(target, units)}. The widest mean tail is ${spread.toFixed(2)} times the narrowest.`;
 
-const measure = (value: number, units: Unit): string => formatLength(value, units).replaceAll(' ', '\u00A0');
+const measure = (value: number, units: Notation): string =>
+  formatLength(value, units).replaceAll(' ', '\u00A0');
 
 /** A drawer's name, and below it `4 tails of 21.4 mm, pins 5 mm, 4.3 : 1, glue 31 cm²`. */
-const label = ({ name, count, joint }: ComparedCorner, units: Unit, width: number): Block => {
+const label = ({ name, count, joint }: ComparedCorner, units: Notation, width: number): Block => {
   const tail = meanTail(joint);
   const pin = meanPin(joint);
   const mean = joint.even ? '' : 'on average ';
@@ -118,7 +119,7 @@ const label = ({ name, count, joint }: ComparedCorner, units: Unit, width: numbe
     `${joint.tails.length} ${joint.tails.length === 1 ? 'tail' : 'tails'} of ${mean}${measure(tail, units)}`,
     `pins ${measure(pin, units)}`,
     `${(tail / pin).toFixed(1)}\u00A0:\u00A01`,
-    `glue ${(glueArea(joint) / 100).toFixed(0)}\u00A0cm²`,
+    `glue ${units === 'mm' ? (glueArea(joint) / 100).toFixed(0) : areaNumber(glueArea(joint), units)}\u00A0${areaUnit(units).replaceAll(' ', '\u00A0')}`,
   ].join(', ');
   return stack([
     paragraph([{ text: count > 1 ? `${name} × ${count}` : name, size: SMALL, weight: 'bold' }], width),

@@ -6,6 +6,7 @@ import { ASCENT, CAP_HEIGHT, DESCENT, textWidth } from '../drawing/textWidth.ts'
 import type { Size } from '../paper/printable.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { formatLength, formatNumber } from '../units/formatLength.ts';
+import { marksPerInch, type Notation, unitOf } from '../units/notation.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import { type GapPoint, gapYear } from '../wood/gapYear.ts';
 import { widthCoefficient } from '../wood/movement.ts';
@@ -34,7 +35,7 @@ const PENS = { front: 'edge', side: 'lap', made: 'fold' } as const satisfies Rec
  */
 export const gapPicture = (
   { spec, sizes }: Drawer,
-  unit: Unit,
+  unit: Notation,
   { note: em }: Pick<TypeSizes, 'note'>,
   { width, height }: Size,
 ): Block | undefined => {
@@ -64,7 +65,7 @@ export const gapPicture = (
   );
   const x0 =
     Math.max(
-      ...[...ticks.map((gap) => formatNumber(gap, unit)), 'sides', unit].map((text) =>
+      ...[...ticks.map((gap) => formatNumber(gap, unit)), 'sides', unitOf(unit)].map((text) =>
         textWidth(text, em, 'regular'),
       ),
     ) +
@@ -121,22 +122,21 @@ export const gapPicture = (
           em,
         ),
       ),
-    textMark(unit, [0, line(1)], em),
+    textMark(unitOf(unit), [0, line(1)], em),
     textMark('driest', [x0, line(1)], em),
     textMark('dampest', [time(0.5), line(1)], em, { anchor: 'middle' }),
     textMark('driest', [plot.x1, line(1)], em, { anchor: 'end' }),
     ...(['front', 'side'] as const).flatMap((part, i): Mark[] => [
       textMark(part === 'front' ? 'front' : 'sides', [0, line(i + 2)], em),
-      textMark(nearest(gaps[part].gap.driest, unit), [x0, line(i + 2)], em),
-      textMark(nearest(gaps[part].gap.dampest, unit), [time(0.5), line(i + 2)], em, { anchor: 'middle' }),
+      textMark(formatNumber(gaps[part].gap.driest, unit), [x0, line(i + 2)], em),
+      textMark(formatNumber(gaps[part].gap.dampest, unit), [time(0.5), line(i + 2)], em, {
+        anchor: 'middle',
+      }),
     ]),
     ...key.marks(height),
   ];
   return picture({ box: { x0: 0, y0: 0, x1: width, y1: height }, marks });
 };
-
-/** A gap as text; of an inch, to the nearest mark of a rule. */
-const nearest = (gap: number, unit: Unit): string => formatNumber(gap, unit).replace(/ [+−]\.\d+$/u, '');
 
 /** A named range of gaps, mm. */
 interface Zone {
@@ -171,16 +171,18 @@ const rangeOf = ({ front, side }: Gaps, text: number): { readonly from: number; 
 const ticksOf = (
   { from, to }: { readonly from: number; readonly to: number },
   apart: number,
-  unit: Unit,
+  unit: Notation,
 ): number[] => {
-  const steps = SCALE_STEPS[unit];
-  const step = steps.find((each) => each >= apart) ?? steps.at(-1) ?? apart;
+  const steps = SCALE_STEPS[unitOf(unit)];
+  // Nothing is written between two marks of the reader's rule.
+  const least = unit === 'mm' ? apart : Math.max(apart, MM_PER_INCH / marksPerInch(unit));
+  const step = steps.find((each) => each >= least) ?? steps.at(-1) ?? least;
   const first = Math.ceil(from / step);
   return Array.from({ length: Math.floor(to / step) - first + 1 }, (_, i) => (first + i) * step);
 };
 
 /** The key of the lines, in as many rows as needed. */
-const keyOf = ({ front }: Gaps, unit: Unit, em: number, width: number) => {
+const keyOf = ({ front }: Gaps, unit: Notation, em: number, width: number) => {
   const leading = 1.25 * em;
   const items = [
     { pen: PENS.front, text: 'front' },

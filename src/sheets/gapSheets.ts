@@ -2,7 +2,7 @@ import type { Drawer } from '../drawer/drawer.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Size } from '../paper/printable.ts';
 import { formatLength } from '../units/formatLength.ts';
-import type { Unit } from '../units/unit.ts';
+import type { Notation } from '../units/notation.ts';
 import { gapPicture } from './gapPicture.ts';
 import { type Block, paragraph, stack } from './typeset/block.ts';
 import { flow } from './typeset/flow.ts';
@@ -14,7 +14,7 @@ const GAP = 8;
 const PICTURE: Size = { width: 150, height: 66 };
 
 /** A drawer's gap through the year, headed by its name; none without an opening, or without a climate. */
-const headedPicture = (drawer: Drawer, unit: Unit, width: number): Block | undefined => {
+const headedPicture = (drawer: Drawer, unit: Notation, width: number): Block | undefined => {
   const shown = gapPicture(drawer, unit, TYPE, { ...PICTURE, width: Math.min(PICTURE.width, width) });
   const { spec, sizes } = drawer;
   if (shown === undefined || spec.space.kind === 'size') return undefined;
@@ -36,7 +36,7 @@ const headedPicture = (drawer: Drawer, unit: Unit, width: number): Block | undef
 };
 
 /** The picture of one drawer as a drawing of its own. */
-export const gapDrawing = (drawer: Drawer, unit: Unit): Drawing | undefined => {
+export const gapDrawing = (drawer: Drawer, unit: Notation): Drawing | undefined => {
   const block = headedPicture(drawer, unit, PICTURE.width);
   return (
     block && {
@@ -49,7 +49,7 @@ export const gapDrawing = (drawer: Drawer, unit: Unit): Drawing | undefined => {
 /** The pictures of a whole set, in its order. */
 export const gapSheets = (
   drawers: readonly Drawer[],
-  { title, units, area }: { readonly title: string; readonly units: Unit; readonly area: Size },
+  { title, units, area }: { readonly title: string; readonly units: Notation; readonly area: Size },
 ): Drawing[] => {
   const head = paragraph([{ text: `${title}: gaps through the year`, size: 6, weight: 'bold' }], area.width);
   const pictures = drawers.flatMap((drawer) => {

@@ -7,8 +7,8 @@ import type {
   TemplateMove,
 } from '../router/trial/trialCorrection.ts';
 import { formatLength } from '../units/formatLength.ts';
+import type { Notation } from '../units/notation.ts';
 import { rise, type Slope, slopeOfDegrees } from '../units/slope.ts';
-import type { Unit } from '../units/unit.ts';
 import { SMALL } from './template/lettering.ts';
 
 /** Size of every move in the picture, mm; a real move would hardly show. */
@@ -21,7 +21,11 @@ const BOARD = { width: 70, height: 30 } as const;
 const HALF = 9;
 
 /** The cutter in a socket, seen from the pin board's end: its trial depth dashed, and its corrected depth. */
-export const drawDepthMove = ({ angle }: OneCutterSetting, { change }: DepthMove, unit: Unit): Drawing => {
+export const drawDepthMove = (
+  { angle }: OneCutterSetting,
+  { change }: DepthMove,
+  unit: Notation,
+): Drawing => {
   const bottom = -18;
   const lean = rise(slopeOfDegrees(angle));
   const centre = BOARD.width / 2;
@@ -56,7 +60,11 @@ export const drawDepthMove = ({ angle }: OneCutterSetting, { change }: DepthMove
 };
 
 /** A pin, seen from the pin board's end: from the trial's guide position dashed, and from the corrected position. */
-export const drawTemplateMove = ({ slope }: SlopedSetting, { move }: TemplateMove, unit: Unit): Drawing => {
+export const drawTemplateMove = (
+  { slope }: SlopedSetting,
+  { move }: TemplateMove,
+  unit: Notation,
+): Drawing => {
   const centre = BOARD.width / 2;
   const pin = (shift: number): Path => polygon(pinSides(slope, centre, shift));
   const direction = Math.sign(move);

@@ -1,5 +1,5 @@
+import type { Notation } from './notation.ts';
 import { type Phrase, speak } from './phrase.ts';
-import type { Unit } from './unit.ts';
 
 /** The keys that lead to a value in what the user gave: `['drawers', 1, 'slope']`, or `['slope']` for an option. */
 export type Place = readonly (string | number)[];
@@ -38,5 +38,5 @@ export const under = (outer: Place, complaints: readonly Complaint[]): Complaint
  * if (!length.ok) for (const complaint of length.complaints) console.error(sentence(complaint, 'mm'));
  * ```
  */
-export const sentence = ({ says, hint }: Complaint, unit: Unit): string =>
-  hint === undefined ? speak(says, unit) : `${speak(says, unit)}; try ${speak(hint, unit)}`;
+export const sentence = ({ says, hint }: Complaint, notation: Notation): string =>
+  hint === undefined ? speak(says, notation) : `${speak(says, notation)}; try ${speak(hint, notation)}`;

@@ -1,54 +1,89 @@
 import { EPSILON } from './epsilon.ts';
-import { MM_PER_INCH, type Unit } from './unit.ts';
+import { marksPerInch, type Notation } from './notation.ts';
+import { MM_PER_INCH } from './unit.ts';
 
-/** The finest mark on an inch rule. */
-const MARKS_PER_INCH = 64;
+/** Thousandths of an inch, in which is told what is too short for any mark of a rule. */
+const THOUSANDTHS = 1000;
 /** In inches; longer than any rule, so that no marks are counted. */
 const PAST_ALL_RULES = 1e6;
 
-/** The mark of an inch rule next to a length, above or below it, or at it; all in mm. */
-export const markInches = (value: number, side: 'above' | 'below'): number => {
-  const marks = (value / MM_PER_INCH) * MARKS_PER_INCH;
-  // What floats leave behind does not count as past a mark.
-  const mark = side === 'above' ? Math.ceil(marks - EPSILON) : Math.floor(marks + EPSILON);
-  // Less than the first mark can only be told as it is.
-  return mark === 0 ? value : (mark / MARKS_PER_INCH) * MM_PER_INCH;
+/** The nearest whole number of marks; half-way between two it is the upper one, whatever floats leave behind. */
+const wholeMarks = (marks: number): number => Math.round(marks + EPSILON);
+
+/**
+ * The mark of the reader's rule nearest to a position, in mm; in mm the position itself. Widths that must add up are
+ * told as differences of these: then every line that is marked from the reference edge lies within half a mark of its
+ * true place, however many stand below it.
+ */
+export const nearestMark = (value: number, notation: Notation): number => {
+  if (notation === 'mm') return value;
+  const marks = marksPerInch(notation);
+  return (wholeMarks((value / MM_PER_INCH) * marks) / marks) * MM_PER_INCH;
+};
+
+/** The mark of the reader's rule next to a length, above or below it, or at it; all in mm. In mm the length itself. */
+export const nextMark = (value: number, side: 'above' | 'below', notation: Notation): number => {
+  if (notation === 'mm') return value;
+  const mark = (marks: number): number => {
+    const exact = (value / MM_PER_INCH) * marks;
+    // What floats leave behind does not count as past a mark.
+    return (
+      ((side === 'above' ? Math.ceil(exact - EPSILON) : Math.floor(exact + EPSILON)) / marks) * MM_PER_INCH
+    );
+  };
+  // Less than the first mark is told in thousandths, and less than the first of those as it is.
+  return mark(marksPerInch(notation)) || mark(THOUSANDTHS) || value;
 };
 
 const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
 
+/** Marks of a rule as a whole number and a fraction in its lowest terms: `5 11/16`. */
+const fraction = (count: number, marks: number): string => {
+  const whole = Math.floor(count / marks);
+  const rest = count % marks;
+  const shared = divisor(marks, rest);
+  return [whole > 0 ? [`${whole}`] : [], rest > 0 ? [`${rest / shared}/${marks / shared}`] : []]
+    .flat()
+    .join(' ');
+};
+
+/** Three places, and no zero before the point (ASME Y14.5 for inches, from memory): `.797`, `1.250`. */
+const decimal = (inches: number): string =>
+  (wholeMarks(inches * THOUSANDTHS) / THOUSANDTHS).toFixed(3).replace(/^0(?=\.)/u, '');
+
 /**
- * A length for reading, without its unit: mm to the hundredth; inches as the nearest 1/64 and what is left over, in
- * thousandths of an inch (`27/32 +.004`). Beyond a million inches it is a plain number.
+ * A length for reading, without its unit: mm to the hundredth; inches as a fraction to the nearest mark (`27/32`), or as a
+ * decimal to 0.001 (`.848`). A length under the first mark is a decimal in any case, as no fraction could tell it. Beyond a million inches it is a plain number.
  */
-export const formatNumber = (value: number, unit: Unit): string => {
-  if (unit === 'mm') return String(Number(value.toFixed(2)) + 0);
+export const formatNumber = (value: number, notation: Notation): string => {
+  if (notation === 'mm') return String(Number(value.toFixed(2)) + 0);
   const inches = Math.abs(value) / MM_PER_INCH;
   if (!(inches < PAST_ALL_RULES)) return String(Number((value / MM_PER_INCH).toPrecision(6)));
-  const marks = Math.round(inches * MARKS_PER_INCH);
-  const over = Math.round((inches - marks / MARKS_PER_INCH) * 1000);
-  // Under zero the mark is counted downward, and so is what is left over.
-  const thousandths = value < 0 ? -over : over;
-  const whole = Math.floor(marks / MARKS_PER_INCH);
-  const rest = marks % MARKS_PER_INCH;
-  const shared = divisor(MARKS_PER_INCH, rest);
-  const fraction = rest === 0 ? '' : `${rest / shared}/${MARKS_PER_INCH / shared}`;
-  const number = [whole === 0 && rest !== 0 ? '' : String(whole), fraction]
-    .filter((part) => part !== '')
-    .join(' ');
-  const remainder =
-    over === 0 ? '' : ` ${thousandths < 0 ? '−' : '+'}.${String(Math.abs(thousandths)).padStart(3, '0')}`;
-  return `${value < 0 && number !== '0' ? '−' : ''}${number}${remainder}`;
+  const marks = marksPerInch(notation);
+  if (Math.round(inches * THOUSANDTHS) === 0) return '0';
+  const underFirstMark = Math.round((1 / marks - inches) * THOUSANDTHS) > 0;
+  const number =
+    underFirstMark || marks === THOUSANDTHS ? decimal(inches) : fraction(wholeMarks(inches * marks), marks);
+  return value < 0 ? `−${number}` : number;
 };
 
 /**
- * A length for reading, with its unit: `18.5 mm`, `5 11/16"`, `27/32" +.004`.
+ * A length for reading, with its unit: `18.5 mm`, `5 11/16"`, `.797"`.
  * @example
  * ```ts
  * console.log(formatLength(144.4625, 'in')); // 5 11/16"
  * ```
  */
-export const formatLength = (value: number, unit: Unit): string => {
-  const number = formatNumber(value, unit);
-  return unit === 'mm' ? `${number} mm` : number.replace(/^(\S+(?: \d+\/\d+)?)/u, '$1"');
-};
+export const formatLength = (value: number, notation: Notation): string =>
+  `${formatNumber(value, notation)}${notation === 'mm' ? ' mm' : '"'}`;
+
+/** What areas are told in beside lengths in a notation. */
+export const areaUnit = (notation: Notation): string => (notation === 'mm' ? 'cm²' : 'sq in');
+
+/** An area in mm² for reading, without its unit: `7.5`, or in square inches, as fine as they are larger, `1.16`. */
+export const areaNumber = (area: number, notation: Notation): string =>
+  notation === 'mm' ? (area / 100).toFixed(1) : (area / MM_PER_INCH ** 2).toFixed(2);
+
+/** An area in mm² for reading, with its unit: `7.5 cm²`, `1.16 sq in`. */
+export const formatArea = (area: number, notation: Notation): string =>
+  `${areaNumber(area, notation)} ${areaUnit(notation)}`;

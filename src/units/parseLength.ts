@@ -1,5 +1,5 @@
 import { accept, type Result, refuse } from './complaint.ts';
-import { type Phrase, say } from './phrase.ts';
+import { mm, type Phrase, say } from './phrase.ts';
 import { quote } from './quote.ts';
 import { MM_PER_INCH, type Unit } from './unit.ts';
 
@@ -17,6 +17,9 @@ const LENGTH = new RegExp(
   String.raw`^(?<sign>[-−]?)\s*(?:(?<whole>\d+)(?:\s+|\s*[-‐‑–]\s*))?(?:(?<top>\d+)\s*[/⁄]\s*(?<bottom>\d+)|(?<number>${NUMBER}))\s*(?<unit>mm|cm|in\.?|inch|inches|["″”]|''|’’|′′)?$`,
   'iu',
 );
+/** What inch rules are divided into. */
+const RULED = [2, 4, 8, 16, 32, 64, 128, 10, 20, 50, 100];
+
 /** A comma before three digits parts thousands for some people and decimals for others. */
 const TWO_READINGS = /^[1-9]\d{0,2},\d{3}$/u;
 
@@ -39,11 +42,14 @@ export const parseLength = (text: string | number, unit: Unit): Result<number> =
   if (number !== undefined && TWO_READINGS.test(number)) return twoReadings(text, number);
   // After a whole number only a part of the next belongs: `5 11` and `5 17/16` are slips of the pen.
   if (whole !== undefined && !(Number(top) < Number(bottom))) return noLength(text);
+  const meant = parts.unit?.toLowerCase() ?? unit;
   const size =
     number === undefined
       ? Number(whole ?? 0) + Number(top) / Number(bottom)
       : Number(number.replace(',', '.'));
-  return finite((sign === '' ? 1 : -1) * size * mmPer(parts.unit?.toLowerCase() ?? unit), text);
+  const value = finite((sign === '' ? 1 : -1) * size * mmPer(meant), text);
+  const ruled = bottom === undefined || mmPer(meant) !== MM_PER_INCH || RULED.includes(Number(bottom));
+  return ruled || !value.ok ? value : notRuled(text, Number(bottom), value.value);
 };
 
 const mmPer = (unit: string): number => (unit === 'mm' ? 1 : unit === 'cm' ? 10 : MM_PER_INCH);
@@ -56,6 +62,13 @@ const twoReadings = (text: string, number: string): Result<never> =>
     at: [],
     says: say`${quote(text)} can be read in two ways`,
     hint: say`${number.replace(',', '')} or ${Number(number.replace(',', '.'))}`,
+  });
+
+const notRuled = (text: string, parts: number, meant: number): Result<never> =>
+  refuse({
+    at: [],
+    says: say`${quote(text)} is in parts of 1/${parts} in, which no rule is marked in`,
+    hint: say`${mm(meant)}`,
   });
 
 const noLength = (text: string): Result<never> =>

@@ -1,14 +1,14 @@
-import { formatLength, markInches } from './formatLength.ts';
-import type { Unit } from './unit.ts';
+import { formatLength, nextMark } from './formatLength.ts';
+import type { Notation } from './notation.ts';
 
-/** A length inside a sentence, in mm, whose unit is chosen when the sentence is shown. */
+/** A length inside a sentence, in mm, whose notation is chosen when the sentence is shown. */
 export interface LengthWord {
   readonly mm: number;
   /** Of a bound: the side of it on which a length is right. */
   readonly right?: 'above' | 'below';
 }
 
-/** A sentence about lengths that does not yet know in which unit the user reads. */
+/** A sentence about lengths that does not yet know how the user reads them. */
 export type Phrase = readonly (string | LengthWord)[];
 
 /** A length for a phrase, in mm. */
@@ -42,8 +42,10 @@ export const say = (
  *   console.log(part, worked.map((phrase) => speak(phrase, 'in')).join('; '));
  * ```
  */
-export const speak = (phrase: Phrase, unit: Unit): string =>
-  phrase.map((word) => (typeof word === 'string' ? word : formatLength(shown(word, unit), unit))).join('');
+export const speak = (phrase: Phrase, notation: Notation): string =>
+  phrase
+    .map((word) => (typeof word === 'string' ? word : formatLength(shown(word, notation), notation)))
+    .join('');
 
-const shown = ({ mm: value, right }: LengthWord, unit: Unit): number =>
-  unit === 'mm' || right === undefined ? value : markInches(value, right);
+const shown = ({ mm: value, right }: LengthWord, notation: Notation): number =>
+  right === undefined ? value : nextMark(value, right, notation);

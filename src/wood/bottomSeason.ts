@@ -1,5 +1,7 @@
 import type { Complaint } from '../units/complaint.ts';
+import { nextMark } from '../units/formatLength.ts';
 import { mm, say } from '../units/phrase.ts';
+import type { Unit } from '../units/unit.ts';
 import type { Climate, Seasonal } from './climate.ts';
 import { largestToMake, sizesThroughYear } from './gapBand.ts';
 import { type SawnWood, widthCoefficient } from './movement.ts';
@@ -18,6 +20,14 @@ export interface ScrewSlot {
   /** From the screw's middle, on the day of making, to the slot's back end. */
   readonly behind: number;
 }
+
+/** A slot as it is cut: by a rule in inches up to the next 1/16 either way, so that the screw stands where it is told to. */
+export const slotToCut = (slot: ScrewSlot, unit: Unit): ScrewSlot => {
+  if (unit === 'mm') return slot;
+  const ahead = nextMark(slot.ahead, 'above', 'in/16');
+  const behind = nextMark(slot.behind, 'above', 'in/16');
+  return { length: ahead + behind, ahead, behind };
+};
 
 /** A bottom held in the front's groove and free to move at the back. */
 export interface BottomSeason {

@@ -55,13 +55,13 @@ export const mustBeClear = (line: string, given: Given = 'text'): void => {
   must(given === 'numbers' || !/NaN|Infinity/u.test(own), `unclear: ${line}`);
 };
 
-/** Complaints that say something, in both units. */
+/** Complaints that say something, in either unit, however it is written. */
 export const refused = (complaints: readonly Complaint[], given: Given = 'text'): 'refused' => {
   must(complaints.length > 0, 'refused without a reason');
   for (const { says, hint } of complaints)
-    for (const unit of ['mm', 'in'] as const) {
-      mustBeClear(speak(says, unit), given);
-      if (hint !== undefined) mustBeClear(speak(hint, unit), given);
+    for (const notation of ['mm', 'in', 'in/1000'] as const) {
+      mustBeClear(speak(says, notation), given);
+      if (hint !== undefined) mustBeClear(speak(hint, notation), given);
     }
   return 'refused';
 };

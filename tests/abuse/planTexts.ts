@@ -77,6 +77,7 @@ const value = fc.letrec((tie) => ({
       fc.constantFrom(
         'name',
         'units',
+        'fractions',
         'stock',
         'front',
         'side',

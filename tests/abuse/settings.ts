@@ -128,6 +128,7 @@ export const jointOptions = abuse(
     graded: rarely(fc.oneof(fc.constant('0.9'), anyText)),
     gradedFrom: rarely(anyText),
     units: rarely(fc.oneof(fc.constantFrom('mm', 'in'), anyText)),
+    fractions: rarely(fc.oneof(fc.constantFrom('64', '16', 'decimal'), anyText)),
   }),
   ({ cutter, ...others }) => {
     const { spec, complaints, name, cutting, pitch } = readJointOptions(typedOnly({ ...others, ...cutter }));

@@ -24,6 +24,7 @@ describe('what a wish leaves open', () => {
       proud: 0,
       chisel: 3,
       spacing: { kind: 'even' },
+      notation: 'mm',
     });
   });
 
@@ -51,6 +52,7 @@ describe('what a wish leaves open', () => {
       halfPin: { lower: 7, upper: 2 },
       proud: 0.5,
       chisel: 6,
+      notation: 'mm',
     } as const;
     const { shape } = withDefaults({ kind: 'through', ...plain });
     expect(withDefaults(given)).toEqual({ ...given, shape, depth: 20 });
@@ -66,6 +68,34 @@ describe('the default pin', () => {
     [2, 3],
   ])('of a %d mm tail board is %d mm: half of it, at least 3', (tailBoard, pin) => {
     expect(defaultPin(tailBoard)).toBe(pin);
+  });
+});
+
+describe('in inches', () => {
+  it.each([
+    // Half of 7/16 is 7/32, of 13/32 13/64: half-way between marks, so the upper; of 3/16 3/32, under the least.
+    [7 / 16, 7 / 32],
+    [13 / 32, 7 / 32],
+    [1 / 2, 1 / 4],
+    [3 / 16, 1 / 8],
+  ])('the default pin of a tail board of %d in is %d in: to 1/32, at least 1/8', (tailBoard, pin) => {
+    expect(defaultPin(tailBoard * 25.4, 'in')).toBeCloseTo(pin * 25.4, 9);
+  });
+
+  it.each([
+    [3 / 4, 3 / 16],
+    [13 / 16, 7 / 32],
+    [7 / 8, 7 / 32],
+    [3 / 8, 1 / 8],
+  ])('the default lap of a pin board of %d in is %d in: to 1/32, at least 1/8', (pinBoard, lap) => {
+    expect(defaultLap(pinBoard * 25.4, 'in/16')).toBeCloseTo(lap * 25.4, 9);
+  });
+
+  it('the chisel is 1/8 in, and a joint has these defaults whatever its fractions are', () => {
+    const boards = { width: 100, tailBoard: 12.7, pinBoard: 19.05, spacing: { kind: 'even' } } as const;
+    const { chisel, pin, depth } = withDefaults({ kind: 'lapped', ...boards, notation: 'in/1000' });
+    expect([chisel, pin]).toEqual([3.175, 6.35]);
+    expect(depth / 25.4).toBeCloseTo(9 / 16, 12);
   });
 });
 

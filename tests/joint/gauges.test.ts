@@ -41,7 +41,7 @@ describe('the marking gauges of a lapped joint', () => {
 describe('the dividers', () => {
   it('open by a tail and a pin, and start from either half pin', () => {
     // Five tails of 14 and pins of 5.
-    expect(dividers(jointOf(through))).toEqual({ from: 5, downFrom: 95, step: 19 });
+    expect(dividers(jointOf(through))).toEqual({ from: 5, upTo: 81, downFrom: 95, step: 19 });
   });
 
   it('start from unequal half pins', () => {
@@ -50,7 +50,7 @@ describe('the dividers', () => {
       dividers(
         jointOf({ ...through, halfPin: { lower: 12, upper: 8 }, spacing: { kind: 'even', tails: 2 } }),
       ),
-    ).toEqual({ from: 12, downFrom: 92, step: 42.5 });
+    ).toEqual({ from: 12, upTo: 54.5, downFrom: 92, step: 42.5 });
   });
 
   it('step over listed widths that are alike', () => {
@@ -81,6 +81,7 @@ describe('the dividers', () => {
         const set = dividers(result.value);
         expect(set === undefined).toBe(tails.length === 1);
         if (set === undefined) return;
+        expect(set.upTo).toBeCloseTo(set.from + (tails.length - 1) * set.step, 8);
         tails.forEach(({ tip }, i) => {
           expect(set.from + i * set.step).toBeCloseTo(tip[0], 8);
           expect(set.downFrom - (tails.length - 1 - i) * set.step).toBeCloseTo(tip[1], 8);

@@ -45,7 +45,7 @@ test('both check bars are 100 mm with a tick each 10 mm, on A5 either way too', 
 test('a frame in inches gives the lengths of the bars in inches too', () => {
   const printable = printableBox({ width: 215.9, height: 279.4 }, 6, undefined);
   const words = textsOf(drawFrame(printable, { ...facts, unit: 'in' })).map(({ text }) => text);
-  expect(words[2]).toBe('measure this bar and the upright one: 100 mm (3 15/16")');
+  expect(words[2]).toBe('measure this bar and the upright one: 4"');
 });
 
 test('a corrected page names the printer and its error, as far as there is room', () => {

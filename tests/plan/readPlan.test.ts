@@ -44,8 +44,8 @@ describe('a plan', () => {
             back: { thickness: 11 },
             bottom: { thickness: 5 },
           },
-          joint: { kind: 'lapped', spacing: { kind: 'even' } },
-          backJoint: { spacing: { kind: 'even' } },
+          joint: { notation: 'mm', kind: 'lapped', spacing: { kind: 'even' } },
+          backJoint: { notation: 'mm', spacing: { kind: 'even' } },
           groove: { offset: 10, width: 5, depth: 5.5 },
           backDrop: 4,
           bottom: { kind: 'panel', slack: 0.5, hold: { kind: 'groove' } },
@@ -53,6 +53,36 @@ describe('a plan', () => {
       ],
       joints: [],
     });
+  });
+
+  it('takes round inches where a plan in inches gives nothing', () => {
+    const inches = (mm: number) => Number((mm / 25.4).toFixed(9));
+    const [drawer] = planOf(
+      'units: in\nstock: {front: {thickness: 13/16}, side: {thickness: 7/16}}\ndrawers: [{name: A, opening: {width: 11, height: 3, depth: 16}}]',
+    ).drawers;
+    if (drawer?.space.kind !== 'opening') throw new Error('no opening');
+    const { fit } = drawer.space;
+    const { groove, backDrop, bottom } = drawer;
+    expect([fit.side, fit.top, fit.behind].map(inches)).toEqual([1 / 64, 1 / 32, 3 / 8]);
+    // Half of 7/16 is 7/32.
+    expect([groove.offset, groove.width, groove.depth].map(inches)).toEqual([3 / 8, 1 / 4, 7 / 32]);
+    expect([backDrop, bottom.slack].map(inches)).toEqual([5 / 32, 1 / 64]);
+    expect(drawer.stock.bottom.thickness).toBe(6.35);
+    expect([drawer.joint.notation, drawer.backJoint.notation]).toEqual(['in', 'in']);
+  });
+
+  it.each([
+    ['', 'in'],
+    ['fractions: 64', 'in'],
+    ['fractions: 32', 'in/32'],
+    ['fractions: 16', 'in/16'],
+    ['fractions: decimal', 'in/1000'],
+  ])('in inches with %j is told in %s', (line, notation) => {
+    const plan = planOf(
+      `units: in\n${line}\njoints: [{name: A, kind: through, width: 4, tailBoard: 1/2, pinBoard: 1/2}]`,
+    );
+    expect(plan.units).toBe(notation);
+    expect(plan.joints[0]?.spec.notation).toBe(notation);
   });
 
   it('gives each drawer what the plan says, and each its own before that', () => {
@@ -92,6 +122,7 @@ drawers:
         bottom: { thickness: 6, species: 'Lime' },
       },
       joint: {
+        notation: 'mm',
         kind: 'lapped',
         slope: { run: 7 },
         pin: 5,
@@ -102,6 +133,7 @@ drawers:
         chisel: 4,
       },
       backJoint: {
+        notation: 'mm',
         slope: { run: 7 },
         pin: 6,
         halfPin: { lower: 6, upper: 7 },
@@ -194,6 +226,7 @@ joints:
       'joint: {slope: "1:7", pin: 5}\njoints: [{name: A, kind: through, width: 90, tailBoard: 12, pinBoard: 12}]',
     );
     expect(joints[0]?.spec).toEqual({
+      notation: 'mm',
       kind: 'through',
       width: 90,
       tailBoard: 12,
@@ -284,7 +317,7 @@ describe('a contradiction', () => {
     const [a] = planOf(
       `${STOCK}joint: {lap: 5}\ndrawers: [{name: A, ${OPENING}, joint: {kind: through}}]`,
     ).drawers;
-    expect(a?.joint).toEqual({ kind: 'through', spacing: { kind: 'even' } });
+    expect(a?.joint).toEqual({ notation: 'mm', kind: 'through', spacing: { kind: 'even' } });
   });
 
   it('is one where a drawer gives a lap and its plan says through', () => {

@@ -168,12 +168,11 @@ describe('a guide as a piece', () => {
   });
 
   it('leaves the word out where the thickness would come too near the reference edge', () => {
-    // 26 mm is what a label may take: with its word this one is 27 mm long.
     const said = texts(
-      guidePiece({ ...GUIDE, work: [0, 23.7] }, { ...TITLES, units: 'in' }).draw(NO_SPLITS).marks,
+      guidePiece({ ...GUIDE, work: [0, 23456.75] }, { ...TITLES, units: 'mm' }).draw(NO_SPLITS).marks,
     ).map(({ text }) => text);
-    expect(said).toContain('15/16" −.004');
-    expect(said).not.toContain('work 15/16" −.004');
+    expect(said).toContain('23456.75 mm');
+    expect(said).not.toContain('work 23456.75 mm');
   });
 
   it('names for tails the face of each corner against the fence, and never turns over', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatLength, formatNumber } from '../../src/units/formatLength.ts';
+import { formatLength, formatNumber, nearestMark } from '../../src/units/formatLength.ts';
+import type { Notation } from '../../src/units/notation.ts';
 import { parseLength } from '../../src/units/parseLength.ts';
 import { speak } from '../../src/units/phrase.ts';
 import type { Unit } from '../../src/units/unit.ts';
@@ -29,30 +30,60 @@ describe('formatLength shows mm', () => {
   });
 });
 
-describe('formatLength shows inches as the nearest 1/64 and what is left over', () => {
+describe('formatLength shows inches to the nearest mark of the rule', () => {
+  it.each<[number, Notation, string]>([
+    [0, 'in', '0"'],
+    [1, 'in', '1"'],
+    [0.5, 'in', '1/2"'],
+    [5.6875, 'in', '5 11/16"'],
+    [12 + 1 / 64, 'in', '12 1/64"'],
+    [63 / 64, 'in', '63/64"'],
+    [27 / 32 + 0.004, 'in', '27/32"'],
+    [27 / 32 - 0.004, 'in', '27/32"'],
+    // 0.789 in are 50.5 sixty-fourths.
+    [51 / 64 - 0.008, 'in', '25/32"'],
+    [0.9999, 'in', '1"'],
+    [-0.5, 'in', '−1/2"'],
+    [-(5 + 11 / 16), 'in', '−5 11/16"'],
+    [-(27 / 32 + 0.004), 'in', '−27/32"'],
+    [0.789, 'in/32', '25/32"'],
+    [0.77, 'in/32', '25/32"'],
+    [0.76, 'in/32', '3/4"'],
+    [0.789, 'in/16', '13/16"'],
+    [5.98, 'in/16', '6"'],
+    [1e-9 + 1 / 64, 'in', '1/64"'],
+    [-1e-9 + 1 / 64, 'in', '1/64"'],
+  ])('%d in, %s, as %s', (inches, notation, shown) => {
+    expect(formatLength(inches * 25.4, notation)).toBe(shown);
+  });
+
+  it.each<[number, Notation, string]>([
+    [0.012, 'in', '.012"'],
+    [0.003, 'in', '.003"'],
+    [-0.003, 'in', '−.003"'],
+    [0.0004, 'in', '0"'],
+    [-0.0004, 'in', '0"'],
+    [1 / 64, 'in/32', '.016"'],
+    [1 / 32, 'in/16', '.031"'],
+  ])('but %d in, under the first mark of %s, in thousandths: %s', (inches, notation, shown) => {
+    expect(formatLength(inches * 25.4, notation)).toBe(shown);
+  });
+
+  // As ASME Y14.5 writes decimal inches, from memory: no zero before the point, and zeros to as many places as are meant.
   it.each([
+    [0.797, '.797"'],
+    [0.5, '.500"'],
+    [2, '2.000"'],
+    [1.25, '1.250"'],
+    [12.0306, '12.031"'],
+    // Half-way between two thousandths, however it came to be.
+    [14.8125, '14.813"'],
+    [14.8125 - 1e-12, '14.813"'],
+    [3 / 16, '.188"'],
+    [-0.75, '−.750"'],
     [0, '0"'],
-    [1, '1"'],
-    [0.5, '1/2"'],
-    [5.6875, '5 11/16"'],
-    [12 + 1 / 64, '12 1/64"'],
-    [63 / 64, '63/64"'],
-    [27 / 32 + 0.004, '27/32" +.004'],
-    [27 / 32 - 0.004, '27/32" −.004'],
-    [5 + 0.003, '5" +.003'],
-    [0.003, '0" +.003'],
-    [0.9999, '1"'],
-    [2 - 0.006, '2" −.006'],
-    // Exactly between two marks: the upper one, and the 7.8 thousandths back.
-    [1 / 128, '1/64" −.008'],
-    [-0.5, '−1/2"'],
-    [-(5 + 11 / 16), '−5 11/16"'],
-    // 27/32 and a little more, counted downward from zero: both parts are below it.
-    [-(27 / 32 + 0.004), '−27/32" −.004'],
-    [-(27 / 32 - 0.004), '−27/32" +.004'],
-    [-0.003, '0" −.003'],
-  ])('%d in as %s', (inches, shown) => {
-    expect(formatLength(inches * 25.4, 'in')).toBe(shown);
+  ])('%d in as a decimal, %s', (inches, shown) => {
+    expect(formatLength(inches * 25.4, 'in/1000')).toBe(shown);
   });
 
   it('without the mark of the unit where a table names it', () => {
@@ -61,16 +92,9 @@ describe('formatLength shows inches as the nearest 1/64 and what is left over', 
   });
 });
 
-/** Adds up what an inch reading says: whole, fraction and thousandths, each read by hand. */
-const sum = (shown: string): number => {
-  const groups = /^(−?)(?:(\d+)(?: |$))?(?:(\d+)\/(\d+))?\s*(?:([+−])\.(\d{3}))?$/u.exec(shown);
-  if (groups === null) throw new Error(shown);
-  const [, minus, whole = '0', top = '0', bottom = '1', sign, thousandths = '0'] = groups;
-  return (
-    (minus === '−' ? -1 : 1) * (Number(whole) + Number(top) / Number(bottom)) +
-    ((sign === '−' ? -1 : 1) * Number(thousandths)) / 1000
-  );
-};
+const IN_INCHES = ['in', 'in/32', 'in/16', 'in/1000'] as const;
+const notations = fc.constantFrom(...IN_INCHES);
+const parts = { in: 64, 'in/32': 32, 'in/16': 16, 'in/1000': 1000 };
 
 describe('showing and reading again', () => {
   const sizes = fc.double({ min: -5000, max: 5000, noNaN: true });
@@ -89,10 +113,23 @@ describe('showing and reading again', () => {
     expect(formatLength(-1e308, 'in')).toBe('-3.93701e+306"');
   });
 
-  it('loses at most half a thousandth of an inch', () => {
+  it('lies on a mark of the rule and within half a mark, or in thousandths under the first', () => {
     fc.assert(
-      fc.property(sizes, (mm) => {
-        expect(Math.abs(sum(formatNumber(mm, 'in')) - mm / 25.4)).toBeLessThan(0.0005 + 1e-9);
+      fc.property(fc.oneof(sizes, fc.double({ min: -2, max: 2, noNaN: true })), notations, (mm, notation) => {
+        const shown = read(formatLength(mm, notation)) / 25.4;
+        const step = Math.abs(shown) < 1 / parts[notation] ? 1000 : parts[notation];
+        expect(shown * step).toBeCloseTo(Math.round(shown * step), 6);
+        expect(Math.abs(shown - mm / 25.4)).toBeLessThan(0.5 / step + 1e-9);
+      }),
+    );
+  });
+
+  it('means exactly what it shows: typed back it is shown alike', () => {
+    fc.assert(
+      fc.property(sizes, notations, (mm, notation) => {
+        const shown = formatLength(mm, notation);
+        expect(formatLength(read(shown), notation)).toBe(shown);
+        expect(read(formatNumber(mm, notation), 'in')).toBeCloseTo(read(shown), 9);
       }),
     );
   });
@@ -110,17 +147,40 @@ describe('showing and reading again', () => {
     );
   });
 
-  it('never shows a remainder of more than half a mark, nor a fraction that can be reduced', () => {
+  it('never shows a fraction that can be reduced', () => {
     fc.assert(
       fc.property(sizes, (mm) => {
-        const shown = formatNumber(mm, 'in');
-        const [, top, bottom] = /(\d+)\/(\d+)/u.exec(shown) ?? [];
+        const [, top, bottom] = /(\d+)\/(\d+)/u.exec(formatNumber(mm, 'in')) ?? [];
         if (top !== undefined) {
           expect(Number(top) % 2).toBe(1);
           expect([2, 4, 8, 16, 32, 64]).toContain(Number(bottom));
         }
-        expect(Number(/\.(\d{3})$/u.exec(shown)?.[1] ?? 0)).toBeLessThanOrEqual(8);
       }),
     );
+  });
+});
+
+describe('widths between the nearest marks', () => {
+  it('add up to the whole, and leave no line half a mark off, however many they are', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: 1, max: 60, noNaN: true }), { minLength: 1, maxLength: 60 }),
+        notations,
+        (widths, notation) => {
+          let [line, told] = [0, 0];
+          for (const width of widths) {
+            const mark = nearestMark(line + width, notation);
+            told += read(formatLength(mark - nearestMark(line, notation), notation));
+            line += width;
+            expect(Math.abs(told - line) / 25.4).toBeLessThan(0.5 / parts[notation] + 1e-9);
+          }
+          expect(told).toBeCloseTo(nearestMark(line, notation), 6);
+        },
+      ),
+    );
+  });
+
+  it('are what they are in mm', () => {
+    expect(nearestMark(18.123456, 'mm')).toBe(18.123456);
   });
 });

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { sentence } from '../../src/units/complaint.ts';
 import { parseLength } from '../../src/units/parseLength.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { quote } from '../../src/units/quote.ts';
@@ -189,5 +190,24 @@ describe('parseLength refuses', () => {
         },
       ),
     );
+  });
+});
+
+describe('a fraction of an inch', () => {
+  const told = (text: string, unit: 'mm' | 'in') => {
+    const result = parseLength(text, unit);
+    return result.ok ? '' : result.complaints.map((complaint) => sentence(complaint, 'in')).join();
+  };
+
+  it('is one that some rule is marked in', () => {
+    for (const text of ['3/128in', '7/10in', '1 49/100"', '63/64']) expect(told(text, 'in')).toBe('');
+    expect(told('5/65', 'in')).toBe('"5/65" is in parts of 1/65 in, which no rule is marked in; try 5/64"');
+    expect(told('2 1/3in', 'mm')).toBe(
+      '"2 1/3in" is in parts of 1/3 in, which no rule is marked in; try 2 21/64"',
+    );
+  });
+
+  it('may be any of a mm', () => {
+    expect(told('1/3', 'mm')).toBe('');
   });
 });

@@ -5,7 +5,8 @@ describe('a phrase', () => {
   it('keeps its lengths until the unit is known', () => {
     const phrase = say`the lap is ${mm(12.7)}; it must be ${mm(1)} to ${mm(25.4)}`;
     expect(speak(phrase, 'mm')).toBe('the lap is 12.7 mm; it must be 1 mm to 25.4 mm');
-    expect(speak(phrase, 'in')).toBe('the lap is 1/2"; it must be 3/64" −.008 to 1"');
+    expect(speak(phrase, 'in')).toBe('the lap is 1/2"; it must be 3/64" to 1"');
+    expect(speak(phrase, 'in/1000')).toBe('the lap is .500"; it must be .039" to 1.000"');
   });
 
   it('tells a bound in inches as a mark of the rule within it, to be typed as it is', () => {
@@ -14,8 +15,11 @@ describe('a phrase', () => {
     // 10 mm is 25.2 sixty-fourths of an inch, 5000 mm 12598.4 of them.
     expect(speak(range, 'in')).toBe('13/32" to 196 27/32"');
     expect(speak(say`${atLeast(12.7)} to ${atMost(25.4)}`, 'in')).toBe('1/2" to 1"');
-    // Under the first mark there is none within: 0.3 mm is 0.0118 in, 0.0038 in under it.
-    expect(speak(say`${atMost(0.3)}`, 'in')).toBe('1/64" −.004');
+    expect(speak(range, 'in/16')).toBe('7/16" to 196 13/16"');
+    expect(speak(range, 'in/1000')).toBe('.394" to 196.850"');
+    // Under the first mark there is none within: 0.3 mm is 0.0118 in.
+    expect(speak(say`${atMost(0.3)}`, 'in')).toBe('.011"');
+    expect(speak(say`${atLeast(0.3)}`, 'in')).toBe('1/64"');
   });
 
   it('writes numbers, strings and other phrases as they are', () => {

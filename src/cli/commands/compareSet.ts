@@ -8,7 +8,8 @@ import type { ComparedSet } from '../../project/sheetsOf.ts';
 import { printJson } from '../../render/json.ts';
 import { toolingOf } from '../../router/limits/layOutWith.ts';
 import type { Complaint } from '../../units/complaint.ts';
-import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import { areaNumber, areaUnit, formatLength, formatNumber } from '../../units/formatLength.ts';
+import { unitOf } from '../../units/notation.ts';
 import { loadProject } from '../loadProject.ts';
 import { atOption } from '../options/atOption.ts';
 import { type JointOptions, readJointOptions } from '../options/jointOptions.ts';
@@ -54,16 +55,20 @@ const ofPlan = async (plan: string | undefined, options: JointOptions): Promise<
 };
 
 /** Boards of a usual drawer, where bare widths are compared without saying what they are made of. */
-const USUAL_BOARDS = { tailBoard: '12mm', pinBoard: '20mm' };
+const USUAL_BOARDS = {
+  mm: { tailBoard: '12mm', pinBoard: '20mm' },
+  in: { tailBoard: '1/2in', pinBoard: '3/4in' },
+};
 
 const ofWidths = (plan: string | undefined, options: CompareOptions): Comparison => {
   if (plan !== undefined) throw new Failure(['--widths: give a plan or widths, not both'], WRONG_INPUT);
   if (options.width !== undefined)
     throw new Failure(['--width: the widths are given by --widths already; leave it out'], WRONG_INPUT);
-  const read = optionReader(options, options.units === 'in' ? 'in' : 'mm');
+  const unit = options.units === 'in' ? 'in' : 'mm';
+  const read = optionReader(options, unit);
   const widths = read.lengths('widths');
   const { spec, units, cutting, pitch, complaints } = readJointOptions({
-    ...USUAL_BOARDS,
+    ...USUAL_BOARDS[unit],
     ...options,
     kind: options.kind ?? USUAL_FRONT,
     width: `${widths?.[0] ?? 100}mm`,
@@ -103,7 +108,16 @@ const record = ({ family, rows }: Comparison) => ({
 
 const text = ({ units, family, rows, advice }: Comparison): string[] => [
   ...fitTable(
-    ['drawer', 'count', `height ${units}`, 'tails', `tail ${units}`, `pin ${units}`, 'ratio', 'glue cm²'],
+    [
+      'drawer',
+      'count',
+      `height ${unitOf(units)}`,
+      'tails',
+      `tail ${unitOf(units)}`,
+      `pin ${unitOf(units)}`,
+      'ratio',
+      `glue ${areaUnit(units)}`,
+    ],
     rows.map(({ name, count, joint }) => [
       name,
       String(count),
@@ -112,7 +126,7 @@ const text = ({ units, family, rows, advice }: Comparison): string[] => [
       formatNumber(meanTail(joint), units),
       formatNumber(meanPin(joint), units),
       (meanTail(joint) / meanPin(joint)).toFixed(2),
-      (glueArea(joint) / 100).toFixed(1),
+      areaNumber(glueArea(joint), units),
     ]),
     [false, true, true, true, true, true, true, true],
     1,

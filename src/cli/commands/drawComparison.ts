@@ -4,6 +4,7 @@ import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { writePdf } from '../../files/writeDrawn.ts';
 import { type ComparedSet, comparisonSheets } from '../../project/sheetsOf.ts';
 import { fileStem } from '../../sheets/fileStem.ts';
+import { unitOf } from '../../units/notation.ts';
 import { optionReader } from '../options/optionReader.ts';
 import { readPaperOptions } from '../options/paperOptions.ts';
 import type { CompareOptions } from './compare.ts';
@@ -15,7 +16,7 @@ export const drawComparison = async (
   folder: string,
 ): Promise<string[]> => {
   const { name, units } = comparison;
-  const read = optionReader(options, units);
+  const read = optionReader(options, unitOf(units));
   const printed = readPaperOptions(read);
   if (printed === undefined) return refuseOptions(read.complaints, units);
   const sheets = comparisonSheets(comparison, printed);

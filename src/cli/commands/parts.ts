@@ -7,19 +7,19 @@ import { printJson } from '../../render/json.ts';
 import { table } from '../../render/table.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import { type Notation, unitOf, unitWords } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
-import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
+import { MM_PER_INCH } from '../../units/unit.ts';
 import type { Climate } from '../../wood/climate.ts';
 import { formatPercent } from '../../wood/moisture.ts';
 import { loadProject } from '../loadProject.ts';
-import { readUnits } from '../options/optionReader.ts';
+import { FRACTIONS_OPTION, type NotationOptions } from '../options/notationOptions.ts';
 import { fitTable } from '../report/fitTable.ts';
 import { adviceText, terminalLines } from '../report/jointText.ts';
 
-interface PartsOptions {
+interface PartsOptions extends NotationOptions {
   readonly json?: boolean;
   readonly csv?: boolean;
-  readonly units?: string;
 }
 
 /** `parts`: everything to cut, with spare length for a trial joint. */
@@ -34,11 +34,11 @@ export const addParts = (program: Command): void => {
     .option('--csv', 'comma-separated values, for a spreadsheet')
     .option('--json', 'one JSON object, lengths in mm')
     .option('--units <unit>', 'mm or in: what is shown')
+    .option(...FRACTIONS_OPTION)
     .addHelpText('after', '\nExample:\n  halfpin parts examples/haberdashery-chest.yaml --csv > parts.csv\n')
     .action(async (plan: string, options: PartsOptions) => {
       if (options.csv && options.json)
         throw new Failure(['--csv: give --csv or --json, not both'], WRONG_INPUT);
-      readUnits(options.units);
       const { units, set, climate } = await loadProject(plan, options);
       if (set.drawers.length === 0)
         throw new Failure(
@@ -63,10 +63,10 @@ export const addParts = (program: Command): void => {
     });
 };
 
-const adviceLines = (advice: readonly Complaint[], units: Unit): string[] =>
+const adviceLines = (advice: readonly Complaint[], units: Notation): string[] =>
   advice.length === 0 ? [] : ['', ...adviceText(advice, units)];
 
-const partRecord = ({ worked, ...part }: Part, units: Unit) => ({
+const partRecord = ({ worked, ...part }: Part, units: Notation) => ({
   ...part,
   species: part.species ?? null,
   worked: worked.map((phrase) => speak(phrase, units)),
@@ -75,19 +75,19 @@ const partRecord = ({ worked, ...part }: Part, units: Unit) => ({
 const text = (
   rows: readonly Part[],
   totals: readonly StockTotal[],
-  units: Unit,
+  units: Notation,
   climate: Climate | undefined,
 ): string[] => {
   const length = (value: number): string => formatNumber(value, units);
   const area = (value: number): string =>
-    units === 'in'
+    units !== 'mm'
       ? `${(value / (12 * MM_PER_INCH) ** 2).toFixed(2)} sq ft`
       : `${(value / 1e6).toFixed(3)} m²`;
   const running = (value: number): string =>
-    units === 'in' ? `${(value / (12 * MM_PER_INCH)).toFixed(2)} ft` : `${(value / 1000).toFixed(2)} m`;
+    units !== 'mm' ? `${(value / (12 * MM_PER_INCH)).toFixed(2)} ft` : `${(value / 1000).toFixed(2)} m`;
   return [
     ...terminalLines(
-      `Lengths in ${units}; the rough length has a spare joint and ${formatLength(TRIAL_SPARE, units)} at each jointed end, and ${formatLength(TRIM_SPARE, units)} at each end of a solid bottom or a slip, up to the next ${units === 'in' ? '1/16"' : 'mm'}.`,
+      `Lengths in ${unitWords(units)}; the rough length has a spare joint and ${formatLength(TRIAL_SPARE, units)} at each jointed end, and ${formatLength(TRIM_SPARE[unitOf(units)], units)} at each end of a solid bottom or a slip, up to the next ${units === 'mm' ? 'mm' : formatLength(MM_PER_INCH / 16, units)}.`,
     ),
     ...(climate ? terminalLines(daySentence(climate)) : []),
     '',

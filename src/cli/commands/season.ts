@@ -1,8 +1,9 @@
 import type { Command } from 'commander';
+import { FRACTIONS_OPTION, type NotationOptions } from '../options/notationOptions.ts';
 import { addPaperOptions, type PaperOptions } from '../options/paperOptions.ts';
 
 /** The options of `season`, as typed. */
-export interface SeasonOptions extends PaperOptions {
+export interface SeasonOptions extends PaperOptions, NotationOptions {
   readonly species?: string;
   readonly shrinkage?: string;
   readonly coefficient?: string;
@@ -10,7 +11,6 @@ export interface SeasonOptions extends PaperOptions {
   readonly size?: string;
   readonly from?: string;
   readonly to?: string;
-  readonly units?: string;
   readonly json?: boolean;
   readonly out?: string;
   readonly force?: boolean;
@@ -29,6 +29,7 @@ export const addSeason = (program: Command): void => {
     .option('--json', 'print one JSON object: lengths in mm, moisture contents in percent')
     .option('--woods', 'list every wood that is known by name')
     .option('--units <unit>', 'mm or in: what a bare number means, and what is shown')
+    .option(...FRACTIONS_OPTION)
     .option('--out <folder>', "draw each drawer's gap through the year into this folder, as PDF and SVG")
     .option('--force', 'write over files that halfpin did not make');
   addPaperOptions(command)

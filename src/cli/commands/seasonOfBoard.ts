@@ -2,6 +2,7 @@ import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { printJson } from '../../render/json.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { formatLength } from '../../units/formatLength.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import { atLeast, atMost, mm, say, speak } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
@@ -11,7 +12,8 @@ import { formatPercent, parseMoisture } from '../../wood/moisture.ts';
 import { adviseMoisture, movement, parseCut, type SawnWood, widthCoefficient } from '../../wood/movement.ts';
 import { ownWood } from '../../wood/ownWood.ts';
 import { findWood, SOURCE_NOTES, type Wood } from '../../wood/species.ts';
-import { optionReader, readUnits } from '../options/optionReader.ts';
+import { readNotation } from '../options/notationOptions.ts';
+import { optionReader } from '../options/optionReader.ts';
 import { adviceText, terminalLines } from '../report/jointText.ts';
 import type { SeasonOptions } from './season.ts';
 
@@ -24,7 +26,7 @@ interface Journey extends SawnWood {
 
 /** Prints the movement of one board. Throws a Failure with every complaint. */
 export const seasonOfBoard = (options: SeasonOptions): void => {
-  const unit = readUnits(options.units) ?? 'mm';
+  const unit = readNotation(options, 'mm');
   if (options.out !== undefined)
     throw new Failure(['--out: pictures are drawn of the drawers of a plan; give one'], WRONG_INPUT);
   const journey = readJourney(options, unit);
@@ -36,12 +38,12 @@ export const seasonOfBoard = (options: SeasonOptions): void => {
 /** The range of a board's width, in mm. */
 const SIZE = { least: 1, most: 5000 };
 
-const readJourney = (options: SeasonOptions, unit: Unit): Journey => {
-  const read = optionReader(options, unit);
+const readJourney = (options: SeasonOptions, unit: Notation): Journey => {
+  const read = optionReader(options, unitOf(unit));
   const wood = readWood(options, read.complain);
   const cut = read.value('grain', parseCut, 'flatsawn');
   read.need('size', say`the board's width is missing`, say`--size 180`);
-  const size = read.value('size', (typed) => readSize(typed, unit));
+  const size = read.value('size', (typed) => readSize(typed, unitOf(unit)));
   read.need('from', say`the conditions in which it was measured are missing`, say`--from 21C/45%`);
   const from = read.value('from', parseMaking);
   read.need('to', say`the conditions that it comes to are missing`, say`--to 21C/70%`);
@@ -132,7 +134,7 @@ const changeOf = ({ wood, cut, size, from, to }: Journey): number =>
 /** The change for 1 % of moisture content, in percent of the width. */
 const percentOf = ({ wood, cut }: SawnWood): number => 100 * widthCoefficient(wood, cut);
 
-const record = (journey: Journey, unit: Unit) => {
+const record = (journey: Journey, unit: Notation) => {
   const { wood, cut, size, from, to } = journey;
   const change = changeOf(journey);
   return {
@@ -148,7 +150,7 @@ const record = (journey: Journey, unit: Unit) => {
   };
 };
 
-const text = (journey: Journey, options: SeasonOptions, unit: Unit): string[] => {
+const text = (journey: Journey, options: SeasonOptions, unit: Notation): string[] => {
   const { wood, cut, size, from, to } = journey;
   const change = changeOf(journey);
   const length = (value: number): string => formatLength(value, unit);

@@ -8,8 +8,9 @@ import { seasonSheets } from '../../project/sheetsOf.ts';
 import { printJson } from '../../render/json.ts';
 import { fileStem, stems } from '../../sheets/fileStem.ts';
 import { gapDrawing } from '../../sheets/gapSheets.ts';
+import { unitOf } from '../../units/notation.ts';
 import { loadProject } from '../loadProject.ts';
-import { optionReader, readUnits } from '../options/optionReader.ts';
+import { optionReader } from '../options/optionReader.ts';
 import { readPaperOptions } from '../options/paperOptions.ts';
 import { seasonRecord } from '../report/seasonRecord.ts';
 import { seasonText } from '../report/seasonText.ts';
@@ -25,7 +26,6 @@ export const seasonOfPlan = async (plan: string, options: SeasonOptions): Promis
       beside.map((key) => `${optionName([key])}: a plan says this itself; leave out the option, or the plan`),
       WRONG_INPUT,
     );
-  readUnits(options.units);
   const project = await loadProject(plan, options);
   const { climate, set, units } = project;
   if (climate === undefined)
@@ -52,7 +52,7 @@ export const seasonOfPlan = async (plan: string, options: SeasonOptions): Promis
 /** Each drawer's picture as SVG, and all of them on pages. */
 const drawPictures = async (project: Project, options: SeasonOptions, folder: string): Promise<string[]> => {
   const { name: title, units, set } = project;
-  const read = optionReader(options, units);
+  const read = optionReader(options, unitOf(units));
   const printed = readPaperOptions(read);
   if (printed === undefined) return refuseOptions(read.complaints, units);
   const stem = stems();

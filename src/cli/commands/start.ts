@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { writeNew } from '../../files/writeWhole.ts';
-import { readUnits } from '../options/optionReader.ts';
+import { readUnits } from '../options/notationOptions.ts';
 
 /** `start`: a plan to begin from. */
 export const addStart = (program: Command): void => {

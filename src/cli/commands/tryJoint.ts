@@ -28,12 +28,12 @@ import { drawDepthMove, drawTemplateMove } from '../../sheets/trialDrawing.ts';
 import { type Complaint, sentence } from '../../units/complaint.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { nameKey } from '../../units/name.ts';
+import { finest, type Notation } from '../../units/notation.ts';
 import { mm, say, speak } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
-import type { Unit } from '../../units/unit.ts';
 import { loadProject } from '../loadProject.ts';
 import { atOption } from '../options/atOption.ts';
-import { readUnits } from '../options/optionReader.ts';
+import { readUnits } from '../options/notationOptions.ts';
 import {
   type PlannedJoint,
   readTrialOptions,
@@ -48,7 +48,8 @@ export const tryJoint = async (plan: string | undefined, options: TrialOptions):
   const found = plan === undefined ? undefined : await plannedJoint(plan, options);
   if (plan === undefined && options.joint !== undefined)
     throw new Failure(['--joint: there is no plan to look it up in; give the plan too'], WRONG_INPUT);
-  const unit = typed ?? found?.units ?? 'mm';
+  // What a trial joint corrects is finer than the marks of a rule.
+  const unit = finest(found?.units ?? typed ?? 'mm');
   const { trial, measured } = readTrialOptions(options, unit, found?.planned);
   const next = correct(trial, measured, options, unit);
   const log = options.log === undefined ? undefined : await readLog(options.log, unit);
@@ -70,7 +71,7 @@ export const tryJoint = async (plan: string | undefined, options: TrialOptions):
 const plannedJoint = async (
   plan: string,
   { joint: wanted, units }: TrialOptions,
-): Promise<{ units: Unit; planned: PlannedJoint }> => {
+): Promise<{ units: Notation; planned: PlannedJoint }> => {
   const project = await loadProject(plan, units === undefined ? {} : { units });
   const corners = namedCorners(project);
   const named = corners.filter(({ name }) => wanted !== undefined && nameKey(name) === nameKey(wanted));
@@ -95,7 +96,7 @@ interface Next {
   readonly drawing: Drawing;
 }
 
-const correct = (trial: TrialSetting, measured: Measured, options: TrialOptions, unit: Unit): Next => {
+const correct = (trial: TrialSetting, measured: Measured, options: TrialOptions, unit: Notation): Next => {
   const refused = (complaints: readonly Complaint[]): never =>
     refuseOptions(
       complaints.map((each) => atOption(each, options)),
@@ -121,21 +122,21 @@ const correct = (trial: TrialSetting, measured: Measured, options: TrialOptions,
   };
 };
 
-const moveText = (move: DepthMove | TemplateMove, picture: readonly string[], unit: Unit): string[] => [
+const moveText = (move: DepthMove | TemplateMove, picture: readonly string[], unit: Notation): string[] => [
   ...sentences(move, unit),
   '',
   ...picture,
   ...adviceText(move.advice, unit),
 ];
 
-const reasons = ({ because, stop, tails, advice }: DepthMove | TemplateMove, unit: Unit) => ({
+const reasons = ({ because, stop, tails, advice }: DepthMove | TemplateMove, unit: Notation) => ({
   because: speak(because, unit),
   ...(stop && { stop: { change: stop.change, because: speak(stop.because, unit) } }),
   ...(tails && { tails: { change: tails.change, because: speak(tails.because, unit) } }),
   advice: advice.map((each) => sentence(each, unit)),
 });
 
-const sentences = ({ because, stop, tails }: DepthMove | TemplateMove, unit: Unit): string[] =>
+const sentences = ({ because, stop, tails }: DepthMove | TemplateMove, unit: Notation): string[] =>
   [because, stop?.because, tails?.because].flatMap((each) =>
     each === undefined ? [] : terminalLines(speak(each, unit)),
   );
@@ -144,7 +145,10 @@ const sentences = ({ because, stop, tails }: DepthMove | TemplateMove, unit: Uni
 const MOST_TOLD = 20;
 
 /** The trials in a log. Throws a Failure where a line is damaged, and leaves the file as it is. */
-const readLog = async (path: string, unit: Unit): Promise<{ trials: readonly Trial[]; open: boolean }> => {
+const readLog = async (
+  path: string,
+  unit: Notation,
+): Promise<{ trials: readonly Trial[]; open: boolean }> => {
   const text = existsSync(path) ? new TextDecoder().decode(await readInput(path, 'a log of trials')) : '';
   const { trials, complaints } = parseTrialLog(text);
   const [told, untold] = [complaints.slice(0, MOST_TOLD), complaints.length - MOST_TOLD];
@@ -164,7 +168,7 @@ const trialOf = (
   trial: TrialSetting,
   { looseness }: Measured,
   earlier: readonly Trial[],
-  unit: Unit,
+  unit: Notation,
 ): Trial => {
   if (trial.kind === 'depth') {
     const { angle, depth } = trial.setting;
@@ -189,7 +193,7 @@ const trialOf = (
 const convergenceText = (
   { setting, trials, spread }: Convergence,
   kind: TrialSetting['kind'],
-  unit: Unit,
+  unit: Notation,
 ): string[] => {
   const length = (value: number): string => formatLength(value, unit);
   const where =

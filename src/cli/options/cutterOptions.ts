@@ -1,9 +1,9 @@
 import type { Command } from 'commander';
 import { type Cutting, checkCutting } from '../../router/limits/cutting.ts';
 import { accept, type Result, refuse } from '../../units/complaint.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
-import type { Unit } from '../../units/unit.ts';
 import { atOption } from './atOption.ts';
 import { type OptionReader, optionReader } from './optionReader.ts';
 
@@ -73,7 +73,7 @@ export const readCutterOptions = (
 export const changeTools = (
   planned: Cutting | undefined,
   options: CutterOptions,
-  unit: Unit,
+  unit: Notation,
 ): Result<Cutting | undefined> => {
   const typed = TOOL_KEYS.find((key) => options[key] !== undefined);
   if (typed === undefined) return accept(planned);
@@ -83,7 +83,7 @@ export const changeTools = (
       says: say`the plan names no cutter for it to go with`,
       hint: say`cutter: {diameter: 12.7, angle: 8, length: 20} in the plan`,
     });
-  const read = optionReader(options, unit);
+  const read = optionReader(options, unitOf(unit));
   const cutting = { ...planned, ...readTools(read) };
   const wrong = [...read.complaints, ...checkCutting(cutting).map((each) => atOption(each))];
   return wrong.length > 0 ? refuse(...wrong) : accept(cutting);

@@ -2,9 +2,9 @@ import { refuseOptions } from '../../files/failure.ts';
 import type { JointBoard } from '../../joint/joint.ts';
 import { SHEET_KINDS, type SheetKind, type SheetOptions } from '../../project/sheetsOf.ts';
 import { accept, type Result, refuse } from '../../units/complaint.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
-import type { Unit } from '../../units/unit.ts';
 import { optionReader } from './optionReader.ts';
 import { type PaperOptions, readPaperOptions } from './paperOptions.ts';
 
@@ -33,8 +33,8 @@ export interface DrawWish extends Required<Omit<SheetOptions, 'correction' | 'ki
  * The options of `draw`, bare numbers in `units`. Throws a Failure with every complaint.
  * @param guides whether there are guides to draw
  */
-export const readDrawOptions = (options: DrawOptions, units: Unit, guides: boolean): DrawWish => {
-  const read = optionReader(options, units);
+export const readDrawOptions = (options: DrawOptions, units: Notation, guides: boolean): DrawWish => {
+  const read = optionReader(options, unitOf(units));
   const kinds = new Set<FileKind>();
   for (const typed of options.as.split(',').map((part) => part.trim().toLowerCase())) {
     const kind = FILE_KINDS.find((each) => each === typed);

@@ -15,18 +15,19 @@ import {
 import type { Cutting } from '../../router/limits/cutting.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { parseName } from '../../units/name.ts';
+import type { Notation } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import { parseSlope } from '../../units/slope.ts';
-import type { Unit } from '../../units/unit.ts';
 import { addCutterOptions, type CutterOptions, readCutterOptions } from './cutterOptions.ts';
-import { type OptionReader, optionReader, parseUnit } from './optionReader.ts';
+import { FRACTIONS_OPTION, type NotationOptions, notationShown } from './notationOptions.ts';
+import { type OptionReader, optionReader } from './optionReader.ts';
 
 /** The lengths that only some kinds of corner have, as typed. */
 type OwnOptions = { readonly [Key in OwnLengthKey]?: string };
 
 /** The options that describe one corner, as typed. */
-export interface JointOptions extends CutterOptions, OwnOptions {
+export interface JointOptions extends CutterOptions, OwnOptions, NotationOptions {
   readonly name?: string;
   readonly kind?: string;
   readonly width?: string;
@@ -42,7 +43,6 @@ export interface JointOptions extends CutterOptions, OwnOptions {
   readonly gradedFrom?: string;
   readonly proud?: string;
   readonly chisel?: string;
-  readonly units?: string;
 }
 
 const KINDS_IN_WORDS = KIND_NAMES.join(' or ');
@@ -71,7 +71,8 @@ export const addJointOptions = (command: Command): Command => {
       .option('--pitch <length>', "a machine's spacing: from the middle of one pin to the next")
       .option('--proud <length>', 'how far the tail board is to stand proud')
       .option('--chisel <length>', 'the narrowest chisel in the rack')
-      .option('--units <unit>', 'mm or in: what a bare number means, and what is shown'),
+      .option('--units <unit>', 'mm or in: what a bare number means, and what is shown')
+      .option(...FRACTIONS_OPTION),
   );
 };
 
@@ -105,8 +106,8 @@ export const optionsOfJoint = (options: JointOptions): string[] =>
 /** What the options say, as far as it can be read. */
 export interface ReadOptions {
   readonly name: string;
-  /** What lengths are shown in: what `--units` says, or inches where every board is given in inches. */
-  readonly units: Unit;
+  /** How lengths are shown: as `--units` and `--fractions` say, or in inches where every board is given in inches. */
+  readonly units: Notation;
   /** Without what could not be read; absent where a board's size is missing. */
   readonly spec?: JointSpec;
   /** A machine's spacing in mm, which replaces the spec's tails and half pins. */
@@ -118,11 +119,10 @@ export interface ReadOptions {
 }
 
 export const readJointOptions = (options: JointOptions): ReadOptions => {
-  const units: Unit = options.units === 'in' ? 'in' : 'mm';
-  const shown = options.units === undefined && allInInches(options) ? 'in' : units;
-  const read = optionReader(options, units);
+  const read = optionReader(options, options.units === 'in' ? 'in' : 'mm');
   const { complain } = read;
-  read.value('units', parseUnit);
+  const { shown, complaints } = notationShown(options, allInInches(options) ? 'in' : 'mm');
+  complain(...complaints);
   const needed = (key: 'width' | 'tailBoard' | 'pinBoard', what: string): number | undefined => {
     read.need(key, say`${what} is missing`, say`--width 96 --tail-board 11 --pin-board 20`);
     return read.length(key);
@@ -173,6 +173,7 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
     tailBoard,
     pinBoard,
     spacing,
+    notation: shown,
     ...(slope && { slope }),
     ...(pin !== undefined && { pin }),
     ...(halfPin && { halfPin }),

@@ -1,8 +1,6 @@
-import { refuseOptions } from '../../files/failure.ts';
-import { accept, type Complaint, type Result, refuse, under } from '../../units/complaint.ts';
+import { type Complaint, type Result, under } from '../../units/complaint.ts';
 import { parseLength } from '../../units/parseLength.ts';
-import { type Phrase, say } from '../../units/phrase.ts';
-import { quote } from '../../units/quote.ts';
+import type { Phrase } from '../../units/phrase.ts';
 import type { Unit } from '../../units/unit.ts';
 
 /** Reads typed options one at a time, and collects complaints, each at its option's name. */
@@ -61,17 +59,4 @@ export const optionReader = <O extends object>(options: O, unit: Unit): OptionRe
       return each?.every((length) => length !== undefined) ? each : undefined;
     },
   };
-};
-
-/** Reads `mm` or `in`. */
-export const parseUnit = (typed: string): Result<Unit> =>
-  typed === 'mm' || typed === 'in'
-    ? accept(typed)
-    : refuse({ at: [], says: say`${quote(typed)} is not a unit; it must be mm or in`, hint: say`mm` });
-
-/** The unit that `--units` names; nothing where it is not given. Throws a Failure where it is neither mm nor in. */
-export const readUnits = (typed: string | undefined): Unit | undefined => {
-  if (typed === undefined) return undefined;
-  const read = parseUnit(typed);
-  return read.ok ? read.value : refuseOptions(under(['units'], read.complaints), 'mm');
 };

@@ -4,9 +4,9 @@ import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { Cutter } from '../../router/limits/cutter.ts';
 import type { Measured } from '../../router/trial/checkTrial.ts';
 import type { OneCutterSetting, SlopedSetting } from '../../router/trial/trialCorrection.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 import { mm, type Phrase, say } from '../../units/phrase.ts';
 import { parseSlope } from '../../units/slope.ts';
-import type { Unit } from '../../units/unit.ts';
 import { parseAngle } from './cutterOptions.ts';
 import { optionReader } from './optionReader.ts';
 
@@ -45,10 +45,10 @@ export interface PlannedJoint {
 /** Reads how a trial joint was cut and what was measured of it. Throws a Failure with all that is wrong. */
 export const readTrialOptions = (
   options: TrialOptions,
-  unit: Unit,
+  unit: Notation,
   planned: PlannedJoint | undefined,
 ): { readonly trial: TrialSetting; readonly measured: Measured } => {
-  const read = optionReader(options, unit);
+  const read = optionReader(options, unitOf(unit));
   /** Two options that measure one thing, in opposite directions. */
   const either = (more: keyof TrialOptions, less: keyof TrialOptions): number | undefined => {
     if (options[more] !== undefined && options[less] !== undefined)

@@ -4,8 +4,8 @@ import type { Cutting } from '../../router/limits/cutting.ts';
 import type { RoundSocket } from '../../router/passes/roundSocket.ts';
 import type { PinCut, RouterCut } from '../../router/passes/routerCut.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import { type Notation, unitOf, unitWords } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
-import type { Unit } from '../../units/unit.ts';
 import { terminalLines } from './jointText.ts';
 
 /**
@@ -15,7 +15,7 @@ import { terminalLines } from './jointText.ts';
 export const cutText = (
   { passes, depth, leastPin, pinCut }: RouterCut,
   { cutter }: Cutting,
-  unit: Unit,
+  unit: Notation,
   pinBoardFrom = "the pin board's end",
 ): string[] => {
   const length = (value: number): string => formatLength(value, unit);
@@ -23,7 +23,7 @@ export const cutText = (
     ...terminalLines(
       `Cut with the dovetail cutter of ${length(cutter.diameter)} at ${cutter.angle}°, set ${length(depth)} deep; the least pin at this depth is ${length(leastPin)}.`,
     ),
-    `The cutter's centres on the tail board, from the reference edge, ${unit}:`,
+    `The cutter's centres on the tail board, from the reference edge, ${unitWords(unit)}:`,
     ...passTable(
       passes.map((centres, i) => [spaceName(i, passes.length), centres]),
       unit,
@@ -34,10 +34,10 @@ export const cutText = (
 };
 
 /** How far the cutter comes into the pin board, and the round that it leaves there. */
-const pinText = (cut: PinCut, from: string, length: (value: number) => string, unit: Unit): string[] =>
+const pinText = (cut: PinCut, from: string, length: (value: number) => string, unit: Notation): string[] =>
   cut.kind === 'round'
     ? [
-        `Its centres on the pin board, from the reference edge, ${unit}:`,
+        `Its centres on the pin board, from the reference edge, ${unitWords(unit)}:`,
         ...passTable(
           cut.passes.map((centres, i) => [`socket ${i + 1}`, centres]),
           unit,
@@ -46,7 +46,7 @@ const pinText = (cut: PinCut, from: string, length: (value: number) => string, u
       ]
     : [
         ...terminalLines(
-          `Pins with a straight cutter of ${length(cut.diameter)}, set ${length(cut.depth)} deep in the pin board's end; its centres, from the reference edge, ${unit}:`,
+          `Pins with a straight cutter of ${length(cut.diameter)}, set ${length(cut.depth)} deep in the pin board's end; its centres, from the reference edge, ${unitWords(unit)}:`,
         ),
         ...table(
           ['', 'pass', 'at the inside face', 'at the outside face'],
@@ -84,9 +84,9 @@ const A_ROW = { mm: 8, in: 4 } as const;
 
 const passTable = (
   rows: readonly (readonly [name: string, centres: readonly number[]])[],
-  unit: Unit,
+  unit: Notation,
 ): string[] => {
-  const most = A_ROW[unit];
+  const most = A_ROW[unitOf(unit)];
   const columns = Math.min(most, Math.max(1, ...rows.map(([, centres]) => centres.length)));
   const split = rows.flatMap(([name, centres]) => {
     const cells = centres.length === 0 ? ['by hand'] : centres.map((centre) => formatNumber(centre, unit));
@@ -104,7 +104,7 @@ const passTable = (
 };
 
 /** The cautions for work with any router. */
-export const cautionText = (unit: Unit): string[] => [
+export const cautionText = (unit: Notation): string[] => [
   'At the router:',
   ...CAUTIONS.flatMap((caution) => terminalLines(`- ${speak(caution, unit)}`)),
 ];

@@ -4,9 +4,9 @@ import { dividers, glueArea } from '../../joint/gauges.ts';
 import { type Joint, meanTail } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { type Complaint, sentence } from '../../units/complaint.ts';
-import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import { formatArea, formatLength, formatNumber, nearestMark } from '../../units/formatLength.ts';
+import { type Notation, unitWords } from '../../units/notation.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
-import type { Unit } from '../../units/unit.ts';
 import { wrapText } from '../../units/wrapText.ts';
 import { COLUMNS, fitTable } from './fitTable.ts';
 
@@ -14,7 +14,7 @@ import { COLUMNS, fitTable } from './fitTable.ts';
  * A corner to mark out from, without a printer: a small picture, every line's place, and the settings.
  * @param pinBoardFrom what the pin board's faces are gauged from, where that is not its end
  */
-export const jointText = (heading: string, joint: Joint, unit: Unit, pinBoardFrom?: string): string[] => {
+export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoardFrom?: string): string[] => {
   const { kind, width, tailBoard, pinBoard, slope, tails } = joint;
   const length = (value: number): string => formatLength(value, unit);
   const own = kindOf(joint).lengths.map(({ word, of }) => ` with a ${word} of ${length(of(joint))}`);
@@ -26,12 +26,14 @@ export const jointText = (heading: string, joint: Joint, unit: Unit, pinBoardFro
     '',
     ...blockPicture(joint, 64).map((row, i) => `${['tip ', '', '', 'base'][i]?.padEnd(6)}${row}`),
     '',
-    `From the reference edge, ${unit}:`,
+    `From the reference edge, ${unitWords(unit)}:`,
     ...fitTable(
       ['', 'tip from', 'tip to', 'base from', 'base to', 'tip width'],
       tails.map(({ tip, base }, i) => [
         `tail ${i + 1}`,
-        ...[...tip, ...base, tip[1] - tip[0]].map((value) => formatNumber(value, unit)),
+        ...[...tip, ...base, nearestMark(tip[1], unit) - nearestMark(tip[0], unit)].map((value) =>
+          formatNumber(value, unit),
+        ),
       ]),
       [false, true, true, true, true, true],
       1,
@@ -42,11 +44,11 @@ export const jointText = (heading: string, joint: Joint, unit: Unit, pinBoardFro
 };
 
 /** Each piece of advice, on one or more lines. */
-export const adviceText = (advice: readonly Complaint[], unit: Unit): string[] =>
+export const adviceText = (advice: readonly Complaint[], unit: Notation): string[] =>
   advice.flatMap((each) => terminalLines(`advice: ${sentence(each, unit)}`));
 
 /** `5 tails of 21.4 mm; 4 would be 27.9 mm, 6 would be 16.9 mm`. */
-export const countText = (joint: Joint, unit: Unit): string => {
+export const countText = (joint: Joint, unit: Notation): string => {
   const { tails, even, alternatives } = joint;
   const mean = `${tails.length} ${tails.length === 1 ? 'tail' : 'tails'} of ${even ? '' : 'on average '}${formatLength(meanTail(joint), unit)}`;
   const others = alternatives.map((other) => `${other.tails} would be ${formatLength(other.tip, unit)}`);
@@ -54,7 +56,7 @@ export const countText = (joint: Joint, unit: Unit): string => {
 };
 
 /** Marking gauge, dividers and glue area, one a line. */
-export const settingsText = (joint: Joint, unit: Unit, pinBoardFrom = 'its end'): string[] => {
+export const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): string[] => {
   const length = (value: number): string => formatLength(value, unit);
   const stepping = dividers(joint);
   return [
@@ -67,14 +69,16 @@ export const settingsText = (joint: Joint, unit: Unit, pinBoardFrom = 'its end')
     ...(stepping === undefined
       ? []
       : [
-          `dividers  open to ${length(stepping.step)}: step up from ${length(stepping.from)}, then down from ${length(stepping.downFrom)}`,
+          unit === 'mm'
+            ? `dividers  open to ${length(stepping.step)}: step up from ${length(stepping.from)}, then down from ${length(stepping.downFrom)}`
+            : `dividers  open to near ${length(stepping.step)}, so that steps up from ${length(stepping.from)} end at ${length(stepping.upTo)}; then step down from ${length(stepping.downFrom)}`,
         ]),
-    `glue   long grain to long grain: ${(glueArea(joint) / 100).toFixed(1)} cm²`,
+    `glue   long grain to long grain: ${formatArea(glueArea(joint), unit)}`,
   ];
 };
 
 /** The set's tail width, and the ratio of its widest tail to its narrowest. */
-export const familySentence = ({ target, spread }: Family, units: Unit): string =>
+export const familySentence = ({ target, spread }: Family, units: Notation): string =>
   `The set keeps to tails of ${formatLength(target, units)}; its widest tail is ${spread.toFixed(2)} times its narrowest.`;
 
 /** A sentence in lines no wider than the terminal, its later lines indented. */

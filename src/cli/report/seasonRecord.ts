@@ -1,7 +1,7 @@
 import type { GapSeason, Gaps } from '../../drawer/gaps.ts';
 import type { Complaint } from '../../units/complaint.ts';
+import type { Notation } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
-import type { Unit } from '../../units/unit.ts';
 import type { Climate } from '../../wood/climate.ts';
 import { SOURCE_NOTES } from '../../wood/species.ts';
 import type { SeasonedDrawer } from './seasonText.ts';
@@ -11,7 +11,7 @@ export const seasonRecord = (
   { making, driest, dampest }: Climate,
   drawers: readonly SeasonedDrawer[],
   advice: readonly Complaint[],
-  units: Unit,
+  units: Notation,
 ) => ({
   climate: { making: { mc: making }, driest: { mc: driest }, dampest: { mc: dampest } },
   drawers: drawers.map(({ drawer: { spec, sizes }, season: { parts, gaps, bottom, corners } }) => ({

@@ -6,7 +6,8 @@ import { table } from '../../render/table.ts';
 import { cut } from '../../sheets/template/titles.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
-import type { Unit } from '../../units/unit.ts';
+import { type Notation, unitOf, unitWords } from '../../units/notation.ts';
+import { slotToCut } from '../../wood/bottomSeason.ts';
 import type { Climate, Seasonal } from '../../wood/climate.ts';
 import { GAP_BAND } from '../../wood/gapBand.ts';
 import { formatPercent } from '../../wood/moisture.ts';
@@ -25,7 +26,7 @@ export const seasonText = (
   climate: Climate,
   drawers: readonly SeasonedDrawer[],
   advice: readonly Complaint[],
-  units: Unit,
+  units: Notation,
 ): string[] =>
   [
     terminalLines(
@@ -59,7 +60,7 @@ const numbers = (count: number, ...words: readonly boolean[]): boolean[] => [
   ...new Array<boolean>(count).fill(true),
 ];
 
-const cells = ({ making, driest, dampest }: Seasonal<number>, units: Unit): string[] =>
+const cells = ({ making, driest, dampest }: Seasonal<number>, units: Notation): string[] =>
   [making, driest, dampest].map((value) => formatNumber(value, units));
 
 /** The wood of every kind of part, and the change of its width and thickness for 1 % of moisture content. */
@@ -107,7 +108,7 @@ const sourceSentence = (
   return `${[...names].join('; ')}: ${SOURCE_NOTES[source]}.`;
 };
 
-const leaveText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] => {
+const leaveText = (drawers: readonly SeasonedDrawer[], units: Notation): string[] => {
   const rows = drawers.flatMap((each) => {
     const { spec, sizes } = each.drawer;
     const { gaps } = each.season;
@@ -127,13 +128,13 @@ const leaveText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] =>
     ? []
     : [
         ...terminalLines(
-          `The gap to leave above when made, ${units}, so that ${formatLength(GAP_BAND.least, units)} is left when dampest:`,
+          `The gap to leave above when made, ${unitWords(units)}, so that ${formatLength(GAP_BAND.least, units)} is left when dampest:`,
         ),
         ...table(['drawer', 'count', 'opening', 'leave', 'left', 'made'], rows, numbers(5, false)),
       ];
 };
 
-const gapsText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] => {
+const gapsText = (drawers: readonly SeasonedDrawer[], units: Notation): string[] => {
   const rows = drawers.flatMap((each) => {
     const { gaps } = each.season;
     const row = (where: string, { gap, verdict }: GapSeason): string[] => [
@@ -150,7 +151,7 @@ const gapsText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] => 
     ? []
     : [
         ...terminalLines(
-          `The gaps through the year, ${units}: above the front, above the sides, and beside each side. Above, a drawer sticks under ${formatLength(GAP_BAND.least, units)}, and a gap over ${formatLength(GAP_BAND.most, units)} shows.`,
+          `The gaps through the year, ${unitWords(units)}: above the front, above the sides, and beside each side. Above, a drawer sticks under ${formatLength(GAP_BAND.least, units)}, and a gap over ${formatLength(GAP_BAND.most, units)} shows.`,
         ),
         ...table(['drawer', 'gap', 'made', 'driest', 'dampest', ''], rows, [
           ...numbers(3, false, false),
@@ -159,8 +160,8 @@ const gapsText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] => 
       ];
 };
 
-const widthsText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] => [
-  `Widths, ${units}:`,
+const widthsText = (drawers: readonly SeasonedDrawer[], units: Notation): string[] => [
+  `Widths, ${unitWords(units)}:`,
   ...table(
     ['drawer', 'part', 'count', 'made', 'driest', 'dampest'],
     drawers.flatMap((each) =>
@@ -175,8 +176,8 @@ const widthsText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] =
   ),
 ];
 
-const thicknessText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] => [
-  `Thicknesses, ${units}:`,
+const thicknessText = (drawers: readonly SeasonedDrawer[], units: Notation): string[] => [
+  `Thicknesses, ${unitWords(units)}:`,
   ...table(
     ['part', 'wood', 'made', 'driest', 'dampest'],
     once(
@@ -192,15 +193,15 @@ const thicknessText = (drawers: readonly SeasonedDrawer[], units: Unit): string[
   ),
 ];
 
-const bottomsText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] => {
+const bottomsText = (drawers: readonly SeasonedDrawer[], units: Notation): string[] => {
   const solid = drawers.flatMap((each) => {
     const { depth, slot } = each.season.bottom;
-    return slot === null ? [] : [{ name: shortName(each), depth, slot }];
+    return slot === null ? [] : [{ name: shortName(each), depth, slot: slotToCut(slot, unitOf(units)) }];
   });
   if (solid.length === 0) return ['The bottoms are panels, and do not move.'];
   return [
     ...terminalLines(
-      `Solid bottoms, ${units}, from front to back: what is made is the depth to cut.${solid.length < drawers.length ? ' The others are panels, and do not move.' : ''}`,
+      `Solid bottoms, ${unitWords(units)}, from front to back: what is made is the depth to cut.${solid.length < drawers.length ? ' The others are panels, and do not move.' : ''}`,
     ),
     ...table(
       ['drawer', 'made', 'driest', 'dampest'],
@@ -222,7 +223,7 @@ const bottomsText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] 
   ];
 };
 
-const cornersText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] => {
+const cornersText = (drawers: readonly SeasonedDrawer[], units: Notation): string[] => {
   const flush = drawers.flatMap((each) => {
     const { corners } = each.season;
     return corners === undefined ? [] : [{ ...each, corners }];
@@ -232,7 +233,7 @@ const cornersText = (drawers: readonly SeasonedDrawer[], units: Unit): string[] 
   const open = flush.filter(({ drawer: { front } }) => kindOf(front).sockets === 'open');
   return [
     ...terminalLines(
-      `Front corners planed flush when made, ${units}: how far the side's top edge will stand over the front's, and the pins' ends over the side's face; below 0 they lie under it.`,
+      `Front corners planed flush when made, ${unitWords(units)}: how far the side's top edge will stand over the front's, and the pins' ends over the side's face; below 0 they lie under it.`,
     ),
     ...table(
       ['drawer', 'edge driest', 'edge dampest', 'pins driest', 'pins dampest'],

@@ -1,13 +1,15 @@
 import type { Point } from '../../drawing/drawing.ts';
 import type { Complaint } from '../../units/complaint.ts';
+import type { Notation } from '../../units/notation.ts';
 import type { Phrase } from '../../units/phrase.ts';
 import type { Range } from '../../units/range.ts';
 import type { Joint, JointBoard } from '../joint.ts';
 
-/** The thicknesses of a corner's two boards, in mm. */
+/** The thicknesses of a corner's two boards, in mm, and in what they are written; `mm` unless given. */
 export interface Thicknesses {
   readonly tailBoard: number;
   readonly pinBoard: number;
+  readonly notation?: Notation;
 }
 
 /** A length that corners of a kind have beside those of every corner. Lengths in mm. */

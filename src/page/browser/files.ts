@@ -1,7 +1,7 @@
 import { starterPlan } from '../../plan/starterPlan.ts';
 import { fileStem } from '../../sheets/fileStem.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 import { quote } from '../../units/quote.ts';
-import type { Unit } from '../../units/unit.ts';
 import type { AppContext } from '../model/viewState.ts';
 import { find } from './dom.ts';
 import { linkOf, planInLink } from './link.ts';
@@ -60,7 +60,7 @@ export const files = ({ now, unit, openPlan, say }: AppContext) => {
   addEventListener('hashchange', () => void openLink());
   void openLink();
 
-  const begin = (unit: Unit): void => void openPlan(starterPlan(unit), 'a new plan');
+  const begin = (unit: Notation): void => void openPlan(starterPlan(unitOf(unit)), 'a new plan');
 
   return {
     open: () => chooser.click(),

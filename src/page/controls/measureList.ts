@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import type { Result } from '../../units/complaint.ts';
 import { formatNumber } from '../../units/formatLength.ts';
+import { unitOf } from '../../units/notation.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import { formatSlope, parseSlope } from '../../units/slope.ts';
 import type { Scope } from '../model/adjust.ts';
@@ -27,7 +28,7 @@ export const measureList = (
     const value = quantity.get(corner) ?? 0;
     const shown = kind === 'slope' ? formatSlope({ run: value }) : formatNumber(value, unit);
     const typed = entry(`${group}, ${label}`, shown, (text) => {
-      const read: Result<number> = kind === 'slope' ? runOf(text) : parseLength(text, unit);
+      const read: Result<number> = kind === 'slope' ? runOf(text) : parseLength(text, unitOf(unit));
       if (read.ok) measure(quantity, read.value);
       else complain(read.complaints);
     });

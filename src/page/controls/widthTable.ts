@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { formatNumber } from '../../units/formatLength.ts';
+import { unitOf } from '../../units/notation.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import type { ViewState } from '../model/viewState.ts';
 import { isTail, widthName, widthsOf } from '../model/widths.ts';
@@ -17,7 +18,7 @@ export const widthTable = (
   const row = ({ value, i }: { readonly value: number; readonly i: number }): TemplateResult => {
     const name = widthName(i, widths.length);
     const typed = entry(`${name}, width`, formatNumber(value, unit), (text) => {
-      const read = parseLength(text, unit);
+      const read = parseLength(text, unitOf(unit));
       if (read.ok) width(i, read.value);
       else complain(read.complaints);
     });

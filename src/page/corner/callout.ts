@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit-html';
 import type { Complaint } from '../../units/complaint.ts';
+import type { Notation } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
-import type { Unit } from '../../units/unit.ts';
 
 const WIDEST = 280;
 /** Kept free at the drawing's edges, in px. */
@@ -20,7 +20,7 @@ export const callout = (
   [first]: readonly Complaint[],
   pointed: Pointed | undefined,
   room: number,
-  unit: Unit,
+  unit: Notation,
 ) => {
   if (first === undefined || pointed === undefined) return nothing;
   const { at, above } = pointed;

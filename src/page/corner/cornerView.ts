@@ -1,6 +1,6 @@
 import { type G, SVG } from '@svgdotjs/svg.js';
 import { render } from 'lit-html';
-import type { Unit } from '../../units/unit.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 import { setAttribute, sizeSvg } from '../browser/dom.ts';
 import type { Handle } from '../model/handles.ts';
 import type { View } from '../model/viewState.ts';
@@ -69,12 +69,12 @@ const WRITTEN = {
   in: { narrow: { left: 90, gap: 92 }, wide: { left: 100, gap: 100 } },
 };
 
-const frameOf = (width: number, unit: Unit, scale: number | undefined): Frame => {
+const frameOf = (width: number, unit: Notation, scale: number | undefined): Frame => {
   const narrow = width < 560;
   return {
     width,
     height: Math.max(HEIGHT.least, Math.min(innerHeight - ABOVE, HEIGHT.most)),
-    ...WRITTEN[unit][narrow ? 'narrow' : 'wide'],
+    ...WRITTEN[unitOf(unit)][narrow ? 'narrow' : 'wide'],
     right: narrow ? 8 : 32,
     top: 58,
     bottom: 34,

@@ -1,5 +1,5 @@
 import { formatNumber } from '../../units/formatLength.ts';
-import type { Unit } from '../../units/unit.ts';
+import type { Notation } from '../../units/notation.ts';
 import { px } from '../browser/dom.ts';
 import type { Handle } from '../model/handles.ts';
 import type { CornerSheet } from './cornerSheet.ts';
@@ -22,7 +22,7 @@ export interface HandleShape {
 const rectangle = (x0: number, y0: number, x1: number, y1: number): string =>
   `M${px(x0)} ${px(y0)}H${px(x1)}V${px(y1)}H${px(x0)}Z`;
 
-export const handleShape = (handle: Handle, sheet: CornerSheet, unit: Unit): HandleShape => {
+export const handleShape = (handle: Handle, sheet: CornerSheet, unit: Notation): HandleShape => {
   const { on } = handle;
   switch (on.kind) {
     case 'line':
@@ -74,7 +74,7 @@ const uprightShape = (
   { value, on }: Handle,
   x: number,
   { top, y, tailFace, scale }: CornerSheet,
-  unit: Unit,
+  unit: Notation,
 ): HandleShape => ({
   hit: rectangle(x - FINGER / 2, top - FINGER - 4, x + FINGER / 2, top - 2),
   trace: `M${px(x)} ${px(top - 12)}V${px(y(0))}`,

@@ -6,9 +6,9 @@ import type { Project } from '../../project/project.ts';
 import type { JointCut } from '../../router/guide/cutJoint.ts';
 import { type RouterSettingName, routerSettings } from '../../router/passes/routerSettings.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import { type Notation, unitWords } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
 import { formatSlope } from '../../units/slope.ts';
-import type { Unit } from '../../units/unit.ts';
 import { find, setText } from '../browser/dom.ts';
 import { type CornerRef, cornerOf, type EditedCorner, startOnSides } from '../model/editedCorner.ts';
 import type { AppContext } from '../model/viewState.ts';
@@ -86,7 +86,7 @@ export const benchDialog = ({ now, unit }: AppContext): ((ref: CornerRef) => voi
 };
 
 /** What comes before gauging: at the front of a drawer with a lip its rebate, at the back from where its sides are measured. */
-const first = (corner: EditedCorner, unit: Unit): TemplateResult[] => {
+const first = (corner: EditedCorner, unit: Notation): TemplateResult[] => {
   const { ref, drawer } = corner;
   const start = startOnSides(corner);
   if (start !== undefined)
@@ -99,7 +99,11 @@ const first = (corner: EditedCorner, unit: Unit): TemplateResult[] => {
 };
 
 /** What gauges, bevel and dividers are set to, or a router in their place. */
-const settings = ({ joint, drawer }: EditedCorner, cut: JointCut | undefined, unit: Unit): TemplateResult => {
+const settings = (
+  { joint, drawer }: EditedCorner,
+  cut: JointCut | undefined,
+  unit: Notation,
+): TemplateResult => {
   const steps = dividers(joint);
   const rows: [string, string][] = [
     ['Tails', String(joint.tails.length)],
@@ -116,15 +120,16 @@ const settings = ({ joint, drawer }: EditedCorner, cut: JointCut | undefined, un
     ...(steps === undefined || cut !== undefined
       ? []
       : ([
-          ['Dividers', formatLength(steps.step, unit)],
+          [unit === 'mm' ? 'Dividers' : 'Dividers, near', formatLength(steps.step, unit)],
           ['Dividers start at', formatLength(steps.from, unit)],
-        ] satisfies [string, string][])),
+          ...(unit === 'mm' ? [] : [['Last step up ends at', formatLength(steps.upTo, unit)]]),
+        ] as [string, string][])),
   ];
   return html`<dl>${rows.map(([name, value]) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`)}</dl>`;
 };
 
 /** What a router is set to; its easing and its bushes are on the bench sheet. */
-const routerRows = (cut: JointCut, end: 'end' | 'shoulder', unit: Unit): [string, string][] => {
+const routerRows = (cut: JointCut, end: 'end' | 'shoulder', unit: Notation): [string, string][] => {
   const settings = routerSettings(cut);
   const labels: readonly (readonly [RouterSettingName, string])[] = [
     ['tailDepth', 'Tails, cutter set deep'],
@@ -139,14 +144,14 @@ const routerRows = (cut: JointCut, end: 'end' | 'shoulder', unit: Unit): [string
 };
 
 /** Where every tail begins and ends, the highest first as on the board. */
-const marks = (corner: EditedCorner, unit: Unit): TemplateResult => {
+const marks = (corner: EditedCorner, unit: Notation): TemplateResult => {
   const edge = startOnSides(corner) === undefined ? 'reference edge' : "groove's top edge";
   const rows = corner.joint.tails.map(
     ({ tip, base }, i) =>
       html`<tr><th scope="row">${i + 1}</th>${[...tip, ...base].map((value) => html`<td>${formatNumber(value, unit)}</td>`)}</tr>`,
   );
   return html`<table>
-    <caption>Tails from the ${edge}, in ${unit}</caption>
+    <caption>Tails from the ${edge}, in ${unitWords(unit)}</caption>
     <thead>
       <tr><td></td><th scope="colgroup" colspan="2">at the end</th><th scope="colgroup" colspan="2">at the baseline</th></tr>
     </thead>

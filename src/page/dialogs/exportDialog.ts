@@ -7,7 +7,7 @@ import { hasGuides } from '../../project/project.ts';
 import type { SheetOptions, SheetSet } from '../../project/sheetsOf.ts';
 import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
 import { type Complaint, sentence, under } from '../../units/complaint.ts';
-import { formatNumber } from '../../units/formatLength.ts';
+import { unitOf } from '../../units/notation.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import { find } from '../browser/dom.ts';
 import { saveFile } from '../browser/files.ts';
@@ -45,7 +45,7 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
   /** The paper and margin that were typed; undefined where they are wrong, which is shown. */
   const printing = (): Printing | undefined => {
     const sheet = parsePaper(input('paper').value);
-    const edge = parseLength(input('margin').value, unit());
+    const edge = parseLength(input('margin').value, unitOf(unit()));
     if (sheet.ok && edge.ok) return { paper: sheet.value, margin: edge.value };
     refuse([
       ...(sheet.ok ? [] : under(['paper'], sheet.complaints)),
@@ -126,7 +126,7 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
     const on = printing();
     if (on === undefined) return undefined;
     const { exporter, fonts } = await loadExporter();
-    const made = await exporter.proof(on.paper, on.margin, unit(), fonts);
+    const made = await exporter.proof(on.paper, on.margin, unitOf(unit()), fonts);
     if (made.ok) {
       saveFile(`proof-${on.paper.name}`, '.pdf', 'application/pdf', made.value);
       return 'Print it at 100 %, measure it with a steel rule, and type in below what you read.';
@@ -139,7 +139,7 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
     const on = printing();
     if (on === undefined) return undefined;
     const name = input('printer-name').value.trim() || 'my printer';
-    const error = measuredError(on, unit());
+    const error = measuredError(on, unitOf(unit()));
     if (!error.ok) {
       refuse(error.complaints);
       return undefined;
@@ -209,10 +209,10 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
     say('');
     const [paper, margin] = [input('paper'), input('margin')];
     if (paper.value === '') {
-      paper.value = unit() === 'in' ? 'Letter' : 'A4';
-      margin.value = formatNumber(DEFAULT_MARGIN, unit());
+      paper.value = unitOf(unit()) === 'in' ? 'Letter' : 'A4';
+      // The margin is round in mm alone, and a proof must be measured with the one it was drawn with.
+      margin.value = `${DEFAULT_MARGIN}${unit() === 'mm' ? '' : 'mm'}`;
     }
-    if (unit() === 'in' && margin.value.includes('+')) margin.value = `${DEFAULT_MARGIN}mm`;
     dialog.showModal();
   };
 };

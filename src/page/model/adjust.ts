@@ -7,6 +7,7 @@ import { readPlan } from '../../plan/readPlan.ts';
 import type { Cutter } from '../../router/limits/cutter.ts';
 import { withCutter } from '../../router/limits/fitToCutter.ts';
 import type { Place, Result } from '../../units/complaint.ts';
+import { unitOf } from '../../units/notation.ts';
 import { stepTowards } from './bisect.ts';
 import type { EditedCorner } from './editedCorner.ts';
 import { type Edit, editPlan, type PlanValue } from './editPlan.ts';
@@ -36,7 +37,7 @@ const placeOf = (text: string, { ref }: EditedCorner, { at, shared }: Quantity, 
 };
 
 const written = ({ kind }: Quantity, value: number, now: Snapshot): PlanValue =>
-  kind === 'slope' ? `1:${Number(value.toFixed(3))}` : planNumber(value, now.project.units);
+  kind === 'slope' ? `1:${Number(value.toFixed(3))}` : planNumber(value, unitOf(now.project.units));
 
 /** Sets a measure to a value in mm (of a slope, its run); listed tails are scaled to fill their boards. */
 export const adjust = (
@@ -68,7 +69,7 @@ export const dragQuantity = (
   scope: Scope,
 ): Moved => {
   const from = quantity.get(corner) ?? to;
-  const reach = stepTowards(to - from, stepOf(now.project.units), (part) =>
+  const reach = stepTowards(to - from, stepOf(unitOf(now.project.units)), (part) =>
     adjust(now, corner, quantity, from + part, scope),
   );
   return { snapshot: reach.value ?? now, stop: reach.stop };
@@ -109,5 +110,5 @@ const refitEdits = (plan: Plan, source: PlanSource): Edit[] =>
     const widths = wishedWidths(spec, plan.cutting?.cutter);
     if (widths === undefined || Math.abs(total(widths) - spec.width) < 1e-6) return [];
     const filled = fill(widths, locksOf(source, key), spec.width);
-    return filled.ok ? listEdits(at, filled.value, plan.units) : [];
+    return filled.ok ? listEdits(at, filled.value, unitOf(plan.units)) : [];
   });

@@ -1,4 +1,5 @@
 import type { Complaint, Result } from '../../units/complaint.ts';
+import { unitOf } from '../../units/notation.ts';
 import { stepTowards } from './bisect.ts';
 import { cornerKey, type EditedCorner } from './editedCorner.ts';
 import { type Edit, editPlan } from './editPlan.ts';
@@ -33,7 +34,7 @@ const writeWidths = (
   locked?: Locked,
 ): Result<Snapshot> => {
   const { units } = project;
-  const text = editPlan(source.text, listEdits(corner.at, widths, units));
+  const text = editPlan(source.text, listEdits(corner.at, widths, unitOf(units)));
   const next: PlanSource = { text, locks: source.locks };
   return snapshot(locked === undefined ? next : withLocks(next, cornerKey(corner), locked));
 };
@@ -53,7 +54,7 @@ export const dragLine = (now: Snapshot, corner: EditedCorner, line: number, to: 
   const widths = widthsOf(corner.joint);
   const locked = locksOf(now.source, cornerKey(corner));
   const by = to - (linesOf(widths)[line] ?? to);
-  const reach = stepTowards(by, stepOf(now.project.units), (part) => {
+  const reach = stepTowards(by, stepOf(unitOf(now.project.units)), (part) => {
     const moved = moveLine(widths, locked, line, part);
     if (!moved.ok) return moved;
     const judged = corner.judge(moved.value);

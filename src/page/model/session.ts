@@ -1,5 +1,6 @@
 import type { Project } from '../../project/project.ts';
 import type { Result } from '../../units/complaint.ts';
+import { unitOf } from '../../units/notation.ts';
 import type { Scope } from './adjust.ts';
 import { type CornerRef, cornerKey, cornerOf, type EditedCorner } from './editedCorner.ts';
 import type { Moved } from './edits.ts';
@@ -133,7 +134,7 @@ export const drag = (session: Session, by: number): Session => {
   const { dragging, scope } = session;
   if (dragging === undefined) return session;
   const { handle, start, corner } = dragging;
-  const step = stepOf(start.project.units);
+  const step = stepOf(unitOf(start.project.units));
   const to = Math.round((handle.value + handle.sense * by) / step) * step;
   if (to === dragging.to) return session;
   const way = to > handle.value ? 'up' : 'down';
@@ -151,7 +152,7 @@ export const drop = (session: Session, kept: boolean): Session =>
 
 /** Moves a handle by steps of 0.1 mm or 1/64 in. */
 export const nudge = (session: Session, handle: Handle, steps: number): Session => {
-  const to = handle.value + steps * stepOf(session.now.project.units);
+  const to = handle.value + steps * stepOf(unitOf(session.now.project.units));
   const { snapshot: next, stop } = handle.move(session.now, selectedCorner(session), to, session.scope);
   const moved = commit(session, next);
   return stop.length === 0 ? moved : { ...moved, stopped: { handle: handle.id, stop } };

@@ -1,5 +1,5 @@
 import type { Complaint } from '../../units/complaint.ts';
-import type { Unit } from '../../units/unit.ts';
+import type { Notation } from '../../units/notation.ts';
 import type { Message } from '../dialogs/messages.ts';
 import type { Scope } from './adjust.ts';
 import type { CornerRef, EditedCorner } from './editedCorner.ts';
@@ -35,7 +35,7 @@ export interface ViewActions {
 /** What dialogs, files and the plan's text need of the page. */
 export interface AppContext {
   readonly now: () => Snapshot;
-  readonly unit: () => Unit;
+  readonly unit: () => Notation;
   /** Opens a plan in place of the present one; where it is not valid, shows why and returns false. */
   readonly openPlan: (given: Uint8Array | string, name: string) => boolean;
   readonly say: (message: Message) => void;

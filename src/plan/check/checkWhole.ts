@@ -2,19 +2,38 @@ import type { Complaint } from '../../units/complaint.ts';
 import { repeatedNames } from '../../units/name.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
+import type { Unit } from '../../units/unit.ts';
 
 /** The two lists of things to make. */
 const LISTS = ['drawers', 'joints'] as const;
 export type List = (typeof LISTS)[number];
 
-export const isGroup = (value: unknown): value is Readonly<Record<string, unknown>> =>
+type Group = Readonly<Record<string, unknown>>;
+
+export const isGroup = (value: unknown): value is Group =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** Faults of a plan as a whole: no entries, or two of the same name. */
-export const checkWhole = (value: unknown): Complaint[] => {
-  if (!isGroup(value)) return [];
-  const lists = LISTS.map((list) => value[list]).filter((list) => list !== undefined);
-  if (lists.every((list) => Array.isArray(list) && list.length === 0))
+/**
+ * Faults of a plan as a whole: fractions of mm, no entries, or two of the same name.
+ * @param unit what its bare numbers mean
+ */
+export const checkWhole = (value: unknown, unit: Unit): Complaint[] =>
+  isGroup(value) ? [...fractionsOfMm(value, unit), ...inLists(value)] : [];
+
+const fractionsOfMm = ({ fractions }: Group, unit: Unit): Complaint[] =>
+  fractions === undefined || unit === 'in'
+    ? []
+    : [
+        {
+          at: ['fractions'],
+          says: say`fractions are of an inch, and this plan is in mm`,
+          hint: say`units: in, or leaving the fractions out`,
+        },
+      ];
+
+const inLists = (value: Group): Complaint[] => {
+  const given = LISTS.map((list) => value[list]).filter((list) => list !== undefined);
+  if (given.every((list) => Array.isArray(list) && list.length === 0))
     return [
       {
         at: [],

@@ -1,6 +1,7 @@
 import {
   type BottomSpec,
   type DrawerSpec,
+  type Fit,
   type Movement,
   type Stock,
   USUAL_FRONT,
@@ -10,21 +11,38 @@ import type { CornerWish } from '../../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../../joint/kinds/kinds.ts';
 import type { Cutter } from '../../router/limits/cutter.ts';
 import { accept, type Complaint, type Place, type Result, refuse } from '../../units/complaint.ts';
+import { nextMark } from '../../units/formatLength.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
+import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { WrittenDrawer, WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
 import { mergeJoint, spacingOf } from './fillJoint.ts';
 import { fillMovement } from './fillMovement.ts';
 
-/** Defaults in mm, where neither the drawer nor its plan gives a value; common practice, without a source. */
-const FIT = { side: 0.5, top: 1, behind: 10 };
-const GROOVE = { offset: 10, width: 5 };
-const BACK_DROP = 4;
-const SLACK = 0.5;
+/**
+ * Defaults in mm, round in the plan's unit, where neither the drawer nor its plan gives a value; common practice, without a
+ * source.
+ */
+const DEFAULTS = {
+  mm: {
+    fit: { side: 0.5, top: 1, behind: 10 },
+    groove: { offset: 10, width: 5 },
+    backDrop: 4,
+    slack: 0.5,
+  },
+  in: {
+    fit: { side: MM_PER_INCH / 64, top: MM_PER_INCH / 32, behind: (MM_PER_INCH * 3) / 8 },
+    groove: { offset: (MM_PER_INCH * 3) / 8, width: MM_PER_INCH / 4 },
+    backDrop: (MM_PER_INCH * 5) / 32,
+    slack: MM_PER_INCH / 64,
+  },
+} as const satisfies Record<Unit, object>;
 const INSET = { sides: 0, top: 0, bottom: 0 };
 
-/** In mm: half the side's thickness, rounded down to the half millimetre; common practice. */
-const defaultGrooveDepth = (side: number): number => Math.floor(side) / 2;
+/** In mm: half the side's thickness, rounded down to the half millimetre or to 1/32 in; common practice. */
+const defaultGrooveDepth = (side: number, unit: Unit): number =>
+  unit === 'mm' ? Math.floor(side) / 2 : nextMark(side / 2, 'below', 'in/32');
 
 /** The keys that a plan gives for all its drawers. */
 type DrawerDefaults = Pick<
@@ -37,14 +55,17 @@ export const fillDrawer = (
   plan: DrawerDefaults,
   drawer: WrittenDrawer,
   at: Place,
+  notation: Notation,
   cutter: Cutter | undefined,
 ): Result<DrawerSpec> => {
+  const unit = unitOf(notation);
+  const defaults = DEFAULTS[unit];
   const front = { ...plan.stock?.front, ...drawer.stock?.front };
   const side = { ...plan.stock?.side, ...drawer.stock?.side };
   const back = { ...side, ...plan.stock?.back, ...drawer.stock?.back };
   const joint = { kind: USUAL_FRONT, ...mergeJoint(plan.joint ?? {}, drawer.joint ?? {}) };
   const backJoint = mergeJoint(plan.back?.joint ?? {}, drawer.back?.joint ?? {});
-  const bottom = bottomOf({ ...plan.bottom, ...drawer.bottom });
+  const bottom = bottomOf({ slack: defaults.slack, ...plan.bottom, ...drawer.bottom });
   const complaints = [
     ...(isStock(front) ? [] : [noThickness('front')]),
     ...(isStock(side) ? [] : [noThickness('side')]),
@@ -52,8 +73,13 @@ export const fillDrawer = (
     ...contradictions(backJoint, [...at, 'back', 'joint']),
   ];
   if (!isStock(front) || !isStock(side) || !isStock(back))
-    return refuse(...complaints, ...wrongOf(spaceOf(plan, drawer, at, undefined)));
-  const groove = { ...GROOVE, depth: defaultGrooveDepth(side.thickness), ...plan.groove, ...drawer.groove };
+    return refuse(...complaints, ...wrongOf(spaceOf(plan, drawer, at, defaults.fit, undefined)));
+  const groove = {
+    ...defaults.groove,
+    depth: defaultGrooveDepth(side.thickness, unit),
+    ...plan.groove,
+    ...drawer.groove,
+  };
   const stock = {
     front,
     side,
@@ -61,7 +87,7 @@ export const fillDrawer = (
     bottom: { thickness: groove.width, ...plan.stock?.bottom, ...drawer.stock?.bottom },
   };
   const movement = fillMovement(plan, stock, bottom.kind, { stock: drawer.stock, at });
-  const space = spaceOf(plan, drawer, at, movement.ok ? movement.value : undefined);
+  const space = spaceOf(plan, drawer, at, defaults.fit, movement.ok ? movement.value : undefined);
   if (!movement.ok || !space.ok || complaints.length > 0)
     return refuse(...complaints, ...wrongOf(movement), ...wrongOf(space));
   const lip = drawer.front?.lip ?? plan.front?.lip ?? INSET;
@@ -71,10 +97,10 @@ export const fillDrawer = (
     space: space.value,
     ...(lip.sides + lip.top + lip.bottom === 0 ? {} : { lip }),
     stock,
-    joint: { ...sizesOf(joint), spacing: spacingOf(joint), ...KINDS[joint.kind].wish(joint) },
-    backJoint: backWishOf(joint, backJoint),
+    joint: { notation, ...sizesOf(joint), spacing: spacingOf(joint), ...KINDS[joint.kind].wish(joint) },
+    backJoint: { notation, ...backWishOf(joint, backJoint) },
     groove,
-    backDrop: drawer.back?.drop ?? plan.back?.drop ?? BACK_DROP,
+    backDrop: drawer.back?.drop ?? plan.back?.drop ?? defaults.backDrop,
     bottom,
     ...(cutter && { cutter }),
     ...(movement.value && { movement: movement.value }),
@@ -96,6 +122,7 @@ const spaceOf = (
   plan: DrawerDefaults,
   drawer: WrittenDrawer,
   at: Place,
+  usual: Fit,
   movement: Movement | undefined,
 ): Result<DrawerSpec['space']> => {
   const { opening, size } = drawer;
@@ -106,11 +133,11 @@ const spaceOf = (
       hint: say`leaving out one of them`,
     });
   if (opening !== undefined) {
-    const fit = { ...FIT, ...plan.fit, ...drawer.fit };
+    const fit = { ...usual, ...plan.fit, ...drawer.fit };
     if (fit.top === 'auto' && plan.climate === undefined)
       return refuse(noClimate(drawer.fit?.top === undefined ? [] : at));
     // Woods that are missing are complained of by themselves.
-    const found = movement === undefined ? FIT.top : topGap(opening.height, movement);
+    const found = movement === undefined ? usual.top : topGap(opening.height, movement);
     return accept({
       kind: 'opening',
       opening,
@@ -152,9 +179,9 @@ const sizesOf = (joint: WrittenJoint) => {
 
 const bottomOf = ({
   kind = 'panel',
-  slack = SLACK,
+  slack,
   slips,
-}: NonNullable<WrittenDrawer['bottom']>): BottomSpec => ({
+}: NonNullable<WrittenDrawer['bottom']> & { readonly slack: number }): BottomSpec => ({
   kind,
   slack,
   hold: slips === undefined || slips === 'none' ? { kind: 'groove' } : { kind: 'slips', ...slips },

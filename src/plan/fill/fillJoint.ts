@@ -1,18 +1,23 @@
 import type { Spacing } from '../../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../../joint/kinds/kinds.ts';
 import { accept, type Place, type Result, refuse } from '../../units/complaint.ts';
+import type { Notation } from '../../units/notation.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { SingleCornerSpec } from '../plan.ts';
 import type { WrittenJoint, WrittenSingleCorner } from '../schema/planSchema.ts';
 
 /** A single corner; the plan's keys for drawers do not apply to it. */
-export const fillJoint = (written: WrittenSingleCorner, at: Place): Result<SingleCornerSpec> => {
+export const fillJoint = (
+  written: WrittenSingleCorner,
+  at: Place,
+  notation: Notation,
+): Result<SingleCornerSpec> => {
   const { name, tails, pins, graded, ...sizes } = withoutKind(written);
   const wrong = contradictions(written, at);
   if (wrong.length > 0) return refuse(...wrong);
   return accept({
     name,
-    spec: { ...sizes, spacing: spacingOf(written), ...KINDS[written.kind].wish(written) },
+    spec: { notation, ...sizes, spacing: spacingOf(written), ...KINDS[written.kind].wish(written) },
   });
 };
 

@@ -1,5 +1,6 @@
 import { type Cutting, checkCutting } from '../../router/limits/cutting.ts';
 import type { Complaint, Result } from '../../units/complaint.ts';
+import { notationOf } from '../../units/notation.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { Plan } from '../plan.ts';
 import { formatPlace } from '../read/planComplaint.ts';
@@ -13,7 +14,19 @@ export const fillPlan = (
   written: WrittenPlan,
   given: EntryIndices,
 ): { plan: Plan; indices: EntryIndices; complaints: readonly Complaint[] } => {
-  const { name = 'Untitled', units = 'mm', family, climate, woods, drawers = [], joints = [] } = written;
+  const {
+    name = 'Untitled',
+    units = 'mm',
+    fractions,
+    family,
+    climate,
+    woods,
+    drawers = [],
+    joints = [],
+  } = written;
+  // Fractions beside mm are complained of by checkWhole.
+  const asked = notationOf(units, fractions);
+  const notation = asked.ok ? asked.value : units;
   const cutting = written.cutter && cuttingOf(written.cutter);
   const onCutter = cutting === undefined ? [] : checkCutting(cutting);
   const general = [
@@ -25,18 +38,18 @@ export const fillPlan = (
     general.length > 0
       ? []
       : drawers.map((drawer, i) =>
-          fillDrawer(written, drawer, ['drawers', given.drawers[i] ?? i], cutting?.cutter),
+          fillDrawer(written, drawer, ['drawers', given.drawers[i] ?? i], notation, cutting?.cutter),
         ),
     given.drawers,
   );
   const madeJoints = sift(
-    joints.map((joint, i) => fillJoint(joint, ['joints', given.joints[i] ?? i])),
+    joints.map((joint, i) => fillJoint(joint, ['joints', given.joints[i] ?? i], notation)),
     given.joints,
   );
   return {
     plan: {
       name,
-      units,
+      units: notation,
       drawers: madeDrawers.values,
       joints: madeJoints.values,
       ...(cutting === undefined || onCutter.length > 0 ? {} : { cutting }),

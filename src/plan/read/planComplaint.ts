@@ -1,6 +1,6 @@
 import { type Complaint, type Place, sentence } from '../../units/complaint.ts';
+import type { Notation } from '../../units/notation.ts';
 import { quote } from '../../units/quote.ts';
-import type { Unit } from '../../units/unit.ts';
 import type { Position } from './position.ts';
 
 /** A complaint about a plan, and where in its text it can be put right. */
@@ -32,7 +32,7 @@ export const formatPlace = (place: Place): string =>
 export const formatPlanComplaint = (
   fileName: string,
   { line, column, complaint }: PlanComplaint,
-  unit: Unit,
+  unit: Notation,
 ): string => {
   const place = complaint.at.length === 0 ? '' : `${formatPlace(complaint.at)}: `;
   return `${fileName}:${line}:${column} ${place}${sentence(complaint, unit)}`;

@@ -14,7 +14,9 @@ export const cornerKeys = (unit: Unit) => {
   const lowerAndUpper = 'one width, or two: [lower, upper]';
   return optional({
     slope: slope().describe("How far a tail's side leans: 1:7, 1 in 7 or 8.13deg. 1:8 unless given."),
-    pin: pin.describe("Narrow width of a pin. Half the tail board's thickness, at least 3 mm, unless given."),
+    pin: pin.describe(
+      "Narrow width of a pin. Half the tail board's thickness, at least 3 mm, in inches to 1/32 and at least 1/8, unless given.",
+    ),
     halfPin: z
       .union(
         [
@@ -49,7 +51,9 @@ export const cornerKeys = (unit: Unit) => {
     proud: length(ranges.CLEARANCE).describe(
       "How far the tail board stands out beyond the pins' end, to be planed flush. 0 unless given.",
     ),
-    chisel: length(ranges.CHISEL).describe('Width of the narrowest chisel in the rack. 3 mm unless given.'),
+    chisel: length(ranges.CHISEL).describe(
+      'Width of the narrowest chisel in the rack. 3 mm, or 1/8 in, unless given.',
+    ),
   });
 };
 
@@ -57,6 +61,6 @@ export const cornerKeys = (unit: Unit) => {
 export const ownLengthKeys = (unit: Unit) =>
   optional({
     lap: lengths(unit)(ranges.LAP).describe(
-      'The wood left in front of the tails of a lapped joint. A quarter of the pin board, to the half millimetre, at least 3 mm, unless given.',
+      'The wood left in front of the tails of a lapped joint. A quarter of the pin board, to the half millimetre, at least 3 mm, in inches to 1/32 and at least 1/8, unless given.',
     ),
   } satisfies Record<OwnLengthKey, z.ZodType>);

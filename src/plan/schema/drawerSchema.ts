@@ -59,29 +59,33 @@ export const drawerKeys = (unit: Unit) => {
     groove: group(
       '{offset: 10, width: 5, depth: 5}',
       optional({
-        offset: gap.describe("From the bottom edge to the groove's lower edge. 10 mm unless given."),
-        width: length(ranges.GROOVE).describe("The groove's width. 5 mm unless given."),
+        offset: gap.describe(
+          "From the bottom edge to the groove's lower edge. 10 mm, or 3/8 in, unless given.",
+        ),
+        width: length(ranges.GROOVE).describe("The groove's width. 5 mm, or 1/4 in, unless given."),
         depth: length(ranges.GROOVE).describe(
-          "The groove's depth. Half the side's thickness, down to the half millimetre, unless given.",
+          "The groove's depth. Half the side's thickness, down to the half millimetre or to 1/32 in, unless given.",
         ),
       }),
     ).describe('The groove for the bottom, in the front and the sides.'),
     fit: group(
       '{side: 0.5, top: 1, behind: 10}',
       optional({
-        side: gap.describe('Left free on each side. 0.5 mm unless given.'),
+        side: gap.describe('Left free on each side. 0.5 mm, or 1/64 in, unless given.'),
         top: z
           .union([gap, z.literal('auto')], { error: 'a length, or auto' })
           .describe(
-            'Left free above: a length, or `auto` for what leaves 0.5 mm when the wood is dampest, by the climate. 1 mm unless given.',
+            'Left free above: a length, or `auto` for what leaves 0.5 mm when the wood is dampest, by the climate. 1 mm, or 1/32 in, unless given.',
           ),
-        behind: gap.describe('Left free behind. 10 mm unless given.'),
+        behind: gap.describe('Left free behind. 10 mm, or 3/8 in, unless given.'),
       }),
     ).describe('What is left free round a drawer in its opening.'),
     back: group(
       '{drop: 4, joint: {pin: 6}}',
       optional({
-        drop: gap.describe("How far the back's top edge lies under the sides'. 4 mm unless given."),
+        drop: gap.describe(
+          "How far the back's top edge lies under the sides'. 4 mm, or 5/32 in, unless given.",
+        ),
         joint: group('{pin: 6, tails: 3}', corner).describe(
           "The back corners, always through joints. As the front's, but for the tails, unless given.",
         ),
@@ -93,7 +97,7 @@ export const drawerKeys = (unit: Unit) => {
         kind: choice('panel', 'solid').describe(
           'A panel that does not move, or solid wood with its grain from side to side. `panel` unless given.',
         ),
-        slack: gap.describe('Left free at each side, in the groove. 0.5 mm unless given.'),
+        slack: gap.describe('Left free at each side, in the groove. 0.5 mm, or 1/64 in, unless given.'),
         slips: z
           .union([slips, z.literal('none')], { error: 'written {width: 10, height: 18}, or none' })
           .describe('Strips glued inside the sides, which carry the groove instead. `none` unless given.'),

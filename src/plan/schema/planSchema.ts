@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { FRACTIONS, FRACTIONS_IN_WORDS } from '../../units/notation.ts';
 import type { Unit } from '../../units/unit.ts';
 import { climateSchema } from './climateSchema.ts';
 import { cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
@@ -35,6 +36,11 @@ export const planSchema = (unit: Unit) =>
       units: choice('mm', 'in').describe(
         'What a bare number means, and how lengths are shown. `mm` unless given.',
       ),
+      fractions: z
+        .literal(FRACTIONS, { error: FRACTIONS_IN_WORDS })
+        .describe(
+          'Where `units` is `in`, to what lengths are shown: the nearest 1/64, 1/32 or 1/16, or decimals to .001. 64 unless given.',
+        ),
     }),
     ...drawerKeys(unit),
     ...optional({

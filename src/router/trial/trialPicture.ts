@@ -1,9 +1,9 @@
 import { formatLength } from '../../units/formatLength.ts';
-import type { Unit } from '../../units/unit.ts';
+import type { Notation } from '../../units/notation.ts';
 import type { DepthMove, TemplateMove } from './trialCorrection.ts';
 
 /** The socket seen from the pin board's end, in letters: how deep the trial was cut, dotted, and how deep the next one is. */
-export const depthPicture = ({ depth, change }: DepthMove, unit: Unit): string[] => {
+export const depthPicture = ({ depth, change }: DepthMove, unit: Notation): string[] => {
   const length = (value: number): string => formatLength(value, unit);
   const next = { name: `next, ${length(depth)}`, floor: '_' };
   const trial = { name: `trial, ${length(depth - change)}`, floor: '.' };
@@ -23,7 +23,7 @@ export const depthPicture = ({ depth, change }: DepthMove, unit: Unit): string[]
 };
 
 /** A pin seen from the pin board's end, in letters, and which way its template moves. */
-export const templatePicture = ({ move }: TemplateMove, unit: Unit): string[] => {
+export const templatePicture = ({ move }: TemplateMove, unit: Notation): string[] => {
   const arrow = move > 0 ? '↑' : '↓';
   const beside = (text: string): string => (move === 0 ? '' : `  ${arrow} ${text}`.trimEnd());
   const how =

@@ -3,8 +3,8 @@ import type { DrawerCut } from '../../drawer/drawerCut.ts';
 import { rebatedEdges } from '../../drawer/rebateFirst.ts';
 import { CAUTIONS } from '../../router/limits/cautions.ts';
 import { formatLength } from '../../units/formatLength.ts';
+import type { Notation } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
-import type { Unit } from '../../units/unit.ts';
 import { routerSteps } from './benchRouter.ts';
 import { insideDiagonal } from './insideMarks.ts';
 
@@ -24,7 +24,7 @@ export interface Section {
 const SWELLING = 0.005;
 
 /** The text of a drawer's bench sheet, by section. */
-export const benchInstructions = (drawer: Drawer, cut: DrawerCut | undefined, unit: Unit): Section[] => {
+export const benchInstructions = (drawer: Drawer, cut: DrawerCut | undefined, unit: Notation): Section[] => {
   const { spec, sizes, front } = drawer;
   const length = (value: number) => formatLength(value, unit).replaceAll(' ', '\u00A0');
   const grooved = spec.bottom.hold.kind === 'slips' ? 'front and slips' : 'front and sides';

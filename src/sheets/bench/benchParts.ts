@@ -1,7 +1,7 @@
 import type { Part } from '../../drawer/partsList.ts';
 import { formatNumber } from '../../units/formatLength.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
-import type { Unit } from '../../units/unit.ts';
 import { type Block, paragraph, rule, stack, type TextRun } from '../typeset/block.ts';
 import { type Column, columnsOf, tableRow } from '../typeset/tableRow.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
@@ -12,9 +12,14 @@ const SHARES = [19, 21, 21, 21, 18];
 const HEADINGS = ['rough', 'length', 'width', 'thick'];
 
 /** A drawer's parts: a row of large numbers for each, and below it the wood and the work on it. */
-export const benchParts = (parts: readonly Part[], unit: Unit, type: TypeSizes, width: number): Block[] => {
+export const benchParts = (
+  parts: readonly Part[],
+  unit: Notation,
+  type: TypeSizes,
+  width: number,
+): Block[] => {
   const columns = columnsOf(SHARES, width);
-  const title: TextRun = { text: `Parts, ${unit}`, size: type.heading, weight: 'bold' };
+  const title: TextRun = { text: `Parts, ${unitOf(unit)}`, size: type.heading, weight: 'bold' };
   const heading = tableRow(
     columns,
     [[title], ...HEADINGS.map((text): TextRun[] => [{ text, size: type.note, weight: 'regular' }])],
@@ -32,7 +37,7 @@ export const benchParts = (parts: readonly Part[], unit: Unit, type: TypeSizes, 
 
 const measuresRow = (
   { part, count, roughLength, length, width, thickness }: Part,
-  unit: Unit,
+  unit: Notation,
   type: TypeSizes,
   columns: readonly Column[],
 ): Block => {
@@ -46,7 +51,7 @@ const measuresRow = (
   return tableRow(columns, [name, ...measures], type.figure);
 };
 
-const notesOf = ({ species, grain, worked }: Part, unit: Unit): string[] => [
+const notesOf = ({ species, grain, worked }: Part, unit: Notation): string[] => [
   ...(species === undefined ? [] : [species]),
   `grain ${grain}`,
   ...worked.map((phrase) => speak(phrase, unit)),

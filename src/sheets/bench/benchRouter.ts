@@ -5,7 +5,7 @@ import { byHand } from '../../router/guide/guideBoard.ts';
 import { tailsByHand } from '../../router/passes/routerCut.ts';
 import { type RouterSettingName, routerSettings } from '../../router/passes/routerSettings.ts';
 import { formatNumber } from '../../units/formatLength.ts';
-import type { Unit } from '../../units/unit.ts';
+import type { Notation } from '../../units/notation.ts';
 
 /** A setting for the front corners and for the back corners: a length in mm, or text. */
 export interface SettingRow {
@@ -18,7 +18,7 @@ export interface SettingRow {
 export const routerRows = (
   { sizes: { rebate } }: Drawer,
   { cutter, front, back }: DrawerCut,
-  unit: Unit,
+  unit: Notation,
 ): SettingRow[] => {
   const labels: readonly (readonly [RouterSettingName, string])[] = [
     ['tailDepth', 'tails: cutter set deep'],

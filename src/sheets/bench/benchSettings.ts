@@ -5,8 +5,8 @@ import { type Joint, meanPin, meanTail } from '../../joint/joint.ts';
 import type { GaugeSetting } from '../../joint/kinds/kind.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { formatNumber } from '../../units/formatLength.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 import { formatSlope } from '../../units/slope.ts';
-import type { Unit } from '../../units/unit.ts';
 import { type Block, rule, stack, type TextRun } from '../typeset/block.ts';
 import { columnsOf, tableRow } from '../typeset/tableRow.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
@@ -21,7 +21,7 @@ const NONE = '–';
 export const benchSettings = (
   drawer: Drawer,
   cut: DrawerCut | undefined,
-  unit: Unit,
+  unit: Notation,
   type: TypeSizes,
   width: number,
 ): Block[] => {
@@ -32,7 +32,7 @@ export const benchSettings = (
     tableRow(
       columns,
       [
-        [{ text: `Settings, ${unit}`, size: type.heading, weight: 'bold' }],
+        [{ text: `Settings, ${unitOf(unit)}`, size: type.heading, weight: 'bold' }],
         [{ text: 'front A, B', size: type.text, weight: 'bold' }],
         [{ text: 'back C, D', size: type.text, weight: 'bold' }],
       ],
@@ -41,7 +41,7 @@ export const benchSettings = (
     rule(width, 0.8),
   ]);
   const rows: SettingRow[] = [
-    ...settingsOf(drawer, cut === undefined).map(({ label, value }) => ({
+    ...settingsOf(drawer, cut === undefined ? stepsIn(unit) : []).map(({ label, value }) => ({
       label,
       front: value(drawer.front),
       back: value(drawer.back),
@@ -65,8 +65,8 @@ interface Setting {
 
 const VARIED = 'varied';
 
-/** @param stepped whether tails are stepped off with dividers, not placed by a router's guide */
-const settingsOf = (drawer: Drawer, stepped: boolean): Setting[] => [
+/** @param steps how tails are stepped off by hand; nothing where a router's guide places them */
+const settingsOf = (drawer: Drawer, steps: readonly Setting[]): Setting[] => [
   ...rebateOf(drawer),
   {
     label: 'side’s edge to joint',
@@ -77,12 +77,16 @@ const settingsOf = (drawer: Drawer, stepped: boolean): Setting[] => [
   { label: 'tails', value: ({ tails }) => String(tails.length) },
   { label: 'tail, at its tip', value: (joint) => (joint.even ? meanTail(joint) : VARIED) },
   { label: 'pin, narrow', value: (joint) => (joint.even ? meanPin(joint) : VARIED) },
-  ...(stepped ? STEPS : []),
+  ...steps,
 ];
 
-const STEPS: readonly Setting[] = [
-  { label: 'dividers', value: (joint) => dividers(joint)?.step },
+/** In inches the opening is only near, and what the steps must come to sets it, so that no rounding adds up. */
+const stepsIn = (unit: Notation): Setting[] => [
+  { label: unit === 'mm' ? 'dividers' : 'dividers, near', value: (joint) => dividers(joint)?.step },
   { label: 'step up from', value: ({ tails }) => tails[0]?.tip[0] },
+  ...(unit === 'mm'
+    ? []
+    : [{ label: 'last step up ends at', value: (joint: Joint) => dividers(joint)?.upTo }]),
   { label: 'step down from', value: ({ tails }) => tails.at(-1)?.tip[1] },
 ];
 

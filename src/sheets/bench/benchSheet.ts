@@ -4,7 +4,7 @@ import type { Part } from '../../drawer/partsList.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import type { Size } from '../../paper/printable.ts';
 import { formatNumber } from '../../units/formatLength.ts';
-import type { Unit } from '../../units/unit.ts';
+import { type Notation, unitWords } from '../../units/notation.ts';
 import { formatPercent } from '../../wood/moisture.ts';
 import { gapPicture } from '../gapPicture.ts';
 import { type Block, beside, paragraph, stack, type TextRun } from '../typeset/block.ts';
@@ -16,7 +16,7 @@ import { benchSettings } from './benchSettings.ts';
 import { benchSketch } from './benchSketch.ts';
 
 export interface BenchSheetOptions {
-  readonly units: Unit;
+  readonly units: Notation;
   /** Usable area of a page, mm. */
   readonly area: Size;
   /** The router's cut of the drawer's corners; absent for hand tools. */
@@ -134,14 +134,18 @@ const headline = ({ spec: { name, count } }: Drawer, type: TypeSizes, width: num
 };
 
 /** The drawer's opening and clearance, or its own size; and the moisture content of the wood at these sizes. */
-const outline = ({ spec: { space, movement } }: Drawer, unit: Unit, { text: size }: TypeSizes): TextRun[] => {
+const outline = (
+  { spec: { space, movement } }: Drawer,
+  unit: Notation,
+  { text: size }: TypeSizes,
+): TextRun[] => {
   const number = (value: number) => formatNumber(value, unit).replaceAll(' ', '\u00A0');
   const of = ({ width, height, depth }: { width: number; height: number; depth: number }) =>
     [width, height, depth].map(number).join(' × ');
   const text =
     space.kind === 'size'
-      ? `of its own size, ${of(space.size)} ${unit}`
-      : `opening ${of(space.opening)} ${unit}; free ${number(space.fit.side)} at each side, ${number(space.fit.top)} at the top, ${number(space.fit.behind)} behind`;
+      ? `of its own size, ${of(space.size)} ${unitWords(unit)}`
+      : `opening ${of(space.opening)} ${unitWords(unit)}; free ${number(space.fit.side)} at each side, ${number(space.fit.top)} at the top, ${number(space.fit.behind)} behind`;
   const wood =
     movement === undefined
       ? ''
@@ -177,7 +181,7 @@ const sectionRows = ({ heading, numbered, lines }: Section, type: TypeSizes, wid
 };
 
 /** The picture of the gap above through the year; none without a climate. */
-const benchGap = (drawer: Drawer, unit: Unit, type: TypeSizes, size: Size): Block[] => {
+const benchGap = (drawer: Drawer, unit: Notation, type: TypeSizes, size: Size): Block[] => {
   const shown = gapPicture(drawer, unit, type, size);
   const heading = { text: 'Gap above, through the year', size: type.heading, weight: 'bold' } as const;
   return shown === undefined ? [] : [stack([paragraph([heading], size.width), shown])];

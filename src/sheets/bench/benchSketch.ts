@@ -1,7 +1,7 @@
 import type { Drawer } from '../../drawer/drawer.ts';
 import type { Drawing } from '../../drawing/drawing.ts';
 import type { Size } from '../../paper/printable.ts';
-import type { Unit } from '../../units/unit.ts';
+import type { Notation } from '../../units/notation.ts';
 import { type Block, picture, space, stack } from '../typeset/block.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
 import { sketchAxes } from './sketchAxes.ts';
@@ -15,7 +15,7 @@ const GAP = 6;
  * A dimensioned sketch of a drawer, from above and, below it, from the right, as large as the room allows. It exceeds a
  * room that is too small for its lettering.
  */
-export const benchSketch = (drawer: Drawer, unit: Unit, type: TypeSizes, room: Size): Block[] => {
+export const benchSketch = (drawer: Drawer, unit: Notation, type: TypeSizes, room: Size): Block[] => {
   const viewsAt = (scale: number) => {
     const axes = sketchAxes(drawer, scale, type);
     return [viewFromAbove(drawer, axes, unit, type), viewFromRight(drawer, axes, unit, type)];

@@ -4,7 +4,7 @@ import type { Drawing, Mark, Path, StrokeMark } from '../../drawing/drawing.ts';
 import * as shapes from '../../drawing/shapes.ts';
 import { stroke, textMark } from '../../drawing/shapes.ts';
 import { formatNumber } from '../../units/formatLength.ts';
-import type { Unit } from '../../units/unit.ts';
+import type { Notation } from '../../units/notation.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
 import { figure } from '../typeset/typeSizes.ts';
 import { dimension, roomFor } from './dimension.ts';
@@ -15,7 +15,7 @@ import type { SketchAxes } from './sketchAxes.ts';
 export const viewFromAbove = (
   drawer: Drawer,
   { across, back }: SketchAxes,
-  unit: Unit,
+  unit: Notation,
   type: TypeSizes,
 ): Drawing => {
   const { sizes, boards, spec } = drawer;

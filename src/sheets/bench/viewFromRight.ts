@@ -7,7 +7,7 @@ import { DESCENT, textWidth } from '../../drawing/textWidth.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { fitText } from '../../paper/fitText.ts';
 import { formatNumber } from '../../units/formatLength.ts';
-import type { Unit } from '../../units/unit.ts';
+import type { Notation } from '../../units/notation.ts';
 import { tailMarks } from '../sideView.ts';
 import { paragraph } from '../typeset/block.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
@@ -19,7 +19,7 @@ import type { SketchAxes } from './sketchAxes.ts';
 export const viewFromRight = (
   drawer: Drawer,
   { back, up }: SketchAxes,
-  unit: Unit,
+  unit: Notation,
   type: TypeSizes,
 ): Drawing => {
   const { sizes, spec, front } = drawer;
@@ -97,7 +97,7 @@ const levelMarks = (
   drawer: Drawer,
   edge: number,
   up: (z: number) => number,
-  unit: Unit,
+  unit: Notation,
   type: TypeSizes,
 ): Mark[] => {
   const levels = levelsOf(drawer);

@@ -7,7 +7,7 @@ import { CAP_HEIGHT, textWidth } from '../../drawing/textWidth.ts';
 import type { Piece, Splits } from '../../paper/piece.ts';
 import { type GuideBoard, STRIP } from '../../router/guide/guideBoard.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import type { Unit } from '../../units/unit.ts';
+import type { Notation } from '../../units/notation.ts';
 import {
   type Label,
   type LabelArea,
@@ -26,7 +26,7 @@ export interface GuideTitles {
   readonly item: string;
   /** Beginning of the piece's name, safe as a file name. */
   readonly stem: string;
-  readonly units: Unit;
+  readonly units: Notation;
   /** Ends of the drawer whose corners the guide serves. */
   readonly ends: readonly CornerEnd[];
   /** The work's edge on the line across the fence, with a shorter wording. */

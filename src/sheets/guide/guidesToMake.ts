@@ -1,6 +1,6 @@
 import type { CornerEnd } from '../../drawer/cornerLetters.ts';
 import type { GuideBoard } from '../../router/guide/guideBoard.ts';
-import type { Unit } from '../../units/unit.ts';
+import type { Notation } from '../../units/notation.ts';
 import { REFERENCE_EDGE } from '../template/titles.ts';
 import type { GuideTitles } from './drawGuide.ts';
 
@@ -28,7 +28,7 @@ export interface NamedGuide {
 }
 
 /** Every guide to make; equal guides of several corners are one guide named for them all. */
-export const guidesToMake = (corners: readonly CornerGuides[], units: Unit): NamedGuide[] => {
+export const guidesToMake = (corners: readonly CornerGuides[], units: Notation): NamedGuide[] => {
   const byShape = new Map<string, NamedGuide>();
   for (const { item, stem, end, edges, uppers, rebate, guides } of corners)
     for (const guide of guides) {

@@ -1,6 +1,6 @@
 import type { Joint, JointBoard } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
-import type { Unit } from '../../units/unit.ts';
+import type { Notation } from '../../units/notation.ts';
 import type { GrooveMark } from './grooveMark.ts';
 import { rod } from './rod.ts';
 import { flatTemplates, foldedTemplate, type TemplatePiece, type TemplateSpec } from './templatePiece.ts';
@@ -28,7 +28,7 @@ export interface Corner {
   readonly count: number;
   readonly tailBoard: BoardEnd;
   readonly pinBoard: BoardEnd;
-  readonly units: Unit;
+  readonly units: Notation;
   /** Beginning of its pieces' file names. */
   readonly stem: string;
 }

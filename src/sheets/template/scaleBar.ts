@@ -2,6 +2,7 @@ import type { Path, Point } from '../../drawing/drawing.ts';
 import { stroke } from '../../drawing/shapes.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import { EPSILON } from '../../units/epsilon.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
 import type { Label, Turn, Wording } from './lettering.ts';
 
@@ -33,8 +34,8 @@ const UP = 0.3;
 const TICK = 1.7;
 
 /** A bar to measure with a rule, and its length, as a label on a line of lettering. */
-export const scaleBar = (unit: Unit): Label => {
-  const [longest, ...shorter] = BARS[unit];
+export const scaleBar = (unit: Notation): Label => {
+  const [longest, ...shorter] = BARS[unitOf(unit)];
   return [barWording(longest), ...shorter.map(barWording)];
 };
 

@@ -1,7 +1,7 @@
 import type { Surface } from '../../joint/kinds/kind.ts';
 import { formatLength } from '../../units/formatLength.ts';
+import type { Notation } from '../../units/notation.ts';
 import { formatSlope, type Slope } from '../../units/slope.ts';
-import type { Unit } from '../../units/unit.ts';
 import { type Label, type Lettering, textLabel } from './lettering.ts';
 import { scaleBar } from './scaleBar.ts';
 
@@ -21,7 +21,7 @@ export interface Titles {
   readonly lengths?: readonly (readonly [word: string, length: number])[];
   /** The edge that the template's lower edge is aligned with, from the fullest wording to the shortest. */
   readonly edge: readonly [string, ...string[]];
-  readonly units: Unit;
+  readonly units: Notation;
 }
 
 export const REFERENCE_EDGE = ['reference edge', 'ref. edge', 'edge'] as const;

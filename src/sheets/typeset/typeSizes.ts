@@ -19,9 +19,7 @@ export const typeSizes = (times: number): TypeSizes => ({
   note: Math.max(3.3, 3.4 * times),
 });
 
-/** A number to read from afar; the remainder beyond a fraction of an inch follows in small type. */
-export const figure = (number: string, type: TypeSizes, weight: TextRun['weight'] = 'bold'): TextRun[] => {
-  const [, main = number, over] = /^(.*?) ([+−]\.\d+.*)$/u.exec(number) ?? [];
-  const large: TextRun = { text: main.replaceAll(' ', '\u00A0'), size: type.figure, weight };
-  return over === undefined ? [large] : [large, { text: over, size: type.note, weight: 'regular' }];
-};
+/** A measure to be read from afar, never broken. */
+export const figure = (number: string, type: TypeSizes, weight: TextRun['weight'] = 'bold'): TextRun[] => [
+  { text: number.replaceAll(' ', '\u00A0'), size: type.figure, weight },
+];

@@ -8,20 +8,20 @@ import { cutCorners } from '../../../src/router/guide/cutCorners.ts';
 import { CAUTIONS } from '../../../src/router/limits/cautions.ts';
 import { benchSheet } from '../../../src/sheets/bench/benchSheet.ts';
 import { formatNumber } from '../../../src/units/formatLength.ts';
+import type { Notation } from '../../../src/units/notation.ts';
 import { speak } from '../../../src/units/phrase.ts';
-import type { Unit } from '../../../src/units/unit.ts';
 import { drawer, inOpening } from '../../drawer/chest.ts';
 import { movement } from '../../drawer/year.ts';
 import { AREAS, anyDrawer, made } from '../anyDrawer.ts';
 import { sheetFaults, textsOf, wordsOf } from '../sheetFaults.ts';
 
-const sheet = (spec: DrawerSpec, units: Unit = 'mm', area: Size = AREAS.A4) => {
+const sheet = (spec: DrawerSpec, units: Notation = 'mm', area: Size = AREAS.A4) => {
   const found = made(spec);
   if (found === undefined) throw new Error('this drawer can be made');
   return benchSheet(found.drawer, found.parts, { units, area }).draw();
 };
 
-const words = (spec: DrawerSpec, units: Unit = 'mm') => sheet(spec, units).map(wordsOf).join(' ');
+const words = (spec: DrawerSpec, units: Notation = 'mm') => sheet(spec, units).map(wordsOf).join(' ');
 
 describe('a bench sheet', () => {
   it('is one page for a drawer, on A4, Letter and A3', () => {
@@ -138,12 +138,23 @@ describe('a bench sheet', () => {
     expect(words(cloth)).toContain('189\u00A0mm is 0.95\u00A0mm');
   });
 
-  it('sets the remainder beyond a fraction of an inch in small type', () => {
-    const [page] = sheet(drawer(), 'in');
+  it.each([
+    // 403 mm is 15.866 in.
+    ['in', '15\u00A055/64', 'inches to 1/64'],
+    ['in/16', '15\u00A07/8', 'inches to 1/16'],
+    ['in/1000', '15.866', 'inches to .001'],
+  ] as const)('sets figures large in %s: %s', (notation, shown, roundedTo) => {
+    const [page] = sheet(drawer(), notation);
     const texts = page === undefined ? [] : textsOf(page);
-    // 403 mm is 15.866 in: 15 55/64 and 7 thousandths.
-    expect(texts.find(({ text }) => text === '15\u00A055/64')?.size).toBeGreaterThanOrEqual(5);
-    expect(texts.find(({ text }) => text === '+.007')?.size).toBeLessThan(5);
+    expect(texts.find(({ text }) => text === shown)?.size).toBeGreaterThanOrEqual(5);
+    expect(texts.map(({ text }) => text).join(' ')).toContain(roundedTo);
+  });
+
+  it('has the steps of the dividers end at a line in inches, where an opening to the nearest mark would add up', () => {
+    const [page] = sheet(drawer(), 'in');
+    const text = (page === undefined ? [] : textsOf(page)).map(({ text }) => text).join(' ');
+    expect(text).toContain('last step up ends at');
+    expect(words(drawer())).not.toContain('last step up');
   });
 
   it('shows a groove in slips, a lip and a through front as they are', () => {
@@ -183,7 +194,7 @@ describe('a bench sheet', () => {
   describe('of a drawer that a router cuts', () => {
     const pages = (
       bushes: { bush?: number; pinBush?: number },
-      units: Unit = 'mm',
+      units: Notation = 'mm',
       area = AREAS.A4,
       spec = inOpening(280, 110, 420),
     ) => {
@@ -313,7 +324,7 @@ describe('a bench sheet', () => {
     fc.assert(
       fc.property(
         anyDrawer,
-        fc.constantFrom<Unit>('mm', 'in'),
+        fc.constantFrom<Notation>('mm', 'in', 'in/16', 'in/1000'),
         fc.constantFrom(...Object.values(AREAS)),
         ({ drawer: drawn, parts }, units, area) => {
           const pages = benchSheet(drawn, parts, { units, area }).draw();

@@ -114,8 +114,8 @@ describe('the pieces of a corner', () => {
 
   it('give lengths in the maker’s unit', () => {
     const words = wordsOf(pieceOf(cornerOf({ joint: lapped }, { units: 'in' }), 'pin').draw(NO_SPLITS));
-    // 5 mm is 0.19685 in: 13/64 (0.203125) less 0.006.
-    expect(words).toContain('lap 13/64" −.006');
-    expect(words).toContain('2"');
+    // 5 mm is 0.19685 in: 13/64 is 0.203.
+    expect(words).toContain('lap 13/64"');
+    expect(words).toContain('½"');
   });
 });
