@@ -3,7 +3,6 @@ import { speak } from '../units/phrase.ts';
 import { degrees } from '../units/slope.ts';
 import { dividers, gauges, glueArea } from './gauges.ts';
 import type { Joint } from './joint.ts';
-import { kindOf } from './kinds/kinds.ts';
 
 const stepping = (joint: Joint) => {
   const set = dividers(joint);
@@ -30,14 +29,7 @@ export const jointRecord = (name: string, joint: Joint, unit: Notation) => ({
   pinBoard: joint.pinBoard,
   tails: joint.tails,
   pins: joint.pins,
-  gauges: {
-    ...gauges(joint),
-    ...Object.fromEntries(
-      kindOf(joint)
-        .gauges(joint)
-        .map(({ name, length }) => [name, length]),
-    ),
-  },
+  gauges: gauges(joint),
   dividers: stepping(joint),
   glueArea: glueArea(joint),
   alternatives: joint.alternatives,
