@@ -31,7 +31,9 @@ const projectOf = (specs) => ({
 });
 
 const sheetsOf = (project) =>
-  accepted(engine.sheetsOf(project, { paper: PAPER })).find(({ kind }) => kind === 'templates');
+  accepted(engine.sheetsOf(project, { paper: PAPER, kinds: ['templates', 'contents'] })).find(
+    ({ kind }) => kind === 'templates',
+  );
 
 /** The pieces of thirty drawers. */
 const somePieces = () => engine.piecesOf(projectOf(specsOf(30)));

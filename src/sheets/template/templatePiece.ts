@@ -12,7 +12,7 @@ import { type GrooveMark, grooveLines, grooveWord } from './grooveMark.ts';
 import type { Sign } from './legend.ts';
 import { setTagLettering } from './lettering.ts';
 import { type PieceShape, pieceShape } from './pieceShape.ts';
-import { isFace, type PlacedBand } from './placedBand.ts';
+import { isFace, type PlacedBand, placeBands } from './placedBand.ts';
 import { gripLabels, letteringOf, letteringOfTag, type Share, type Titles } from './titles.ts';
 import { wasteWord } from './wasteWord.ts';
 import { hatchFreeBox } from './word.ts';
@@ -45,17 +45,27 @@ const FLAT_TITLES: Readonly<Record<Surface, string>> = {
 };
 
 /** The bands of a board's end as one piece, to be folded round it. */
-export const foldedTemplate = (spec: TemplateSpec): TemplatePiece => pieceOf(spec, bandsOf(spec));
+export const foldedTemplate = (spec: TemplateSpec): TemplatePiece => pieceOf(spec, () => bandsOf(spec));
 
 /** Each band as a piece of its own, for boards of uneven thickness. */
 export const flatTemplates = (spec: TemplateSpec): TemplatePiece[] =>
-  bandsOf(spec).map((band) => pieceOf({ ...spec, name: `${spec.name}-${band.name}` }, [band], band.name));
+  bandsOf(spec).map(({ name }) =>
+    pieceOf(
+      { ...spec, name: `${spec.name}-${name}` },
+      () => bandsOf(spec).filter((band) => band.name === name),
+      name,
+    ),
+  );
 
-/** @param only the surface of a flat template's single band */
-const pieceOf = (spec: TemplateSpec, bands: readonly Band[], only?: Surface): TemplatePiece => {
-  const { joint, titles, name } = spec;
-  const shape = shapeOfPiece(spec, bands);
-  const { placed, width, height, waist } = shape;
+/**
+ * @param bands computed again for each drawing: kept, those of 1,000 drawers take over 100 MB
+ * @param only the surface of a flat template's single band
+ */
+const pieceOf = (spec: TemplateSpec, bands: () => readonly Band[], only?: Surface): TemplatePiece => {
+  const { joint, titles, name, insideOn } = spec;
+  const { placed, ...frame } = shapeOfPiece(spec, bands());
+  const start = placed[0]?.x0 ?? 0;
+  const shape = (): PieceShape => ({ ...frame, placed: placeBands(bands(), insideOn, start) });
   const strip = only === undefined ? [] : [FLAT_TITLES[only]];
   return {
     name,
@@ -68,16 +78,19 @@ const pieceOf = (spec: TemplateSpec, bands: readonly Band[], only?: Surface): Te
       ...(placed.some((each) => !isFace(each) && each.band.reach < each.band.width) ? ['lap' as const] : []),
     ],
     count: titles.count,
-    width,
-    height,
+    width: frame.width,
+    height: frame.height,
     overhang: FOLD_OVERHANG,
-    waist,
+    waist: frame.waist,
     splittable: {
       x: placed.slice(1).map(({ x0 }) => x0),
       y: joint.tails.map(({ base }) => base),
     },
-    lines: () => [...placed.flatMap(strokeMarks), ...outlineMarks(shape, joint.width)],
-    draw: (splits) => draw(spec, shape, splits),
+    lines: () => {
+      const whole = shape();
+      return [...whole.placed.flatMap(strokeMarks), ...outlineMarks(whole, joint.width)];
+    },
+    draw: (splits) => draw(spec, shape(), splits),
   };
 };
 
