@@ -25,7 +25,7 @@ export interface ResolvedSpec {
   readonly notation: Notation;
 }
 
-export const DEFAULT_SLOPE: Slope = { run: 8 };
+const DEFAULT_SLOPE: Slope = { run: 8 };
 const DEFAULT_CHISEL = { mm: 3, in: MM_PER_INCH / 8 } as const;
 
 /** Half the tail board's thickness, at least 3; in inches to 1/32, at least 1/8 (common practice). */

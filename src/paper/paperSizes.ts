@@ -15,7 +15,7 @@ export interface Paper {
   readonly roll: boolean;
 }
 
-export const SIDE_RANGE = { least: 90, most: 5000 };
+const SIDE_RANGE = { least: 90, most: 5000 };
 
 const sheet = (name: string, width: number, height: number): Paper => ({ name, width, height, roll: false });
 

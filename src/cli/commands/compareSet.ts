@@ -13,6 +13,7 @@ import { unitOf } from '../../units/notation.ts';
 import { loadProject } from '../loadProject.ts';
 import { atOption } from '../options/atOption.ts';
 import { type JointOptions, readJointOptions } from '../options/jointOptions.ts';
+import { bareUnit } from '../options/notationOptions.ts';
 import { optionReader } from '../options/optionReader.ts';
 import { fitTable } from '../report/fitTable.ts';
 import { adviceText, familySentence, terminalLines } from '../report/jointText.ts';
@@ -64,7 +65,7 @@ const ofWidths = (plan: string | undefined, options: CompareOptions): Comparison
   if (plan !== undefined) throw new Failure(['--widths: give a plan or widths, not both'], WRONG_INPUT);
   if (options.width !== undefined)
     throw new Failure(['--width: the widths are given by --widths already; leave it out'], WRONG_INPUT);
-  const unit = options.units === 'in' ? 'in' : 'mm';
+  const unit = bareUnit(options);
   const read = optionReader(options, unit);
   const widths = read.lengths('widths');
   const { spec, units, cutting, pitch, complaints } = readJointOptions({

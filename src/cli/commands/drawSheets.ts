@@ -17,6 +17,7 @@ import { speak } from '../../units/phrase.ts';
 import { loadProject } from '../loadProject.ts';
 import { type DrawOptions, readDrawOptions } from '../options/drawOptions.ts';
 import type { JointOptions } from '../options/jointOptions.ts';
+import { bareUnit } from '../options/notationOptions.ts';
 import { loadCorrection } from '../options/printerOption.ts';
 import { adviceText, terminalLines } from '../report/jointText.ts';
 
@@ -26,7 +27,7 @@ export const drawSheets = async (
   options: DrawOptions & JointOptions,
 ): Promise<void> => {
   const project = await loadProject(plan, options).catch((error: unknown) =>
-    failWith(error, () => readDrawOptions(options, options.units === 'in' ? 'in' : 'mm', true)),
+    failWith(error, () => readDrawOptions(options, bareUnit(options), true)),
   );
   const guided = hasGuides(project);
   const { kinds, sheetKinds, ...printed } = readDrawOptions(options, project.units, guided);

@@ -20,7 +20,7 @@ import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import { parseSlope } from '../../units/slope.ts';
 import { addCutterOptions, type CutterOptions, readCutterOptions } from './cutterOptions.ts';
-import { FRACTIONS_OPTION, type NotationOptions, notationShown } from './notationOptions.ts';
+import { bareUnit, FRACTIONS_OPTION, type NotationOptions, notationShown } from './notationOptions.ts';
 import { type OptionReader, optionReader } from './optionReader.ts';
 
 /** The lengths that only some kinds of corner have, as typed. */
@@ -119,7 +119,7 @@ export interface ReadOptions {
 }
 
 export const readJointOptions = (options: JointOptions): ReadOptions => {
-  const read = optionReader(options, options.units === 'in' ? 'in' : 'mm');
+  const read = optionReader(options, bareUnit(options));
   const { complain } = read;
   const { shown, complaints } = notationShown(options, allInInches(options) ? 'in' : 'mm');
   complain(...complaints);

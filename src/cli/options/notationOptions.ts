@@ -22,6 +22,9 @@ const parseUnit = (typed: string): Result<Unit> =>
     ? accept(typed)
     : refuse({ at: [], says: say`${quote(typed)} is not a unit; it must be mm or in`, hint: say`mm` });
 
+/** The unit of bare numbers: inches with `--units in`, else mm; a unit that is neither is complained of where it is read. */
+export const bareUnit = ({ units }: NotationOptions): Unit => (units === 'in' ? 'in' : 'mm');
+
 /** The unit that `--units` names; nothing where it is not given. Throws a Failure where it is neither mm nor in. */
 export const readUnits = (typed: string | undefined): Unit | undefined => {
   if (typed === undefined) return undefined;

@@ -48,7 +48,7 @@ export const adviceText = (advice: readonly Complaint[], unit: Notation): string
   advice.flatMap((each) => terminalLines(`advice: ${sentence(each, unit)}`));
 
 /** `5 tails of 21.4 mm; 4 would be 27.9 mm, 6 would be 16.9 mm`. */
-export const countText = (joint: Joint, unit: Notation): string => {
+const countText = (joint: Joint, unit: Notation): string => {
   const { tails, even, alternatives } = joint;
   const mean = `${tails.length} ${tails.length === 1 ? 'tail' : 'tails'} of ${even ? '' : 'on average '}${formatLength(meanTail(joint), unit)}`;
   const others = alternatives.map((other) => `${other.tails} would be ${formatLength(other.tip, unit)}`);
@@ -56,7 +56,7 @@ export const countText = (joint: Joint, unit: Notation): string => {
 };
 
 /** Marking gauge, dividers and glue area, one a line. */
-export const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): string[] => {
+const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): string[] => {
   const length = (value: number): string => formatLength(value, unit);
   const stepping = dividers(joint);
   return [

@@ -4,7 +4,7 @@ import type { MarkRole, Surface, SurfaceMarks } from '../../joint/kinds/kind.ts'
 import { kindOf } from '../../joint/kinds/kinds.ts';
 
 /** Width of the grip, the paper beyond the baseline that is held and written on, mm. */
-export const GRIP_WIDTH = 12;
+const GRIP_WIDTH = 12;
 
 /** Lines in a band's own coordinates: mm from the arris, mm from the reference edge. */
 export interface BandStroke {
