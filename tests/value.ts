@@ -1,12 +1,8 @@
-import type { Complaint, Result } from '../src/units/complaint.ts';
-import { speak } from '../src/units/phrase.ts';
+import { type Complaint, type Result, sentence } from '../src/units/complaint.ts';
 
 /** Complaints as a user reads them in mm: `place: what is wrong; try this`. */
 export const told = (complaints: readonly Complaint[]): string[] =>
-  complaints.map(
-    ({ at, says, hint }) =>
-      `${at.join('.')}: ${speak(says, 'mm')}${hint === undefined ? '' : `; try ${speak(hint, 'mm')}`}`,
-  );
+  complaints.map((complaint) => `${complaint.at.join('.')}: ${sentence(complaint, 'mm')}`);
 
 /** The complaints of a result; none where it is a value. */
 export const complaintsOf = (result: Result<unknown>): string[] => (result.ok ? [] : told(result.complaints));

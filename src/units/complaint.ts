@@ -1,5 +1,5 @@
 import type { Notation } from './notation.ts';
-import { type Phrase, speak } from './phrase.ts';
+import { type Phrase, say, speak } from './phrase.ts';
 
 /** The keys that lead to a value in what the user gave: `['drawers', 1, 'slope']`, or `['slope']` for an option. */
 export type Place = readonly (string | number)[];
@@ -11,6 +11,8 @@ export interface Complaint {
   readonly says: Phrase;
   /** What to try instead, ready to be typed. */
   readonly hint?: Phrase;
+  /** What to do instead that cannot be typed: a clause that begins with a verb. */
+  readonly remedy?: Phrase;
   /** Further places that the same complaint is about. */
   readonly also?: readonly Place[];
 }
@@ -31,12 +33,15 @@ export const under = (outer: Place, complaints: readonly Complaint[]): Complaint
   );
 
 /**
- * What is wrong, what is allowed and what to try, on one line.
+ * What is wrong, what is allowed and what to try or to do, on one line: `…; try 1:7`, `…; remove one of them`.
  * @example
  * ```ts
  * const length = parseLength('18 feet', 'mm');
  * if (!length.ok) for (const complaint of length.complaints) console.error(sentence(complaint, 'mm'));
  * ```
  */
-export const sentence = ({ says, hint }: Complaint, notation: Notation): string =>
-  hint === undefined ? speak(says, notation) : `${speak(says, notation)}; try ${speak(hint, notation)}`;
+export const sentence = ({ says, hint, remedy }: Complaint, notation: Notation): string => {
+  const ways = [hint && say`try ${hint}`, remedy].filter((way) => way !== undefined);
+  const to = ways.map((way) => speak(way, notation)).join(', or ');
+  return `${speak(says, notation)}${to === '' ? '' : `; ${to}`}`;
+};

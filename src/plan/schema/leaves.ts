@@ -14,14 +14,14 @@ type Sink = z.core.$RefinementCtx;
 const complain = (
   sink: Sink,
   input: unknown,
-  { says, hint }: Omit<Complaint, 'at'>,
+  { says, hint, remedy }: Omit<Complaint, 'at'>,
   at: Place = [],
 ): never => {
   sink.issues.push({
     code: 'custom',
     input,
     path: [...at],
-    params: hint === undefined ? { says } : { says, hint },
+    params: { says, ...(hint && { hint }), ...(remedy && { remedy }) },
   });
   return z.NEVER;
 };
