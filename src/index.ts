@@ -73,14 +73,9 @@ export type { JointCut } from './router/guide/cutJoint.ts';
 export type { Cutter } from './router/limits/cutter.ts';
 export type { Cutting } from './router/limits/cutting.ts';
 export type { Measured } from './router/trial/checkTrial.ts';
-export {
-  correctDepth,
-  correctTemplate,
-  type DepthMove,
-  type OneCutterSetting,
-  type SlopedSetting,
-  type TemplateMove,
-} from './router/trial/trialCorrection.ts';
+export { correctDepth, type DepthMove, type OneCutterSetting } from './router/trial/depthCorrection.ts';
+export { correctGuide, type GuideMove, type GuideSetting } from './router/trial/guideCorrection.ts';
+export { correctByHand, type HandCorrection } from './router/trial/handCorrection.ts';
 // Which templates are drawn.
 export { BOTH_BOARDS, type PieceChoice } from './sheets/template/cornerPieces.ts';
 // What can be wrong.

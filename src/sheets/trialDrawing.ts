@@ -1,11 +1,7 @@
 import type { Drawing, Mark, Path, Point, TextMark } from '../drawing/drawing.ts';
 import { polygon, rectangle, stroke, textMark } from '../drawing/shapes.ts';
-import type {
-  DepthMove,
-  OneCutterSetting,
-  SlopedSetting,
-  TemplateMove,
-} from '../router/trial/trialCorrection.ts';
+import type { DepthMove, OneCutterSetting } from '../router/trial/depthCorrection.ts';
+import type { GuideMove, GuideSetting } from '../router/trial/guideCorrection.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Notation } from '../units/notation.ts';
 import { rise, type Slope, slopeOfDegrees } from '../units/slope.ts';
@@ -60,11 +56,7 @@ export const drawDepthMove = (
 };
 
 /** A pin, seen from the pin board's end: from the trial's guide position dashed, and from the corrected position. */
-export const drawTemplateMove = (
-  { slope }: SlopedSetting,
-  { move }: TemplateMove,
-  unit: Notation,
-): Drawing => {
+export const drawGuideMove = ({ slope }: GuideSetting, { move }: GuideMove, unit: Notation): Drawing => {
   const centre = BOARD.width / 2;
   const pin = (shift: number): Path => polygon(pinSides(slope, centre, shift));
   const direction = Math.sign(move);

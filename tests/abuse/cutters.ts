@@ -6,7 +6,8 @@ import type { Cutter } from '../../src/router/limits/cutter.ts';
 import { type Cutting, checkCutting } from '../../src/router/limits/cutting.ts';
 import { layOutWith } from '../../src/router/limits/layOutWith.ts';
 import type { Measured } from '../../src/router/trial/checkTrial.ts';
-import { correctDepth, correctTemplate } from '../../src/router/trial/trialCorrection.ts';
+import { correctDepth } from '../../src/router/trial/depthCorrection.ts';
+import { correctGuide } from '../../src/router/trial/guideCorrection.ts';
 import { convergence, formatTrial, parseTrialLog } from '../../src/router/trial/trialLog.ts';
 import type { Result } from '../../src/units/complaint.ts';
 import { mostly, ordinarySpec, wild, wildSpec } from '../joint/anySpec.ts';
@@ -93,7 +94,7 @@ export const trials = abuse(
   ({ angle, depth, measured, run }) => {
     const moves: Result<object>[] = [
       correctDepth({ angle, depth }, measured),
-      correctTemplate({ slope: { run }, depth }, measured),
+      correctGuide({ slope: { run }, depth }, measured),
     ];
     const complaints = moves.flatMap((move) => {
       if (!move.ok) return move.complaints;

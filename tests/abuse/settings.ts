@@ -17,7 +17,9 @@ import { loadPrinters } from '../../src/files/printerStore.ts';
 import { inverse } from '../../src/paper/printerCorrection.ts';
 import { cutJoint } from '../../src/router/guide/cutJoint.ts';
 import { layOutWith, toolingOf } from '../../src/router/limits/layOutWith.ts';
-import { correctDepth, correctTemplate } from '../../src/router/trial/trialCorrection.ts';
+import { correctDepth } from '../../src/router/trial/depthCorrection.ts';
+import { correctGuide } from '../../src/router/trial/guideCorrection.ts';
+import { correctByHand } from '../../src/router/trial/handCorrection.ts';
 import type { Complaint } from '../../src/units/complaint.ts';
 import { wild } from '../joint/anySpec.ts';
 import { abuse, must, mustBeClear, mustBeFinite, refused } from './abuse.ts';
@@ -168,7 +170,7 @@ const PLANNED = [
     if (!laid.ok) throw new Error('an ordinary corner is refused');
     return { joint: laid.value, cutter };
   }),
-];
+].flatMap((planned) => (planned === undefined ? [planned] : [planned, { joint: planned.joint }]));
 
 export const trialOptions = abuse(
   'options of a trial of any text',
@@ -188,16 +190,19 @@ export const trialOptions = abuse(
       shy: rarely(measure),
       short: rarely(measure),
     }),
+    byHand: fc.constantFrom({}, {}, { byHand: true }),
   }),
-  ({ planned, unit, given }) => {
-    const options: TrialOptions = typedOnly(given);
+  ({ planned, unit, given, byHand }) => {
+    const options: TrialOptions = { ...typedOnly(given), ...byHand };
     try {
       const { trial, measured } = readTrialOptions(options, unit, planned);
       mustBeFinite({ trial, measured });
       const next =
         trial.kind === 'depth'
           ? correctDepth(trial.setting, measured)
-          : correctTemplate(trial.setting, measured);
+          : trial.kind === 'guide'
+            ? correctGuide(trial.setting, measured)
+            : correctByHand(measured, trial.depth);
       if (next.ok) mustBeFinite(next.value);
       return next.ok
         ? 'valid'

@@ -6,7 +6,8 @@ import type { Cutter } from '../../src/router/limits/cutter.ts';
 import { layOutForCutter } from '../../src/router/limits/layOutForCutter.ts';
 import { routerCut } from '../../src/router/passes/routerCut.ts';
 import { defaultStraight } from '../../src/router/passes/straightPasses.ts';
-import { correctDepth, correctTemplate } from '../../src/router/trial/trialCorrection.ts';
+import { correctDepth } from '../../src/router/trial/depthCorrection.ts';
+import { correctGuide } from '../../src/router/trial/guideCorrection.ts';
 import { value } from '../value.ts';
 import { box, hullOf, overlaps, Solid, sweep } from './guidedSolids.ts';
 
@@ -195,7 +196,7 @@ describe('through sockets, cut by a straight cutter along the sloped sides', () 
       expect(overlaps(moved, tail.translate([side * (each - 0.002), 0, 0]))).toBe(false);
       expect(overlaps(moved, tail.translate([side * (each + 0.002), 0, 0]))).toBe(true);
     }
-    const corrected = correctTemplate({ slope: joint.slope }, { looseness: 2 * each });
+    const corrected = correctGuide({ slope: joint.slope }, { looseness: 2 * each });
     expect(corrected.ok && corrected.value.move).toBeCloseTo(1, 9);
   });
 });

@@ -4,7 +4,9 @@ import { adviseCutter, CAUTIONS } from '../../src/router/limits/cautions.ts';
 import { checkCutter } from '../../src/router/limits/cutter.ts';
 import { checkStraight } from '../../src/router/passes/straightPasses.ts';
 import type { Measured } from '../../src/router/trial/checkTrial.ts';
-import { correctDepth, correctTemplate } from '../../src/router/trial/trialCorrection.ts';
+import { correctDepth } from '../../src/router/trial/depthCorrection.ts';
+import { correctGuide } from '../../src/router/trial/guideCorrection.ts';
+import { correctByHand } from '../../src/router/trial/handCorrection.ts';
 import { convergence, parseTrialLog } from '../../src/router/trial/trialLog.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { complaintsOf, told, value } from '../value.ts';
@@ -28,11 +30,11 @@ describe('a trial by depth', () => {
       return [stop, tails].map((move) => move && speak(move.because, 'mm'));
     };
     expect(words({ looseness: 0, proud: 0.3, short: 0.25 })).toEqual([
-      'The side stands 0.3 mm proud: its sockets are that much too short, so let the cutter run 0.3 mm further in.',
-      "The tails end 0.25 mm short of their sockets' bottom: cut the tail board alone 0.25 mm deeper; with the centres where they are the fit stays the same.",
+      'The tail board is 0.3 mm proud: the sockets are that much too short. Let the cutter run 0.3 mm further in.',
+      'The tails end 0.25 mm short of the floors of their sockets. Set the cutter 0.25 mm deeper for the tail board alone, and leave its centres: the fit stays the same.',
     ]);
     expect(words({ looseness: 0, proud: -0.4 })).toEqual([
-      "The side lies 0.4 mm under the pins' end: its sockets are that much too long, so stop the cutter 0.4 mm sooner.",
+      'The tail board is 0.4 mm below flush: the sockets are that much too long. Stop the cutter 0.4 mm sooner.',
       undefined,
     ]);
     expect(Object.keys(value(correctDepth(TRIAL, { looseness: 0 })))).not.toContain('tails');
@@ -44,11 +46,11 @@ describe('a trial by depth', () => {
     expect(advice({ length: 9.5, pinBoard: 10.5 })).toEqual([]);
     expect(advice({})).toEqual([]);
     expect(advice({ length: 9, pinBoard: 10 })).toEqual([
-      "length: 9.5 mm is deeper than the cutter cuts (9 mm): its neck would rub; try moving the guide's centres for a tighter fit, or a longer cutter",
-      'depth: 9.5 mm leaves a lap of 0.5 mm of a pin board of 10 mm; it must be at least 1 mm; try a thicker pin board, or a cutter with another angle',
+      "length: 9.5 mm is deeper than the cutter cuts (9 mm): its neck would rub; move the guide's centres for a tighter fit, or take a longer cutter",
+      'depth: 9.5 mm leaves a lap of 0.5 mm of a pin board of 10 mm; it must be at least 1 mm; take a thicker pin board, or a cutter with another angle',
     ]);
     expect(advice({ pinBoard: 20 }, 0.1)).toEqual([
-      "depth: gauges, templates and the sides' length were set for 9.5 mm; the lap is now 10.3 mm; try that lap in the plan, and its sheets printed again",
+      "depth: gauges, templates and the sides' length were set for 9.5 mm; the lap is now 10.3 mm; give that lap in the plan, and print its sheets again",
     ]);
     // 0.1 / (2 tan 14°) = 0.2005 mm deeper. A change of less than a tenth is planed off.
     expect(advice({ pinBoard: 20 }, 0.04)).toEqual([]);
@@ -61,38 +63,96 @@ describe('a trial by depth', () => {
     expect(correctDepth({ angle: 14, depth: 200 }, { looseness: 0 }).ok).toBe(true);
     expect(correctDepth({ angle: 14, depth: 0 }, { looseness: 0 }).ok).toBe(false);
     expect(complaintsOf(correctDepth(TRIAL, { looseness: 5.5, proud: -5.5, short: -0.5 }))).toEqual([
-      'looseness: the looseness (tight is less than 0) is 5.5 mm; what a trial can correct is -5 mm to 5 mm; try setting out and cutting the trial again',
-      'proud: the amount proud (shy is less than 0) is -5.5 mm; what a trial can correct is -5 mm to 5 mm; try setting out and cutting the trial again',
-      "short: the gap at the tails' ends is -0.5 mm; what a trial can correct is 0 mm to 5 mm; try setting out and cutting the trial again",
+      'looseness: the looseness (tight is less than 0) is 5.5 mm; what a trial can correct is -5 mm to 5 mm; set out and cut the trial joint again',
+      'proud: the amount proud (below flush is less than 0) is -5.5 mm; what a trial can correct is -5 mm to 5 mm; set out and cut the trial joint again',
+      "short: the gap at the tails' ends is -0.5 mm; what a trial can correct is 0 mm to 5 mm; set out and cut the trial joint again",
     ]);
     expect(correctDepth({ angle: 21, depth: 100 }, { looseness: 5, proud: 5, short: 5 }).ok).toBe(true);
     expect(complaintsOf(correctDepth({ angle: 14, depth: 3 }, { looseness: 2, proud: 3, short: 4 }))).toEqual(
       [
-        'looseness: the correction would be 4.01 mm, larger than the depth of 3 mm; try measuring again, or a cutter with another angle',
-        "proud: the correction would be 3 mm, larger than the joint's 3 mm; try measuring again, or a cutter with another angle",
-        "short: the correction would be 4 mm, larger than the joint's 3 mm; try measuring again, or a cutter with another angle",
+        'looseness: the correction would be 4.01 mm, larger than the depth of 3 mm; measure again, or take a cutter with another angle',
+        "proud: the correction would be 3 mm, larger than the joint's 3 mm; measure again, or take a cutter with another angle",
+        "short: the correction would be 4 mm, larger than the joint's 3 mm; measure again, or take a cutter with another angle",
       ],
     );
   });
 });
 
-describe('a trial by template', () => {
-  const because = (looseness: number) => speak(value(correctTemplate(SLOPED, { looseness })).because, 'mm');
+describe('a trial by guide', () => {
+  const because = (looseness: number) => speak(value(correctGuide(SLOPED, { looseness })).because, 'mm');
 
   it('that is tight moves towards the inside face, and one that fits stays', () => {
-    expect(because(-0.2)).toBe('Tight by 0.2 mm: 0.2 mm x 8 / 2 = 0.8 mm towards the inside face.');
-    expect(because(0)).toBe('The fit is right: leave the template where it is.');
-    expect(value(correctTemplate(SLOPED, { looseness: -0 })).move).toBe(0);
+    expect(because(-0.2)).toBe(
+      "Tight by 0.2 mm: 0.2 mm x 8 / 2 = 0.8 mm towards the inside face. Put a strip 0.8 mm thick between the guide's fence and the pin board.",
+    );
+    expect(because(0)).toBe('The fit is right: leave the guide where it is.');
+    expect(value(correctGuide(SLOPED, { looseness: -0 })).move).toBe(0);
   });
 
   it('is refused in plain words', () => {
-    expect(complaintsOf(correctTemplate({ ...SLOPED, depth: 0 }, { looseness: 6 }))).toEqual([
+    expect(complaintsOf(correctGuide({ ...SLOPED, depth: 0 }, { looseness: 6 }))).toEqual([
       'depth: the depth is 0 mm; it must be more than 0 mm and at most 200 mm',
-      'looseness: the looseness (tight is less than 0) is 6 mm; what a trial can correct is -5 mm to 5 mm; try setting out and cutting the trial again',
+      'looseness: the looseness (tight is less than 0) is 6 mm; what a trial can correct is -5 mm to 5 mm; set out and cut the trial joint again',
     ]);
-    expect(complaintsOf(correctTemplate({ ...SLOPED, depth: 10 }, { looseness: 3 }))).toEqual([
-      "looseness: the correction would be 12 mm, larger than the joint's 10 mm; try measuring again, or a cutter with another angle",
+    expect(complaintsOf(correctGuide({ ...SLOPED, depth: 10 }, { looseness: 3 }))).toEqual([
+      "looseness: the correction would be 12 mm, larger than the joint's 10 mm; measure again, or take a cutter with another angle",
     ]);
+  });
+});
+
+describe('a trial by guide whose straight cutter is known', () => {
+  it('sets that deeper where the tail board is proud, shallower where it is below flush', () => {
+    const stop = (proud: number) => {
+      const move = value(correctGuide({ ...SLOPED, straight: 11 }, { looseness: 0, proud, short: 0.1 }));
+      return [move.stop, move.tails].map((each) => each && speak(each.because, 'mm'));
+    };
+    const tails =
+      'The tails end 0.1 mm short. Set the dovetail cutter 0.1 mm deeper for the tail board, and leave its centres: the fit stays the same.';
+    expect(stop(0.3)).toEqual([
+      'The tail board is 0.3 mm proud: the sockets are that much too shallow. Set the straight cutter 0.3 mm deeper, at 11.3 mm.',
+      tails,
+    ]);
+    expect(stop(-0.2)).toEqual([
+      'The tail board is 0.2 mm below flush: the sockets are that much too deep. Set the straight cutter 0.2 mm shallower, at 10.8 mm.',
+      tails,
+    ]);
+  });
+});
+
+describe('a trial by hand', () => {
+  const words = (measured: Measured) => {
+    const { because, stop, tails } = value(correctByHand(measured));
+    return [because, stop?.because, tails?.because].flatMap((each) => (each ? [speak(each, 'mm')] : []));
+  };
+
+  it('pares the pins of a tight joint, half on either side', () => {
+    expect(words({ looseness: -0.2 })).toEqual([
+      'Tight by 0.2 mm: rub pencil on the tails, and pare the pins where it marks them, 0.1 mm off each side. Saw the next pins 0.1 mm nearer to their lines.',
+    ]);
+  });
+
+  it('shims a loose joint, and scribes and saws the next anew', () => {
+    expect(words({ looseness: 0.2 })).toEqual([
+      'Loose by 0.2 mm: glue a shaving 0.2 mm thick into each socket, at one side of the tail. Scribe the next pins from their tails again, and saw them 0.1 mm further into the waste.',
+    ]);
+  });
+
+  it('gauges the next boards by what is proud, below flush or short', () => {
+    expect(words({ looseness: 0, proud: 0.3, short: 0.2 })).toEqual([
+      'The fit is right: scribe and saw the next corner the same way.',
+      'The tail board is 0.3 mm proud: chop the sockets 0.3 mm further from the end, and gauge the next ones so.',
+      'The tails end 0.2 mm short: gauge the next tail board 0.2 mm further from its end.',
+    ]);
+    expect(words({ looseness: 0, proud: -0.3 })[1]).toBe(
+      "The tail board is 0.3 mm below flush: plane the pins' ends flush, and gauge the next sockets 0.3 mm shorter.",
+    );
+  });
+
+  it('is refused where no joint is so far out', () => {
+    expect(complaintsOf(correctByHand({ looseness: 6 }))).toHaveLength(1);
+    expect(complaintsOf(correctByHand({ looseness: 0, proud: 4 }, 4))).toHaveLength(1);
+    expect(correctByHand({ looseness: 0, proud: 4 }).ok).toBe(true);
+    expect(told(value(correctByHand({ looseness: 0.6 })).advice)).toHaveLength(1);
   });
 });
 
@@ -101,8 +161,8 @@ describe('a log', () => {
     const { complaints, trials } = parseTrialLog('   \n"text"\n7\n');
     expect(trials).toEqual([]);
     expect(told(complaints)).toEqual([
-      'line.2: "\\"text\\"" is no trial; a trial is written {"angle":14,"depth":9.5,"loose":0.2} or {"slope":8,"at":0,"loose":0.2}; try mending the line or taking it out',
-      'line.3: "7" is no trial; a trial is written {"angle":14,"depth":9.5,"loose":0.2} or {"slope":8,"at":0,"loose":0.2}; try mending the line or taking it out',
+      'line.2: "\\"text\\"" is no trial; a trial is written {"angle":14,"depth":9.5,"loose":0.2} or {"slope":8,"at":0,"loose":0.2}; correct the line or remove it',
+      'line.3: "7" is no trial; a trial is written {"angle":14,"depth":9.5,"loose":0.2} or {"slope":8,"at":0,"loose":0.2}; correct the line or remove it',
     ]);
   });
 

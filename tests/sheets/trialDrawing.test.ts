@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { Drawing, Point } from '../../src/drawing/drawing.ts';
 import { textMark } from '../../src/drawing/shapes.ts';
 import { CAP_HEIGHT } from '../../src/drawing/textWidth.ts';
-import { correctDepth, correctTemplate } from '../../src/router/trial/trialCorrection.ts';
-import { drawDepthMove, drawTemplateMove } from '../../src/sheets/trialDrawing.ts';
+import { correctDepth } from '../../src/router/trial/depthCorrection.ts';
+import { correctGuide } from '../../src/router/trial/guideCorrection.ts';
+import { drawDepthMove, drawGuideMove } from '../../src/sheets/trialDrawing.ts';
 import { value } from '../value.ts';
 
 /** A cutter that leans 1 in 4. */
@@ -17,8 +18,8 @@ const depthDrawing = (looseness: number): Drawing => {
 
 const templateDrawing = (looseness: number): Drawing => {
   const setting = { slope: { run: 5 } };
-  const move = value(correctTemplate(setting, { looseness }));
-  return drawTemplateMove(setting, move, 'mm');
+  const move = value(correctGuide(setting, { looseness }));
+  return drawGuideMove(setting, move, 'mm');
 };
 
 const SMALL = 2.4 / CAP_HEIGHT;

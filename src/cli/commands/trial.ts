@@ -7,7 +7,7 @@ export const addTrial = (program: Command): void => {
     .command('trial')
     .summary('what a trial joint measures, turned into the next setting')
     .description(
-      'Says how to set the cutter or the template after a trial joint. Where one cutter cuts both boards its depth changes; pins cut along a sloped template are corrected by moving that.',
+      "Says what to change after a trial joint. One cutter in both boards: its depth. Pins cut along a sloped guide: the guide's place, and the straight cutter's depth. By hand: what to pare, shim or scribe again.",
     )
     .argument('[plan]', 'a plan file that has the joint, and what it is cut with')
     .option('--json', 'print one JSON object, lengths in mm')
@@ -20,20 +20,22 @@ export const addTrial = (program: Command): void => {
     .option('--cutter-angle <degrees>', 'one dovetail cutter in both boards, at this angle')
     .option('--cutter-length <length>', 'how far up its side it cuts')
     .option('--depth <length>', 'how deep the cutter was set')
-    .option('--slope <slope>', 'or pins along a template of this slope: 1:8')
-    .option('--at <length>', 'how far that template stood from where it stood first')
+    .option('--slope <slope>', 'or pins cut along a guide of this slope: 1:8')
+    .option('--at <length>', 'how far that guide was from its first place')
+    .option('--by-hand', 'or both boards sawn and chopped by hand')
     .optionsGroup('What was measured:')
     .option('--loose <length>', 'how far a tail moves from side to side in its socket')
     .option('--tight <length>', 'or how much must come off before it goes in')
-    .option('--proud <length>', "how far the tail board stands out beyond the pins' end")
-    .option('--shy <length>', 'or how far it lies under it')
-    .option('--short <length>', "the gap between the tails' ends and their sockets' bottom")
+    .option('--proud <length>', "how far the tail board stands out beyond the pins' ends")
+    .option('--shy <length>', 'or how far it is below flush')
+    .option('--short <length>', "the gap between the tails' ends and the floors of their sockets")
     .addHelpText(
       'after',
       `
 Examples:
   halfpin trial --cutter-angle 14 --depth 9.5 --loose 0.2
   halfpin trial --slope 1:8 --tight 0.1 --proud 0.3
+  halfpin trial --by-hand --tight 0.1
   halfpin trial examples/trinket-box.yaml --joint "Box corner" --loose 1/64
 `,
     )

@@ -10,12 +10,10 @@ import { writePdf, writeSvg } from '../../files/writeDrawn.ts';
 import { namedCorners } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
 import type { Measured } from '../../router/trial/checkTrial.ts';
-import {
-  correctDepth,
-  correctTemplate,
-  type DepthMove,
-  type TemplateMove,
-} from '../../router/trial/trialCorrection.ts';
+import type { Correction } from '../../router/trial/correction.ts';
+import { correctDepth } from '../../router/trial/depthCorrection.ts';
+import { correctGuide } from '../../router/trial/guideCorrection.ts';
+import { correctByHand } from '../../router/trial/handCorrection.ts';
 import {
   type Convergence,
   convergence,
@@ -23,8 +21,8 @@ import {
   parseTrialLog,
   type Trial,
 } from '../../router/trial/trialLog.ts';
-import { depthPicture, templatePicture } from '../../router/trial/trialPicture.ts';
-import { drawDepthMove, drawTemplateMove } from '../../sheets/trialDrawing.ts';
+import { depthPicture, guidePicture } from '../../router/trial/trialPicture.ts';
+import { drawDepthMove, drawGuideMove } from '../../sheets/trialDrawing.ts';
 import { type Complaint, sentence } from '../../units/complaint.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { nameKey } from '../../units/name.ts';
@@ -56,10 +54,12 @@ export const tryJoint = async (plan: string | undefined, options: TrialOptions):
   const cut = trialOf(trial, measured, log?.trials ?? [], unit);
 
   const drawn =
-    options.out === undefined ? [] : await draw(next.drawing, options.out, options.force === true);
-  if (options.log !== undefined && log !== undefined)
+    options.out === undefined || next.drawing === undefined
+      ? []
+      : await draw(next.drawing, options.out, options.force === true);
+  if (options.log !== undefined && log !== undefined && cut !== undefined)
     await appendLine(options.log, `${log.open ? '\n' : ''}${formatTrial(cut)}`);
-  const converging = log && convergence([...log.trials, cut]);
+  const converging = log && cut && convergence([...log.trials, cut]);
   process.stdout.write(
     options.json
       ? printJson({ ...next.record, ...(converging && { converging }) })
@@ -89,11 +89,11 @@ const plannedJoint = async (
   };
 };
 
-/** The next setting as JSON, as text and as a drawing. */
+/** The next setting as JSON, as text and as a drawing; work by hand moves nothing that could be drawn. */
 interface Next {
   readonly record: object;
   readonly text: readonly string[];
-  readonly drawing: Drawing;
+  readonly drawing?: Drawing;
 }
 
 const correct = (trial: TrialSetting, measured: Measured, options: TrialOptions, unit: Notation): Next => {
@@ -112,31 +112,39 @@ const correct = (trial: TrialSetting, measured: Measured, options: TrialOptions,
       drawing: drawDepthMove(trial.setting, corrected.value, unit),
     };
   }
-  const corrected = correctTemplate(trial.setting, measured);
+  if (trial.kind === 'guide') {
+    const corrected = correctGuide(trial.setting, measured);
+    if (!corrected.ok) return refused(corrected.complaints);
+    const { move } = corrected.value;
+    return {
+      record: { move, ...reasons(corrected.value, unit) },
+      text: moveText(corrected.value, guidePicture(corrected.value, unit), unit),
+      drawing: drawGuideMove(trial.setting, corrected.value, unit),
+    };
+  }
+  const corrected = correctByHand(measured, trial.depth);
   if (!corrected.ok) return refused(corrected.complaints);
-  const { move } = corrected.value;
+  const { pare } = corrected.value;
   return {
-    record: { move, ...reasons(corrected.value, unit) },
-    text: moveText(corrected.value, templatePicture(corrected.value, unit), unit),
-    drawing: drawTemplateMove(trial.setting, corrected.value, unit),
+    record: { pare, ...reasons(corrected.value, unit) },
+    text: moveText(corrected.value, [], unit),
   };
 };
 
-const moveText = (move: DepthMove | TemplateMove, picture: readonly string[], unit: Notation): string[] => [
+const moveText = (move: Correction, picture: readonly string[], unit: Notation): string[] => [
   ...sentences(move, unit),
-  '',
-  ...picture,
+  ...(picture.length > 0 ? ['', ...picture] : []),
   ...adviceText(move.advice, unit),
 ];
 
-const reasons = ({ because, stop, tails, advice }: DepthMove | TemplateMove, unit: Notation) => ({
+const reasons = ({ because, stop, tails, advice }: Correction, unit: Notation) => ({
   because: speak(because, unit),
   ...(stop && { stop: { change: stop.change, because: speak(stop.because, unit) } }),
   ...(tails && { tails: { change: tails.change, because: speak(tails.because, unit) } }),
   advice: advice.map((each) => sentence(each, unit)),
 });
 
-const sentences = ({ because, stop, tails }: DepthMove | TemplateMove, unit: Notation): string[] =>
+const sentences = ({ because, stop, tails }: Correction, unit: Notation): string[] =>
   [because, stop?.because, tails?.because].flatMap((each) =>
     each === undefined ? [] : terminalLines(speak(each, unit)),
   );
@@ -163,13 +171,14 @@ const readLog = async (
   return { trials, open: text !== '' && !text.endsWith('\n') };
 };
 
-/** The trial as it is logged. After the first along a slope, the template's position is required. */
+/** The trial as it is logged; none by hand. After the first along a slope, the guide's position is required. */
 const trialOf = (
   trial: TrialSetting,
   { looseness }: Measured,
   earlier: readonly Trial[],
   unit: Notation,
-): Trial => {
+): Trial | undefined => {
+  if (trial.kind === 'hand') return undefined;
   if (trial.kind === 'depth') {
     const { angle, depth } = trial.setting;
     return { angle, depth, loose: looseness };
@@ -181,7 +190,7 @@ const trialOf = (
       [
         {
           at: ['at'],
-          says: say`the log holds earlier trials of this slope; where the template stood this time, from where it stood first, is missing`,
+          says: say`the log holds earlier trials of this slope; how far the guide was from its first place this time is missing`,
           hint: say`${mm(last.setting)}, if it was moved as the log says`,
         },
       ],
@@ -197,9 +206,7 @@ const convergenceText = (
 ): string[] => {
   const length = (value: number): string => formatLength(value, unit);
   const where =
-    kind === 'depth'
-      ? `a depth of ${length(setting)}`
-      : `${length(setting)} from where the template stood first`;
+    kind === 'depth' ? `a depth of ${length(setting)}` : `${length(setting)} from the guide's first place`;
   return [
     '',
     ...terminalLines(

@@ -1,9 +1,11 @@
-import { refuseOptions } from '../../files/failure.ts';
+import { optionName, refuseOptions } from '../../files/failure.ts';
+import { gauges } from '../../joint/gauges.ts';
 import type { Joint } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { Cutter } from '../../router/limits/cutter.ts';
 import type { Measured } from '../../router/trial/checkTrial.ts';
-import type { OneCutterSetting, SlopedSetting } from '../../router/trial/trialCorrection.ts';
+import type { OneCutterSetting } from '../../router/trial/depthCorrection.ts';
+import type { GuideSetting } from '../../router/trial/guideCorrection.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { mm, type Phrase, say } from '../../units/phrase.ts';
 import { parseSlope } from '../../units/slope.ts';
@@ -17,6 +19,7 @@ export interface TrialOptions {
   readonly cutterLength?: string;
   readonly depth?: string;
   readonly slope?: string;
+  readonly byHand?: boolean;
   readonly at?: string;
   readonly loose?: string;
   readonly tight?: string;
@@ -33,8 +36,10 @@ export interface TrialOptions {
 /** How the trial joint was cut. */
 export type TrialSetting =
   | { readonly kind: 'depth'; readonly setting: OneCutterSetting }
-  /** `at`: the template's distance from its first position in mm, where it is given. */
-  | { readonly kind: 'template'; readonly setting: SlopedSetting; readonly at?: number };
+  /** `at`: the guide's distance from its first position in mm, where it is given. */
+  | { readonly kind: 'guide'; readonly setting: GuideSetting; readonly at?: number }
+  /** `depth`: the joint's in mm, where it is known. */
+  | { readonly kind: 'hand'; readonly depth?: number };
 
 /** The corner of a plan that was tried. */
 export interface PlannedJoint {
@@ -88,26 +93,38 @@ export const readTrialOptions = (
   const complain = (key: keyof TrialOptions, says: Phrase, hint: Phrase) =>
     read.complain({ at: [key], says, hint });
 
-  // Stopped sockets of a plan with a cutter are cut by that in both boards; all others have their pins cut along a slope.
+  const ways = (['cutterAngle', 'slope', 'byHand'] as const).filter((key) => options[key] !== undefined);
+  for (const way of ways.slice(1))
+    read.complain({
+      at: [way],
+      says: say`${optionName([ways[0] ?? way])} is given too, and a joint is cut in one way`,
+      remedy: say`remove one of them`,
+    });
+  // Stopped sockets of a plan with a cutter are cut by that in both boards, open ones along a guide; without one, all by hand.
   const stopped = planned !== undefined && kindOf(planned.joint).sockets === 'stopped';
-  const both = stopped && options.slope === undefined ? planned.cutter : undefined;
+  const own = ways.length > 0 ? undefined : planned?.cutter;
+  const both = stopped ? own : undefined;
+  const along = slope ?? (own && planned?.joint.slope);
   const byCutter = options.cutterAngle !== undefined || both !== undefined;
-  if (options.cutterAngle !== undefined && options.slope !== undefined)
-    complain(
-      'slope',
-      say`--cutter-angle is given too`,
-      say`one of them: the cutter cuts both boards, or the template the pins`,
-    );
-  else if (!byCutter && options.slope === undefined && planned === undefined)
+  const byHand = options.byHand === true || (ways.length === 0 && planned !== undefined && own === undefined);
+  if (ways.length === 0 && planned === undefined)
     complain(
       'cutterAngle',
       say`how the joint was cut is missing`,
-      say`--cutter-angle 14 --depth 9.5, or --slope 1:8, or a plan`,
+      say`--cutter-angle 14 --depth 9.5, --slope 1:8, --by-hand, or a plan`,
     );
   if (byCutter && options.depth === undefined && depth === undefined)
     complain('depth', say`how deep the cutter was set is missing`, say`--depth 9.5`);
   if (byCutter && options.at !== undefined)
-    complain('at', say`a cutter is set by its depth, not along a template`, say`--depth`);
+    complain('at', say`a cutter is set by its depth, not along a guide`, say`--depth`);
+  if (byHand)
+    for (const key of ['depth', 'cutterLength', 'at', 'log', 'out'] as const)
+      if (options[key] !== undefined)
+        read.complain({
+          at: [key],
+          says: say`a corner cut by hand has no setting to correct`,
+          remedy: say`remove ${optionName([key])}, or say what cut it: --cutter-angle 14 or --slope 1:8`,
+        });
   if (read.complaints.length > 0) return refuseOptions(read.complaints, unit);
 
   const measured: Measured = {
@@ -115,6 +132,7 @@ export const readTrialOptions = (
     ...(proud !== undefined && { proud }),
     ...(short !== undefined && { short }),
   };
+  if (byHand) return { trial: { kind: 'hand', ...(depth !== undefined && { depth }) }, measured };
   const cutAngle = angle ?? both?.angle;
   if (cutAngle !== undefined && depth !== undefined) {
     const reach = cutterLength ?? planned?.cutter?.length;
@@ -131,12 +149,15 @@ export const readTrialOptions = (
       measured,
     };
   }
-  const along = slope ?? planned?.joint.slope;
   if (along === undefined) return refuseOptions(read.complaints, unit);
   return {
     trial: {
-      kind: 'template',
-      setting: { slope: along, ...(depth !== undefined && { depth }) },
+      kind: 'guide',
+      setting: {
+        slope: along,
+        ...(depth !== undefined && { depth }),
+        ...(own && planned && { straight: gauges(planned.joint).pinBoardFace }),
+      },
       ...(at !== undefined && { at }),
     },
     measured,

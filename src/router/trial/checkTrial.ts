@@ -38,12 +38,12 @@ export const checkMeasured = (measured: Measured): Complaint[] => {
           {
             at: [at],
             says: say`${what} is ${lengthOrNaN(value)}; what a trial can correct is ${atLeast(least)} to ${atMost(MOST_MEASURED)}`,
-            hint: say`setting out and cutting the trial again`,
+            remedy: say`set out and cut the trial joint again`,
           },
         ];
   return [
     ...between('looseness', 'the looseness (tight is less than 0)', looseness, -MOST_MEASURED),
-    ...between('proud', 'the amount proud (shy is less than 0)', proud, -MOST_MEASURED),
+    ...between('proud', 'the amount proud (below flush is less than 0)', proud, -MOST_MEASURED),
     ...between('short', "the gap at the tails' ends", short, 0),
   ];
 };
@@ -56,7 +56,7 @@ export const checkMove = (change: number, size: number, at: keyof Measured, than
         {
           at: [at],
           says: say`the correction would be ${mm(Math.abs(change))}, larger than ${than}`,
-          hint: say`measuring again, or a cutter with another angle`,
+          remedy: say`measure again, or take a cutter with another angle`,
         },
       ];
 

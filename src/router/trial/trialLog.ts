@@ -6,13 +6,13 @@ import { isInRange } from '../../units/range.ts';
 import { RUN_RANGE, slopeOfDegrees } from '../../units/slope.ts';
 import { checkAngle } from '../limits/cutter.ts';
 import { MOST_DEPTH, MOST_MEASURED } from './checkTrial.ts';
-import { correction } from './trialCorrection.ts';
+import { correction } from './correction.ts';
 
 /** One trial joint of a log, in mm: where it was cut, and how loose it was (tight is less than 0). */
 export type Trial =
   /** Cut with one cutter in both boards, at a depth. */
   | { readonly angle: number; readonly depth: number; readonly loose: number }
-  /** Pins cut along a sloped template, 1 in `slope`, which was moved `at` mm from its first position. */
+  /** Pins cut along a sloped guide, 1 in `slope`, which was moved `at` mm from its first position. */
   | { readonly slope: number; readonly at: number; readonly loose: number };
 
 /** A log as far as it can be read: what is damaged is complained of and left out. */
@@ -34,7 +34,7 @@ export const parseTrialLog = (text: string): TrialLog => {
       complaints.push({
         at: ['line', i + 1],
         says: say`${quote(line)} is no trial; a trial is written {"angle":14,"depth":9.5,"loose":0.2} or {"slope":8,"at":0,"loose":0.2}`,
-        hint: say`mending the line or taking it out`,
+        remedy: say`correct the line or remove it`,
       });
   });
   return { trials, complaints };
@@ -71,7 +71,7 @@ const isWithin = (value: unknown, least: number, most: number): value is number 
 
 /** The setting that the trials of one cutter or slope converge to. */
 export interface Convergence {
-  /** The depth, or the template's place, at which the joint should fit. */
+  /** The depth, or the guide's place, at which the joint should fit. */
   readonly setting: number;
   /** Number of trials that it is based on. */
   readonly trials: number;

@@ -1,6 +1,7 @@
 import { formatLength } from '../../units/formatLength.ts';
 import type { Notation } from '../../units/notation.ts';
-import type { DepthMove, TemplateMove } from './trialCorrection.ts';
+import type { DepthMove } from './depthCorrection.ts';
+import type { GuideMove } from './guideCorrection.ts';
 
 /** The socket seen from the pin board's end, in letters: how deep the trial was cut, dotted, and how deep the next one is. */
 export const depthPicture = ({ depth, change }: DepthMove, unit: Notation): string[] => {
@@ -22,8 +23,8 @@ export const depthPicture = ({ depth, change }: DepthMove, unit: Notation): stri
   ];
 };
 
-/** A pin seen from the pin board's end, in letters, and which way its template moves. */
-export const templatePicture = ({ move }: TemplateMove, unit: Notation): string[] => {
+/** A pin seen from the pin board's end, in letters, and which way its guide moves. */
+export const guidePicture = ({ move }: GuideMove, unit: Notation): string[] => {
   const arrow = move > 0 ? '↑' : '↓';
   const beside = (text: string): string => (move === 0 ? '' : `  ${arrow} ${text}`.trimEnd());
   const how =

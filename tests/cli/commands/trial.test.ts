@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { folder, GUIDED_CHEST, halfpin } from '../program.ts';
+import { CHEST, folder, GUIDED_CHEST, halfpin } from '../program.ts';
 
 const FOURTEEN = ['trial', '--cutter-angle', '14', '--depth', '9.5'];
 
@@ -55,17 +55,26 @@ describe('trial', () => {
     expect(refusals(...FOURTEEN, '--loose', '0.1', '--out', where)[0]).toContain('not made by halfpin');
   });
 
-  it("reads a plan's joint: one cutter's depth in a lapped one, the pins' template in a through one", () => {
+  it("reads a plan's joint: one cutter's depth in a lapped one, the pins' guide in a through one, by hand without a cutter", () => {
     const front = json('trial', GUIDED_CHEST, '--joint', 'buttons front', '--loose', '0.2');
     // 15 deep, 0.2 / (2 tan 8°) = 0.71154 more.
     expect(front).toMatchObject({ depth: 15.7115, change: 0.7115 });
     const back = json('trial', GUIDED_CHEST, '--joint', 'Buttons back', '--loose', '0.2');
     expect(back).toMatchObject({ move: 0.7115 });
+    const hand = json('trial', CHEST, '--joint', 'Buttons back', '--tight', '0.2');
+    expect(hand).toMatchObject({ pare: 0.1 });
+    expect(hand).toEqual(
+      json('trial', GUIDED_CHEST, '--joint', 'Buttons back', '--by-hand', '--tight', '0.2'),
+    );
+    // A side of 11 mm: the straight cutter is set as deep, and deeper by what the tail board is proud.
+    expect(
+      json('trial', GUIDED_CHEST, '--joint', 'Buttons back', '--loose', '0', '--proud', '0.3').stop.because,
+    ).toMatch(/Set the straight cutter 0\.3 mm deeper, at 11\.3 mm\.$/u);
   });
 
   it('doubts a measurement that has lost its decimal point, in words and as JSON', () => {
     for (const trial of [FOURTEEN, ['trial', '--slope', '1:8']]) {
-      const wrong = 'measure again: 2 mm is more than a trial joint is usually off';
+      const wrong = 'measure again: 2 mm is more than a trial joint is usually out';
       expect(json(...trial, '--loose', '2').advice[0]).toContain(wrong);
       expect(halfpin([...trial, '--loose', '2']).out).toContain(`advice: ${wrong}`);
       expect(json(...trial, '--loose', '0.2').advice).toEqual([]);
@@ -92,6 +101,14 @@ describe('what a trial cannot be corrected by', () => {
     [['trial', '--slope', '1:8', '--loose', '0.1', '--tight', '0.1'], ['--tight']],
     [['trial', '--slope', '1:8', '--loose', '-0.1'], ['--loose']],
     [['trial', '--slope', '1:8', '--cutter-angle', '8', '--depth', '9', '--loose', '0.1'], ['--slope']],
+    [
+      ['trial', '--slope', '1:8', '--by-hand', '--loose', '0.1'],
+      ['--by-hand', '--log', '--out'],
+    ],
+    [
+      ['trial', '--by-hand', '--depth', '9', '--at', '1', '--loose', '0.1'],
+      ['--depth', '--at', '--log', '--out'],
+    ],
     [['trial', GUIDED_CHEST, '--loose', '0.1'], ['--joint']],
     [['trial', GUIDED_CHEST, '--joint', 'Socks', '--loose', '0.1'], ['--joint']],
     [['trial', '--joint', 'Buttons front', '--slope', '1:8', '--loose', '0.1'], ['--joint']],
@@ -133,7 +150,7 @@ describe('a log of trials', () => {
     writeFileSync(log, text);
     const [line] = refusals(...FOURTEEN, '--loose', '0.1', '--log', log);
     expect(line?.startsWith(`${log}:2: `)).toBe(true);
-    expect(line).toMatch(/is no trial; a trial is written .*; try mending the line or taking it out$/u);
+    expect(line).toMatch(/is no trial; a trial is written .*; correct the line or remove it$/u);
     expect(readFileSync(log, 'utf8')).toBe(text);
   });
 

@@ -1,14 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { correctDepth, correctTemplate } from '../../../src/router/trial/trialCorrection.ts';
-import { depthPicture, templatePicture } from '../../../src/router/trial/trialPicture.ts';
+import { correctDepth } from '../../../src/router/trial/depthCorrection.ts';
+import { correctGuide } from '../../../src/router/trial/guideCorrection.ts';
+import { depthPicture, guidePicture } from '../../../src/router/trial/trialPicture.ts';
 
 const depth = (looseness: number): string[] => {
   const move = correctDepth({ angle: 14, depth: 9.5 }, { looseness });
   return move.ok ? depthPicture(move.value, 'mm') : [];
 };
 const template = (looseness: number): string[] => {
-  const move = correctTemplate({ slope: { run: 8 } }, { looseness });
-  return move.ok ? templatePicture(move.value, 'mm') : [];
+  const move = correctGuide({ slope: { run: 8 } }, { looseness });
+  return move.ok ? guidePicture(move.value, 'mm') : [];
 };
 
 describe('the picture of a trial in letters', () => {

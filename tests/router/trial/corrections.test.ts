@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Measured } from '../../../src/router/trial/checkTrial.ts';
-import { correctDepth, correction, correctTemplate } from '../../../src/router/trial/trialCorrection.ts';
+import { correction } from '../../../src/router/trial/correction.ts';
+import { correctDepth } from '../../../src/router/trial/depthCorrection.ts';
+import { correctGuide } from '../../../src/router/trial/guideCorrection.ts';
 import { mm, say, speak } from '../../../src/units/phrase.ts';
 import { value } from '../../value.ts';
 
@@ -10,7 +12,7 @@ const TRIAL = { angle: 14, depth: 9.5 };
 const next = (measured: Measured, setting: Parameters<typeof correctDepth>[0] = TRIAL) =>
   value(correctDepth(setting, measured));
 
-const placesOf = (result: ReturnType<typeof correctDepth> | ReturnType<typeof correctTemplate>): string[] =>
+const placesOf = (result: ReturnType<typeof correctDepth> | ReturnType<typeof correctGuide>): string[] =>
   result.ok ? [] : result.complaints.map(({ at }) => at.join('.'));
 
 describe('correction', () => {
@@ -57,11 +59,11 @@ describe('correctDepth', () => {
     expect(
       refused.ok
         ? []
-        : refused.complaints.map(({ says, hint = [] }) => [speak(says, 'mm'), speak(hint, 'mm')]),
+        : refused.complaints.map(({ says, remedy = [] }) => [speak(says, 'mm'), speak(remedy, 'mm')]),
     ).toEqual([
       [
         'the next depth would be 10.3 mm, and the cutter would come out at the face of a pin board of 10 mm',
-        "measuring again, moving the guide's centres, a thicker pin board, or a cutter with another angle",
+        "measure again, move the guide's centres, or take a thicker pin board or a cutter with another angle",
       ],
     ]);
     expect(places(10.31)).toEqual([]);
@@ -83,7 +85,7 @@ describe('correctDepth', () => {
     expect(told(0.5)).toEqual([]);
     expect(told(-0.5)).toEqual([]);
     expect(told(0.51).map(([at]) => at)).toEqual([['looseness']]);
-    const doubt = [[['looseness'], 'measure again: 2 mm is more than a trial joint is usually off']];
+    const doubt = [[['looseness'], 'measure again: 2 mm is more than a trial joint is usually out']];
     expect(told(2)).toEqual(doubt);
     expect(told(-2)).toEqual(doubt);
     expect(next({ looseness: 2 }).advice[0]?.hint).toEqual(say`${mm(0.2)}, if a decimal point was left out`);
@@ -115,22 +117,22 @@ describe('correctDepth', () => {
   });
 });
 
-describe('correctTemplate', () => {
+describe('correctGuide', () => {
   const slope = { run: 8 };
 
-  it('moves the template by g / (2 s), towards the outside face where the joint is loose', () => {
-    const loose = correctTemplate({ slope }, { looseness: 0.2 });
+  it('moves the guide by g / (2 s), towards the outside face where the joint is loose', () => {
+    const loose = correctGuide({ slope }, { looseness: 0.2 });
     expect(loose.ok && loose.value.move).toBeCloseTo(0.8, 12);
     expect(loose.ok && speak(loose.value.because, 'mm')).toBe(
-      'Loose by 0.2 mm: 0.2 mm x 8 / 2 = 0.8 mm towards the outside face.',
+      "Loose by 0.2 mm: 0.2 mm x 8 / 2 = 0.8 mm towards the outside face. Fasten the guide's fence 0.8 mm further from the mouths of its slots.",
     );
-    const tight = correctTemplate({ slope }, { looseness: -0.2 });
+    const tight = correctGuide({ slope }, { looseness: -0.2 });
     expect(tight.ok && tight.value.move).toBeCloseTo(-0.8, 12);
   });
 
   it('refuses a move as large as the joint', () => {
-    expect(placesOf(correctTemplate({ slope, depth: 18 }, { looseness: 4.4 }))).toEqual([]);
-    expect(placesOf(correctTemplate({ slope, depth: 18 }, { looseness: 4.5 }))).toEqual(['looseness']);
+    expect(placesOf(correctGuide({ slope, depth: 18 }, { looseness: 4.4 }))).toEqual([]);
+    expect(placesOf(correctGuide({ slope, depth: 18 }, { looseness: 4.5 }))).toEqual(['looseness']);
   });
 
   it('undoes itself: a joint moved by the correction measures nothing more', () => {
@@ -139,7 +141,7 @@ describe('correctTemplate', () => {
         fc.double({ min: -1, max: 1, noNaN: true }),
         fc.double({ min: 4, max: 10, noNaN: true }),
         (looseness, run) => {
-          const moved = correctTemplate({ slope: { run } }, { looseness });
+          const moved = correctGuide({ slope: { run } }, { looseness });
           expect(moved.ok && looseness - (2 * moved.value.move) / run).toBeCloseTo(0, 9);
         },
       ),

@@ -1,0 +1,52 @@
+import type { Complaint } from '../../units/complaint.ts';
+import { EPSILON } from '../../units/epsilon.ts';
+import { mm, type Phrase, say } from '../../units/phrase.ts';
+import { rise, type Slope } from '../../units/slope.ts';
+
+/** A change to one setting, in mm, and what to do. */
+export interface Move {
+  readonly change: number;
+  readonly because: Phrase;
+}
+
+/** What to do after a trial joint. Lengths in mm. */
+export interface Correction {
+  /** What was measured of the fit, and what to do for it. */
+  readonly because: Phrase;
+  /** How much further the pin board's sockets are to reach from its end; less than 0, how much less far. */
+  readonly stop?: Move;
+  /** How much longer the tails are to be. */
+  readonly tails?: Move;
+  /** Doubt of what was measured, and what the correction needs that the tools or the board may not have. */
+  readonly advice: readonly Complaint[];
+}
+
+/**
+ * Change of a setting that removes a looseness, in mm: g / (2 s), for each of a tail's two sides moves by s for
+ * every mm of the setting. Where one cutter cuts both boards, s is the tangent of its angle, and the change is of its
+ * depth: deeper is tighter. Where pins are cut along a sloped guide, the guide moves towards their narrow ends.
+ */
+export const correction = (looseness: number, slope: Slope): number => {
+  const change = looseness / (2 * rise(slope));
+  // No negative zero.
+  return Math.abs(change) < EPSILON ? 0 : change;
+};
+
+/** `Loose by 0.2 mm`, the beginning of a sentence. */
+export const measuredFit = (looseness: number): Phrase =>
+  looseness > 0 ? say`Loose by ${mm(looseness)}` : say`Tight by ${mm(-looseness)}`;
+
+/** A trial that was set out with care is seldom further off than this; in mm (common practice). */
+const USUAL = 0.5;
+
+/** Most measurements that are so far off have lost a decimal point. */
+export const doubt = (looseness: number): Complaint[] =>
+  Math.abs(looseness) <= USUAL + EPSILON
+    ? []
+    : [
+        {
+          at: ['looseness'],
+          says: say`measure again: ${mm(Math.abs(looseness))} is more than a trial joint is usually out`,
+          hint: say`${mm(Math.abs(looseness) / 10)}, if a decimal point was left out`,
+        },
+      ];
