@@ -16,6 +16,8 @@ export interface Drawer {
   readonly back: Joint;
   /** Every number of tails that hides the groove at the front; empty where the tails were listed. */
   readonly choices: readonly HidingChoice[];
+  /** Advice on this drawer, places in its entry; what its order of work says is not repeated here. */
+  readonly advice: readonly Complaint[];
 }
 
 /** What makes a set of drawers look alike. */

@@ -6,7 +6,7 @@ import { repeatedNames } from '../units/name.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { isInRange } from '../units/range.ts';
-import { adviseDrawer } from './check/adviseDrawer.ts';
+import { adviseBackSpaces, adviseDrawer } from './check/adviseDrawer.ts';
 import { type DrawerDraft, draftDrawer } from './draftDrawer.ts';
 import { frontWith } from './draftFront.ts';
 import type { Drawer, DrawerSet } from './drawer.ts';
@@ -68,8 +68,17 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
     const draft = drafts[i];
     if (draft === undefined) return;
     const { spec, sizes, back } = draft;
-    drawers.push({ spec, sizes, boards: boardsOf(spec, sizes), front, back, choices: draft.front.possible });
-    said.push(...ofDrawer(spec, i, adviseDrawer(draft, front, family)));
+    const advice = adviseDrawer(draft, front, family);
+    drawers.push({
+      spec,
+      sizes,
+      boards: boardsOf(spec, sizes),
+      front,
+      back,
+      choices: draft.front.possible,
+      advice,
+    });
+    said.push(...ofDrawer(spec, i, [...advice, ...adviseBackSpaces(draft)]));
   });
   const [onCutter, onDrawers] = [said.filter(isOnCutter), said.filter((each) => !isOnCutter(each))];
   return accept({

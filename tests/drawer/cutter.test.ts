@@ -145,8 +145,8 @@ describe('drawers cut with a router', () => {
       inOpening(280, 146, 420, guided({ ...tight, name: 'Thread' })),
     );
     expect(advice.filter(({ at }) => at[0] === 'cutter').map(({ says }) => speak(says, 'mm'))).toEqual([
-      "the outer spaces of the sides' back ends are left to saw and chisel: the cutter would run 5.15 mm past the back's edges, into sides that go on there",
       expect.stringMatching(/^front corners: set 15 mm deep, the cutter has 0\.4 mm/u),
+      "the outer spaces of the sides' back ends are left to saw and chisel: the cutter would run 5.15 mm past the back's edges, into sides that go on there",
     ]);
   });
 

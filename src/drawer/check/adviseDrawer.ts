@@ -26,7 +26,6 @@ export const adviseDrawer = (draft: DrawerDraft, front: Joint, family: Family): 
   ...onGroove(draft),
   ...adviseSizes(draft.spec),
   ...advisePanel(draft.spec),
-  ...adviseBackSpaces(draft),
   ...adviseOnYear(draft.spec, draft.sizes),
   ...cornerComplaints(
     draft.spec,
@@ -118,7 +117,7 @@ const onGroove = ({ spec, sizes }: DrawerDraft): Complaint[] => {
  * Advice that the half spaces of the sides' back ends are cut by hand: the sides extend below a back and mostly above it,
  * so that a cutter would run into them. At front corners these spaces end at the boards' edges.
  */
-const adviseBackSpaces = ({ spec, back }: Pick<DrawerDraft, 'spec' | 'back'>): Complaint[] => {
+export const adviseBackSpaces = ({ spec, back }: Pick<DrawerDraft, 'spec' | 'back'>): Complaint[] => {
   const { cutter } = spec;
   if (cutter === undefined) return [];
   const { lower, upper } = pastTheEdges(back, cutter);

@@ -29,7 +29,7 @@ export const adviseCutter = ({ depth }: Joint, cutter: Cutter): Complaint[] => {
 /** Safety before a router is switched on (common practice). */
 export const BEFORE_ROUTING: readonly Phrase[] = [
   say`Unplug the router to change or set the cutter; hold at least two thirds of its shank, and check the setting again when it is tight.`,
-  say`Keep the guards on, and guard eyes, ears and lungs. Clamp the work and the guide fast, both hands on the router. Its maker's manual comes before these words.`,
+  say`Keep the guards on. Wear eye and ear protection and a dust mask. Clamp work and guide; keep both hands on the router. Its maker's manual comes before these words.`,
 ];
 
 /** Steps and safety of work with any router and guide, in the order of the work (common practice). */

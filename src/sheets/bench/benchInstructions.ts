@@ -25,52 +25,51 @@ const SWELLING = 0.005;
 
 /** The text of a drawer's bench sheet, by section. */
 export const benchInstructions = (drawer: Drawer, cut: DrawerCut | undefined, unit: Notation): Section[] => {
-  const { spec, sizes, front } = drawer;
+  const { spec, sizes, front, back } = drawer;
+  const { hold } = spec.bottom;
   const length = (value: number) => formatLength(value, unit).replaceAll(' ', '\u00A0');
-  const grooved = spec.bottom.hold.kind === 'slips' ? 'front and slips' : 'front and sides';
   return [
     {
       heading: 'Order of work',
       numbered: true,
       lines: [
-        { text: 'Letter the corners; mark faces and edges.' },
-        ...(spec.lip === undefined
-          ? []
-          : [
-              {
-                text: `Cut the front’s rebate along ${rebatedEdges(sizes.rebate)}.`,
-              },
-            ]),
-        { text: gaugeStep(drawer) },
-        ...(cut === undefined ? BY_HAND : routerSteps(drawer, cut)).map((text) => ({ text })),
-        { text: 'Fit dry, and check.' },
-        { text: `Groove ${grooved}.` },
-        { text: 'Finish the inside faces.' },
-        { text: 'Glue, clamp, check again.' },
-        { text: bottomStep(drawer) },
-        ...(front.proud > 0 || drawer.back.proud > 0
-          ? [{ text: 'Plane the sides flush with the pins.' }]
+        'Mark outside faces and reference edges; letter corners.',
+        ...(spec.lip === undefined ? [] : [`Cut the front’s rebate along ${rebatedEdges(sizes.rebate)}.`]),
+        gaugeStep(drawer),
+        ...(cut === undefined ? BY_HAND : routerSteps(drawer, cut)),
+        'Fit dry, and check.',
+        `Groove ${hold.kind === 'slips' ? 'front and slips' : 'front and sides'}.`,
+        'Put finish on the inside faces.',
+        'Glue, clamp, check again.',
+        ...(hold.kind === 'slips'
+          ? [
+              'Trim the drawer slips to fit between front and back. Glue them inside the sides, lower edges flush.',
+            ]
           : []),
-      ],
+        bottomStep(drawer),
+        ...(front.proud > 0 || back.proud > 0 ? ['Plane the sides flush with the pins.'] : []),
+      ].map((text) => ({ text })),
     },
     {
       heading: 'Before glue',
       numbered: false,
       lines: [
         { text: 'Both diagonals inside:', figure: length(insideDiagonal(drawer)) },
-        { text: 'No wind: sight over straight strips on front and back.' },
+        { text: 'No twist: lay winding sticks on front and back, and sight across them.' },
         {
-          text: 'Finish first: inside faces of front, sides and back; the bottom all over. Joints and grooves stay bare.',
+          text: 'Finish first: inside faces, and both faces of the bottom. Put no finish on joints or in grooves.',
         },
+        ...(hold.kind === 'slips'
+          ? [{ text: 'Keep bare the strip that a slip covers, up the sides:', figure: length(hold.height) }]
+          : []),
       ],
     },
     {
       heading: 'Templates',
       numbered: false,
       lines: [
-        { text: 'Measure the check bars first.' },
         {
-          text: 'Glue stick or thin spray, on the wood; lay the paper down from the edge and never pull it.',
+          text: 'Put glue stick or thin spray on the wood. Lay the paper down from the edge; never pull it.',
         },
         {
           text: `Wet glue swells paper: 0.5 % of ${length(sizes.height)} is`,
@@ -92,8 +91,9 @@ export const benchInstructions = (drawer: Drawer, cut: DrawerCut | undefined, un
       heading: 'Take care',
       numbered: false,
       lines: [
-        { text: 'Sharp tools, the work held fast, hands behind the edge. Guard eyes, ears and lungs.' },
-        { text: 'Dry oily rags spread out, outdoors: heaped, they can catch fire by themselves.' },
+        { text: 'Clamp the work. Keep both hands behind the cutting edge.' },
+        { text: 'Wear eye and ear protection and a dust mask.' },
+        { text: 'Dry oily rags spread out, outdoors: in a heap they can catch fire by themselves.' },
         { text: 'Tool makers’ manuals, local rules and a qualified teacher come before this sheet.' },
       ],
     },
@@ -103,7 +103,7 @@ export const benchInstructions = (drawer: Drawer, cut: DrawerCut | undefined, un
 const BY_HAND = [
   'Glue the tail templates on the sides’ ends.',
   'Saw and chop the tails.',
-  'Scribe the pins from the tails, A from A; their templates show the waste, or serve alone.',
+  'Scribe the pins from the tails, each corner from its own tails. Or use the pin templates.',
   'Saw the pins, chop the sockets.',
 ];
 
@@ -115,5 +115,5 @@ const gaugeStep = ({ sizes: { rebate } }: Drawer): string => {
 
 const bottomStep = ({ spec: { bottom } }: Drawer): string =>
   bottom.kind === 'solid'
-    ? 'Slide the bottom in from behind. Glue its front edge only; a slotted screw holds it under the back.'
-    : 'Slide the bottom in from behind; screw it up under the back.';
+    ? 'Slide the bottom in from behind; glue its front edge only. Drive a screw through its slot, up into the back’s lower edge.'
+    : 'Slide the bottom in from behind. Drive a screw up through it into the back’s lower edge.';

@@ -9,7 +9,7 @@ import { figure } from '../typeset/typeSizes.ts';
 
 /** Shares of the width: quantity and name of a part, then its measures. */
 const SHARES = [19, 21, 21, 21, 18];
-const HEADINGS = ['rough', 'length', 'width', 'thick'];
+const HEADINGS = ['rough length', 'length', 'width', 'thickness'];
 
 /** A drawer's parts: a row of large numbers for each, and below it the wood and the work on it. */
 export const benchParts = (

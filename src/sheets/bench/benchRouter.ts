@@ -4,8 +4,6 @@ import type { JointCut } from '../../router/guide/cutJoint.ts';
 import { byHand } from '../../router/guide/guideBoard.ts';
 import { tailsByHand } from '../../router/passes/routerCut.ts';
 import { type RouterSettingName, routerSettings } from '../../router/passes/routerSettings.ts';
-import { formatNumber } from '../../units/formatLength.ts';
-import type { Notation } from '../../units/notation.ts';
 
 /** A setting for the front corners and for the back corners: a length in mm, or text. */
 export interface SettingRow {
@@ -18,25 +16,30 @@ export interface SettingRow {
 export const routerRows = (
   { sizes: { rebate } }: Drawer,
   { cutter, front, back }: DrawerCut,
-  unit: Notation,
 ): SettingRow[] => {
   const labels: readonly (readonly [RouterSettingName, string])[] = [
-    ['tailDepth', 'tails: cutter set deep'],
+    ['tailDepth', 'tails: dovetail cutter’s depth'],
     ['tailBush', 'tails: guide bush'],
     ['straight', 'pins: straight cutter'],
-    ['pinDepth', 'pins: cutter set deep'],
+    ['pinDepth', 'pins: cutter’s depth'],
     ['pinBush', 'pins: guide bush'],
     ['stop', `pins: cutter’s centre stops from ${rebate.sides > 0 ? 'shoulder' : 'end'}`],
-    ['easeFromFace', 'tails’ inside arrises: round from face'],
+    ['easeFromFace', 'tails’ inside arrises: round from inside face'],
     ['easeAtBase', '– in at the base'],
     ['easeAtTip', '– in at the tip'],
-    ['leastPin', 'least pin, narrow'],
+    ['leastPin', 'least pin width'],
   ];
-  const dovetail = ({ guided }: JointCut): string | undefined =>
-    tailsByHand(guided) ? undefined : `${formatNumber(cutter.diameter, unit)} × ${cutter.angle}°`;
+  const ofTails = <T>({ guided }: JointCut, value: T): T | undefined =>
+    tailsByHand(guided) ? undefined : value;
+  const dovetail = <T>(label: string, value: T) => ({
+    label,
+    front: ofTails(front, value),
+    back: ofTails(back, value),
+  });
   const [atFront, atBack] = [routerSettings(front), routerSettings(back)];
   return [
-    { label: 'dovetail cutter', front: dovetail(front), back: dovetail(back) },
+    dovetail('dovetail cutter', cutter.diameter),
+    dovetail('– its angle', `${cutter.angle}°`),
     ...labels.map(([name, label]) => ({ label, front: atFront.get(name), back: atBack.get(name) })),
   ].filter((row) => row.front !== undefined || row.back !== undefined);
 };
@@ -44,23 +47,23 @@ export const routerRows = (
 /** The router's steps for a drawer's corners, from gauged ends to joints ready to fit. */
 export const routerSteps = ({ sizes: { rebate } }: Drawer, { front, back }: DrawerCut): string[] => {
   const guided = front.guides.length > 0;
-  const by = (board: string) => (guided ? `by the ${board}s’ guide` : 'at the centres that are laid out');
+  const by = (board: string) => (guided ? `by the ${board}s’ guide` : 'at the centres that are set out');
   const round = front.guided.pinCut.kind === 'round';
   // A lip projects under the fence, which bears on the shoulder behind it.
   const inRebate = guided && rebate.sides > 0 ? ', its fence in the rebate' : '';
   const same = front.guided.depth === back.guided.depth || tailsByHand(back.guided);
-  const again = same ? '' : ' Set the depth anew for the back corners.';
+  const again = same ? '' : ' Set the depth again for the back corners.';
   return [
-    `Router unplugged: fit the dovetail cutter${guided ? ' and its bush' : ''}; set its depth.`,
-    'Cut a trial joint in scrap as thick; correct by it.',
-    `${byHand(back.guided).length > 1 ? 'Outer spaces' : 'Lowest space'} of the sides’ back ends: saw and chop by hand; the cutter would run on into the sides.`,
+    `Unplug the router. Fit the dovetail cutter${guided ? ' and its guide bush' : ''}; set its depth.`,
+    'Cut a trial joint in scrap of the same thickness. Correct the settings by it.',
+    `Saw and chop the ${byHand(back.guided).length > 1 ? 'outer spaces' : 'lowest space'} of the sides’ back ends: the cutter would cut into the sides.`,
     `Tails, ${by('tail')}: score lightly first, right to left; then full depth, left to right.${again}`,
     ...(round
       ? [
-          `Front’s sockets, ${by('pin')}${inRebate}, same cutter: score first, then on to the stop and across along it.`,
+          `Front’s sockets, ${by('pin')}${inRebate}, same cutter: score first, then in to the stop and across along it.`,
         ]
       : []),
-    `${round ? 'Back’s pins' : 'Pins'}, ${by('pin')}: the straight cutter${guided ? ' and its bush' : ''}, its own depth; a trial in scrap first.`,
+    `${round ? 'Back’s pins' : 'Pins'}, ${by('pin')}: fit the straight cutter${guided ? ' and its guide bush' : ''}; set its own depth. Cut a trial in scrap first.`,
     ...(round ? ['Round the tails’ inside arrises to the front’s sockets.'] : []),
   ];
 };

@@ -14,10 +14,10 @@ import { figure } from '../typeset/typeSizes.ts';
 import { routerRows, type SettingRow } from './benchRouter.ts';
 
 /** Shares of the width: the label, then each pair of corners. */
-const SHARES = [44, 28, 28];
+const SHARES = [52, 24, 24];
 const NONE = '–';
 
-/** Settings of gauge, bevel and dividers for a drawer's front and back corners. */
+/** Settings of gauge, sliding bevel and dividers for a drawer's front and back corners. */
 export const benchSettings = (
   drawer: Drawer,
   cut: DrawerCut | undefined,
@@ -46,7 +46,7 @@ export const benchSettings = (
       front: value(drawer.front),
       back: value(drawer.back),
     })),
-    ...(cut === undefined ? [] : routerRows(drawer, cut, unit)),
+    ...(cut === undefined ? [] : routerRows(drawer, cut)),
   ];
   return rows.map(({ label, front, back }, i) => {
     const row = tableRow(
@@ -69,14 +69,14 @@ const VARIED = 'varied';
 const settingsOf = (drawer: Drawer, steps: readonly Setting[]): Setting[] => [
   ...rebateOf(drawer),
   {
-    label: 'side’s edge to joint',
+    label: 'joint, above reference edge',
     value: (joint) => (joint === drawer.back ? drawer.sizes.backFrom : 0),
   },
   ...gaugesOf(drawer),
-  { label: 'bevel', value: ({ slope }) => formatSlope(slope) },
+  { label: 'slope (sliding bevel)', value: ({ slope }) => formatSlope(slope) },
   { label: 'tails', value: ({ tails }) => String(tails.length) },
-  { label: 'tail, at its tip', value: (joint) => (joint.even ? meanTail(joint) : VARIED) },
-  { label: 'pin, narrow', value: (joint) => (joint.even ? meanPin(joint) : VARIED) },
+  { label: 'tail width', value: (joint) => (joint.even ? meanTail(joint) : VARIED) },
+  { label: 'pin width', value: (joint) => (joint.even ? meanPin(joint) : VARIED) },
   ...steps,
 ];
 
@@ -96,23 +96,24 @@ const gaugesOf = ({ front, back, sizes: { rebate } }: Drawer): Setting[] => {
     kindOf(joint)
       .gauges(joint)
       .find((gauge) => gauge.name === name);
-  const shoulder = rebate.sides > 0 ? ', from the shoulder' : '';
+  const end = rebate.sides > 0 ? 'shoulder' : 'end';
   return kindOf(front)
     .gauges(front)
     .map((atFront) => ({
-      label: `gauge, ${gaugeLabel(atFront, of(back, atFront.name), shoulder)}`,
+      label: `gauge ${gaugeLabel(atFront, of(back, atFront.name), end)}`,
       value: (joint) => of(joint, atFront.name)?.length,
     }));
 };
 
-const gaugeLabel = (front: GaugeSetting, back: GaugeSetting | undefined, shoulder: string): string => {
-  if (front.on === 'all round') return 'side’s end';
+const gaugeLabel = (front: GaugeSetting, back: GaugeSetting | undefined, end: string): string => {
+  if (front.on === 'all round') return 'sides, all round, from end';
   const board = front.board === 'tail' ? 'side' : 'front';
-  const from = front.from === 'end' ? shoulder : ', from inside';
-  if (back === undefined) return `${board}’s ${front.on}${from}`;
+  const from = `, from ${front.from === 'end' ? end : front.from}`;
+  const on = front.on === 'end' ? 'end grain' : front.on;
+  if (back === undefined) return `${board}’s ${on}${from}`;
   return front.on === back.on
-    ? `${board} and back, ${front.on}`
-    : `${board}’s ${front.on}${from}; back, ${back.on}`;
+    ? `${board} and back, ${on}${from}`
+    : `${board}’s ${on}${from}; back’s ${back.on}`;
 };
 
 /** Depth and shoulders of a front's rebate, which its measures start from, mm. */
@@ -122,7 +123,7 @@ const rebateOf = ({ spec, sizes: { rebate }, front }: Drawer): Setting[] => {
     value: (joint) => (joint === front ? length : undefined),
   });
   return [
-    ...(spec.lip === undefined ? [] : [ofFront('front’s rebate, deep', front.depth)]),
+    ...(spec.lip === undefined ? [] : [ofFront('front’s rebate, depth', front.depth)]),
     ...(rebate.sides > 0 ? [ofFront('rebate, in from the end', rebate.sides)] : []),
     ...(rebate.bottom > 0 ? [ofFront('rebate, up from the lower edge', rebate.bottom)] : []),
     ...(rebate.top > 0 ? [ofFront('rebate, down from the upper edge', rebate.top)] : []),

@@ -3,11 +3,12 @@ import type { DrawerCut } from '../../drawer/drawerCut.ts';
 import type { Part } from '../../drawer/partsList.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import type { Size } from '../../paper/printable.ts';
+import { sentence } from '../../units/complaint.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitWords } from '../../units/notation.ts';
 import { formatPercent } from '../../wood/moisture.ts';
 import { gapPicture } from '../gapPicture.ts';
-import { type Block, beside, paragraph, stack, type TextRun } from '../typeset/block.ts';
+import { type Block, beside, paragraph, rule, stack, type TextRun } from '../typeset/block.ts';
 import { type Flow, flow } from '../typeset/flow.ts';
 import { figure, type TypeSizes, typeSizes } from '../typeset/typeSizes.ts';
 import { benchInstructions, type Section } from './benchInstructions.ts';
@@ -46,6 +47,7 @@ const ON_ONE_PAGE: readonly Spacing[] = [
   { picture: 10, sketch: SKETCH, gap: 1.3 },
   { picture: 12, sketch: 16, gap: 0.9 },
   { picture: 10, sketch: 16, gap: 0.9 },
+  { picture: 10, sketch: 15, gap: 0.5 },
 ];
 const ON_SEVERAL: Spacing = { picture: 16, gap: 1.3 };
 
@@ -92,7 +94,7 @@ const sheet = (
   const column = (width - (columns - 1) * gap) / columns;
   const head = stack([headline(drawer, type, width), paragraph(outline(drawer, unit, type), width)]);
   const later = paragraph([{ text: drawer.spec.name, size: type.heading, weight: 'bold' }], width);
-  const list = benchParts(parts, unit, type, width);
+  const list = [...benchParts(parts, unit, type, width), ...adviceRows(drawer, unit, type, width)];
   const settings = benchSettings(drawer, cut, unit, type, column);
   const gapAbove = benchGap(drawer, unit, type, { width: column, height: spacing.picture * type.text });
   const listHeight = stack(list).height;
@@ -152,6 +154,21 @@ const outline = (
       : `; made of wood at ${formatPercent(movement.climate.making).replaceAll(' ', '\u00A0')} moisture content`;
   return [{ text: text + wood, size, weight: 'regular' }];
 };
+
+/** Advice on the drawer, each piece under a rule. */
+const adviceRows = ({ advice }: Drawer, unit: Notation, { note: size }: TypeSizes, width: number): Block[] =>
+  advice.map((each) =>
+    stack([
+      rule(width, 0.8),
+      paragraph(
+        [
+          { text: 'Advice: ', size, weight: 'bold' },
+          { text: sentence(each, unit), size, weight: 'regular' },
+        ],
+        width,
+      ),
+    ]),
+  );
 
 const sectionRows = ({ heading, numbered, lines }: Section, type: TypeSizes, width: number): Block[] => {
   const indent = 1.5 * type.text;
