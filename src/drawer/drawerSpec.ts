@@ -49,6 +49,8 @@ export interface Groove {
   readonly offset: number;
   readonly width: number;
   readonly depth: number;
+  /** How far from the sides' front ends the groove in them begins; absent where it runs through. */
+  readonly stopped?: number;
 }
 
 /** What holds the bottom along the sides. */

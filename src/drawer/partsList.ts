@@ -100,7 +100,7 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
     row('side', boards.side, stock.side, {
       spare: trial(front) + trial(back),
       grain: along,
-      worked: bottom.hold.kind === 'groove' ? [groovePhrase(drawer, 'inside face', 0)] : [],
+      worked: bottom.hold.kind === 'groove' ? [onSide(drawer)] : [],
     }),
     row('back', boards.back, stock.back, { spare: 2 * trialOfPins(back), grain: along, worked: [] }),
     row('bottom', boards.bottom, stock.bottom, {
@@ -123,6 +123,12 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
 /** The bottom's groove in a board whose lower edge lies `below` the reference edge. */
 const groovePhrase = ({ spec: { groove } }: Drawer, face: string, below: number): Phrase =>
   say`${face}: groove ${mm(groove.width)} wide, ${mm(groove.depth)} deep, ${mm(groove.offset + below)} above the lower edge`;
+
+const onSide = (drawer: Drawer): Phrase => {
+  const { stopped } = drawer.spec.groove;
+  const groove = groovePhrase(drawer, 'inside face', 0);
+  return stopped === undefined ? groove : say`${groove}, stopped ${mm(stopped)} from the front end`;
+};
 
 const onFront = (drawer: Drawer): Phrase[] => {
   const { spec, sizes } = drawer;

@@ -124,8 +124,13 @@ joint:
   # tails: [${s.listed[0]}, ${s.listed[0]}] ## or each tail's width, from the bottom edge up,
   # pins: [${s.listed[1]}] ## and the pins between them
 
-# The groove for the bottom, in the front and the sides; offset is from the bottom edge to the groove.
-groove: {offset: ${s.offset}, width: ${s.groove}, depth: ${s.depth}}
+# The groove for the bottom, in the front and the sides.
+groove:
+  offset: ${s.offset} ## from the bottom edge to the groove
+  width: ${s.groove}
+  depth: ${s.depth}
+  # Where the sides' groove begins, from their front ends, so that through corners do not show it; or a length.
+  # stopped: auto
 
 # What is left free round a drawer in its opening; top: auto leaves above it what the climate below asks for.
 fit: {side: ${s.gap}, top: ${s.top}, behind: ${s.behind}}

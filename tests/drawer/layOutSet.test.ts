@@ -345,7 +345,7 @@ describe('advice on a set', () => {
   it('warns that a through front shows the groove', () => {
     const { lap: _, ...noLap } = joint;
     expect(advice(drawer({ joint: { ...noLap, kind: 'through' } }))).toContain(
-      `drawers.0.joint.kind: "Buttons": a groove that runs through the sides' front tails shows at the front of a through joint; try a groove stopped short of the front, or lapped corners`,
+      `drawers.0.groove.stopped: "Buttons": a groove that runs through the sides' front tails shows at the front of a through joint; try groove: {stopped: auto}, or choose lapped corners`,
     );
   });
 

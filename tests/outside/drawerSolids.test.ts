@@ -63,6 +63,7 @@ const specs: fc.Arbitrary<DrawerSpec> = fc
     proud: fc.constantFrom(0, 0, 0.3),
     graded: fc.option(fc.double({ min: 0.8, max: 1.25, noNaN: true }), { nil: undefined }),
     groove: fc.record({ offset: size(6, 16), width: size(3, 7), depth: size(3, 6) }),
+    stopped: fc.constantFrom(0, 0, 0.5, 1),
     backDrop: size(0, 8),
     solid: fc.boolean(),
     slack: size(0, 2),
@@ -90,7 +91,14 @@ const specs: fc.Arbitrary<DrawerSpec> = fc
         spacing: graded === undefined ? { kind: 'even' } : { kind: 'graded', ratio: graded, from: 'edge' },
       },
       backJoint: { slope: { run: wish.backRun }, proud, spacing: { kind: 'even' } },
-      groove: wish.groove,
+      // A share of the furthest that the sides' groove may begin from their ends.
+      groove: {
+        ...wish.groove,
+        ...(wish.stopped > 0 &&
+          wish.slips === undefined && {
+            stopped: wish.stopped * (thickness.front - wish.lap - wish.groove.depth),
+          }),
+      },
       backDrop: wish.backDrop,
       bottom: {
         kind: wish.solid ? 'solid' : 'panel',
@@ -191,5 +199,10 @@ describe('a drawer put together', () => {
     // On either side the groove's end, 5 by 5.
     expect(seenThrough(done).front).toBeCloseTo(2 * 5 * 5 * SKIN, 4);
     expect(seenThrough(laidOut(drawer())).front).toBeLessThan(NOTHING);
+    const stopped = drawer({
+      joint: { ...noLap, kind: 'through' },
+      groove: { ...done.spec.groove, stopped: 15 },
+    });
+    expect(seenThrough(laidOut(stopped)).front).toBeLessThan(NOTHING);
   });
 });

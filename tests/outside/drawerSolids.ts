@@ -76,7 +76,12 @@ export const drawerSolids = ({ Manifold }: ManifoldToplevel, drawer: Drawer): Dr
       tailWaste(front, x, from[1] + front.depth, from[1], 0),
       tailWaste(back, x, to[1] - back.depth, to[1], boards.back.boxes[0]?.from[2] ?? Number.NaN),
       ...(spec.bottom.hold.kind === 'groove'
-        ? [block([inner[0], from[1], groove.offset], [inner[1], to[1], groove.offset + groove.width])]
+        ? [
+            block(
+              [inner[0], from[1] + (groove.stopped ?? 0), groove.offset],
+              [inner[1], to[1], groove.offset + groove.width],
+            ),
+          ]
         : []),
     ];
     return solid.subtract(Manifold.union(waste));

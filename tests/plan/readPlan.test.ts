@@ -55,6 +55,18 @@ describe('a plan', () => {
     });
   });
 
+  it("stops the sides' groove where the bottom begins, or at a length, or not at all", () => {
+    const stops = (joint: string, own = '') =>
+      planOf(
+        `${STOCK}joint: ${joint}\ngroove: {depth: 4, stopped: auto}\ndrawers: [{name: A, opening: {width: 280, height: 76, depth: 420}${own}}]`,
+      ).drawers[0]?.groove.stopped;
+    // A front of 20 whose groove is 4 deep, the sides' ends at its face or 6 behind it.
+    expect(stops('{kind: through}')).toBe(16);
+    expect(stops('{lap: 6}')).toBe(10);
+    expect(stops('{lap: 6}', ', groove: {stopped: 8}')).toBe(8);
+    expect(stops('{lap: 6}', ', groove: {stopped: none}')).toBeUndefined();
+  });
+
   it('takes round inches where a plan in inches gives nothing', () => {
     const inches = (mm: number) => Number((mm / 25.4).toFixed(9));
     const [drawer] = planOf(

@@ -104,11 +104,12 @@ const onGroove = ({ spec, sizes }: DrawerDraft): Complaint[] => {
       says: say`a bottom of ${mm(thickness)} is loose in a groove of ${mm(groove.width)} and will rattle`,
       hint: say`a groove ${mm(thickness)} wide`,
     });
-  if (kindOf(joint).sockets === 'open' && bottom.hold.kind === 'groove')
+  if (kindOf(joint).sockets === 'open' && bottom.hold.kind === 'groove' && groove.stopped === undefined)
     advice.push({
-      at: ['joint', 'kind'],
+      at: ['groove', 'stopped'],
       says: say`a groove that runs through the sides' front tails shows at the front of a ${joint.kind} joint`,
-      hint: say`a groove stopped short of the front, or lapped corners`,
+      hint: say`groove: {stopped: auto}`,
+      remedy: say`choose lapped corners`,
     });
   return advice;
 };

@@ -3,10 +3,11 @@ import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
-import { isInRange } from '../../units/range.ts';
+import { checkRange, isInRange } from '../../units/range.ts';
 import { LEAST_HELD, LEAST_INSIDE, LEAST_WALL } from '../drawerLimits.ts';
 import type { Sizes } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
+import { LEAST_STOP, latestStop } from '../groove/latestStop.ts';
 
 /** What is wrong with boards that cannot carry their grooves or hold the bottom, in a drawer that `checkSpace` accepts. */
 export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
@@ -48,6 +49,7 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
             : say`the groove is ${mm(groove.depth)} deep; the front, ${mm(stock.front.thickness)} thick, must keep ${mm(LEAST_WALL)} before it, so it may be at most ${atMost(Math.max(0, mostInFront))}`,
       ...(mostDepth > 0 ? { hint: say`${atMost(mostDepth)}` } : {}),
     });
+  wrong.push(...checkStop(spec, sizes));
   const mostSlack = groove.depth - LEAST_HELD;
   if (bottom.slack > mostSlack + EPSILON)
     wrong.push({
@@ -87,4 +89,36 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
       });
   }
   return wrong;
+};
+
+/** A groove in the sides that stops short of their front ends. */
+const checkStop = (spec: DrawerSpec, { lap }: Sizes): Complaint[] => {
+  const { groove, bottom } = spec;
+  const at = ['groove', 'stopped'];
+  if (groove.stopped === undefined) return [];
+  if (bottom.hold.kind === 'slips')
+    return [
+      {
+        at,
+        says: say`slips carry the groove, and end at the front's inside face: no groove reaches the sides' ends`,
+        hint: say`none`,
+      },
+    ];
+  const most = latestStop(spec, lap);
+  return most < LEAST_STOP - EPSILON
+    ? [
+        {
+          at,
+          says: say`the front's groove, ${mm(groove.depth)} deep, comes within ${mm(Math.max(0, most))} of the sides' front ends: theirs cannot stop ${mm(LEAST_STOP)} short of them`,
+          hint: say`none`,
+          remedy: say`make the groove less deep`,
+        },
+      ]
+    : checkRange(
+        at,
+        "from the sides' front ends to their groove",
+        groove.stopped,
+        { least: LEAST_STOP, most },
+        say`auto`,
+      );
 };

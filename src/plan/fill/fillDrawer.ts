@@ -1,3 +1,4 @@
+import { sizesOf as drawerSizes } from '../../drawer/drawerSizes.ts';
 import {
   type BottomSpec,
   type DrawerSpec,
@@ -7,6 +8,7 @@ import {
   USUAL_FRONT,
 } from '../../drawer/drawerSpec.ts';
 import { topGap } from '../../drawer/gaps.ts';
+import { latestStop } from '../../drawer/groove/latestStop.ts';
 import type { CornerWish } from '../../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../../joint/kinds/kinds.ts';
 import type { Cutter } from '../../router/limits/cutter.ts';
@@ -74,7 +76,7 @@ export const fillDrawer = (
   ];
   if (!isStock(front) || !isStock(side) || !isStock(back))
     return refuse(...complaints, ...wrongOf(spaceOf(plan, drawer, at, defaults.fit, undefined)));
-  const groove = {
+  const { stopped = 'none', ...groove } = {
     ...defaults.groove,
     depth: defaultGrooveDepth(side.thickness, unit),
     ...plan.groove,
@@ -91,7 +93,7 @@ export const fillDrawer = (
   if (!movement.ok || !space.ok || complaints.length > 0)
     return refuse(...complaints, ...wrongOf(movement), ...wrongOf(space));
   const lip = drawer.front?.lip ?? plan.front?.lip ?? INSET;
-  return accept({
+  const spec: DrawerSpec = {
     name: drawer.name,
     count: drawer.count ?? 1,
     space: space.value,
@@ -104,7 +106,18 @@ export const fillDrawer = (
     bottom,
     ...(cutter && { cutter }),
     ...(movement.value && { movement: movement.value }),
-  });
+  };
+  return accept(
+    stopped === 'none'
+      ? spec
+      : {
+          ...spec,
+          groove: {
+            ...groove,
+            stopped: stopped === 'auto' ? latestStop(spec, drawerSizes(spec).lap) : stopped,
+          },
+        },
+  );
 };
 
 const wrongOf = (result: Result<unknown>): readonly Complaint[] => (result.ok ? [] : result.complaints);

@@ -66,6 +66,11 @@ export const drawerKeys = (unit: Unit) => {
         depth: length(ranges.GROOVE).describe(
           "The groove's depth. Half the side's thickness, down to the half millimetre or to 1/32 in, unless given.",
         ),
+        stopped: z
+          .union([gap, choice('auto', 'none')], { error: 'a length, auto or none' })
+          .describe(
+            "Where the sides' groove begins, from their front ends: a length, or `auto` for where the bottom begins. So no groove shows at the front of a through joint. `none`, for a groove that runs through, unless given.",
+          ),
       }),
     ).describe('The groove for the bottom, in the front and the sides.'),
     fit: group(

@@ -38,7 +38,11 @@ export const benchInstructions = (drawer: Drawer, cut: DrawerCut | undefined, un
         gaugeStep(drawer),
         ...(cut === undefined ? BY_HAND : routerSteps(drawer, cut)),
         'Fit dry, and check.',
-        `Groove ${hold.kind === 'slips' ? 'front and slips' : 'front and sides'}.`,
+        `Groove ${hold.kind === 'slips' ? 'front and slips' : 'front and sides'}.${
+          spec.groove.stopped === undefined
+            ? ''
+            : ` Stop the sides’ groove ${length(spec.groove.stopped)} from their front ends.`
+        }`,
         'Put finish on the inside faces.',
         'Glue, clamp, check again.',
         ...(hold.kind === 'slips'

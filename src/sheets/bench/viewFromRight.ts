@@ -33,7 +33,8 @@ export const viewFromRight = (
   const baseline = atFront.reach;
   const rear = depth - atBack.reach;
   const { offset, width } = spec.groove;
-  const grooveFrom = spec.stock.front.thickness - spec.groove.depth;
+  const { stopped } = spec.groove;
+  const grooveFrom = stopped === undefined ? spec.stock.front.thickness - spec.groove.depth : lap + stopped;
   const top = up(height + rebate.top);
   const foot = up(-rebate.bottom);
   const letter = top + DESCENT * type.title + 0.5;
@@ -49,11 +50,10 @@ export const viewFromRight = (
       line(baseline, 0, baseline, height),
       line(rear, sizes.backFrom, rear, sizes.backFrom + sizes.backHeight),
     ]),
-    stroke(
-      'groove',
-      'groove',
-      [offset, offset + width].map((z) => line(grooveFrom, z, depth, z)),
-    ),
+    stroke('groove', 'groove', [
+      ...[offset, offset + width].map((z) => line(grooveFrom, z, depth, z)),
+      ...(stopped === undefined ? [] : [line(grooveFrom, offset, grooveFrom, offset + width)]),
+    ]),
     ...dimension({
       way: 'level',
       from: back(lap),

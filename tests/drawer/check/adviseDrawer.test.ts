@@ -75,15 +75,16 @@ describe('a groove', () => {
     ]);
   });
 
-  it('shows at the front of a through joint, unless slips carry it', () => {
+  it('shows at the front of a through joint, unless slips carry it or it stops short', () => {
     const { lap: _, ...noLap } = joint;
     const through: Partial<DrawerSpec> = { joint: { ...noLap, kind: 'through', slope: { run: 8 } } };
     const offset = { groove: { ...groove, offset: 12 } };
     expect(said({ ...through, ...offset })).toEqual([
-      "joint.kind: a groove that runs through the sides' front tails shows at the front of a through joint; try a groove stopped short of the front, or lapped corners",
+      "groove.stopped: a groove that runs through the sides' front tails shows at the front of a through joint; try groove: {stopped: auto}, or choose lapped corners",
     ]);
     const slips = { ...bottom, hold: { kind: 'slips', width: 12, height: 20 } } as const;
     expect(said({ ...through, ...offset, bottom: slips })).toEqual([]);
+    expect(said({ ...through, groove: { ...offset.groove, stopped: 10 } })).toEqual([]);
   });
 });
 

@@ -19,6 +19,9 @@ describe('the boards of a drawer may have', () => {
     ['a groove that leaves 2 mm of the slips', { groove: { ...groove, depth: 10 }, ...slips(12, 20) }],
     ['a bottom of which 1 mm is held', { bottom: { ...bottom, slack: 4 } }],
     ['a bottom flush with the lower edges', { stock: { ...stock, bottom: { thickness: 16 } } }],
+    // The bottom lies in the front's groove, 5 mm deep in sockets of 15.
+    ['a groove in the sides that begins where the bottom does', { groove: { ...groove, stopped: 10 } }],
+    ['a groove in the sides that leaves 1 mm of them', { groove: { ...groove, stopped: 1 } }],
     // 75 - 16 - 54.
     ['a back 5 mm high', { backDrop: 54 }],
     ['slips 2 mm higher than their groove', slips(12, 18)],
@@ -35,6 +38,22 @@ describe('the boards of a drawer may have', () => {
 });
 
 describe('the boards of a drawer may not have', () => {
+  it('a groove in the sides that stops the bottom, or that reaches their ends after all', () => {
+    const stopped = (change: object, more: Partial<DrawerSpec> = {}) =>
+      wrongWith(drawer({ groove: { ...groove, ...change }, ...more }));
+    expect(stopped({ stopped: 10.5 })).toEqual([
+      "groove.stopped: from the sides' front ends to their groove is 10.5 mm; it must be 1 mm to 10 mm; try auto",
+    ]);
+    expect(stopped({ stopped: 0.5 })).toHaveLength(1);
+    const thin = { ...stock, front: { ...stock.front, thickness: 10.5 } };
+    expect(stopped({ stopped: 1 }, { stock: thin })).toEqual([
+      "groove.stopped: the front's groove, 5 mm deep, comes within 0.5 mm of the sides' front ends: theirs cannot stop 1 mm short of them; try none, or make the groove less deep",
+    ]);
+    expect(stopped({ stopped: 5 }, slips(12, 20))).toEqual([
+      "groove.stopped: slips carry the groove, and end at the front's inside face: no groove reaches the sides' ends; try none",
+    ]);
+  });
+
   it('a groove that goes too deep into thin sides or slips', () => {
     expect(wrongWith(drawer({ groove: { ...groove, depth: 9.5 } }))).toEqual([
       'groove.depth: the groove is 9.5 mm deep; the sides, 11 mm thick, must keep 2 mm behind it, so it may be at most 9 mm; try 9 mm',

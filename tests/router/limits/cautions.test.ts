@@ -43,7 +43,13 @@ describe('the cautions', () => {
   it('begin with what is minded before the router runs: plug, guards, eyes, ears and dust, clamps, the manual', () => {
     expect(CAUTIONS.slice(0, BEFORE_ROUTING.length)).toEqual(BEFORE_ROUTING);
     const before = BEFORE_ROUTING.map((phrase) => speak(phrase, 'mm')).join(' ');
-    for (const word of [/^Unplug/u, /guards on/u, /eyes, ears and lungs/u, /Clamp the work/u, /manual/u])
+    for (const word of [
+      /^Unplug/u,
+      /guards on/u,
+      /eye and ear protection and a dust mask/u,
+      /Clamp the work/u,
+      /manual/u,
+    ])
       expect(before).toMatch(word);
   });
 });
