@@ -121,7 +121,7 @@ const sameNames = (specs: readonly DrawerSpec[]): Complaint[] =>
   repeatedNames(specs.map(({ name }) => name)).map(({ name, index, first }) => ({
     at: ['drawers', index, 'name'],
     says: say`drawer ${index + 1} is called ${quote(name)}, as drawer ${first + 1} is already`,
-    hint: say`another name, or one drawer with a count`,
+    remedy: say`give it another name, or give one drawer a count`,
   }));
 
 const adviseOnTarget = (target: number, pin: number): Complaint[] => {
@@ -132,7 +132,7 @@ const adviseOnTarget = (target: number, pin: number): Complaint[] => {
         {
           at: ['family', 'target'],
           says: say`tails of ${mm(target)} are not ${least} to ${most} times the set's pin of ${mm(pin)}`,
-          hint: say`${atLeast(least * pin)} to ${atMost(most * pin)}`,
+          hint: say`${target < least * pin ? atLeast(least * pin) : atMost(most * pin)}`,
         },
       ];
 };

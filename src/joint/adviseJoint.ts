@@ -22,27 +22,28 @@ export const adviseJoint = (
     advice.push({
       at: ['slope'],
       says: say`${formatSlope(slope)} is steeper than 1:5: the short grain at the tails' corners may break off`,
-      hint: say`1:6 to 1:8`,
+      hint: say`1:7`,
     });
   if (slope.run > GENTLE_RUN + EPSILON)
     advice.push({
       at: ['slope'],
-      says: say`${formatSlope(slope)} is shallower than 1:9: the joint has little hold`,
-      hint: say`1:6 to 1:8`,
+      says: say`${formatSlope(slope)} is gentler than 1:9: the joint has little hold`,
+      hint: say`1:7`,
     });
   const narrowest = Math.min(...pins);
   if (narrowest < chisel - EPSILON)
     advice.push({
       at: ['pin'],
       says: say`the narrowest pin is ${mm(narrowest)}, less than the narrowest chisel (${mm(chisel)})`,
-      hint: say`pins of at least ${atLeast(chisel)}, or a narrower chisel`,
+      hint: say`${atLeast(chisel)}`,
+      remedy: say`use a narrower chisel`,
     });
   const widest = Math.max(...tips);
   if (widest > WIDE_TAIL_IN_PINS * pin + EPSILON)
     advice.push({
       at: ['tails'],
       says: say`the widest tail is ${mm(widest)}, more than ${WIDE_TAIL_IN_PINS} pins of ${mm(pin)}: few pins hold a wide board`,
-      hint: say`more tails, or wider pins`,
+      remedy: say`use more tails, or wider pins`,
     });
   return [...advice, ...KINDS[kind].advise(spec)];
 };

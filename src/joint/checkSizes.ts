@@ -24,7 +24,7 @@ export const checkSizes = (wish: JointSpec): Complaint[] => {
     ...checkRange(['pin'], "a pin's narrow width", pin, pinRange),
     ...checkRange(['halfPin'], "the lower half pin's narrow width", halfPin?.lower, pinRange),
     ...checkRange(['halfPin'], "the upper half pin's narrow width", halfPin?.upper, pinRange),
-    ...checkRange(['proud'], 'the amount to stand proud', proud, {
+    ...checkRange(['proud'], 'the amount proud', proud, {
       least: 0,
       most: bound(tailBoard, THICKNESS_RANGE) / 4,
     }),
@@ -44,7 +44,7 @@ export const checkSizes = (wish: JointSpec): Complaint[] => {
     {
       at: ['pinBoard'],
       says: say`the pin board is ${mm(pinBoard)} thick; a ${wish.kind} joint needs at least ${atLeast(leastPinBoard)}`,
-      hint: say`a ${thinner.join(' or ')} joint`,
+      remedy: say`choose a ${thinner.join(' or ')} joint`,
     },
   ];
 };
@@ -54,10 +54,11 @@ const checkOwn = (wish: JointSpec, { key, word, on, usual, range }: OwnLength<Ow
   const { THICKNESS_RANGE } = limits;
   const { tailBoard, pinBoard } = wish;
   const sound = isInRange(on === 'tail' ? tailBoard : pinBoard, THICKNESS_RANGE);
-  return checkRange(
-    [key],
-    `the ${word}`,
-    wish[key] ?? (sound ? usual(wish) : undefined),
-    range({ tailBoard: bound(tailBoard, THICKNESS_RANGE), pinBoard: bound(pinBoard, THICKNESS_RANGE) }),
-  );
+  const own = range({
+    tailBoard: bound(tailBoard, THICKNESS_RANGE),
+    pinBoard: bound(pinBoard, THICKNESS_RANGE),
+  });
+  const value = wish[key] ?? (sound ? usual(wish) : undefined);
+  const nearestUsual = Math.max(own.least, Math.min(usual(wish), own.most));
+  return checkRange([key], `the ${word}`, value, own, sound ? say`${mm(nearestUsual)}` : undefined);
 };

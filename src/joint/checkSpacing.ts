@@ -16,7 +16,7 @@ export const checkSpacing = (spacing: Spacing, leastTip: number): Complaint[] =>
     wrong.push({
       at: ['tails'],
       says: say`${tails} is no number of tails; it must be a whole number, at least 1`,
-      hint: say`leaving it out, to have it chosen`,
+      remedy: say`remove it, to have the number chosen`,
     });
   if (spacing.kind === 'graded') {
     const { least, most } = limits.RATIO_RANGE;

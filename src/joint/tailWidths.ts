@@ -48,13 +48,13 @@ const noRoom = (spec: ResolvedSpec): Complaint => {
   return {
     at: ['width'],
     says: say`half pins of ${mm(halfPin.lower)} and ${mm(halfPin.upper)} leave ${mm(Math.max(0, tailRoom(spec, 1)))} of ${mm(width)}; one tail needs ${mm(leastTip(spec))} at its tip for a base of ${mm(limits.LEAST_BASE)}`,
-    hint: say`narrower half pins, a gentler slope, or a wider board`,
+    remedy: say`use narrower half pins, a gentler slope or a wider board`,
   };
 };
 
 const tooMany = (spec: ResolvedSpec, tails: number, most: number): Complaint => ({
   at: ['tails'],
-  says: say`${tails} tails are too many for ${mm(spec.width)}: each base must be at least ${atLeast(limits.LEAST_BASE)}, so there may be 1 to ${most}`,
+  says: say`${tails} tails are too many for ${mm(spec.width)}: each base must be at least ${atLeast(limits.LEAST_BASE)}, so there may be ${most === 1 ? 'only 1' : `1 to ${most}`}`,
   hint: say`${chooseTails(spec, most)}`,
 });
 
@@ -69,10 +69,10 @@ const listedWidths = (spec: ResolvedSpec, { tails, pins: given }: ListedSpacing)
     return refuse({
       at: ['tails'],
       says: say`tails, pins and half pins together are ${mm(sum)}, ${mm(Math.abs(over))} ${over > 0 ? 'more' : 'less'} than the board's ${mm(width)}`,
-      hint:
+      remedy:
         fitting >= limits.LEAST_PIN
-          ? say`half pins of ${mm(fitting)}, or other widths that fill it`
-          : say`other widths that fill it`,
+          ? say`make the half pins ${mm(fitting)}, or list widths that fill it`
+          : say`list widths that fill it`,
     });
   // What was rounded off in inches is shared by the tails, so that the pins stay as they are listed.
   const tips = notation === 'mm' ? tails : tails.map((tip) => tip - over / tails.length);

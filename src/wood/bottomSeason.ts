@@ -72,6 +72,6 @@ export const adviseBottom = (bottom: BottomSeason, screwAt: number): Complaint[]
         {
           at: [],
           says: say`driest, the bottom is ${mm(bottom.depth.driest)} deep and no longer reaches its screws at ${mm(screwAt)}`,
-          hint: say`quartersawn wood, more room behind the back, or a panel`,
+          remedy: say`use quartersawn wood, leave more room behind the back, or use a panel`,
         },
       ];

@@ -29,8 +29,8 @@ export const checkYear = ({ driest, dampest }: Climate): Complaint[] =>
     : [
         {
           at: ['driest'],
-          says: say`driest (${formatPercent(driest)} moisture content) must not be damper than dampest (${formatPercent(dampest)})`,
-          hint: say`changing the two round`,
+          says: say`driest (${formatPercent(driest)} moisture content) is damper than dampest (${formatPercent(dampest)}); driest must be the drier of the two`,
+          remedy: say`exchange the two`,
         },
       ];
 

@@ -32,7 +32,7 @@ export const parseCut = (text: string): Result<Cut> => {
       return refuse({
         at: [],
         says: say`${quote(text)} is not a cut; a board must be flatsawn or quartersawn`,
-        hint: say`flatsawn, which moves more, for a board that lies between the two`,
+        hint: say`flatsawn`,
       });
   }
 };

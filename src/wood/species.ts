@@ -172,8 +172,8 @@ const BY_KEY: ReadonlyMap<string, Wood> = new Map(
  * A wood by the handbook's name or an everyday one, whatever its capitals and the order of its words: `Cherry, black`,
  * `black cherry`, `cherry`.
  * @param own the user's woods, which go before those of the table
- * @returns the wood, or a complaint with an empty place that names the woods of that family ("pine"), or else the three
- * whose names are most like it
+ * @returns the wood, or a complaint with an empty place that names the woods of that family ("pine") with their figures,
+ * or else the three whose names are most like it
  * @example
  * ```ts
  * const wood = findWood('black cherry');
@@ -184,14 +184,24 @@ export const findWood = (name: string, own: readonly Wood[] = []): Result<Wood> 
   const key = keyOf(name);
   const wood = own.find((each) => keyOf(each.name) === key) ?? BY_KEY.get(key);
   if (wood !== undefined) return accept(wood);
-  const family = familyNames(key, own);
-  const names = family.length > 0 ? family : nearestNames(key, own);
+  const family = familyOf(key, own);
+  if (family.length > 1)
+    return refuse({
+      at: [],
+      says: say`${quote(name)} may be one of several woods: ${family.map(withFigures).join('; ')} (radial, tangential: percent of a board's size for 1 % of moisture content)`,
+      remedy: say`choose one of these`,
+    });
+  const names = family.length > 0 ? family.map((wood) => wood.name) : nearestNames(key, own);
   const [only, ...others] = names;
   const unknown = say`${quote(name)} is not a wood that is known here`;
   return refuse(
     only !== undefined && others.length === 0
-      ? { at: [], says: say`${unknown}; the closest name is ${only}`, hint: say`${only}, if it is that` }
-      : { at: [], says: say`${unknown}; the closest names are ${names.join('; ')}`, hint: say`one of these` },
+      ? { at: [], says: say`${unknown}; the closest name is ${only}`, hint: say`${only}` }
+      : {
+          at: [],
+          says: say`${unknown}; the closest names are ${names.join('; ')}`,
+          remedy: say`choose one of these`,
+        },
   );
 };
 
@@ -204,11 +214,17 @@ export const isSolidWood = (name: string): boolean => {
 /** Most woods that share a word as a family does ("oak"); a word of more is a colour or a country. */
 const MOST_OF_A_FAMILY = 6;
 
-const familyNames = (key: string, own: readonly Wood[]): string[] => {
+const familyOf = (key: string, own: readonly Wood[]): Wood[] => {
   const known = [...own.map((wood) => [keyOf(wood.name), wood] as const), ...BY_KEY];
-  const names = new Set(known.flatMap(([each, { name }]) => (within(key, each) ? [name] : [])));
-  return names.size <= MOST_OF_A_FAMILY ? [...names] : [];
+  const woods = new Map(
+    known.flatMap(([each, wood]) => (within(key, each) ? [[wood.name, wood] as const] : [])),
+  );
+  return woods.size <= MOST_OF_A_FAMILY ? [...woods.values()] : [];
 };
+
+/** `Maple, sugar (0.165, 0.353)`. */
+const withFigures = ({ name, radial, tangential }: Wood): string =>
+  `${name} (${[radial, tangential].map((share) => (100 * share).toFixed(3)).join(', ')})`;
 
 const nearestNames = (key: string, own: readonly Wood[]): string[] => {
   const byLikeness = [...own.map((wood) => [keyOf(wood.name), wood] as const), ...BY_KEY]

@@ -71,12 +71,12 @@ const cases: readonly (readonly [
   [
     'a lap thicker than the front',
     ['draw', ...CORNER, '--lap', '25'],
-    ['--lap: the lap is 25 mm; it must be 1 mm to 17 mm'],
+    ['--lap: the lap is 25 mm; it must be 1 mm to 17 mm; try 5 mm'],
   ],
   [
     'pins that leave no tails',
     ['lay', ...CORNER, '--pin', '48'],
-    [/^--width: half pins of 48 mm and 48 mm leave 0 mm of 96 mm; .*; try /],
+    [/^--width: half pins of 48 mm and 48 mm leave 0 mm of 96 mm; .*; use narrower half pins/],
   ],
   [
     'half a tail',
@@ -92,7 +92,9 @@ const cases: readonly (readonly [
   [
     'listed tails that do not fill the width',
     ['lay', ...CORNER, '--tails', '20,20'],
-    [/^--tails: tails, pins and half pins together are 56\.5 mm, 39\.5 mm less than the board's 96 mm; try /],
+    [
+      /^--tails: tails, pins and half pins together are 56\.5 mm, 39\.5 mm less than the board's 96 mm; make the half pins 25\.25 mm/,
+    ],
   ],
   [
     'everything at once',
@@ -174,7 +176,7 @@ const cases: readonly (readonly [
       /^wrong\.yaml:3:\d+ joints\[0\]\.slope: "1:0" .* must be 1:2\.5 to 1:20; try 1:7$/,
       /^wrong\.yaml:6:\d+ joints\[1\]\.width: /,
       /^wrong\.yaml:9:5 joints\[1\]\.colour: /,
-      /^wrong\.yaml:10:\d+ joints\[2\]\.lap: the lap is 25 mm; it must be 1 mm to 17 mm$/,
+      /^wrong\.yaml:10:\d+ joints\[2\]\.lap: the lap is 25 mm; it must be 1 mm to 17 mm; try 5 mm$/,
     ],
   ],
   [

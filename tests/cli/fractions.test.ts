@@ -74,7 +74,7 @@ describe('fractions', () => {
     const run = halfpin(['lay', planOf('units: mm\nfractions: 32')]);
     expect(run.status).toBe(2);
     expect(run.err).toContain(
-      'plan.yaml:2:1 fractions: fractions are of an inch, and this plan is in mm; try units: in, or leaving the fractions out\n',
+      'plan.yaml:2:1 fractions: fractions are of an inch, and this plan is in mm; try units: in, or remove the fractions\n',
     );
     expect(halfpin(['parts', planOf('units: in'), '--units', 'mm', '--fractions', '32']).status).toBe(2);
     expect(

@@ -47,7 +47,7 @@ describe('drawers cut with a router', () => {
     } as const;
     // To hide the groove the lower half pin h grows until h + t - 2.108 is 17: with t = (115.13 - h) / 9 that is 7.1.
     expect(refusals(inOpening(280, 190, 420, nine))).toEqual([
-      'drawers.0.joint.tails: "Buttons": front corners: a tail is 12 mm at its tip; the cutter of 12.7 mm cannot enter its socket, so it must be 12.7 mm or more; try fewer and wider tails, or a cutter of smaller diameter; the nearest layout that works: 8 tails of 14.7 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
+      'drawers.0.joint.tails: "Buttons": front corners: a tail is 12 mm at its tip; the cutter of 12.7 mm cannot enter its socket, so it must be 12.7 mm or more; use fewer and wider tails, or a cutter of smaller diameter; the nearest layout that works: 8 tails of 14.7 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
     ]);
   });
 
@@ -146,7 +146,7 @@ describe('drawers cut with a router', () => {
     );
     expect(advice.filter(({ at }) => at[0] === 'cutter').map(({ says }) => speak(says, 'mm'))).toEqual([
       expect.stringMatching(/^front corners: set 15 mm deep, the cutter has 0\.4 mm/u),
-      "the outer spaces of the sides' back ends are left to saw and chisel: the cutter would run 5.15 mm past the back's edges, into sides that go on there",
+      "saw and chisel the outer spaces of the sides' back ends: the cutter would cut 5.15 mm into the sides, beyond the back's edges",
     ]);
   });
 

@@ -184,7 +184,7 @@ describe('what is advised of the year', () => {
       front: { wood: { ...plum, tangential: 0.006 }, cut: 'flatsawn' },
     });
     expect(adviceOn(topped(0.5, { movement: wilder }))).toEqual([
-      expect.stringContaining('try quartersawn stock, or a wood that moves less'),
+      expect.stringContaining('use quartersawn stock, or a wood that moves less'),
     ]);
   });
 
@@ -196,7 +196,7 @@ describe('what is advised of the year', () => {
     });
     expect(adviceOn(topped(1, { movement: restless }))).toEqual([
       'drawers.0.fit.top: "Buttons": when dampest, the gap above the front is -0.2 mm, so the drawer will stick; it should be at least 0.5 mm; try auto, or 1.7 mm',
-      'drawers.0.fit.top: "Buttons": when driest, the gap above the front is 3.4 mm and will show; it should be at most 3 mm; try quartersawn stock, or a wood that moves less',
+      'drawers.0.fit.top: "Buttons": when driest, the gap above the front is 3.4 mm and will show; it should be at most 3 mm; use quartersawn stock, or a wood that moves less',
     ]);
   });
 

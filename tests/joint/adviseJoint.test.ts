@@ -17,21 +17,21 @@ describe('advice', () => {
 
   it('warns of short grain where the slope is steeper than 1:5, and not at 1:5', () => {
     expect(adviceFor({ ...plain, slope: { run: 4.9 } })).toEqual([
-      "slope: 1:4.9 is steeper than 1:5: the short grain at the tails' corners may break off; try 1:6 to 1:8",
+      "slope: 1:4.9 is steeper than 1:5: the short grain at the tails' corners may break off; try 1:7",
     ]);
     expect(adviceFor({ ...plain, slope: { run: 5 } })).toEqual([]);
   });
 
   it('warns of little hold where the slope is gentler than 1:9, and not at 1:9', () => {
     expect(adviceFor({ ...plain, slope: { run: 9.1 } })).toEqual([
-      'slope: 1:9.1 is shallower than 1:9: the joint has little hold; try 1:6 to 1:8',
+      'slope: 1:9.1 is gentler than 1:9: the joint has little hold; try 1:7',
     ]);
     expect(adviceFor({ ...plain, slope: { run: 9 } })).toEqual([]);
   });
 
   it('warns where a pin is narrower than the narrowest chisel, which is 3 mm unless given', () => {
     expect(adviceFor({ ...plain, pin: 2.9 })).toEqual([
-      'pin: the narrowest pin is 2.9 mm, less than the narrowest chisel (3 mm); try pins of at least 3 mm, or a narrower chisel',
+      'pin: the narrowest pin is 2.9 mm, less than the narrowest chisel (3 mm); try 3 mm, or use a narrower chisel',
     ]);
     expect(adviceFor({ ...plain, pin: 3 })).toEqual([]);
     expect(adviceFor({ ...plain, pin: 2.9, chisel: 2.9 })).toEqual([]);
@@ -46,8 +46,8 @@ describe('advice', () => {
     // 5 + 42 + 2 + 22 + 5 + 19 + 5 = 100; 42 is more than six pins of 5 too.
     const spacing = { kind: 'listed', tails: [42, 22, 19], pins: [2, 5] } as const;
     expect(adviceFor({ ...plain, spacing })).toEqual([
-      'pin: the narrowest pin is 2 mm, less than the narrowest chisel (3 mm); try pins of at least 3 mm, or a narrower chisel',
-      'tails: the widest tail is 42 mm, more than 6 pins of 5 mm: few pins hold a wide board; try more tails, or wider pins',
+      'pin: the narrowest pin is 2 mm, less than the narrowest chisel (3 mm); try 3 mm, or use a narrower chisel',
+      'tails: the widest tail is 42 mm, more than 6 pins of 5 mm: few pins hold a wide board; use more tails, or wider pins',
     ]);
   });
 
@@ -56,7 +56,7 @@ describe('advice', () => {
     const spacing = { kind: 'even', tails: 3 } as const;
     expect(adviceFor({ ...plain, width: 110, spacing })).toEqual([]);
     expect(adviceFor({ ...plain, width: 110.3, spacing })).toEqual([
-      'tails: the widest tail is 30.1 mm, more than 6 pins of 5 mm: few pins hold a wide board; try more tails, or wider pins',
+      'tails: the widest tail is 30.1 mm, more than 6 pins of 5 mm: few pins hold a wide board; use more tails, or wider pins',
     ]);
   });
 

@@ -66,12 +66,12 @@ describe('what cannot be cut is refused with the range that can', () => {
     [
       'a tail board sunk in',
       { ...through, proud: -0.1 },
-      ['proud: the amount to stand proud is -0.1 mm; it must be 0 mm to 2.5 mm'],
+      ['proud: the amount proud is -0.1 mm; it must be 0 mm to 2.5 mm'],
     ],
     [
       'a tail board far out',
       { ...through, proud: 2.6 },
-      ['proud: the amount to stand proud is 2.6 mm; it must be 0 mm to 2.5 mm'],
+      ['proud: the amount proud is 2.6 mm; it must be 0 mm to 2.5 mm'],
     ],
     [
       'a slope too steep',
@@ -88,26 +88,30 @@ describe('what cannot be cut is refused with the range that can', () => {
       { ...through, slope: { run: 0 } },
       ['slope: the slope is 1:0; it must be 1:2.5 to 1:20; try 1:7'],
     ],
-    ['a lap under 1 mm', { ...lapped, lap: 0.9 }, ['lap: the lap is 0.9 mm; it must be 1 mm to 17 mm']],
+    [
+      'a lap under 1 mm',
+      { ...lapped, lap: 0.9 },
+      ['lap: the lap is 0.9 mm; it must be 1 mm to 17 mm; try 5 mm'],
+    ],
     [
       'a lap that leaves no socket',
       { ...lapped, lap: 17.1 },
-      ['lap: the lap is 17.1 mm; it must be 1 mm to 17 mm'],
+      ['lap: the lap is 17.1 mm; it must be 1 mm to 17 mm; try 5 mm'],
     ],
     [
       'a lap thicker than the front',
       { ...lapped, lap: 25 },
-      ['lap: the lap is 25 mm; it must be 1 mm to 17 mm'],
+      ['lap: the lap is 25 mm; it must be 1 mm to 17 mm; try 5 mm'],
     ],
     [
       'a front too thin for the lap it gets when none is given',
       { ...lapped, pinBoard: 5 },
-      ['lap: the lap is 3 mm; it must be 1 mm to 2 mm'],
+      ['lap: the lap is 3 mm; it must be 1 mm to 2 mm; try 2 mm'],
     ],
     [
       'a front too thin for any lap',
       { ...lapped, pinBoard: 3.9 },
-      ['pinBoard: the pin board is 3.9 mm thick; a lapped joint needs at least 4 mm; try a through joint'],
+      ['pinBoard: the pin board is 3.9 mm thick; a lapped joint needs at least 4 mm; choose a through joint'],
     ],
   ])('%s', (_, spec, complaints) => {
     expect(against(spec)).toEqual(complaints);
@@ -174,10 +178,10 @@ describe('everything wrong is reported at once', () => {
       "pin: a pin's narrow width is 0 mm; it must be 1 mm to 5000 mm",
       "halfPin: the lower half pin's narrow width is 0 mm; it must be 1 mm to 5000 mm",
       "halfPin: the upper half pin's narrow width is 9000 mm; it must be 1 mm to 5000 mm",
-      'proud: the amount to stand proud is 99 mm; it must be 0 mm to 50 mm',
+      'proud: the amount proud is 99 mm; it must be 0 mm to 50 mm',
       'slope: the slope is 1:1; it must be 1:2.5 to 1:20; try 1:7',
       'lap: the lap is 300 mm; it must be 1 mm to 197 mm',
-      'tails: 0 is no number of tails; it must be a whole number, at least 1; try leaving it out, to have it chosen',
+      'tails: 0 is no number of tails; it must be a whole number, at least 1; remove it, to have the number chosen',
       'graded: the ratio from tail to tail is 3; it must be 0.5 to 2; try 0.9',
     ]);
   });

@@ -9,7 +9,7 @@ const wrongWith = (spacing: Spacing): string[] =>
 describe('a spacing that is no spacing', () => {
   it.each([[0], [-3], [2.5], [Number.NaN], [Number.POSITIVE_INFINITY]])('with %d tails', (tails) => {
     expect(wrongWith({ kind: 'even', tails })).toEqual([
-      `tails: ${tails} is no number of tails; it must be a whole number, at least 1; try leaving it out, to have it chosen`,
+      `tails: ${tails} is no number of tails; it must be a whole number, at least 1; remove it, to have the number chosen`,
     ]);
   });
 

@@ -41,7 +41,7 @@ describe("a joint's record for other programs", () => {
         { tails: 1, tip: 40 },
         { tails: 3, tip: expect.closeTo(28 / 3, 12) },
       ],
-      advice: ['1:10 is shallower than 1:9: the joint has little hold'],
+      advice: ['1:10 is gentler than 1:9: the joint has little hold'],
     });
   });
 

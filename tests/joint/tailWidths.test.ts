@@ -130,10 +130,10 @@ describe('the number of tails', () => {
 describe('pins that leave no tails', () => {
   it('are refused with what they leave and what a tail needs', () => {
     expect(against(wish({ kind: 'even' }, 15.9))).toEqual([
-      'width: half pins of 5 mm and 5 mm leave 5.9 mm of 15.9 mm; one tail needs 6 mm at its tip for a base of 3 mm; try narrower half pins, a gentler slope, or a wider board',
+      'width: half pins of 5 mm and 5 mm leave 5.9 mm of 15.9 mm; one tail needs 6 mm at its tip for a base of 3 mm; use narrower half pins, a gentler slope or a wider board',
     ]);
     expect(against(wish({ kind: 'even', tails: 3 }, 9))).toEqual([
-      'width: half pins of 5 mm and 5 mm leave 0 mm of 9 mm; one tail needs 6 mm at its tip for a base of 3 mm; try narrower half pins, a gentler slope, or a wider board',
+      'width: half pins of 5 mm and 5 mm leave 0 mm of 9 mm; one tail needs 6 mm at its tip for a base of 3 mm; use narrower half pins, a gentler slope or a wider board',
     ]);
   });
 });
@@ -153,7 +153,7 @@ describe('listed widths', () => {
   it('that do not fill the board are refused with the sum, and half pins that would', () => {
     // 5 + 40 + 5 + 40 + 5 = 95
     expect(against(wish(listed([40, 40], [5])))).toEqual([
-      "tails: tails, pins and half pins together are 95 mm, 5 mm less than the board's 100 mm; try half pins of 7.5 mm, or other widths that fill it",
+      "tails: tails, pins and half pins together are 95 mm, 5 mm less than the board's 100 mm; make the half pins 7.5 mm, or list widths that fill it",
     ]);
     expect(
       jointOf({ ...wish(listed([40, 40], [5])), halfPin: { lower: 7.5, upper: 7.5 } }).tails,
@@ -162,15 +162,15 @@ describe('listed widths', () => {
 
   it('that overfill it are refused with half pins only where some would do', () => {
     expect(against(wish(listed([43, 45], [5])))).toEqual([
-      "tails: tails, pins and half pins together are 103 mm, 3 mm more than the board's 100 mm; try half pins of 3.5 mm, or other widths that fill it",
+      "tails: tails, pins and half pins together are 103 mm, 3 mm more than the board's 100 mm; make the half pins 3.5 mm, or list widths that fill it",
     ]);
     // Half pins of 1 are the least that can be cut: 5 + 5 less 8 are two of them.
     expect(against(wish(listed([48, 45], [5])))[0]).toMatch(
-      /; try half pins of 1 mm, or other widths that fill it$/u,
+      /; make the half pins 1 mm, or list widths that fill it$/u,
     );
-    expect(against(wish(listed([48, 45.1], [5])))[0]).toMatch(/; try other widths that fill it$/u);
+    expect(against(wish(listed([48, 45.1], [5])))[0]).toMatch(/; list widths that fill it$/u);
     expect(against(wish(listed([60, 60], [5])))).toEqual([
-      "tails: tails, pins and half pins together are 135 mm, 35 mm more than the board's 100 mm; try other widths that fill it",
+      "tails: tails, pins and half pins together are 135 mm, 35 mm more than the board's 100 mm; list widths that fill it",
     ]);
   });
 

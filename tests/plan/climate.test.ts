@@ -79,7 +79,7 @@ describe('a climate', () => {
 
   it('is refused where the year is turned round, or not whole', () => {
     expect(told(STOCK, 'climate: {making: 8%, driest: 12%, dampest: 6%}', DRAWERS)).toEqual([
-      '2:23 climate.driest: driest (12 % moisture content) must not be damper than dampest (6 %); try changing the two round',
+      '2:23 climate.driest: driest (12 % moisture content) is damper than dampest (6 %); driest must be the drier of the two; exchange the two',
     ]);
     expect(told(STOCK, 'climate: {making: 8%, driest: 6%}', DRAWERS)).toEqual([
       expect.stringContaining('climate.dampest: this is missing; it must be air, such as 21C/45%'),
@@ -91,8 +91,8 @@ describe('a climate', () => {
     expect(
       told('stock: {front: {thickness: 20, species: chery}, side: {thickness: 11}}', CLIMATE, two),
     ).toEqual([
-      '1:32 stock.front.species: "chery" is not a wood that is known here; the closest names are Cherry, black; Chestnut, American; Elm, slippery; try one of these, or your own: woods: {chery: {shrinkage: {radial: 3.7, tangential: 7.1}}}',
-      '1:49 stock.side.species: a climate is given, but not the wood of the sides, so nobody knows how it will move; try species: "Cherry, black", or leaving the climate out',
+      '1:32 stock.front.species: "chery" is not a wood that is known here; the closest names are Cherry, black; Chestnut, American; Elm, slippery; choose one of these, or give its own movement: woods: {chery: {shrinkage: {radial: 3.7, tangential: 7.1}}}',
+      '1:49 stock.side.species: a climate is given, but not the wood of the sides, so its movement cannot be calculated; try "Cherry, black", or remove the climate',
       expect.stringMatching(/^5:77 drawers\[1\]\.stock\.back\.species: "ook" is not a wood /u),
     ]);
   });
@@ -158,7 +158,7 @@ describe('a gap above that is found', () => {
 
   it('needs a climate, where it is wished', () => {
     const line =
-      'fit.top: the gap above a drawer can be found only where a climate is given; try climate: {making: 21C/45%, driest: 21C/30%, dampest: 21C/70%}, or a length here';
+      'fit.top: the gap above a drawer can be found only where a climate is given; try 1mm, or give a climate: {making: 21C/45%, driest: 21C/30%, dampest: 21C/70%}';
     expect(told(STOCK, AUTO, DRAWERS)).toEqual([`2:7 ${line}`]);
     expect(told(STOCK, DRAWERS.replace(/\}$/u, ', fit: {top: auto}}'))).toEqual([`3:68 drawers[0].${line}`]);
   });

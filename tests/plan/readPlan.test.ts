@@ -299,16 +299,16 @@ describe("a drawer's own tails", () => {
 describe('a contradiction', () => {
   it('is complained of where it is written', () => {
     expect(drawer('joint: {tails: [20, 30], graded: {ratio: 0.9}}')).toEqual([
-      'joint.graded: the tails are listed width by width, so they cannot be graded too; try a number of tails, or leaving the grade out',
+      'joint.graded: the tails are listed width by width, so they cannot be graded too; give the number of tails, or remove the grade',
     ]);
     expect(drawer('joint: {pins: [4]}')).toEqual([
-      'joint.pins: pins are listed, but the tails between them are not; try listing the tails too, or one width for all pins (pin)',
+      'joint.pins: pins are listed, but the tails between them are not; list the tails too, or give one width for all pins (pin)',
     ]);
     expect(drawer('joint: {kind: through, lap: 4}')).toEqual([
-      'joint.lap: a through joint has no lap; try kind: lapped, or leaving the lap out',
+      'joint.lap: a through joint has no lap; try kind: lapped, or remove the lap',
     ]);
     expect(drawer('back: {joint: {tails: 3, pins: [4]}}')).toEqual([
-      'back.joint.pins: pins are listed, but the tails between them are not; try listing the tails too, or one width for all pins (pin)',
+      'back.joint.pins: pins are listed, but the tails between them are not; list the tails too, or give one width for all pins (pin)',
     ]);
     expect(drawer('size: {width: 280, height: 76, depth: 420}')).toEqual([
       'size: the opening is given too, and the size follows from it; try leaving out one of them',
@@ -320,9 +320,7 @@ describe('a contradiction', () => {
       complaintsOf(
         `${STOCK}joint: {kind: through, lap: 5}\ndrawers:\n  - {name: A, ${OPENING}}\n  - {name: B, ${OPENING}}`,
       ),
-    ).toEqual([
-      'plan.yaml:2:24 joint.lap: a through joint has no lap; try kind: lapped, or leaving the lap out',
-    ]);
+    ).toEqual(['plan.yaml:2:24 joint.lap: a through joint has no lap; try kind: lapped, or remove the lap']);
   });
 
   it("is none where a through drawer only inherits its plan's lap", () => {
@@ -335,14 +333,14 @@ describe('a contradiction', () => {
   it('is one where a drawer gives a lap and its plan says through', () => {
     const text = `${STOCK}joint: {kind: through}\ndrawers: [{name: A, ${OPENING}, joint: {lap: 5}}]`;
     expect(complaintsOf(text)).toEqual([
-      `plan.yaml:${placeOf('lap: 5', text)} drawers[0].joint.lap: a through joint has no lap; try kind: lapped, or leaving the lap out`,
+      `plan.yaml:${placeOf('lap: 5', text)} drawers[0].joint.lap: a through joint has no lap; try kind: lapped, or remove the lap`,
     ]);
   });
 
   it('is one where a drawer of its own size is to fit an opening', () => {
     const text = `${STOCK}drawers: [{name: A, size: {width: 280, height: 76, depth: 420}, fit: {top: 1}}]`;
     expect(complaintsOf(text)).toEqual([
-      `plan.yaml:${placeOf('fit:', text)} drawers[0].fit: a drawer that is given its own size has no opening to fit; try opening in place of size, or leaving the fit out`,
+      `plan.yaml:${placeOf('fit:', text)} drawers[0].fit: a drawer that is given its own size has no opening to fit; give opening in place of size, or remove the fit`,
     ]);
   });
 });
@@ -350,8 +348,8 @@ describe('a contradiction', () => {
 describe('what is missing', () => {
   it('is complained of in the plan where all drawers lack it', () => {
     expect(complaintsOf(`name: x\ndrawers:\n  - {name: A, ${OPENING}}\n  - {name: B, ${OPENING}}`)).toEqual([
-      'plan.yaml:1:1 stock.front.thickness: the thickness of the fronts is missing; without it no drawer can be sized; try stock: {front: {thickness: …}}',
-      'plan.yaml:1:1 stock.side.thickness: the thickness of the sides is missing; without it no drawer can be sized; try stock: {side: {thickness: …}}',
+      'plan.yaml:1:1 stock.front.thickness: the thickness of the fronts is missing; without it no drawer can be sized; try stock: {front: {thickness: 20mm}}',
+      'plan.yaml:1:1 stock.side.thickness: the thickness of the sides is missing; without it no drawer can be sized; try stock: {side: {thickness: 11mm}}',
     ]);
   });
 
@@ -363,7 +361,7 @@ describe('what is missing', () => {
 
   it('is complained of in the drawer or the corner that lacks it', () => {
     expect(complaintsOf(`${STOCK}drawers:\n  - name: A\n  - ${OPENING}`)).toEqual([
-      'plan.yaml:3:5 drawers[0].opening: this is missing; a drawer is sized to its opening, or given its own size; try opening: {width: …, height: …, depth: …}',
+      'plan.yaml:3:5 drawers[0].opening: this is missing; a drawer is sized to its opening, or given its own size; try opening: {width: 280mm, height: 76mm, depth: 420mm}',
       'plan.yaml:4:5 drawers[1].name: this is missing; it must be the name of a drawer, as text',
     ]);
     expect(complaintsOf('joints: [{name: A, width: 90, tailBoard: 12, pinBoard: 12}]')).toEqual([
@@ -373,7 +371,7 @@ describe('what is missing', () => {
 
   it.each(['name: x', 'drawers: []', 'drawers: []\njoints: []', '{}'])('is everything in %j', (text) =>
     expect(complaintsOf(text)).toEqual([
-      'plan.yaml:1:1 the plan has neither drawers nor joints, so there is nothing to make; try drawers: or joints:, and a list of them',
+      'plan.yaml:1:1 the plan has neither drawers nor joints, so there is nothing to make; list them under drawers: or joints:',
     ]),
   );
 });
@@ -541,8 +539,8 @@ describe('a name', () => {
 
   it('belongs to one drawer or corner only, capitals and blanks aside', () => {
     expect(named('Left side', 'left  SIDE', 'Leftside', 'Right side')).toEqual([
-      'joints[1].name: "left  SIDE" is the name of joints[0] too; every name must be different; try another name',
-      'joints[2].name: "Leftside" is the name of joints[0] too; every name must be different; try another name',
+      'joints[1].name: "left  SIDE" is the name of joints[0] too; every name must be different; give it another name',
+      'joints[2].name: "Leftside" is the name of joints[0] too; every name must be different; give it another name',
     ]);
   });
 

@@ -217,9 +217,9 @@ describe('a cutter', () => {
   it('is advised on with what would be right', () => {
     const { joint } = cutOf(LAPPED);
     expect(told(adviseCutter(joint, { ...CUTTER, length: 15.5, neck: 9 }))).toEqual([
-      expect.stringMatching(/^cutter\.length: .*; try a cutting length of at least 16 mm$/u),
+      expect.stringMatching(/^cutter\.length: .*; try 16 mm$/u),
       expect.stringMatching(
-        /^cutter\.neck: .*; try a neck of at most 8\.48 mm, or never a setting deeper than 15\.5 mm$/u,
+        /^cutter\.neck: .*; try 8\.48 mm, or never set the cutter deeper than 15\.5 mm$/u,
       ),
     ]);
     expect(told(adviseCutter(joint, { ...CUTTER, length: 18 }))).toEqual([]);
@@ -262,7 +262,7 @@ describe('a pitch', () => {
   it('is refused with what it may be on this board', () => {
     // A tail's base of 3 mm and 8 / 8 mm lost on either side are 5 mm at the tip, and a pin of 5; half pins of 1 mm leave 148.
     expect(complaintsOf(atPitch(wish, 8))).toEqual([
-      'pitch: a pitch of 8 mm leaves tails of 3 mm beside pins of 5 mm; it must be 10 mm to 153 mm here; try a wider pitch, or narrower pins',
+      'pitch: a pitch of 8 mm leaves tails of 3 mm beside pins of 5 mm; it must be 10 mm to 153 mm here; try 10 mm, or make the pins narrower',
     ]);
     expect(complaintsOf(atPitch(wish, 4))[0]).toContain('leaves tails of 0 mm');
     expect(atPitch(wish, 10).ok).toBe(true);

@@ -97,16 +97,16 @@ describe('adviseBottom', () => {
 
   it('warns of a bottom that would slip off its screws', () => {
     expect(
-      adviseBottom(bottom, 398.5).map(({ at, says, hint }) => [
+      adviseBottom(bottom, 398.5).map(({ at, says, remedy }) => [
         at,
         speak(says, 'mm'),
-        hint && speak(hint, 'mm'),
+        remedy && speak(remedy, 'mm'),
       ]),
     ).toEqual([
       [
         [],
         'driest, the bottom is 398.4 mm deep and no longer reaches its screws at 398.5 mm',
-        'quartersawn wood, more room behind the back, or a panel',
+        'use quartersawn wood, leave more room behind the back, or use a panel',
       ],
     ]);
   });

@@ -34,16 +34,16 @@ describe('checkYear', () => {
 
   it('refuses a driest that is damper than dampest', () => {
     expect(
-      checkYear({ making: 8, driest: 12, dampest: 7 }).map(({ at, says, hint }) => [
+      checkYear({ making: 8, driest: 12, dampest: 7 }).map(({ at, says, remedy }) => [
         at,
         speak(says, 'mm'),
-        hint && speak(hint, 'mm'),
+        remedy && speak(remedy, 'mm'),
       ]),
     ).toEqual([
       [
         ['driest'],
-        'driest (12 % moisture content) must not be damper than dampest (7 %)',
-        'changing the two round',
+        'driest (12 % moisture content) is damper than dampest (7 %); driest must be the drier of the two',
+        'exchange the two',
       ],
     ]);
   });

@@ -17,7 +17,8 @@ const nameOf = (name: string): string | false => {
 const closest = (name: string): string[] => {
   const result = findWood(name);
   const says = result.ok ? '' : result.complaints.map((complaint) => speak(complaint.says, 'mm')).join();
-  return says.split(/the closest name(?:s are|\sis) /u)[1]?.split('; ') ?? [];
+  const listed = says.split(/the closest name(?:s are|\sis) |one of several woods: /u)[1] ?? '';
+  return listed.split('; ').map((wood) => wood.replace(/ \(\d.*/u, ''));
 };
 
 describe('findWood', () => {
@@ -113,7 +114,7 @@ describe('findWood', () => {
     expect(closest('pine')).toEqual(['Pine, eastern white']);
     expect(closest('poplar')).toEqual(['Yellow-poplar']);
     expect(findWood('poplar')).toMatchObject({
-      complaints: [{ at: [], hint: ['', 'Yellow-poplar', ', if it is that'] }],
+      complaints: [{ at: [], hint: ['', 'Yellow-poplar', ''] }],
     });
   });
 
@@ -121,7 +122,7 @@ describe('findWood', () => {
     const own: Wood = { name: 'Pine, Scots', radial: 0.0015, tangential: 0.0028, source: 'own' };
     const result = findWood('pine', [own]);
     expect(result.ok ? '' : speak(result.complaints[0]?.says ?? [], 'mm')).toMatch(
-      /the closest names are Pine, Scots; Pine, eastern white$/u,
+      /may be one of several woods: Pine, Scots \(0\.150, 0\.280\); Pine, eastern white \(0\.071, 0\.212\) /u,
     );
   });
 
@@ -146,7 +147,7 @@ describe('findWood', () => {
 
   it('says what was asked for', () => {
     const result = findWood('Iroko');
-    expect(result).toMatchObject({ complaints: [{ at: [], hint: ['one of these'] }] });
+    expect(result).toMatchObject({ complaints: [{ at: [], remedy: ['choose one of these'] }] });
     expect(result.ok ? '' : result.complaints.map(({ says }) => speak(says, 'mm')).join()).toMatch(
       /^"Iroko" is not a wood that is known here; the closest names are /u,
     );

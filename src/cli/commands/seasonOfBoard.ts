@@ -89,15 +89,17 @@ const readWood = (options: SeasonOptions, complain: (complaint: Complaint) => vo
       return wrong({
         at: ['species'],
         says: say`the wood is missing`,
-        hint: say`--species "Cherry, black", or your own: --shrinkage ${PAIRS.shrinkage}`,
+        hint: say`--species "Cherry, black"`,
+        remedy: say`give your own wood's shrinkage: --shrinkage ${PAIRS.shrinkage}`,
       });
     const found = findWood(species);
     if (found.ok) return found.value;
-    for (const { says, hint = [] } of found.complaints)
+    for (const { says, hint } of found.complaints)
       wrong({
         at: ['species'],
         says,
-        hint: say`${hint}, or another that --woods lists, or your own by its shrinkage, radial and tangential: --shrinkage ${PAIRS.shrinkage}`,
+        ...(hint && { hint }),
+        remedy: say`${hint ? 'choose' : 'choose one of these,'} one that --woods lists, or give your own wood's shrinkage, radial and tangential: --shrinkage ${PAIRS.shrinkage}`,
       });
     return undefined;
   }

@@ -4,7 +4,7 @@ import { ratioBetween } from '../../joint/spacing.ts';
 import { pastTheEdges } from '../../router/passes/passes.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
-import { mm, say } from '../../units/phrase.ts';
+import { atMost, mm, say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import { isSolidWood } from '../../wood/species.ts';
 import { cornerComplaints } from '../cornerComplaints.ts';
@@ -47,16 +47,17 @@ const onFamily = (
   // A number that was wished or listed breaks the family; one that was chosen is the nearest there is.
   if (ratio > FAMILY_RATIO && (spacing.kind === 'listed' || spacing.tails !== undefined)) {
     const better = nearestChoice(possible, target);
+    const instead = better === undefined ? [] : say`; ${better.tails} would be ${mm(better.tip)} wide`;
     advice.push({
       at: ['joint', 'tails'],
-      says: say`tails of ${mm(tip)} stand out from the set, which keeps to ${mm(target)}: they are ${Number(ratio.toFixed(2))} times as ${tip > target ? 'wide' : 'narrow'}`,
-      ...(better === undefined ? {} : { hint: say`${better.tails}, for tails of ${mm(better.tip)}` }),
+      says: say`tails of ${mm(tip)} differ from the set's tail width, ${mm(target)}: they are ${Number(ratio.toFixed(2))} times as ${tip > target ? 'wide' : 'narrow'}${instead}`,
+      ...(better && { hint: say`${better.tails}` }),
     });
   }
   if (Math.abs(resolved.pin - pin) > EPSILON)
     advice.push({
       at: ['joint', 'pin'],
-      says: say`pins of ${mm(resolved.pin)} stand out from the set, whose pins are ${mm(pin)}`,
+      says: say`pins of ${mm(resolved.pin)} differ from the set's, ${mm(pin)}`,
       hint: say`${mm(pin)}`,
     });
   return advice;
@@ -87,10 +88,11 @@ const onGroove = ({ spec, sizes }: DrawerDraft): Complaint[] => {
     advice.push({
       at: ['groove', 'depth'],
       says: say`a groove ${mm(groove.depth)} deep takes more than half of ${grooved.board} ${mm(grooved.thickness)} thick`,
-      hint:
+      hint: say`${atMost(grooved.thickness / 2)}`,
+      remedy:
         bottom.hold.kind === 'slips'
-          ? say`${mm(grooved.thickness / 2)}, or wider slips`
-          : say`${mm(grooved.thickness / 2)}, or slips to carry the bottom`,
+          ? say`make the slips wider`
+          : say`let slips carry the bottom (bottom.slips)`,
     });
   const { thickness } = stock.bottom;
   if (thickness > groove.width + EPSILON)
@@ -102,7 +104,7 @@ const onGroove = ({ spec, sizes }: DrawerDraft): Complaint[] => {
     advice.push({
       at: ['stock', 'bottom', 'thickness'],
       says: say`a bottom of ${mm(thickness)} is loose in a groove of ${mm(groove.width)} and will rattle`,
-      hint: say`a groove ${mm(thickness)} wide`,
+      remedy: say`make the groove ${mm(thickness)} wide (groove.width)`,
     });
   if (kindOf(joint).sockets === 'open' && bottom.hold.kind === 'groove' && groove.stopped === undefined)
     advice.push({
@@ -129,8 +131,8 @@ export const adviseBackSpaces = ({ spec, back }: Pick<DrawerDraft, 'spec' | 'bac
     {
       at: ['cutter', 'diameter'],
       says: both
-        ? say`the outer spaces of the sides' back ends are left to saw and chisel: the cutter would run ${past} past the back's edges, into sides that go on there`
-        : say`the lowest space of the sides' back ends is left to saw and chisel: the cutter would run ${past} past the back's lower edge, into sides that go on there`,
+        ? say`saw and chisel the outer spaces of the sides' back ends: the cutter would cut ${past} into the sides, beyond the back's edges`
+        : say`saw and chisel the lowest space of the sides' back ends: the cutter would cut ${past} into the sides, beyond the back's lower edge`,
     },
   ];
 };
@@ -144,7 +146,7 @@ export const advisePanel = ({ bottom, stock }: DrawerSpec): Complaint[] => {
         {
           at: ['bottom', 'kind'],
           says: say`a panel is taken not to move, but ${quote(species)} is solid wood: held on all sides, with its grain from front to back, it would burst the drawer`,
-          hint: say`kind: solid, with its grain from side to side and room to move at the back`,
+          hint: say`solid`,
         },
       ];
 };

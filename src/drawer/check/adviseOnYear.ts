@@ -29,10 +29,9 @@ export const adviseOnYear = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
     advice.push({
       at: ['fit', 'top'],
       says: say`when driest, the gap above the front is ${mm(front.gap.driest)} and will show; it should be at most ${atMost(GAP_BAND.most)}`,
-      hint:
-        front.gap.making > enough
-          ? say`auto, or ${mm(enough)}`
-          : say`quartersawn stock, or a wood that moves less`,
+      ...(front.gap.making > enough
+        ? { hint: say`auto, or ${mm(enough)}` }
+        : { remedy: say`use quartersawn stock, or a wood that moves less` }),
     });
   if (beside.verdict === 'sticks')
     advice.push({

@@ -11,14 +11,15 @@ import { LEAST_STOP, latestStop } from '../groove/latestStop.ts';
 
 /** What is wrong with boards that cannot carry their grooves or hold the bottom, in a drawer that `checkSpace` accepts. */
 export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
-  const { stock, joint, backJoint, groove, bottom, lip, backDrop } = spec;
+  const { space, stock, joint, backJoint, groove, bottom, lip, backDrop } = spec;
   const { height, lap, wall, inside, backFrom, backHeight } = sizes;
   const wrong: Complaint[] = [];
   if (lip !== undefined && kindOf(joint).sockets === 'open')
     wrong.push({
       at: ['joint', 'kind'],
       says: say`a front with a lip cannot have ${joint.kind} corners: its lip is the lap of a lapped joint`,
-      hint: say`lapped, or no lip`,
+      hint: say`lapped`,
+      remedy: say`remove the lip`,
     });
   const proud = joint.proud ?? 0;
   if (Math.abs((backJoint.proud ?? 0) - proud) > EPSILON)
@@ -55,23 +56,28 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
     wrong.push({
       at: ['bottom', 'slack'],
       says: say`a slack of ${mm(bottom.slack)} at each side leaves too little of the bottom in grooves ${mm(groove.depth)} deep; at least ${atLeast(LEAST_HELD)} must be held`,
-      hint: mostSlack >= 0 ? say`at most ${atMost(mostSlack)}` : say`a deeper groove`,
+      ...(mostSlack >= 0
+        ? { hint: say`${atMost(mostSlack)}` }
+        : { remedy: say`make the groove deeper (groove.depth)` }),
     });
   if (stock.bottom.thickness > backFrom + EPSILON)
     wrong.push({
       at: ['stock', 'bottom', 'thickness'],
       says: say`the bottom is ${mm(stock.bottom.thickness)} thick and would hang below the sides: the groove's upper edge lies ${mm(backFrom)} up`,
-      hint: say`at most ${atMost(backFrom)}, or a larger groove offset`,
+      hint: say`${atMost(backFrom)}`,
+      remedy: say`raise the groove (groove.offset)`,
     });
-  if (!isInRange(backHeight, WIDTH_RANGE))
+  if (!isInRange(backHeight, WIDTH_RANGE)) {
+    const mostDrop = backHeight + backDrop - WIDTH_RANGE.least;
     wrong.push({
-      at: ['back', 'drop'],
+      // Where no drop at all would leave enough, the drawer is too low, whatever its drop.
+      at: mostDrop >= 0 ? ['back', 'drop'] : [space.kind, 'height'],
       says: say`no height is left for the back: of the sides' ${mm(height)} the groove takes ${mm(backFrom)} from below and the drop ${mm(backDrop)} from above; the back must be at least ${atLeast(WIDTH_RANGE.least)} high`,
-      hint:
-        backHeight + backDrop >= WIDTH_RANGE.least
-          ? say`a drop of at most ${atMost(backHeight + backDrop - WIDTH_RANGE.least)}`
-          : say`a smaller groove offset, or a higher drawer`,
+      ...(mostDrop >= 0
+        ? { hint: say`${atMost(mostDrop)}` }
+        : { remedy: say`make the drawer higher, or lower the groove (groove.offset)` }),
     });
+  }
   if (slips !== undefined) {
     const least = backFrom + LEAST_WALL;
     if (slips.height < least - EPSILON || slips.height > height + EPSILON)

@@ -6,6 +6,9 @@ import { LEAST_INSIDE } from '../drawerLimits.ts';
 import type { Sizes } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 
+/** The clearance that each measure of an opening has. */
+const CLEARANCES = { width: 'fit.side', height: 'fit.top', depth: 'fit.behind' } as const;
+
 /** What is wrong with an opening, or a drawer's own size, that is too small; each measure is in its range. */
 export const checkSpace = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const { space, stock } = spec;
@@ -21,7 +24,8 @@ export const checkSpace = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
         space.kind === 'opening'
           ? say`the opening's ${key} is ${mm(given)}; with the clearances and the boards it must be at least ${atLeast(least)}`
           : say`the drawer's ${key} is ${mm(given)}; with its boards it must be at least ${atLeast(least)}`,
-      hint: say`${atLeast(least)}${space.kind === 'opening' ? ', or less clearance' : ''}`,
+      hint: say`${atLeast(least)}`,
+      ...(space.kind === 'opening' && { remedy: say`make the clearance smaller (${CLEARANCES[key]})` }),
     });
   };
   tooSmall('width', sizes.width, 2 * sizes.wall + LEAST_INSIDE);

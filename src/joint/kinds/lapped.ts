@@ -42,7 +42,7 @@ export const lapped: Kind<'lapped', 'lap'> = {
   },
   noDeeper: ({ pinBoard }, depth) => ({
     wish: { kind: 'lapped', pinBoard, lap: Math.ceil((pinBoard - depth) * 10) / 10 },
-    words: say`a lap of at least ${atLeast(pinBoard - depth)}`,
+    words: say`make the lap at least ${atLeast(pinBoard - depth)}`,
   }),
   advise: ({ tailBoard, pinBoard }) =>
     pinBoard < tailBoard - EPSILON

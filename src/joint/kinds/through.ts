@@ -18,7 +18,7 @@ export const through: Kind<'through', never> = {
   }),
   noDeeper: (_, depth) => ({
     wish: { kind: 'through', pinBoard: Math.floor(depth * 10) / 10 },
-    words: say`a pin board of at most ${atMost(depth)}`,
+    words: say`take a pin board of at most ${atMost(depth)}`,
   }),
   advise: () => [],
   marks: (joint) => ({

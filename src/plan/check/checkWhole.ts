@@ -27,7 +27,8 @@ const fractionsOfMm = ({ fractions }: Group, unit: Unit): Complaint[] =>
         {
           at: ['fractions'],
           says: say`fractions are of an inch, and this plan is in mm`,
-          hint: say`units: in, or leaving the fractions out`,
+          hint: say`units: in`,
+          remedy: say`remove the fractions`,
         },
       ];
 
@@ -38,7 +39,7 @@ const inLists = (value: Group): Complaint[] => {
       {
         at: [],
         says: say`the plan has neither drawers nor joints, so there is nothing to make`,
-        hint: say`drawers: or joints:, and a list of them`,
+        remedy: say`list them under drawers: or joints:`,
       },
     ];
   return LISTS.flatMap((list) => sameNames(list, value[list]));
@@ -52,6 +53,7 @@ const sameNames = (list: List, entries: unknown): Complaint[] => {
   return repeatedNames(names).map(({ name, index, first }) => ({
     at: [list, index, 'name'],
     says: say`${quote(name)} is the name of ${list}[${first}] too; every name must be different`,
-    hint: list === 'drawers' ? say`another name, or a count in the first` : say`another name`,
+    remedy:
+      list === 'drawers' ? say`give it another name, or give the first a count` : say`give it another name`,
   }));
 };

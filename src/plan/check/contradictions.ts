@@ -12,19 +12,20 @@ export const contradictions = (written: WrittenJoint, at: Place): Complaint[] =>
       found.push({
         at: [...at, key],
         says: say`a ${kind} joint has no ${word}`,
-        hint: say`kind: ${kindsWith([key]).join(' or ')}, or leaving the ${word} out`,
+        hint: say`kind: ${kindsWith([key]).join(' or ')}`,
+        remedy: say`remove the ${word}`,
       });
   if (Array.isArray(tails) && graded !== undefined)
     found.push({
       at: [...at, 'graded'],
       says: say`the tails are listed width by width, so they cannot be graded too`,
-      hint: say`a number of tails, or leaving the grade out`,
+      remedy: say`give the number of tails, or remove the grade`,
     });
   if (!Array.isArray(tails) && pins !== undefined)
     found.push({
       at: [...at, 'pins'],
       says: say`pins are listed, but the tails between them are not`,
-      hint: say`listing the tails too, or one width for all pins (pin)`,
+      remedy: say`list the tails too, or give one width for all pins (pin)`,
     });
   return found;
 };

@@ -128,7 +128,7 @@ const isStock = (board: Partial<Stock>): board is Stock => board.thickness !== u
 const noThickness = (part: 'front' | 'side'): Complaint => ({
   at: ['stock', part, 'thickness'],
   says: say`the thickness of the ${part}s is missing; without it no drawer can be sized`,
-  hint: say`stock: {${part}: {thickness: …}}`,
+  hint: say`stock: {${part}: {thickness: ${part === 'front' ? '20mm' : '11mm'}}}`,
 });
 
 const spaceOf = (
@@ -143,7 +143,7 @@ const spaceOf = (
     return refuse({
       at: [...at, 'size'],
       says: say`the opening is given too, and the size follows from it`,
-      hint: say`leaving out one of them`,
+      remedy: say`remove one of them`,
     });
   if (opening !== undefined) {
     const fit = { ...usual, ...plan.fit, ...drawer.fit };
@@ -161,13 +161,13 @@ const spaceOf = (
     return refuse({
       at: [...at, 'opening'],
       says: say`this is missing; a drawer is sized to its opening, or given its own size`,
-      hint: say`opening: {width: …, height: …, depth: …}`,
+      hint: say`opening: {width: 280mm, height: 76mm, depth: 420mm}`,
     });
   if (drawer.fit !== undefined)
     return refuse({
       at: [...at, 'fit'],
       says: say`a drawer that is given its own size has no opening to fit`,
-      hint: say`opening in place of size, or leaving the fit out`,
+      remedy: say`give opening in place of size, or remove the fit`,
     });
   return accept({ kind: 'size', size });
 };
@@ -175,7 +175,8 @@ const spaceOf = (
 const noClimate = (at: Place): Complaint => ({
   at: [...at, 'fit', 'top'],
   says: say`the gap above a drawer can be found only where a climate is given`,
-  hint: say`climate: {making: 21C/45%, driest: 21C/30%, dampest: 21C/70%}, or a length here`,
+  hint: say`1mm`,
+  remedy: say`give a climate: {making: 21C/45%, driest: 21C/30%, dampest: 21C/70%}`,
 });
 
 /** The back's wishes are the front's, except the number and widths of its tails: it is not as high. */

@@ -59,14 +59,16 @@ const sawnWood = (
 
 const noSpecies = (part: keyof Boards, at: Place): Complaint => ({
   at: [...at, 'species'],
-  says: say`a climate is given, but not the wood of the ${part === 'side' ? 'sides' : part}, so nobody knows how it will move`,
-  hint: say`species: "Cherry, black", or leaving the climate out`,
+  says: say`a climate is given, but not the wood of the ${part === 'side' ? 'sides' : part}, so its movement cannot be calculated`,
+  hint: say`"Cherry, black"`,
+  remedy: say`remove the climate`,
 });
 
 const withOwnWood =
   (species: string) =>
-  ({ says, hint = [] }: Complaint): Complaint => ({
+  ({ says, hint }: Complaint): Complaint => ({
     at: [],
     says,
-    hint: say`${hint}, or your own: woods: {${species}: {shrinkage: {radial: 3.7, tangential: 7.1}}}`,
+    ...(hint && { hint }),
+    remedy: say`${hint ? '' : 'choose one of these, or '}give its own movement: woods: {${species}: {shrinkage: {radial: 3.7, tangential: 7.1}}}`,
   });

@@ -207,13 +207,12 @@ const checkFingers = (
   const narrowest = Math.min(...walls.slice(1).map(([from], i) => from - (walls[i]?.[1] ?? from)));
   if (narrowest >= LEAST_FINGER - EPSILON) return [];
   const lacking = roundUp(LEAST_FINGER - narrowest, 10);
-  const wider = say`${board}s wider by ${mm(lacking)}, or a cutter of smaller diameter`;
   return [
     {
       at: [key],
       says: say`a guide bush of ${mm(bush)} leaves a finger of ${mm(Math.max(0, narrowest))} between two slots for the ${board}s; it must be ${atLeast(LEAST_FINGER)} or more`,
-      hint:
-        bush - lacking >= diameter ? say`a bush of at most ${atMost(bush - lacking)}, or ${wider}` : wider,
+      ...(bush - lacking >= diameter && { hint: say`${atMost(bush - lacking)}` }),
+      remedy: say`make the ${board}s wider by ${mm(lacking)}, or take a cutter of smaller diameter`,
     },
   ];
 };

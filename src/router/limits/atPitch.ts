@@ -27,7 +27,8 @@ export const atPitch = (wish: JointSpec, pitch: number, entry = 0): Result<Joint
     return refuse({
       at: ['pitch'],
       says: say`a pitch of ${mm(pitch)} leaves tails of ${mm(Math.max(0, tip))} beside pins of ${mm(pin)}; it must be ${atLeast(least + pin)} to ${atMost(most)} here`,
-      hint: say`a wider pitch, or narrower pins`,
+      hint: say`${pitch > most ? atMost(most) : atLeast(least + pin)}`,
+      remedy: say`make the pins narrower`,
     });
   // Each further tail narrows either half pin by half a pitch.
   const halfPin = (tails: number): number => (width - tails * pitch + pin) / 2;

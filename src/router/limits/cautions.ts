@@ -15,13 +15,14 @@ export const adviseCutter = ({ depth }: Joint, cutter: Cutter): Complaint[] => {
     advice.push({
       at: ['cutter', 'length'],
       says: say`set ${mm(depth)} deep, the cutter has ${mm(length - depth)} of its cutting length to spare: a deeper setting after a trial joint may be more than it cuts`,
-      hint: say`a cutting length of at least ${atLeast(depth + SPARE_LENGTH)}`,
+      hint: say`${atLeast(depth + SPARE_LENGTH)}`,
     });
   if (neck !== undefined && neck > atSurface)
     advice.push({
       at: ['cutter', 'neck'],
       says: say`a neck of ${mm(neck)} is wider than the cut at the surface (${mm(atSurface)}): it rubs as soon as it comes down to the wood, ${mm(length)} above the cutter's end`,
-      hint: say`a neck of at most ${atMost(atSurface)}, or never a setting deeper than ${mm(length)}`,
+      hint: say`${atMost(atSurface)}`,
+      remedy: say`never set the cutter deeper than ${mm(length)}`,
     });
   return advice;
 };

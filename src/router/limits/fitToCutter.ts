@@ -47,7 +47,8 @@ const checkSlope = ({ slope }: JointSpec, cutter: Cutter): Complaint[] => {
     {
       at: ['slope'],
       says: say`a slope of ${formatSlope(slope)} is not the cutter's: at ${cutter.angle} degrees it cuts ${its}`,
-      hint: say`${its}, or a cutter of ${degrees(slope).toFixed(1)} degrees`,
+      hint: say`${its}`,
+      remedy: say`take a cutter of ${degrees(slope).toFixed(1)} degrees`,
     },
   ];
 };
@@ -59,7 +60,7 @@ const checkReach = (wish: JointSpec, { length }: Cutter, depth: number): Complai
         {
           at: ['cutter', 'length'],
           says: say`the cutter cuts ${mm(length)} deep; the joint is ${mm(depth)} deep`,
-          hint: say`a cutting length of at least ${atLeast(depth)}, or ${KINDS[wish.kind].noDeeper(wish, length).words}`,
+          remedy: say`take a cutter with a cutting length of at least ${atLeast(depth)}, or ${KINDS[wish.kind].noDeeper(wish, length).words}`,
         },
       ];
 
@@ -71,7 +72,8 @@ const checkPins = ({ pin, spacing }: JointSpec, least: number): Complaint[] => {
           {
             at,
             says: say`${what} is ${mm(value)} at its narrow end; at this depth the cutter takes ${mm(least)}, so it may not be less`,
-            hint: say`${atLeast(roundUp(least, 100))}, or a cutter of smaller diameter`,
+            hint: say`${atLeast(roundUp(least, 100))}`,
+            remedy: say`take a cutter of smaller diameter`,
           },
         ];
   return [
@@ -91,7 +93,8 @@ const checkRound = (cutter: Cutter, depth: number, length: number): Complaint[] 
         {
           at: ['cutter', 'diameter'],
           says: say`the cutter's round of ${mm(radius)} takes all of a socket ${mm(length)} long`,
-          hint: say`a diameter of at most ${atMost(Math.floor((cutter.diameter - 2 * radius + length) * 10) / 10)}, or a thicker tail board`,
+          hint: say`${atMost(Math.floor((cutter.diameter - 2 * radius + length) * 10) / 10)}`,
+          remedy: say`take a thicker tail board`,
         },
       ];
 };

@@ -19,7 +19,7 @@ export const clampToCutter = (wish: JointSpec, cutter: Cutter): JointSpec => {
   return { ...fitted, pin: roundUp(fitted.pin ?? 0, 100) };
 };
 
-/** The complaints, the first with the nearest layout as its hint, instead of its own hint or after it. */
+/** The complaints, the first with the nearest layout as what to try, instead of its own ways out or after them. */
 export const hintNearest = (
   complaints: readonly Complaint[],
   nearest: Joint | undefined,
@@ -28,9 +28,13 @@ export const hintNearest = (
 ): Complaint[] => {
   const [first, ...rest] = complaints;
   if (nearest === undefined || first === undefined) return [...complaints];
+  const { hint, remedy, ...told } = first;
   const works = say`the nearest layout that works: ${describe(nearest, wish)}`;
-  const hint = ownHint === 'kept' && first.hint !== undefined ? say`${first.hint}; ${works}` : works;
-  return [{ ...first, hint }, ...rest];
+  const kept =
+    ownHint === 'kept'
+      ? { ...(hint && { hint }), remedy: remedy ? say`${remedy}; ${works}` : works }
+      : { remedy: works };
+  return [{ ...told, ...kept }, ...rest];
 };
 
 const describe = (joint: Joint, wish: JointSpec): Phrase => {

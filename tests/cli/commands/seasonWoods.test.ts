@@ -18,6 +18,6 @@ describe('season --woods', () => {
 
   it('is named where a wood is not known', () => {
     const { err } = halfpin(['season', '--species', 'sapele', '--size', '100', '--from', '8%', '--to', '9%']);
-    expect(err).toContain('another that --woods lists');
+    expect(err).toContain('one that --woods lists');
   });
 });

@@ -29,26 +29,26 @@ describe('a drawer among others', () => {
   it('differs where its wished tails are half as wide again, with what would not', () => {
     // Four tails need a lower half pin of 7.52 mm to hide the groove: (75 - 6 - 15 - 7.52) / 4.
     expect(said(spaced(THREE), { target: 10 })).toEqual([
-      'joint.tails: tails of 17.67 mm stand out from the set, which keeps to 10 mm: they are 1.77 times as wide; try 4, for tails of 11.62 mm',
+      "joint.tails: tails of 17.67 mm differ from the set's tail width, 10 mm: they are 1.77 times as wide; 4 would be 11.62 mm wide; try 4",
     ]);
     // Two tails: (75 - 12 - 5) / 2.
     expect(said(spaced(THREE), { target: 30 })).toEqual([
-      'joint.tails: tails of 17.67 mm stand out from the set, which keeps to 30 mm: they are 1.7 times as narrow; try 2, for tails of 29 mm',
+      "joint.tails: tails of 17.67 mm differ from the set's tail width, 30 mm: they are 1.7 times as narrow; 2 would be 29 mm wide; try 2",
     ]);
     expect(said(spaced(THREE), { target: 12 })).toEqual([]);
   });
 
   it('differs where its tails are listed, with nothing to choose instead', () => {
     expect(said(spaced({ kind: 'listed', tails: [18, 17, 18] }), { target: 10 })).toEqual([
-      'joint.tails: tails of 17.67 mm stand out from the set, which keeps to 10 mm: they are 1.77 times as wide',
+      "joint.tails: tails of 17.67 mm differ from the set's tail width, 10 mm: they are 1.77 times as wide",
     ]);
   });
 
   it('does not differ at exactly half as much again', () => {
     // One tail of 75 - 12.
     const single = spaced({ kind: 'listed', tails: [63] });
-    expect(said(single, { target: 42 }).join()).not.toContain('stand out');
-    expect(said(single, { target: 41.9 }).join()).toContain('stand out');
+    expect(said(single, { target: 42 }).join()).not.toContain('differ from the set');
+    expect(said(single, { target: 41.9 }).join()).toContain('differ from the set');
   });
 
   it('does not differ where its number of tails was found for it', () => {
@@ -56,9 +56,7 @@ describe('a drawer among others', () => {
   });
 
   it('differs by its pins', () => {
-    expect(said({}, { pin: 6 })).toEqual([
-      'joint.pin: pins of 5 mm stand out from the set, whose pins are 6 mm; try 6 mm',
-    ]);
+    expect(said({}, { pin: 6 })).toEqual(["joint.pin: pins of 5 mm differ from the set's, 6 mm; try 6 mm"]);
   });
 });
 
@@ -66,12 +64,12 @@ describe('a groove', () => {
   it('may be half as deep as its board is thick, no more', () => {
     expect(said({ groove: { ...groove, depth: 5.5 } })).toEqual([]);
     expect(said({ groove: { ...groove, depth: 6 } })).toEqual([
-      'groove.depth: a groove 6 mm deep takes more than half of sides 11 mm thick; try 5.5 mm, or slips to carry the bottom',
+      'groove.depth: a groove 6 mm deep takes more than half of sides 11 mm thick; try 5.5 mm, or let slips carry the bottom (bottom.slips)',
     ]);
     const slips = { ...bottom, hold: { kind: 'slips', width: 12, height: 20 } } as const;
     expect(said({ groove: { ...groove, depth: 6 }, bottom: slips })).toEqual([]);
     expect(said({ groove: { ...groove, depth: 7 }, bottom: slips })).toEqual([
-      'groove.depth: a groove 7 mm deep takes more than half of slips 12 mm thick; try 6 mm, or wider slips',
+      'groove.depth: a groove 7 mm deep takes more than half of slips 12 mm thick; try 6 mm, or make the slips wider',
     ]);
   });
 
@@ -95,7 +93,7 @@ describe('a bottom', () => {
     expect(of(5)).toEqual([]);
     expect(of(4.5)).toEqual([]);
     expect(of(4)).toEqual([
-      'stock.bottom.thickness: a bottom of 4 mm is loose in a groove of 5 mm and will rattle; try a groove 4 mm wide',
+      'stock.bottom.thickness: a bottom of 4 mm is loose in a groove of 5 mm and will rattle; make the groove 4 mm wide (groove.width)',
     ]);
   });
 
@@ -115,9 +113,12 @@ describe('a target that is given', () => {
   it('should be two to four pins', () => {
     for (const target of [10, 20])
       expect(told(target).filter((line) => line.startsWith('family'))).toEqual([]);
-    for (const target of [9.9, 20.1])
+    for (const [target, nearest] of [
+      [9.9, 10],
+      [20.1, 20],
+    ] as const)
       expect(told(target)).toContain(
-        `family.target: tails of ${target} mm are not 2 to 4 times the set's pin of 5 mm; try 10 mm to 20 mm`,
+        `family.target: tails of ${target} mm are not 2 to 4 times the set's pin of 5 mm; try ${nearest} mm`,
       );
   });
 

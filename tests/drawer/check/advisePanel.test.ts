@@ -17,7 +17,7 @@ describe('a bottom laid in as a panel', () => {
     'is advised of where it is of %s',
     (species) => {
       expect(said(of(species))).toEqual([
-        `bottom.kind: a panel is taken not to move, but "${species}" is solid wood: held on all sides, with its grain from front to back, it would burst the drawer; try kind: solid, with its grain from side to side and room to move at the back`,
+        `bottom.kind: a panel is taken not to move, but "${species}" is solid wood: held on all sides, with its grain from front to back, it would burst the drawer; try solid`,
       ]);
       expect(said(of(species, 'solid'))).toEqual([]);
     },

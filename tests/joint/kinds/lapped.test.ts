@@ -57,7 +57,7 @@ describe('a lapped corner', () => {
     const { wish, words } = lapped.noDeeper({ ...boards, lap: 5 }, 12.37);
     // 20 - 12.37 = 7.63.
     expect(wish).toEqual({ kind: 'lapped', pinBoard: 20, lap: 7.7 });
-    expect(speak(words, 'mm')).toBe('a lap of at least 7.63 mm');
+    expect(speak(words, 'mm')).toBe('make the lap at least 7.63 mm');
   });
 
   it('asks whether the boards are swapped where the pin board is the thinner', () => {

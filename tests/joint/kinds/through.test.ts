@@ -35,7 +35,7 @@ describe('a through corner', () => {
   it('goes no deeper by a thinner pin board, down to a tenth of a millimetre', () => {
     const { wish, words } = through.noDeeper({ tailBoard: 11, pinBoard: 15 }, 12.37);
     expect(wish).toEqual({ kind: 'through', pinBoard: 12.3 });
-    expect(speak(words, 'mm')).toBe('a pin board of at most 12.37 mm');
+    expect(speak(words, 'mm')).toBe('take a pin board of at most 12.37 mm');
   });
 
   it('is marked on both faces and the end of both boards, on the outside of the pin board at the tips', () => {

@@ -47,7 +47,7 @@ describe('the cautions', () => {
       /^Unplug/u,
       /guards on/u,
       /eye and ear protection and a dust mask/u,
-      /Clamp the work/u,
+      /Clamp work and guide/u,
       /manual/u,
     ])
       expect(before).toMatch(word);

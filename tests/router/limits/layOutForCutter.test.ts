@@ -47,14 +47,14 @@ describe('layOutForCutter', () => {
     expect(laid({ ...FRONT, slope: { run: 7 } }).slope.run).toBeCloseTo(7.115, 3);
     const [first] = refusals({ ...FRONT, slope: { run: 8 } }, { diameter: 12.7, angle: 14, length: 16 });
     expect(first).toMatch(
-      /^slope: a slope of 1:8 is not the cutter's: at 14 degrees it cuts 1:4\.01; try 1:4\.01, or a cutter of 7\.1 degrees/u,
+      /^slope: a slope of 1:8 is not the cutter's: at 14 degrees it cuts 1:4\.01; try 1:4\.01, or take a cutter of 7\.1 degrees/u,
     );
   });
 
   it('refuses a joint deeper than the cutter cuts, and gives the nearest that it can', () => {
     expect(refusals(FRONT, { ...EIGHT, length: 14 })).toEqual([
       // A lap of 20 - 14 = 6; a pin of 12.7 - 2 x 14 tan 8° = 8.76, rounded up; (120 - 4 x 8.77) / 3 = 28.31.
-      'cutter.length: the cutter cuts 14 mm deep; the joint is 15 mm deep; try a cutting length of at least 15 mm, or a lap of at least 6 mm; the nearest layout that works: 3 tails of 28.31 mm, pins of 8.77 mm, slope 1:7.12, lap 6 mm',
+      'cutter.length: the cutter cuts 14 mm deep; the joint is 15 mm deep; take a cutter with a cutting length of at least 15 mm, or make the lap at least 6 mm; the nearest layout that works: 3 tails of 28.31 mm, pins of 8.77 mm, slope 1:7.12, lap 6 mm',
     ]);
     const [through] = refusals({
       kind: 'through',
@@ -64,12 +64,12 @@ describe('layOutForCutter', () => {
       spacing: { kind: 'even' },
     });
     expect(through).toContain('cutter.length: the cutter cuts 20 mm deep; the joint is 22 mm deep');
-    expect(through).toMatch(/, or a pin board of at most 20 mm; .*, pin board 20 mm$/u);
+    expect(through).toMatch(/, or take a pin board of at most 20 mm; .*, pin board 20 mm$/u);
   });
 
   it('refuses pins that the cutter would cut away, and gives the nearest that it leaves', () => {
     expect(refusals({ ...FRONT, pin: 5 })).toEqual([
-      'pin: a pin is 5 mm at its narrow end; at this depth the cutter takes 8.48 mm, so it may not be less; try 8.49 mm, or a cutter of smaller diameter; the nearest layout that works: 3 tails of 28.68 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
+      'pin: a pin is 5 mm at its narrow end; at this depth the cutter takes 8.48 mm, so it may not be less; try 8.49 mm, or take a cutter of smaller diameter; the nearest layout that works: 3 tails of 28.68 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
     ]);
     // What is shown can be typed.
     expect(refusals({ ...FRONT, pin: 8.49 })).toEqual([]);
@@ -131,11 +131,11 @@ describe('layOutForCutter', () => {
     // With five, (120 - 6 x 8.4838) / 5 = 13.8 mm is enough for 12.7 mm; with six, (120 - 7 x 8.4838) / 6 = 10.1 mm is not.
     expect(laid({ ...FRONT, spacing: { kind: 'even', tails: 5 } }).tails.length).toBe(5);
     expect(refusals({ ...FRONT, spacing: { kind: 'even', tails: 6 } })).toEqual([
-      'tails: a tail is 10.1 mm at its tip; the cutter of 12.7 mm cannot enter its socket, so it must be 12.7 mm or more; try fewer and wider tails, or a cutter of smaller diameter; the nearest layout that works: 5 tails of 13.81 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
+      'tails: a tail is 10.1 mm at its tip; the cutter of 12.7 mm cannot enter its socket, so it must be 12.7 mm or more; use fewer and wider tails, or a cutter of smaller diameter; the nearest layout that works: 5 tails of 13.81 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
     ]);
     // Too many for any cutter: the hint is one that this cutter can cut.
     expect(refusals({ ...FRONT, spacing: { kind: 'even', tails: 20 } })[0]).toMatch(
-      /^tails: 20 tails are too many .*; try the nearest layout that works: 5 tails of 13\.81 mm/u,
+      /^tails: 20 tails are too many .*; the nearest layout that works: 5 tails of 13\.81 mm/u,
     );
   });
 
@@ -158,7 +158,7 @@ describe('layOutForCutter', () => {
 
   it('refuses a round as long as a thin tail board is thick', () => {
     expect(refusals({ ...FRONT, tailBoard: 4 })[0]).toBe(
-      "cutter.diameter: the cutter's round of 4.24 mm takes all of a socket 4 mm long; try a diameter of at most 8.2 mm, or a thicker tail board",
+      "cutter.diameter: the cutter's round of 4.24 mm takes all of a socket 4 mm long; try 8.2 mm, or take a thicker tail board",
     );
   });
 
