@@ -114,7 +114,7 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
           row('slip', boards.slip, stock.side, {
             spare: 2 * TRIM_SPARE[unit],
             grain: along,
-            worked: [groovePhrase(drawer, 'inner face', 0)],
+            worked: [groovePhrase(drawer, 'inside face', 0)],
           }),
         ]),
   ];
@@ -140,8 +140,8 @@ const onFront = (drawer: Drawer): Phrase[] => {
         [
           ...say`inside face: rebate ${mm(spec.stock.front.thickness - sizes.lap)} deep`,
           ...(sides > 0 ? say`, ${mm(sides)} wide at both ends` : []),
-          ...(top > 0 ? say`, ${mm(top)} at the top edge` : []),
-          ...(bottom > 0 ? say`, ${mm(bottom)} at the bottom edge` : []),
+          ...(top > 0 ? say`, ${mm(top)} at the upper edge` : []),
+          ...(bottom > 0 ? say`, ${mm(bottom)} at the lower edge` : []),
         ],
         groove,
       ];
@@ -154,7 +154,7 @@ const onBottom = ({ spec, sizes }: Drawer, unit: Unit): Phrase[] => {
   return [
     ...(stock.bottom.thickness > groove.width
       ? [
-          say`under side: front and side edges thinned to ${mm(groove.width)}, ${mm(groove.depth)} in from the edge`,
+          say`underside: front and side edges thinned to ${mm(groove.width)}, ${mm(groove.depth)} in from the edge`,
         ]
       : []),
     ...(slot

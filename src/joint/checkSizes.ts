@@ -21,9 +21,9 @@ export const checkSizes = (wish: JointSpec): Complaint[] => {
     ...checkRange(['tailBoard'], "the tail board's thickness", tailBoard, THICKNESS_RANGE),
     ...checkRange(['pinBoard'], "the pin board's thickness", pinBoard, THICKNESS_RANGE),
     ...checkRange(['chisel'], 'the narrowest chisel', chisel, CHISEL_RANGE),
-    ...checkRange(['pin'], "a pin's narrow width", pin, pinRange),
-    ...checkRange(['halfPin'], "the lower half pin's narrow width", halfPin?.lower, pinRange),
-    ...checkRange(['halfPin'], "the upper half pin's narrow width", halfPin?.upper, pinRange),
+    ...checkRange(['pin'], 'the pin width', pin, pinRange),
+    ...checkRange(['halfPin'], 'the lower half pin', halfPin?.lower, pinRange),
+    ...checkRange(['halfPin'], 'the upper half pin', halfPin?.upper, pinRange),
     ...checkRange(['proud'], 'the amount proud', proud, {
       least: 0,
       most: bound(tailBoard, THICKNESS_RANGE) / 4,

@@ -45,7 +45,7 @@ const checkList = ({ tails, pins }: ListedSpacing, leastTip: number): Complaint[
     if (!isInRange(tip, tipRange))
       wrong.push({
         at: ['tails', i],
-        says: say`tail ${i + 1} is ${lengthOrNaN(tip)} at its tip; it must be ${atLeast(leastTip)} to ${atMost(tipRange.most)}, for a base of at least ${atLeast(limits.LEAST_BASE)}`,
+        says: say`tail ${i + 1} is ${lengthOrNaN(tip)} wide; it must be ${atLeast(leastTip)} to ${atMost(tipRange.most)}, for a base of at least ${atLeast(limits.LEAST_BASE)}`,
       });
   });
   pins?.forEach((pin, i) => {

@@ -47,7 +47,7 @@ const noRoom = (spec: ResolvedSpec): Complaint => {
   const { width, halfPin } = spec;
   return {
     at: ['width'],
-    says: say`half pins of ${mm(halfPin.lower)} and ${mm(halfPin.upper)} leave ${mm(Math.max(0, tailRoom(spec, 1)))} of ${mm(width)}; one tail needs ${mm(leastTip(spec))} at its tip for a base of ${mm(limits.LEAST_BASE)}`,
+    says: say`half pins of ${mm(halfPin.lower)} and ${mm(halfPin.upper)} leave ${mm(Math.max(0, tailRoom(spec, 1)))} of ${mm(width)}; one tail needs ${mm(leastTip(spec))} for a base of ${mm(limits.LEAST_BASE)}`,
     remedy: say`use narrower half pins, a gentler slope or a wider board`,
   };
 };

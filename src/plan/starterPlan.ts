@@ -95,15 +95,15 @@ const align = (text: string): string =>
  */
 export const starterPlan = (unit: Unit): string => {
   const s = SIZES[unit];
-  return align(`# A plan of dovetailed drawers. Lines that begin with # are notes: take the # away to use what they show.
+  return align(`# A plan of dovetailed drawers. Lines that begin with # are notes: remove the # to use what they show.
 # A bare number is in the plan's units; any length may also be written 18mm, 0.75in, 3/4in or "5 11/16in".
 
-name: My chest ## stands on every sheet
+name: My chest ## printed on every sheet
 ${unit === 'mm' ? UNITS_MM : UNITS_IN}
 
 # What the parts are made of. Only the thickness of the fronts and of the sides must be given:
 # backs are as thick as the sides, and bottoms as the groove is wide.
-# grain: flatsawn or quartersawn, how the boards were cut from the log.
+# grain: how the boards were sawn from the log, flatsawn (growth rings roughly parallel to the face) or quartersawn.
 stock:
   front:  {thickness: ${s.front}, species: "Cherry, black", grain: flatsawn}
   side:   {thickness: ${s.side}, species: "Ash, white"}
@@ -114,25 +114,25 @@ stock:
 joint:
   kind: lapped ## lapped, hidden at the front, or through
   slope: "1:7" ## also "1 in 7" or "8.13deg"; in quotes
-  pin: ${s.pin} ## a pin at its narrowest
-  halfPin: ${s.halfPin} ## the outermost pins, at their narrowest; [lower, upper] where they differ
+  pin: ${s.pin} ## the pin width
+  halfPin: ${s.halfPin} ## the half pins; [lower, upper] where they differ
   lap: ${s.lap} ## the wood left in front of the tails
   chisel: ${s.chisel} ## the narrowest chisel in the rack
-  proud: 0 ## how far the sides stand out beyond the pins, to be planed flush
-  # tails: 4 ## how many; chosen for the look of the whole set unless given
+  proud: 0 ## how far the sides are proud of the pins, to be planed flush
+  # tails: 4 ## their number; chosen for the look of the whole set unless given
   # graded: {ratio: 0.9, from: edge} ## each tail 0.9 of the one below it; from: middle, from the middle out
-  # tails: [${s.listed[0]}, ${s.listed[0]}] ## or each tail's width, from the bottom edge up,
+  # tails: [${s.listed[0]}, ${s.listed[0]}] ## or each tail width, from the reference edge up,
   # pins: [${s.listed[1]}] ## and the pins between them
 
 # The groove for the bottom, in the front and the sides.
 groove:
-  offset: ${s.offset} ## from the bottom edge to the groove
+  offset: ${s.offset} ## from the reference edge to the groove
   width: ${s.groove}
   depth: ${s.depth}
   # Where the sides' groove begins, from their front ends, so that through corners do not show it; or a length.
   # stopped: auto
 
-# What is left free round a drawer in its opening; top: auto leaves above it what the climate below asks for.
+# The clearance between a drawer and its opening; top: auto is what the climate below needs.
 fit: {side: ${s.gap}, top: ${s.top}, behind: ${s.behind}}
 
 # The air in the workshop, and where the drawers are kept when that is driest and dampest; also 70F/45%, or 8% as a
@@ -145,20 +145,20 @@ fit: {side: ${s.gap}, top: ${s.top}, behind: ${s.behind}}
 #   My other wood: {coefficient: {radial: 0.00126, tangential: 0.00248}}
 
 back:
-  drop: ${s.drop} ## how far the back's top edge lies under the sides'
+  drop: ${s.drop} ## how far the back's upper edge is below the sides'
   # The back corners, where they differ from the front's: any key of joint but kind and lap.
   # joint: {pin: ${s.pin}, tails: 2}
 
 bottom:
   kind: panel ## a panel that does not move, or solid wood
-  slack: ${s.gap} ## left free at each side, in the groove
-  # Strips glued inside the sides, which carry the groove instead; slips: none for a drawer without.
+  slack: ${s.gap} ## of the bottom in its groove, at each side
+  # Drawer slips, strips glued inside the sides to carry the groove; slips: none for a drawer without.
   # slips: {width: ${s.slip[0]}, height: ${s.slip[1]}}
 
-# How far fronts overlap their openings; {sides: ${s.lip}, top: ${s.lip}, bottom: 0} where it differs.
+# How far fronts extend over their openings' edges; {sides: ${s.lip}, top: ${s.lip}, bottom: 0} where it differs.
 # front: {lip: ${s.lip}}
 
-# The width that all tails should keep to; found from the set unless given.
+# The set's tail width, which all drawers are matched to; found from the set unless given.
 # family: {target: ${s.target}}
 
 # A dovetail cutter in a router, for every corner: its angle, in degrees, sets the slope, its diameter the least pin.
@@ -168,7 +168,7 @@ bottom:
 # Each kind of drawer. What is given above for all drawers may be given for one drawer too, as for Letters.
 drawers:
   - name: Pencils
-    count: 2 ## how many equal ones
+    count: 2 ## equal ones to make
     opening: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}
   - name: Letters
     opening: {width: ${s.wide[0]}, height: ${s.wide[1]}, depth: ${s.wide[2]}}

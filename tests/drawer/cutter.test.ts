@@ -47,7 +47,7 @@ describe('drawers cut with a router', () => {
     } as const;
     // To hide the groove the lower half pin h grows until h + t - 2.108 is 17: with t = (115.13 - h) / 9 that is 7.1.
     expect(refusals(inOpening(280, 190, 420, nine))).toEqual([
-      'drawers.0.joint.tails: "Buttons": front corners: a tail is 12 mm at its tip; the cutter of 12.7 mm cannot enter its socket, so it must be 12.7 mm or more; use fewer and wider tails, or a cutter of smaller diameter; the nearest layout that works: 8 tails of 14.7 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
+      'drawers.0.joint.tails: "Buttons": front corners: a tail is 12 mm wide; the cutter of 12.7 mm cannot enter its socket, so it must be 12.7 mm or more; use fewer and wider tails, or a cutter of smaller diameter; the nearest that works: 8 tails of 14.7 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
     ]);
   });
 
@@ -63,7 +63,7 @@ describe('drawers cut with a router', () => {
       },
     });
     expect(refusals(drawer(listed))[0]).toMatch(
-      /^drawers\.0\.joint\.tails\.0: "Buttons": front corners: tail 1 is 12 mm at its tip; the cutter of 12\.7 mm cannot enter/u,
+      /^drawers\.0\.joint\.tails\.0: "Buttons": front corners: tail 1 is 12 mm wide; the cutter of 12\.7 mm cannot enter/u,
     );
   });
 
@@ -73,7 +73,7 @@ describe('drawers cut with a router', () => {
     const [short] = refusals(drawer(guided({ cutter: { ...CUTTER, length: 14 } })));
     expect(short).toMatch(/: the cutter cuts 14 mm deep; the joint is 15 mm deep; /u);
     expect(short).toMatch(
-      /the nearest layout that works: 2 tails of 27\.\d+ mm, pins of 8\.77 mm, slope 1:7\.12, lap 6 mm$/u,
+      /the nearest that works: 2 tails of 27\.\d+ mm, pins of 8\.77 mm, slope 1:7\.12, lap 6 mm$/u,
     );
     // Of a through corner it is the board that must be thinner.
     const through = guided({
@@ -88,7 +88,7 @@ describe('drawers cut with a router', () => {
       joint: { kind: 'lapped', slope: { run: 4 }, halfPin: { lower: 6, upper: 6 }, lap: 5, spacing: free },
     });
     expect(refusals(drawer(steep))[0]).toMatch(
-      /^drawers\.0\.joint\.slope: .*; the nearest layout that works: \d tails of .* slope 1:7\.12, lap 5 mm$/u,
+      /^drawers\.0\.joint\.slope: .*; the nearest that works: \d tails of .* slope 1:7\.12, lap 5 mm$/u,
     );
   });
 
@@ -131,11 +131,11 @@ describe('drawers cut with a router', () => {
           }),
         ),
       )[0];
-    expect(wished({ kind: 'even', tails: 3 })).toMatch(/the nearest layout that works: 3 tails of /u);
+    expect(wished({ kind: 'even', tails: 3 })).toMatch(/the nearest that works: 3 tails of /u);
     expect(wished({ kind: 'listed', tails: [30, 30, 30, 50] })).toMatch(
-      /the nearest layout that works: 4 tails of /u,
+      /the nearest that works: 4 tails of /u,
     );
-    expect(wished({ kind: 'even', tails: 7 })).toMatch(/the nearest layout that works: 7 tails of /u);
+    expect(wished({ kind: 'even', tails: 7 })).toMatch(/the nearest that works: 7 tails of /u);
   });
 
   it('give advice on the cutter once for all', () => {
@@ -146,7 +146,7 @@ describe('drawers cut with a router', () => {
     );
     expect(advice.filter(({ at }) => at[0] === 'cutter').map(({ says }) => speak(says, 'mm'))).toEqual([
       expect.stringMatching(/^front corners: set 15 mm deep, the cutter has 0\.4 mm/u),
-      "saw and chisel the outer spaces of the sides' back ends: the cutter would cut 5.15 mm into the sides, beyond the back's edges",
+      "saw and chisel the half spaces of the sides' back ends: the cutter would cut 5.15 mm into the sides, beyond the back's edges",
     ]);
   });
 

@@ -146,8 +146,8 @@ describe('a drawer that cannot be made', () => {
           },
         }).map((line) => line.split(': ').slice(2, 4).join(': ')),
       ).toEqual([
-        "back corners: the lower half pin's narrow width is 6 mm; it must be 1 mm to 5 mm",
-        "back corners: the upper half pin's narrow width is 6 mm; it must be 1 mm to 5 mm",
+        'back corners: the lower half pin is 6 mm; it must be 1 mm to 5 mm',
+        'back corners: the upper half pin is 6 mm; it must be 1 mm to 5 mm',
       ]);
   });
 
@@ -226,7 +226,7 @@ describe('a drawer that cannot be made', () => {
     expect(
       refusals({ joint: { ...joint, pin: 0.5 }, backJoint: { spacing: { kind: 'even', tails: 40 } } }),
     ).toEqual([
-      'drawers.0.joint.pin: "Buttons": front corners: a pin\'s narrow width is 0.5 mm; it must be 1 mm to 75 mm',
+      'drawers.0.joint.pin: "Buttons": front corners: the pin width is 0.5 mm; it must be 1 mm to 75 mm',
       'drawers.0.back.joint.tails: "Buttons": back corners: 40 tails are too many for 55 mm: each base must be at least 3 mm, so there may be 1 to 4; try 2',
     ]);
   });

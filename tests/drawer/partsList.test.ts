@@ -137,7 +137,7 @@ describe('the parts list', () => {
     ]);
     expect(worked({ lip: { sides: 6, top: 5, bottom: 4 } })[0]).toEqual([
       'front',
-      'inside face: rebate 15 mm deep, 6.5 mm wide at both ends, 6 mm at the top edge, 4 mm at the bottom edge',
+      'inside face: rebate 15 mm deep, 6.5 mm wide at both ends, 6 mm at the upper edge, 4 mm at the lower edge',
       'inside face: groove 5 mm wide, 5 mm deep, 15 mm above the lower edge',
     ]);
     expect(worked({ bottom: { kind: 'panel', slack: 0.5, hold: slips } })).toEqual([
@@ -145,11 +145,11 @@ describe('the parts list', () => {
       ['side'],
       ['back'],
       ['bottom'],
-      ['slip', 'inner face: groove 5 mm wide, 5 mm deep, 11 mm above the lower edge'],
+      ['slip', 'inside face: groove 5 mm wide, 5 mm deep, 11 mm above the lower edge'],
     ]);
     expect(worked({ stock: { ...drawer().stock, bottom: { thickness: 8 } } })[3]).toEqual([
       'bottom',
-      'under side: front and side edges thinned to 5 mm, 5 mm in from the edge',
+      'underside: front and side edges thinned to 5 mm, 5 mm in from the edge',
     ]);
   });
 

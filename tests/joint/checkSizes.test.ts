@@ -48,19 +48,19 @@ describe('what cannot be cut is refused with the range that can', () => {
     [
       'a pin under 1 mm',
       { ...through, pin: 0.9 },
-      ["pin: a pin's narrow width is 0.9 mm; it must be 1 mm to 100 mm"],
+      ['pin: the pin width is 0.9 mm; it must be 1 mm to 100 mm'],
     ],
     [
       'a pin wider than the board',
       { ...through, pin: 101 },
-      ["pin: a pin's narrow width is 101 mm; it must be 1 mm to 100 mm"],
+      ['pin: the pin width is 101 mm; it must be 1 mm to 100 mm'],
     ],
     [
       'half pins out of range',
       { ...through, halfPin: { lower: 0.5, upper: 120 } },
       [
-        "halfPin: the lower half pin's narrow width is 0.5 mm; it must be 1 mm to 100 mm",
-        "halfPin: the upper half pin's narrow width is 120 mm; it must be 1 mm to 100 mm",
+        'halfPin: the lower half pin is 0.5 mm; it must be 1 mm to 100 mm',
+        'halfPin: the upper half pin is 120 mm; it must be 1 mm to 100 mm',
       ],
     ],
     [
@@ -175,9 +175,9 @@ describe('everything wrong is reported at once', () => {
       "tailBoard: the tail board's thickness is 0 mm; it must be 2 mm to 200 mm",
       "pinBoard: the pin board's thickness is not a number; it must be 2 mm to 200 mm",
       'chisel: the narrowest chisel is 0 mm; it must be 0.5 mm to 60 mm',
-      "pin: a pin's narrow width is 0 mm; it must be 1 mm to 5000 mm",
-      "halfPin: the lower half pin's narrow width is 0 mm; it must be 1 mm to 5000 mm",
-      "halfPin: the upper half pin's narrow width is 9000 mm; it must be 1 mm to 5000 mm",
+      'pin: the pin width is 0 mm; it must be 1 mm to 5000 mm',
+      'halfPin: the lower half pin is 0 mm; it must be 1 mm to 5000 mm',
+      'halfPin: the upper half pin is 9000 mm; it must be 1 mm to 5000 mm',
       'proud: the amount proud is 99 mm; it must be 0 mm to 50 mm',
       'slope: the slope is 1:1; it must be 1:2.5 to 1:20; try 1:7',
       'lap: the lap is 300 mm; it must be 1 mm to 197 mm',

@@ -41,8 +41,8 @@ describe('a spacing that is no spacing', () => {
         pins: [0.9, 1, Number.POSITIVE_INFINITY],
       }),
     ).toEqual([
-      'tails.1: tail 2 is 5.9 mm at its tip; it must be 6 mm to 5000 mm, for a base of at least 3 mm',
-      'tails.2: tail 3 is not a number at its tip; it must be 6 mm to 5000 mm, for a base of at least 3 mm',
+      'tails.1: tail 2 is 5.9 mm wide; it must be 6 mm to 5000 mm, for a base of at least 3 mm',
+      'tails.2: tail 3 is not a number wide; it must be 6 mm to 5000 mm, for a base of at least 3 mm',
       'pins.0: pin 1 is 0.9 mm; it must be 1 mm to 5000 mm',
       'pins.2: pin 3 is not a number; it must be 1 mm to 5000 mm',
     ]);

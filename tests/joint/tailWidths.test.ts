@@ -130,10 +130,10 @@ describe('the number of tails', () => {
 describe('pins that leave no tails', () => {
   it('are refused with what they leave and what a tail needs', () => {
     expect(against(wish({ kind: 'even' }, 15.9))).toEqual([
-      'width: half pins of 5 mm and 5 mm leave 5.9 mm of 15.9 mm; one tail needs 6 mm at its tip for a base of 3 mm; use narrower half pins, a gentler slope or a wider board',
+      'width: half pins of 5 mm and 5 mm leave 5.9 mm of 15.9 mm; one tail needs 6 mm for a base of 3 mm; use narrower half pins, a gentler slope or a wider board',
     ]);
     expect(against(wish({ kind: 'even', tails: 3 }, 9))).toEqual([
-      'width: half pins of 5 mm and 5 mm leave 0 mm of 9 mm; one tail needs 6 mm at its tip for a base of 3 mm; use narrower half pins, a gentler slope or a wider board',
+      'width: half pins of 5 mm and 5 mm leave 0 mm of 9 mm; one tail needs 6 mm for a base of 3 mm; use narrower half pins, a gentler slope or a wider board',
     ]);
   });
 });

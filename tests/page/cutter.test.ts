@@ -43,7 +43,7 @@ describe('a plan with a cutter', () => {
     expect(after[2]).toBeGreaterThanOrEqual(least - 0.02);
     expect(after[2]).toBeLessThan(least + 0.1);
     expect(words(stop)).toMatch(
-      /pin 1 is 8\.4\d* mm at its narrow end; at this depth the cutter takes 8\.48 mm/u,
+      /pin 1 is 8\.4\d* mm wide; at this depth the cutter removes 8\.48 mm/u,
     );
   });
 
@@ -103,6 +103,6 @@ joints:
     const corner = cornerIn(one, LONE);
     const lines = linesOf(widthsOf(corner.joint));
     const { stop } = dragLine(one, corner, 2, (lines[1] ?? 0) + 2);
-    expect(words(stop)).toMatch(/at this depth the cutter takes 9\.33 mm/u);
+    expect(words(stop)).toMatch(/at this depth the cutter removes 9\.33 mm/u);
   });
 });

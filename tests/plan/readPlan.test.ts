@@ -311,7 +311,7 @@ describe('a contradiction', () => {
       'back.joint.pins: pins are listed, but the tails between them are not; list the tails too, or give one width for all pins (pin)',
     ]);
     expect(drawer('size: {width: 280, height: 76, depth: 420}')).toEqual([
-      'size: the opening is given too, and the size follows from it; try leaving out one of them',
+      'size: the opening is given too, and the size follows from it; remove one of them',
     ]);
   });
 

@@ -92,7 +92,7 @@ const text = (
     ...(climate ? terminalLines(daySentence(climate)) : []),
     '',
     ...fitTable(
-      ['drawer', 'part', 'count', 'length', 'width', 'thick', 'rough', 'wood'],
+      ['drawer', 'part', 'quantity', 'length', 'width', 'thickness', 'rough', 'wood'],
       rows.map((row) => [
         row.drawer,
         row.part,
@@ -110,7 +110,7 @@ const text = (
     '',
     'In all, at rough length, before planing and sawing:',
     ...table(
-      ['wood', 'thick', 'pieces', 'area', 'length'],
+      ['wood', 'thickness', 'parts', 'area', 'length'],
       totals.map((total) => [
         total.species ?? 'not named',
         length(total.thickness),
@@ -125,4 +125,4 @@ const text = (
 
 /** Which day's sizes these are. */
 const daySentence = ({ making }: Climate): string =>
-  `These are the sizes on the day of making, for wood of ${formatPercent(making)} moisture content. Where yours is damper or drier, give the plan that instead.`;
+  `These are the sizes on the day of making, for wood of ${formatPercent(making)} moisture content. If your wood is damper or drier, change climate.making in the plan.`;

@@ -26,7 +26,7 @@ export const addTrial = (program: Command): void => {
     .optionsGroup('What was measured:')
     .option('--loose <length>', 'how far a tail moves from side to side in its socket')
     .option('--tight <length>', 'or how much must come off before it goes in')
-    .option('--proud <length>', "how far the tail board stands out beyond the pins' ends")
+    .option('--proud <length>', "how far the tail board is proud of the pins' ends")
     .option('--shy <length>', 'or how far it is below flush')
     .option('--short <length>', "the gap between the tails' ends and the floors of their sockets")
     .addHelpText(

@@ -62,14 +62,14 @@ export const addJointOptions = (command: Command): Command => {
   return addCutterOptions(
     command
       .option('--slope <slope>', '1:7, 1 in 7 or 8.1deg (1:8 unless given)')
-      .option('--tails <count>', 'how many tails, or their tip widths: 20,25,20')
-      .option('--pin <length>', 'narrow width of a pin')
+      .option('--tails <count>', 'the number of tails, or each tail width: 20,25,20')
+      .option('--pin <length>', 'pin width')
       .option('--pins <lengths>', 'with listed tails, the pins between them: 5,5')
-      .option('--half-pin <length>', 'narrow width of the outermost pins, or lower,upper: 6,8')
+      .option('--half-pin <length>', 'width of the half pins, or lower,upper: 6,8')
       .option('--graded <ratio>', "each tail's width as a part of its neighbour's: 0.9")
       .option('--graded-from <where>', 'edge or middle (edge unless given)')
       .option('--pitch <length>', "a machine's spacing: from the middle of one pin to the next")
-      .option('--proud <length>', 'how far the tail board is to stand proud')
+      .option('--proud <length>', 'how far the tail board is to be proud of the pins')
       .option('--chisel <length>', 'the narrowest chisel in the rack')
       .option('--units <unit>', 'mm or in: what a bare number means, and what is shown')
       .option(...FRACTIONS_OPTION),

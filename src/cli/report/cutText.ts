@@ -21,7 +21,7 @@ export const cutText = (
   const length = (value: number): string => formatLength(value, unit);
   return [
     ...terminalLines(
-      `Cut with the dovetail cutter of ${length(cutter.diameter)} at ${cutter.angle}°, set ${length(depth)} deep; the least pin at this depth is ${length(leastPin)}.`,
+      `Cut with the dovetail cutter of ${length(cutter.diameter)} at ${cutter.angle}°, its depth ${length(depth)}; the least pin at this depth is ${length(leastPin)}.`,
     ),
     `The cutter's centres on the tail board, from the reference edge, ${unitWords(unit)}:`,
     ...passTable(
@@ -46,7 +46,7 @@ const pinText = (cut: PinCut, from: string, length: (value: number) => string, u
       ]
     : [
         ...terminalLines(
-          `Pins with a straight cutter of ${length(cut.diameter)}, set ${length(cut.depth)} deep in the pin board's end; its centres, from the reference edge, ${unitWords(unit)}:`,
+          `Pins with a straight cutter of ${length(cut.diameter)}, its depth ${length(cut.depth)} from the pin board's end; its centres, from the reference edge, ${unitWords(unit)}:`,
         ),
         ...table(
           ['', 'pass', 'at the inside face', 'at the outside face'],
@@ -68,10 +68,10 @@ const roundText = (
   shown: (value: number) => string,
 ): string[] => [
   ...terminalLines(
-    `A socket is ${shown(length)} long: stop the cutter's centre ${shown(stop)} from ${from}, and there run it across from the first pass to the last, so that no ridge is left between them.`,
+    `A socket is ${shown(length)} long: stop the cutter's centre ${shown(stop)} from ${from}. There run it across from the first pass to the last, so that no ridge is left.`,
   ),
   ...terminalLines(
-    `Ease both inside arrises of every tail to the socket's round: from ${shown(ease.fromFace)} off the inside face, to ${shown(ease.atBase)} in at the base and ${shown(ease.atTip)} at the tip.`,
+    `Round both inside arrises of every tail. Start ${shown(ease.fromFace)} from the inside face; end ${shown(ease.atBase)} in at the base, ${shown(ease.atTip)} at the tip.`,
   ),
 ];
 

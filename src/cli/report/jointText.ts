@@ -28,7 +28,7 @@ export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoar
     '',
     `From the reference edge, ${unitWords(unit)}:`,
     ...fitTable(
-      ['', 'tip from', 'tip to', 'base from', 'base to', 'tip width'],
+      ['', 'tip from', 'tip to', 'base from', 'base to', 'tail width'],
       tails.map(({ tip, base }, i) => [
         `tail ${i + 1}`,
         ...[...tip, ...base, nearestMark(tip[1], unit) - nearestMark(tip[0], unit)].map((value) =>
@@ -79,7 +79,7 @@ const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): s
 
 /** The set's tail width, and the ratio of its widest tail to its narrowest. */
 export const familySentence = ({ target, spread }: Family, units: Notation): string =>
-  `The set keeps to tails of ${formatLength(target, units)}; its widest tail is ${spread.toFixed(2)} times its narrowest.`;
+  `The set's tail width is ${formatLength(target, units)}; its widest tail is ${spread.toFixed(2)} times its narrowest.`;
 
 /** A sentence in lines no wider than the terminal, its later lines indented. */
 export const terminalLines = (text: string): string[] =>

@@ -95,7 +95,7 @@ const woodsText = (drawers: readonly SeasonedDrawer[]): string[] => {
     ...(assumed.length === 0
       ? []
       : terminalLines(
-          `Where no grain is given (${assumed.join(', ')}) the wood is taken as flatsawn, which moves more across its width; that is the safe side.`,
+          `Where no grain is given (${assumed.join(', ')}) the wood is assumed flatsawn, which moves more across its width: the safe side.`,
         )),
   ];
 };
@@ -130,7 +130,7 @@ const leaveText = (drawers: readonly SeasonedDrawer[], units: Notation): string[
         ...terminalLines(
           `The gap to leave above when made, ${unitWords(units)}, so that ${formatLength(GAP_BAND.least, units)} is left when dampest:`,
         ),
-        ...table(['drawer', 'count', 'opening', 'leave', 'left', 'made'], rows, numbers(5, false)),
+        ...table(['drawer', 'quantity', 'opening', 'leave', 'left', 'made'], rows, numbers(5, false)),
       ];
 };
 
@@ -163,7 +163,7 @@ const gapsText = (drawers: readonly SeasonedDrawer[], units: Notation): string[]
 const widthsText = (drawers: readonly SeasonedDrawer[], units: Notation): string[] => [
   `Widths, ${unitWords(units)}:`,
   ...table(
-    ['drawer', 'part', 'count', 'made', 'driest', 'dampest'],
+    ['drawer', 'part', 'quantity', 'made', 'driest', 'dampest'],
     drawers.flatMap((each) =>
       each.season.parts.map(({ part, count, width }) => [
         shortName(each),
@@ -209,7 +209,7 @@ const bottomsText = (drawers: readonly SeasonedDrawer[], units: Notation): strin
       numbers(3, false),
     ),
     ...terminalLines(
-      "The slot for each screw under the back: its length, and how far its front end lies ahead of the screw's middle.",
+      "The slot for each screw under the back: its length, and how far its front end is ahead of the screw's middle.",
     ),
     ...table(
       ['drawer', 'slot', 'ahead'],
@@ -233,7 +233,7 @@ const cornersText = (drawers: readonly SeasonedDrawer[], units: Notation): strin
   const open = flush.filter(({ drawer: { front } }) => kindOf(front).sockets === 'open');
   return [
     ...terminalLines(
-      `Front corners planed flush when made, ${unitWords(units)}: how far the side's top edge will stand over the front's, and the pins' ends over the side's face; below 0 they lie under it.`,
+      `Front corners planed flush when made, ${unitWords(units)}: how far the side's upper edge will be proud of the front's, and the pins' ends of the side's face; less than 0 is below flush.`,
     ),
     ...table(
       ['drawer', 'edge driest', 'edge dampest', 'pins driest', 'pins dampest'],
@@ -251,7 +251,7 @@ const cornersText = (drawers: readonly SeasonedDrawer[], units: Notation): strin
     ...(open.length === 0
       ? []
       : [
-          ...terminalLines("And the tails' ends over the front's face:"),
+          ...terminalLines("And the tails' ends of the front's face:"),
           ...table(
             ['drawer', 'tails driest', 'tails dampest'],
             open.map((each) => [

@@ -131,8 +131,8 @@ export const adviseBackSpaces = ({ spec, back }: Pick<DrawerDraft, 'spec' | 'bac
     {
       at: ['cutter', 'diameter'],
       says: both
-        ? say`saw and chisel the outer spaces of the sides' back ends: the cutter would cut ${past} into the sides, beyond the back's edges`
-        : say`saw and chisel the lowest space of the sides' back ends: the cutter would cut ${past} into the sides, beyond the back's lower edge`,
+        ? say`saw and chisel the half spaces of the sides' back ends: the cutter would cut ${past} into the sides, beyond the back's edges`
+        : say`saw and chisel the lower half space of the sides' back ends: the cutter would cut ${past} into the sides, beyond the back's lower edge`,
     },
   ];
 };

@@ -10,8 +10,8 @@ export const climateSchema = () =>
     making: text(CONDITIONS, parseMaking).describe(
       'On the day of making: the air in the workshop, or what a moisture meter says. 6 % to 14 % moisture content.',
     ),
-    driest: text(CONDITIONS, parseMoisture).describe('Where the piece is kept, when that is driest.'),
-    dampest: text(CONDITIONS, parseMoisture).describe('Where the piece is kept, when that is dampest.'),
+    driest: text(CONDITIONS, parseMoisture).describe('Where the furniture is kept, when that is driest.'),
+    dampest: text(CONDITIONS, parseMoisture).describe('Where the furniture is kept, when that is dampest.'),
   }).transform((climate, sink) => {
     const wrong = checkYear(climate);
     return wrong.length === 0 ? climate : complainOfAll(sink, climate, wrong);

@@ -13,9 +13,9 @@ export const cornerKeys = (unit: Unit) => {
   const pin = length(ranges.PIN);
   const lowerAndUpper = 'one width, or two: [lower, upper]';
   return optional({
-    slope: slope().describe("How far a tail's side leans: 1:7, 1 in 7 or 8.13deg. 1:8 unless given."),
+    slope: slope().describe("The slope of a tail's side: 1:7, 1 in 7 or 8.13deg. 1:8 unless given."),
     pin: pin.describe(
-      "Narrow width of a pin. Half the tail board's thickness, at least 3 mm, in inches to 1/32 and at least 1/8, unless given.",
+      "The pin width. Half the tail board's thickness, at least 3 mm, in inches to 1/32 and at least 1/8, unless given.",
     ),
     halfPin: z
       .union(
@@ -25,7 +25,7 @@ export const cornerKeys = (unit: Unit) => {
         ],
         { error: lowerAndUpper },
       )
-      .describe('Narrow width of the outermost pins, both or [lower, upper]. As wide as a pin unless given.'),
+      .describe('The width of the half pins, both or [lower, upper]. As wide as a pin unless given.'),
     tails: z
       .union(
         [
@@ -35,11 +35,11 @@ export const cornerKeys = (unit: Unit) => {
         { error: 'a whole number of tails, or a list of their widths from the reference edge up' },
       )
       .describe(
-        'How many tails, or the width of each at its tip from the reference edge up. Chosen for the look unless given.',
+        'The number of tails, or the tail width of each from the reference edge up. Chosen for the look unless given.',
       ),
     pins: z
       .array(pin, { error: 'a list of widths, one between every two tails' })
-      .describe('Narrow widths of the pins between listed tails. All as wide as `pin` unless given.'),
+      .describe('The pin widths between listed tails. All as wide as `pin` unless given.'),
     graded: group('{ratio: 0.9, from: edge}', {
       ratio: number(ranges.RATIO).describe("Each tail's width as a part of its neighbour's."),
       ...optional({
@@ -49,7 +49,7 @@ export const cornerKeys = (unit: Unit) => {
       }),
     }).describe('Tails that grow or shrink evenly. All equal unless given.'),
     proud: length(ranges.CLEARANCE).describe(
-      "How far the tail board stands out beyond the pins' end, to be planed flush. 0 unless given.",
+      "How far the tail board is proud of the pins' ends, to be planed flush. 0 unless given.",
     ),
     chisel: length(ranges.CHISEL).describe(
       'Width of the narrowest chisel in the rack. 3 mm, or 1/8 in, unless given.',

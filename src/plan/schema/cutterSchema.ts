@@ -11,13 +11,13 @@ export const cutterSchema = (unit: Unit) => {
     angle: cutterAngle().describe('Of its side off its axis, in degrees: the slope of every tail.'),
     length: tool.describe('How far up its side it cuts: no joint may be deeper.'),
     ...optional({
-      neck: tool.describe('Its diameter above the cutting length. Not asked for unless given.'),
+      neck: tool.describe('Its diameter above the cutting length. Not checked unless given.'),
       straight: tool.describe(
         'Diameter of the straight cutter for through pins. As thick as their sockets allow unless given.',
       ),
       bush: tool.describe('Outside diameter of the guide bush. No guides are drawn unless given.'),
       pinBush: tool.describe(
-        'Outside diameter of the bush for the straight cutter, where it is another. As `bush` unless given.',
+        'Outside diameter of the guide bush for the straight cutter, if different. As `bush` unless given.',
       ),
     }),
   });

@@ -20,13 +20,13 @@ export const drawerKeys = (unit: Unit) => {
         thickness: length(thickness).describe(what),
         species: name('the name of a wood').describe('The wood, by its name.'),
         grain: choice('flatsawn', 'quartersawn').describe(
-          'How the boards were cut from the log: which way they move most. Taken as `flatsawn`, which moves more across its width, unless given.',
+          'How the boards were sawn from the log: which way they move most. `flatsawn` is plain-sawn: growth rings roughly parallel to the face; it moves more across its width, and is assumed unless given.',
         ),
       }),
     );
   const slips = group('{width: 10, height: 18}', {
     width: strip.describe("A slip's width, from the side inwards."),
-    height: strip.describe("A slip's height, from the side's bottom edge up."),
+    height: strip.describe("A slip's height, from the side's lower edge up."),
   });
   const lip = group(
     '{sides: 6, top: 6, bottom: 0}',
@@ -60,7 +60,7 @@ export const drawerKeys = (unit: Unit) => {
       '{offset: 10, width: 5, depth: 5}',
       optional({
         offset: gap.describe(
-          "From the bottom edge to the groove's lower edge. 10 mm, or 3/8 in, unless given.",
+          "From the reference edge to the groove's lower edge. 10 mm, or 3/8 in, unless given.",
         ),
         width: length(ranges.GROOVE).describe("The groove's width. 5 mm, or 1/4 in, unless given."),
         depth: length(ranges.GROOVE).describe(
@@ -76,20 +76,20 @@ export const drawerKeys = (unit: Unit) => {
     fit: group(
       '{side: 0.5, top: 1, behind: 10}',
       optional({
-        side: gap.describe('Left free on each side. 0.5 mm, or 1/64 in, unless given.'),
+        side: gap.describe('The clearance on each side. 0.5 mm, or 1/64 in, unless given.'),
         top: z
           .union([gap, z.literal('auto')], { error: 'a length, or auto' })
           .describe(
-            'Left free above: a length, or `auto` for what leaves 0.5 mm when the wood is dampest, by the climate. 1 mm, or 1/32 in, unless given.',
+            'The clearance above: a length, or `auto` for what leaves a gap of 0.5 mm when the wood is dampest, by the climate. 1 mm, or 1/32 in, unless given.',
           ),
-        behind: gap.describe('Left free behind. 10 mm, or 3/8 in, unless given.'),
+        behind: gap.describe('The clearance behind. 10 mm, or 3/8 in, unless given.'),
       }),
-    ).describe('What is left free round a drawer in its opening.'),
+    ).describe('The clearance between a drawer and its opening.'),
     back: group(
       '{drop: 4, joint: {pin: 6}}',
       optional({
         drop: gap.describe(
-          "How far the back's top edge lies under the sides'. 4 mm, or 5/32 in, unless given.",
+          "How far the back's upper edge is below the sides'. 4 mm, or 5/32 in, unless given.",
         ),
         joint: group('{pin: 6, tails: 3}', corner).describe(
           "The back corners, always through joints. As the front's, but for the tails, unless given.",
@@ -102,10 +102,14 @@ export const drawerKeys = (unit: Unit) => {
         kind: choice('panel', 'solid').describe(
           'A panel that does not move, or solid wood with its grain from side to side. `panel` unless given.',
         ),
-        slack: gap.describe('Left free at each side, in the groove. 0.5 mm, or 1/64 in, unless given.'),
+        slack: gap.describe(
+          'The slack of the bottom in its groove, at each side. 0.5 mm, or 1/64 in, unless given.',
+        ),
         slips: z
           .union([slips, z.literal('none')], { error: 'written {width: 10, height: 18}, or none' })
-          .describe('Strips glued inside the sides, which carry the groove instead. `none` unless given.'),
+          .describe(
+            'Drawer slips, narrow strips glued inside the sides to carry the groove. `none` unless given.',
+          ),
       }),
     ).describe('The bottom.'),
     front: group(
@@ -119,7 +123,9 @@ export const drawerKeys = (unit: Unit) => {
             ],
             { error: 'one length all round, or written {sides: 6, top: 6, bottom: 0}' },
           )
-          .describe("How far the front overlaps its opening's edges. 0, for an inset front, unless given."),
+          .describe(
+            "The lip: how far the front extends over its opening's edges. 0, for an inset front, unless given.",
+          ),
       }),
     ).describe('The front.'),
   });
@@ -136,7 +142,7 @@ export const drawerSchema = (unit: Unit) => {
   return group('{name: Buttons, opening: {width: 280, height: 76, depth: 420}}', {
     name: name('the name of a drawer').describe('What the drawer is called; no two may have one name.'),
     ...optional({
-      count: wholeNumber(ranges.COUNT).describe('How many equal ones are made. 1 unless given.'),
+      count: wholeNumber(ranges.COUNT).describe('The quantity: equal drawers to make. 1 unless given.'),
       opening: box.describe('The clear hole that the drawer slides into. Give this or `size`.'),
       size: box.describe("The drawer's own outer size, in place of `opening`."),
     }),

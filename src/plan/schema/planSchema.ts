@@ -45,19 +45,19 @@ export const planSchema = (unit: Unit) =>
     ...drawerKeys(unit),
     ...optional({
       climate: climateSchema().describe(
-        'The air in which the drawers are made, and in which they are kept. Without it nothing is said of how their wood moves.',
+        'The air in which the drawers are made, and in which they are kept. Without it the movement of their wood is not calculated.',
       ),
       woods: woodsSchema().describe(
-        'Woods of your own, each by its name, for `species` beside those that are known.',
+        'Woods of your own, each by its name, in addition to those that are known.',
       ),
       family: group(
         '{target: 18}',
         optional({
           target: lengths(unit)(ranges.TAIL).describe(
-            "The width at the tip that the whole set's tails should keep to. Found from the set unless given.",
+            "The set's tail width, which all drawers are matched to. Found from the set unless given.",
           ),
         }),
-      ).describe('The look that all drawers share.'),
+      ).describe('The look that all drawers of the set share.'),
       cutter: cutterSchema(unit).describe(
         'The dovetail cutter that every corner is cut with, drawers and all. Cut by hand unless given.',
       ),

@@ -71,7 +71,7 @@ const checkPins = ({ pin, spacing }: JointSpec, least: number): Complaint[] => {
       : [
           {
             at,
-            says: say`${what} is ${mm(value)} at its narrow end; at this depth the cutter takes ${mm(least)}, so it may not be less`,
+            says: say`${what} is ${mm(value)} wide; at this depth the cutter removes ${mm(least)}, so it may not be less`,
             hint: say`${atLeast(roundUp(least, 100))}`,
             remedy: say`take a cutter of smaller diameter`,
           },

@@ -46,7 +46,7 @@ export const checkEntry = ({ kind, tails, even }: Joint, cutter: Cutter): Compla
   );
   return (even ? narrow.slice(0, 1) : narrow).map(({ i, width }) => ({
     at: even ? ['tails'] : ['tails', i],
-    says: say`${even ? 'a tail' : `tail ${i + 1}`} is ${mm(width)} at its tip; the cutter of ${mm(diameter)} cannot enter its socket, so it must be ${atLeast(diameter)} or more`,
+    says: say`${even ? 'a tail' : `tail ${i + 1}`} is ${mm(width)} wide; the cutter of ${mm(diameter)} cannot enter its socket, so it must be ${atLeast(diameter)} or more`,
     remedy: say`use fewer and wider tails, or a cutter of smaller diameter`,
   }));
 };

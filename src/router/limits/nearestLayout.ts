@@ -29,7 +29,7 @@ export const hintNearest = (
   const [first, ...rest] = complaints;
   if (nearest === undefined || first === undefined) return [...complaints];
   const { hint, remedy, ...told } = first;
-  const works = say`the nearest layout that works: ${describe(nearest, wish)}`;
+  const works = say`the nearest that works: ${describe(nearest, wish)}`;
   const kept =
     ownHint === 'kept'
       ? { ...(hint && { hint }), remedy: remedy ? say`${remedy}; ${works}` : works }

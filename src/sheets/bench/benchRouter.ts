@@ -56,7 +56,7 @@ export const routerSteps = ({ sizes: { rebate } }: Drawer, { front, back }: Draw
   return [
     `Unplug the router. Fit the dovetail cutter${guided ? ' and its guide bush' : ''}; set its depth.`,
     'Cut a trial joint in scrap of the same thickness. Correct the settings by it.',
-    `Saw and chop the ${byHand(back.guided).length > 1 ? 'outer spaces' : 'lowest space'} of the sides’ back ends: the cutter would cut into the sides.`,
+    `Saw and chop the ${byHand(back.guided).length > 1 ? 'half spaces' : 'lower half space'} of the sides’ back ends: the cutter would cut into the sides.`,
     `Tails, ${by('tail')}: score lightly first, right to left; then full depth, left to right.${again}`,
     ...(round
       ? [

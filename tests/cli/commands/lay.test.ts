@@ -25,9 +25,9 @@ describe('lay, of fronts with a lip', () => {
   it('stops a cutter in its sockets from there too', () => {
     const out = halfpin(['lay', lipped(GUIDED_CHEST)]).out.replaceAll(/\n +/gu, ' ');
     // Half the cut at the surface, (12.7 - 2 × 15 tan 8°) / 2 = 4.24, short of the 11 mm that a side is thick.
-    expect(out.split("stop the cutter's centre 6.76 mm from the rebate's shoulder,")).toHaveLength(1 + 6);
+    expect(out.split("stop the cutter's centre 6.76 mm from the rebate's shoulder.")).toHaveLength(1 + 6);
     expect(halfpin(['lay', GUIDED_CHEST]).out.replaceAll(/\n +/gu, ' ')).toContain(
-      "stop the cutter's centre 6.76 mm from the pin board's end,",
+      "stop the cutter's centre 6.76 mm from the pin board's end.",
     );
   });
 

@@ -259,7 +259,7 @@ describe('season, of a plan', () => {
 
   it('says which boards were assumed flatsawn for want of a grain', () => {
     expect(season(planOf(CLIMATE)).stdout.replaceAll('\n  ', ' ')).toContain(
-      'Where no grain is given (front, side, back) the wood is taken as flatsawn, which moves more across its width; that is the safe side.',
+      'Where no grain is given (front, side, back) the wood is assumed flatsawn, which moves more across its width: the safe side.',
     );
   });
 

@@ -14,19 +14,19 @@ const guided = (name: string, halfPin = { lower: 6, upper: 6 }) =>
     backJoint: { pin: 9.62, halfPin, spacing: { kind: 'even' } },
   });
 
-describe("the outer spaces of the sides' back ends", () => {
+describe("the half spaces of the sides' back ends", () => {
   it('are advised on once for all drawers, with how far a cutter would cut', () => {
     const { advice } = value(layOutSet([guided('Buttons'), guided('Thread')]));
     // A half pin of 6 mm is 7.546 mm wide at its base; the cutter takes 12.7 mm.
-    expect(complaintsOf(refuse(...advice)).filter((said) => said.includes('outer spaces'))).toEqual([
-      "cutter.diameter: saw and chisel the outer spaces of the sides' back ends: the cutter would cut 5.15 mm into the sides, beyond the back's edges",
+    expect(complaintsOf(refuse(...advice)).filter((said) => said.includes('half spaces'))).toEqual([
+      "cutter.diameter: saw and chisel the half spaces of the sides' back ends: the cutter would cut 5.15 mm into the sides, beyond the back's edges",
     ]);
   });
 
   it('are one where the back is as high as the sides', () => {
     const { advice } = value(layOutSet([{ ...guided('Buttons'), backDrop: 0 }]));
     expect(complaintsOf(refuse(...advice)).filter((said) => said.includes('back ends'))).toEqual([
-      "cutter.diameter: saw and chisel the lowest space of the sides' back ends: the cutter would cut 5.15 mm into the sides, beyond the back's lower edge",
+      "cutter.diameter: saw and chisel the lower half space of the sides' back ends: the cutter would cut 5.15 mm into the sides, beyond the back's lower edge",
     ]);
   });
 
@@ -36,7 +36,7 @@ describe("the outer spaces of the sides' back ends", () => {
       { lower: 6, upper: 8 },
     ])
       expect(complaintsOf(refuse(...value(layOutSet([guided('Buttons', halfPin)])).advice)).join()).toContain(
-        "cutter.diameter: saw and chisel the outer spaces of the sides' back ends: the cutter would cut 5.15 mm into the sides, beyond the back's edges",
+        "cutter.diameter: saw and chisel the half spaces of the sides' back ends: the cutter would cut 5.15 mm into the sides, beyond the back's edges",
       );
   });
 

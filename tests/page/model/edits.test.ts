@@ -68,7 +68,7 @@ describe('dragLine', () => {
     // Slope 1:8 and depth 10 take 1.25 a side: with a base of 3 the tip is 5.5, so tail 2, which ends at 34 2/3, begins at 29.1.
     const { snapshot, stop } = dragLine(box, lone(box), 2, 40);
     expect(linesOf(widths(snapshot))[2]).toBeCloseTo(29.1, 9);
-    expect(first(stop)).toMatch(/^tail 2 is 5\.47 mm at its tip; it must be 5\.5 mm to /u);
+    expect(first(stop)).toMatch(/^tail 2 is 5\.47 mm wide; it must be 5\.5 mm to /u);
   });
 
   it('stops where the groove would show, and says so', () => {
@@ -106,7 +106,7 @@ describe('typeWidth', () => {
 
   it('refuses what cannot be cut, in the words of the joint', () => {
     const result = typeWidth(box, lone(box), 1, 4);
-    expect(result.ok ? '' : first(result.complaints)).toMatch(/^tail 1 is 4 mm at its tip/u);
+    expect(result.ok ? '' : first(result.complaints)).toMatch(/^tail 1 is 4 mm wide/u);
   });
 });
 

@@ -54,7 +54,7 @@ describe('layOutForCutter', () => {
   it('refuses a joint deeper than the cutter cuts, and gives the nearest that it can', () => {
     expect(refusals(FRONT, { ...EIGHT, length: 14 })).toEqual([
       // A lap of 20 - 14 = 6; a pin of 12.7 - 2 x 14 tan 8° = 8.76, rounded up; (120 - 4 x 8.77) / 3 = 28.31.
-      'cutter.length: the cutter cuts 14 mm deep; the joint is 15 mm deep; take a cutter with a cutting length of at least 15 mm, or make the lap at least 6 mm; the nearest layout that works: 3 tails of 28.31 mm, pins of 8.77 mm, slope 1:7.12, lap 6 mm',
+      'cutter.length: the cutter cuts 14 mm deep; the joint is 15 mm deep; take a cutter with a cutting length of at least 15 mm, or make the lap at least 6 mm; the nearest that works: 3 tails of 28.31 mm, pins of 8.77 mm, slope 1:7.12, lap 6 mm',
     ]);
     const [through] = refusals({
       kind: 'through',
@@ -69,7 +69,7 @@ describe('layOutForCutter', () => {
 
   it('refuses pins that the cutter would cut away, and gives the nearest that it leaves', () => {
     expect(refusals({ ...FRONT, pin: 5 })).toEqual([
-      'pin: a pin is 5 mm at its narrow end; at this depth the cutter takes 8.48 mm, so it may not be less; try 8.49 mm, or take a cutter of smaller diameter; the nearest layout that works: 3 tails of 28.68 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
+      'pin: a pin is 5 mm wide; at this depth the cutter removes 8.48 mm, so it may not be less; try 8.49 mm, or take a cutter of smaller diameter; the nearest that works: 3 tails of 28.68 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
     ]);
     // What is shown can be typed.
     expect(refusals({ ...FRONT, pin: 8.49 })).toEqual([]);
@@ -131,11 +131,11 @@ describe('layOutForCutter', () => {
     // With five, (120 - 6 x 8.4838) / 5 = 13.8 mm is enough for 12.7 mm; with six, (120 - 7 x 8.4838) / 6 = 10.1 mm is not.
     expect(laid({ ...FRONT, spacing: { kind: 'even', tails: 5 } }).tails.length).toBe(5);
     expect(refusals({ ...FRONT, spacing: { kind: 'even', tails: 6 } })).toEqual([
-      'tails: a tail is 10.1 mm at its tip; the cutter of 12.7 mm cannot enter its socket, so it must be 12.7 mm or more; use fewer and wider tails, or a cutter of smaller diameter; the nearest layout that works: 5 tails of 13.81 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
+      'tails: a tail is 10.1 mm wide; the cutter of 12.7 mm cannot enter its socket, so it must be 12.7 mm or more; use fewer and wider tails, or a cutter of smaller diameter; the nearest that works: 5 tails of 13.81 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
     ]);
     // Too many for any cutter: the hint is one that this cutter can cut.
     expect(refusals({ ...FRONT, spacing: { kind: 'even', tails: 20 } })[0]).toMatch(
-      /^tails: 20 tails are too many .*; the nearest layout that works: 5 tails of 13\.81 mm/u,
+      /^tails: 20 tails are too many .*; the nearest that works: 5 tails of 13\.81 mm/u,
     );
   });
 
@@ -153,7 +153,7 @@ describe('layOutForCutter', () => {
 
   it('speaks of the average where the tails of the nearest layout differ', () => {
     const graded: JointSpec = { ...FRONT, pin: 5, spacing: { kind: 'graded', ratio: 0.9, from: 'edge' } };
-    expect(refusals(graded)[0]).toMatch(/the nearest layout that works: 3 tails of on average 28\.68 mm/u);
+    expect(refusals(graded)[0]).toMatch(/the nearest that works: 3 tails of on average 28\.68 mm/u);
   });
 
   it('refuses a round as long as a thin tail board is thick', () => {
@@ -233,16 +233,16 @@ describe('a layout for a cutter', () => {
     };
     const lines = refusals(listed);
     expect(lines.map((line) => line.split(';')[0])).toEqual([
-      'tails.0: tail 1 is 12 mm at its tip',
-      'tails.2: tail 3 is 12 mm at its tip',
+      'tails.0: tail 1 is 12 mm wide',
+      'tails.2: tail 3 is 12 mm wide',
     ]);
-    expect(lines[0]).toContain('the nearest layout that works: 3 tails of 28.33 mm, pins of 9 mm');
+    expect(lines[0]).toContain('the nearest that works: 3 tails of 28.33 mm, pins of 9 mm');
   });
 
   it('leaves a single tail half pins alone, and names them', () => {
     const [line] = refusals({ ...FRONT, width: 40, spacing: { kind: 'even', tails: 3 } });
     expect(line).toMatch(
-      /the nearest layout that works: 1 tail of 23\.0\d mm, half pins of 8\.4\d mm, slope 1:7\.12, lap 5 mm$/u,
+      /the nearest that works: 1 tail of 23\.0\d mm, half pins of 8\.4\d mm, slope 1:7\.12, lap 5 mm$/u,
     );
   });
 
@@ -271,8 +271,8 @@ describe('a layout for a cutter', () => {
       spacing: { kind: 'listed', tails: [30, 30, 30], pins: [8, 5] },
     };
     expect(refusals(listed).map((line) => line.split(';')[0])).toEqual([
-      'pins.0: pin 1 is 8 mm at its narrow end',
-      'pins.1: pin 2 is 5 mm at its narrow end',
+      'pins.0: pin 1 is 8 mm wide',
+      'pins.1: pin 2 is 5 mm wide',
     ]);
   });
 });
