@@ -127,7 +127,7 @@ export const startApp = (): void => {
       } else
         said.show({
           kind: 'stop',
-          title: `${quote(name)} was not opened; the plan in hand is as it was.`,
+          title: `${quote(name)} was not opened; your open plan is unchanged.`,
           lines: reading.complaints.map((complaint) => formatPlanComplaint(name, complaint, 'mm')),
         });
       return reading.ok;

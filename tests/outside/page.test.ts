@@ -33,7 +33,7 @@ const kept = (page: Page): Promise<string> =>
     return JSON.parse(localStorage.getItem('halfpin') ?? '{"text":""}').text;
   });
 const FROM_GROOVE =
-  "On the sides all is measured from the groove's top edge, 16 mm above the reference edge.";
+  "On the sides all is measured from the groove's upper edge, 16 mm above the reference edge.";
 const message = (page: Page): Locator => page.locator('#messages');
 const give = (page: Page, name: string, buffer: Buffer): Promise<void> =>
   page.locator('#file').setInputFiles({ name, mimeType: 'application/octet-stream', buffer });
@@ -331,7 +331,7 @@ describe('the keyboard alone', () => {
     expect(await focused()).toBe('upper half pin, width');
     await page.keyboard.press('Escape');
     expect(await box('upper half pin, width').inputValue()).toBe('6');
-    for (const name of ['One tail more', 'Lock tail 2', 'Take out tail 1']) {
+    for (const name of ['One tail more', 'Lock tail 2', 'Remove tail 1']) {
       await page.getByRole('button', { name, exact: true }).press('Enter');
       expect(await focused()).toBe(name);
     }
@@ -424,7 +424,7 @@ describe('at the bench', () => {
     // The groove is 11 mm up and 5 mm wide; on its top edge stands the back.
     expect(await page.locator('#bench-body p').allTextContents()).toEqual([FROM_GROOVE]);
     expect(await page.locator('#bench-body caption').textContent()).toBe(
-      "Tails from the groove's top edge, in mm",
+      "Tails from the groove's upper edge, in mm",
     );
     const size = await page
       .locator('#bench-body td')
@@ -438,7 +438,7 @@ describe('at the bench', () => {
     await page.getByRole('button', { name: 'Back', exact: true }).click();
     const names = page.locator('.names');
     expect(await names.textContent()).toContain('Side, from 16 up');
-    expect(await names.textContent()).not.toContain('ref. edge');
+    expect(await names.textContent()).not.toMatch(/reference/u);
     await page.context().close();
   });
 
@@ -468,8 +468,8 @@ describe('the bench, for a router', () => {
     // At the surface the cut is 12.7 - 2 × 15 tan 8° = 8.484 mm wide; half of it short of the side's 11 mm is 6.76.
     expect(await rows()).toEqual(
       expect.arrayContaining([
-        'Tails, cutter set deep15 mm',
-        'Pins, cutter set deep15 mm',
+        'Tails, dovetail cutter’s depth15 mm',
+        'Pins, cutter’s depth15 mm',
         'Pins, centre stops from end6.76 mm',
       ]),
     );
@@ -477,7 +477,7 @@ describe('the bench, for a router', () => {
     await page.getByRole('button', { name: 'The next corner' }).click();
     // The one tail at the back has half spaces only beside it, which are cut by hand.
     expect(await rows()).toEqual(
-      expect.arrayContaining(['Pins, straight cutter8 mm', 'Pins, cutter set deep11 mm']),
+      expect.arrayContaining(['Pins, straight cutter8 mm', 'Pins, cutter’s depth11 mm']),
     );
     expect((await rows()).join()).not.toContain('Tails, cutter');
     await page.context().close();
@@ -494,7 +494,7 @@ describe('what comes in', () => {
       'chest.yaml',
       Buffer.from(CHEST.replace('slope: "1:7"', 'slope: "1:0"').replace('count: 2', 'count: two')),
     );
-    expect(mistaken).toContain('"chest.yaml" was not opened; the plan in hand is as it was.');
+    expect(mistaken).toContain('"chest.yaml" was not opened; your open plan is unchanged.');
     expect(mistaken).toMatch(/chest\.yaml:12:\d+ joint\.slope/u);
     expect(mistaken).toMatch(/chest\.yaml:19:\d+ drawers\[0\]\.count/u);
     // The first bytes of a JPEG, and noise.

@@ -42,9 +42,7 @@ describe('a plan with a cutter', () => {
     const after = widthsOf(cornerIn(next, FRONT).joint);
     expect(after[2]).toBeGreaterThanOrEqual(least - 0.02);
     expect(after[2]).toBeLessThan(least + 0.1);
-    expect(words(stop)).toMatch(
-      /pin 1 is 8\.4\d* mm wide; at this depth the cutter removes 8\.48 mm/u,
-    );
+    expect(words(stop)).toMatch(/pin 1 is 8\.4\d* mm wide; at this depth the cutter removes 8\.48 mm/u);
   });
 
   it('stops the lap where the cutter does not reach', () => {

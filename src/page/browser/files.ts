@@ -15,7 +15,7 @@ export const files = ({ now, unit, openPlan, say }: AppContext) => {
     try {
       openPlan(new Uint8Array(await file.slice(0, MOST_READ).arrayBuffer()), file.name);
     } catch {
-      say({ kind: 'stop', title: `${quote(file.name)} could not be read; the plan in hand is as it was.` });
+      say({ kind: 'stop', title: `${quote(file.name)} could not be read; your open plan is unchanged.` });
     }
   };
 
@@ -53,7 +53,7 @@ export const files = ({ now, unit, openPlan, say }: AppContext) => {
   const openLink = async (): Promise<void> => {
     const bytes = await planInLink(location.hash);
     if (bytes === null)
-      say({ kind: 'stop', title: 'The plan in this link is damaged; the plan in hand is as it was.' });
+      say({ kind: 'stop', title: 'The plan in this link is damaged; your open plan is unchanged.' });
     else if (bytes !== undefined && new TextDecoder().decode(bytes) !== now().source.text)
       openPlan(bytes, 'link');
   };

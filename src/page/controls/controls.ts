@@ -79,13 +79,13 @@ const itemControls = (
   { rename, setCount, duplicate, remove }: ControlActions,
 ): TemplateResult => {
   const count = entry('How many', String(drawer?.spec.count ?? 1), (text) => setCount(Number(text)));
-  return html`<section class="item" aria-label="Name and number">
+  return html`<section class="item" aria-label="Name and quantity">
     <h3>${drawer === undefined ? 'This corner' : 'This drawer'}</h3>
     <label>name${entry('Name', name, rename)}</label>
-    <label ?hidden=${drawer === undefined}>how many${count}</label>
+    <label ?hidden=${drawer === undefined}>quantity${count}</label>
     <div class="row">
-      <button type="button" @click=${duplicate}>Another like it</button>
-      <button type="button" @click=${remove}>Take it out</button>
+      <button type="button" @click=${duplicate}>Copy this ${drawer === undefined ? 'corner' : 'drawer'}</button>
+      <button type="button" @click=${remove}>Remove this ${drawer === undefined ? 'corner' : 'drawer'}</button>
     </div>
   </section>`;
 };

@@ -27,7 +27,7 @@ export const widthTable = (
       ${typed}
       <button type="button" class="mini" aria-label="Lock ${name}" aria-pressed=${locked.has(i)}
         @click=${() => lock(i)}>lock</button>
-      <button type="button" class="mini" aria-label="Take out ${name}" ?hidden=${!isTail(i) || widths.length <= 3}
+      <button type="button" class="mini" aria-label="Remove ${name}" ?hidden=${!isTail(i) || widths.length <= 3}
         @click=${() => oneFewer(i)}>×</button>
     </li>`;
   };

@@ -13,8 +13,8 @@ const LEAST_ROOM = 12;
 const LOCK = { width: 50, height: 18 };
 /** A face this wide, in px, has room for its whole name. */
 const NAMED = 112;
-/** The gap between the boards has room for the name of the back's edge where it is wider than this, in px. */
-const LABELLED = 76;
+/** Room for each letter of a name, in px. */
+const LETTER = 8;
 /** From a text's middle down to its baseline, in px. */
 const HALF_HIGH = 5;
 
@@ -84,7 +84,9 @@ const writeNames = ({ corner, now }: ViewState, sheet: CornerSheet, texts: Texts
   put(whole(tailFace) ? `${tail}, ${from}` : start === undefined ? tail : from, tailFace);
   put('end', tailEnd);
   const gap = { x0: tailEnd.x1, x1: pinEnd.x0 };
-  put(start === undefined ? 'ref. edge' : gap.x1 - gap.x0 > LABELLED ? 'back’s edge' : 'edge', gap);
+  const [edge, short] =
+    start === undefined ? ['reference edge', 'reference'] : ['groove’s upper edge', 'groove'];
+  put(gap.x1 - gap.x0 > LETTER * edge.length ? edge : short, gap);
   put('end', pinEnd);
   put(whole(pinFace) ? `${pin}, inside` : pin, pinFace);
 };

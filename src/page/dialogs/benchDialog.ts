@@ -91,7 +91,7 @@ const first = (corner: EditedCorner, unit: Notation): TemplateResult[] => {
   const start = startOnSides(corner);
   if (start !== undefined)
     return [
-      html`<p>On the sides all is measured from the groove's top edge, ${formatLength(start, unit)} above the reference edge.</p>`,
+      html`<p>On the sides all is measured from the groove's upper edge, ${formatLength(start, unit)} above the reference edge.</p>`,
     ];
   return drawer !== undefined && ref.of === 'drawer'
     ? rebateFirst(drawer).map((says) => html`<p>Before gauging: ${speak(says, unit)}.</p>`)
@@ -111,7 +111,7 @@ const settings = (
     ...kindOf(joint)
       .gauges(joint)
       .map(({ board, on, length }): [string, string] => [
-        `Gauge, ${board} board${on === 'all round' ? '' : on === 'end' ? ', end' : ', inside'}`,
+        `Gauge ${board} board, ${on === 'end' ? 'end grain' : on}`,
         formatLength(length, unit),
       ]),
     ...(cut === undefined
@@ -132,9 +132,9 @@ const settings = (
 const routerRows = (cut: JointCut, end: 'end' | 'shoulder', unit: Notation): [string, string][] => {
   const settings = routerSettings(cut);
   const labels: readonly (readonly [RouterSettingName, string])[] = [
-    ['tailDepth', 'Tails, cutter set deep'],
+    ['tailDepth', 'Tails, dovetail cutter’s depth'],
     ['straight', 'Pins, straight cutter'],
-    ['pinDepth', 'Pins, cutter set deep'],
+    ['pinDepth', 'Pins, cutter’s depth'],
     ['stop', `Pins, centre stops from ${end}`],
   ];
   return labels.flatMap(([name, label]): [string, string][] => {
@@ -145,7 +145,7 @@ const routerRows = (cut: JointCut, end: 'end' | 'shoulder', unit: Notation): [st
 
 /** Where every tail begins and ends, the highest first as on the board. */
 const marks = (corner: EditedCorner, unit: Notation): TemplateResult => {
-  const edge = startOnSides(corner) === undefined ? 'reference edge' : "groove's top edge";
+  const edge = startOnSides(corner) === undefined ? 'reference edge' : "groove's upper edge";
   const rows = corner.joint.tails.map(
     ({ tip, base }, i) =>
       html`<tr><th scope="row">${i + 1}</th>${[...tip, ...base].map((value) => html`<td>${formatNumber(value, unit)}</td>`)}</tr>`,
@@ -153,7 +153,7 @@ const marks = (corner: EditedCorner, unit: Notation): TemplateResult => {
   return html`<table>
     <caption>Tails from the ${edge}, in ${unitWords(unit)}</caption>
     <thead>
-      <tr><td></td><th scope="colgroup" colspan="2">at the end</th><th scope="colgroup" colspan="2">at the baseline</th></tr>
+      <tr><td></td><th scope="colgroup" colspan="2">tip</th><th scope="colgroup" colspan="2">base</th></tr>
     </thead>
     <tbody>${rows.toReversed()}</tbody>
   </table>`;

@@ -111,8 +111,8 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
     const zip = exporter.pieceZip(now().project, choice(), fonts);
     saveFile(now().project.name, '-pieces.zip', 'application/zip', [zip]);
     return hasGuides(now().project)
-      ? 'Every piece and guide as an SVG file, the guides as DXF too, in one zip.'
-      : 'Every piece as an SVG file, in one zip.';
+      ? 'Every template and guide as an SVG file, the guides as DXF too, in one zip.'
+      : 'Every template as an SVG file, in one zip.';
   });
 
   const takeParts = run(async () => {
@@ -149,13 +149,13 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
     select('printer').value = name;
     return isKept
       ? `Sheets are now corrected for ${name}.`
-      : 'This browser keeps nothing, so the correction could not be kept.';
+      : 'This browser stores nothing, so the correction could not be kept.';
   });
 
   const show = (): void => {
     render(
       html`<div class="dialog-head">
-        <h2 id="take-title">Print and take away</h2>
+        <h2 id="take-title">Print and save</h2>
         <button type="button" id="take-close" class="close" aria-label="Close" @click=${() => dialog.close()}>×</button>
       </div>
       <div class="fields">
@@ -176,21 +176,21 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
           </select>
         </label>
       </div>
-      <label class="check"><input type="checkbox" id="flat"> Each face as a strip of its own, for boards not exactly as thick as planned</label>
-      <label class="check"><input type="checkbox" id="rods"> Rods too: strips with every mark, to lay along a board</label>
+      <label class="check"><input type="checkbox" id="flat"> Flat templates: one face each, for boards of uneven thickness</label>
+      <label class="check"><input type="checkbox" id="rods"> Rods too: printed strips with every mark of a board</label>
       <div class="row">
         <button type="button" id="take-templates" class="chief" @click=${takePdf('templates')}>Templates, PDF</button>
         <button type="button" id="take-print" @click=${print}>Templates, print from here</button>
         <button type="button" id="take-guides" ?hidden=${!hasGuides(now().project)} @click=${takePdf('guides')}>Guides, PDF</button>
         <button type="button" id="take-bench" @click=${takePdf('bench')}>Bench sheets, PDF</button>
-        <button type="button" id="take-comparison" @click=${takePdf('comparison')}>The set compared, PDF</button>
-        <button type="button" id="take-pieces" @click=${takePieces}>Pieces, SVG</button>
+        <button type="button" id="take-comparison" @click=${takePdf('comparison')}>Comparison sheet, PDF</button>
+        <button type="button" id="take-pieces" @click=${takePieces}>Templates, SVG</button>
         <button type="button" id="take-parts" @click=${takeParts}>Parts, CSV</button>
       </div>
       <p id="take-status" role="status" class=${status.isStop ? 'stop' : ''}>${status.text}</p>
       <details>
-        <summary>Correct a printer that does not print true</summary>
-        <p>Print the proof sheet at 100 %, measure it with a steel rule, and type in what you read. The diagonals are needed only if the printer prints askew.</p>
+        <summary>Correct a printer error</summary>
+        <p>Print the proof sheet at 100 %, measure it with a steel rule, and type in what you read. The diagonals are needed only if the printer skews.</p>
         <button type="button" id="take-proof" @click=${takeProof}>Proof sheet, PDF</button>
         <div class="fields">
           <label>x, across <input id="measured-x" autocomplete="off"></label>

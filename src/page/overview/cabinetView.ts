@@ -59,7 +59,7 @@ export const cabinetView =
     };
 
     render(
-      html`<svg class="cabinet" role="group" aria-label="The drawers as they stand in the cabinet"
+      html`<svg class="cabinet" role="group" aria-label="The drawers in the cabinet"
         width=${px(width)} height=${px(height)} viewBox="0 0 ${px(width)} ${px(height)}">
         <path class="carcase" d="M1 1H${width - 1}V${height - 1}H1Z"></path>
         ${cabinet.fronts.map(drawn)}

@@ -60,7 +60,7 @@ export const familyView =
     const summary =
       family === undefined
         ? ''
-        : `Tails keep to ${formatLength(family.target, units)}; the widest are ${family.spread.toFixed(2)} times the narrowest.${more > 0 ? ` ${more} more stand in the plan's text.` : ''}`;
+        : `The set's tail width is ${formatLength(family.target, units)}; its widest tail is ${family.spread.toFixed(2)} times its narrowest.${more > 0 ? ` ${more} more are in the plan's text.` : ''}`;
     render(
       html`<p class="summary">${summary}</p>
         <p class="ends" aria-hidden="true" ?hidden=${family === undefined}><span>narrower</span><span>wider</span></p>
