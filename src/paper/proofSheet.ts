@@ -105,7 +105,7 @@ const ruled = ({ from: [x0, y0], to: [x1, y1], ticks, isDiagonal }: Measured, un
 const VERNIER_WORDS: Readonly<Record<Unit, readonly string[]>> = {
   mm: [
     'To read to 0.1\u00A0mm, use the vernier, the close marks before the end of each line. Lay the rule’s 0 on the other end. Read the whole mm at the end of the line. Count back along the vernier to the mark that meets a mark of the rule: 0.1\u00A0mm for each.',
-    'With 149\u00A0whole\u00A0mm and mark 7, type 149.7; with mark 0, 149.0.',
+    'With 149\u00A0whole\u00A0mm and mark 7, type 149.7; with mark 0, type 149.0.',
   ],
   in: [
     'To read to 1/128", use the vernier, the close marks before the end of each line. Lay the rule’s 0 on the other end. Read the whole inches and sixteenths at the end of the line. Count back along the vernier to the mark that meets a sixteenth of the rule: 1/128" for each.',
@@ -113,14 +113,14 @@ const VERNIER_WORDS: Readonly<Record<Unit, readonly string[]>> = {
   ],
 };
 
-/** The instructions on the sheet, by paragraph. */
+/** The instructions on the sheet: paragraphs, each of texts that begin a line. */
 const instructions = (
   { x, y, d1, d2 }: ProofLengths,
   paper: string,
   margin: number,
   unit: Unit,
   correction: Correction | undefined,
-): { readonly text: string; readonly weight: TextMark['weight'] }[] => {
+): { readonly texts: readonly string[]; readonly weight: TextMark['weight'] }[] => {
   // A number and its unit stay on one line.
   const show = (length: number) => formatLength(length, unit).replaceAll(' ', '\u00A0');
   // The options that the lengths depend on.
@@ -130,28 +130,32 @@ const instructions = (
     ...(unit === 'in' ? ['--units in'] : []),
   ].join(' ');
   const measure = [
-    'Measure with a steel rule, from the middle of one line to the middle of the other:',
-    `x: the bar at the foot, left to right, ${show(x)}`,
-    `y: the bar at the left, top to bottom, ${show(y)}`,
-    `d1: from the bottom left corner to the top right, ${show(d1)}`,
-    `d2: from the bottom right corner to the top left, ${show(d2)}`,
-    ...VERNIER_WORDS[unit],
+    ['Measure with a steel rule, from the middle of one line to the middle of the other:'],
+    [
+      `x: the bar at the foot, left to right, ${show(x)}`,
+      `y: the bar at the left, top to bottom, ${show(y)}`,
+      `d1: from the bottom left corner to the top right, ${show(d1)}`,
+      `d2: from the bottom right corner to the top left, ${show(d2)}`,
+    ],
+    VERNIER_WORDS[unit],
   ];
   const regular =
     correction === undefined
       ? [
           ...measure,
-          'Then type what you read, and a name for the printer:',
-          `halfpin proof ${options} --measured-x … --measured-y … --measured-d1 … --measured-d2 … --save NAME`,
+          ['Then type what you read, and a name for the printer:'],
+          [
+            `halfpin proof ${options} --measured-x … --measured-y … --measured-d1 … --measured-d2 … --save NAME`,
+          ],
         ]
       : [
-          `Corrected for ${correction.printer}: the lengths must be right now.`,
+          [`Corrected for ${correction.printer}: the lengths must be right now.`],
           ...measure,
-          `If one is wrong, print and measure a sheet that is not corrected: halfpin proof ${options}`,
+          [`If one is wrong, print and measure a sheet that is not corrected: halfpin proof ${options}`],
         ];
   return [
-    { text: `Proof sheet for ${paper}: print at 100 %`, weight: 'bold' },
-    ...regular.map((text) => ({ text, weight: 'regular' as const })),
+    { texts: [`Proof sheet for ${paper}: print at 100 %`], weight: 'bold' },
+    ...regular.map((texts) => ({ texts, weight: 'regular' as const })),
   ];
 };
 
@@ -163,12 +167,14 @@ const block = (
 ): Mark[] => {
   const size = FRAME_EM;
   let y = 0;
-  const lines = paragraphs.flatMap(({ text, weight }, i) => {
+  const lines = paragraphs.flatMap(({ texts, weight }, i) => {
     y -= i === 0 ? 0 : PARAGRAPH * size;
-    return wrapText(text, (line) => textWidth(line, size, weight) <= room).map((line) => {
-      y -= LINE_PITCH * size;
-      return { line, y, weight };
-    });
+    return texts
+      .flatMap((text) => wrapText(text, (line) => textWidth(line, size, weight) <= room))
+      .map((line) => {
+        y -= LINE_PITCH * size;
+        return { line, y, weight };
+      });
   });
   const left = middleX - room / 2;
   const top = middleY - y / 2;
