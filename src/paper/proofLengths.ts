@@ -15,8 +15,15 @@ export interface ProofLengths {
   readonly d2: number;
 }
 
-/** Least unit of the sides, mm: 114 by 152 mm. On less, a steel rule cannot measure an error that would show in a drawer. */
-const LEAST_UNIT = 38;
+/**
+ * Units of the sides, mm, large to small: bars of 3 and 4, diagonals of 5. The largest end on a rule of 300 mm or 12 in;
+ * with the least, an error shows that would show in a drawer. The lengths in mm and in inches for one paper are over 4 %
+ * apart, more than any printer errs, so that neither is taken for the other.
+ */
+const UNITS: Readonly<Record<Unit, readonly number[]>> = {
+  mm: [50, 40],
+  in: [2.25 * MM_PER_INCH, 1.75 * MM_PER_INCH, 1.5 * MM_PER_INCH],
+};
 
 /** Room for the widths of the outer lines, mm. */
 const LINES = 0.2;
@@ -27,11 +34,9 @@ export const proofSize = ({ width, height, roll }: Paper): Size => ({
   height: roll ? width / Math.SQRT2 : height,
 });
 
-/** Distance between two ticks, mm: 10 mm or half an inch. */
-export const proofStep = (unit: Unit): number => (unit === 'mm' ? 10 : MM_PER_INCH / 2);
-
 /**
- * The lengths of the largest proof for a paper. Its sides are 3 to 4, so that the diagonals too are round numbers.
+ * The lengths of a proof: the largest that the paper has room for and an ordinary rule measures. Its sides are 3 to 4, so
+ * that the diagonals too are round numbers.
  * @returns a complaint at `margin` where it is out of range, or at `paper` where it is too small to measure on
  */
 export const proofLengths = (
@@ -44,16 +49,15 @@ export const proofLengths = (
   if (wrong.length > 0) return refuse(...wrong);
   const { x0, y0, x1, y1 } = printableBox(proofSize(paper), margin, error);
   const [width, height] = [x1 - x0 - LINES, y1 - y0 - LINES];
-  const step = proofStep(unit);
-  const units = (across: number, up: number) =>
-    Math.floor(Math.min(width / across, height / up) / step) * step;
-  const [upright, lying] = [units(3, 4), units(4, 3)];
+  const fitting = (across: number, up: number): number =>
+    UNITS[unit].find((each) => across * each <= width && up * each <= height) ?? 0;
+  const [upright, lying] = [fitting(3, 4), fitting(4, 3)];
   const most = Math.max(upright, lying);
-  if (most < LEAST_UNIT)
+  if (most === 0)
     return refuse({
       at: ['paper'],
       says: say`${paper.name} is too small for a proof that tells a printer's error`,
-      hint: say`A5 or larger`,
+      hint: say`A4`,
     });
   return accept({
     x: (upright >= lying ? 3 : 4) * most,

@@ -118,8 +118,8 @@ export const readProof = (nominal: ProofLengths, measured: MeasuredProof): Resul
   if (first !== undefined && off.length === given.length && isFitted(given.map(({ ratio }) => ratio)))
     return refuse({
       at: [PLACES.x],
-      says: say`everything is about ${percentOf(first.ratio)} of its size: the page was fitted to the paper, not printed at 100 %`,
-      hint: say`printing the proof again at 100 %, with no scaling`,
+      says: say`everything is about ${percentOf(first.ratio)} of its size: the page was fitted to the paper, or this is another proof sheet`,
+      hint: say`printing the proof for this paper again at 100 %, with no scaling`,
     });
   if (off.length > 0) return refuse(...off.map(({ key, value }) => questions(nominal, key, value)));
 

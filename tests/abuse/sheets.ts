@@ -7,6 +7,7 @@ import { shownText } from '../../src/drawing/shownText.ts';
 import { ANSI_PAPERS, ISO_PAPERS, parsePaper } from '../../src/paper/paperSizes.ts';
 import { NO_SPLITS, type Piece } from '../../src/paper/piece.ts';
 import { inverse } from '../../src/paper/printerCorrection.ts';
+import { proofAccuracy } from '../../src/paper/proofAccuracy.ts';
 import { drawProof } from '../../src/paper/proofSheet.ts';
 import { readProof } from '../../src/paper/readProof.ts';
 import { dxfFiles } from '../../src/project/dxfFiles.ts';
@@ -147,13 +148,15 @@ export const proofs = abuse(
     const { lengths, page } = proof.value;
     mustLieOnPaper(page);
     const { x, y, d1, d2 } = factors;
-    const read = readProof(lengths, {
+    const measured = {
       x: lengths.x * x,
       y: lengths.y * y,
       ...(d1 !== undefined && { d1: lengths.d1 * d1 }),
       ...(d2 !== undefined && { d2: lengths.d2 * d2 }),
-    });
+    };
+    const read = readProof(lengths, measured);
     if (!read.ok) return refused(read.complaints, 'numbers');
+    mustBeFinite(proofAccuracy(lengths, measured, { sides: 0.1, diagonals: 0.5 }));
     mustBeFinite(inverse(read.value));
     return 'valid';
   },

@@ -73,8 +73,8 @@ const WRITERS: readonly {
   },
   {
     name: 'proof --save',
-    first: () => ['proof', '--measured-x', '179.3', '--measured-y', '240.7', '--save', 'office'],
-    args: () => ['proof', '--measured-x', '180.3', '--measured-y', '239.7', '--save', 'copy shop'],
+    first: () => ['proof', '--measured-x', '149.4', '--measured-y', '200.6', '--save', 'office'],
+    args: () => ['proof', '--measured-x', '150.3', '--measured-y', '199.7', '--save', 'copy shop'],
     kills: 3,
     full: 1,
   },
@@ -330,7 +330,7 @@ describe('printers saved by many runs at once', AT_ONCE, () => {
     const names = ['a', 'b', 'c', 'd'];
     const outcomes = await Promise.all(
       names.map((name) =>
-        ended(started(at, ['proof', '--measured-x', '180', '--measured-y', '240', '--save', name])),
+        ended(started(at, ['proof', '--measured-x', '150', '--measured-y', '200', '--save', name])),
       ),
     );
     expect(outcomes.map(({ stderr }) => stderr)).toEqual(names.map(() => ''));

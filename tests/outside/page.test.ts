@@ -371,7 +371,7 @@ describe('taking it away', () => {
     await page.context().close();
   });
 
-  it('packs the program’s SVG pieces, and the DXF of guides, and lists its parts', async () => {
+  it('packs the program’s SVG pieces, and the DXF of guides, lists its parts, and reads a proof as it does', async () => {
     const path = 'examples/haberdashery-chest-guided.yaml';
     const out = drawn(path, '--as', 'svg,dxf');
     const page = await there.open();
@@ -384,6 +384,17 @@ describe('taking it away', () => {
       expect(new TextDecoder().decode(bytes), name).toBe(readFileSync(join(out, name), 'utf8'));
     const list = await download(page, '#take-parts');
     expect(list.bytes.toString()).toBe(said('parts', path, '--csv'));
+
+    const measures = { x: '149.4', y: '200.6', d1: '250.1', d2: '249.9' };
+    await page.locator('#take-dialog summary').click();
+    for (const [key, typed] of Object.entries(measures)) await page.fill(`#measured-${key}`, typed);
+    await page.click('#keep-printer');
+    const status = page.locator('#take-status', { hasText: 'corrected for my printer' });
+    const options = Object.entries(measures).flatMap(([key, typed]) => [`--measured-${key}`, typed]);
+    const accuracy = said('proof', ...options)
+      .replaceAll(/\s+/gu, ' ')
+      .replace(/^.*?(?=Read to)/u, '');
+    expect(await status.textContent()).toBe(`Sheets are now corrected for my printer. ${accuracy.trim()}`);
     await page.context().close();
   });
 

@@ -154,7 +154,13 @@ describe('a printer that prints 0.4 % short across and 0.3 % long up', () => {
       ...['--measured-d1', d1.toFixed(2), '--measured-d2', d2.toFixed(2), '--save', 'office'],
     );
     expect(saved.out).toBe(
-      'Across −0.40 %, up +0.30 %, an upright leans +0.15 mm in 100. Kept as office:\n  add --printer office to halfpin draw.\n',
+      [
+        'Across −0.40 %, up +0.30 %, an upright leans +0.15 mm in 100. Kept as office:',
+        '  add --printer office to halfpin draw.',
+        'Read to 0.01 mm, a corrected 200 mm is true within 0.01 mm across and 0.01 mm',
+        '  up. The skew over 200 mm is within 0.01 mm.',
+        '',
+      ].join('\n'),
     );
 
     const barsDrawn = async (name: string, ...options: string[]) => {
@@ -184,7 +190,7 @@ describe('a printer that prints 0.4 % short across and 0.3 % long up', () => {
   });
 
   it('is told of in small print on the page', () => {
-    run('proof', '--measured-x', '179.28', '--measured-y', '240.72', '--save', 'office');
+    run('proof', '--measured-x', '149.4', '--measured-y', '200.6', '--save', 'office');
     run('draw', ...CORNER, '--printer', 'office', '--out', settings);
     const text = execFileSync('pdftotext', ['-raw', join(settings, 'corner-templates.pdf'), '-'], {
       encoding: 'utf8',
@@ -195,7 +201,7 @@ describe('a printer that prints 0.4 % short across and 0.3 % long up', () => {
   });
 
   it('prints a corrected proof true, which proves the correction', async () => {
-    run('proof', '--measured-x', '179.28', '--measured-y', '240.72', '--save', 'office');
+    run('proof', '--measured-x', '149.4', '--measured-y', '200.6', '--save', 'office');
     run('proof', '--printer', 'office', '--out', settings);
     const [proof] = (await readWithPdfjs(join(settings, 'proof-a4.pdf'))).pages;
     const strokes = (proof?.strokes ?? []).map((stroke) => printedBy(printer(0.996, 1.003), stroke));
@@ -207,50 +213,57 @@ describe('a printer that prints 0.4 % short across and 0.3 % long up', () => {
 });
 
 describe('measures that no printer makes', () => {
-  const GOOD = ['--measured-x', '179.28', '--measured-y', '240.72'];
+  const GOOD = ['--measured-x', '149.4', '--measured-y', '200.6'];
 
   it.each([
     [
       'inches without their unit',
-      ['--measured-x', '7.05', '--measured-y', '9.4'],
+      ['--measured-x', '5.88', '--measured-y', '7.9'],
       [
-        '--measured-x: x should be near 180 mm, so what was measured looks like inches; try 7.05in',
-        '--measured-y: y should be near 240 mm, so what was measured looks like inches; try 9.4in',
+        '--measured-x: x should be near 150 mm, so what was measured looks like inches; try 5.88in',
+        '--measured-y: y should be near 200 mm, so what was measured looks like inches; try 7.9in',
       ],
     ],
     [
       'centimetres without their unit',
-      ['--measured-x', '17.93', '--measured-y', '24.07'],
+      ['--measured-x', '14.94', '--measured-y', '20.06'],
       [
-        '--measured-x: x should be near 180 mm, so what was measured looks like centimetres; try 17.93cm',
-        '--measured-y: y should be near 240 mm, so what was measured looks like centimetres; try 24.07cm',
+        '--measured-x: x should be near 150 mm, so what was measured looks like centimetres; try 14.94cm',
+        '--measured-y: y should be near 200 mm, so what was measured looks like centimetres; try 20.06cm',
       ],
     ],
     [
       'the lengths of a sheet in inches',
-      ['--measured-x', '7.48', '--measured-y', '10.02'],
+      ['--measured-x', '6.73', '--measured-y', '9.02'],
       ['--measured-x: these are the lengths of the proof in inches; try --units in'],
     ],
     [
       'the lengths of a sheet in mm, typed for one in inches',
-      ['--units', 'in', '--measured-x', '179.3mm', '--measured-y', '240.7mm', '--paper', 'A4'],
+      ['--units', 'in', '--measured-x', '149.4mm', '--measured-y', '200.6mm', '--paper', 'A4'],
       ['--measured-x: these are the lengths of the proof in mm; try --units mm'],
     ],
     [
       'x and y swapped',
-      ['--measured-x', '240.72', '--measured-y', '179.28'],
+      ['--measured-x', '200.6', '--measured-y', '149.4'],
       [
-        '--measured-x: x and y are swapped: x runs across the foot of the sheet and should be near 180 mm, y up its left side and near 240 mm; try x 179.28 mm and y 240.72 mm',
+        '--measured-x: x and y are swapped: x runs across the foot of the sheet and should be near 150 mm, y up its left side and near 200 mm; try x 149.4 mm and y 200.6 mm',
+      ],
+    ],
+    [
+      'the lengths of an older, larger sheet',
+      ['--measured-x', '179.3', '--measured-y', '240.7'],
+      [
+        '--measured-x: everything is about 120 % of its size: the page was fitted to the paper, or this is another proof sheet; try printing the proof for this paper again at 100 %, with no scaling',
       ],
     ],
     [
       'over 3 % off',
-      ['--measured-x', '170', '--measured-y', '240'],
+      ['--measured-x', '160', '--measured-y', '200'],
       [
-        '--measured-x: x should be near 180 mm and 170 mm is 5.6 % off; no printer errs by more than 3 %; try measuring again, on the proof for this paper',
+        '--measured-x: x should be near 150 mm and 160 mm is 6.7 % off; no printer errs by more than 3 %; try measuring again, on the proof for this paper',
       ],
     ],
-    ['one side alone', ['--measured-x', '179.28'], ['--measured-y: y is missing; it should be near 240 mm']],
+    ['one side alone', ['--measured-x', '149.4'], ['--measured-y: y is missing; it should be near 200 mm']],
     [
       'no lengths at all',
       ['--measured-x', 'a hand', '--measured-y', 'short'],
@@ -263,8 +276,8 @@ describe('measures that no printer makes', () => {
       'nothing and less',
       ['--measured-x', '0', '--measured-y', '-3'],
       [
-        '--measured-x: x must be a length over 0, near 180 mm',
-        '--measured-y: y must be a length over 0, near 240 mm',
+        '--measured-x: x must be a length over 0, near 150 mm',
+        '--measured-y: y must be a length over 0, near 200 mm',
       ],
     ],
   ])('are questioned and not saved: %s', (_, measures, lines) => {
@@ -278,7 +291,7 @@ describe('measures that no printer makes', () => {
 });
 
 const OFFICE = { error: { x: 0.996, y: 1.003, skew: 0 }, paper: 'A4', measured: '2026-05-31' };
-const save = (name: string) => ['proof', '--measured-x', '180.9', '--measured-y', '240', '--save', name];
+const save = (name: string) => ['proof', '--measured-x', '150.8', '--measured-y', '200', '--save', name];
 
 describe('a file of printers that is damaged', () => {
   it.each([

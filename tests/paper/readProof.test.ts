@@ -63,7 +63,7 @@ describe('what no printer does', () => {
 
   test('a page fitted to its paper is recognized', () => {
     expect(complaintsOf({ x: 169.2, y: 225.6, d1: 282, d2: 282 })).toEqual([
-      'measuredX: everything is about 94 % of its size: the page was fitted to the paper, not printed at 100 % (printing the proof again at 100 %, with no scaling)',
+      'measuredX: everything is about 94 % of its size: the page was fitted to the paper, or this is another proof sheet (printing the proof for this paper again at 100 %, with no scaling)',
     ]);
   });
 

@@ -6,11 +6,12 @@ import { isPrinterName, savePrinter } from '../../files/printerStore.ts';
 import { writePdf } from '../../files/writeDrawn.ts';
 import type { Paper } from '../../paper/paperSizes.ts';
 import type { PrinterError } from '../../paper/printerCorrection.ts';
+import { accuracyText, finenessOf, proofAccuracy } from '../../paper/proofAccuracy.ts';
 import { type ProofLengths, proofLengths } from '../../paper/proofLengths.ts';
-import { readProof } from '../../paper/readProof.ts';
+import { type MeasuredProof, readProof } from '../../paper/readProof.ts';
 import { printJson } from '../../render/json.ts';
 import { fileStem } from '../../sheets/fileStem.ts';
-import { type Complaint, type Result, refuse } from '../../units/complaint.ts';
+import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { mm, say } from '../../units/phrase.ts';
 import type { Unit } from '../../units/unit.ts';
 import { readUnits } from '../options/notationOptions.ts';
@@ -57,7 +58,7 @@ export const addProof = (program: Command): void => {
       `
 Examples:
   halfpin proof --paper A4
-  halfpin proof --paper A4 --measured-x 179.3 --measured-y 240.7 --save office
+  halfpin proof --paper A4 --measured-x 149.4 --measured-y 200.6 --save office
 `,
     )
     .action(proof);
@@ -110,30 +111,46 @@ const keepErrorOf = async (sheet: Sheet, measures: Measures, options: ProofOptio
     );
   const read = readSides(nominal.value, measures);
   if (!read.ok) return refuseOptions([otherUnit(sheet, options) ?? read.complaints].flat(), unit);
-  const error = read.value;
+  const { error, measured } = read.value;
   if (options.save !== undefined)
     await savePrinter(userFolder(), nameOf(options.save), {
       error,
       paper: paper.name,
       measured: new Date().toISOString().slice(0, 10),
     });
+  const typed = (...keys: readonly (keyof ProofLengths)[]): string[] =>
+    keys.flatMap((key) => options[MEASURES[key]] ?? []);
+  const fineness = {
+    sides: finenessOf(typed('x', 'y'), unit),
+    diagonals: finenessOf(typed('d1', 'd2'), unit),
+  };
   if (options.json) {
-    process.stdout.write(printJson({ ...nominal.value, error, saved: options.save ?? null }));
+    const accuracy = proofAccuracy(nominal.value, measured, fineness);
+    process.stdout.write(printJson({ ...nominal.value, error, accuracy, saved: options.save ?? null }));
     return;
   }
   const kept =
     options.save === undefined
       ? 'Not kept; add --save and a name to keep it.'
       : `Kept as ${options.save}: add --printer ${options.save} to halfpin draw.`;
-  process.stdout.write(
-    `${terminalLines(`Across ${percent(error.x)}, up ${percent(error.y)}, an upright leans ${skewText(error)}. ${kept}`).join('\n')}\n`,
-  );
+  const lines = [
+    `Across ${percent(error.x)}, up ${percent(error.y)}, an upright leans ${skewText(error)}. ${kept}`,
+    accuracyText(nominal.value, measured, fineness, unit),
+  ].flatMap((text) => terminalLines(text));
+  process.stdout.write(`${lines.join('\n')}\n`);
 };
 
-/** The printer's error; complaints where one of the two sides was not measured. */
-const readSides = (nominal: ProofLengths, measures: Measures): Result<PrinterError> => {
+/** The printer's error and what it is read from; complaints where one of the two sides was not measured. */
+const readSides = (
+  nominal: ProofLengths,
+  measures: Measures,
+): Result<{ readonly error: PrinterError; readonly measured: MeasuredProof }> => {
   const { x, y } = measures;
-  if (x !== undefined && y !== undefined) return readProof(nominal, { ...measures, x, y });
+  if (x !== undefined && y !== undefined) {
+    const measured = { ...measures, x, y };
+    const error = readProof(nominal, measured);
+    return error.ok ? accept({ error: error.value, measured }) : error;
+  }
   const missing = (['x', 'y'] as const).filter((side) => measures[side] === undefined);
   return refuse(
     ...missing.map((side) => ({

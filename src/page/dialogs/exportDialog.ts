@@ -139,16 +139,17 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
     const on = printing();
     if (on === undefined) return undefined;
     const name = input('printer-name').value.trim() || 'my printer';
-    const error = measuredError(on, unitOf(unit()));
-    if (!error.ok) {
-      refuse(error.complaints);
+    const read = measuredError(on, unitOf(unit()));
+    if (!read.ok) {
+      refuse(read.complaints);
       return undefined;
     }
-    const isKept = storePrinter({ printer: name, error: error.value });
+    const { error, accuracy } = read.value;
+    const isKept = storePrinter({ printer: name, error });
     show();
     select('printer').value = name;
     return isKept
-      ? `Sheets are now corrected for ${name}.`
+      ? `Sheets are now corrected for ${name}. ${accuracy}`
       : 'This browser stores nothing, so the correction could not be kept.';
   });
 
