@@ -26,11 +26,11 @@ export const drawSheets = async (
   plan: string | undefined,
   options: DrawOptions & JointOptions,
 ): Promise<void> => {
-  const project = await loadProject(plan, options).catch((error: unknown) =>
-    failWith(error, () => readDrawOptions(options, bareUnit(options), true)),
+  const whole = await loadProject(plan, options).catch((error: unknown) =>
+    failWith(error, () => readDrawOptions(options, bareUnit(options), plan, undefined)),
   );
-  const guided = hasGuides(project);
-  const { kinds, sheetKinds, ...printed } = readDrawOptions(options, project.units, guided);
+  const { kinds, sheetKinds, only, ...printed } = readDrawOptions(options, whole.units, plan, whole);
+  const project: Project = { ...whole, ...(only && { only }) };
   const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
   const sheets = sheetsOf(project, { ...printed, kinds: sheetKinds, ...(correction && { correction }) });
   if (!sheets.ok) return refuseOptions(sheets.complaints, project.units);
@@ -44,10 +44,10 @@ export const drawSheets = async (
   const paths = [...pdfs.map(({ path }) => path), ...[...svgs, ...dxfs].map(({ name }) => at(name))];
   await guardOverwrite(paths, options.force === true);
   for (const set of pdfs) {
-    const { path, kind, title, count } = set;
-    if (kind === 'templates') say(sheetsSentence(set, printed.paper));
+    const { path, kind, title, count, paper } = set;
+    if (kind === 'templates') say(sheetsSentence(set));
     const pages = await writePdf(path, title, set.pages());
-    say(`${path}: ${pagesOf(count, printed.paper.name)}, ${PURPOSE[kind]}`);
+    say(`${path}: ${pagesOf(count, paper.name)}, ${PURPOSE[kind]}`);
     if (options.send !== undefined) {
       await sendToQueue(options.send, path, pages);
       say(`  sent to ${options.send}`);
@@ -57,7 +57,7 @@ export const drawSheets = async (
   if (kinds.has('svg')) say(`${options.out}: ${svgs.length} pieces as SVG, one a file`);
   for (const { name, text } of dxfs) await writeWhole(at(name), (write) => write(text()));
   if (kinds.has('dxf')) say(`${options.out}: ${dxfs.length} guides as DXF, in mm, one a file`);
-  for (const line of closing(project, guided)) say(line);
+  for (const line of closing(project, hasGuides(project))) say(line);
 };
 
 const pagesOf = (count: number, paper: string): string =>
@@ -78,7 +78,7 @@ const PURPOSE: Readonly<Record<SheetSet['kind'], string>> = {
 const MOST_TO_COMPARE = 1000;
 
 /** The number of sheets, and the larger papers that need fewer. */
-const sheetsSentence = ({ count, pagesOf: pieces, countOn }: SheetSet, paper: Paper): string => {
+const sheetsSentence = ({ count, pagesOf: pieces, countOn, paper }: SheetSet): string => {
   const larger = pieces.size > MOST_TO_COMPARE ? [] : largerThan(paper);
   const better = larger.flatMap((other) => {
     const fewer = countOn(other);
