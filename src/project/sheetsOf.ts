@@ -9,7 +9,14 @@ import { handPaper, type Paper } from '../paper/paperSizes.ts';
 import type { Piece } from '../paper/piece.ts';
 import { DEFAULT_MARGIN, type Size } from '../paper/printable.ts';
 import type { Correction } from '../paper/printerCorrection.ts';
-import { type Layout, type LeadingPages, layPages, type PageRun, type Sheets } from '../paper/sheets.ts';
+import {
+  type Copies,
+  type Layout,
+  type LeadingPages,
+  layPages,
+  type PageRun,
+  type Sheets,
+} from '../paper/sheets.ts';
 import { benchSheet } from '../sheets/bench/benchSheet.ts';
 import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
@@ -36,6 +43,8 @@ export interface SheetOptions {
   readonly margin?: number;
   /** The correction of a printer whose proof sheet was measured. */
   readonly correction?: Correction;
+  /** How often each template is drawn: once unless given, or as often as it is made. */
+  readonly copies?: Copies;
   /** Both boards of each corner, each a piece to fold, unless given. */
   readonly choice?: PieceChoice;
   /** All kinds that the project has, unless given; the contents go before the templates. */
@@ -59,7 +68,7 @@ export interface SheetSet extends Sheets {
   countOn(paper: Paper): number | undefined;
 }
 
-/** The most pieces without a contents page. */
+/** The most pieces without a contents page; without one are also those that share a page. */
 const FEW = 4;
 
 /**
@@ -130,10 +139,15 @@ const layoutsOf = (
       ? []
       : [
           { kind: 'bench' as const, layout: () => benchLayout(project, drawers, held) },
-          {
-            kind: 'comparison' as const,
-            layout: () => comparisonLayout(comparedSet(project, family, drawers), held),
-          },
+          // One drawer of several has nothing to be compared with.
+          ...(drawers.length === 1 && project.set.drawers.length > 1
+            ? []
+            : [
+                {
+                  kind: 'comparison' as const,
+                  layout: () => comparisonLayout(comparedSet(project, family, drawers), held),
+                },
+              ]),
         ]),
   ];
 };
@@ -153,9 +167,19 @@ const inHand = (options: SheetOptions, units: Notation): SheetOptions => ({
 const templatesLayout = (project: Project, options: SheetOptions): Layout => {
   const pieces = piecesOf(project, options.choice ?? BOTH_BOARDS);
   const signs = new Set(pieces.flatMap((piece) => piece.signs));
-  const listed = pieces.length > FEW && (options.kinds ?? SHEET_KINDS).includes('contents');
+  const { kinds = SHEET_KINDS, copies = 'one' } = options;
+  const isListed = pieces.length > FEW && kinds.includes('contents');
   return {
-    ...layoutOf(project, options, listed ? (area) => contents(project.name, pieces, area) : () => [], pieces),
+    ...layoutOf(
+      project,
+      options,
+      (area, needed) =>
+        isListed && needed.length > 1
+          ? contents(project.name, pieces, area, copies === 'made' ? copies : needed)
+          : [],
+      pieces,
+    ),
+    copies,
     legend: (width: number) => legend(signs, width),
   };
 };

@@ -62,9 +62,13 @@ const chest = (units: Notation = 'mm'): Project => ({
 
 describe('bench sheets and comparison', () => {
   const papersOf = (name: string, units: Notation = 'mm', bench?: string) =>
-    value(sheetsOf(chest(units), { paper: paper(name), ...(bench && { benchPaper: paper(bench) }) })).map(
-      (set) => [set.kind, set.paper.name],
-    );
+    value(
+      sheetsOf(chest(units), {
+        paper: paper(name),
+        kinds: ['bench', 'comparison'],
+        ...(bench && { benchPaper: paper(bench) }),
+      }),
+    ).map((set) => [set.kind, set.paper.name]);
 
   it.each<[string, Notation, string]>([
     ['A4', 'mm', 'A4'],
@@ -78,9 +82,7 @@ describe('bench sheets and comparison', () => {
     ['610xroll', 'in', 'Letter'],
     ['Tabloid', 'mm', 'Letter'],
   ])('are of a size to hold in a hand beside templates on %s in %s: %s', (name, units, held) => {
-    const templates = paper(name).name;
     expect(papersOf(name, units)).toEqual([
-      ['templates', templates],
       ['bench', held],
       ['comparison', held],
     ]);
@@ -123,18 +125,55 @@ describe('sheets of some drawers', () => {
   it("compare those drawers alone, to the whole set's tail width", () => {
     const whole = chest();
     const [target] = /tails of [\d.]+\s?mm/u.exec(textOf(whole, 'comparison')) ?? [];
-    const text = textOf(value(chooseOnly(whole, 'Buttons')), 'comparison');
+    // Both have two tails of their own widths.
+    const text = textOf(value(chooseOnly(whole, 'Buttons,Thread')), 'comparison');
     expect(target).toBeDefined();
     expect(text.replaceAll('\u00A0', ' ')).toContain(target?.replaceAll('\u00A0', ' '));
     expect(text).not.toContain('Cloth');
-    expect(text).toContain('1.00 times');
+    expect(text).toMatch(/(\d\.\d\d) times/u);
+  });
+
+  it('compare none where one is left', () => {
+    const one = value(chooseOnly(chest(), 'Buttons'));
+    expect(value(sheetsOf(one, { paper: paper('A4') })).map(({ kind }) => kind)).toEqual([
+      'templates',
+      'bench',
+    ]);
   });
 
   it('have no bench sheet of a drawer that is drawn in part, and no comparison with it', () => {
     const some = value(chooseOnly(chest(), 'Cloth/side,Buttons'));
-    expect(textOf(some, 'bench')).not.toContain('Cloth ×');
     expect(value(sheetsOf(some, { paper: paper('A4') }))[1]?.count).toBe(1);
     const part = value(chooseOnly(chest(), 'Cloth/side'));
     expect(value(sheetsOf(part, { paper: paper('A4') })).map(({ kind }) => kind)).toEqual(['templates']);
+  });
+});
+
+describe('the contents', () => {
+  const leaves = (project: Project, name: string): number => {
+    const [templates] = value(sheetsOf(project, { paper: paper(name), kinds: ['templates', 'contents'] }));
+    return Math.min(...[...(templates?.pagesOf.values() ?? [])].flat()) - 1;
+  };
+
+  it('are left out where all templates share a page', () => {
+    const one = value(chooseOnly(chest(), 'Buttons'));
+    expect(leaves(one, 'A4')).toBe(0);
+    expect(leaves(chest(), 'A4')).toBe(1);
+  });
+
+  it('of sixty templates are one page of A4, and of forty one page of Letter', () => {
+    const many = (drawers: number): Project => ({
+      ...chest(),
+      set: value(
+        layOutSet(
+          Array.from({ length: drawers }, (_, i) =>
+            inOpening(280, 76 + 9 * i, 420, { name: `Drawer ${i}`, count: i + 1 }),
+          ),
+        ),
+      ),
+    });
+    // Eight templates a drawer, and four of a single corner.
+    expect(leaves({ ...many(7), joints: carcase.joints }, 'A4')).toBe(1);
+    expect(leaves(many(5), 'Letter')).toBe(1);
   });
 });

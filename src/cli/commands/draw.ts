@@ -19,6 +19,7 @@ export const addDraw = (program: Command): void => {
     .option('--rods', 'a rod of each corner as well, to knife from')
     .option('--only <names>', 'only these drawers and single corners of a plan: Buttons,Cloth/side')
     .option('--sheets <kinds>', 'which sheets as PDF: templates,contents,guides,bench,comparison (all)')
+    .option('--copies <copies>', 'one of each template, or made: each as often as it is made (one)')
     .option('--printer <name>', 'correct every page for a printer measured with halfpin proof')
     .option('--send <queue>', 'print straight to this queue of CUPS as well')
     .option('--force', 'write over files that halfpin did not make');
@@ -37,6 +38,7 @@ Examples:
   halfpin draw examples/haberdashery-chest-guided.yaml --as pdf,svg,dxf
   halfpin draw examples/haberdashery-chest.yaml --sheets templates,bench
   halfpin draw examples/haberdashery-chest.yaml --only Buttons,Cloth/side
+  halfpin draw examples/haberdashery-chest.yaml --sheets templates --copies made
 `,
     )
     .action(async (plan: string | undefined, options: DrawOptions & JointOptions) => {

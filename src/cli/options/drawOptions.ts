@@ -1,6 +1,7 @@
 import { refuseOptions } from '../../files/failure.ts';
 import type { JointBoard } from '../../joint/joint.ts';
 import { type Paper, parsePaper } from '../../paper/paperSizes.ts';
+import type { Copies } from '../../paper/sheets.ts';
 import { guidePieces } from '../../project/guidesOf.ts';
 import { chooseOnly, type Only, wholeDrawers } from '../../project/only.ts';
 import { piecesOf } from '../../project/piecesOf.ts';
@@ -24,6 +25,7 @@ export interface DrawOptions extends PaperOptions {
   readonly only?: string;
   readonly sheets?: string;
   readonly benchPaper?: string;
+  readonly copies?: string;
   readonly printer?: string;
   readonly send?: string;
   readonly force?: boolean;
@@ -91,6 +93,12 @@ export const readDrawOptions = (
       at: ['benchPaper'],
       says: say`there are no bench sheets and no comparison here to print; leave out the option`,
     });
+  const copies = read.value('copies', parseCopies, 'one');
+  if (options.copies !== undefined && !(kinds.has('pdf') && sheetKinds.includes('templates')))
+    read.complain({
+      at: ['copies'],
+      says: say`it chooses how many templates a PDF has, and none are printed here; leave out the option`,
+    });
   const choice: PieceChoice = {
     boards: board === undefined ? ['tail', 'pin'] : [board],
     flat: options.flat === true,
@@ -101,11 +109,13 @@ export const readDrawOptions = (
       at: ['boards'],
       says: say`the parts chosen by --only are not ${choice.boards.join()} boards, so no template is left; leave out the option`,
     });
-  if (read.complaints.length > 0 || printed === undefined) return refuseOptions(read.complaints, units);
+  if (read.complaints.length > 0 || printed === undefined || copies === undefined)
+    return refuseOptions(read.complaints, units);
   return {
     kinds,
     sheetKinds,
     ...printed,
+    copies,
     choice,
     ...(benchPaper && { benchPaper }),
     ...(project?.only && { only: project.only }),
@@ -135,6 +145,17 @@ const parseBoard = (typed: string): Result<JointBoard> =>
   typed === 'tail' || typed === 'pin'
     ? accept(typed)
     : refuse({ at: [], says: say`${quote(typed)} is neither of a corner's boards; it must be tail or pin` });
+
+const parseCopies = (typed: string): Result<Copies> => {
+  const plain = typed.trim().toLowerCase();
+  return plain === 'one' || plain === 'made'
+    ? accept(plain)
+    : refuse({
+        at: [],
+        says: say`${quote(typed)} is no number of copies here; it must be one, or made for each template as often as it is made`,
+        hint: say`made`,
+      });
+};
 
 const parseSheetKinds = (typed: string): Result<SheetKind[]> => {
   const names = typed.split(',').map((name) => name.trim().toLowerCase());

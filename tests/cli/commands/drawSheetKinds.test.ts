@@ -26,10 +26,10 @@ describe('what draw makes', () => {
   });
 
   it('names for each file the paper that it is on', () => {
-    const { out } = draw(CHEST, '--only', 'Buttons', '--paper', 'A3', '--bench-paper', 'Letter');
+    const { out } = draw(CHEST, '--only', 'Buttons,Cloth', '--paper', 'A3', '--bench-paper', 'Letter');
     expect(out).toMatch(/templates\.pdf: \d+ pages? of A3/u);
-    expect(out).toMatch(/bench\.pdf: 1 page of Letter/u);
-    expect(out).toMatch(/comparison\.pdf: 1 page of Letter/u);
+    expect(out).toMatch(/bench\.pdf: 2 pages of Letter/u);
+    expect(out).toMatch(/comparison\.pdf: 2 pages of Letter/u);
   });
 
   it.each([
@@ -52,6 +52,16 @@ describe('what draw makes', () => {
       'a paper for bench sheets where none are drawn',
       [CHEST, '--sheets', 'templates', '--bench-paper', 'A4'],
       '--bench-paper: there are no bench sheets and no comparison here to print; leave out the option',
+    ],
+    [
+      'copies of nothing',
+      [CHEST, '--copies', '0'],
+      '--copies: "0" is no number of copies here; it must be one, or made for each template as often as it is made; try made',
+    ],
+    [
+      'copies of templates that are not printed',
+      [CHEST, '--copies', 'made', '--sheets', 'bench'],
+      '--copies: it chooses how many templates a PDF has, and none are printed here; leave out the option',
     ],
     [
       'a kind that does not exist',
