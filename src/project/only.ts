@@ -122,7 +122,9 @@ const atSlash = (text: string): readonly [name: string, part: string] => {
 const complaintsOf = (items: readonly Item[], read: readonly (Chosen | string)[]): Complaint[] => {
   const meant = read.map((each) => (typeof each === 'string' ? nearest(items, each) : shown(each)));
   // What is suggested replaces the option's whole value, so it is complete or there is none.
-  const hint = meant.every((each) => each !== undefined) ? { hint: say`${typeable(meant.join(','))}` } : {};
+  const corrected = typeable(meant.join(','));
+  const isComplete = meant.every((each) => each !== undefined) && corrected.length <= LONGEST_LIST;
+  const hint = isComplete ? { hint: say`${corrected}` } : {};
   return read.flatMap((each) =>
     typeof each === 'string' ? [{ at: [], says: says(items, each), ...hint }] : [],
   );
@@ -150,13 +152,18 @@ const nearest = (items: readonly Item[], typed: string): string | undefined => {
   return item && part ? `${item.name}/${part}` : (closestWord(typed, names) ?? item?.name);
 };
 
-/** Most names in a complaint. */
-const MOST_LISTED = 20;
+/** Letters that the names in a complaint, and what it suggests, may take. */
+const LONGEST_LIST = 300;
 
 const listed = (names: readonly string[]): string => {
-  const more = names.length - MOST_LISTED;
-  const first = names.slice(0, MOST_LISTED).map((name) => (name.includes(',') ? `"${name}"` : name));
-  return `${first.join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
+  let letters = 0;
+  const first = names.filter((name) => {
+    letters += name.length;
+    return letters <= LONGEST_LIST;
+  });
+  const more = names.length - first.length;
+  const shownNames = first.map((name) => (name.includes(',') ? `"${name}"` : name));
+  return `${shownNames.join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
 };
 
 /** Text as a shell reads it as one word. */

@@ -26,7 +26,7 @@ export const addDraw = (program: Command): void => {
   addPaperOptions(command);
   command.option(
     '--bench-paper <size>',
-    'bench sheets and comparison (--paper up to Legal, else A4 or Letter)',
+    'paper of bench sheets and comparison (as --paper up to Legal, else A4 or Letter)',
   );
   addJointOptions(command)
     .addHelpText(
