@@ -53,6 +53,7 @@ export { starterPlan } from './plan/starterPlan.ts';
 // From a plan, or one corner, to sheets.
 export { dxfFiles } from './project/dxfFiles.ts';
 export { guidePieces } from './project/guidesOf.ts';
+export { chooseOnly } from './project/only.ts';
 export { partsCsv } from './project/partsCsv.ts';
 export { piecesOf } from './project/piecesOf.ts';
 export { type CornerSpec, type Project, projectOfCorner, type SingleCorner } from './project/project.ts';

@@ -12,6 +12,8 @@ export interface PageFacts {
   readonly planName: string;
   readonly number: number;
   readonly count: number;
+  /** Which copy of the page it is, of how many. */
+  readonly copy?: readonly [number: number, of: number];
   readonly paper: string;
   /** The maker's unit. */
   readonly unit: Notation;
@@ -66,8 +68,14 @@ const errorText = (factor: number): string =>
   `${Math.abs((factor - 1) * 100).toFixed(2)} % ${factor < 1 ? 'short' : 'long'}`;
 
 /** Wordings of the line at the foot, longest first. */
-const footLines = ({ number, count, paper, correction }: PageFacts): string[] => {
-  const page = `page ${number} of ${count}`;
+const footLines = ({
+  number,
+  count,
+  copy: [copy, copies] = [1, 1],
+  paper,
+  correction,
+}: PageFacts): string[] => {
+  const page = `page ${number} of ${count}${copies > 1 ? `, copy ${copy} of ${copies}` : ''}`;
   const scale = 'print at 100 %';
   if (correction === undefined)
     return [`${page} · ${paper} · ${scale}`, `${page} · ${scale}`, `${page} · 100 %`];

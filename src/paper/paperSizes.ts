@@ -2,7 +2,7 @@ import { accept, type Complaint, type Result, refuse } from '../units/complaint.
 import { parseLength } from '../units/parseLength.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
-import { MM_PER_INCH } from '../units/unit.ts';
+import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 
 /** Paper, mm, in the printer's orientation. */
 export interface Paper {
@@ -19,10 +19,14 @@ const SIDE_RANGE = { least: 90, most: 5000 };
 
 const sheet = (name: string, width: number, height: number): Paper => ({ name, width, height, roll: false });
 
+const A4 = sheet('A4', 210, 297);
+const LETTER = sheet('Letter', 8.5 * MM_PER_INCH, 11 * MM_PER_INCH);
+const LEGAL = sheet('Legal', 8.5 * MM_PER_INCH, 14 * MM_PER_INCH);
+
 /** ISO 216, series A, small to large. */
 export const ISO_PAPERS: readonly Paper[] = [
   sheet('A5', 148, 210),
-  sheet('A4', 210, 297),
+  A4,
   sheet('A3', 297, 420),
   sheet('A2', 420, 594),
   sheet('A1', 594, 841),
@@ -31,12 +35,23 @@ export const ISO_PAPERS: readonly Paper[] = [
 
 /** ANSI, small to large. */
 export const ANSI_PAPERS: readonly Paper[] = [
-  sheet('Letter', 8.5 * MM_PER_INCH, 11 * MM_PER_INCH),
-  sheet('Legal', 8.5 * MM_PER_INCH, 14 * MM_PER_INCH),
+  LETTER,
+  LEGAL,
   sheet('Tabloid', 11 * MM_PER_INCH, 17 * MM_PER_INCH),
 ];
 
 const KNOWN: readonly Paper[] = [...ISO_PAPERS, ...ANSI_PAPERS];
+
+/**
+ * The paper of sheets to be held in a hand beside templates on this paper: the same up to the size of Legal; instead of
+ * a larger one or a roll, A4, or Letter for inches and for ANSI papers.
+ */
+export const handPaper = (paper: Paper, unit: Unit): Paper => {
+  const { width, height, roll } = paper;
+  if (!roll && Math.min(width, height) <= LEGAL.width && Math.max(width, height) <= LEGAL.height)
+    return paper;
+  return unit === 'in' || ANSI_PAPERS.includes(paper) ? LETTER : A4;
+};
 
 /** Names of these papers in print queues, from PWG 5101.1, Media Standardized Names. */
 const MEDIA: Readonly<Record<string, string>> = {

@@ -22,6 +22,8 @@ export interface Piece {
   readonly title: string;
   /** Quantity of boards that it serves. */
   readonly count: number;
+  /** How many of it serve all these boards; one for each by default. */
+  readonly copies?: number;
   /** Size of the cutting outline from 0, 0, mm; marks may extend beyond it by `overhang` on each side. */
   readonly width: number;
   readonly height: number;
@@ -33,6 +35,9 @@ export interface Piece {
   /** Draws it, every label `CLEAR_OF_SPLITS` from the splits and repeated on a part that would have none. */
   draw(splits: Splits): Drawing;
 }
+
+/** How often a piece is printed for all boards that it serves. */
+export const copiesOf = ({ copies, count }: Piece): number => copies ?? count;
 
 /** Width of a piece below any tag, mm. */
 export const waistOf = ({ waist, width }: Piece): number => waist ?? width;

@@ -2,12 +2,13 @@ import { type Affine, compose, translation } from '../drawing/affine.ts';
 import type { Box, Drawing } from '../drawing/drawing.ts';
 import { movePlaced, type Placed, type PrintPage } from '../drawing/printPage.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
+import { EPSILON } from '../units/epsilon.ts';
 import type { Notation } from '../units/notation.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import { drawFrame, printableHeightFor, usableBox } from './frame.ts';
 import { type PackedPlace, pack } from './pack.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper } from './paperSizes.ts';
-import type { Piece } from './piece.ts';
+import { copiesOf, type Piece } from './piece.ts';
 import { checkMargin, pageHeightFor, printableBox, type Size } from './printable.ts';
 import { type Correction, correctPage } from './printerCorrection.ts';
 import { splitToFit } from './split.ts';
@@ -16,6 +17,9 @@ import { drawPart, joinCount, partsOf, type Tile } from './tile.ts';
 /** Page numbers of each piece, by its name; the first page is 1. */
 export type PagesOfPieces = ReadonlyMap<string, readonly number[]>;
 
+/** Each piece once, or as often as it is made. */
+export type Copies = 'one' | 'made';
+
 /** Pages that belong together, the content of each placed from 0, 0 within the area it was typeset for. */
 export interface PageRun {
   readonly count: number;
@@ -23,8 +27,11 @@ export interface PageRun {
   draw(pagesOf: PagesOfPieces): readonly (readonly Placed[])[];
 }
 
-/** Pages before the pieces, drawn when the pieces' pages are known. */
-export type LeadingPages = (area: Size) => readonly PageRun[];
+/**
+ * Pages before those of the pieces, drawn when the pieces' pages are known.
+ * @param needed how often each page of pieces has to be printed, the first of them first
+ */
+export type LeadingPages = (area: Size, needed: readonly number[]) => readonly PageRun[];
 
 /** The content of the pages, and their paper. */
 export interface Layout {
@@ -36,6 +43,8 @@ export interface Layout {
   readonly leading: LeadingPages;
   /** Each with a name of its own. */
   readonly pieces: readonly Piece[];
+  /** Each piece once, unless given. */
+  readonly copies?: Copies;
   /** The drawing at the foot of every page, up from 0, 0 and `width` mm wide. */
   readonly legend?: (width: number) => Drawing;
   readonly correction?: Correction;
@@ -43,8 +52,11 @@ export interface Layout {
 
 /** Sheets to draw page by page. */
 export interface Sheets {
+  /** Number of sheets, every copy of a page counted. */
   readonly count: number;
   readonly pagesOf: PagesOfPieces;
+  /** How often each page has to be printed for all pieces that are made, the first page first. */
+  readonly copies: readonly number[];
   /** Draws one page after the other, so that a set of any size needs the memory of one page. */
   pages(): Generator<PrintPage, void>;
 }
@@ -129,6 +141,59 @@ const placing = ({ room: { x0, y0, x1 } }: Tile, { x, y, turned }: PackedPlace):
   return compose(lying, translation(x, y));
 };
 
+/** A part of a piece, and its place on its page. */
+interface PlacedPart {
+  readonly part: Tile;
+  readonly place: PackedPlace;
+}
+
+/** A page of pieces, and how often it is needed for all that are made. */
+interface PackedPage {
+  readonly content: readonly PlacedPart[];
+  readonly needed: number;
+}
+
+/** Most copies of parts that are packed one by one. */
+const MOST_SINGLE = 1000;
+
+/** Packs each part once, or exactly as often as it is made: on pages to repeat, or copy by copy where that saves paper. */
+const packParts = (
+  parts: readonly Tile[],
+  copies: Copies,
+  packed: (parts: readonly Tile[]) => PlacedPart[][],
+  cost: (page: readonly PlacedPart[]) => number,
+): PackedPage[] => {
+  const copiesOfPart = ({ piece }: Tile): number => copiesOf(piece);
+  if (copies === 'one')
+    return packed(parts).map((content) => ({
+      content,
+      needed: Math.max(...content.map(({ part }) => copiesOfPart(part))),
+    }));
+  const total = (pages: readonly PackedPage[]): number =>
+    pages.reduce((sum, { content, needed }) => sum + needed * cost(content), 0);
+  // A page holds only parts that are made equally often, so that none is printed too often.
+  const repeated = [...new Set(parts.map(copiesOfPart))].flatMap((needed) =>
+    packed(parts.filter((part) => copiesOfPart(part) === needed)).map((content) => ({ content, needed })),
+  );
+  if (parts.reduce((sum, part) => sum + copiesOfPart(part), 0) > MOST_SINGLE) return repeated;
+  const every = parts.flatMap((part) => new Array<Tile>(copiesOfPart(part)).fill(part));
+  const single = packed(every).map((content) => ({ content, needed: 1 }));
+  return total(single) < total(repeated) - EPSILON ? single : repeated;
+};
+
+/** The pages of parts packed together. */
+const packTogether = (parts: readonly Tile[], area: Size, gap: number, roll: boolean): PlacedPart[][] => {
+  const sizes = parts.map(({ room }) => sizeOf(room));
+  const pages: PlacedPart[][] = [];
+  pack(sizes, area, gap, roll).forEach((place, i) => {
+    const part = parts[i];
+    if (part === undefined) return;
+    pages[place.page] ??= [];
+    pages[place.page]?.push({ part, place });
+  });
+  return pages;
+};
+
 /**
  * Places pieces on pages, always at full size: packed, turned where that saves paper, and divided where they are larger
  * than a page. Every page has its frame.
@@ -136,7 +201,7 @@ const placing = ({ room: { x0, y0, x1 } }: Tile, { x, y, turned }: PackedPlace):
  * even in parts
  */
 export const layPages = (layout: Layout): Result<Sheets> => {
-  const { planName, unit, paper, margin, leading, pieces, correction } = layout;
+  const { planName, unit, paper, margin, leading, pieces, copies = 'one', correction } = layout;
   const wrong = checkMargin(margin);
   if (wrong.length > 0) return refuse(...wrong);
   const { area, foot } = roomOf(layout);
@@ -145,36 +210,34 @@ export const layPages = (layout: Layout): Result<Sheets> => {
   if (!cut.ok) return cut;
   const parts = cut.value;
 
-  const front = leadingArea(paper, area);
-  const leaders = leading(front);
-  const leadingCount = leaders.reduce((sum, { count }) => sum + count, 0);
   const leastOverhang = Math.min(...pieces.map(({ overhang }) => overhang));
   const gap = Math.max(LEAST_GAP, CUT_MARGIN - 2 * leastOverhang);
-  const places = pack(
-    parts.map(({ room }) => sizeOf(room)),
-    area,
-    gap,
-    paper.roll,
+  // Of a roll, lengths are cut off; `bottom` is what is left of the longest.
+  const bottomOf = (content: readonly PlacedPart[]): number =>
+    paper.roll ? Math.min(...content.map(({ place }) => place.y), area.height - ROLL_LEAST) : 0;
+  const packedPages = packParts(
+    parts,
+    copies,
+    (group) => packTogether(group, area, gap, paper.roll),
+    (content) => area.height - bottomOf(content),
   );
 
-  const byPage: { part: Tile; place: PackedPlace }[][] = [];
+  const front = leadingArea(paper, area);
+  const leaders = leading(
+    front,
+    packedPages.map((page) => page.needed),
+  );
+  const leadingCount = leaders.reduce((sum, { count }) => sum + count, 0);
   const pagesOf = new Map<string, number[]>();
-  parts.forEach((part, i) => {
-    const place = places[i];
-    if (place === undefined) return;
-    const { page } = place;
-    byPage[page] = [...(byPage[page] ?? []), { part, place }];
-    const number = leadingCount + page + 1;
-    const numbers = pagesOf.get(part.piece.name) ?? [];
-    if (!numbers.includes(number))
-      pagesOf.set(
-        part.piece.name,
-        [...numbers, number].sort((a, b) => a - b),
-      );
+  packedPages.forEach(({ content }, i) => {
+    for (const name of new Set(content.map(({ part }) => part.piece.name)))
+      pagesOf.set(name, [...(pagesOf.get(name) ?? []), leadingCount + i + 1]);
   });
-  const count = leadingCount + byPage.length;
+  const needed = [...new Array<number>(leadingCount).fill(1), ...packedPages.map((page) => page.needed)];
+  const count = needed.length;
+  const printed = (number: number): number => (copies === 'made' ? (needed[number - 1] ?? 1) : 1);
 
-  const framed = (number: number, height: number, content: readonly Placed[]): PrintPage => {
+  const framed = (number: number, height: number, content: readonly Placed[], copy = 1): PrintPage => {
     const size = {
       width: paper.width,
       height: paper.roll
@@ -187,6 +250,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
       planName,
       number,
       count,
+      copy: [copy, printed(number)],
       paper: paper.name,
       unit,
       ...(correction === undefined ? {} : { correction }),
@@ -204,8 +268,9 @@ export const layPages = (layout: Layout): Result<Sheets> => {
   };
 
   return accept({
-    count,
+    count: needed.reduce((sum, _, i) => sum + printed(i + 1), 0),
     pagesOf,
+    copies: needed,
     *pages() {
       let number = 0;
       // Parts of a piece follow each other, so one drawing serves them all.
@@ -219,21 +284,17 @@ export const layPages = (layout: Layout): Result<Sheets> => {
           number += 1;
           yield framed(number, front.height, placed);
         }
-      for (const content of byPage) {
+      for (const { content } of packedPages) {
         number += 1;
-        const bottom = paper.roll
-          ? Math.min(...content.map(({ place }) => place.y), area.height - ROLL_LEAST)
-          : 0;
-        yield framed(
-          number,
-          area.height - bottom,
-          content.map(({ part, place }) => ({
-            get drawing() {
-              return drawPart(part, wholeOf(part), unit);
-            },
-            at: placing(part, { ...place, y: place.y - bottom }),
-          })),
-        );
+        const bottom = bottomOf(content);
+        const placed = content.map(({ part, place }) => ({
+          get drawing() {
+            return drawPart(part, wholeOf(part), unit);
+          },
+          at: placing(part, { ...place, y: place.y - bottom }),
+        }));
+        for (let copy = 1; copy <= printed(number); copy++)
+          yield framed(number, area.height - bottom, placed, copy);
       }
     },
   });

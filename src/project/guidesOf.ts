@@ -1,3 +1,4 @@
+import type { CornerEnd } from '../drawer/cornerLetters.ts';
 import { sidesPastBack } from '../drawer/drawerSizes.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { Piece } from '../paper/piece.ts';
@@ -5,6 +6,7 @@ import { stems } from '../sheets/fileStem.ts';
 import { guidePiece } from '../sheets/guide/drawGuide.ts';
 import { type CornerGuides, guidesToMake, type NamedGuide } from '../sheets/guide/guidesToMake.ts';
 import { REBATE_EDGE } from '../sheets/template/titles.ts';
+import { boardsDrawn } from './only.ts';
 import type { Project } from './project.ts';
 
 /**
@@ -19,12 +21,15 @@ export const guidePieces = (project: GuidedProject): Piece[] =>
   guidesOf(project).map(({ guide, titles }) => guidePiece(guide, titles));
 
 /** The part of a project that guides depend on. */
-type GuidedProject = Pick<Project, 'set' | 'joints' | 'units' | 'cuts'>;
+type GuidedProject = Pick<Project, 'set' | 'joints' | 'units' | 'cuts' | 'only'>;
 
 /** Each guide with the text on it. */
-export const guidesOf = ({ set, joints, units, cuts }: GuidedProject): NamedGuide[] => {
+export const guidesOf = ({ set, joints, units, cuts, only }: GuidedProject): NamedGuide[] => {
   const stem = stems();
-  const guides = (joint: Joint) => cuts.get(joint)?.guides ?? [];
+  const guides = (joint: Joint, ...corner: readonly [name: string, end?: CornerEnd]) => {
+    const boards = boardsDrawn(only, ...corner);
+    return (cuts.get(joint)?.guides ?? []).filter(({ board }) => boards.includes(board));
+  };
   return guidesToMake(
     [
       ...set.drawers.flatMap(({ spec, sizes: { rebate }, front, back }): CornerGuides[] => {
@@ -38,7 +43,7 @@ export const guidesOf = ({ set, joints, units, cuts }: GuidedProject): NamedGuid
             ...(lip && { edges: { pin: REBATE_EDGE } }),
             ...(rebate.top > 0 ? { uppers: { pin: "rebate's edge" } } : {}),
             ...(rebate.sides > 0 ? { rebate: front.depth } : {}),
-            guides: guides(front),
+            guides: guides(front, name, 'front'),
           },
           {
             item: `${name} back`,
@@ -47,7 +52,7 @@ export const guidesOf = ({ set, joints, units, cuts }: GuidedProject): NamedGuid
             // The back starts at the groove's upper edge, so there the sides are marked from it.
             edges: { tail: ["groove's top edge", 'groove top'] },
             ...(sidesPastBack(spec).upper ? { uppers: { tail: "back's edge" } } : {}),
-            guides: guides(back),
+            guides: guides(back, name, 'back'),
           },
         ];
       }),
@@ -56,7 +61,7 @@ export const guidesOf = ({ set, joints, units, cuts }: GuidedProject): NamedGuid
           item: name,
           stem: stem(name),
           end: 'front',
-          guides: guides(joint),
+          guides: guides(joint, name),
         }),
       ),
     ],

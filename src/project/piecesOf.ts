@@ -1,6 +1,6 @@
 import { cornerLetter } from '../drawer/cornerLetters.ts';
 import type { Drawer } from '../drawer/drawer.ts';
-import type { Joint } from '../joint/joint.ts';
+import type { JointBoard } from '../joint/joint.ts';
 import { stems } from '../sheets/fileStem.ts';
 import {
   BOTH_BOARDS,
@@ -13,7 +13,8 @@ import type { TemplatePiece } from '../sheets/template/templatePiece.ts';
 import { REBATE_EDGE, type Titles } from '../sheets/template/titles.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Notation } from '../units/notation.ts';
-import type { Project } from './project.ts';
+import { boardsDrawn, type Only } from './only.ts';
+import type { Project, SingleCorner } from './project.ts';
 
 const HANDS = ['left', 'right'] as const;
 
@@ -26,24 +27,39 @@ const HANDS = ['left', 'right'] as const;
  * ```
  */
 export const piecesOf = (project: DrawnProject, choice: PieceChoice = BOTH_BOARDS): TemplatePiece[] =>
-  templateCorners(project).flatMap((corner) => cornerPieces(corner, choice));
+  templateCorners(project).flatMap(({ boards, ...corner }) =>
+    cornerPieces(corner, { ...choice, boards: choice.boards.filter((board) => boards.includes(board)) }),
+  );
 
 /** The part of a project that templates depend on. */
-type DrawnProject = Pick<Project, 'set' | 'joints' | 'units'>;
+type DrawnProject = Pick<Project, 'set' | 'joints' | 'units' | 'only'>;
+
+/** A corner and those of its boards that are drawn. */
+export interface DrawnCorner extends Corner {
+  readonly boards: readonly JointBoard[];
+}
 
 /** Every corner to be drawn; equal ones of several drawers only once, named for them all. */
-export const templateCorners = ({ set, joints, units }: DrawnProject): Corner[] => {
+export const templateCorners = ({ set, joints, units, only }: DrawnProject): DrawnCorner[] => {
+  // What is not drawn has its stem too, so that a piece's file has the same name whatever else is drawn.
   const stem = stems();
-  return merged([
-    ...set.drawers.flatMap((drawer) => drawerCorners(drawer, stem(drawer.spec.name), units)),
-    ...joints.flatMap(({ name, joint }) => jointCorners(name, joint, stem(name), units)),
-  ]);
+  const corners = [
+    ...set.drawers.flatMap((drawer) => drawerCorners(drawer, stem(drawer.spec.name), units, only)),
+    ...joints.flatMap((single) => jointCorners(single, stem(single.name), units, only)),
+  ];
+  return merged(corners.filter(({ boards }) => boards.length > 0));
 };
 
-const jointCorners = (item: string, joint: Joint, stem: string, units: Notation): Corner[] =>
+const jointCorners = (
+  { name, joint }: SingleCorner,
+  stem: string,
+  units: Notation,
+  only: Only | undefined,
+): DrawnCorner[] =>
   HANDS.map((hand) => ({
     joint,
-    item,
+    item: name,
+    boards: boardsDrawn(only, name),
     letter: cornerLetter('front', hand),
     hand,
     count: 1,
@@ -53,7 +69,12 @@ const jointCorners = (item: string, joint: Joint, stem: string, units: Notation)
     stem,
   }));
 
-const drawerCorners = (drawer: Drawer, stem: string, units: Notation): Corner[] => {
+const drawerCorners = (
+  drawer: Drawer,
+  stem: string,
+  units: Notation,
+  only: Only | undefined,
+): DrawnCorner[] => {
   const { spec, front, back } = drawer;
   const { offset, width } = spec.groove;
   const groove = { offset, width };
@@ -64,9 +85,10 @@ const drawerCorners = (drawer: Drawer, stem: string, units: Notation): Corner[] 
     ...(spec.bottom.hold.kind === 'groove' && { groove }),
   });
   const fronts = HANDS.map(
-    (hand): Corner => ({
+    (hand): DrawnCorner => ({
       ...common,
       joint: front,
+      boards: boardsDrawn(only, spec.name, 'front'),
       pinBoard: { part: 'front', end: `${hand} end`, groove, ...(spec.lip && BEHIND_LIP) },
       letter: cornerLetter('front', hand),
       hand,
@@ -74,9 +96,10 @@ const drawerCorners = (drawer: Drawer, stem: string, units: Notation): Corner[] 
     }),
   );
   const backs = HANDS.toReversed().map(
-    (hand): Corner => ({
+    (hand): DrawnCorner => ({
       ...common,
       joint: back,
+      boards: boardsDrawn(only, spec.name, 'back'),
       letter: cornerLetter('back', hand),
       // From behind, the right side is at the left.
       hand: hand === 'left' ? 'right' : 'left',
@@ -104,10 +127,10 @@ const grooveTop = (up: number, units: Notation): Titles['edge'] => {
 /** A front with a lip is rebated: its template is wrapped round the rebate's shoulder, and the lip lies beyond it. */
 const BEHIND_LIP = { rebated: true, edge: [...REBATE_EDGE, 'edge'] } as const;
 
-const merged = (corners: readonly Corner[]): Corner[] => {
-  const byShape = new Map<string, Corner>();
+const merged = (corners: readonly DrawnCorner[]): DrawnCorner[] => {
+  const byShape = new Map<string, DrawnCorner>();
   for (const corner of corners) {
-    const { joint, letter, hand, tailBoard, pinBoard } = corner;
+    const { joint, letter, hand, tailBoard, pinBoard, boards } = corner;
     const { advice: _, alternatives: __, pinBoard: end, ...shape } = joint;
     // What a rebate leaves of the pin board's end is as thick as the joint is deep, however much it takes.
     const key = JSON.stringify([
@@ -117,6 +140,7 @@ const merged = (corners: readonly Corner[]): Corner[] => {
       hand,
       tailBoard,
       pinBoard,
+      boards,
     ]);
     const equal = byShape.get(key);
     byShape.set(

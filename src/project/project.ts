@@ -8,6 +8,7 @@ import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
 import { accept, type Result } from '../units/complaint.ts';
 import type { Notation } from '../units/notation.ts';
 import type { Climate } from '../wood/climate.ts';
+import type { Only } from './only.ts';
 
 /** A single corner (one that belongs to no drawer), laid out. */
 export interface SingleCorner {
@@ -35,6 +36,8 @@ export interface Project {
   readonly cutting?: Cutting;
   /** How each joint is cut; empty without a cutter. */
   readonly cuts: Cuts;
+  /** What is drawn of it; all unless given. */
+  readonly only?: Only;
 }
 
 /** A project whose corners are laid out, before the cuts by its tools are found. */

@@ -1,34 +1,50 @@
 import type { Drawer, Family } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
+import { familyOf } from '../drawer/familyTarget.ts';
 import { parts } from '../drawer/partsList.ts';
 import { IDENTITY } from '../drawing/affine.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Placed } from '../drawing/printPage.ts';
-import type { Paper } from '../paper/paperSizes.ts';
+import { handPaper, type Paper } from '../paper/paperSizes.ts';
 import type { Piece } from '../paper/piece.ts';
 import { DEFAULT_MARGIN, type Size } from '../paper/printable.ts';
 import type { Correction } from '../paper/printerCorrection.ts';
-import { type Layout, type LeadingPages, layPages, type PageRun, type Sheets } from '../paper/sheets.ts';
+import {
+  type Copies,
+  type Layout,
+  type LeadingPages,
+  layPages,
+  type PageRun,
+  type Sheets,
+} from '../paper/sheets.ts';
 import { benchSheet } from '../sheets/bench/benchSheet.ts';
 import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
 import { gapSheets } from '../sheets/gapSheets.ts';
 import { BOTH_BOARDS, type PieceChoice } from '../sheets/template/cornerPieces.ts';
 import { legend } from '../sheets/template/legend.ts';
-import { accept, type Result, refuse } from '../units/complaint.ts';
-import type { Notation } from '../units/notation.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
+import { type Notation, unitOf } from '../units/notation.ts';
 import { say } from '../units/phrase.ts';
 import { guidePieces } from './guidesOf.ts';
+import { onlyWords, wholeDrawers } from './only.ts';
 import { piecesOf } from './piecesOf.ts';
 import { frontCorners, type Project } from './project.ts';
 
 /** Paper, margin and printer of sheets, and the choice of templates. */
 export interface SheetOptions {
   readonly paper: Paper;
+  /**
+   * The paper of bench sheets and comparison. Unless given it is `paper` where that is no larger than Legal, and
+   * otherwise A4, or Letter for inches and for ANSI papers.
+   */
+  readonly benchPaper?: Paper;
   /** The margin that the printer cannot print on, at each edge, in mm; 6 unless given. */
   readonly margin?: number;
   /** The correction of a printer whose proof sheet was measured. */
   readonly correction?: Correction;
+  /** How often each template is drawn: once unless given, or as often as it is made. */
+  readonly copies?: Copies;
   /** Both boards of each corner, each a piece to fold, unless given. */
   readonly choice?: PieceChoice;
   /** All kinds that the project has, unless given; the contents go before the templates. */
@@ -47,17 +63,18 @@ export interface SheetSet extends Sheets {
   readonly kind: Exclude<SheetKind, 'contents'>;
   /** `Haberdashery chest: templates`. */
   readonly title: string;
+  readonly paper: Paper;
   /** The number of pages on another paper; undefined where a piece does not fit it. */
   countOn(paper: Paper): number | undefined;
 }
 
-/** The most pieces without a contents page. */
+/** The most pieces without a contents page; without one are also those that share a page. */
 const FEW = 4;
 
 /**
  * All sheets of a project by kind, or those of the kinds chosen: templates; guides where there are some; bench sheets and
  * comparison where there are drawers. Each page is drawn when it is requested.
- * @returns complaints at `margin` and `paper`, or at `sheets` where the project has none of the kinds chosen
+ * @returns complaints at `margin`, `paper` and `benchPaper`, or at `sheets` where the project has none of the kinds chosen
  * @example
  * ```ts
  * const sheets = sheetsOf(project, { paper });
@@ -77,59 +94,105 @@ export const sheetsOf = (project: Project, options: SheetOptions): Result<SheetS
       at: ['sheets'],
       says: say`there are no sheets of the kinds chosen here; there are ${all.map(({ kind }) => kind).join(', ')}`,
     });
-  const laid = chosen.map(({ kind, layout }) => ({
-    kind,
-    title: `${project.name}: ${kind}`,
-    countOn: (paper: Paper) => countOf(layPages({ ...layout, paper })),
-    sheets: layPages(layout),
-  }));
-  const complaints = laid.flatMap(({ sheets }) => (sheets.ok ? [] : sheets.complaints));
+  const laid = chosen.map(({ kind, layout: layoutOfKind }) => {
+    const layout = layoutOfKind();
+    return {
+      kind,
+      title: `${layout.planName}: ${kind}`,
+      paper: layout.paper,
+      countOn: (paper: Paper) => countOf(layPages({ ...layout, paper })),
+      sheets: layPages(layout),
+    };
+  });
+  const complaints = laid.flatMap(({ sheets, paper }) =>
+    sheets.ok ? [] : sheets.complaints.map((each) => ofPaper(each, paper === options.benchPaper)),
+  );
   if (complaints.length > 0) return refuse(...complaints);
   return accept(laid.flatMap(({ sheets, ...set }) => (sheets.ok ? [{ ...set, ...sheets.value }] : [])));
 };
 
+/** A complaint about the paper at the key that gave it. */
+const ofPaper = (complaint: Complaint, isBench: boolean): Complaint =>
+  isBench && complaint.at[0] === 'paper' ? { ...complaint, at: ['benchPaper'] } : complaint;
+
 const countOf = (sheets: Result<Sheets>): number | undefined => (sheets.ok ? sheets.value.count : undefined);
 
+/** The layouts of all kinds of sheet that a project has, each made when it is needed. */
 const layoutsOf = (
-  project: Project,
+  whole: Project,
   options: SheetOptions,
-): { readonly kind: SheetSet['kind']; readonly layout: Layout }[] => {
-  const { name, units, set, cuts } = project;
+): { readonly kind: SheetSet['kind']; layout(): Layout }[] => {
+  const project = titled(whole);
+  const {
+    units,
+    set: { family },
+  } = project;
+  const guides = guidePieces(project);
+  const drawers = wholeDrawers(project);
+  const held = inHand(options, units);
+  return [
+    { kind: 'templates', layout: () => templatesLayout(project, options) },
+    ...(guides.length > 0
+      ? [{ kind: 'guides' as const, layout: () => layoutOf(project, options, () => [], guides) }]
+      : []),
+    ...(family === undefined || drawers.length === 0
+      ? []
+      : [
+          { kind: 'bench' as const, layout: () => benchLayout(project, drawers, held) },
+          // One drawer of several has nothing to be compared with.
+          ...(drawers.length === 1 && project.set.drawers.length > 1
+            ? []
+            : [
+                {
+                  kind: 'comparison' as const,
+                  layout: () => comparisonLayout(comparedSet(project, family, drawers), held),
+                },
+              ]),
+        ]),
+  ];
+};
+
+/** The project, its name followed by what is drawn of it where that is not all. */
+const titled = (project: Project): Project => {
+  const { name, only } = project;
+  return only === undefined ? project : { ...project, name: `${name}, only ${onlyWords(only)}` };
+};
+
+/** The options with the paper of sheets that are held in a hand. */
+const inHand = (options: SheetOptions, units: Notation): SheetOptions => ({
+  ...options,
+  paper: options.benchPaper ?? handPaper(options.paper, unitOf(units)),
+});
+
+const templatesLayout = (project: Project, options: SheetOptions): Layout => {
   const pieces = piecesOf(project, options.choice ?? BOTH_BOARDS);
   const signs = new Set(pieces.flatMap((piece) => piece.signs));
-  const guides = guidePieces(project);
-  const layout = (leading: LeadingPages, laid: readonly Piece[] = []): Layout =>
-    layoutOf(project, options, leading, laid);
-  const toCut = [
-    {
-      kind: 'templates' as const,
-      layout: {
-        ...layout(
-          pieces.length > FEW && (options.kinds ?? SHEET_KINDS).includes('contents')
-            ? (area) => contents(name, pieces, area)
-            : () => [],
-          pieces,
-        ),
-        legend: (width: number) => legend(signs, width),
-      },
-    },
-    ...(guides.length > 0 ? [{ kind: 'guides' as const, layout: layout(() => [], guides) }] : []),
-  ];
-  if (set.family === undefined) return toCut;
+  const { kinds = SHEET_KINDS, copies = 'one' } = options;
+  const isListed = pieces.length > FEW && kinds.includes('contents');
+  return {
+    ...layoutOf(
+      project,
+      options,
+      (area, needed) =>
+        isListed && needed.length > 1
+          ? contents(project.name, pieces, area, copies === 'made' ? copies : needed)
+          : [],
+      pieces,
+    ),
+    copies,
+    legend: (width: number) => legend(signs, width),
+  };
+};
+
+const benchLayout = (project: Project, drawers: readonly Drawer[], options: SheetOptions): Layout => {
+  const { units, cuts } = project;
   const bench = (drawer: Drawer, area: Size): PageRun => {
     const cut = drawerCut(drawer, cuts);
     const listed = parts({ drawers: [drawer], advice: [] }, units);
     const { count, draw } = benchSheet(drawer, listed, { units, area, ...(cut && { cut }) });
     return { count, draw: () => draw().map(alone) };
   };
-  return [
-    ...toCut,
-    { kind: 'bench', layout: layout((area) => set.drawers.map((drawer) => bench(drawer, area))) },
-    {
-      kind: 'comparison',
-      layout: comparisonLayout({ name, units, family: set.family, rows: frontCorners(set) }, options),
-    },
-  ];
+  return layoutOf(project, options, (area) => drawers.map((drawer) => bench(drawer, area)));
 };
 
 /** Corners to compare, in the order of the cabinet. */
@@ -139,6 +202,25 @@ export interface ComparedSet {
   readonly family: Family;
   readonly rows: readonly ComparedCorner[];
 }
+
+/** Some of a set's drawers to compare: the tail width is that of the whole set, the spread that of these. */
+const comparedSet = (
+  { name, units, set }: Project,
+  { target, pin }: Family,
+  drawers: readonly Drawer[],
+): ComparedSet => {
+  const rows = frontCorners({ ...set, drawers });
+  return {
+    name,
+    units,
+    family: familyOf(
+      rows.map(({ joint }) => joint),
+      target,
+      pin,
+    ),
+    rows,
+  };
+};
 
 /** The comparison sheet alone; bare widths without a plan can be compared too. */
 export const comparisonSheets = (compared: ComparedSet, options: SheetOptions): Result<Sheets> =>

@@ -1,4 +1,5 @@
 import type { Abuse } from './abuse.ts';
+import { choices } from './choices.ts';
 import { climates, woods } from './climates.ts';
 import { cutters, trialLogs, trials } from './cutters.ts';
 import { joints } from './joints.ts';
@@ -17,6 +18,7 @@ import { typedValues } from './texts.ts';
 /** Every interface that takes something from outside. */
 export const ALL: readonly Abuse[] = [
   typedValues,
+  choices,
   jointOptions,
   joints,
   drawerSets,

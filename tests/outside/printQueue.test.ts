@@ -93,10 +93,15 @@ describe('a print queue of CUPS that prints to PDF (Debian: printer-driver-cups-
     pages.forEach(expectTrue);
   });
 
-  it('cuts a roll off where each page ends', async () => {
-    const pages = await sendAndRead('roll', 'examples/trinket-box.yaml', '--paper', '610xroll');
-    expect(new Set(pages.map(({ sent }) => Math.round(sent.height))).size).toBeGreaterThan(1);
+  it('cuts a roll off where each page ends, and gets bench sheets on paper of their own', async () => {
+    const which = ['--only', 'Buttons,Patches/side', '--copies', 'made', '--sheets', 'templates,bench'];
+    const pages = await sendAndRead('roll', CHEST, '--paper', '150xroll', ...which);
     pages.forEach(expectTrue);
+    const heightsAcross = (width: number) =>
+      new Set(pages.filter(({ sent }) => Math.round(sent.width) === width).map(({ sent }) => sent.height));
+    expect(heightsAcross(150).size).toBeGreaterThan(1);
+    expect([...heightsAcross(210)].map(Math.round)).toEqual([297]);
+    expect(queue.log()).toMatch(/media=iso_a4_210x297mm/);
   });
 
   it('is asked for one side, no scaling, and the paper by its standard name', async () => {

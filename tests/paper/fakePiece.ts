@@ -10,6 +10,8 @@ export interface FakeSizes {
   readonly overhang?: number;
   /** Where upright splits may run. */
   readonly folds?: readonly number[];
+  /** How many are made; one unless given. */
+  readonly count?: number;
 }
 
 const line = (x0: number, y0: number, x1: number, y1: number): Path => ({
@@ -33,9 +35,10 @@ export const fakePiece = ({
   pitch = 30,
   overhang = 3.2,
   folds = [],
+  count = 1,
 }: FakeSizes): Piece => {
-  const count = Math.floor(height / pitch);
-  const starts = Array.from({ length: count }, (_, i) => i * pitch);
+  const tails = Math.floor(height / pitch);
+  const starts = Array.from({ length: tails }, (_, i) => i * pitch);
   const [x0, x1] = [GRIP, Math.max(GRIP, width - GRIP)];
   const draw = (splits: Splits) => {
     const title = (y: number): TextMark => ({
@@ -96,7 +99,7 @@ export const fakePiece = ({
   return {
     name,
     title: `Fake ${name}`,
-    count: 1,
+    count,
     width,
     height,
     overhang,

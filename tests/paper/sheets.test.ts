@@ -172,6 +172,86 @@ describe('what does not fit the paper', () => {
   });
 });
 
+describe('copies of pages', () => {
+  /** Each fills more than half of a page, so none share one. */
+  const large = (name: string, count: number) => fakePiece({ name, width: 180, height: 200, count });
+  const small = (name: string, count: number) => fakePiece({ name, width: 80, height: 100, count });
+
+  test('are drawn once each, and how often each is needed is told: as often as the most of its pieces', () => {
+    const sheets = lay([large('a', 3), small('b', 2), small('c', 4)]);
+    expect([...sheets.pages()]).toHaveLength(2);
+    expect(sheets.copies).toEqual([3, 4]);
+  });
+
+  test('are repeated with their number where they are drawn as often as their pieces are made', () => {
+    const sheets = lay([large('a', 3), large('b', 1)], { copies: 'made' });
+    const feet = [...sheets.pages()].map((page) => wordsOn(page).find((text) => text.startsWith('page')));
+    expect(feet).toEqual([
+      'page 1 of 2, copy 1 of 3 · A4 · print at 100 %',
+      'page 1 of 2, copy 2 of 3 · A4 · print at 100 %',
+      'page 1 of 2, copy 3 of 3 · A4 · print at 100 %',
+      'page 2 of 2 · A4 · print at 100 %',
+    ]);
+    expect(sheets.count).toBe(4);
+    expect(sheets.copies).toEqual([3, 1]);
+  });
+
+  test('hold several of one piece where that saves paper', () => {
+    const sheets = lay([small('a', 4), small('b', 1)], { copies: 'made' });
+    const [first, ...others] = [...sheets.pages()].map(wordsOn);
+    expect(others).toHaveLength(1);
+    expect(first?.filter((text) => text === 'a')).toHaveLength(4);
+    expect([...sheets.pagesOf]).toEqual([
+      ['a', [1]],
+      ['b', [2]],
+    ]);
+  });
+
+  test('follow pages before the pieces, which are needed once', () => {
+    const box = { x0: 0, y0: 0, x1: 10, y1: 10 };
+    const told: (readonly number[])[] = [];
+    const sheets = lay([large('a', 3), large('b', 1)], {
+      leading: (_, needed) => {
+        told.push(needed);
+        return [{ count: 1, draw: () => [[{ drawing: { box, marks: [] }, at: IDENTITY }]] }];
+      },
+    });
+    expect(told).toEqual([[3, 1]]);
+    expect(sheets.copies).toEqual([1, 3, 1]);
+  });
+
+  test('hold every piece exactly as often as it is made, on sheets and on rolls', () => {
+    fc.assert(
+      fc.property(
+        fc.array(
+          fc.record({
+            width: fc.double({ min: 30, max: 180, noNaN: true }),
+            height: fc.double({ min: 40, max: 260, noNaN: true }),
+            count: fc.oneof(fc.integer({ min: 1, max: 5 }), fc.constant(130)),
+          }),
+          { minLength: 1, maxLength: 10 },
+        ),
+        fc.constantFrom('A4', '610xroll').map(paperOf),
+        (sizes, sheet) => {
+          const pieces = sizes.map((size, i) => fakePiece({ ...size, name: `piece-${i}` }));
+          const sheets = layPages(layout(pieces, { paper: sheet, copies: 'made' }));
+          fc.pre(sheets.ok);
+          if (!sheets.ok) return;
+          const found = new Map<string, number>();
+          let count = 0;
+          for (const page of sheets.value.pages()) {
+            count += 1;
+            for (const word of wordsOn(page)) found.set(word, (found.get(word) ?? 0) + 1);
+          }
+          expect(count).toBe(sheets.value.count);
+          for (const piece of pieces) expect(found.get(piece.name)).toBe(piece.count);
+        },
+      ),
+      { numRuns: 15 },
+    );
+  });
+});
+
 const piecesOf = fc
   .array(
     fc.record({

@@ -31,8 +31,9 @@ const drawn = (
   pieces: readonly TemplatePiece[],
   area: Size,
   pagesOf: PagesOfPieces = onPages(pieces),
+  needed: readonly number[] | 'made' = [],
 ): Drawing[] =>
-  contents('Haberdashery chest', pieces, area)
+  contents('Haberdashery chest', pieces, area, needed)
     .flatMap((run) => run.draw(pagesOf))
     .map((placed) => ({
       box: { x0: 0, y0: 0, x1: area.width, y1: area.height },
@@ -128,10 +129,38 @@ describe('the contents', () => {
     const pieces = madeOf(
       ...[76, 110, 146, 190].map((height, i) => inOpening(280, height, 420, { name: `Drawer ${i + 1}` })),
     );
-    const pages = drawn(pieces, AREAS.A5);
-    expect(pages).toHaveLength(4); // two columns of four
-    const numbers = pages.flatMap(textsOf).flatMap(({ text }) => /^page (\d+)$/u.exec(text)?.[1] ?? []);
+    // Two columns of six.
+    const pages = drawn(pieces, { width: AREAS.A5.width, height: 90 });
+    expect(pages).toHaveLength(3);
+    const numbers = pages.flatMap(textsOf).flatMap(({ text }) => /\bpage (\d+)$/u.exec(text)?.[1] ?? []);
     expect(numbers.map(Number)).toEqual(pieces.map((_, i) => 3 + i));
+  });
+
+  it('are a page of A4 for sixty pieces, and as full as each other where they are more', () => {
+    const pieces = madeOf(
+      ...Array.from({ length: 8 }, (_, i) => inOpening(280, 76 + 9 * i, 420, { name: `Drawer ${i + 1}` })),
+    );
+    // The legend takes a line, and the list of copies up to three.
+    const area = { ...AREAS.A4, height: AREAS.A4.height - 5.5 };
+    const needed = Array.from({ length: 30 }, (_, i) => (i % 5) + 1);
+    const on = (count: number) => drawn(pieces.slice(0, count), area, undefined, needed);
+    expect(on(40)).toHaveLength(1);
+    expect(on(60)).toHaveLength(1);
+    expect(on(64).map((page) => wordsOf(page).match(/make 1/gu)?.length)).toEqual([32, 32]);
+    expect([on(40), on(60), on(64)].flat().flatMap(sheetFaults)).toEqual([]);
+  });
+
+  it('say how often to print each page, or that all copies are here, and nothing where one of each is needed', () => {
+    const pieces = madeOf(drawer({ count: 2 }));
+    const words = (needed: readonly number[] | 'made', area = AREAS.A4) =>
+      drawn(pieces, area, undefined, needed).map(wordsOf).join(' ');
+    expect(words([2, 1, 2])).toContain(
+      'For a template of every part, print once: pages 1, 3; twice: pages 2, 4.',
+    );
+    expect(words('made')).toContain('Every template is here as often as it is needed.');
+    expect(words([1, 1])).not.toContain('print');
+    const many = Array.from({ length: 300 }, (_, i) => (i % 2) + 1);
+    expect(words(many)).toContain('Print each page as often as the largest quantity on it.');
   });
 
   it('have nothing over anything else and nothing outside, whatever the drawers', () => {
@@ -139,9 +168,10 @@ describe('the contents', () => {
       fc.property(
         fc.array(anyDrawer, { minLength: 1, maxLength: 3 }),
         fc.constantFrom(...Object.values(AREAS), { width: 73, height: 68 }),
-        (all, area) => {
+        fc.oneof(fc.constant('made' as const), fc.array(fc.integer({ min: 1, max: 20 }), { maxLength: 60 })),
+        (all, area, needed) => {
           const pieces = piecesOf(projectOf(all.map((each) => each.drawer)));
-          const pages = drawn(pieces, area);
+          const pages = drawn(pieces, area, undefined, needed);
           expect(pages.flatMap(sheetFaults)).toEqual([]);
         },
       ),

@@ -17,11 +17,17 @@ export const addDraw = (program: Command): void => {
     .option('--flat', 'every face as a strip of its own, for boards not exactly as thick as planned')
     .option('--boards <board>', 'tail or pin: only that board of each corner')
     .option('--rods', 'a rod of each corner as well, to knife from')
+    .option('--only <names>', 'only these drawers and single corners of a plan: Buttons,Cloth/side')
     .option('--sheets <kinds>', 'which sheets as PDF: templates,contents,guides,bench,comparison (all)')
+    .option('--copies <copies>', 'one of each template, or made: each as often as it is made (one)')
     .option('--printer <name>', 'correct every page for a printer measured with halfpin proof')
     .option('--send <queue>', 'print straight to this queue of CUPS as well')
     .option('--force', 'write over files that halfpin did not make');
   addPaperOptions(command);
+  command.option(
+    '--bench-paper <size>',
+    'paper of bench sheets and comparison (as --paper up to Legal, else A4 or Letter)',
+  );
   addJointOptions(command)
     .addHelpText(
       'after',
@@ -31,6 +37,8 @@ Examples:
   halfpin draw --width 96 --tail-board 11 --pin-board 20 --lap 5 --paper A4
   halfpin draw examples/haberdashery-chest-guided.yaml --as pdf,svg,dxf
   halfpin draw examples/haberdashery-chest.yaml --sheets templates,bench
+  halfpin draw examples/haberdashery-chest.yaml --only Buttons,Cloth/side
+  halfpin draw examples/haberdashery-chest.yaml --sheets templates --copies made
 `,
     )
     .action(async (plan: string | undefined, options: DrawOptions & JointOptions) => {

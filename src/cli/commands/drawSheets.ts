@@ -4,7 +4,9 @@ import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { sendToQueue } from '../../files/printQueue.ts';
 import { loadFonts, writePdf } from '../../files/writeDrawn.ts';
 import { writeWhole } from '../../files/writeWhole.ts';
+import { copiesNeeded } from '../../paper/copiesNeeded.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper } from '../../paper/paperSizes.ts';
+import type { Copies } from '../../paper/sheets.ts';
 import { guidePieces } from '../../project/guidesOf.ts';
 import { piecesOf } from '../../project/piecesOf.ts';
 import { hasGuides, type Project } from '../../project/project.ts';
@@ -26,11 +28,11 @@ export const drawSheets = async (
   plan: string | undefined,
   options: DrawOptions & JointOptions,
 ): Promise<void> => {
-  const project = await loadProject(plan, options).catch((error: unknown) =>
-    failWith(error, () => readDrawOptions(options, bareUnit(options), true)),
+  const whole = await loadProject(plan, options).catch((error: unknown) =>
+    failWith(error, () => readDrawOptions(options, bareUnit(options), plan, undefined)),
   );
-  const guided = hasGuides(project);
-  const { kinds, sheetKinds, ...printed } = readDrawOptions(options, project.units, guided);
+  const { kinds, sheetKinds, only, ...printed } = readDrawOptions(options, whole.units, plan, whole);
+  const project: Project = { ...whole, ...(only && { only }) };
   const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
   const sheets = sheetsOf(project, { ...printed, kinds: sheetKinds, ...(correction && { correction }) });
   if (!sheets.ok) return refuseOptions(sheets.complaints, project.units);
@@ -44,10 +46,10 @@ export const drawSheets = async (
   const paths = [...pdfs.map(({ path }) => path), ...[...svgs, ...dxfs].map(({ name }) => at(name))];
   await guardOverwrite(paths, options.force === true);
   for (const set of pdfs) {
-    const { path, kind, title, count } = set;
-    if (kind === 'templates') say(sheetsSentence(set, printed.paper));
+    const { path, kind, title, count, paper } = set;
+    if (kind === 'templates') for (const line of sheetsLines(set, printed.copies)) say(line);
     const pages = await writePdf(path, title, set.pages());
-    say(`${path}: ${pagesOf(count, printed.paper.name)}, ${PURPOSE[kind]}`);
+    say(`${path}: ${pagesOf(count, paper.name)}, ${PURPOSE[kind]}`);
     if (options.send !== undefined) {
       await sendToQueue(options.send, path, pages);
       say(`  sent to ${options.send}`);
@@ -57,7 +59,7 @@ export const drawSheets = async (
   if (kinds.has('svg')) say(`${options.out}: ${svgs.length} pieces as SVG, one a file`);
   for (const { name, text } of dxfs) await writeWhole(at(name), (write) => write(text()));
   if (kinds.has('dxf')) say(`${options.out}: ${dxfs.length} guides as DXF, in mm, one a file`);
-  for (const line of closing(project, guided)) say(line);
+  for (const line of closing(project, hasGuides(project))) say(line);
 };
 
 const pagesOf = (count: number, paper: string): string =>
@@ -77,14 +79,27 @@ const PURPOSE: Readonly<Record<SheetSet['kind'], string>> = {
 /** More pieces than this are not laid out again on other papers. */
 const MOST_TO_COMPARE = 1000;
 
-/** The number of sheets, and the larger papers that need fewer. */
-const sheetsSentence = ({ count, pagesOf: pieces, countOn }: SheetSet, paper: Paper): string => {
+/** Longest list of pages by their copies, in letters; each template says its quantity too. */
+const LONGEST_LIST = 400;
+
+/** The number of sheets, the larger papers that need fewer, and how often to print each page. */
+const sheetsLines = (
+  { count, pagesOf: pieces, countOn, paper, copies }: SheetSet,
+  drawn: Copies,
+): string[] => {
   const larger = pieces.size > MOST_TO_COMPARE ? [] : largerThan(paper);
   const better = larger.flatMap((other) => {
     const fewer = countOn(other);
     return fewer !== undefined && fewer < count ? [`${other.name} would take ${fewer}`] : [];
   });
-  return [`${count} ${count === 1 ? 'sheet' : 'sheets'} of ${paper.name}`, ...better].join('; ');
+  const listed = drawn === 'made' ? '' : copiesNeeded(copies);
+  const needed = listed.length > LONGEST_LIST ? 'each page as often as the largest quantity on it' : listed;
+  return [
+    [`${count} ${count === 1 ? 'sheet' : 'sheets'} of ${paper.name}`, ...better].join('; '),
+    ...(needed === ''
+      ? []
+      : terminalLines(`For a template of every part, print ${needed}; or draw with --copies made`)),
+  ];
 };
 
 /** The next two larger papers of the same family. */

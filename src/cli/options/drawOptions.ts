@@ -1,6 +1,13 @@
 import { refuseOptions } from '../../files/failure.ts';
 import type { JointBoard } from '../../joint/joint.ts';
+import { type Paper, parsePaper } from '../../paper/paperSizes.ts';
+import type { Copies } from '../../paper/sheets.ts';
+import { guidePieces } from '../../project/guidesOf.ts';
+import { chooseOnly, type Only, wholeDrawers } from '../../project/only.ts';
+import { piecesOf } from '../../project/piecesOf.ts';
+import type { Project } from '../../project/project.ts';
 import { SHEET_KINDS, type SheetKind, type SheetOptions } from '../../project/sheetsOf.ts';
+import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
 import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
@@ -15,7 +22,10 @@ export interface DrawOptions extends PaperOptions {
   readonly flat?: boolean;
   readonly boards?: string;
   readonly rods?: boolean;
+  readonly only?: string;
   readonly sheets?: string;
+  readonly benchPaper?: string;
+  readonly copies?: string;
   readonly printer?: string;
   readonly send?: string;
   readonly force?: boolean;
@@ -24,17 +34,27 @@ export interface DrawOptions extends PaperOptions {
 const FILE_KINDS = ['pdf', 'svg', 'dxf'] as const;
 export type FileKind = (typeof FILE_KINDS)[number];
 
-export interface DrawWish extends Required<Omit<SheetOptions, 'correction' | 'kinds'>> {
+export interface DrawWish extends Required<Omit<SheetOptions, 'correction' | 'kinds' | 'benchPaper'>> {
+  readonly benchPaper?: Paper;
   readonly sheetKinds: readonly SheetKind[];
   readonly kinds: ReadonlySet<FileKind>;
+  /** What of the project is drawn; all unless given. */
+  readonly only?: Only;
 }
 
 /**
  * The options of `draw`, bare numbers in `units`. Throws a Failure with every complaint.
- * @param guides whether there are guides to draw
+ * @param plan its file, where there is one
+ * @param whole all that can be drawn; what depends on it is not checked where it is not known
  */
-export const readDrawOptions = (options: DrawOptions, units: Notation, guides: boolean): DrawWish => {
+export const readDrawOptions = (
+  options: DrawOptions,
+  units: Notation,
+  plan: string | undefined,
+  whole: Project | undefined,
+): DrawWish => {
   const read = optionReader(options, unitOf(units));
+  const project = read.value('only', (typed) => readOnly(typed, plan, whole)) ?? whole;
   const kinds = new Set<FileKind>();
   for (const typed of options.as.split(',').map((part) => part.trim().toLowerCase())) {
     const kind = FILE_KINDS.find((each) => each === typed);
@@ -58,7 +78,7 @@ export const readDrawOptions = (options: DrawOptions, units: Notation, guides: b
       says: say`sheets are printed from a PDF; it must be among --as`,
       hint: say`--as pdf,svg`,
     });
-  if (kinds.has('dxf') && !guides)
+  if (kinds.has('dxf') && project !== undefined && guidePieces(project).length === 0)
     read.complain({
       at: ['as'],
       says: say`dxf is for guides to be cut by machine, and there are none without a cutter and a bush`,
@@ -67,23 +87,75 @@ export const readDrawOptions = (options: DrawOptions, units: Notation, guides: b
   const printed = readPaperOptions(read);
   const board = read.value('boards', parseBoard);
   const sheetKinds = read.value('sheets', parseSheetKinds) ?? SHEET_KINDS;
-  if (read.complaints.length > 0 || printed === undefined) return refuseOptions(read.complaints, units);
+  const benchPaper = read.value('benchPaper', parsePaper);
+  if (benchPaper !== undefined && !(kinds.has('pdf') && hasBench(sheetKinds, project)))
+    read.complain({
+      at: ['benchPaper'],
+      says: say`there are no bench sheets and no comparison here to print; leave out the option`,
+    });
+  const copies = read.value('copies', parseCopies, 'one');
+  if (options.copies !== undefined && !(kinds.has('pdf') && sheetKinds.includes('templates')))
+    read.complain({
+      at: ['copies'],
+      says: say`it chooses how many templates a PDF has, and none are printed here; leave out the option`,
+    });
+  const choice: PieceChoice = {
+    boards: board === undefined ? ['tail', 'pin'] : [board],
+    flat: options.flat === true,
+    rods: options.rods === true,
+  };
+  if (project?.only !== undefined && piecesOf(project, choice).length === 0)
+    read.complain({
+      at: ['boards'],
+      says: say`the parts chosen by --only are not ${choice.boards.join()} boards, so no template is left; leave out the option`,
+    });
+  if (read.complaints.length > 0 || printed === undefined || copies === undefined)
+    return refuseOptions(read.complaints, units);
   return {
     kinds,
     sheetKinds,
     ...printed,
-    choice: {
-      boards: board === undefined ? ['tail', 'pin'] : [board],
-      flat: options.flat === true,
-      rods: options.rods === true,
-    },
+    copies,
+    choice,
+    ...(benchPaper && { benchPaper }),
+    ...(project?.only && { only: project.only }),
   };
 };
+
+const readOnly = (
+  typed: string,
+  plan: string | undefined,
+  whole: Project | undefined,
+): Result<Project | undefined> =>
+  plan === undefined
+    ? refuse({
+        at: [],
+        says: say`it chooses drawers of a plan, and there is no plan here; leave out the option`,
+      })
+    : whole === undefined
+      ? accept(undefined)
+      : chooseOnly(whole, typed);
+
+/** Whether bench sheets or a comparison are chosen, and there are drawers for them. */
+const hasBench = (kinds: readonly SheetKind[], project: Project | undefined): boolean =>
+  (kinds.includes('bench') || kinds.includes('comparison')) &&
+  (project === undefined || wholeDrawers(project).length > 0);
 
 const parseBoard = (typed: string): Result<JointBoard> =>
   typed === 'tail' || typed === 'pin'
     ? accept(typed)
     : refuse({ at: [], says: say`${quote(typed)} is neither of a corner's boards; it must be tail or pin` });
+
+const parseCopies = (typed: string): Result<Copies> => {
+  const plain = typed.trim().toLowerCase();
+  return plain === 'one' || plain === 'made'
+    ? accept(plain)
+    : refuse({
+        at: [],
+        says: say`${quote(typed)} is no number of copies here; it must be one, or made for each template as often as it is made`,
+        hint: say`made`,
+      });
+};
 
 const parseSheetKinds = (typed: string): Result<SheetKind[]> => {
   const names = typed.split(',').map((name) => name.trim().toLowerCase());

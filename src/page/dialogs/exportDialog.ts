@@ -94,7 +94,7 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
       const { exporter, fonts } = await loadExporter();
       const bytes = await exporter.pdf(made.title, made.pages(), fonts);
       saveFile(now().project.name, `-${kind}.pdf`, 'application/pdf', bytes);
-      return `${pagesOf(made.count)} of ${input('paper').value}. Print at 100 %, and lay a rule on both check bars before you cut.`;
+      return `${pagesOf(made.count)} of ${made.paper.name}. Print at 100 %, and lay a rule on both check bars before you cut.`;
     });
 
   const print = run(async () => {

@@ -43,6 +43,7 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
     caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end],
     signs: ['edge'],
     count: titles.count,
+    copies: 1,
     width: WIDTH,
     height: top,
     overhang: 1,

@@ -11,7 +11,7 @@ const draw = (...args: string[]) => {
   return { ...result, files: existsSync(out) ? readdirSync(out).sort() : [] };
 };
 
-describe('draw --sheets', () => {
+describe('what draw makes', () => {
   it('makes the kinds of sheet that are chosen, and no others', () => {
     const { status, files } = draw(CHEST, '--sheets', 'Comparison, bench');
     expect(status).toBe(0);
@@ -25,7 +25,44 @@ describe('draw --sheets', () => {
     expect(pages('templates')).toBeLessThan(pages('templates,contents'));
   });
 
+  it('names for each file the paper that it is on', () => {
+    const { out } = draw(CHEST, '--only', 'Buttons,Cloth', '--paper', 'A3', '--bench-paper', 'Letter');
+    expect(out).toMatch(/templates\.pdf: \d+ pages? of A3/u);
+    expect(out).toMatch(/bench\.pdf: 2 pages of Letter/u);
+    expect(out).toMatch(/comparison\.pdf: 2 pages of Letter/u);
+  });
+
   it.each([
+    [
+      'a drawer that is not there',
+      [CHEST, '--only', 'Butons,Cloth'],
+      '--only: "Butons" is no drawer and no single corner of this plan; there are Buttons, Thread, Ribbon, Patches, Notions, Cloth; try Buttons,Cloth',
+    ],
+    [
+      'a choice of drawers without a plan',
+      [...CORNER, '--only', 'Buttons'],
+      '--only: it chooses drawers of a plan, and there is no plan here; leave out the option',
+    ],
+    [
+      'parts that are not of the board chosen',
+      [CHEST, '--only', 'Buttons/side', '--boards', 'pin'],
+      '--boards: the parts chosen by --only are not pin boards, so no template is left; leave out the option',
+    ],
+    [
+      'a paper for bench sheets where none are drawn',
+      [CHEST, '--sheets', 'templates', '--bench-paper', 'A4'],
+      '--bench-paper: there are no bench sheets and no comparison here to print; leave out the option',
+    ],
+    [
+      'copies of nothing',
+      [CHEST, '--copies', '0'],
+      '--copies: "0" is no number of copies here; it must be one, or made for each template as often as it is made; try made',
+    ],
+    [
+      'copies of templates that are not printed',
+      [CHEST, '--copies', 'made', '--sheets', 'bench'],
+      '--copies: it chooses how many templates a PDF has, and none are printed here; leave out the option',
+    ],
     [
       'a kind that does not exist',
       [CHEST, '--sheets', 'bench,labels'],

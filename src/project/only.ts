@@ -1,0 +1,171 @@
+import type { CornerEnd } from '../drawer/cornerLetters.ts';
+import type { Drawer } from '../drawer/drawer.ts';
+import type { JointBoard } from '../joint/joint.ts';
+import { closestWord } from '../plan/check/editDistance.ts';
+import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
+import { LONGEST_NAME, nameKey } from '../units/name.ts';
+import { say } from '../units/phrase.ts';
+import { quote } from '../units/quote.ts';
+import type { Project } from './project.ts';
+
+/** The parts of a drawer whose ends have templates. */
+export const DRAWN_PARTS = ['front', 'side', 'back'] as const;
+export type DrawnPart = (typeof DRAWN_PARTS)[number];
+
+/**
+ * What is drawn of a project: drawers and single corners by their names, and of each drawer the parts. Bench sheets
+ * and comparison show the drawers that are drawn whole.
+ */
+export type Only = ReadonlyMap<string, ReadonlySet<DrawnPart>>;
+
+const CORNER_BOARDS: readonly JointBoard[] = ['tail', 'pin'];
+
+/**
+ * The boards of a corner that are drawn.
+ * @param end which of the drawer's corners; none for a single corner
+ */
+export const boardsDrawn = (only: Only | undefined, name: string, end?: CornerEnd): readonly JointBoard[] => {
+  if (only === undefined) return CORNER_BOARDS;
+  const parts = only.get(name);
+  if (parts === undefined) return [];
+  return end === undefined
+    ? CORNER_BOARDS
+    : CORNER_BOARDS.filter((board) => parts.has(board === 'tail' ? 'side' : end));
+};
+
+/** The drawers that are drawn whole. */
+export const wholeDrawers = ({ set, only }: Pick<Project, 'set' | 'only'>): readonly Drawer[] =>
+  only === undefined ? set.drawers : set.drawers.filter(({ spec }) => isWhole(only.get(spec.name)));
+
+const isWhole = (parts: ReadonlySet<DrawnPart> | undefined): boolean => parts?.size === DRAWN_PARTS.length;
+
+/** The names of what is drawn, as they are typed. */
+export const onlyWords = (only: Only): string =>
+  [...only]
+    .flatMap(([name, parts]) =>
+      parts.size === 0 || isWhole(parts) ? [name] : [...parts].map((part) => `${name}/${part}`),
+    )
+    .join(', ');
+
+/** A drawer or single corner, and its parts that can be drawn alone. */
+interface Item {
+  readonly name: string;
+  readonly parts: readonly DrawnPart[];
+}
+
+interface Chosen {
+  readonly item: Item;
+  /** All of it, unless given. */
+  readonly part?: DrawnPart;
+}
+
+/**
+ * A project of which only some drawers and single corners are drawn. All else of it, such as the set's tail width and the
+ * names of its pieces, is that of the whole.
+ * @param typed names between commas, each of a drawer, of a single corner, or `Buttons/side` for one part of a drawer:
+ * front, side or back. Capitals and blanks do not matter. A name that holds commas or slashes is found whole: from the
+ * left, the longest text that is a name is taken.
+ * @returns complaints have an empty place: a name that the project does not have, or a part without templates
+ * @example
+ * ```ts
+ * const buttons = chooseOnly(project, 'Buttons, Cloth/side');
+ * if (buttons.ok) console.log(piecesOf(buttons.value).map(({ title }) => title));
+ * ```
+ */
+export const chooseOnly = (project: Project, typed: string): Result<Project> => {
+  const items: Item[] = [
+    ...project.set.drawers.map(({ spec: { name } }) => ({ name, parts: DRAWN_PARTS })),
+    ...project.joints.map(({ name }) => ({ name, parts: [] })),
+  ];
+  const read = readChoices(items, typed);
+  if (!read.every((each) => typeof each !== 'string')) return refuse(...complaintsOf(items, read));
+  const only = new Map<string, Set<DrawnPart>>();
+  for (const { item, part } of read) {
+    const parts = part === undefined ? item.parts : [part];
+    only.set(item.name, new Set([...(only.get(item.name) ?? []), ...parts]));
+  }
+  return accept({ ...project, only });
+};
+
+/** The text between commas as choices, the longest at each place; what is none stays as it was typed. */
+const readChoices = (items: readonly Item[], typed: string): (Chosen | string)[] => {
+  const byKey = new Map(items.map((item) => [nameKey(item.name), item]));
+  const fields = typed.split(',');
+  const read: (Chosen | string)[] = [];
+  for (let from = 0; from < fields.length; ) {
+    // A name holds no more commas than letters.
+    let to = Math.min(fields.length, from + LONGEST_NAME);
+    let found: Chosen | undefined;
+    for (; found === undefined && to > from; to--)
+      found = readChoice(byKey, fields.slice(from, to).join(','));
+    read.push(found ?? (fields[from] ?? '').trim());
+    from = found === undefined ? from + 1 : to + 1;
+  }
+  return read;
+};
+
+const readChoice = (byKey: ReadonlyMap<string, Item>, text: string): Chosen | undefined => {
+  const whole = byKey.get(nameKey(text));
+  if (whole !== undefined) return { item: whole };
+  const [name, typedPart] = atSlash(text);
+  const item = byKey.get(nameKey(name));
+  const part = item?.parts.find((each) => each === nameKey(typedPart));
+  return item && part && { item, part };
+};
+
+/** A name and the part after its last slash; both empty where there is none. */
+const atSlash = (text: string): readonly [name: string, part: string] => {
+  const slash = text.lastIndexOf('/');
+  return slash < 0 ? ['', ''] : [text.slice(0, slash).trim(), text.slice(slash + 1).trim()];
+};
+
+const complaintsOf = (items: readonly Item[], read: readonly (Chosen | string)[]): Complaint[] => {
+  const meant = read.map((each) => (typeof each === 'string' ? nearest(items, each) : shown(each)));
+  // What is suggested replaces the option's whole value, so it is complete or there is none.
+  const corrected = typeable(meant.join(','));
+  const isComplete = meant.every((each) => each !== undefined) && corrected.length <= LONGEST_LIST;
+  const hint = isComplete ? { hint: say`${corrected}` } : {};
+  return read.flatMap((each) =>
+    typeof each === 'string' ? [{ at: [], says: says(items, each), ...hint }] : [],
+  );
+};
+
+const says = (items: readonly Item[], typed: string) => {
+  const [name, part] = atSlash(typed);
+  const item = items.find((each) => nameKey(each.name) === nameKey(name));
+  if (item === undefined)
+    return say`${quote(typed)} is no drawer and no single corner of this plan; there are ${listed(items.map((each) => each.name))}`;
+  return item.parts.length === 0
+    ? say`${item.name} is a single corner, which is drawn whole`
+    : say`${item.name} has no templates of a part ${quote(part)}; it has those of ${item.parts.join(', ')}`;
+};
+
+const shown = ({ item, part }: Chosen): string => (part === undefined ? item.name : `${item.name}/${part}`);
+
+/** The choice nearest to what was typed. */
+const nearest = (items: readonly Item[], typed: string): string | undefined => {
+  const names = items.map(({ name }) => name);
+  const [typedName, typedPart] = atSlash(typed);
+  const name = closestWord(typedName, names);
+  const item = items.find((each) => each.name === name);
+  const part = item && closestWord(typedPart, item.parts);
+  return item && part ? `${item.name}/${part}` : (closestWord(typed, names) ?? item?.name);
+};
+
+/** Letters that the names in a complaint, and what it suggests, may take. */
+const LONGEST_LIST = 300;
+
+const listed = (names: readonly string[]): string => {
+  let letters = 0;
+  const first = names.filter((name) => {
+    letters += name.length;
+    return letters <= LONGEST_LIST;
+  });
+  const more = names.length - first.length;
+  const shownNames = first.map((name) => (name.includes(',') ? `"${name}"` : name));
+  return `${shownNames.join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
+};
+
+/** Text as a shell reads it as one word. */
+const typeable = (text: string): string =>
+  /[^\p{L}\p{M}\p{N},./_-]/u.test(text) ? `"${text.replace(/["\\$`]/gu, '\\$&')}"` : text;
