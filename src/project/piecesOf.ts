@@ -10,8 +10,7 @@ import {
   type PieceChoice,
 } from '../sheets/template/cornerPieces.ts';
 import type { TemplatePiece } from '../sheets/template/templatePiece.ts';
-import { REBATE_EDGE, type Titles } from '../sheets/template/titles.ts';
-import { formatLength } from '../units/formatLength.ts';
+import { REBATE_EDGE } from '../sheets/template/titles.ts';
 import type { Notation } from '../units/notation.ts';
 import type { Project } from './project.ts';
 
@@ -80,25 +79,12 @@ const drawerCorners = (drawer: Drawer, stem: string, units: Notation): Corner[] 
       letter: cornerLetter('back', hand),
       // From behind, the right side is at the left.
       hand: hand === 'left' ? 'right' : 'left',
-      // The back starts at the groove's upper edge, so the groove itself lies below this template.
-      tailBoard: { part: `${hand} side`, end: 'back end', edge: grooveTop(drawer.sizes.backFrom, units) },
+      // The back starts at the groove's upper edge.
+      tailBoard: { ...side(hand, 'back end'), jointFrom: drawer.sizes.backFrom },
       pinBoard: { part: 'back', end: `${hand} end` },
     }),
   );
   return [...fronts, ...backs];
-};
-
-/** @param up from the board's reference edge, which lies below the template */
-const grooveTop = (up: number, units: Notation): Titles['edge'] => {
-  const length = formatLength(up, units);
-  return [
-    `groove's top edge, ${length} above the reference edge`,
-    `groove's top edge, ${length} above ref. edge`,
-    `groove's top edge, ${length} up`,
-    `groove top, ${length} up`,
-    `groove, ${length} up`,
-    `${length} up`,
-  ];
 };
 
 /** A front with a lip is rebated: its template is wrapped round the rebate's shoulder, and the lip lies beyond it. */

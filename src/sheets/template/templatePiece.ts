@@ -11,6 +11,7 @@ import { gripLettering } from './gripLettering.ts';
 import { type GrooveMark, grooveLines, grooveWord } from './grooveMark.ts';
 import type { Sign } from './legend.ts';
 import { setTagLettering } from './lettering.ts';
+import { noTailWord } from './noTailWord.ts';
 import { type PieceShape, pieceShape } from './pieceShape.ts';
 import { isFace, type PlacedBand, placeBands } from './placedBand.ts';
 import { gripLabels, letteringOf, letteringOfTag, type Share, type Titles } from './titles.ts';
@@ -116,7 +117,11 @@ const shapeOfPiece = (
 const shareOf = ({ band }: PlacedBand, faces: readonly PlacedBand[]): Share =>
   faces.length === 1 ? 'all' : band.name === 'outside' ? 'first' : 'second';
 
-const draw = ({ joint, board, titles, groove }: TemplateSpec, shape: PieceShape, splits: Splits): Drawing => {
+const draw = (
+  { joint, board, titles, groove, jointFrom = 0 }: TemplateSpec,
+  shape: PieceShape,
+  splits: Splits,
+): Drawing => {
   const { placed, tag } = shape;
   const height = joint.width;
   const parts = betweenSplits(splits.y, height);
@@ -130,6 +135,7 @@ const draw = ({ joint, board, titles, groove }: TemplateSpec, shape: PieceShape,
     ...ends.flatMap((end) => parts.flatMap((part) => endWords(joint, board, end, part))),
     ...grooved.flatMap(({ face, groove }) => grooveWord(groove, face, parts)),
     ...faces.flatMap((face) => parts.flatMap((part) => wasteWord(face, groove, part))),
+    ...placed.flatMap((each) => parts.flatMap((part) => noTailWord(each, jointFrom, groove, part))),
   ];
   const letters = faces.flatMap((face) => {
     const { name } = face.band;

@@ -21,6 +21,8 @@ export interface Titles {
   readonly lengths?: readonly (readonly [word: string, length: number])[];
   /** The edge that the template's lower edge is aligned with, from the fullest wording to the shortest. */
   readonly edge: readonly [string, ...string[]];
+  /** Height of the joint's lower edge above that edge, mm. */
+  readonly jointFrom: number;
   readonly units: Notation;
 }
 
@@ -80,12 +82,23 @@ const faceLabel = (face: Surface): Label => textLabel('bold', ...FACES[face]);
 
 const BASELINE = textLabel('regular', 'baseline', 'base l.');
 
+/** Where a joint starts that does not start at the board's reference edge. */
+const startLabels = ({ jointFrom, units }: Titles): Label[] => {
+  const length = formatLength(jointFrom, units);
+  return jointFrom > 0 ? [textLabel('regular', `joint starts ${length} above`, `joint ${length} up`)] : [];
+};
+
 /** The labels of one band of a piece. Every band has its name, corner and face. */
 export const letteringOf = (titles: Titles, band: Surface, share: Share): Lettering => ({
   name: nameLabels(titles),
   about: aboutLabels(titles, share),
   // The text runs away from the edge.
-  place: [edgeLabel(titles, '←'), faceLabel(band), ...(band === 'end' ? [] : [BASELINE])],
+  place: [
+    edgeLabel(titles, '←'),
+    ...startLabels(titles),
+    faceLabel(band),
+    ...(band === 'end' ? [] : [BASELINE]),
+  ],
 });
 
 /** All of a piece's labels, for a tag beside one of its bands; its other faces are beyond the board's end. */
@@ -95,6 +108,7 @@ export const letteringOfTag = (titles: Titles, on: Surface, faces: readonly Surf
   place: [
     // On the end grain the text runs away from the edge; beside a face it runs along the edge.
     edgeLabel(titles, on === 'end' ? '←' : '↓'),
+    ...startLabels(titles),
     faceLabel(on),
     ...faces
       .filter((face) => face !== on)
