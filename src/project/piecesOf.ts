@@ -1,5 +1,6 @@
 import { cornerLetter } from '../drawer/cornerLetters.ts';
 import type { Drawer } from '../drawer/drawer.ts';
+import type { Sizes } from '../drawer/drawerSizes.ts';
 import type { Joint } from '../joint/joint.ts';
 import { stems } from '../sheets/fileStem.ts';
 import {
@@ -66,7 +67,7 @@ const drawerCorners = (drawer: Drawer, stem: string, units: Notation): Corner[] 
     (hand): Corner => ({
       ...common,
       joint: front,
-      pinBoard: { part: 'front', end: `${hand} end`, groove, ...(spec.lip && BEHIND_LIP) },
+      pinBoard: { part: 'front', end: `${hand} end`, groove, ...behindLip(drawer.sizes) },
       letter: cornerLetter('front', hand),
       hand,
       tailBoard: side(hand, 'front end'),
@@ -87,8 +88,14 @@ const drawerCorners = (drawer: Drawer, stem: string, units: Notation): Corner[] 
   return [...fronts, ...backs];
 };
 
-/** A front with a lip is rebated: its template is wrapped round the rebate's shoulder, and the lip lies beyond it. */
-const BEHIND_LIP = { rebated: true, edge: [...REBATE_EDGE, 'edge'] } as const;
+/**
+ * A front with a lip is rebated where the lip is: at its ends its template is wrapped round the rebate's shoulder, and
+ * along its lower edge it is laid against the rebate; the lip lies beyond it.
+ */
+const behindLip = ({ rebate: { sides, bottom } }: Sizes): Pick<BoardEnd, 'rebated' | 'edge'> => ({
+  ...(sides > 0 && { rebated: true }),
+  ...(bottom > 0 && { edge: [...REBATE_EDGE, 'edge'] }),
+});
 
 const merged = (corners: readonly Corner[]): Corner[] => {
   const byShape = new Map<string, Corner>();

@@ -68,12 +68,22 @@ describe('the templates of a project', () => {
     expect([d?.tailBoard.groove, d?.tailBoard.jointFrom]).toEqual([undefined, 16]);
   });
 
-  it('lays the template of a front with a lip against its rebate', () => {
-    const [a] = cornersOf([drawer({ lip: { sides: 8, top: 8, bottom: 8 } })]);
-    expect(a?.pinBoard.edge).toEqual(["rebate's lower edge", 'rebate', 'edge']);
-    expect(a?.pinBoard.rebated).toBe(true);
-    const [inset] = cornersOf([drawer()]);
-    expect(inset?.pinBoard.rebated).toBeUndefined();
+  it('lays the template of a front against its rebate only where there is a lip', () => {
+    const front = (change: Partial<DrawerSpec>) => {
+      const [a] = cornersOf([drawer(change)]);
+      return [a?.pinBoard.rebated, a?.pinBoard.edge];
+    };
+    const rebate = ["rebate's lower edge", 'rebate', 'edge'];
+    expect(front({ lip: { sides: 8, top: 8, bottom: 8 } })).toEqual([true, rebate]);
+    // Without a lip below, its own lower edge is the reference edge; without one at the sides, its ends are whole.
+    expect(front({ lip: { sides: 8, top: 8, bottom: 0 } })).toEqual([true, undefined]);
+    const space = {
+      kind: 'opening',
+      opening: { width: 280, height: 76, depth: 420 },
+      fit: { side: 0, top: 1, behind: 12 },
+    } as const;
+    expect(front({ space, lip: { sides: 0, top: 8, bottom: 8 } })).toEqual([undefined, rebate]);
+    expect(front({})).toEqual([undefined, undefined]);
   });
 
   it('draws fronts behind lips of different thickness once, where the rebate leaves equal ends', () => {
