@@ -68,7 +68,7 @@ export const cornerPieces = (
 /** A rod serves both boards of its corner. */
 const cornerRod = (corner: Corner): TemplatePiece => {
   const { name, joint, titles } = templateSpec(corner, 'tail');
-  return rod(`${name}-rod`, joint, { ...titles, part: `rod, ${titles.part}` });
+  return rod(`${name}-rod`, joint, titles, corner.pinBoard);
 };
 
 const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {

@@ -86,7 +86,7 @@ describe('the legend', () => {
     expect(signsOf('lapped', { boards: ['pin'], flat: true, rods: true })).toEqual([
       ['edge', 'waste'],
       ['edge', 'lap', 'waste'],
-      ['edge'],
+      ['edge', 'waste'],
     ]);
   });
 
