@@ -197,9 +197,10 @@ describe('the labels of a piece', () => {
   });
 
   it('name every face that a piece covers, and the end grain on its own flat template', () => {
+    const onFlap = (face: string) => [`this flap: ${face}`, `other flap: ${face}`];
     const named: Readonly<Record<string, readonly string[]>> = {
-      inside: ['INSIDE FACE', 'INSIDE', 'INSIDE FACE beyond the end', 'INSIDE FACE beyond'],
-      outside: ['OUTSIDE FACE', 'OUTSIDE', 'OUTSIDE FACE beyond the end', 'OUTSIDE FACE beyond'],
+      inside: ['INSIDE FACE', 'INSIDE', ...onFlap('INSIDE FACE'), ...onFlap('INSIDE')],
+      outside: ['OUTSIDE FACE', 'OUTSIDE', ...onFlap('OUTSIDE FACE'), ...onFlap('OUTSIDE')],
       end: ['END'],
     };
     fc.assert(

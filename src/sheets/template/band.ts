@@ -72,6 +72,9 @@ const marksFrom = (jointFrom: number, marks: SurfaceMarks): SurfaceMarks => ({
   ],
 });
 
+/** A flap that holds the end grain's flat template to the arris with the inside face, from which its measures start. */
+export const INSIDE_FLAP: Band = { name: 'inside', width: GRIP_WIDTH, reach: 0, strokes: [], waste: [] };
+
 /** Where the grip begins on a face, mm from the arris; on the pin board also where the tail board is proud and the baseline is nearer. */
 const gripFrom = ({ depth, tailBoard }: Joint, board: JointBoard): number =>
   board === 'tail' ? depth : tailBoard.thickness;

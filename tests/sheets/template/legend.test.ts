@@ -85,7 +85,7 @@ describe('the legend', () => {
     // The inside face and the end of the pin board; a rod.
     expect(signsOf('lapped', { boards: ['pin'], flat: true, rods: true })).toEqual([
       ['edge', 'waste'],
-      ['edge', 'lap', 'waste'],
+      ['edge', 'fold', 'lap', 'waste'],
       ['edge', 'waste'],
     ]);
   });

@@ -28,7 +28,11 @@ const bandsOn = (
   hand: 'left' | 'right',
   only?: string,
 ): PlacedBand[] => {
-  const bands = expectedBands(known, board, hand).filter(({ name }) => only === undefined || name === only);
+  const chosen = expectedBands(known, board, hand).filter(({ name }) => only === undefined || name === only);
+  // A flap of 12 mm, without a mark, holds the end grain's flat template to the inside face.
+  const flap = { name: 'inside' as const, width: 12, lines: [], waste: [] };
+  const insideLeft = (hand === 'left') === (board === 'pin');
+  const bands = only !== 'end' ? chosen : insideLeft ? [flap, ...chosen] : [...chosen, flap];
   const board0 = bands.reduce((sum, { width }) => sum + width, 0);
   let x = bands[0]?.name === 'end' ? 0 : piece.width - board0;
   return bands.map((band) => {
@@ -114,6 +118,25 @@ describe('a folded template', () => {
         expect(strips.map(({ name }) => name.split('-').at(-1)).sort()).toEqual([...names].sort());
         for (const strip of strips)
           expectLines(strip, bandsOn(strip, known, board, hand, strip.name.split('-').at(-1)), known.width);
+      }),
+    );
+  });
+
+  it('says on the end grain’s flat template which face is outside, and ends where the board ends', () => {
+    fc.assert(
+      fc.property(knownJoint, anyBoard, anyHand, (known, board, hand) => {
+        const strips = cornerPieces(cornerOf(known, { hand }), { boards: [board], flat: true, rods: false });
+        const end = strips.find(({ name }) => name.endsWith('-end'));
+        if (end === undefined) throw new Error('no end');
+        expect(end.height).toBeCloseTo(Math.max(known.width, 12), 9);
+        const texts = textsOf(end.draw(NO_SPLITS));
+        expect(texts.some(({ text }) => /^flap: INSIDE( FACE)?$/.test(text))).toBe(true);
+        const [outside, ...more] = texts.filter(({ text }) => /OUTSIDE/.test(text));
+        expect(more).toEqual([]);
+        // The way from the flap over the end, seen from the text: upright text has its top on the left.
+        const toRight = (hand === 'left') === (board === 'pin');
+        const arrow = outside?.turn === 90 ? (toRight ? '↓' : '↑') : toRight ? '→' : '←';
+        expect(outside?.text).toMatch(new RegExp(`^${arrow} OUTSIDE( FACE)?$`));
       }),
     );
   });
