@@ -1,7 +1,7 @@
-import type { Path } from './drawing.ts';
+import type { Path, TextMark } from './drawing.ts';
 import type { Outline } from './outline.ts';
 
-/** Lines of one type for a machine to follow: outlines and paths, mm, x to the right and y upward. */
+/** Lines of one type for a machine to follow, and texts to read: mm, x to the right and y upward. */
 export interface Layer {
   /** Letters, digits and underscores. */
   readonly name: string;
@@ -9,4 +9,5 @@ export interface Layer {
   /** Closed; their arcs stay arcs. */
   readonly outlines?: readonly Outline[];
   readonly paths?: readonly Path[];
+  readonly texts?: readonly TextMark[];
 }

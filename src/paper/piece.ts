@@ -28,8 +28,6 @@ export interface Piece {
   readonly width: number;
   readonly height: number;
   readonly overhang: number;
-  /** Width below a wider tag on its top, mm; its whole width by default. */
-  readonly waist?: number;
   /** Places for splits, mm: every x listed; every y within the intervals, which cross no sloped line and are inside tails. */
   readonly splittable: { readonly x: readonly number[]; readonly y: readonly (readonly [number, number])[] };
   /** Draws it, every label `CLEAR_OF_SPLITS` from the splits and repeated on a part that would have none. */
@@ -38,9 +36,6 @@ export interface Piece {
 
 /** How often a piece is printed for all boards that it serves. */
 export const copiesOf = ({ copies, count }: Piece): number => copies ?? count;
-
-/** Width of a piece below any tag, mm. */
-export const waistOf = ({ waist, width }: Piece): number => waist ?? width;
 
 /** Heights free for words on each part of a piece, from the lowest up, clear of the joins at its ends. */
 export const betweenSplits = (

@@ -4,7 +4,7 @@ import { line, stroke } from '../drawing/shapes.ts';
 import { textBox } from '../drawing/textBox.ts';
 import type { Notation } from '../units/notation.ts';
 import { checkMarks, type Join, joinMarks } from './join.ts';
-import { CLEAR_OF_SPLITS, type Piece, type Splits, waistOf } from './piece.ts';
+import { CLEAR_OF_SPLITS, type Piece, type Splits } from './piece.ts';
 import { CROSS, LINE_ROOM, TAB } from './split.ts';
 
 /** A part of a piece in one place on one page; a piece that fits whole is a single part. */
@@ -31,7 +31,6 @@ const letterOf = (index: number): string =>
  */
 export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Tile[] => {
   const { width, height, overhang, splittable } = piece;
-  const waist = waistOf(piece);
   const columns = [0, ...splits.x, width];
   const rows = [0, ...splits.y, height];
   const [across, up] = [columns.length - 1, rows.length - 1];
@@ -44,7 +43,7 @@ export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Tile
       axis: 'y',
       at,
       from: columns[column] ?? 0,
-      to: Math.min(columns[column + 1] ?? width, waist),
+      to: columns[column + 1] ?? width,
       tab: Math.min(Math.max(top - at, TAB.least), TAB.most, (rows[row + 2] ?? height) - at),
       whole: height,
       letter: letterOf(firstLetter + row * across + column),
@@ -132,7 +131,7 @@ export const drawPart = (part: Tile, whole: Drawing, unit: Notation): Drawing =>
 const freeAreaOf = ({ piece, cell: { x0, y0, x1, y1 } }: Tile): Box => ({
   x0: x0 < 0 ? 0 : x0 + CLEAR_OF_SPLITS,
   y0: y0 < 0 ? 0 : y0 + CLEAR_OF_SPLITS,
-  x1: x1 > piece.width ? waistOf(piece) : x1 - CLEAR_OF_SPLITS,
+  x1: x1 > piece.width ? piece.width : x1 - CLEAR_OF_SPLITS,
   y1: y1 > piece.height ? piece.height : y1 - CLEAR_OF_SPLITS,
 });
 
@@ -141,8 +140,7 @@ const edgesOf = ({ piece, window, tabbed, covering }: Tile): Mark[] => {
   const outline = {
     x0: Math.max(window.x0, 0),
     y0: Math.max(window.y0, 0),
-    // No split crosses a tag that is wider than the piece below it.
-    x1: Math.min(window.x1, waistOf(piece)),
+    x1: Math.min(window.x1, piece.width),
     y1: Math.min(window.y1, piece.height),
   };
   const across = (axis: Join['axis'], at: number): Path =>

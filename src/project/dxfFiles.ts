@@ -6,7 +6,8 @@ import type { DrawnFile } from './svgFiles.ts';
 
 /**
  * A project's guides as DXF files in mm, one a file, for a machine to cut: the origin lies where the fence's face meets
- * the reference edge.
+ * the reference edge. What is cut is on the layer `OUTLINE`; the line of the reference edge is on `REFERENCE`, and the
+ * guide's name on `TEXT`.
  * @example
  * ```ts
  * for (const { name, text } of dxfFiles(project)) writeFileSync(name, text());
@@ -15,5 +16,5 @@ import type { DrawnFile } from './svgFiles.ts';
 export const dxfFiles = (project: Project): DrawnFile[] =>
   guidesOf(project).map(({ guide, titles }) => {
     const { name, title } = guidePiece(guide, titles);
-    return { name: `${name}.dxf`, text: () => renderDxf(guideLayers(guide), `Halfpin: ${title}`) };
+    return { name: `${name}.dxf`, text: () => renderDxf(guideLayers(guide, titles), `Halfpin: ${title}`) };
   });

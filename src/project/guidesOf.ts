@@ -33,14 +33,14 @@ export const guidesOf = ({ set, joints, units, cuts, only }: GuidedProject): Nam
   return guidesToMake(
     [
       ...set.drawers.flatMap(({ spec, sizes: { rebate }, front, back }): CornerGuides[] => {
-        const { name, lip } = spec;
+        const { name } = spec;
         const own = stem(name);
         return [
           {
             item: `${name} front`,
             stem: `${own}-front`,
             end: 'front',
-            ...(lip && { edges: { pin: REBATE_EDGE } }),
+            ...(rebate.bottom > 0 ? { edges: { pin: REBATE_EDGE } } : {}),
             ...(rebate.top > 0 ? { uppers: { pin: "rebate's edge" } } : {}),
             ...(rebate.sides > 0 ? { rebate: front.depth } : {}),
             guides: guides(front, name, 'front'),
@@ -50,7 +50,7 @@ export const guidesOf = ({ set, joints, units, cuts, only }: GuidedProject): Nam
             stem: `${own}-back`,
             end: 'back',
             // The back starts at the groove's upper edge, so there the sides are marked from it.
-            edges: { tail: ["groove's top edge", 'groove top'] },
+            edges: { tail: ["groove's upper edge", 'groove'] },
             ...(sidesPastBack(spec).upper ? { uppers: { tail: "back's edge" } } : {}),
             guides: guides(back, name, 'back'),
           },

@@ -1,5 +1,6 @@
 import { cornerLetter } from '../drawer/cornerLetters.ts';
 import type { Drawer } from '../drawer/drawer.ts';
+import type { Sizes } from '../drawer/drawerSizes.ts';
 import type { JointBoard } from '../joint/joint.ts';
 import { stems } from '../sheets/fileStem.ts';
 import {
@@ -10,8 +11,7 @@ import {
   type PieceChoice,
 } from '../sheets/template/cornerPieces.ts';
 import type { TemplatePiece } from '../sheets/template/templatePiece.ts';
-import { REBATE_EDGE, type Titles } from '../sheets/template/titles.ts';
-import { formatLength } from '../units/formatLength.ts';
+import { REBATE_EDGE } from '../sheets/template/titles.ts';
 import type { Notation } from '../units/notation.ts';
 import { boardsDrawn, type Only } from './only.ts';
 import type { Project, SingleCorner } from './project.ts';
@@ -89,7 +89,7 @@ const drawerCorners = (
       ...common,
       joint: front,
       boards: boardsDrawn(only, spec.name, 'front'),
-      pinBoard: { part: 'front', end: `${hand} end`, groove, ...(spec.lip && BEHIND_LIP) },
+      pinBoard: { part: 'front', end: `${hand} end`, groove, ...behindLip(drawer.sizes) },
       letter: cornerLetter('front', hand),
       hand,
       tailBoard: side(hand, 'front end'),
@@ -103,29 +103,22 @@ const drawerCorners = (
       letter: cornerLetter('back', hand),
       // From behind, the right side is at the left.
       hand: hand === 'left' ? 'right' : 'left',
-      // The back starts at the groove's upper edge, so the groove itself lies below this template.
-      tailBoard: { part: `${hand} side`, end: 'back end', edge: grooveTop(drawer.sizes.backFrom, units) },
+      // The back starts at the groove's upper edge.
+      tailBoard: { ...side(hand, 'back end'), jointFrom: drawer.sizes.backFrom },
       pinBoard: { part: 'back', end: `${hand} end` },
     }),
   );
   return [...fronts, ...backs];
 };
 
-/** @param up from the board's reference edge, which lies below the template */
-const grooveTop = (up: number, units: Notation): Titles['edge'] => {
-  const length = formatLength(up, units);
-  return [
-    `groove's top edge, ${length} above the reference edge`,
-    `groove's top edge, ${length} above ref. edge`,
-    `groove's top edge, ${length} up`,
-    `groove top, ${length} up`,
-    `groove, ${length} up`,
-    `${length} up`,
-  ];
-};
-
-/** A front with a lip is rebated: its template is wrapped round the rebate's shoulder, and the lip lies beyond it. */
-const BEHIND_LIP = { rebated: true, edge: [...REBATE_EDGE, 'edge'] } as const;
+/**
+ * A front with a lip is rebated where the lip is: at its ends its template is wrapped round the rebate's shoulder, and
+ * along its lower edge it is laid against the rebate; the lip lies beyond it.
+ */
+const behindLip = ({ rebate: { sides, bottom } }: Sizes): Pick<BoardEnd, 'rebated' | 'edge'> => ({
+  ...(sides > 0 && { rebated: true }),
+  ...(bottom > 0 && { edge: [...REBATE_EDGE, 'edge'] }),
+});
 
 const merged = (corners: readonly DrawnCorner[]): DrawnCorner[] => {
   const byShape = new Map<string, DrawnCorner>();

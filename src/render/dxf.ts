@@ -1,6 +1,7 @@
-import { DxfWriter, LWPolylineFlags, point2d, Units } from '@tarikjabiri/dxf';
+import { DxfWriter, LWPolylineFlags, point2d, point3d, Units } from '@tarikjabiri/dxf';
 import type { Layer } from '../drawing/layer.ts';
 import type { Outline } from '../drawing/outline.ts';
+import { CAP_HEIGHT } from '../drawing/textWidth.ts';
 
 /** Line types: a dash above 0, a gap below, in mm. */
 const LINES = {
@@ -22,7 +23,7 @@ export const renderDxf = (layers: readonly Layer[], written: string): string => 
   dxf.setVariable('$MEASUREMENT', { 70: 1 });
   for (const line of new Set(layers.map((layer) => layer.line)))
     if (line !== 'CONTINUOUS') dxf.addLType(line, line, [...LINES[line]]);
-  for (const { name, line, outlines = [], paths = [] } of layers) {
+  for (const { name, line, outlines = [], paths = [], texts = [] } of layers) {
     dxf.addLayer(name, INK, line === 'CONTINUOUS' ? 'Continuous' : line);
     const draw = (vertices: Outline, flags: LWPolylineFlags) =>
       dxf.addLWPolyline(
@@ -38,10 +39,23 @@ export const renderDxf = (layers: readonly Layer[], written: string): string => 
         points.map((at) => ({ at })),
         closed === true ? LWPolylineFlags.Closed : LWPolylineFlags.None,
       );
+    for (const {
+      text,
+      at: [x, y],
+      size,
+      turn,
+    } of texts)
+      dxf.addText(point3d(micro(x), micro(y)), micro(size * CAP_HEIGHT), plain(text), {
+        layerName: name,
+        rotation: turn,
+      });
   }
   // A comment first, which every reader ignores, names the program that wrote the file.
-  return `999\n${written.replace(/\p{Cc}+/gu, ' ')}\n${dxf.stringify()}`;
+  return `999\n${plain(written)}\n${dxf.stringify()}`;
 };
+
+/** A text on one line, without the two per cent signs that start a code in DXF. */
+const plain = (text: string): string => text.replace(/\p{Cc}+/gu, ' ').replace(/%{2,}/g, '%');
 
 /** A length rounded to a millionth of a mm, free of floating-point noise. */
 const micro = (value: number): number => Math.round(value * 1e6) / 1e6;

@@ -1,11 +1,11 @@
-import dxfParser, { type ILwpolylineEntity } from 'dxf-parser';
+import dxfParser, { type ILwpolylineEntity, type ITextEntity } from 'dxf-parser';
 import type { CrossSection as Section } from 'manifold-3d';
 import { describe, expect, it } from 'vitest';
 import { loadProject } from '../../src/cli/loadProject.ts';
 import { flatten, type Outline } from '../../src/drawing/outline.ts';
 import { renderDxf } from '../../src/render/dxf.ts';
 import { type GuideBoard, guideBoard } from '../../src/router/guide/guideBoard.ts';
-import { guideLayers } from '../../src/sheets/guide/drawGuide.ts';
+import { type GuideTitles, guideLayers } from '../../src/sheets/guide/drawGuide.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from '../router/example.ts';
 import { value } from '../value.ts';
 import { CrossSection } from './guidedSolids.ts';
@@ -123,8 +123,17 @@ describe('the guides for the back ends of the example chest’s sides', async ()
 });
 
 describe('its DXF file, read again by dxf-parser', () => {
+  const TITLES: GuideTitles = {
+    item: 'Knöpfe,\n100 %%d Wolle front',
+    stem: 'buttons-front',
+    units: 'mm',
+    ends: ['front'],
+    edge: ['reference edge', 'ref. edge'],
+    upper: 'upper edge',
+  };
+
   const parse = (guide: GuideBoard) => {
-    const dxf = new Parser().parseSync(renderDxf(guideLayers(guide), 'test'));
+    const dxf = new Parser().parseSync(renderDxf(guideLayers(guide, TITLES), 'test'));
     if (dxf === null) throw new Error('not a DXF file');
     return dxf;
   };
@@ -160,14 +169,38 @@ describe('its DXF file, read again by dxf-parser', () => {
   it('keeps centre lines, fence and work on layers of their own, with their line types', () => {
     const dxf = parse(guideOf(LAPPED, 'tail', 16));
     expect(new Set(dxf.entities.map(({ layer }) => layer))).toEqual(
-      new Set(['OUTLINE', 'CENTRE', 'FENCE', 'WORK']),
+      new Set(['OUTLINE', 'CENTRE', 'FENCE', 'REFERENCE', 'WORK', 'TEXT']),
     );
     expect(Object.keys(dxf.tables.lineType.lineTypes)).toEqual(expect.arrayContaining(['CENTER', 'HIDDEN']));
     expect(dxf.entities.filter(({ layer }) => layer === 'CENTRE').length).toBe(4);
   });
 
+  it.each(CASES)('marks the reference edge at y = 0, and carries its name: %s', (_, spec, board, bush) => {
+    const guide = guideOf(spec, board, bush);
+    const { entities } = parse(guide);
+    const on = (name: string) => entities.filter(({ layer }) => layer === name);
+    const levels = (name: string) =>
+      on(name).map((entity) => (entity as ILwpolylineEntity).vertices.map(({ y }) => y));
+    expect(levels('REFERENCE')).toEqual([[0, 0]]);
+    expect(levels('WORK')).toEqual([[guide.width, guide.width]]);
+    const [name, edge, ...more] = on('TEXT') as ITextEntity[];
+    expect(more).toEqual([]);
+    // On one line, and its two per cent signs are no code for a degree.
+    expect(name?.text).toBe(`Knöpfe, 100 %d Wolle front, guide for the ${board}s`);
+    expect(name?.rotation).toBe(90);
+    expect(edge?.text).toBe('reference edge');
+    // Just below its line, and it begins over it.
+    expect(edge?.startPoint.y).toBeGreaterThan(-5);
+    expect((edge?.startPoint.y ?? 0) + (edge?.textHeight ?? 9)).toBeLessThan(0);
+    const [line] = on('REFERENCE') as ILwpolylineEntity[];
+    const xs = line?.vertices.map(({ x }) => x) ?? [];
+    expect(edge?.startPoint.x).toBeGreaterThan(Math.min(...xs));
+    expect(edge?.startPoint.x).toBeLessThan(Math.max(...xs));
+  });
+
   it('is the same bytes every time', () => {
     const guide = guideOf(THROUGH, 'pin', 11);
-    expect(renderDxf(guideLayers(guide), 'test')).toBe(renderDxf(guideLayers(guide), 'test'));
+    const text = () => renderDxf(guideLayers(guide, TITLES), 'test');
+    expect(text()).toBe(text());
   });
 });

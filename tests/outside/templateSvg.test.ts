@@ -2,12 +2,15 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Resvg } from '@resvg/resvg-js';
+import type { Vec3 } from 'manifold-3d';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Point } from '../../src/drawing/drawing.ts';
+import type { Interval } from '../../src/joint/joint.ts';
 import { said } from '../cli/program.ts';
 import { expectedBands } from '../sheets/expectedLines.ts';
 import { differences, type Segment } from '../sheets/segments.ts';
 import { evenJoint } from './evenJoint.ts';
+import { startSolids } from './jointSolids.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -189,3 +192,106 @@ describe('the SVG files of a corner', () => {
       expect(svg).toMatch(new RegExp(`aria-label="[^"]*${words}`));
   });
 });
+
+describe.each(['buttons', 'ribbon', 'notions', 'cloth'])(
+  'the back corners of %s, cut by the ink alone',
+  (item) => {
+    const readPiece = (name: string) => {
+      const groups = groupsOf(readFileSync(join('templates-out', `${item}-${name}.svg`), 'utf8'));
+      const bold = (groups.get('outline') ?? []).filter((path) => path.includes('stroke-width="0.5"'));
+      const [[[, bottom]] = [[0, Number.NaN]]] = segmentsOf(bold);
+      const folds = segmentsOf(groups.get('fold') ?? [])
+        .map(([[x]]) => x)
+        .sort((a, b) => a - b);
+      // Heights above the edge at the bottom, by which the paper is laid on the wood.
+      const lines = (role: string) =>
+        segmentsOf(groups.get(role) ?? []).map(
+          ([a, b]): Segment => [
+            [a[0], bottom - a[1]],
+            [b[0], bottom - b[1]],
+          ],
+        );
+      const top = Math.max(...lines('outline').flatMap(([a, b]) => [a[1], b[1]]));
+      return { folds, lines, top };
+    };
+    /** Heights at an upright line, from the lowest, of lines that end there. */
+    const levelsAt = (lines: readonly Segment[], at: number): number[] =>
+      lines
+        .flat()
+        .flatMap(([x, y]) => (Math.abs(x - at) < 1e-3 ? [y] : []))
+        .sort((a, b) => a - b);
+    const pairs = (levels: readonly number[]): Interval[] =>
+      levels.flatMap((from, i) => (i % 2 === 0 ? [[from, levels[i + 1] ?? Number.NaN] as const] : []));
+
+    it.each([
+      ['left-side-d', 'back-d'],
+      ['right-side-c', 'back-c'],
+    ])(
+      'close without a gap, %s laid by its reference edge and %s 16 mm up, at the groove',
+      async (sideName, backName) => {
+        // Of the plan: sides and backs of 11 mm, the groove's offset of 11 and its width of 5.
+        const [thickness, up] = [11, 11 + 5];
+        const { Manifold } = await startSolids();
+        const block = ([x0, x1]: Interval, [y0, y1]: Interval, z: Interval) =>
+          Manifold.cube([x1 - x0, y1 - y0, z[1] - z[0]]).translate([x0, y0, z[0]]);
+        const wedge = (near: Interval, far: Interval) =>
+          Manifold.hull(
+            [0, thickness].flatMap((z): Vec3[] => [
+              [near[0], 0, z],
+              [near[1], 0, z],
+              [far[0], thickness, z],
+              [far[1], thickness, z],
+            ]),
+          );
+
+        const side = readPiece(sideName);
+        const arris = side.folds[0] ?? Number.NaN;
+        const baseline = Math.min(...side.lines('baseline').map(([[x]]) => x));
+        expect(arris - baseline).toBeCloseTo(thickness, 3);
+        const slopes = side.lines('slope');
+        const [bases, tips] = [pairs(levelsAt(slopes, baseline)), pairs(levelsAt(slopes, arris))];
+        const lowest = Math.min(...side.lines('square').flatMap(([a, b]) => [a[1], b[1]]));
+        const sideBoard = Manifold.union([
+          block([0, side.top], [-20, 0], [0, thickness]),
+          block([0, lowest], [0, thickness], [0, thickness]),
+          ...bases.map((base, i) => wedge(base, tips[i] ?? [0, 0])),
+        ]);
+
+        const back = readPiece(backName);
+        const sockets = back.folds.map((at) => pairs(levelsAt(back.lines('slope'), at)));
+        // Sockets are narrowest at the inside arris.
+        const [inside = [], outside = []] = sockets.toSorted(
+          ([[a, b] = [0, 0]], [[c, d] = [0, 0]]) => b - a - (d - c),
+        );
+        const cut = Manifold.union(inside.map((near, i) => wedge(near, outside[i] ?? [0, 0])));
+        const backBoard = Manifold.union([
+          block([0, back.top], [0, thickness], [-20, 0]),
+          block([0, back.top], [0, thickness], [0, thickness]).subtract(cut),
+        ]);
+
+        const corner = block([0, side.top], [0, thickness], [0, thickness]);
+        const faults = (height: number) => {
+          const placed = backBoard.translate([height, 0, 0]);
+          return {
+            shared: sideBoard.intersect(placed).volume(),
+            open: corner.subtract(sideBoard.add(placed)).volume(),
+          };
+        };
+        // What rounding to a ten-thousandth of a mm leaves.
+        expect(faults(up).shared).toBeLessThan(1);
+        expect(faults(up).open).toBeLessThan(1);
+        // A tenth of a mm too low shows at every tail.
+        expect(faults(up - 0.1).shared).toBeGreaterThan(10);
+        expect(side.top).toBeCloseTo(up + back.top, 3);
+        // The groove as at the front end: its upper edge is the back's lower one.
+        const grooves = new Set(
+          side
+            .lines('groove')
+            .flat()
+            .map(([, y]) => y.toFixed(3)),
+        );
+        expect([...grooves].sort()).toEqual(['11.000', '16.000']);
+      },
+    );
+  },
+);

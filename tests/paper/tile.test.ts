@@ -135,24 +135,6 @@ test('where a part has no clear place, the length to measure is printed on its t
   expect(check?.kind === 'text' && textBox(check).y0).toBeGreaterThan(231);
 });
 
-test('below a wider tag, joins, cuts, letters and lengths are within the width of the piece there', () => {
-  const bare = fakePiece({ name: '', width: 24, height: 480 });
-  const [lower] = partsOf({ ...bare, waist: 8 }, { x: [], y: [231] }, 0);
-  if (lower === undefined) throw new Error('no part');
-  const { marks } = draw(lower);
-  const said = marks.flatMap((mark) => (mark.kind === 'text' && mark.text !== '' ? [mark] : []));
-  expect(said.map(({ text }) => text)).toEqual([
-    'A',
-    'when taped: 480 mm from the reference edge to the far end',
-  ]);
-  for (const mark of said) expect(isInside(textBox(mark), { x0: 0, y0: 0, x1: 8, y1: 231 })).toBe(true);
-  const level = linesOf(draw(lower), 'outline').filter(([a, b]) => a[1] === b[1] && a[1] > 0);
-  expect(level.map(([a, b]) => [a[0], b[0]])).toEqual([
-    [0, 8],
-    [0, 8],
-  ]);
-});
-
 const split = fc
   .record({
     width: fc.double({ min: 60, max: 260, noNaN: true }),

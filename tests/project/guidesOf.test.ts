@@ -31,12 +31,12 @@ describe('the guides of a drawer', () => {
     expect(edgesOf({})).toEqual([
       'Buttons front, front: tail reference edge',
       'Buttons front, front: pin reference edge',
-      "Buttons back, back: tail groove's top edge",
+      "Buttons back, back: tail groove's upper edge",
       'Buttons back, back: pin reference edge',
     ]);
-    expect(edgesOf({ lip: { sides: 6, top: 6, bottom: 0 } })[1]).toBe(
-      "Buttons front, front: pin rebate's lower edge",
-    );
+    const ofFront = (bottom: number) => edgesOf({ lip: { sides: 6, top: 6, bottom } })[1];
+    expect(ofFront(6)).toBe("Buttons front, front: pin rebate's lower edge");
+    expect(ofFront(0)).toBe('Buttons front, front: pin reference edge');
   });
 
   it('name the line of the other edge for what lies there, which need not be the board’s own', () => {

@@ -46,33 +46,44 @@ describe('the templates of a project', () => {
     ]);
   });
 
-  it('marks the groove on front and sides at the front, and starts the back at its top edge', () => {
+  it("marks the groove on front and sides, and starts the back at its upper edge, from the sides' own reference edge", () => {
     const corners = cornersOf([drawer()]);
     const groove = { offset: 11, width: 5 };
     const [a, , , d] = corners;
     expect([a?.tailBoard.groove, a?.pinBoard.groove]).toEqual([groove, groove]);
-    expect([a?.tailBoard.edge, a?.pinBoard.edge]).toEqual([undefined, undefined]);
-    expect([d?.tailBoard.groove, d?.pinBoard.groove]).toEqual([undefined, undefined]);
+    expect([d?.tailBoard.groove, d?.pinBoard.groove]).toEqual([groove, undefined]);
+    for (const board of [a?.tailBoard, a?.pinBoard, d?.tailBoard, d?.pinBoard])
+      expect(board?.edge).toBeUndefined();
     // The groove's offset of 11 and its width of 5.
-    expect(d?.tailBoard.edge?.[0]).toBe("groove's top edge, 16 mm above the reference edge");
-    for (const wording of d?.tailBoard.edge ?? []) expect(wording).toContain('16 mm');
-    expect(d?.pinBoard.edge).toBeUndefined();
-    // The opening's 76 less 1, less the groove's top edge at 16, less the drop of 4.
+    expect(d?.tailBoard.jointFrom).toBe(16);
+    for (const board of [a?.tailBoard, a?.pinBoard, d?.pinBoard]) expect(board?.jointFrom).toBeUndefined();
+    // The opening's 76 less 1, less the groove's upper edge at 16, less the drop of 4.
     expect(d?.joint.width).toBeCloseTo(76 - 1 - 16 - 4, 9);
   });
 
   it('leaves the groove off the sides where slips carry it', () => {
     const slips = { kind: 'panel', slack: 0.5, hold: { kind: 'slips', width: 10, height: 20 } } as const;
-    const [a] = cornersOf([drawer({ bottom: slips })]);
+    const [a, , , d] = cornersOf([drawer({ bottom: slips })]);
     expect([a?.tailBoard.groove, a?.pinBoard.groove]).toEqual([undefined, { offset: 11, width: 5 }]);
+    expect([d?.tailBoard.groove, d?.tailBoard.jointFrom]).toEqual([undefined, 16]);
   });
 
-  it('lays the template of a front with a lip against its rebate', () => {
-    const [a] = cornersOf([drawer({ lip: { sides: 8, top: 8, bottom: 8 } })]);
-    expect(a?.pinBoard.edge).toEqual(["rebate's lower edge", 'rebate', 'edge']);
-    expect(a?.pinBoard.rebated).toBe(true);
-    const [inset] = cornersOf([drawer()]);
-    expect(inset?.pinBoard.rebated).toBeUndefined();
+  it('lays the template of a front against its rebate only where there is a lip', () => {
+    const front = (change: Partial<DrawerSpec>) => {
+      const [a] = cornersOf([drawer(change)]);
+      return [a?.pinBoard.rebated, a?.pinBoard.edge];
+    };
+    const rebate = ["rebate's lower edge", 'rebate', 'edge'];
+    expect(front({ lip: { sides: 8, top: 8, bottom: 8 } })).toEqual([true, rebate]);
+    // Without a lip below, its own lower edge is the reference edge; without one at the sides, its ends are whole.
+    expect(front({ lip: { sides: 8, top: 8, bottom: 0 } })).toEqual([true, undefined]);
+    const space = {
+      kind: 'opening',
+      opening: { width: 280, height: 76, depth: 420 },
+      fit: { side: 0, top: 1, behind: 12 },
+    } as const;
+    expect(front({ space, lip: { sides: 0, top: 8, bottom: 8 } })).toEqual([undefined, rebate]);
+    expect(front({})).toEqual([undefined, undefined]);
   });
 
   it('draws fronts behind lips of different thickness once, where the rebate leaves equal ends', () => {

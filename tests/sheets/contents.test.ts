@@ -67,9 +67,14 @@ describe('the contents', () => {
       flat: true,
       rods: true,
     });
-    const [page] = drawn(pieces, AREAS.A4);
-    const text = page === undefined ? '' : wordsOf(page);
-    expect(text).toContain('Cut out on the outline. Buttons left side · A');
+    const textOf = (shown: typeof pieces): string => {
+      const [page] = drawn(shown, AREAS.A4);
+      return page === undefined ? '' : wordsOf(page);
+    };
+    const text = textOf(pieces);
+    const unfolded = pieces.filter(({ name }) => !name.endsWith('-end'));
+    expect(text).toContain('Cut out on the outline, fold on the long-dash-dot lines. Buttons left side · A');
+    expect(textOf(unfolded)).toContain('Cut out on the outline. Buttons left side · A');
     for (const face of ['inside face', 'end grain', 'outside face'])
       expect(text).toContain(`Buttons left side · A front end ${face} make 1`);
     const captions = pieces.map(({ caption }) => caption.join());

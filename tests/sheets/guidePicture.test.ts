@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Mark, Path, Point, TextMark } from '../../src/drawing/drawing.ts';
-import { CAP_HEIGHT } from '../../src/drawing/textWidth.ts';
+import { CAP_HEIGHT, textWidth } from '../../src/drawing/textWidth.ts';
 import { NO_SPLITS } from '../../src/paper/piece.ts';
 import type { GuideBoard } from '../../src/router/guide/guideBoard.ts';
 import { type GuideTitles, guideLayers, guidePiece } from '../../src/sheets/guide/drawGuide.ts';
@@ -189,10 +189,10 @@ describe('a guide as a piece', () => {
     expect(saidBy(GUIDE, { ends: ['front', 'back'] })).toMatch(/as drawn: A, C; turned over.*: B, D/u);
     const said = saidBy(
       { ...GUIDE, board: 'tail' },
-      { ends: ['back'], edge: ["groove's top edge", 'groove top'] },
+      { ends: ['back'], edge: ["groove's upper edge", 'groove'] },
     );
     expect(said).toMatch(/C: OUTSIDE FACE (against the|to) fence/u);
-    expect(said).toContain("groove's top edge on its line");
+    expect(said).toContain("groove's upper edge on its line");
     expect(said).not.toContain('reference');
   });
 
@@ -212,17 +212,39 @@ describe('a guide as a piece', () => {
 });
 
 describe("a guide's layers for a DXF file", () => {
-  it('are its outline, the centre lines, the fence and the work, unshifted', () => {
-    expect(guideLayers(GUIDE)).toEqual([
+  it('are its outline, the centre lines, the fence, the reference edge, the work and its name, unshifted', () => {
+    expect(guideLayers(GUIDE, TITLES)).toEqual([
       { name: 'OUTLINE', line: 'CONTINUOUS', outlines: [GUIDE.outline] },
       { name: 'CENTRE', line: 'CENTER', paths: GUIDE.centreLines },
       { name: 'FENCE', line: 'HIDDEN', paths: [line([-40, -30], [-40, 130]), line([0, -30], [0, 130])] },
-      { name: 'WORK', line: 'HIDDEN', paths: [line([-49, 0], [14, 0]), line([-49, 100], [14, 100])] },
+      { name: 'REFERENCE', line: 'HIDDEN', paths: [line([-49, 0], [14, 0])] },
+      { name: 'WORK', line: 'HIDDEN', paths: [line([-49, 100], [14, 100])] },
+      {
+        name: 'TEXT',
+        line: 'CONTINUOUS',
+        texts: [
+          expect.objectContaining({ text: 'Buttons, front, guide for the pins', at: [-60.5, -27], turn: 90 }),
+          expect.objectContaining({ text: 'reference edge', at: [-48, -1 - 2.4], turn: 0 }),
+        ],
+      },
     ]);
   });
 
   it('leave out the edge of a fence that is the edge of the guide', () => {
-    const [, , fence] = guideLayers({ ...GUIDE, fence: [0, 20] });
+    const [, , fence] = guideLayers({ ...GUIDE, fence: [0, 20] }, TITLES);
     expect(fence?.paths).toEqual([line([0, -30], [0, 130])]);
+  });
+
+  it('have a name of any length within the guide, in fonts half as wide again as ours', () => {
+    const item = 'Thread, ribbon, lace and bias binding in every colour of the rainbow'.repeat(2);
+    for (const titles of [TITLES, { ...TITLES, item }]) {
+      const [name] = guideLayers(GUIDE, titles).at(-1)?.texts ?? [];
+      const { text, size } = name ?? { text: '', size: 0 };
+      expect(text).toContain(titles.item);
+      // From 3 mm above its lower end at -30 to 3 mm below its upper one at 130.
+      expect(1.5 * textWidth(text, size, 'bold')).toBeLessThanOrEqual(154 + 1e-9);
+      expect(size).toBeLessThanOrEqual(5);
+      expect(size).toBeGreaterThan(1);
+    }
   });
 });

@@ -41,7 +41,14 @@ describe('the labels of a piece', () => {
           const groove = grooveIn(known, part);
           const plain = cornerOf(known, { item, hand, units });
           const corner = groove === undefined ? plain : grooved(plain, groove);
-          for (const piece of everyPiece(corner, flat))
+          // Of a side's back end too, whose joint starts at the groove's upper edge.
+          const above = { offset: 2 + 20 * part, width: 2 + 5 * part };
+          const jointFrom = above.offset + above.width;
+          const back = {
+            ...plain,
+            tailBoard: { ...plain.tailBoard, jointFrom, ...(item.length % 2 > 0 && { groove: above }) },
+          };
+          for (const piece of [...everyPiece(corner, flat), ...everyPiece(back, flat)])
             expect([piece.name, ...faults(piece)]).toEqual([piece.name]);
         },
       ),
@@ -190,9 +197,10 @@ describe('the labels of a piece', () => {
   });
 
   it('name every face that a piece covers, and the end grain on its own flat template', () => {
+    const onFlap = (face: string) => [`this flap: ${face}`, `other flap: ${face}`];
     const named: Readonly<Record<string, readonly string[]>> = {
-      inside: ['INSIDE FACE', 'INSIDE', 'INSIDE FACE beyond the end', 'INSIDE FACE beyond'],
-      outside: ['OUTSIDE FACE', 'OUTSIDE', 'OUTSIDE FACE beyond the end', 'OUTSIDE FACE beyond'],
+      inside: ['INSIDE FACE', 'INSIDE', ...onFlap('INSIDE FACE'), ...onFlap('INSIDE')],
+      outside: ['OUTSIDE FACE', 'OUTSIDE', ...onFlap('OUTSIDE FACE'), ...onFlap('OUTSIDE')],
       end: ['END'],
     };
     fc.assert(

@@ -51,11 +51,11 @@ const fits = (text: string): boolean => textWidth(text, SMALL, 'regular') < LABE
 /** A guide as a full-size drawing, its closed outline alone in the role `outline`. */
 export const guidePiece = (guide: GuideBoard, titles: GuideTitles): Piece => {
   const box = boxOf(guide.outline);
-  const { item, stem } = titles;
+  const { stem } = titles;
   const shift = shiftBy(box);
   return {
     name: `${stem}-guide-${guide.board}s`,
-    title: `${item}, guide for the ${guide.board}s`,
+    title: titleOf(guide, titles),
     count: 1,
     width: box.x1 - box.x0,
     height: box.y1 - box.y0,
@@ -66,12 +66,49 @@ export const guidePiece = (guide: GuideBoard, titles: GuideTitles): Piece => {
 };
 
 /** A guide's layers for a DXF file, its origin where the fence's face meets the reference edge. */
-export const guideLayers = (guide: GuideBoard): Layer[] => [
-  { name: 'OUTLINE', line: 'CONTINUOUS', outlines: [guide.outline] },
-  { name: 'CENTRE', line: 'CENTER', paths: guide.centreLines },
-  { name: 'FENCE', line: 'HIDDEN', paths: fencePaths(guide) },
-  { name: 'WORK', line: 'HIDDEN', paths: workEdges(guide) },
-];
+export const guideLayers = (guide: GuideBoard, titles: GuideTitles): Layer[] => {
+  const { x0, y0, y1 } = boxOf(guide.outline);
+  const [reference, farEdge] = workEdges(guide);
+  const name = titleOf(guide, titles);
+  // Along the guide's strip, as large as the whole name fits it in any usual font.
+  const size = Math.min(NAME_EM, (y1 - y0 - 2 * NAME_MARGIN) / (1.5 * textWidth(name, 1, 'bold')));
+  return [
+    { name: 'OUTLINE', line: 'CONTINUOUS', outlines: [guide.outline] },
+    { name: 'CENTRE', line: 'CENTER', paths: guide.centreLines },
+    { name: 'FENCE', line: 'HIDDEN', paths: fencePaths(guide) },
+    { name: 'REFERENCE', line: 'HIDDEN', paths: [reference] },
+    { name: 'WORK', line: 'HIDDEN', paths: [farEdge] },
+    {
+      name: 'TEXT',
+      line: 'CONTINUOUS',
+      texts: [
+        { ...guideLabel(name, [x0 + STRIP / 2, y0 + NAME_MARGIN], 90), size },
+        edgeLabel(guide, titles),
+      ],
+    },
+  ];
+};
+
+/** A guide's name on its machine's file: its em where the guide is long enough, and its distance from the guide's end, mm. */
+const NAME_EM = 5;
+const NAME_MARGIN = 3;
+
+const titleOf = ({ board }: GuideBoard, { item }: GuideTitles): string => `${item}, guide for the ${board}s`;
+
+const guideLabel = (text: string, at: Point, turn: 0 | 90): TextMark => ({
+  kind: 'text',
+  role: 'label',
+  text,
+  at,
+  size: SMALL,
+  turn,
+  anchor: 'start',
+  weight: 'regular',
+});
+
+/** The name of the work's edge on the line across the fence, below that line. */
+const edgeLabel = ({ outline }: GuideBoard, { edge }: GuideTitles): TextMark =>
+  guideLabel(edge.find(fits) ?? edge.at(-1) ?? '', [boxOf(outline).x0 + STRIP + 2, -1 - CAP], 0);
 
 const boxOf = (outline: Outline): Box => {
   const points = flatten(outline).points;
@@ -110,23 +147,17 @@ const drawGuide = (
   const height = box.y1 - box.y0;
   const levels = [0, ...splits.y, height];
   const [reference, farEdge] = workEdges(guide);
-  const label = (text: string, at: Point, turn: 0 | 90): TextMark => ({
-    kind: 'text',
-    role: 'label',
-    text,
-    at: [at[0] - box.x0, at[1] - box.y0],
-    size: SMALL,
-    turn,
-    anchor: 'start',
-    weight: 'regular',
+  const placed = (text: TextMark): TextMark => ({
+    ...text,
+    at: [text.at[0] - box.x0, text.at[1] - box.y0],
   });
+  const label = (text: string, at: Point, turn: 0 | 90): TextMark => placed(guideLabel(text, at, turn));
   const { fence, work } = guide;
   const thickness = formatLength(work[1], titles.units);
   const fenceMiddle = (fence[0] + fence[1]) / 2;
   // On the fence's side of the line.
   const besideLine = fence[0] < 0 ? -1 : 1 + CAP;
   const alongEdges = box.x0 + STRIP + 2;
-  const edge = titles.edge.find(fits) ?? titles.edge.at(-1) ?? '';
   return {
     box: { x0: -OVERHANG, y0: -OVERHANG, x1: box.x1 - box.x0 + OVERHANG, y1: height + OVERHANG },
     marks: [
@@ -149,7 +180,7 @@ const drawGuide = (
             ),
           ]
         : []),
-      label(edge, [alongEdges, -1 - CAP], 0),
+      placed(edgeLabel(guide, titles)),
       label(titles.upper, [alongEdges, guide.width + 1], 0),
       ...levels.slice(1).flatMap((to, i): Mark[] => {
         const strip: LabelArea = {

@@ -29,17 +29,21 @@ export interface Band {
 
 /** The marked end of a board, which a template is wrapped round. */
 export interface MarkedEnd {
+  /** Measured from the board's own reference edge, from which its width counts. */
   readonly joint: Joint;
   readonly board: JointBoard;
+  /** Height of the joint's lower edge above the board's reference edge, mm. Below it the board is whole. */
+  readonly jointFrom: number;
   /** Whether the pin board's end is rebated by its lap, so that the template covers only its sockets. */
   readonly rebated?: boolean;
 }
 
 /** The bands of a board's end, from its inside face over the end to its outside face. */
-export const bandsOf = ({ joint, board, rebated = false }: MarkedEnd): Band[] =>
+export const bandsOf = ({ joint, board, jointFrom, rebated = false }: MarkedEnd): Band[] =>
   kindOf(joint)
     .marks(joint)
-    [board].map((marked) => {
+    [board].map((marks) => {
+      const marked = jointFrom > 0 ? marksFrom(jointFrom, marks) : marks;
       if (marked.surface !== 'end') return bandOf(marked, gripFrom(joint, board) + GRIP_WIDTH);
       const { thickness } = board === 'tail' ? joint.tailBoard : joint.pinBoard;
       if (!rebated) return bandOf(marked, thickness);
@@ -47,6 +51,29 @@ export const bandsOf = ({ joint, board, rebated = false }: MarkedEnd): Band[] =>
       const lines = marked.lines.filter(({ role }) => role !== 'lap');
       return bandOf({ ...marked, lines }, marked.reach);
     });
+
+/** The marks of a joint that begins above the board's reference edge: no line runs on below it, and a square one ends it. */
+const marksFrom = (jointFrom: number, marks: SurfaceMarks): SurfaceMarks => ({
+  ...marks,
+  lines: [
+    ...marks.lines.map(({ role, paths }) => ({
+      role,
+      paths: paths.map((points) => points.map(([d, u]): Point => [d, Math.max(u, jointFrom)])),
+    })),
+    {
+      role: 'square',
+      paths: [
+        [
+          [0, jointFrom],
+          [marks.reach, jointFrom],
+        ],
+      ],
+    },
+  ],
+});
+
+/** A flap that holds the end grain's flat template to the arris with the inside face, from which its measures start. */
+export const INSIDE_FLAP: Band = { name: 'inside', width: GRIP_WIDTH, reach: 0, strokes: [], waste: [] };
 
 /** Where the grip begins on a face, mm from the arris; on the pin board also where the tail board is proud and the baseline is nearer. */
 const gripFrom = ({ depth, tailBoard }: Joint, board: JointBoard): number =>

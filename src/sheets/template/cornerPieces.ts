@@ -1,4 +1,4 @@
-import type { Joint, JointBoard } from '../../joint/joint.ts';
+import type { Interval, Joint, JointBoard } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { Notation } from '../../units/notation.ts';
 import type { GrooveMark } from './grooveMark.ts';
@@ -12,6 +12,8 @@ export interface BoardEnd {
   readonly end: string;
   /** The groove on the board's inside face, where it has one. */
   readonly groove?: GrooveMark;
+  /** Height of the joint's lower edge above the board's own reference edge, mm; 0 by default. */
+  readonly jointFrom?: number;
   /** The edge that the template's lower edge is aligned with; the reference edge by default. */
   readonly edge?: Titles['edge'];
   /** Whether a pin board's end is rebated by its lap, which projects beyond the template as a lip. */
@@ -66,7 +68,7 @@ export const cornerPieces = (
 /** A rod serves both boards of its corner. */
 const cornerRod = (corner: Corner): TemplatePiece => {
   const { name, joint, titles } = templateSpec(corner, 'tail');
-  return rod(`${name}-rod`, joint, { ...titles, part: `rod, ${titles.part}` });
+  return rod(`${name}-rod`, joint, titles, corner.pinBoard);
 };
 
 const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
@@ -75,6 +77,7 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
     part,
     end,
     groove,
+    jointFrom = 0,
     edge = REFERENCE_EDGE,
     rebated = false,
   } = board === 'tail' ? corner.tailBoard : corner.pinBoard;
@@ -83,8 +86,9 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
   const partStem = part.replaceAll(' ', '-');
   return {
     name: `${stem}-${partStem}-${letter.toLowerCase()}`,
-    joint,
+    joint: raised(joint, jointFrom),
     board,
+    jointFrom,
     rebated,
     // In front of the end of a left side, its outside face is on the left; in front of the left end of a front, its inside face.
     insideOn: (hand === 'left') === (board === 'pin') ? 'left' : 'right',
@@ -96,9 +100,21 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
       count,
       slope: joint.slope,
       edge,
+      jointFrom,
       units,
       lengths: lengths.map(({ word, of }) => [word, of(joint)]),
     },
     ...(groove && { groove }),
+  };
+};
+
+/** A joint measured from an edge `by` mm below its lower edge. */
+const raised = (joint: Joint, by: number): Joint => {
+  const up = ([from, to]: Interval): Interval => [from + by, to + by];
+  return {
+    ...joint,
+    width: joint.width + by,
+    tails: joint.tails.map(({ tip, base }) => ({ tip: up(tip), base: up(base) })),
+    pins: joint.pins.map(({ narrow, wide, half }) => ({ narrow: up(narrow), wide: up(wide), half })),
   };
 };

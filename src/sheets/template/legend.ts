@@ -61,7 +61,11 @@ const ENTRIES: Readonly<Record<Sign, Entry>> = {
       compose([HEIGHT / 3.2, 0, 0, HEIGHT / 3.2, 0, 0], translation(0.4, 0)),
       'medium',
     ),
-    means: ['laid to the edge named beside it', 'edge to lay it by', 'edge'],
+    means: [
+      'line up here: reference edge = lower edge',
+      'reference edge = lower edge',
+      'reference = lower edge',
+    ],
   },
   lap: {
     width: 11,

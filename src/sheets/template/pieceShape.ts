@@ -10,16 +10,11 @@ export interface PieceShape {
   readonly width: number;
   readonly height: number;
   readonly outline: readonly Point[];
-  /** Width below a tag on top, mm. */
-  readonly waist: number;
-  readonly tag?: { readonly area: Area; readonly lettering: Lettering; readonly on: Surface };
+  readonly tag?: { readonly area: Area; readonly lettering: Lettering };
 }
 
 /** Least breadth of a tag that lengthens a grip, mm: three lines of letters. */
 const GRIP_TAG = 12;
-
-/** Least breadth of the tag on the end grain's flat template, mm. */
-const END_TAG = 24;
 
 /** The text of a piece. */
 export interface PieceLettering {
@@ -38,8 +33,8 @@ export const pieceShape = (
   const placed = placeBands(bands, insideOn, 0);
   const width = placed.at(-1)?.x1 ?? 0;
   const face = placed.find(isFace);
-  if (face === undefined) return withTagOnTop(placed, width, height, onTag('end'));
-  if (fitsGrips(placed)) return { placed, width, height, waist: width, outline: rectangle(width, height) };
+  if (face === undefined || fitsGrips(placed))
+    return { placed, width, height, outline: rectangle(width, height) };
   const lettering = onTag(face.band.name);
   const top = Math.max(height, GRIP_TAG);
   const length = tagLength(top, lettering);
@@ -51,32 +46,11 @@ export const pieceShape = (
     placed: placeBands(bands, insideOn, onLeft ? length : 0),
     width: whole,
     height: top,
-    waist: whole,
     outline: onLeft ? outline : outline.map(([x, y]): Point => [whole - x, y]),
     tag: {
       area: { box: { x0: onLeft ? 0 : width, x1: onLeft ? length : whole, y0: 0, y1: top }, turn: 0 },
       lettering,
-      on: face.band.name,
     },
-  };
-};
-
-/** The end grain's flat template has no grip: its tag projects beyond the board's upper edge. */
-const withTagOnTop = (
-  placed: readonly PlacedBand[],
-  width: number,
-  height: number,
-  lettering: Lettering,
-): PieceShape => {
-  const breadth = Math.max(width, END_TAG);
-  const top = height + tagLength(breadth, lettering);
-  return {
-    placed,
-    width: breadth,
-    height: top,
-    waist: width,
-    outline: width === breadth ? rectangle(width, top) : ell(width, breadth, height, top),
-    tag: { area: { box: { x0: 0, x1: breadth, y0: height, y1: top }, turn: 90 }, lettering, on: 'end' },
   };
 };
 

@@ -1,10 +1,13 @@
 import type { StrokeMark, TextMark } from '../../drawing/drawing.ts';
+import { hatch } from '../../drawing/hatch.ts';
 import { line, rectangle, stroke } from '../../drawing/shapes.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import type { Interval, Joint } from '../../joint/joint.ts';
 import { betweenSplits } from '../../paper/piece.ts';
+import { formatLength } from '../../units/formatLength.ts';
 import { EDGE_MARK_HEIGHT, edgeMark } from './edgeMark.ts';
 import {
+  type Label,
   type LabelArea,
   type Lettering,
   SMALL,
@@ -15,7 +18,7 @@ import {
 } from './lettering.ts';
 import type { TemplatePiece } from './templatePiece.ts';
 import { edgeLabel, letteringOf, type Titles } from './titles.ts';
-import { centredWord } from './word.ts';
+import { centredWord, hatchFreeBox } from './word.ts';
 
 /** Length of the marks at each edge, and width of the words between them, mm. */
 const MARKS = 7;
@@ -24,12 +27,17 @@ const WIDTH = 2 * MARKS + WORDS;
 
 /**
  * A corner's rod: a strip with every mark at full size, to knife from its edge instead of gluing on a template. The
- * tails' tips are marked at its left edge and their bases at its right.
+ * tails' tips are marked at its left edge and their bases at its right, the tail board's waste hatched between them.
+ * @param board titles of the tail board
  */
-export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece => {
+export const rod = (name: string, joint: Joint, board: Titles, pinBoard: OtherBoard): TemplatePiece => {
   const height = joint.width;
+  const titles = { ...board, part: `rod, ${board.part}` };
   const named = hasSideWords(joint);
-  const lettering = letteringOfRod(titles, named);
+  const edges = named ? [] : EDGES;
+  const lettering = letteringOfRod(titles, [...notes(board, pinBoard), ...edges]);
+  // A short part of a long rod need not repeat what both boards take from it.
+  const short = letteringOfRod(titles, edges);
   const beside = ([from, to]: Interval): LabelArea => ({
     box: { x0: MARKS, x1: MARKS + WORDS, y0: Math.max(from, EDGE_MARK_HEIGHT), y1: to },
     turn: 90,
@@ -41,24 +49,30 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
     name,
     title: `${titles.item}, ${titles.part}, corner ${titles.corner}`,
     caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end],
-    signs: ['edge'],
+    signs: ['waste', 'edge'],
     count: titles.count,
     copies: 1,
     width: WIDTH,
     height: top,
     overhang: 1,
     splittable: { x: [], y: joint.tails.map(({ base }) => base) },
-    lines: () => lineMarks(joint, top),
+    lines: () => lineMarks(joint, board.jointFrom, top),
     draw: (splits) => {
       const parts = betweenSplits(splits.y, height);
+      const words = columnsOf(joint).flatMap((column) =>
+        parts.flatMap((part) => columnWords(column, part, named)),
+      );
       return {
         box: { x0: -1, y0: -1, x1: WIDTH + 1, y1: top + 1 },
         marks: [
-          ...lineMarks(joint, top),
+          wasteMarks(joint, words),
+          ...lineMarks(joint, board.jointFrom, top),
           edgeMark(WIDTH / 2),
-          ...(named ? parts.flatMap((part) => sideWords(joint, part)) : []),
+          ...words,
           ...(fits
-            ? parts.flatMap((part) => setLettering(beside(part), lettering) ?? [])
+            ? parts.flatMap(
+                (part) => setLettering(beside(part), lettering) ?? setLettering(beside(part), short) ?? [],
+              )
             : setTagLettering({ box: { x0: 0, x1: WIDTH, y0: height, y1: top }, turn: 90 }, lettering)),
         ],
       };
@@ -66,58 +80,114 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
   };
 };
 
-/** @param named whether its edges are named beside their marks; otherwise the lettering names them */
-const letteringOfRod = (titles: Titles, named: boolean): Lettering => {
+/** The pin board of a rod's corner. */
+interface OtherBoard {
+  readonly part: string;
+  /** The edge that it is marked from where that is not its reference edge. */
+  readonly edge?: Titles['edge'];
+}
+
+const letteringOfRod = (titles: Titles, notes: readonly Label[]): Lettering => {
   const { name, about } = letteringOf(titles, 'end', 'all');
-  return { name, about, place: [edgeLabel(titles, '←'), ...(named ? [] : EDGES)] };
+  return { name, about, place: [edgeLabel(titles, '←'), ...notes] };
+};
+
+/** What the hatching is on either board, and where the pin board is laid that does not begin at the rod's end. */
+const notes = ({ part, jointFrom, units }: Titles, other: OtherBoard): Label[] => {
+  const up = formatLength(jointFrom, units);
+  const [edge] = other.edge ?? [];
+  return [
+    textLabel('regular', `hatched: waste of the ${part}`, 'hatched: waste'),
+    textLabel('regular', `on the ${other.part} the tails are waste`, `${other.part}: tails are waste`),
+    ...(jointFrom > 0
+      ? [textLabel('regular', `${other.part} from the line ${up} above`, `${other.part} from ${up} up`)]
+      : []),
+    ...(edge === undefined ? [] : [textLabel('regular', `${other.part} from the ${edge}`)]),
+  ];
 };
 
 /** Names of the rod's edges. The letters run upward, so an arrow up in the text points to the left. */
 const EDGES = [textLabel('bold', '↑ TIPS'), textLabel('bold', '↓ BASES')];
 
-const lineMarks = ({ tails, width }: Joint, top: number): StrokeMark[] => {
-  return [
-    stroke(
-      'square',
-      'saw',
-      tails.flatMap(({ tip, base }) => [
-        ...tip.map((u) => line(0, u, MARKS, u)),
-        ...base.map((u) => line(WIDTH - MARKS, u, WIDTH, u)),
-      ]),
+/** The marks at one edge of a rod, mm from it and from its reference edge. */
+interface Column {
+  readonly name: 'TIPS' | 'BASES';
+  readonly x0: number;
+  readonly tails: readonly Interval[];
+  readonly waste: readonly Interval[];
+  /** Where the tail board is whole, below its joint. */
+  readonly below: Interval;
+}
+
+const columnsOf = ({ tails, pins }: Joint): readonly [Column, Column] => [
+  {
+    name: 'TIPS',
+    x0: 0,
+    tails: tails.map(({ tip }) => tip),
+    waste: pins.map(({ narrow }) => narrow),
+    below: [0, pins[0]?.narrow[0] ?? 0],
+  },
+  {
+    name: 'BASES',
+    x0: WIDTH - MARKS,
+    tails: tails.map(({ base }) => base),
+    waste: pins.map(({ wide }) => wide),
+    below: [0, pins[0]?.wide[0] ?? 0],
+  },
+];
+
+/** @param jointFrom height of the joint's lower edge, which is marked where it is not the rod's own */
+const lineMarks = (joint: Joint, jointFrom: number, top: number): StrokeMark[] => [
+  stroke(
+    'square',
+    'saw',
+    columnsOf(joint).flatMap(({ x0, tails }) =>
+      [...(jointFrom > 0 ? [jointFrom] : []), ...tails.flat()].map((u) => line(x0, u, x0 + MARKS, u)),
     ),
-    stroke('outline', 'cut', [
-      rectangle(0, 0, WIDTH, top),
-      line(MARKS, 0, MARKS, width),
-      line(WIDTH - MARKS, 0, WIDTH - MARKS, width),
-      ...(top > width ? [line(0, width, WIDTH, width)] : []),
-    ]),
-    stroke('outline', 'edge', [line(0, 0, WIDTH, 0)]),
-  ];
+  ),
+  stroke('outline', 'cut', [
+    rectangle(0, 0, WIDTH, top),
+    line(MARKS, 0, MARKS, joint.width),
+    line(WIDTH - MARKS, 0, WIDTH - MARKS, joint.width),
+    ...(top > joint.width ? [line(0, joint.width, WIDTH, joint.width)] : []),
+  ]),
+  stroke('outline', 'edge', [line(0, 0, WIDTH, 0)]),
+];
+
+/** The tail board's waste, hatched as on its template. */
+const wasteMarks = (joint: Joint, words: readonly TextMark[]): StrokeMark => {
+  const clear = words.map(hatchFreeBox);
+  return stroke(
+    'waste',
+    'hatch',
+    columnsOf(joint).flatMap(({ x0, waste }) =>
+      waste.flatMap(([from, to]) => hatch(rectangle(x0, from, x0 + MARKS, to).points, clear)),
+    ),
+  );
 };
 
 /** Whether both edges of an undivided rod can be named beside their marks. */
-const hasSideWords = (joint: Joint): boolean => sideWords(joint, [0, joint.width]).length === 2;
+const hasSideWords = (joint: Joint): boolean =>
+  columnsOf(joint).every(({ name, tails }) => tails.some((tail) => holds(tail, name)));
 
-/** The names of each edge's marks, in the first tail of a part with room for the word. */
-const sideWords = ({ tails }: Joint, part: Interval): TextMark[] => [
-  ...sideWord(
-    'TIPS',
-    MARKS / 2,
-    tails.map(({ tip }) => tip),
-    part,
-  ),
-  ...sideWord(
-    'BASES',
-    WIDTH - MARKS / 2,
-    tails.map(({ base }) => base),
-    part,
-  ),
-];
-
-const sideWord = (text: string, x: number, rooms: readonly Interval[], part: Interval): TextMark[] => {
-  const length = textWidth(text, SMALL, 'bold') + 1.5;
-  const room = rooms
-    .map(([from, to]): Interval => [Math.max(from, part[0]), Math.min(to, part[1])])
-    .find(([from, to]) => to - from >= length);
-  return room === undefined ? [] : [centredWord(text, 'bold', 90, [x, (room[0] + room[1]) / 2])];
+/** Words beside a column's marks on one part: its name in the first tail with room for it, and what the others are. */
+const columnWords = (
+  { name, x0, tails, waste, below }: Column,
+  part: Interval,
+  named: boolean,
+): TextMark[] => {
+  const onPart = ([from, to]: Interval): Interval => [Math.max(from, part[0]), Math.min(to, part[1])];
+  const rooms = tails.map(onPart);
+  const first = named ? rooms.find((room) => holds(room, name)) : undefined;
+  const words = [
+    ...rooms.map((room) => [room, room === first ? name : 'TAIL'] as const),
+    ...waste.map((room) => [onPart(room), 'WASTE'] as const),
+    [onPart(below), 'NO TAIL'] as const,
+  ];
+  return words
+    .filter(([room, word]) => holds(room, word))
+    .map(([[from, to], word]) => centredWord(word, 'bold', 90, [x0 + MARKS / 2, (from + to) / 2]));
 };
+
+const holds = ([from, to]: Interval, word: string): boolean =>
+  to - from >= textWidth(word, SMALL, 'bold') + 1.5;

@@ -4,16 +4,24 @@ import { line, polygon, stroke } from '../../drawing/shapes.ts';
 import type { Surface } from '../../joint/kinds/kind.ts';
 import type { Piece, Splits } from '../../paper/piece.ts';
 import { betweenSplits } from '../../paper/piece.ts';
-import { type Band, bandsOf, type MarkedEnd } from './band.ts';
+import { type Band, bandsOf, INSIDE_FLAP, type MarkedEnd } from './band.ts';
 import { edgeMark } from './edgeMark.ts';
 import { endWords } from './endWords.ts';
 import { gripLettering } from './gripLettering.ts';
 import { type GrooveMark, grooveLines, grooveWord } from './grooveMark.ts';
 import type { Sign } from './legend.ts';
-import { setTagLettering } from './lettering.ts';
+import { type Lettering, setTagLettering } from './lettering.ts';
+import { noTailWord } from './noTailWord.ts';
 import { type PieceShape, pieceShape } from './pieceShape.ts';
 import { isFace, type PlacedBand, placeBands } from './placedBand.ts';
-import { gripLabels, letteringOf, letteringOfTag, type Share, type Titles } from './titles.ts';
+import {
+  gripLabels,
+  letteringOf,
+  letteringOfEnd,
+  letteringOfTag,
+  type Share,
+  type Titles,
+} from './titles.ts';
 import { wasteWord } from './wasteWord.ts';
 import { hatchFreeBox } from './word.ts';
 
@@ -47,15 +55,18 @@ const FLAT_TITLES: Readonly<Record<Surface, string>> = {
 /** The bands of a board's end as one piece, to be folded round it. */
 export const foldedTemplate = (spec: TemplateSpec): TemplatePiece => pieceOf(spec, () => bandsOf(spec));
 
-/** Each band as a piece of its own, for boards of uneven thickness. */
-export const flatTemplates = (spec: TemplateSpec): TemplatePiece[] =>
-  bandsOf(spec).map(({ name }) =>
-    pieceOf(
-      { ...spec, name: `${spec.name}-${name}` },
-      () => bandsOf(spec).filter((band) => band.name === name),
+/** Each band as a piece of its own, for boards of uneven thickness; the end grain's has a flap over the inside arris. */
+export const flatTemplates = (spec: TemplateSpec): TemplatePiece[] => {
+  const { groove: _, ...withoutGroove } = spec;
+  return bandsOf(spec).map(({ name }) => {
+    const end = name === 'end';
+    return pieceOf(
+      { ...(end ? withoutGroove : spec), name: `${spec.name}-${name}` },
+      () => [...(end ? [INSIDE_FLAP] : []), ...bandsOf(spec).filter((band) => band.name === name)],
       name,
-    ),
-  );
+    );
+  });
+};
 
 /**
  * @param bands computed again for each drawing: kept, those of 1,000 drawers take over 100 MB
@@ -81,42 +92,58 @@ const pieceOf = (spec: TemplateSpec, bands: () => readonly Band[], only?: Surfac
     width: frame.width,
     height: frame.height,
     overhang: FOLD_OVERHANG,
-    waist: frame.waist,
     splittable: {
       x: placed.slice(1).map(({ x0 }) => x0),
       y: joint.tails.map(({ base }) => base),
     },
     lines: () => {
       const whole = shape();
-      return [...whole.placed.flatMap(strokeMarks), ...outlineMarks(whole, joint.width)];
+      return [...whole.placed.flatMap(strokeMarks), ...outlineMarks(whole)];
     },
     draw: (splits) => draw(spec, shape(), splits),
   };
 };
 
-const shapeOfPiece = (
-  { joint, titles, insideOn, groove }: TemplateSpec,
-  bands: readonly Band[],
-): PieceShape =>
-  pieceShape(bands, insideOn, joint.width, {
+const shapeOfPiece = (spec: TemplateSpec, bands: readonly Band[]): PieceShape => {
+  const { joint, titles, insideOn, groove } = spec;
+  const faces = bands.filter(({ name }) => name !== 'end');
+  return pieceShape(bands, insideOn, joint.width, {
     fitsGrips: (placed) =>
-      placed.filter(isFace).every((face, _, faces) => {
-        const lettering = letteringOf(titles, face.band.name, shareOf(face, faces));
-        return gripLettering(face, lettering, groove, [0, joint.width]) !== undefined;
-      }),
+      placed
+        .filter(isFace)
+        .every(
+          (face, _, all) =>
+            gripLettering(face, letteringOnGrip(spec, face, all), groove, [0, joint.width]) !== undefined,
+        ),
     onTag: (on) =>
-      letteringOfTag(
-        titles,
-        on,
-        bands.map((band) => band.name).filter((band) => band !== 'end'),
-      ),
+      faces.some(isFlap)
+        ? letteringOfEnd(titles, insideOn === 'left' ? '→' : '←', '↓')
+        : letteringOfTag(
+            titles,
+            on,
+            faces.map(({ name }) => name),
+          ),
   });
+};
+
+const isFlap = (band: Band): boolean => band === INSIDE_FLAP;
+
+const letteringOnGrip = (
+  { titles, insideOn }: TemplateSpec,
+  face: PlacedBand,
+  faces: readonly PlacedBand[],
+): Lettering =>
+  isFlap(face.band)
+    ? // The text runs upward, so what is on the right of the page is below it.
+      letteringOfEnd(titles, insideOn === 'left' ? '↓' : '↑', '←')
+    : letteringOf(titles, face.band.name, shareOf(face, faces));
 
 /** Two faces share a piece's labels, the outside face first. */
 const shareOf = ({ band }: PlacedBand, faces: readonly PlacedBand[]): Share =>
   faces.length === 1 ? 'all' : band.name === 'outside' ? 'first' : 'second';
 
-const draw = ({ joint, board, titles, groove }: TemplateSpec, shape: PieceShape, splits: Splits): Drawing => {
+const draw = (spec: TemplateSpec, shape: PieceShape, splits: Splits): Drawing => {
+  const { joint, board, groove, jointFrom } = spec;
   const { placed, tag } = shape;
   const height = joint.width;
   const parts = betweenSplits(splits.y, height);
@@ -130,10 +157,11 @@ const draw = ({ joint, board, titles, groove }: TemplateSpec, shape: PieceShape,
     ...ends.flatMap((end) => parts.flatMap((part) => endWords(joint, board, end, part))),
     ...grooved.flatMap(({ face, groove }) => grooveWord(groove, face, parts)),
     ...faces.flatMap((face) => parts.flatMap((part) => wasteWord(face, groove, part))),
+    ...placed.flatMap((each) => parts.flatMap((part) => noTailWord(each, jointFrom, groove, part))),
   ];
   const letters = faces.flatMap((face) => {
-    const { name } = face.band;
-    const lettering = tag === undefined ? letteringOf(titles, name, shareOf(face, faces)) : gripLabels(name);
+    const lettering =
+      tag === undefined ? letteringOnGrip(spec, face, faces) : gripLabels(face.band.name, !isFlap(face.band));
     return parts.flatMap((part) => gripLettering(face, lettering, groove, part) ?? []);
   });
   return {
@@ -148,7 +176,7 @@ const draw = ({ joint, board, titles, groove }: TemplateSpec, shape: PieceShape,
       ...grooved.map(({ face, groove }) => grooveLines(groove, face)),
       ...placed.flatMap(strokeMarks),
       ...foldMarks(placed, height),
-      ...outlineMarks(shape, height),
+      ...outlineMarks(shape),
       ...faces.map(({ band, at }) => edgeMark(at((band.reach + band.width) / 2))),
       ...inner,
       ...letters,
@@ -179,14 +207,8 @@ const foldMarks = (placed: readonly PlacedBand[], height: number): StrokeMark[] 
   return paths.length === 0 ? [] : [stroke('fold', 'fold', paths)];
 };
 
-/** The cutting outline; the edge that aligns the template; below a tag on top, the board's other edge. */
-const outlineMarks = ({ placed, outline, tag }: PieceShape, height: number): StrokeMark[] => {
+/** The cutting outline, and the edge that aligns the template. */
+const outlineMarks = ({ placed, outline }: PieceShape): StrokeMark[] => {
   const [from, to] = [placed[0]?.x0 ?? 0, placed.at(-1)?.x1 ?? 0];
-  return [
-    stroke('outline', 'cut', [
-      polygon(outline),
-      ...(tag?.on === 'end' ? [line(from, height, to, height)] : []),
-    ]),
-    stroke('outline', 'edge', [line(from, 0, to, 0)]),
-  ];
+  return [stroke('outline', 'cut', [polygon(outline)]), stroke('outline', 'edge', [line(from, 0, to, 0)])];
 };

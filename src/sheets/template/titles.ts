@@ -21,6 +21,8 @@ export interface Titles {
   readonly lengths?: readonly (readonly [word: string, length: number])[];
   /** The edge that the template's lower edge is aligned with, from the fullest wording to the shortest. */
   readonly edge: readonly [string, ...string[]];
+  /** Height of the joint's lower edge above that edge, mm. */
+  readonly jointFrom: number;
   readonly units: Notation;
 }
 
@@ -72,39 +74,83 @@ const aboutLabels = ({ end, slope, count, lengths = [], units }: Titles, share: 
       ]),
 ];
 
+const mapWordings = (
+  [fullest, ...shorter]: readonly [string, ...string[]],
+  change: (wording: string) => string,
+): [string, ...string[]] => [change(fullest), ...shorter.map(change)];
+
 /** @param arrow points to the edge, relative to the direction of the text */
-export const edgeLabel = ({ edge: [fullest, ...shorter] }: Titles, arrow: '←' | '↓'): Label =>
-  textLabel('regular', `${arrow} ${fullest}`, ...shorter.map((wording) => `${arrow} ${wording}`));
+export const edgeLabel = ({ edge }: Titles, arrow: '←' | '↓'): Label =>
+  textLabel('regular', ...mapWordings(edge, (wording) => `${arrow} ${wording}`));
 
 const faceLabel = (face: Surface): Label => textLabel('bold', ...FACES[face]);
 
 const BASELINE = textLabel('regular', 'baseline', 'base l.');
+
+/** Where a joint starts that does not start at the board's reference edge. */
+const startLabels = ({ jointFrom, units }: Titles): Label[] => {
+  const length = formatLength(jointFrom, units);
+  return jointFrom > 0 ? [textLabel('regular', `joint starts ${length} above`, `joint ${length} up`)] : [];
+};
 
 /** The labels of one band of a piece. Every band has its name, corner and face. */
 export const letteringOf = (titles: Titles, band: Surface, share: Share): Lettering => ({
   name: nameLabels(titles),
   about: aboutLabels(titles, share),
   // The text runs away from the edge.
-  place: [edgeLabel(titles, '←'), faceLabel(band), ...(band === 'end' ? [] : [BASELINE])],
+  place: [
+    edgeLabel(titles, '←'),
+    ...startLabels(titles),
+    faceLabel(band),
+    ...(band === 'end' ? [] : [BASELINE]),
+  ],
 });
 
-/** All of a piece's labels, for a tag beside one of its bands; its other faces are beyond the board's end. */
+/** All of a piece's labels, for a tag beside one of its faces. */
 export const letteringOfTag = (titles: Titles, on: Surface, faces: readonly Surface[]): Lettering => ({
   name: nameLabels(titles),
   about: aboutLabels(titles, 'all'),
   place: [
-    // On the end grain the text runs away from the edge; beside a face it runs along the edge.
-    edgeLabel(titles, on === 'end' ? '←' : '↓'),
-    faceLabel(on),
-    ...faces
-      .filter((face) => face !== on)
-      .map((face) => textLabel('regular', `${FACES[face][0]} beyond the end`, `${FACES[face][0]} beyond`)),
+    // The text runs along the edge.
+    edgeLabel(titles, '↓'),
+    ...startLabels(titles),
+    ...(faces.length === 1
+      ? [faceLabel(on)]
+      : [
+          flapLabel('bold', 'this flap', on),
+          ...faces.filter((face) => face !== on).map((face) => flapLabel('regular', 'other flap', face)),
+        ]),
+  ],
+});
+
+/** Which face a flap of a piece with two is on. */
+const flapLabel = (weight: 'bold' | 'regular', flap: string, face: Surface): Label =>
+  textLabel(weight, ...mapWordings(FACES[face], (wording) => `${flap}: ${wording}`));
+
+/**
+ * The labels of the end grain's flat template, on its flap or on a tag that lengthens it.
+ * @param toOutside an arrow, relative to the direction of the text, from the flap to the outside face
+ * @param toEdge one to the reference edge
+ */
+export const letteringOfEnd = (
+  titles: Titles,
+  toOutside: '↑' | '↓' | '←' | '→',
+  toEdge: '←' | '↓',
+): Lettering => ({
+  name: nameLabels(titles),
+  about: aboutLabels(titles, 'all'),
+  place: [
+    edgeLabel(titles, toEdge),
+    ...startLabels(titles),
+    faceLabel('end'),
+    flapLabel('regular', 'flap', 'inside'),
+    textLabel('bold', ...mapWordings(FACES.outside, (wording) => `${toOutside} ${wording}`)),
   ],
 });
 
 /** The labels of a grip whose piece has a tag for all others. */
-export const gripLabels = (face: Surface): Lettering => ({
+export const gripLabels = (face: Surface, joint: boolean): Lettering => ({
   name: [],
   about: [faceLabel(face)],
-  place: [BASELINE],
+  place: joint ? [BASELINE] : [],
 });

@@ -4,21 +4,23 @@ import { CAP_HEIGHT, textWidth } from '../../../src/drawing/textWidth.ts';
 import type { JointSpec } from '../../../src/joint/jointSpec.ts';
 import { NO_SPLITS, type Piece } from '../../../src/paper/piece.ts';
 import { guideBoard } from '../../../src/router/guide/guideBoard.ts';
-import { guideLayers, guidePiece } from '../../../src/sheets/guide/drawGuide.ts';
+import { type GuideTitles, guideLayers, guidePiece } from '../../../src/sheets/guide/drawGuide.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from '../../router/example.ts';
 import { value } from '../../value.ts';
+
+const TITLES: GuideTitles = {
+  item: 'Buttons, front',
+  stem: 'buttons-front',
+  units: 'mm',
+  ends: ['front'],
+  edge: ['reference edge', 'ref. edge'],
+  upper: 'upper edge',
+};
 
 const pieceOf = (spec: JointSpec, board: 'tail' | 'pin', bush: number): Piece => {
   const { joint, guided } = cutOf(spec);
   const guide = value(guideBoard(joint, CUTTER, guided, board, bush));
-  return guidePiece(guide, {
-    item: 'Buttons, front',
-    stem: 'buttons-front',
-    units: 'mm',
-    ends: ['front'],
-    edge: ['reference edge', 'ref. edge'],
-    upper: 'upper edge',
-  });
+  return guidePiece(guide, TITLES);
 };
 
 /** The narrowest joint that this cutter can cut at all. */
@@ -120,14 +122,16 @@ describe('guideLayers', () => {
   it('has the outline, the middles, the fence and the edges of the work, each on its layer', () => {
     const { joint, guided } = cutOf(LAPPED);
     const guide = value(guideBoard(joint, CUTTER, guided, 'tail', 16));
-    const layers = guideLayers(guide);
+    const layers = guideLayers(guide, TITLES);
     expect(layers.map(({ name, line }) => [name, line])).toEqual([
       ['OUTLINE', 'CONTINUOUS'],
       ['CENTRE', 'CENTER'],
       ['FENCE', 'HIDDEN'],
+      ['REFERENCE', 'HIDDEN'],
       ['WORK', 'HIDDEN'],
+      ['TEXT', 'CONTINUOUS'],
     ]);
-    const [outline, centre, fence, work] = layers;
+    const [outline, centre, fence, reference, work] = layers;
     expect(outline?.outlines).toEqual([guide.outline]);
     // A middle for each of the four spaces; the fence's edges at -40 and 0; the work 120 wide.
     expect(centre?.paths).toHaveLength(4);
@@ -135,9 +139,7 @@ describe('guideLayers', () => {
       [-40, -40],
       [0, 0],
     ]);
-    expect(work?.paths?.map(({ points }) => points.map(([, y]) => y))).toEqual([
-      [0, 0],
-      [120, 120],
-    ]);
+    expect(reference?.paths?.map(({ points }) => points.map(([, y]) => y))).toEqual([[0, 0]]);
+    expect(work?.paths?.map(({ points }) => points.map(([, y]) => y))).toEqual([[120, 120]]);
   });
 });

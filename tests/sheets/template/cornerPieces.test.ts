@@ -74,10 +74,10 @@ describe('the pieces of a corner', () => {
     const corner = cornerOf(
       { joint: through },
       {
-        tailBoard: { part: 'left side', end: 'back end', edge: ["groove's top edge", 'groove top'] },
+        tailBoard: { part: 'left side', end: 'front end', edge: ["rebate's lower edge", 'rebate'] },
       },
     );
-    expect(wordsOf(pieceOf(corner, 'tail').draw(NO_SPLITS))).toContain("← groove's top edge");
+    expect(wordsOf(pieceOf(corner, 'tail').draw(NO_SPLITS))).toContain("← rebate's lower edge");
     expect(wordsOf(pieceOf(corner, 'pin').draw(NO_SPLITS))).toContain('← reference edge');
   });
 

@@ -30,7 +30,7 @@ const signsOf = (kind: 'through' | 'lapped', choice: Partial<PieceChoice>): Sign
 describe('the legend', () => {
   it('explains on A4 the hatching, the fold, the arrow and the lap', () => {
     expect(wordsOf(legend(ALL, 193))).toBe(
-      'hatched = waste, cut away fold laid to the edge named beside it lap: stop here',
+      'hatched = waste, cut away fold line up here: reference edge = lower edge lap: stop here',
     );
   });
 
@@ -53,7 +53,7 @@ describe('the legend', () => {
     expect(pages.length).toBeGreaterThan(2);
     for (const { placed } of pages)
       expect(placed.map(({ drawing }) => wordsOf(drawing))).toContain(
-        'hatched = waste, cut away fold laid to the edge named beside it lap: stop here',
+        'hatched = waste, cut away fold line up here: reference edge = lower edge lap: stop here',
       );
   });
 
@@ -76,7 +76,7 @@ describe('the legend', () => {
   });
 
   it('explains only the signs on the templates', () => {
-    expect(wordsOf(legend(new Set<Sign>(['edge']), 193))).toBe('laid to the edge named beside it');
+    expect(wordsOf(legend(new Set<Sign>(['edge']), 193))).toBe('line up here: reference edge = lower edge');
     expect(signsOf('through', {})).toEqual([
       ['edge', 'fold', 'waste'],
       ['edge', 'fold', 'waste'],
@@ -85,8 +85,8 @@ describe('the legend', () => {
     // The inside face and the end of the pin board; a rod.
     expect(signsOf('lapped', { boards: ['pin'], flat: true, rods: true })).toEqual([
       ['edge', 'waste'],
-      ['edge', 'lap', 'waste'],
-      ['edge'],
+      ['edge', 'fold', 'lap', 'waste'],
+      ['edge', 'waste'],
     ]);
   });
 
@@ -103,6 +103,9 @@ describe('the legend', () => {
       // Clear of what the page is for.
       expect(drawing.box.y1 - y1).toBeGreaterThan(1.5);
     }
+    // However narrow, each says which edge the reference edge is.
+    for (let width = 40; width <= 300; width += 5)
+      expect(wordsOf(legend(ALL, width))).toMatch(/reference (edge )?= lower edge/);
     // A5 and larger; the narrowest that is allowed.
     expect(rows(131)).toBe(1);
     expect(rows(40)).toBeGreaterThan(1);

@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Point, Role } from '../../../src/drawing/drawing.ts';
+import { textBox } from '../../../src/drawing/textBox.ts';
 import type { JointBoard } from '../../../src/joint/joint.ts';
 import { NO_SPLITS, type Piece } from '../../../src/paper/piece.ts';
 import { cornerPieces } from '../../../src/sheets/template/cornerPieces.ts';
 import { jointOf } from '../../joint/told.ts';
 import { type KnownJoint, knownJoint } from '../anyCorner.ts';
 import { type ExpectedBand, expectedBands } from '../expectedLines.ts';
-import { cornerOf, grooved, pieceOf } from '../pieces.ts';
+import { cornerOf, grooved, pieceOf, textsOf, wordsOf } from '../pieces.ts';
 import { differences, type Segment, segmentsOf } from '../segments.ts';
 
 const anyHand = fc.constantFrom('left' as const, 'right' as const);
@@ -27,7 +28,11 @@ const bandsOn = (
   hand: 'left' | 'right',
   only?: string,
 ): PlacedBand[] => {
-  const bands = expectedBands(known, board, hand).filter(({ name }) => only === undefined || name === only);
+  const chosen = expectedBands(known, board, hand).filter(({ name }) => only === undefined || name === only);
+  // A flap of 12 mm, without a mark, holds the end grain's flat template to the inside face.
+  const flap = { name: 'inside' as const, width: 12, lines: [], waste: [] };
+  const insideLeft = (hand === 'left') === (board === 'pin');
+  const bands = only !== 'end' ? chosen : insideLeft ? [flap, ...chosen] : [...chosen, flap];
   const board0 = bands.reduce((sum, { width }) => sum + width, 0);
   let x = bands[0]?.name === 'end' ? 0 : piece.width - board0;
   return bands.map((band) => {
@@ -113,6 +118,25 @@ describe('a folded template', () => {
         expect(strips.map(({ name }) => name.split('-').at(-1)).sort()).toEqual([...names].sort());
         for (const strip of strips)
           expectLines(strip, bandsOn(strip, known, board, hand, strip.name.split('-').at(-1)), known.width);
+      }),
+    );
+  });
+
+  it('says on the end grain’s flat template which face is outside, and ends where the board ends', () => {
+    fc.assert(
+      fc.property(knownJoint, anyBoard, anyHand, (known, board, hand) => {
+        const strips = cornerPieces(cornerOf(known, { hand }), { boards: [board], flat: true, rods: false });
+        const end = strips.find(({ name }) => name.endsWith('-end'));
+        if (end === undefined) throw new Error('no end');
+        expect(end.height).toBeCloseTo(Math.max(known.width, 12), 9);
+        const texts = textsOf(end.draw(NO_SPLITS));
+        expect(texts.some(({ text }) => /^flap: INSIDE( FACE)?$/.test(text))).toBe(true);
+        const [outside, ...more] = texts.filter(({ text }) => /OUTSIDE/.test(text));
+        expect(more).toEqual([]);
+        // The way from the flap over the end, seen from the text: upright text has its top on the left.
+        const toRight = (hand === 'left') === (board === 'pin');
+        const arrow = outside?.turn === 90 ? (toRight ? '↓' : '↑') : toRight ? '→' : '←';
+        expect(outside?.text).toMatch(new RegExp(`^${arrow} OUTSIDE( FACE)?$`));
       }),
     );
   });
@@ -205,6 +229,78 @@ describe('a folded template', () => {
     expect(differences(segmentsOf(pieceOf(right, 'pin').draw(NO_SPLITS), 'groove'), levels(20, 43))).toEqual(
       [],
     );
+  });
+
+  it("reaches down to the side's own reference edge where its joint starts above it, and is whole below", () => {
+    const from = fc.double({ min: 2, max: 40, noNaN: true });
+    fc.assert(
+      fc.property(knownJoint, anyHand, from, (known, hand, jointFrom) => {
+        const plain = cornerOf(known, { hand });
+        const piece = pieceOf({ ...plain, tailBoard: { ...plain.tailBoard, jointFrom } }, 'tail');
+        const drawing = piece.draw(NO_SPLITS);
+        const bands = bandsOn(piece, known, 'tail', hand);
+        const raised = (lines: readonly Segment[]) =>
+          lines.map(
+            ([[ax, ay], [bx, by]]): Segment => [
+              [ax, ay + jointFrom],
+              [bx, by + jointFrom],
+            ],
+          );
+        for (const role of ['slope', 'baseline', 'lap'] as const)
+          expect(differences(segmentsOf(drawing, role), raised(linesOf(bands, role)))).toEqual([]);
+        // A square line ends the lower half space: from baseline to baseline, in one piece on each surface.
+        const [left = { x0: 0 }, end = { x0: 0, x1: 0 }, right = { x1: 0 }] = bands;
+        const stops = [left.x0 + 12, end.x0, end.x1, right.x1 - 12];
+        const lowest = stops.slice(1).map(
+          (x1, i): Segment => [
+            [stops[i] ?? 0, jointFrom],
+            [x1, jointFrom],
+          ],
+        );
+        expect(
+          differences(segmentsOf(drawing, 'square'), [...raised(linesOf(bands, 'square')), ...lowest]),
+        ).toEqual([]);
+        const edge: Segment = [
+          [left.x0, 0],
+          [right.x1, 0],
+        ];
+        expect(differences(segmentsOf(drawing, 'outline', 'edge'), [edge])).toEqual([]);
+        for (const line of segmentsOf(drawing, 'waste'))
+          for (const [, y] of line) expect(y).toBeGreaterThan(jointFrom - 1e-9);
+        // A tag is 12 mm high at least.
+        expect([known.width + jointFrom, 12].some((height) => Math.abs(piece.height - height) < 1e-9)).toBe(
+          true,
+        );
+        expect(
+          textsOf(drawing).filter(({ text, at: [, y] }) => /^(END|WASTE)$/.test(text) && y < jointFrom),
+        ).toEqual([]);
+      }),
+    );
+  });
+
+  it('says that there is no tail below a joint that starts above the reference edge, and where it starts', () => {
+    const joint = jointOf({
+      kind: 'through',
+      width: 55,
+      tailBoard: 11,
+      pinBoard: 11,
+      spacing: { kind: 'even' },
+    });
+    const plain = cornerOf({ joint });
+    const groove = { offset: 11, width: 5 };
+    const side = { ...plain.tailBoard, jointFrom: 16, groove };
+    const piece = pieceOf({ ...plain, tailBoard: side }, 'tail');
+    const texts = textsOf(piece.draw(NO_SPLITS));
+    expect(piece.height).toBe(71);
+    // On the outside face and on the end grain; the inside face has the groove there.
+    const none = texts.filter(({ text }) => text === 'NO TAIL');
+    expect(none).toHaveLength(2);
+    for (const word of none) expect(textBox(word).y1).toBeLessThan(16);
+    expect(texts.map(({ text }) => text)).toContain('joint starts 16 mm above');
+    expect(texts.map(({ text }) => text)).toContain('groove');
+    for (const words of [texts, textsOf(pieceOf(plain, 'tail').draw(NO_SPLITS))])
+      expect(words.some(({ text }) => text === '← reference edge')).toBe(true);
+    expect(wordsOf(pieceOf(plain, 'tail').draw(NO_SPLITS)).join()).not.toMatch(/NO TAIL|joint/);
   });
 
   it('may be split at its folds, and between the slopes of any tail', () => {
