@@ -38,14 +38,15 @@ export interface Sizes {
  *
  * An inset front lies in the opening, flush with its edges, so the depth is the opening's less the clearance behind.
  * A front with a lip lies before the opening by the lip's thickness, so the depth is that much more: behind the lip lies
- * the box that the opening asks for. Where a drawer has its own size, that is the size of its box and its depth overall.
+ * the box that the opening asks for. Where a drawer has its own size, that is its outside size, lip included.
  */
 export const sizesOf = (spec: DrawerSpec): Sizes => {
   const { space, lip, stock, joint, groove } = spec;
   const box = space.kind === 'opening' ? space.opening : space.size;
   const fit = space.kind === 'opening' ? space.fit : { side: 0, top: 0, behind: 0 };
-  const width = box.width - 2 * fit.side - (space.kind === 'size' ? 2 * (lip?.sides ?? 0) : 0);
-  const height = box.height - fit.top;
+  const over = (space.kind === 'size' ? lip : undefined) ?? { sides: 0, top: 0, bottom: 0 };
+  const width = box.width - 2 * fit.side - 2 * over.sides;
+  const height = box.height - fit.top - over.top - over.bottom;
   const { setBack: lap } = KINDS[joint.kind].shape({
     ...joint,
     tailBoard: stock.side.thickness,

@@ -83,7 +83,7 @@ export interface DrawerSpec {
   readonly name: string;
   /** How many equal ones are made: a whole number, 1 to 1000. */
   readonly count: number;
-  /** Sized to its opening, or by its own outer size: the front's length, the sides' width, the depth overall. */
+  /** Sized to its opening, or by its outside size, lip included: the front's length and width, the depth overall. */
   readonly space:
     | { readonly kind: 'opening'; readonly opening: Opening; readonly fit: Fit }
     | { readonly kind: 'size'; readonly size: Opening };

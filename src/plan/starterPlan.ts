@@ -173,7 +173,7 @@ drawers:
   - name: Letters
     opening: {width: ${s.wide[0]}, height: ${s.wide[1]}, depth: ${s.wide[2]}}
     joint: {tails: 5}
-  # A drawer may be given by its own outer size, in place of an opening.
+  # A drawer may be given by its outside size, lip included, in place of an opening.
   # - name: Loose tray
   #   size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}
 

@@ -104,7 +104,12 @@ export const namedCorners = ({ set, joints }: Pick<Project, 'set' | 'joints'>): 
 
 /** The front corners of a set's drawers, for comparison. */
 export const frontCorners = ({ drawers }: DrawerSet) =>
-  drawers.map(({ spec: { name, count }, front }) => ({ name, count, joint: front }));
+  drawers.map(({ spec: { name, count }, sizes: { rebate }, front }) => ({
+    name,
+    count,
+    joint: front,
+    lip: rebate,
+  }));
 
 /** Whether there are guides to make: only where corners are cut with a bush. */
 export const hasGuides = ({ cuts }: Pick<Project, 'cuts'>): boolean =>

@@ -1,3 +1,4 @@
+import { type Cabinet, cabinetOf } from '../drawer/cabinet.ts';
 import type { Drawer, Family } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
 import { familyOf } from '../drawer/familyTarget.ts';
@@ -195,12 +196,14 @@ const benchLayout = (project: Project, drawers: readonly Drawer[], options: Shee
   return layoutOf(project, options, (area) => drawers.map((drawer) => bench(drawer, area)));
 };
 
-/** Corners to compare, in the order of the cabinet. */
+/** Corners to compare, in the plan's order. */
 export interface ComparedSet {
   readonly name: string;
   readonly units: Notation;
   readonly family: Family;
   readonly rows: readonly ComparedCorner[];
+  /** The fronts of the compared drawers; absent for corners without drawers. */
+  readonly cabinet?: Cabinet;
 }
 
 /** Some of a set's drawers to compare: the tail width is that of the whole set, the spread that of these. */
@@ -219,6 +222,7 @@ const comparedSet = (
       pin,
     ),
     rows,
+    cabinet: cabinetOf(drawers),
   };
 };
 
@@ -227,11 +231,11 @@ export const comparisonSheets = (compared: ComparedSet, options: SheetOptions): 
   layPages(comparisonLayout(compared, options));
 
 const comparisonLayout = (compared: ComparedSet, options: SheetOptions): Layout => {
-  const { name: title, units, family, rows } = compared;
+  const { name: title, units, family, rows, cabinet } = compared;
   return layoutOf(
     compared,
     options,
-    asLeading((area) => comparison(rows, { title, family, units, area })),
+    asLeading((area) => comparison(rows, { title, family, units, area, ...(cabinet && { cabinet }) })),
   );
 };
 

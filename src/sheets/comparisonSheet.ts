@@ -1,3 +1,4 @@
+import type { Cabinet } from '../drawer/cabinet.ts';
 import type { Family } from '../drawer/drawer.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { PENS } from '../drawing/pens.ts';
@@ -8,7 +9,8 @@ import type { Size } from '../paper/printable.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { areaNumber, areaUnit, formatLength } from '../units/formatLength.ts';
 import type { Notation } from '../units/notation.ts';
-import { sideView } from './sideView.ts';
+import { elevation } from './elevation.ts';
+import { type LipReach, sideView } from './sideView.ts';
 import { SMALL } from './template/lettering.ts';
 import { type Block, beside, paragraph, picture, space, stack } from './typeset/block.ts';
 
@@ -17,77 +19,114 @@ export interface ComparedCorner {
   readonly name: string;
   readonly count: number;
   readonly joint: Joint;
+  /** Absent where the front has none. */
+  readonly lip?: LipReach;
 }
 
 export interface ComparisonOptions {
   readonly title: string;
   readonly family: Pick<Family, 'target' | 'spread'>;
+  /** The fronts of the compared drawers, by their places in the rows; absent for corners without drawers. */
+  readonly cabinet?: Cabinet;
   readonly units: Notation;
   /** Usable area of a page, mm. */
   readonly area: Size;
 }
 
 const TITLE = 6;
-/** Gap between a view and its figures, and between two views at full size, mm. */
+/** Gap between parts of a sheet, and between two views, mm. */
 const GAP = 6;
-/** Gap between drawers, mm of the cabinet. */
-const REVEAL = 3;
-const LARGEST_SCALE = 0.5;
-/** Width of the stack as a share of a page's, and the largest share of the stack for its joints. */
-const STACK = 0.32;
-const JOINTS = 0.7;
-/** Length of the side beyond the joint at full size, mm. */
-const BEYOND = 40;
+/** Gap between a view and its figures, mm. */
+const BESIDE = 3;
+/** Scales of corners, as 1 : n: those that show a joint well, and those for boards that are too wide for them. */
+const SCALES = { usual: [2, 2.5, 3, 4, 5], small: [6, 8, 10, 15, 20, 30, 50, 100] };
+/** Least length of the side beyond the joint, on the sheet and at full size, mm. */
+const BEYOND = { small: 5, full: 40 };
+/** Least width of a corner's figures, mm. */
+const FIGURES = 40;
 
 /**
- * The comparison sheets of a set: every corner from the side, stacked in the order of the cabinet, to one scale, with its
- * figures; then the narrowest and the widest side by side at full size, where a page holds both.
- * @param rows from the top of the cabinet down, at least one
+ * The comparison sheets of a set: its fronts in rows and columns; every front corner from the side, to one scale, with its
+ * figures; then the narrowest and the widest corner side by side at full size, where a page holds both.
+ * @param rows in the plan's order, at least one
  */
 export const comparison = (rows: readonly ComparedCorner[], options: ComparisonOptions): Drawing[] => [
-  ...stacked(rows, options),
+  ...together(rows, options),
   ...extremes(rows, options),
 ];
 
-const stacked = (
-  rows: readonly ComparedCorner[],
-  { title, family, units, area }: ComparisonOptions,
-): Drawing[] => {
+const together = (rows: readonly ComparedCorner[], options: ComparisonOptions): Drawing[] => {
+  const { title, family, cabinet, units, area } = options;
   const head = heading(title, familyWords(family, units), area.width);
-  const room = area.height - head.height - GAP;
-  const seen = STACK * area.width;
-  const drawn = rows.map(({ joint, ...row }) => ({
-    joint,
-    label: label({ joint, ...row }, units, area.width - seen - GAP),
-  }));
-  const most = (of: (row: (typeof drawn)[number]) => number) => Math.max(...drawn.map(of));
-  const total = drawn.reduce((sum, { joint }) => sum + joint.width + REVEAL, 0);
-  const lines = rows.length * PENS.medium.width;
-  const scale = Math.min(
-    // A tall set continues on further pages where one scale would be too small for its figures.
-    Math.max(
-      Math.min(LARGEST_SCALE, (room - lines) / total),
-      most((row) => row.label.height / row.joint.width),
+  const first = cabinet === undefined ? [head] : [head, elevation(rows, cabinet, area)];
+  const room = (blocks: readonly Block[]) => area.height - stack(blocks, GAP).height - GAP;
+  const cornersAt = (n: number) => {
+    const scale = 1 / n;
+    const note = paragraph(
+      [
+        {
+          text: `Front corners from the side, the front at the left, 1\u00A0:\u00A0${n}`,
+          size: SMALL,
+          weight: 'bold',
+        },
+      ],
+      area.width,
+    );
+    const lines = cornerLines(rows, scale, options);
+    return { note, lines, pages: paged(lines, room([...first, note]), room([head, note])) };
+  };
+  type Laid = ReturnType<typeof cornersAt>;
+  const fits = ({ note, lines }: Laid) => lines.every(({ height }) => height <= room([head, note]) + EPSILON);
+  const usual = SCALES.usual.map(cornersAt).filter(fits);
+  const least = Math.min(...usual.map(({ pages }) => pages.length));
+  const laid =
+    usual.find(({ pages }) => pages.length === least) ??
+    SCALES.small.map(cornersAt).find(fits) ??
+    cornersAt(SCALES.small.at(-1) ?? 1);
+  return laid.pages.map((lines, i) =>
+    sheet(
+      stack(
+        [...(i === 0 ? first : [head]), ...(lines.length > 0 ? [laid.note, stack(lines, GAP)] : [])],
+        GAP,
+      ),
+      area,
     ),
-    (JOINTS * seen) / most(({ joint }) => jointReach(joint)),
-    (room - PENS.medium.width) / most(({ joint }) => joint.width),
   );
-  const pages: Block[][] = [];
-  let left = 0;
-  for (const { joint, label: figures } of drawn) {
-    const view = picture(sideView(joint, seen / scale, scale));
-    const block = beside([
-      [0, view],
-      [seen + GAP, stack([space(Math.max(0, view.height - figures.height) / 2), figures])],
-    ]);
-    if (pages.length === 0 || block.height > left + EPSILON) {
+};
+
+/** The corners with their figures, as many beside each other as there is room for. */
+const cornerLines = (
+  rows: readonly ComparedCorner[],
+  scale: number,
+  { units, area }: ComparisonOptions,
+): Block[] => {
+  const seen = Math.max(...rows.map(({ joint }) => jointReach(joint))) * scale + BEYOND.small;
+  const columns = Math.max(1, Math.floor((area.width + GAP) / (seen + BESIDE + FIGURES + GAP)));
+  const cell = (area.width + GAP) / columns;
+  const shown = rows.map((row, i) =>
+    beside([
+      [0, picture(sideView(row.joint, seen / scale, scale, row.lip))],
+      [seen + BESIDE, label(row, i, units, cell - seen - BESIDE - GAP)],
+    ]),
+  );
+  return Array.from({ length: Math.ceil(shown.length / columns) }, (_, line) =>
+    beside(shown.slice(line * columns, (line + 1) * columns).map((block, i) => [i * cell, block])),
+  );
+};
+
+/** Lines on pages of which the first has less room, and is left without any where its room is too small for the first line. */
+const paged = (lines: readonly Block[], first: number, later: number): Block[][] => {
+  const pages: Block[][] = [[]];
+  let left = first;
+  for (const line of lines) {
+    if (line.height > left + EPSILON) {
       pages.push([]);
-      left = room;
+      left = later;
     }
-    pages.at(-1)?.push(block);
-    left -= block.height + REVEAL * scale;
+    pages.at(-1)?.push(line);
+    left -= line.height + GAP;
   }
-  return pages.map((page) => sheet(stack([head, stack(page, REVEAL * scale)], GAP), area));
+  return pages;
 };
 
 /** Reach of a corner's joint seen from the side, mm. */
@@ -110,8 +149,13 @@ const familyWords = ({ target, spread }: ComparisonOptions['family'], units: Not
 const measure = (value: number, units: Notation): string =>
   formatLength(value, units).replaceAll(' ', '\u00A0');
 
-/** A drawer's name, and below it `4 tails of 21.4 mm, pins 5 mm, 4.3 : 1, glue 31 cm²`. */
-const label = ({ name, count, joint }: ComparedCorner, units: Notation, width: number): Block => {
+/** A drawer's number and name, and below it `4 tails of 21.4 mm, pins 5 mm, 4.3 : 1, glue 31 cm²`. */
+const label = (
+  { name, count, joint }: ComparedCorner,
+  index: number,
+  units: Notation,
+  width: number,
+): Block => {
   const tail = meanTail(joint);
   const pin = meanPin(joint);
   const mean = joint.even ? '' : 'on average ';
@@ -122,20 +166,29 @@ const label = ({ name, count, joint }: ComparedCorner, units: Notation, width: n
     `glue ${units === 'mm' ? (glueArea(joint) / 100).toFixed(0) : areaNumber(glueArea(joint), units)}\u00A0${areaUnit(units).replaceAll(' ', '\u00A0')}`,
   ].join(', ');
   return stack([
-    paragraph([{ text: count > 1 ? `${name} × ${count}` : name, size: SMALL, weight: 'bold' }], width),
+    paragraph(
+      [{ text: `${index + 1} ${count > 1 ? `${name} × ${count}` : name}`, size: SMALL, weight: 'bold' }],
+      width,
+    ),
     paragraph([{ text, size: SMALL, weight: 'regular' }], width),
   ]);
 };
 
 /** The narrowest and the widest corner side by side at full size, where they differ and one page holds both. */
 const extremes = (rows: readonly ComparedCorner[], { units, area }: ComparisonOptions): Drawing[] => {
-  const ordered = rows.toSorted((a, b) => a.joint.width - b.joint.width);
+  const ordered = rows
+    .map((row, index) => ({ ...row, index }))
+    .toSorted((a, b) => a.joint.width - b.joint.width);
   const ends = [ordered[0], ordered.at(-1)].filter((row) => row !== undefined);
   const [narrow, wide] = ends;
   if (narrow === undefined || wide === undefined || narrow.joint.width === wide.joint.width) return [];
+  const foot = Math.max(...ends.map(({ lip }) => lip?.bottom ?? 0));
   const columns = ends.map((row) => {
-    const length = jointReach(row.joint) + BEYOND;
-    return { length, label: label(row, units, length), view: picture(sideView(row.joint, length, 1)) };
+    const length = jointReach(row.joint) + BEYOND.full;
+    const { box, marks } = sideView(row.joint, length, 1, row.lip);
+    // Both sides stand on one line, whatever lips hang below it.
+    const view = picture({ box: { ...box, y0: -foot - PENS.medium.width / 2 }, marks });
+    return { length, label: label(row, row.index, units, length), view };
   });
   const head = heading(
     'Narrowest and widest, full size',

@@ -1,6 +1,6 @@
 import type { Drawing, FillMark, Path, Point, StrokeMark } from '../drawing/drawing.ts';
 import { PENS } from '../drawing/pens.ts';
-import { line, polygon, rectangle, stroke } from '../drawing/shapes.ts';
+import { line, polygon, stroke } from '../drawing/shapes.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { SideView } from '../joint/kinds/kind.ts';
 import { kindOf } from '../joint/kinds/kinds.ts';
@@ -17,24 +17,43 @@ export const tailMarks = ({ tails }: SideView, place: (point: Point) => Point): 
   return [{ kind: 'fill', role: 'waste', tone: TONE, paths }, stroke('slope', 'saw', paths)];
 };
 
+/** How far a front's lip extends beyond its sides' edges, mm. */
+export interface LipReach {
+  readonly top: number;
+  readonly bottom: number;
+}
+
 /**
- * A closed corner seen from the side, `length` mm of it: at the left what shows of the pin board, such as its lap, then the
- * tails, shaded, with the pins' ends between them, then the tail board's face. The reference edge is the lower edge, at y 0.
+ * A closed corner seen from the side, `length` mm of it: at the left what shows of the pin board, such as its lap and its
+ * lip, then the tails, shaded, with the pins' ends between them, then the tail board's face. The tail board's lower edge is at y 0.
  */
-export const sideView = (joint: Joint, length: number, scale: number): Drawing => {
-  const { width } = joint;
+export const sideView = (
+  joint: Joint,
+  length: number,
+  scale: number,
+  lip: LipReach = { top: 0, bottom: 0 },
+): Drawing => {
+  const { width, pinBoard } = joint;
   const side = kindOf(joint).sideView(joint);
   const place = ([x, u]: Point): Point => [x * scale, u * scale];
   const upright = (x: number): Path => line(x * scale, 0, x * scale, width * scale);
   const half = PENS.medium.width / 2;
+  const [foot, top] = [-lip.bottom, width + lip.top];
+  const outline: readonly Point[] = [
+    [0, foot],
+    [pinBoard.lap, foot],
+    [pinBoard.lap, 0],
+    [length, 0],
+    [length, width],
+    [pinBoard.lap, width],
+    [pinBoard.lap, top],
+    [0, top],
+  ];
   return {
-    box: { x0: -half, y0: -half, x1: length * scale + half, y1: width * scale + half },
+    box: { x0: -half, y0: foot * scale - half, x1: length * scale + half, y1: top * scale + half },
     marks: [
       ...tailMarks(side, place),
-      stroke('outline', 'medium', [
-        rectangle(0, 0, length * scale, width * scale),
-        ...side.uprights.map(upright),
-      ]),
+      stroke('outline', 'medium', [polygon(outline.map(place)), ...side.uprights.map(upright)]),
     ],
   };
 };

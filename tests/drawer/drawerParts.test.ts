@@ -64,9 +64,10 @@ describe('the boards of a drawer', () => {
     expect(finished(plain.front)).toEqual([300, 90, 20]);
     expect(finished(plain.side)).toEqual([395, 90, 11]);
     const lipped = boards({ space, lip });
-    expect(finished(lipped.front)).toEqual([300, 90 + 9, 20]);
-    expect(finished(lipped.side)).toEqual([395, 90, 11]);
-    expect(finished(lipped.back)).toEqual([288, 90 - 4 - 16, 11]);
+    // The size is that of the front with its lip, so the sides are 5 and 4 less wide.
+    expect(finished(lipped.front)).toEqual([300, 90, 20]);
+    expect(finished(lipped.side)).toEqual([395, 90 - 9, 11]);
+    expect(finished(lipped.back)).toEqual([288, 90 - 9 - 4 - 16, 11]);
   });
 
   it('have a bottom narrower by their slips, which reach from the front to the back', () => {

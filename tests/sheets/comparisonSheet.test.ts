@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cabinetOf } from '../../src/drawer/cabinet.ts';
 import type { Drawing, FillMark } from '../../src/drawing/drawing.ts';
 import { tailOutline } from '../../src/joint/tailOutline.ts';
+import { frontCorners } from '../../src/project/project.ts';
 import { type ComparedCorner, comparison } from '../../src/sheets/comparisonSheet.ts';
 import type { Unit } from '../../src/units/unit.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
@@ -92,6 +94,21 @@ describe('the comparison', () => {
     ).toEqual(many.map(({ name }) => name));
   });
 
+  it('shows a lip beyond the side’s edges, to the same scale', () => {
+    const lip = { sides: 8, top: 6, bottom: 9 };
+    const lipped = made(inOpening(280, 110, 420, { lip }))?.drawer;
+    if (lipped === undefined) throw new Error('this drawer can be made');
+    const [page] = draw(frontCorners({ drawers: [lipped], advice: [] }));
+    const [outline] = (page?.marks ?? []).flatMap((mark) =>
+      mark.kind === 'stroke' && mark.role === 'outline' ? mark.paths.slice(0, 1) : [],
+    );
+    const levels = [...new Set(outline?.points.map(([, y]) => y))].toSorted((a, b) => a - b);
+    // At 1 : 2: 9 below, a side of 109, and the gap above of 1 with the 6 of the lip.
+    const [foot = 0] = levels;
+    expect(levels.map((y) => Math.round(1e6 * (y - foot)) / 1e6)).toEqual([0, 4.5, 59, 62.5]);
+    expect(page && wordsOf(page)).toContain('1\u00A0:\u00A02');
+  });
+
   it('states that tails differ where they do', () => {
     const graded = { ...drawer().joint, spacing: { kind: 'graded', ratio: 1.2, from: 'edge' } as const };
     const joint = made(drawer({ joint: graded }))?.drawer.front;
@@ -106,8 +123,15 @@ describe('the comparison', () => {
         fc.constantFrom<Unit>('mm', 'in'),
         fc.constantFrom(...Object.values(AREAS)),
         (all, units, area) => {
-          const rows = all.map(({ drawer: { spec, front } }) => ({ ...spec, joint: front }));
-          expect(draw(rows, area, units).flatMap(sheetFaults)).toEqual([]);
+          const drawers = all.map(({ drawer: made }) => made);
+          const pages = comparison(frontCorners({ drawers, advice: [] }), {
+            title: 'Any set',
+            family: { target: 20, spread: 1 },
+            cabinet: cabinetOf(drawers),
+            units,
+            area,
+          });
+          expect(pages.flatMap(sheetFaults)).toEqual([]);
         },
       ),
       { numRuns: 20 },

@@ -16,7 +16,7 @@ export const addCompare = (program: Command): void => {
     .command('compare')
     .summary('see a whole set together, narrow and wide')
     .description(
-      'Compares the front corners of a set: a table here, and with --out a sheet on which they are stacked as in the cabinet.',
+      'Compares the front corners of a set: a table here, and with --out a sheet of the fronts in rows and columns, and of every corner to one scale.',
     )
     .argument('[plan]', 'a plan file')
     .option('--widths <lengths>', 'bare widths instead of a plan: 60,90,140,200')

@@ -1,3 +1,4 @@
+import { cabinetOf } from '../../drawer/cabinet.ts';
 import { USUAL_FRONT } from '../../drawer/drawerSpec.ts';
 import { layOutWidths } from '../../drawer/layOutWidths.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
@@ -51,6 +52,7 @@ const ofPlan = async (plan: string | undefined, options: JointOptions): Promise<
     units,
     family: set.family,
     rows: frontCorners(set),
+    cabinet: cabinetOf(set.drawers),
     advice: set.advice,
   };
 };
@@ -107,32 +109,63 @@ const record = ({ family, rows }: Comparison) => ({
   })),
 });
 
-const text = ({ units, family, rows, advice }: Comparison): string[] => [
-  ...fitTable(
-    [
-      'drawer',
-      'count',
-      `height ${unitOf(units)}`,
-      'tails',
-      `tail ${unitOf(units)}`,
-      `pin ${unitOf(units)}`,
-      'ratio',
-      `glue ${areaUnit(units)}`,
-    ],
-    rows.map(({ name, count, joint }) => [
-      name,
-      String(count),
-      formatNumber(joint.width, units),
-      String(joint.tails.length),
-      formatNumber(meanTail(joint), units),
-      formatNumber(meanPin(joint), units),
-      (meanTail(joint) / meanPin(joint)).toFixed(2),
-      areaNumber(glueArea(joint), units),
-    ]),
-    [false, true, true, true, true, true, true, true],
-    1,
-  ),
-  '',
-  ...terminalLines(familySentence(family, units)),
-  ...adviceText(advice, units),
-];
+/** The most rows of the cabinet that are listed. */
+const MOST_ROWS = 20;
+
+/** The drawers in their rows, a row a line, where any stand beside each other. */
+const cabinetText = ({ rows, cabinet }: Comparison): string[] => {
+  if (cabinet === undefined || cabinet.rows.length > MOST_ROWS || cabinet.leftOut > 0) return [];
+  if (cabinet.rows.every((row) => row.length === 1)) return [];
+  const lines = cabinet.rows.map((row) => {
+    const runs: { index: number; count: number }[] = [];
+    for (const { index } of row) {
+      const last = runs.at(-1);
+      if (last?.index === index) last.count += 1;
+      else runs.push({ index, count: 1 });
+    }
+    const names = runs.map(({ index, count }) => {
+      const name = rows[index]?.name ?? '';
+      return count > 1 ? `${name} × ${count}` : name;
+    });
+    return `  ${names.join(' | ')}`;
+  });
+  return [
+    '',
+    ...terminalLines("Rows from the top, assumed from the plan's order and the heights:"),
+    ...lines.flatMap(terminalLines),
+  ];
+};
+
+const text = (comparison: Comparison): string[] => {
+  const { units, family, rows, advice } = comparison;
+  return [
+    ...fitTable(
+      [
+        'drawer',
+        'count',
+        `height ${unitOf(units)}`,
+        'tails',
+        `tail ${unitOf(units)}`,
+        `pin ${unitOf(units)}`,
+        'ratio',
+        `glue ${areaUnit(units)}`,
+      ],
+      rows.map(({ name, count, joint }) => [
+        name,
+        String(count),
+        formatNumber(joint.width, units),
+        String(joint.tails.length),
+        formatNumber(meanTail(joint), units),
+        formatNumber(meanPin(joint), units),
+        (meanTail(joint) / meanPin(joint)).toFixed(2),
+        areaNumber(glueArea(joint), units),
+      ]),
+      [false, true, true, true, true, true, true, true],
+      1,
+    ),
+    '',
+    ...terminalLines(familySentence(family, units)),
+    ...cabinetText(comparison),
+    ...adviceText(advice, units),
+  ];
+};

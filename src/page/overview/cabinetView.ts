@@ -1,9 +1,9 @@
 import { html, nothing, render, svg } from 'lit-html';
+import { type CabinetFront, cabinetOf } from '../../drawer/cabinet.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
 import { MOST_DRAWN, type View, type ViewActions } from '../model/viewState.ts';
-import { type CabinetFront, cabinetOf } from './cabinet.ts';
 
 /** Round the drawers, in px. */
 const FRAME = 10;
@@ -19,6 +19,7 @@ export const cabinetView =
     if (drawers.length === 0) return;
     const { units } = now.project;
     const cabinet = cabinetOf(drawers);
+    const fronts = cabinet.rows.flat();
     const scale = Math.min(
       (room.cabinet - 2 * FRAME) / cabinet.width,
       (MOST_HEIGHT - 2 * FRAME) / cabinet.height,
@@ -31,7 +32,7 @@ export const cabinetView =
       if (drawer === undefined) return nothing;
       const chosen = ref.of === 'drawer' && ref.index === index;
       // The keyboard and screen readers have one item for equal drawers.
-      const first = cabinet.fronts[i - 1]?.index !== index;
+      const first = fronts[i - 1]?.index !== index;
       const choose = () => select({ of: 'drawer', index, end: 'front' });
       const chooseByKey = (event: KeyboardEvent): void => {
         if (event.key !== 'Enter' && event.key !== ' ') return;
@@ -42,10 +43,12 @@ export const cabinetView =
       const [x0, y1] = [FRAME + x * scale, height - FRAME - y * scale];
       const [w, h] = [wide * scale, high * scale];
       const strip = drawer.spec.stock.side.thickness * scale;
+      // Behind a lip, the sides are in from the front's ends.
+      const { sides, bottom } = drawer.sizes.rebate;
       const tails = drawer.front.tails.flatMap(({ tip: [from, to] }) =>
-        [x0, x0 + w - strip].map(
+        [x0 + sides * scale, x0 + w - sides * scale - strip].map(
           (left) =>
-            `M${px(left)} ${px(y1 - from * scale)}h${px(strip)}V${px(y1 - to * scale)}h${px(-strip)}Z`,
+            `M${px(left)} ${px(y1 - (bottom + from) * scale)}h${px(strip)}V${px(y1 - (bottom + to) * scale)}h${px(-strip)}Z`,
         ),
       );
       return svg`<g class="front ${chosen ? 'chosen' : ''}" role=${first ? 'button' : 'presentation'}
@@ -62,7 +65,7 @@ export const cabinetView =
       html`<svg class="cabinet" role="group" aria-label="The drawers in the cabinet"
         width=${px(width)} height=${px(height)} viewBox="0 0 ${px(width)} ${px(height)}">
         <path class="carcase" d="M1 1H${width - 1}V${height - 1}H1Z"></path>
-        ${cabinet.fronts.map(drawn)}
+        ${fronts.map(drawn)}
       </svg>`,
       host,
     );

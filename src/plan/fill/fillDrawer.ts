@@ -30,21 +30,23 @@ const DEFAULTS = {
   mm: {
     fit: { side: 0.5, top: 1, behind: 10 },
     groove: { offset: 10, width: 5 },
+    thinBottom: 7,
     backDrop: 4,
     slack: 0.5,
   },
   in: {
     fit: { side: MM_PER_INCH / 64, top: MM_PER_INCH / 32, behind: (MM_PER_INCH * 3) / 8 },
     groove: { offset: (MM_PER_INCH * 3) / 8, width: MM_PER_INCH / 4 },
+    thinBottom: (MM_PER_INCH * 5) / 16,
     backDrop: (MM_PER_INCH * 5) / 32,
     slack: MM_PER_INCH / 64,
   },
 } as const satisfies Record<Unit, object>;
 const INSET = { sides: 0, top: 0, bottom: 0 };
 
-/** In mm: half the side's thickness, rounded down to the half millimetre or to 1/32 in; common practice. */
-const defaultGrooveDepth = (side: number, unit: Unit): number =>
-  unit === 'mm' ? Math.floor(side) / 2 : nextMark(side / 2, 'below', 'in/32');
+/** In mm: half the thickness of a board that carries the groove, rounded down to the half millimetre or to 1/32 in; common practice. */
+const defaultGrooveDepth = (board: number, unit: Unit): number =>
+  unit === 'mm' ? Math.floor(board) / 2 : nextMark(board / 2, 'below', 'in/32');
 
 /** The keys that a plan gives for all its drawers. */
 type DrawerDefaults = Pick<
@@ -76,9 +78,16 @@ export const fillDrawer = (
   ];
   if (!isStock(front) || !isStock(side) || !isStock(back))
     return refuse(...complaints, ...wrongOf(spaceOf(plan, drawer, at, defaults.fit, undefined)));
+  // Sides that are proud are planed flush after the groove is cut.
+  const wall = side.thickness - (joint.proud ?? 0);
+  const carrier = bottom.hold.kind === 'slips' ? Math.min(wall, bottom.hold.width) : wall;
+  const board = { ...plan.stock?.bottom, ...drawer.stock?.bottom };
   const { stopped = 'none', ...groove } = {
     ...defaults.groove,
-    depth: defaultGrooveDepth(side.thickness, unit),
+    // The edges of a thick bottom are thinned to the usual width.
+    ...(board.thickness !== undefined &&
+      board.thickness <= defaults.thinBottom && { width: board.thickness }),
+    depth: defaultGrooveDepth(carrier, unit),
     ...plan.groove,
     ...drawer.groove,
   };
@@ -86,7 +95,7 @@ export const fillDrawer = (
     front,
     side,
     back,
-    bottom: { thickness: groove.width, ...plan.stock?.bottom, ...drawer.stock?.bottom },
+    bottom: { thickness: groove.width, ...board },
   };
   const movement = fillMovement(plan, stock, bottom.kind, { stock: drawer.stock, at });
   const space = spaceOf(plan, drawer, at, defaults.fit, movement.ok ? movement.value : undefined);

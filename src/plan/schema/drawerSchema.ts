@@ -62,9 +62,11 @@ export const drawerKeys = (unit: Unit) => {
         offset: gap.describe(
           "From the reference edge to the groove's lower edge. 10 mm, or 3/8 in, unless given.",
         ),
-        width: length(ranges.GROOVE).describe("The groove's width. 5 mm, or 1/4 in, unless given."),
+        width: length(ranges.GROOVE).describe(
+          "The groove's width. Unless given, the thickness of a bottom of at most 7 mm, or 5/16 in; or else 5 mm, or 1/4 in.",
+        ),
         depth: length(ranges.GROOVE).describe(
-          "The groove's depth. Half the side's thickness, down to the half millimetre or to 1/32 in, unless given.",
+          "The groove's depth. Unless given, half the sides' thickness when planed flush, or half the slips' width where that is less, down to the half millimetre or to 1/32 in.",
         ),
         stopped: z
           .union([gap, choice('auto', 'none')], { error: 'a length, auto or none' })
@@ -144,7 +146,7 @@ export const drawerSchema = (unit: Unit) => {
     ...optional({
       count: wholeNumber(ranges.COUNT).describe('The quantity: equal drawers to make. 1 unless given.'),
       opening: box.describe('The clear hole that the drawer slides into. Give this or `size`.'),
-      size: box.describe("The drawer's own outer size, in place of `opening`."),
+      size: box.describe("The drawer's outside size, lip included, in place of `opening`."),
     }),
     ...drawerKeys(unit),
   });

@@ -135,9 +135,9 @@ const headline = ({ spec: { name, count } }: Drawer, type: TypeSizes, width: num
   ]);
 };
 
-/** The drawer's opening and clearance, or its own size; and the moisture content of the wood at these sizes. */
+/** The drawer's opening and clearance, or its outside size; and the moisture content of the wood at these sizes. */
 const outline = (
-  { spec: { space, movement } }: Drawer,
+  { spec: { space, lip, movement } }: Drawer,
   unit: Notation,
   { text: size }: TypeSizes,
 ): TextRun[] => {
@@ -146,7 +146,7 @@ const outline = (
     [width, height, depth].map(number).join(' × ');
   const text =
     space.kind === 'size'
-      ? `of its own size, ${of(space.size)} ${unitWords(unit)}`
+      ? `outside size${lip === undefined ? '' : ', lip included'}: ${of(space.size)} ${unitWords(unit)}`
       : `opening ${of(space.opening)} ${unitWords(unit)}; free ${number(space.fit.side)} at each side, ${number(space.fit.top)} at the top, ${number(space.fit.behind)} behind`;
   const wood =
     movement === undefined

@@ -16,7 +16,8 @@ export interface Dimension {
 }
 
 const GAP = 1;
-const OVERSHOOT = 1.5;
+/** Reach of extension lines beyond a dimension's line, mm. */
+export const OVERSHOOT = 1.5;
 /** Gap between a text and its line, mm. */
 const AIR = 0.5;
 const ARROW = { length: 3, half: 0.45 };

@@ -4,6 +4,7 @@ import type { Box, Mark, Path, Point } from '../../drawing/drawing.ts';
 import { stroke, textMark } from '../../drawing/shapes.ts';
 import { ASCENT, CAP_HEIGHT, DESCENT, textWidth } from '../../drawing/textWidth.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
+import { letterSize } from './sketchAxes.ts';
 
 /** Gap between a board and a corner's letter, ems of the letter. */
 const PAD = 0.3;
@@ -14,37 +15,49 @@ const NAME = 1.6;
 const LEAST_LINE = 5;
 const EQUAL = 'A–C = B–D';
 
+/** What is inside the boards of a sketch from above. */
+export interface InsideMarks {
+  readonly marks: readonly Mark[];
+  /** What has no room there and is written elsewhere: the diagonals' length. */
+  readonly without: readonly string[];
+}
+
 /**
  * The marks inside the boards of a sketch from above: the corners' letters, the names of front and back, and the diagonals
- * with their length. Names and length are left out where they do not fit.
+ * with their length. Names are left out where they do not fit.
  */
-export const insideMarks = (inside: Box, diagonal: string, type: TypeSizes): Mark[] => {
+export const insideMarks = (inside: Box, diagonal: string, type: TypeSizes): InsideMarks => {
   const { x0, y0, x1, y1 } = inside;
   const [width, height] = [x1 - x0, y1 - y0];
   const middle = (x0 + x1) / 2;
   const centre = (y0 + y1) / 2;
-  const pad = PAD * type.title;
+  const size = letterSize(type);
+  const pad = PAD * size;
   const low = y0 + pad;
-  const high = y1 - pad - CAP_HEIGHT * type.title;
+  const high = y1 - pad - CAP_HEIGHT * size;
   const letter = (text: CornerLetter, x: number, y: number, anchor: 'start' | 'end') =>
-    textMark(text, [x, y], type.title, { weight: 'bold', anchor });
+    textMark(text, [x, y], size, { weight: 'bold', anchor });
   // Reach of a letter from its inside corner, mm.
   const taken = {
-    x: pad + Math.max(...['A', 'B', 'C', 'D'].map((text) => textWidth(text, type.title, 'bold'))) + AIR,
-    y: pad + Math.max(ASCENT, CAP_HEIGHT + DESCENT) * type.title + AIR,
+    x: pad + Math.max(...['A', 'B', 'C', 'D'].map((text) => textWidth(text, size, 'bold'))) + AIR,
+    y: pad + Math.max(ASCENT, CAP_HEIGHT + DESCENT) * size + AIR,
   };
   const named = textWidth('front', type.text, 'regular') + 2 * taken.x <= width;
+  // Reach of a name from its board.
+  const name = named ? pad + Math.max(ASCENT, CAP_HEIGHT + DESCENT) * type.text + AIR : 0;
   const half = {
     x: Math.max(textWidth(EQUAL, type.note, 'regular'), textWidth(diagonal, type.figure, 'bold')) / 2 + AIR,
     y: 1.25 * type.figure + AIR,
   };
-  const measured = 2 * half.x <= width && 2 * (half.y + taken.y) <= height;
+  const betweenLetters = 2 * (half.x + taken.x) <= width;
+  const measured =
+    2 * half.x <= width && 2 * (half.y + (betweenLetters ? name : Math.max(name, taken.y))) <= height;
   // The stretch of a diagonal clear of letters, names and its length, as shares.
-  const clearOfNames = taken.y / height;
-  const meetsNames = named && clearOfNames * width > width / 2 - NAME * type.text;
-  const from = meetsNames ? clearOfNames : Math.min(taken.x / width, clearOfNames);
+  const clearOfLetters = Math.min(taken.x / width, taken.y / height);
+  const meetsName = named && (name / height) * width > width / 2 - NAME * type.text;
+  const from = meetsName ? Math.max(clearOfLetters, name / height) : clearOfLetters;
   const to = measured ? 0.5 - Math.min(half.x / width, half.y / height) : 0.5;
-  return [
+  const marks = [
     letter('A', x0 + pad, low, 'start'),
     letter('B', x1 - pad, low, 'end'),
     letter('C', x1 - pad, high, 'end'),
@@ -52,7 +65,7 @@ export const insideMarks = (inside: Box, diagonal: string, type: TypeSizes): Mar
     ...(named
       ? [
           textMark('front', [middle, low], type.text, { anchor: 'middle' }),
-          textMark('back', [middle, high], type.text, { anchor: 'middle' }),
+          textMark('back', [middle, y1 - pad - CAP_HEIGHT * type.text], type.text, { anchor: 'middle' }),
         ]
       : []),
     stroke('label', 'fold', diagonals(inside, [from, to])),
@@ -66,6 +79,7 @@ export const insideMarks = (inside: Box, diagonal: string, type: TypeSizes): Mar
         ]
       : []),
   ];
+  return { marks, without: measured ? [] : [`${EQUAL} = ${diagonal}`] };
 };
 
 /** A stretch of both diagonals of a box, from each corner; none where it is too short to look like a line. */

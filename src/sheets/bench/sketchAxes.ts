@@ -1,4 +1,5 @@
 import type { Drawer } from '../../drawer/drawer.ts';
+import { EPSILON } from '../../units/epsilon.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
 
 /** From a position along one axis of a drawer, mm, to its position on a sketch, mm. */
@@ -9,35 +10,69 @@ export interface SketchAxes {
   readonly across: Axis;
   readonly back: Axis;
   readonly up: Axis;
+  /** Whether all three have one scale. */
+  readonly toScale: boolean;
 }
 
-/** Thickness on a sketch: the least of a board, mm, and the most of all boards at one end, as a share of the view. */
-const LEAST_BOARD = 2.6;
-const MOST_BOARDS = 0.18;
+/** Em of a corner's letter on a sketch, mm. */
+export const letterSize = (type: TypeSizes): number => 1.3 * type.figure;
 
-/** Least sizes of a view, ems of text. */
-const LEAST = { width: 10.5, depth: 9.4, height: 3 };
+/** The least thickness of a board on a sketch, mm. */
+const LEAST_BOARD = 1.2;
 
-/** Axes of about one scale, except that every view is large enough for its lettering and thin boards are thick enough to see. */
+/** The least sizes on a sketch, for its lettering, ems of a corner's letter: clear inside from left to right and from front to back, and of the sides' width. */
+const LEAST = { width: 2.6, depth: 2.9, height: 0.9 };
+
+/** The least ratio of two outer sizes on a sketch, where their own is not less. */
+const LEAST_RATIO = 1.4;
+
+/**
+ * Axes to one scale where that leaves room for the lettering and shows the thinnest board. Elsewhere what is too small is
+ * shown larger, but the larger of two outer sizes, or of two boards, is the larger on the sketch too.
+ */
 export const sketchAxes = (
   { spec: { stock }, sizes, boards }: Drawer,
   scale: number,
   type: TypeSizes,
 ): SketchAxes => {
   const { width, depth, height, wall } = sizes;
-  const over = Math.max(LEAST.width * type.text, width * scale);
-  const along = Math.max(LEAST.depth * type.text, depth * scale);
-  const end = (view: number, ...thicknesses: readonly number[]): End => {
+  const side = [wall, ...(boards.slip === undefined ? [] : [boards.slip.thickness])];
+  const front = [stock.front.thickness];
+  const rear = [stock.back.thickness];
+  const thicker = Math.max(0, LEAST_BOARD - scale * Math.min(...side, ...front, ...rear));
+  const end = (thicknesses: readonly number[]): End => {
     const thickness = thicknesses.reduce((sum, each) => sum + each, 0);
-    const least = thicknesses.length * LEAST_BOARD;
-    return { thickness, shown: Math.min(Math.max(thickness * scale, least), MOST_BOARDS * view) };
+    return { thickness, shown: thicknesses.length * thicker + scale * thickness };
   };
-  const side = end(over, wall, ...(boards.slip === undefined ? [] : [boards.slip.thickness]));
+  const [left, first, last] = [end(side), end(front), end(rear)];
+  const shown = inOrder(scale, [
+    { length: width, least: LEAST.width * letterSize(type) + 2 * left.shown },
+    { length: depth, least: LEAST.depth * letterSize(type) + first.shown + last.shown },
+    { length: height, least: LEAST.height * letterSize(type) },
+  ]);
   return {
-    across: ends(width, over, side, side, scale),
-    back: ends(depth, along, end(along, stock.front.thickness), end(along, stock.back.thickness), scale),
-    up: (z) => z * Math.max(scale, (LEAST.height * type.text) / height),
+    across: ends(width, shown(width), left, left, scale),
+    back: ends(depth, shown(depth), first, last, scale),
+    up: (z) => (z * shown(height)) / height,
+    toScale: thicker === 0 && [width, depth, height].every((length) => shown(length) === scale * length),
   };
+};
+
+/** Lengths to scale, or as much longer as their least asks for; a longer one is longer on the sketch too. */
+const inOrder = (
+  scale: number,
+  lengths: readonly { readonly length: number; readonly least: number }[],
+): ((length: number) => number) => {
+  const shown = new Map<number, number>();
+  let before: { readonly length: number; readonly shown: number } | undefined;
+  for (const { length, least } of lengths.toSorted((a, b) => a.length - b.length)) {
+    const kept = before === undefined ? 0 : before.shown * Math.min(length / before.length, LEAST_RATIO);
+    // Rounding errors must not take a length that is to scale for one that is not.
+    const wanted = Math.max(least, kept);
+    before = { length, shown: wanted > scale * length + EPSILON ? wanted : scale * length };
+    shown.set(length, before.shown);
+  }
+  return (length) => shown.get(length) ?? scale * length;
 };
 
 /** Thickness of the boards at one end of an axis, and as shown, mm. */
@@ -57,3 +92,7 @@ const ends =
     const share = (measure - first.thickness) / (length - first.thickness - last.thickness);
     return first.shown + share * (shown - first.shown - last.shown);
   };
+
+/** What a view is called on the sheet. */
+export const viewName = (from: string, { toScale }: SketchAxes): string =>
+  toScale ? from : `${from}, not to scale`;

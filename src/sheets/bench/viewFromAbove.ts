@@ -1,25 +1,21 @@
 import type { Drawer } from '../../drawer/drawer.ts';
 import { boxOfMarks } from '../../drawing/boxOfMarks.ts';
-import type { Drawing, Mark, Path, StrokeMark } from '../../drawing/drawing.ts';
+import type { Drawing, Mark, Path, Point, StrokeMark } from '../../drawing/drawing.ts';
 import * as shapes from '../../drawing/shapes.ts';
 import { stroke, textMark } from '../../drawing/shapes.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import type { Notation } from '../../units/notation.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
 import { figure } from '../typeset/typeSizes.ts';
-import { dimension, roomFor } from './dimension.ts';
+import { dimension, OVERSHOOT, roomFor } from './dimension.ts';
 import { insideDiagonal, insideMarks } from './insideMarks.ts';
-import type { SketchAxes } from './sketchAxes.ts';
+import { type SketchAxes, viewName } from './sketchAxes.ts';
 
 /** A drawer from above, its front at the bottom, the corners lettered; the outer corner of its front's left end is the origin. */
-export const viewFromAbove = (
-  drawer: Drawer,
-  { across, back }: SketchAxes,
-  unit: Notation,
-  type: TypeSizes,
-): Drawing => {
+export const viewFromAbove = (drawer: Drawer, axes: SketchAxes, unit: Notation, type: TypeSizes): Drawing => {
+  const { across, back } = axes;
   const { sizes, boards, spec } = drawer;
-  const { width, depth, wall, lap, rebate } = sizes;
+  const { width, depth, wall, rebate } = sizes;
   const front = spec.stock.front.thickness;
   const rear = depth - spec.stock.back.thickness;
   const rectangle = (x0: number, y0: number, x1: number, y1: number): Path =>
@@ -28,29 +24,27 @@ export const viewFromAbove = (
   const ends = [-rebate.sides, width + rebate.sides] as const;
   const left = across(ends[0]);
   const number = (value: number) => figure(formatNumber(value, unit), type);
-  const lip = spec.lip !== undefined;
+  const inside = insideMarks(
+    {
+      x0: across(wall + slip),
+      y0: back(front),
+      x1: across(width - wall - slip),
+      y1: back(rear),
+    },
+    formatNumber(insideDiagonal(drawer), unit),
+    type,
+  );
   const below = roomFor('level', type.figure);
   const marks: Mark[] = [
     stroke('outline', 'medium', [
-      // At the upper edge a half pin covers the corner, so the whole front is visible.
-      rectangle(ends[0], 0, ends[1], lip ? lap : front),
-      ...(lip ? [rectangle(0, lap, width, front)] : []),
+      ...frontPaths(drawer, axes),
       rectangle(0, front, wall, depth),
       rectangle(width - wall, front, width, depth),
       rectangle(wall, rear, width - wall, depth),
       ...(boards.slip?.boxes.map(({ from, to }) => rectangle(from[0], from[1], to[0], to[1])) ?? []),
     ]),
     grooveMark(drawer, across, back),
-    ...insideMarks(
-      {
-        x0: across(wall + slip),
-        y0: back(front),
-        x1: across(width - wall - slip),
-        y1: back(rear),
-      },
-      formatNumber(insideDiagonal(drawer), unit),
-      type,
-    ),
+    ...inside.marks,
     ...dimension({
       way: 'level',
       from: 0,
@@ -64,9 +58,9 @@ export const viewFromAbove = (
           way: 'level',
           from: left,
           to: across(ends[1]),
-          // Clear of the other dimension's text, which may be longer than the dimension.
+          // Each dimension's text may be longer than the dimension: clear of the text and the extension lines above.
           edge: -below,
-          line: -2 * below,
+          line: -2 * below - OVERSHOOT,
           text: number(ends[1] - ends[0]),
         })
       : []),
@@ -78,9 +72,45 @@ export const viewFromAbove = (
       line: left - roomFor('upright', type.figure),
       text: number(depth),
     }),
-    textMark('from above', [across(width / 2), back(depth) + 2], type.text, { anchor: 'middle' }),
+    ...[...inside.without, viewName('from above', axes)].map((text, i) =>
+      textMark(text, [across(width / 2), back(depth) + 2 + 1.25 * i * type.text], type.text, {
+        anchor: 'middle',
+      }),
+    ),
   ];
   return { box: boxOfMarks(marks), marks };
+};
+
+/**
+ * A front from above; at the upper edge a half pin covers each corner, so the whole front is visible. A lip above hides
+ * the step of its rebate; one at the sides alone has a T-shaped upper edge.
+ */
+const frontPaths = (
+  { spec, sizes: { width, lap, rebate } }: Drawer,
+  { across, back }: SketchAxes,
+): Path[] => {
+  const front = spec.stock.front.thickness;
+  const [left, right] = [-rebate.sides, width + rebate.sides];
+  const shape = (points: readonly Point[]) => shapes.polygon(points.map(([x, y]) => [across(x), back(y)]));
+  if (rebate.top > 0)
+    return [
+      shapes.rectangle(across(left), 0, across(right), back(lap)),
+      shapes.rectangle(0, back(lap), across(width), back(front)),
+    ];
+  return rebate.sides > 0
+    ? [
+        shape([
+          [left, 0],
+          [right, 0],
+          [right, lap],
+          [width, lap],
+          [width, front],
+          [0, front],
+          [0, lap],
+          [left, lap],
+        ]),
+      ]
+    : [shapes.rectangle(0, 0, across(width), back(front))];
 };
 
 /** The bottom's groove in the sides, or in the slips, and in the front. */

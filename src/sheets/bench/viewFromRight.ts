@@ -3,9 +3,8 @@ import { boxOfMarks } from '../../drawing/boxOfMarks.ts';
 import type { Drawing, Mark, Path } from '../../drawing/drawing.ts';
 import * as shapes from '../../drawing/shapes.ts';
 import { stroke, textMark } from '../../drawing/shapes.ts';
-import { DESCENT, textWidth } from '../../drawing/textWidth.ts';
+import { ASCENT, DESCENT, textWidth } from '../../drawing/textWidth.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
-import { fitText } from '../../paper/fitText.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import type { Notation } from '../../units/notation.ts';
 import { tailMarks } from '../sideView.ts';
@@ -13,15 +12,11 @@ import { paragraph } from '../typeset/block.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
 import { figure } from '../typeset/typeSizes.ts';
 import { dimension, roomFor } from './dimension.ts';
-import type { SketchAxes } from './sketchAxes.ts';
+import { letterSize, type SketchAxes, viewName } from './sketchAxes.ts';
 
 /** A drawer's right side, its front at the left; the foot of the front's outer face is the origin. */
-export const viewFromRight = (
-  drawer: Drawer,
-  { back, up }: SketchAxes,
-  unit: Notation,
-  type: TypeSizes,
-): Drawing => {
+export const viewFromRight = (drawer: Drawer, axes: SketchAxes, unit: Notation, type: TypeSizes): Drawing => {
+  const { back, up } = axes;
   const { sizes, spec, front } = drawer;
   const { depth, height, lap, rebate } = sizes;
   const rectangle = (y0: number, z0: number, y1: number, z1: number): Path =>
@@ -37,8 +32,12 @@ export const viewFromRight = (
   const grooveFrom = stopped === undefined ? spec.stock.front.thickness - spec.groove.depth : lap + stopped;
   const top = up(height + rebate.top);
   const foot = up(-rebate.bottom);
-  const letter = top + DESCENT * type.title + 0.5;
-  const taken = textWidth('B', type.title, 'bold') + 1;
+  const size = letterSize(type);
+  const letter = top + DESCENT * size + 0.5;
+  const name = viewName('from the right', axes);
+  const taken = textWidth(name, type.text, 'regular') + 2 * (textWidth('B', size, 'bold') + 1);
+  const levels = levelMarks(drawer, back(depth), up, unit, type);
+  const above = Math.max(letter + ASCENT * size, boxOfMarks(levels).y1) + DESCENT * type.text + 0.5;
   const marks: Mark[] = [
     ...tailMarks(atFront, ([x, u]) => [back(x), up(u)]),
     ...tailMarks(atBack, ([x, u]) => [back(depth - x), up(sizes.backFrom + u)]),
@@ -62,15 +61,12 @@ export const viewFromRight = (
       line: foot - roomFor('level', type.figure),
       text: figure(formatNumber(depth - lap, unit), type),
     }),
-    textMark('B', [0, letter], type.title, { weight: 'bold' }),
-    textMark('C', [back(depth), letter], type.title, { weight: 'bold', anchor: 'end' }),
-    textMark(
-      fitText(['from the right', 'right'], back(depth) - 2 * taken, type.text, 'regular'),
-      [back(depth) / 2, letter],
-      type.text,
-      { anchor: 'middle' },
-    ),
-    ...levelMarks(drawer, back(depth), up, unit, type),
+    textMark('B', [0, letter], size, { weight: 'bold' }),
+    textMark('C', [back(depth), letter], size, { weight: 'bold', anchor: 'end' }),
+    textMark(name, [back(depth) / 2, taken <= back(depth) ? letter : above], type.text, {
+      anchor: 'middle',
+    }),
+    ...levels,
   ];
   return { box: boxOfMarks(marks), marks };
 };
@@ -82,11 +78,11 @@ const levelsOf = ({
 }: Drawer): [number, string][] => {
   const levels = new Map<number, string>();
   for (const [value, name] of [
-    [0, 'edge'],
-    [groove.offset, 'groove'],
-    [backFrom, 'back'],
-    [backFrom + backHeight, 'back'],
-    [height, 'side'],
+    [0, 'reference edge'],
+    [groove.offset, 'groove’s lower edge'],
+    [backFrom, 'back’s lower edge'],
+    [backFrom + backHeight, 'back’s upper edge'],
+    [height, 'sides’ upper edge'],
   ] as const)
     if (!levels.has(value)) levels.set(value, name);
   return [...levels];
@@ -109,7 +105,7 @@ const levelMarks = (
   return levels.flatMap(([value, name], i): Mark[] => {
     const y = (apart[i] ?? 0) - lowered;
     const label = paragraph(
-      [...figure(formatNumber(value, unit), type), { text: name, size: type.text, weight: 'regular' }],
+      [...figure(formatNumber(value, unit), type), { text: name, size: type.note, weight: 'regular' }],
       Number.POSITIVE_INFINITY,
     );
     return [

@@ -108,7 +108,9 @@ describe('a bench sheet', () => {
   it('dimensions the sketch: outside, the side, and what lies at which height', () => {
     const text = words(drawer());
     for (const number of ['279', '408', '403']) expect(text.split(' ')).toContain(number);
-    expect(text).toContain('0 edge 11 groove 16 back 71 back 75 side');
+    expect(text).toContain(
+      '0 reference edge 11 groove’s lower edge 16 back’s lower edge 71 back’s upper edge 75 sides’ upper edge',
+    );
   });
 
   it('letters the corners clockwise from the front’s left end, as seen from above', () => {
