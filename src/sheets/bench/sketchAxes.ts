@@ -17,44 +17,54 @@ export interface SketchAxes {
 /** Em of a corner's letter on a sketch, mm. */
 export const letterSize = (type: TypeSizes): number => 1.3 * type.figure;
 
-/** The least thickness of a board on a sketch, mm. */
-const LEAST_BOARD = 1.2;
+/** The least thickness of a board on a sketch to scale, and on another, mm. */
+const LEAST_BOARD = { toScale: 1.2, other: 1.4 };
 
 /** The least sizes on a sketch, for its lettering, ems of a corner's letter: clear inside from left to right and from front to back, and of the sides' width. */
 const LEAST = { width: 2.6, depth: 2.9, height: 0.9 };
 
 /** The least ratio of two outer sizes on a sketch, where their own is not less. */
-const LEAST_RATIO = 1.4;
+const LEAST_RATIO = 1.15;
 
 /**
  * Axes to one scale where that leaves room for the lettering and shows the thinnest board. Elsewhere what is too small is
  * shown larger, but the larger of two outer sizes, or of two boards, is the larger on the sketch too.
  */
-export const sketchAxes = (
+export const sketchAxes = (drawer: Drawer, scale: number, type: TypeSizes): SketchAxes => {
+  const axes = axesOf(drawer, scale, LEAST_BOARD.toScale, type);
+  return axes.toScale ? axes : axesOf(drawer, scale, LEAST_BOARD.other, type);
+};
+
+const axesOf = (
   { spec: { stock }, sizes, boards }: Drawer,
   scale: number,
+  leastBoard: number,
   type: TypeSizes,
 ): SketchAxes => {
   const { width, depth, height, wall } = sizes;
-  const side = [wall, ...(boards.slip === undefined ? [] : [boards.slip.thickness])];
-  const front = [stock.front.thickness];
-  const rear = [stock.back.thickness];
-  const thicker = Math.max(0, LEAST_BOARD - scale * Math.min(...side, ...front, ...rear));
-  const end = (thicknesses: readonly number[]): End => {
-    const thickness = thicknesses.reduce((sum, each) => sum + each, 0);
-    return { thickness, shown: thicknesses.length * thicker + scale * thickness };
-  };
-  const [left, first, last] = [end(side), end(front), end(rear)];
+  const slip = boards.slip?.thickness;
+  const [front, back] = [stock.front.thickness, stock.back.thickness];
+  const thinnest = Math.min(wall, front, back, slip ?? wall);
+  const board = (thickness: number) =>
+    Math.max(scale * thickness, leastBoard * Math.sqrt(thickness / thinnest));
+  const end = (...thicknesses: readonly number[]): End => ({
+    thickness: thicknesses.reduce((sum, each) => sum + each, 0),
+    shown: thicknesses.reduce((sum, each) => sum + board(each), 0),
+  });
+  const side = slip === undefined ? end(wall) : end(wall, slip);
+  const [first, last] = [end(front), end(back)];
   const shown = inOrder(scale, [
-    { length: width, least: LEAST.width * letterSize(type) + 2 * left.shown },
+    { length: width, least: LEAST.width * letterSize(type) + 2 * side.shown },
     { length: depth, least: LEAST.depth * letterSize(type) + first.shown + last.shown },
     { length: height, least: LEAST.height * letterSize(type) },
   ]);
   return {
-    across: ends(width, shown(width), left, left, scale),
-    back: ends(depth, shown(depth), first, last, scale),
+    across: ends(width, shown(width), side, side),
+    back: ends(depth, shown(depth), first, last),
     up: (z) => (z * shown(height)) / height,
-    toScale: thicker === 0 && [width, depth, height].every((length) => shown(length) === scale * length),
+    toScale:
+      scale * thinnest >= leastBoard &&
+      [width, depth, height].every((length) => shown(length) === scale * length),
   };
 };
 
@@ -81,12 +91,11 @@ interface End {
   readonly shown: number;
 }
 
-/** A linear map between two ends with scales of their own; to `scale` beyond them. */
+/** A linear map between two ends with scales of their own; beyond them it has that of the whole. */
 const ends =
-  (length: number, shown: number, first: End, last: End, scale: number): Axis =>
+  (length: number, shown: number, first: End, last: End): Axis =>
   (measure) => {
-    if (measure < 0) return measure * scale;
-    if (measure > length) return shown + (measure - length) * scale;
+    if (measure < 0 || measure > length) return (measure * shown) / length;
     if (measure < first.thickness) return (measure / first.thickness) * first.shown;
     if (measure > length - last.thickness) return shown - ((length - measure) / last.thickness) * last.shown;
     const share = (measure - first.thickness) / (length - first.thickness - last.thickness);

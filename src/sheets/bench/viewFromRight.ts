@@ -79,10 +79,10 @@ const levelsOf = ({
   const levels = new Map<number, string>();
   for (const [value, name] of [
     [0, 'reference edge'],
-    [groove.offset, 'groove’s lower edge'],
+    [groove.offset, 'groove'],
     [backFrom, 'back’s lower edge'],
     [backFrom + backHeight, 'back’s upper edge'],
-    [height, 'sides’ upper edge'],
+    [height, 'sides'],
   ] as const)
     if (!levels.has(value)) levels.set(value, name);
   return [...levels];
@@ -113,13 +113,13 @@ const levelMarks = (
         {
           points: [
             [edge + 1, up(value)],
-            [edge + 3, up(value)],
-            [edge + 6, y],
-            [edge + 8, y],
+            [edge + 2, up(value)],
+            [edge + 4.5, y],
+            [edge + 5.5, y],
           ],
         },
       ]),
-      ...label.marks(edge + 9, y + label.height / 2),
+      ...label.marks(edge + 6, y + label.height / 2),
     ];
   });
 };
