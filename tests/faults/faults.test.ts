@@ -391,9 +391,9 @@ describe('a file that halfpin did not make', AT_ONCE, () => {
     const refused = await run(at, [
       'proof',
       '--measured-x',
-      '180',
+      '150',
       '--measured-y',
-      '240',
+      '200',
       '--save',
       'office',
     ]);
