@@ -3,12 +3,13 @@ import type { Mark } from '../drawing/drawing.ts';
 import { PENS } from '../drawing/pens.ts';
 import type { Placed } from '../drawing/printPage.ts';
 import { textMark } from '../drawing/shapes.ts';
-import { ASCENT } from '../drawing/textWidth.ts';
+import { ASCENT, textWidth } from '../drawing/textWidth.ts';
 import { transformMarks } from '../drawing/transform.ts';
 import { copiesNeeded } from '../paper/copiesNeeded.ts';
 import { fitText } from '../paper/fitText.ts';
 import type { Size } from '../paper/printable.ts';
 import type { PageRun, PagesOfPieces } from '../paper/sheets.ts';
+import { wrapText } from '../units/wrapText.ts';
 import { SMALL } from './template/lettering.ts';
 import type { TemplatePiece } from './template/templatePiece.ts';
 import { type Block, paragraph, space } from './typeset/block.ts';
@@ -143,28 +144,32 @@ const picture = (piece: TemplatePiece, { scale, picture: room, left, top, height
   at: IDENTITY,
 });
 
-/** A piece's name, quantity and pages: one a line where the cell is high enough, and otherwise on three lines. */
+/** A piece's name, whole where its cell is high enough, and its facts: one a line, or where that is too high on two. */
 const about = (piece: TemplatePiece, pages: readonly number[], cell: Cell): Mark[] => {
   const { picture: room, left, top, width, height } = cell;
   const start = left + room.width + GAP.words;
+  const wide = left + width - GAP.words - start;
   const [item, ...rest] = piece.caption;
   const make = `make ${piece.count}`;
   const where = pageWords(pages);
-  const [first = '', ...more] = rest;
-  const isRoomy = height >= (rest.length + 3) * LINE + GAP.cells / 2;
-  const lines = isRoomy
-    ? [[item], ...rest.map((text) => [text]), [make], where]
-    : [
-        [item],
-        [rest.join(', '), [first, ...more.slice(1)].join(', ')],
-        where.map((text) => `${make}, ${text}`),
-      ];
+  const [part = '', ...more] = rest;
+  const listed = [...rest.map((text) => [text]), [make], where];
+  const joined = [
+    [rest.join(', '), [part, ...more.slice(1)].join(', ')],
+    where.map((text) => `${make}, ${text}`),
+  ];
+  const held = Math.floor(height / LINE);
+  const whole = wrapText(item, (line) => textWidth(line, SMALL, 'bold') <= wide);
+  const facts =
+    [listed, joined].find((each) => whole.length + each.length <= held) ??
+    (listed.length < held ? listed : joined);
+  const name = whole.length + facts.length <= held ? whole : [item];
+  const lines = [...name.map((text) => [text]), ...facts];
   const air = Math.min(GAP.cells, height - lines.length * LINE) / 2;
   const highest = top - air - ASCENT * SMALL;
   return lines.map((wordings, i) => {
-    const weight = i === 0 ? 'bold' : 'regular';
-    const text = fitText(wordings, left + width - GAP.words - start, SMALL, weight);
-    return textMark(text, [start, highest - i * LINE], SMALL, { weight });
+    const weight = i < name.length ? 'bold' : 'regular';
+    return textMark(fitText(wordings, wide, SMALL, weight), [start, highest - i * LINE], SMALL, { weight });
   });
 };
 

@@ -93,6 +93,14 @@ describe('the contents', () => {
     expect(page && wordsOf(page)).toContain('pages 6 to 35');
   });
 
+  it('give a long name whole, on several lines, where there is room', () => {
+    const [page] = drawn(madeOf(drawer({ name: 'Letters, papers and old receipts, lower' })), AREAS.A4);
+    const lines = page === undefined ? [] : textsOf(page).map(({ text }) => text);
+    expect(lines.slice(2, 4).join(' ')).toBe('Letters, papers and old receipts, lower');
+    expect(lines[4]).toBe('left side · A');
+    expect(page && sheetFaults(page)).toEqual([]);
+  });
+
   it('picture boards of one width to one scale', () => {
     const pieces = madeOf(drawer()).slice(0, 2);
     const [page] = drawn(pieces, AREAS.A4);
