@@ -13,6 +13,7 @@ import type { TemplatePiece } from '../sheets/template/templatePiece.ts';
 import { REBATE_EDGE, type Titles } from '../sheets/template/titles.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Notation } from '../units/notation.ts';
+import { groupNames, type ShortName } from '../units/shortNames.ts';
 import type { Project } from './project.ts';
 
 const HANDS = ['left', 'right'] as const;
@@ -34,16 +35,24 @@ type DrawnProject = Pick<Project, 'set' | 'joints' | 'units'>;
 /** Every corner to be drawn; equal ones of several drawers only once, named for them all. */
 export const templateCorners = ({ set, joints, units }: DrawnProject): Corner[] => {
   const stem = stems();
-  return merged([
+  const corners = merged([
     ...set.drawers.flatMap((drawer) => drawerCorners(drawer, stem(drawer.spec.name), units)),
     ...joints.flatMap(({ name, joint }) => jointCorners(name, joint, stem(name), units)),
   ]);
+  const nameOf = groupNames(
+    [...set.drawers.map(({ spec }) => spec.name), ...joints.map(({ name }) => name)],
+    corners.map(({ names }) => names),
+  );
+  return corners.map(({ names, ...corner }) => ({ ...corner, ...nameOf(names) }));
 };
 
-const jointCorners = (item: string, joint: Joint, stem: string, units: Notation): Corner[] =>
+/** A corner with the names of all its drawers, or its own. */
+type UnnamedCorner = Omit<Corner, keyof ShortName> & { readonly names: readonly string[] };
+
+const jointCorners = (name: string, joint: Joint, stem: string, units: Notation): UnnamedCorner[] =>
   HANDS.map((hand) => ({
     joint,
-    item,
+    names: [name],
     letter: cornerLetter('front', hand),
     hand,
     count: 1,
@@ -53,18 +62,18 @@ const jointCorners = (item: string, joint: Joint, stem: string, units: Notation)
     stem,
   }));
 
-const drawerCorners = (drawer: Drawer, stem: string, units: Notation): Corner[] => {
+const drawerCorners = (drawer: Drawer, stem: string, units: Notation): UnnamedCorner[] => {
   const { spec, front, back } = drawer;
   const { offset, width } = spec.groove;
   const groove = { offset, width };
-  const common = { item: spec.name, count: spec.count, units, stem };
+  const common = { names: [spec.name], count: spec.count, units, stem };
   const side = (hand: string, end: string): BoardEnd => ({
     part: `${hand} side`,
     end,
     ...(spec.bottom.hold.kind === 'groove' && { groove }),
   });
   const fronts = HANDS.map(
-    (hand): Corner => ({
+    (hand): UnnamedCorner => ({
       ...common,
       joint: front,
       pinBoard: { part: 'front', end: `${hand} end`, groove, ...(spec.lip && BEHIND_LIP) },
@@ -74,7 +83,7 @@ const drawerCorners = (drawer: Drawer, stem: string, units: Notation): Corner[] 
     }),
   );
   const backs = HANDS.toReversed().map(
-    (hand): Corner => ({
+    (hand): UnnamedCorner => ({
       ...common,
       joint: back,
       letter: cornerLetter('back', hand),
@@ -104,8 +113,8 @@ const grooveTop = (up: number, units: Notation): Titles['edge'] => {
 /** A front with a lip is rebated: its template is wrapped round the rebate's shoulder, and the lip lies beyond it. */
 const BEHIND_LIP = { rebated: true, edge: [...REBATE_EDGE, 'edge'] } as const;
 
-const merged = (corners: readonly Corner[]): Corner[] => {
-  const byShape = new Map<string, Corner>();
+const merged = (corners: readonly UnnamedCorner[]): UnnamedCorner[] => {
+  const byShape = new Map<string, UnnamedCorner>();
   for (const corner of corners) {
     const { joint, letter, hand, tailBoard, pinBoard } = corner;
     const { advice: _, alternatives: __, pinBoard: end, ...shape } = joint;
@@ -123,7 +132,7 @@ const merged = (corners: readonly Corner[]): Corner[] => {
       key,
       equal === undefined
         ? corner
-        : { ...equal, item: `${equal.item}, ${corner.item}`, count: equal.count + corner.count },
+        : { ...equal, names: [...equal.names, ...corner.names], count: equal.count + corner.count },
     );
   }
   return [...byShape.values()];

@@ -106,7 +106,7 @@ const about = (piece: TemplatePiece, pages: readonly number[], { left, top, widt
   const [item, ...rest] = piece.caption;
   const lines = [...rest, `make ${piece.count}`].map((text) => [text]);
   return [
-    line(0, [item], 'bold'),
+    line(0, [item, ...piece.itemName.shorter], 'bold'),
     ...[...lines, pageWords(pages)].map((wordings, i) => line(i + 1, wordings)),
   ];
 };

@@ -1,6 +1,7 @@
 import type { Joint, JointBoard } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { Notation } from '../../units/notation.ts';
+import type { ShortName } from '../../units/shortNames.ts';
 import type { GrooveMark } from './grooveMark.ts';
 import { rod } from './rod.ts';
 import { flatTemplates, foldedTemplate, type TemplatePiece, type TemplateSpec } from './templatePiece.ts';
@@ -18,10 +19,9 @@ export interface BoardEnd {
   readonly rebated?: boolean;
 }
 
-/** One corner, and how many equal ones to make. */
-export interface Corner {
+/** One corner, how many equal ones to make, and the name of its drawer, or its own. */
+export interface Corner extends ShortName {
   readonly joint: Joint;
-  readonly item: string;
   readonly letter: string;
   /** Side of the tail board's outside face, seen from outside in front of the tail board's end. */
   readonly hand: 'left' | 'right';
@@ -70,7 +70,7 @@ const cornerRod = (corner: Corner): TemplatePiece => {
 };
 
 const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
-  const { joint, item, letter, hand, count, units, stem } = corner;
+  const { joint, item, shorter, letter, hand, count, units, stem } = corner;
   const {
     part,
     end,
@@ -90,6 +90,8 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
     insideOn: (hand === 'left') === (board === 'pin') ? 'left' : 'right',
     titles: {
       item,
+      shorter,
+      ...(corner.number !== undefined && { number: corner.number }),
       part,
       end,
       corner: letter,

@@ -41,6 +41,7 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
     name,
     title: `${titles.item}, ${titles.part}, corner ${titles.corner}`,
     caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end],
+    itemName: titles,
     signs: ['edge'],
     count: titles.count,
     width: WIDTH,

@@ -4,6 +4,7 @@ import { line, polygon, stroke } from '../../drawing/shapes.ts';
 import type { Surface } from '../../joint/kinds/kind.ts';
 import type { Piece, Splits } from '../../paper/piece.ts';
 import { betweenSplits } from '../../paper/piece.ts';
+import type { ShortName } from '../../units/shortNames.ts';
 import { type Band, bandsOf, type MarkedEnd } from './band.ts';
 import { edgeMark } from './edgeMark.ts';
 import { endWords } from './endWords.ts';
@@ -20,6 +21,8 @@ import { hatchFreeBox } from './word.ts';
 /** A piece with its title in parts: the drawer, the part and corner, the end, and the face of a flat template. */
 export interface TemplatePiece extends Piece {
   readonly caption: readonly [item: string, ...about: string[]];
+  /** The drawer, or the single corner, in every wording. */
+  readonly itemName: ShortName;
   /** Signs on it for the legend to explain. */
   readonly signs: readonly Sign[];
   /** Lines for a small picture of it: all but waste, words, folds and grooves. */
@@ -71,6 +74,7 @@ const pieceOf = (spec: TemplateSpec, bands: () => readonly Band[], only?: Surfac
     name,
     title: [titles.item, titles.part, titles.end, `corner ${titles.corner}`, ...strip].join(', '),
     caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end, ...strip],
+    itemName: titles,
     signs: [
       'waste',
       'edge',

@@ -1,0 +1,91 @@
+import { nameKey } from './name.ts';
+
+/** A name in every wording that sheets have for it; none is a wording of another name of its plan. */
+export interface ShortName {
+  /** In full. */
+  readonly item: string;
+  /** Shorter wordings, the longest first. */
+  readonly shorter: readonly string[];
+  /** The number in those wordings that would be another name's without it, for sheets to explain; absent where there are none. */
+  readonly number?: string;
+}
+
+/** The most characters of each wording. */
+const LENGTHS = [Number.POSITIVE_INFINITY, 30, 20, 12, 8, 5];
+
+/** The length at which a number stands alone; a wording that is shorter still is left out where it would need one. */
+const NUMBER_ALONE = 8;
+
+/** A name cut to `most` characters, with an ellipsis where it was longer. */
+export const cut = (text: string, most: number): string => {
+  const characters = [...text];
+  const kept = characters.slice(0, most - 1).join('');
+  return characters.length <= most ? text : `${withoutSigns(kept)}…`;
+};
+
+/** A name cut before its last word or, where that is too long, before its last letters. */
+const cutInMiddle = (text: string, most: number): string => {
+  const characters = [...text];
+  if (characters.length <= most) return text;
+  const word = [...(/\S+$/u.exec(text)?.[0] ?? '')];
+  const tail = word.length <= most - 3 ? word : characters.slice(-Math.floor(most / 2));
+  const head = characters.slice(0, most - 1 - tail.length).join('');
+  return `${withoutSigns(head)}…${tail.join('').replace(/^[\s\p{P}\p{M}]+/u, '')}`;
+};
+
+/** A text without the blanks and signs at its end. */
+const withoutSigns = (text: string): string => text.replace(/[\s\p{P}]+$/u, '');
+
+/**
+ * Every name of a plan in its wordings: cut at its end or, where another name comes to the same, in its middle; where that
+ * is another's too, with a number, its place in the list. Wordings are compared by `nameKey`.
+ */
+export const shortNames = (names: readonly string[]): ShortName[] => {
+  const cuts = names.map((name) =>
+    LENGTHS.map((most) => ({ most, end: cut(name, most), middle: cutInMiddle(name, most) })),
+  );
+  const owners = new Map<string, number | 'several'>();
+  for (const [i, levels] of cuts.entries())
+    for (const key of levels.flatMap(({ end, middle }) => [nameKey(end), nameKey(middle)]))
+      owners.set(key, (owners.get(key) ?? i) === i ? i : 'several');
+
+  return cuts.map((levels, i): ShortName => {
+    const ownerOf = (text: string) => owners.get(nameKey(text));
+    const own = levels.map(({ most, end, middle }) => ({
+      most,
+      end,
+      text: [end, middle].find((text) => ownerOf(text) === i),
+    }));
+    const wordings = (number: string): string[] =>
+      own.flatMap(({ most, end, text }) => {
+        if (text !== undefined) return [text];
+        return most > NUMBER_ALONE ? [`${end} ${number}`] : most === NUMBER_ALONE ? [number] : [];
+      });
+    // Another name may look like this one's with its number.
+    let place = i + 1;
+    while (wordings(`no. ${place}`).some((text) => (ownerOf(text) ?? i) !== i)) place += names.length;
+    const number = `no. ${place}`;
+    const [item = '', ...shorter] = wordings(number);
+    return {
+      item,
+      shorter,
+      ...(own.some(({ most, text }) => text === undefined && most >= NUMBER_ALONE) && { number }),
+    };
+  });
+};
+
+/**
+ * The name of each group of a plan's drawers, or of single ones, that sheets name together, as `shortNames`.
+ * @param names all of the plan's, which come first
+ */
+export const groupNames = (
+  names: readonly string[],
+  groups: readonly (readonly string[])[],
+): ((group: readonly string[]) => ShortName) => {
+  const all = new Map(
+    [...names.map((name) => [name]), ...groups].map((group) => [JSON.stringify(group), group]),
+  );
+  const short = shortNames([...all.values()].map((group) => group.join(', ')));
+  const known = new Map([...all.keys()].map((key, i) => [key, short[i]]));
+  return (group) => known.get(JSON.stringify(group)) ?? { item: group.join(', '), shorter: [] };
+};
