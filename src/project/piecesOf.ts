@@ -1,5 +1,6 @@
 import { cornerLetter } from '../drawer/cornerLetters.ts';
 import type { Drawer } from '../drawer/drawer.ts';
+import { sidesPastBack } from '../drawer/drawerSizes.ts';
 import type { Joint } from '../joint/joint.ts';
 import { stems } from '../sheets/fileStem.ts';
 import {
@@ -90,7 +91,12 @@ const drawerCorners = (drawer: Drawer, stem: string, units: Notation): UnnamedCo
       // From behind, the right side is at the left.
       hand: hand === 'left' ? 'right' : 'left',
       // The back starts at the groove's upper edge, so the groove itself lies below this template.
-      tailBoard: { part: `${hand} side`, end: 'back end', edge: grooveTop(drawer.sizes.backFrom, units) },
+      tailBoard: {
+        part: `${hand} side`,
+        end: 'back end',
+        edge: grooveTop(drawer.sizes.backFrom, units),
+        ...(sidesPastBack(spec).upper && { upper: "back's upper edge" }),
+      },
       pinBoard: { part: 'back', end: `${hand} end` },
     }),
   );

@@ -63,7 +63,7 @@ describe('the labels of a piece', () => {
             for (const part of partsOf(piece, splits, 0)) {
               const words = textsOf(drawPart(part, whole, units)).map(({ text }) => text);
               for (const { axis } of part.tabbed) {
-                const length = formatNumber(axis === 'y' ? piece.height : piece.width, units);
+                const length = formatNumber(piece.taped[axis]?.length ?? 0, units);
                 const told = words.filter((word) => word.includes(length.split(' ')[0] ?? ''));
                 // Across a strip for thin boards a long number finds no room; then there is none, not a part of it.
                 const wide =
@@ -71,6 +71,8 @@ describe('the labels of a piece', () => {
                 expect([piece.name, words, told.length > 0 || !wide]).toEqual([piece.name, words, true]);
               }
               expect(words.filter((word) => /taped.*…|\d…/u.test(word))).toEqual([]);
+              const joins = [...part.tabbed, ...part.covering].map(({ letter }) => `join ${letter}`);
+              expect(words.filter((word) => word.startsWith('join ')).sort()).toEqual(joins.sort());
             }
           }
         },

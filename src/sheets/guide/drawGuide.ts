@@ -18,7 +18,7 @@ import {
   textLabel,
 } from '../template/lettering.ts';
 import { scaleBar } from '../template/scaleBar.ts';
-import type { Titles } from '../template/titles.ts';
+import { type Titles, tapedUp } from '../template/titles.ts';
 
 /** The text of a guide. */
 export interface GuideTitles {
@@ -61,6 +61,7 @@ export const guidePiece = (guide: GuideBoard, titles: GuideTitles): Piece => {
     height: box.y1 - box.y0,
     overhang: OVERHANG,
     splittable: { x: [], y: guide.fingers.map(([from, to]) => [from - box.y0, to - box.y0]) },
+    taped: { y: tapedUp(titles, guide.width) },
     draw: (splits) => drawGuide(guide, titles, box, shift, splits),
   };
 };

@@ -15,6 +15,8 @@ export interface BoardEnd {
   readonly groove?: GrooveMark;
   /** The edge that the template's lower edge is aligned with; the reference edge by default. */
   readonly edge?: Titles['edge'];
+  /** The edge at the joint's other end; the upper edge by default. */
+  readonly upper?: string;
   /** Whether a pin board's end is rebated by its lap, which projects beyond the template as a lip. */
   readonly rebated?: boolean;
 }
@@ -76,6 +78,7 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
     end,
     groove,
     edge = REFERENCE_EDGE,
+    upper = 'upper edge',
     rebated = false,
   } = board === 'tail' ? corner.tailBoard : corner.pinBoard;
   // A rebate removes the lap from the marked end.
@@ -98,6 +101,7 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
       count,
       slope: joint.slope,
       edge,
+      upper,
       units,
       lengths: lengths.map(({ word, of }) => [word, of(joint)]),
     },

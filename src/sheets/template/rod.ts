@@ -14,7 +14,7 @@ import {
   textLabel,
 } from './lettering.ts';
 import type { TemplatePiece } from './templatePiece.ts';
-import { edgeLabel, letteringOf, type Titles } from './titles.ts';
+import { edgeLabel, letteringOf, type Titles, tapedUp } from './titles.ts';
 import { centredWord } from './word.ts';
 
 /** Length of the marks at each edge, and width of the words between them, mm. */
@@ -48,6 +48,7 @@ export const rod = (name: string, joint: Joint, titles: Titles): TemplatePiece =
     height: top,
     overhang: 1,
     splittable: { x: [], y: joint.tails.map(({ base }) => base) },
+    taped: { y: tapedUp(titles, height) },
     lines: () => lineMarks(joint, top),
     draw: (splits) => {
       const parts = betweenSplits(splits.y, height);

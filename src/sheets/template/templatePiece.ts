@@ -2,7 +2,7 @@ import type { Box, Drawing, Point, StrokeMark } from '../../drawing/drawing.ts';
 import { hatch } from '../../drawing/hatch.ts';
 import { line, polygon, stroke } from '../../drawing/shapes.ts';
 import type { Surface } from '../../joint/kinds/kind.ts';
-import type { Piece, Splits } from '../../paper/piece.ts';
+import type { Piece, Splits, TapedLength } from '../../paper/piece.ts';
 import { betweenSplits } from '../../paper/piece.ts';
 import type { ShortName } from '../../units/shortNames.ts';
 import { type Band, bandsOf, type MarkedEnd } from './band.ts';
@@ -14,7 +14,7 @@ import type { Sign } from './legend.ts';
 import { setTagLettering } from './lettering.ts';
 import { type PieceShape, pieceShape } from './pieceShape.ts';
 import { isFace, type PlacedBand, placeBands } from './placedBand.ts';
-import { gripLabels, letteringOf, letteringOfTag, type Share, type Titles } from './titles.ts';
+import { gripLabels, letteringOf, letteringOfTag, type Share, type Titles, tapedUp } from './titles.ts';
 import { wasteWord } from './wasteWord.ts';
 import { hatchFreeBox } from './word.ts';
 
@@ -90,11 +90,22 @@ const pieceOf = (spec: TemplateSpec, bands: () => readonly Band[], only?: Surfac
       x: placed.slice(1).map(({ x0 }) => x0),
       y: joint.tails.map(({ base }) => base),
     },
+    taped: { ...(placed.length > 1 && { x: tapedAcross(placed) }), y: tapedUp(titles, joint.width) },
     lines: () => {
       const whole = shape();
       return [...whole.placed.flatMap(strokeMarks), ...outlineMarks(whole, joint.width)];
     },
     draw: (splits) => draw(spec, shape(), splits),
+  };
+};
+
+/** The length across the joint of a whole piece: from one face's baseline to the other's, or to the outline where it has one face. */
+const tapedAcross = (placed: readonly PlacedBand[]): TapedLength => {
+  const [from = 0, to] = placed.filter(isFace).map(({ band, at }) => at(band.reach));
+  const [outline = 0] = placed.filter((each) => !isFace(each)).map(({ band, at }) => at(band.width));
+  return {
+    length: Math.abs((to ?? outline) - from),
+    between: [to === undefined ? 'baseline to outline' : 'baseline to baseline'],
   };
 };
 

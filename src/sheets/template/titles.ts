@@ -1,4 +1,5 @@
 import type { Surface } from '../../joint/kinds/kind.ts';
+import type { TapedLength } from '../../paper/piece.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Notation } from '../../units/notation.ts';
 import type { ShortName } from '../../units/shortNames.ts';
@@ -20,6 +21,8 @@ export interface Titles extends ShortName {
   readonly lengths?: readonly (readonly [word: string, length: number])[];
   /** The edge that the template's lower edge is aligned with, from the fullest wording to the shortest. */
   readonly edge: readonly [string, ...string[]];
+  /** The edge at the joint's other end, `upper edge`. */
+  readonly upper: string;
   readonly units: Notation;
 }
 
@@ -33,6 +36,15 @@ const FACES: Readonly<Record<Surface, readonly [string, ...string[]]>> = {
   outside: ['OUTSIDE FACE', 'OUTSIDE'],
   end: ['END'],
 };
+
+/** The length of a whole piece up the board, mm, to check when its parts are taped. */
+export const tapedUp = (
+  { edge: [fullest], upper }: Pick<Titles, 'edge' | 'upper'>,
+  length: number,
+): TapedLength => ({
+  length,
+  between: [`${fullest} to ${upper}`, 'edge to edge'],
+});
 
 /** The share of a piece's labels on one band: all of them, or those of the first or second face. */
 export type Share = 'all' | 'first' | 'second';
