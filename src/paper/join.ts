@@ -152,23 +152,31 @@ const textAcross = (join: Join, side: Side, text: string, along: number): TextMa
 
 type OnBothSides = Readonly<Record<Side, TextMark>>;
 
-/** The join's name on both sides, at the same distance along it: beside the line where there is room, or else away from it. */
-const namesOf = (join: Join, text: string, ground: Ground): OnBothSides => {
-  const { from, to } = join;
+/**
+ * The join's name on both sides, at the same distance along it: beside the line where there is room, or else away from it;
+ * the letter alone where the word would hide a line, which only happens on the end grain of thin boards.
+ */
+const namesOf = (join: Join, word: string, ground: Ground): OnBothSides => {
+  const { from, to, letter } = join;
   const both = (set: (side: Side) => TextMark): OnBothSides => ({
     tabbed: set('tabbed'),
     covering: set('covering'),
   });
   const places = (half: number): number[] =>
-    stepsFrom((from + to) / 2, from + half + CLEARANCE, to - half - CLEARANCE);
-  const beside = places(textWidth(text, FRAME_EM, 'bold') / 2).map((along) =>
-    both((side) => textBeside(join, side, text, along, CLEARANCE, 'bold')),
-  );
-  const across = places(HEIGHT / 2).map((along) => both((side) => textAcross(join, side, text, along)));
-  const middle = both((side) => textAcross(join, side, text, (from + to) / 2));
+    stepsFrom((from + to) / 2, from + half + AROUND_WORDS, to - half - AROUND_WORDS);
+  const beside = (text: string, along: number) =>
+    both((side) => textBeside(join, side, text, along, CLEARANCE, 'bold'));
+  const across = (text: string, along: number) => both((side) => textAcross(join, side, text, along));
+  const clearOf = (names: readonly OnBothSides[]) =>
+    firstClear(names, ({ tabbed, covering }) => [boxOf(tabbed), boxOf(covering)], ground);
+  const halfOf = (text: string) => textWidth(text, FRAME_EM, 'bold') / 2;
   return (
-    firstClear([...beside, ...across], ({ tabbed, covering }) => [tabbed, covering].map(boxOf), ground) ??
-    middle
+    clearOf([
+      ...places(halfOf(word)).map((along) => beside(word, along)),
+      ...places(HEIGHT / 2).map((along) => across(word, along)),
+    ]) ??
+    clearOf(places(halfOf(letter)).map((along) => beside(letter, along))) ??
+    beside(letter, (from + to) / 2)
   );
 };
 

@@ -71,8 +71,11 @@ describe('the labels of a piece', () => {
                 expect([piece.name, words, told.length > 0 || !wide]).toEqual([piece.name, words, true]);
               }
               expect(words.filter((word) => /taped.*…|\d…/u.test(word))).toEqual([]);
-              const joins = [...part.tabbed, ...part.covering].map(({ letter }) => `join ${letter}`);
-              expect(words.filter((word) => word.startsWith('join ')).sort()).toEqual(joins.sort());
+              const letters = [...part.tabbed, ...part.covering].map(({ letter }) => letter);
+              const joins = words.filter((word) => /^(join )?[A-Z]{1,2}$/.test(word) && word !== 'C');
+              expect(joins.map((word) => word.replace('join ', '')).sort()).toEqual(letters.sort());
+              // Across the end grain of a thin board the word would hide a line.
+              if (!/end$/.test(piece.name)) for (const word of joins) expect(word).toMatch(/^join /);
             }
           }
         },
