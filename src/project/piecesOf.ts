@@ -44,11 +44,11 @@ export const templateCorners = ({ set, joints, units }: DrawnProject): Corner[] 
     [...set.drawers.map(({ spec }) => spec.name), ...joints.map(({ name }) => name)],
     corners.map(({ names }) => names),
   );
-  return corners.map(({ names, ...corner }) => ({ ...corner, ...nameOf(names) }));
+  return corners.map((corner) => ({ ...corner, ...nameOf(corner.names) }));
 };
 
-/** A corner with the names of all its drawers, or its own. */
-type UnnamedCorner = Omit<Corner, keyof ShortName> & { readonly names: readonly string[] };
+/** A corner that has no wordings of its names yet. */
+type UnnamedCorner = Omit<Corner, Exclude<keyof ShortName, 'names'>>;
 
 const jointCorners = (name: string, joint: Joint, stem: string, units: Notation): UnnamedCorner[] =>
   HANDS.map((hand) => ({

@@ -13,6 +13,7 @@ import { benchSheet } from '../sheets/bench/benchSheet.ts';
 import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
 import { gapSheets } from '../sheets/gapSheets.ts';
+import { nameNumbers, numbersByName } from '../sheets/nameNumbers.ts';
 import { BOTH_BOARDS, type PieceChoice } from '../sheets/template/cornerPieces.ts';
 import { legend } from '../sheets/template/legend.ts';
 import { accept, type Result, refuse } from '../units/complaint.ts';
@@ -96,6 +97,9 @@ const layoutsOf = (
 ): { readonly kind: SheetSet['kind']; readonly layout: Layout }[] => {
   const { name, units, set, cuts } = project;
   const pieces = piecesOf(project, options.choice ?? BOTH_BOARDS);
+  const names = pieces.map(({ itemName }) => itemName);
+  const numbers = numbersByName(names);
+  const explained = asLeading((area) => nameNumbers(name, names, area));
   const signs = new Set(pieces.flatMap((piece) => piece.signs));
   const guides = guidePieces(project);
   const layout = (leading: LeadingPages, laid: readonly Piece[] = []): Layout =>
@@ -105,9 +109,10 @@ const layoutsOf = (
       kind: 'templates' as const,
       layout: {
         ...layout(
-          pieces.length > FEW && (options.kinds ?? SHEET_KINDS).includes('contents')
-            ? (area) => contents(name, pieces, area)
-            : () => [],
+          (area) =>
+            (options.kinds ?? SHEET_KINDS).includes('contents')
+              ? [...(pieces.length > FEW ? contents(name, pieces, area) : []), ...explained(area)]
+              : [],
           pieces,
         ),
         legend: (width: number) => legend(signs, width),
@@ -119,7 +124,12 @@ const layoutsOf = (
   const bench = (drawer: Drawer, area: Size): PageRun => {
     const cut = drawerCut(drawer, cuts);
     const listed = parts({ drawers: [drawer], advice: [] }, units);
-    const { count, draw } = benchSheet(drawer, listed, { units, area, ...(cut && { cut }) });
+    const { count, draw } = benchSheet(drawer, listed, {
+      units,
+      area,
+      ...(cut && { cut }),
+      numbers: numbers.get(drawer.spec.name) ?? [],
+    });
     return { count, draw: () => draw().map(alone) };
   };
   return [

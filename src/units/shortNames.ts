@@ -2,6 +2,8 @@ import { nameKey } from './name.ts';
 
 /** A name in every wording that sheets have for it; none is a wording of another name of its plan. */
 export interface ShortName {
+  /** What it names: a drawer, a single corner, or several drawers. */
+  readonly names: readonly string[];
   /** In full. */
   readonly item: string;
   /** Shorter wordings, the longest first. */
@@ -37,13 +39,13 @@ const cutInMiddle = (text: string, most: number): string => {
 const withoutSigns = (text: string): string => text.replace(/[\s\p{P}]+$/u, '');
 
 /**
- * Every name of a plan in its wordings: cut at its end or, where another name comes to the same, in its middle; where that
+ * Every name of a plan in its wordings, a group's names side by side: cut at its end or, where another name comes to the same, in its middle; where that
  * is another's too, with a number, its place in the list. Wordings are compared by `nameKey`.
  */
-export const shortNames = (names: readonly string[]): ShortName[] => {
-  const cuts = names.map((name) =>
-    LENGTHS.map((most) => ({ most, end: cut(name, most), middle: cutInMiddle(name, most) })),
-  );
+export const shortNames = (groups: readonly (readonly string[])[]): ShortName[] => {
+  const cuts = groups
+    .map((names) => names.join(', '))
+    .map((name) => LENGTHS.map((most) => ({ most, end: cut(name, most), middle: cutInMiddle(name, most) })));
   const owners = new Map<string, number | 'several'>();
   for (const [i, levels] of cuts.entries())
     for (const key of levels.flatMap(({ end, middle }) => [nameKey(end), nameKey(middle)]))
@@ -63,10 +65,11 @@ export const shortNames = (names: readonly string[]): ShortName[] => {
       });
     // Another name may look like this one's with its number.
     let place = i + 1;
-    while (wordings(`no. ${place}`).some((text) => (ownerOf(text) ?? i) !== i)) place += names.length;
+    while (wordings(`no. ${place}`).some((text) => (ownerOf(text) ?? i) !== i)) place += groups.length;
     const number = `no. ${place}`;
     const [item = '', ...shorter] = wordings(number);
     return {
+      names: groups[i] ?? [],
       item,
       shorter,
       ...(own.some(({ most, text }) => text === undefined && most >= NUMBER_ALONE) && { number }),
@@ -75,8 +78,8 @@ export const shortNames = (names: readonly string[]): ShortName[] => {
 };
 
 /**
- * The name of each group of a plan's drawers, or of single ones, that sheets name together, as `shortNames`.
- * @param names all of the plan's, which come first
+ * The wordings of each group of a plan's drawers that sheets name together, or of one alone, for `shortNames`.
+ * @param names all of the plan's, whose places are their numbers
  */
 export const groupNames = (
   names: readonly string[],
@@ -85,7 +88,6 @@ export const groupNames = (
   const all = new Map(
     [...names.map((name) => [name]), ...groups].map((group) => [JSON.stringify(group), group]),
   );
-  const short = shortNames([...all.values()].map((group) => group.join(', ')));
-  const known = new Map([...all.keys()].map((key, i) => [key, short[i]]));
-  return (group) => known.get(JSON.stringify(group)) ?? { item: group.join(', '), shorter: [] };
+  const short = new Map(shortNames([...all.values()]).map((name) => [JSON.stringify(name.names), name]));
+  return (group) => short.get(JSON.stringify(group)) ?? { names: group, item: group.join(', '), shorter: [] };
 };

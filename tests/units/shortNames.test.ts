@@ -1,13 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { nameKey } from '../../src/units/name.ts';
-import { type ShortName, shortNames } from '../../src/units/shortNames.ts';
+import { groupNames, type ShortName, shortNames } from '../../src/units/shortNames.ts';
 
-const wordingsOf = ({ item, shorter }: ShortName): string[] => [item, ...shorter];
+/** The wordings of names that each stand alone. */
+const alone = (...names: readonly string[]) =>
+  shortNames(names.map((name) => [name])).map(({ names: _, ...wordings }) => wordings);
+
+const wordingsOf = ({ item, shorter }: Omit<ShortName, 'names'>): string[] => [item, ...shorter];
 
 describe('the short wordings of names', () => {
   it('are cut at the end where that tells them apart', () => {
-    expect(shortNames(['Haberdashery, ribbons and thread', 'Cloth'])).toEqual([
+    expect(alone('Haberdashery, ribbons and thread', 'Cloth')).toEqual([
       {
         item: 'Haberdashery, ribbons and thread',
         shorter: [
@@ -23,7 +27,7 @@ describe('the short wordings of names', () => {
   });
 
   it('keep the last word where that tells them apart', () => {
-    const [upper, lower] = shortNames(['Letters and papers upper', 'Letters and papers lower']);
+    const [upper, lower] = alone('Letters and papers upper', 'Letters and papers lower');
     expect(upper?.shorter).toEqual([
       'Letters and papers upper',
       'Letters and pa…upper',
@@ -34,7 +38,7 @@ describe('the short wordings of names', () => {
   });
 
   it('have their place in the list as a number where neither does', () => {
-    expect(shortNames(['Drawer 1 of the left pedestal', 'Drawer 2 of the left pedestal'])).toEqual(
+    expect(alone('Drawer 1 of the left pedestal', 'Drawer 2 of the left pedestal')).toEqual(
       [1, 2].map((n) => ({
         item: `Drawer ${n} of the left pedestal`,
         shorter: [
@@ -49,11 +53,11 @@ describe('the short wordings of names', () => {
   });
 
   it('have another number where a name looks like it', () => {
-    const [first, second, third] = shortNames([
+    const [first, second, third] = alone(
       'Drawer 1 of the left pedestal',
       'Drawer 2 of the left pedestal',
       'No. 1',
-    ]);
+    );
     expect([first?.number, second?.number, third]).toEqual([
       'no. 4',
       'no. 2',
@@ -62,18 +66,30 @@ describe('the short wordings of names', () => {
   });
 
   it('tell a drawer from the several drawers whose equal corners are drawn once', () => {
-    expect(shortNames(['Letters upper', 'Letters lower', 'Letters upper, Letters lower'])).toEqual([
-      { item: 'Letters upper', shorter: ['Letters upper', 'Letters upper', 'Letter…upper', 'Le…upper'] },
+    const [upper, lower] = ['Letters upper', 'Letters lower'];
+    expect(shortNames([[upper], [lower], [upper, lower]])).toEqual([
       {
+        names: [upper],
+        item: 'Letters upper',
+        shorter: ['Letters upper', 'Letters upper', 'Letter…upper', 'Le…upper'],
+      },
+      {
+        names: [lower],
         item: 'Letters lower',
         shorter: ['Letters lower', 'Letters lower', 'Letters low…', 'no. 2'],
         number: 'no. 2',
       },
       {
+        names: [upper, lower],
         item: 'Letters upper, Letters lower',
         shorter: ['Letters upper, Letters lower', 'Letters upper, Lett…', 'Letters upp… no. 3', 'no. 3'],
         number: 'no. 3',
       },
+    ]);
+    const nameOf = groupNames([upper, lower, `${upper}, ${lower}`], [[upper, lower]]);
+    expect([nameOf([`${upper}, ${lower}`]).item, nameOf([upper, lower]).item]).toEqual([
+      'Letters upper, Letters lower no. 3',
+      'Letters upper, Letters lower no. 4',
     ]);
   });
 
@@ -94,7 +110,7 @@ describe('the short wordings of names', () => {
     fc.assert(
       fc.property(fc.array(hostile, { maxLength: 24 }), (names) => {
         const owners = new Map<string, number>();
-        for (const [i, name] of shortNames(names).entries())
+        for (const [i, name] of alone(...names).entries())
           for (const key of wordingsOf(name).map(nameKey)) {
             expect([key, owners.get(key) ?? i]).toEqual([key, i]);
             owners.set(key, i);

@@ -72,7 +72,7 @@ const cornerRod = (corner: Corner): TemplatePiece => {
 };
 
 const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
-  const { joint, item, shorter, letter, hand, count, units, stem } = corner;
+  const { joint, names, item, shorter, letter, hand, count, units, stem } = corner;
   const {
     part,
     end,
@@ -92,6 +92,7 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
     // In front of the end of a left side, its outside face is on the left; in front of the left end of a front, its inside face.
     insideOn: (hand === 'left') === (board === 'pin') ? 'left' : 'right',
     titles: {
+      names,
       item,
       shorter,
       ...(corner.number !== undefined && { number: corner.number }),
