@@ -13,13 +13,15 @@ import { benchSheet } from '../sheets/bench/benchSheet.ts';
 import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
 import { gapSheets } from '../sheets/gapSheets.ts';
+import { guidePiece } from '../sheets/guide/drawGuide.ts';
 import { nameNumbers, numbersByName } from '../sheets/nameNumbers.ts';
 import { BOTH_BOARDS, type PieceChoice } from '../sheets/template/cornerPieces.ts';
 import { legend } from '../sheets/template/legend.ts';
 import { accept, type Result, refuse } from '../units/complaint.ts';
 import type { Notation } from '../units/notation.ts';
 import { say } from '../units/phrase.ts';
-import { guidePieces } from './guidesOf.ts';
+import type { ShortName } from '../units/shortNames.ts';
+import { guidesOf } from './guidesOf.ts';
 import { piecesOf } from './piecesOf.ts';
 import { frontCorners, type Project } from './project.ts';
 
@@ -99,9 +101,9 @@ const layoutsOf = (
   const pieces = piecesOf(project, options.choice ?? BOTH_BOARDS);
   const names = pieces.map(({ itemName }) => itemName);
   const numbers = numbersByName(names);
-  const explained = asLeading((area) => nameNumbers(name, names, area));
+  const explained = (named: readonly ShortName[]) => asLeading((area) => nameNumbers(name, named, area));
   const signs = new Set(pieces.flatMap((piece) => piece.signs));
-  const guides = guidePieces(project);
+  const guides = guidesOf(project);
   const layout = (leading: LeadingPages, laid: readonly Piece[] = []): Layout =>
     layoutOf(project, options, leading, laid);
   const toCut = [
@@ -111,14 +113,24 @@ const layoutsOf = (
         ...layout(
           (area) =>
             (options.kinds ?? SHEET_KINDS).includes('contents')
-              ? [...(pieces.length > FEW ? contents(name, pieces, area) : []), ...explained(area)]
+              ? [...(pieces.length > FEW ? contents(name, pieces, area) : []), ...explained(names)(area)]
               : [],
           pieces,
         ),
         legend: (width: number) => legend(signs, width),
       },
     },
-    ...(guides.length > 0 ? [{ kind: 'guides' as const, layout: layout(() => [], guides) }] : []),
+    ...(guides.length > 0
+      ? [
+          {
+            kind: 'guides' as const,
+            layout: layout(
+              explained(guides.map(({ titles }) => titles)),
+              guides.map(({ guide, titles }) => guidePiece(guide, titles)),
+            ),
+          },
+        ]
+      : []),
   ];
   if (set.family === undefined) return toCut;
   const bench = (drawer: Drawer, area: Size): PageRun => {

@@ -41,8 +41,9 @@ const withoutSigns = (text: string): string => text.replace(/[\s\p{P}]+$/u, '');
 /**
  * Every name of a plan in its wordings, a group's names side by side: cut at its end or, where another name comes to the same, in its middle; where that
  * is another's too, with a number, its place in the list. Wordings are compared by `nameKey`.
+ * @param word what stands before a number
  */
-export const shortNames = (groups: readonly (readonly string[])[]): ShortName[] => {
+export const shortNames = (groups: readonly (readonly string[])[], word = 'no.'): ShortName[] => {
   const cuts = groups
     .map((names) => names.join(', '))
     .map((name) => LENGTHS.map((most) => ({ most, end: cut(name, most), middle: cutInMiddle(name, most) })));
@@ -65,8 +66,8 @@ export const shortNames = (groups: readonly (readonly string[])[]): ShortName[] 
       });
     // Another name may look like this one's with its number.
     let place = i + 1;
-    while (wordings(`no. ${place}`).some((text) => (ownerOf(text) ?? i) !== i)) place += groups.length;
-    const number = `no. ${place}`;
+    while (wordings(`${word} ${place}`).some((text) => (ownerOf(text) ?? i) !== i)) place += groups.length;
+    const number = `${word} ${place}`;
     const [item = '', ...shorter] = wordings(number);
     return {
       names: groups[i] ?? [],
@@ -84,10 +85,13 @@ export const shortNames = (groups: readonly (readonly string[])[]): ShortName[] 
 export const groupNames = (
   names: readonly string[],
   groups: readonly (readonly string[])[],
+  word?: string,
 ): ((group: readonly string[]) => ShortName) => {
   const all = new Map(
     [...names.map((name) => [name]), ...groups].map((group) => [JSON.stringify(group), group]),
   );
-  const short = new Map(shortNames([...all.values()]).map((name) => [JSON.stringify(name.names), name]));
+  const short = new Map(
+    shortNames([...all.values()], word).map((name) => [JSON.stringify(name.names), name]),
+  );
   return (group) => short.get(JSON.stringify(group)) ?? { names: group, item: group.join(', '), shorter: [] };
 };

@@ -64,17 +64,15 @@ describe('the words on the pieces of a plan', () => {
         fc.constantFrom('mm' as const, 'in' as const),
         ({ specs, names }, flat, units) => {
           const set = layOutSet(specs);
-          const joints = names
-            .slice(0, 1)
-            .map((name) =>
-              singleCorner(name, {
-                kind: 'through',
-                width: 40,
-                tailBoard: 9,
-                pinBoard: 9,
-                spacing: { kind: 'even' },
-              }),
-            );
+          const joints = names.slice(0, 1).map((name) =>
+            singleCorner(name, {
+              kind: 'through',
+              width: 40,
+              tailBoard: 9,
+              pinBoard: 9,
+              spacing: { kind: 'even' },
+            }),
+          );
           const pieces = piecesOf(
             { set: value(set), joints, units },
             { boards: ['tail', 'pin'], flat, rods: true },

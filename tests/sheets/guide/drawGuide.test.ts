@@ -12,7 +12,9 @@ const pieceOf = (spec: JointSpec, board: 'tail' | 'pin', bush: number): Piece =>
   const { joint, guided } = cutOf(spec);
   const guide = value(guideBoard(joint, CUTTER, guided, board, bush));
   return guidePiece(guide, {
+    names: ['Buttons, front'],
     item: 'Buttons, front',
+    shorter: [],
     stem: 'buttons-front',
     units: 'mm',
     ends: ['front'],
