@@ -5,7 +5,7 @@ import { IDENTITY } from '../drawing/affine.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Placed } from '../drawing/printPage.ts';
 import type { Paper } from '../paper/paperSizes.ts';
-import type { Piece } from '../paper/piece.ts';
+import { NO_SPLITS, type Piece } from '../paper/piece.ts';
 import { DEFAULT_MARGIN, type Size } from '../paper/printable.ts';
 import type { Correction } from '../paper/printerCorrection.ts';
 import { type Layout, type LeadingPages, layPages, type PageRun, type Sheets } from '../paper/sheets.ts';
@@ -14,6 +14,7 @@ import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
 import { gapSheets } from '../sheets/gapSheets.ts';
 import { guidePiece } from '../sheets/guide/drawGuide.ts';
+import type { NamedGuide } from '../sheets/guide/guidesToMake.ts';
 import { nameNumbers, numbersByName } from '../sheets/nameNumbers.ts';
 import { BOTH_BOARDS, type PieceChoice } from '../sheets/template/cornerPieces.ts';
 import { legend } from '../sheets/template/legend.ts';
@@ -125,7 +126,7 @@ const layoutsOf = (
           {
             kind: 'guides' as const,
             layout: layout(
-              explained(guides.map(({ titles }) => titles)),
+              explained(guides.filter(bearsNumber).map(({ titles }) => titles)),
               guides.map(({ guide, titles }) => guidePiece(guide, titles)),
             ),
           },
@@ -152,6 +153,17 @@ const layoutsOf = (
       layout: comparisonLayout({ name, units, family: set.family, rows: frontCorners(set) }, options),
     },
   ];
+};
+
+/** Whether a guide's name is in a wording with its number; most guides have room for one without. */
+const bearsNumber = ({ guide, titles }: NamedGuide): boolean => {
+  const { number } = titles;
+  return (
+    number !== undefined &&
+    guidePiece(guide, titles)
+      .draw(NO_SPLITS)
+      .marks.some((mark) => mark.kind === 'text' && mark.text.includes(`${number} ·`))
+  );
 };
 
 /** Corners to compare, in the order of the cabinet. */
