@@ -82,7 +82,7 @@ describe('the words on the pieces of a plan', () => {
           expect(new Set(pieces.map(({ name }) => name)).size).toBe(pieces.length);
         },
       ),
-      { numRuns: 40 },
+      { numRuns: 12 },
     );
   });
 
