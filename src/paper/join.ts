@@ -6,7 +6,7 @@ import { formatLength, formatNumber } from '../units/formatLength.ts';
 import type { Notation } from '../units/notation.ts';
 import { FRAME_EM } from './frame.ts';
 import { isClear, type Obstacles, obstaclesIn } from './labelCollision.ts';
-import { CLEAR_OF_SPLITS } from './piece.ts';
+import type { TapedLength } from './piece.ts';
 import { CROSS } from './split.ts';
 
 /** A line along which two parts of a piece are taped together, mm on the piece. */
@@ -19,9 +19,9 @@ export interface Join {
   readonly to: number;
   /** Width of the tab of the lower or left part, under its neighbour. */
   readonly tab: number;
-  /** The length of the whole piece across the join. */
-  readonly whole: number;
-  /** Unique in the set; on both sides of the line. */
+  /** The length across the join to check; absent where there are no marks to measure between. */
+  readonly taped?: TapedLength;
+  /** Unique in the set, and no corner's. */
   readonly letter: string;
 }
 
@@ -80,17 +80,20 @@ const firstClear = <T>(places: readonly T[], boxesOf: (place: T) => readonly Box
   return places.find(clearOf(ground.all)) ?? places.find(clearOf(ground.butWaste));
 };
 
-/** Positions of the two register crosses along the join: a fifth from its ends, or the nearest place clear of lines. */
-const crossPlaces = (join: Join, ground: Ground): readonly number[] => {
+/** Positions of the two register crosses along the join: a fifth from its ends, or the nearest place clear of lines; none on the words. */
+const crossPlaces = (join: Join, ground: Ground, words: readonly Box[]): readonly number[] => {
   const { from, to } = join;
   const length = to - from;
+  const besideWords = { all: withBoxes(ground.all, words), butWaste: withBoxes(ground.butWaste, words) };
   return [
     { wish: from + length / 5, least: from + CROSS, most: from + length / 2 - CROSS },
     { wish: to - length / 5, least: from + length / 2 + CROSS, most: to - CROSS },
-  ].map(
-    ({ wish, least, most }) =>
-      firstClear(stepsFrom(wish, least, most), (along) => [crossBox(join, along)], ground) ?? wish,
-  );
+  ]
+    .map(
+      ({ wish, least, most }) =>
+        firstClear(stepsFrom(wish, least, most), (along) => [crossBox(join, along)], besideWords) ?? wish,
+    )
+    .filter((along) => isClear(crossBox(join, along), { lines: [], boxes: words }));
 };
 
 const crossBox = (join: Join, along: number): Box => {
@@ -103,8 +106,8 @@ const cross = (join: Join, along: number): Path[] => {
   return [line(x - CROSS, y, x + CROSS, y), line(x, y - CROSS, x, y + CROSS)];
 };
 
-/** A word along the join, on one side of it. */
-const wordBeside = (
+/** A text along the join, on one side of it. */
+const textBeside = (
   join: Join,
   side: Side,
   text: string,
@@ -127,51 +130,72 @@ const wordBeside = (
   };
 };
 
-/** The join's letter on both sides, at the same distance along it. */
-const lettersOf = (
-  join: Join,
-  crosses: readonly number[],
-  ground: Ground,
-): Readonly<Record<Side, TextMark>> => {
+/** A text away from the join, on one side of it. */
+const textAcross = (join: Join, side: Side, text: string, along: number): TextMark => {
+  const middle = ((ASCENT - DESCENT) / 2) * FRAME_EM;
+  return {
+    kind: 'text',
+    role: 'label',
+    text,
+    // Upright text has its top to the left.
+    at: pointAt(
+      join,
+      join.axis === 'y' ? along + middle : along - middle,
+      side === 'covering' ? CLEARANCE : -CLEARANCE,
+    ),
+    size: FRAME_EM,
+    turn: join.axis === 'y' ? 90 : 0,
+    anchor: side === 'covering' ? 'start' : 'end',
+    weight: 'bold',
+  };
+};
+
+type OnBothSides = Readonly<Record<Side, TextMark>>;
+
+/**
+ * The join's name on both sides, at the same distance along it: beside the line where there is room, or else away from it;
+ * the letter alone where the word would hide a line, which only happens on the end grain of thin boards.
+ */
+const namesOf = (join: Join, word: string, ground: Ground): OnBothSides => {
   const { from, to, letter } = join;
-  const taken = crosses.map((along) => crossBox(join, along));
-  const words = [`join ${letter}`, letter].flatMap((text) => {
-    const half = textWidth(text, FRAME_EM, 'bold') / 2;
-    return stepsFrom((from + to) / 2, from + half + CLEARANCE, to - half - CLEARANCE).map((along) => ({
-      tabbed: wordBeside(join, 'tabbed', text, along, CLEARANCE, 'bold'),
-      covering: wordBeside(join, 'covering', text, along, CLEARANCE, 'bold'),
-    }));
+  const both = (set: (side: Side) => TextMark): OnBothSides => ({
+    tabbed: set('tabbed'),
+    covering: set('covering'),
   });
-  const clear = firstClear(
-    words,
-    ({ tabbed, covering }) => [tabbed, covering].map((word) => grown(textBox(word), AROUND_WORDS)),
-    { all: withBoxes(ground.all, taken), butWaste: withBoxes(ground.butWaste, taken) },
-  );
+  const places = (half: number): number[] =>
+    stepsFrom((from + to) / 2, from + half + AROUND_WORDS, to - half - AROUND_WORDS);
+  const beside = (text: string, along: number) =>
+    both((side) => textBeside(join, side, text, along, CLEARANCE, 'bold'));
+  const across = (text: string, along: number) => both((side) => textAcross(join, side, text, along));
+  const clearOf = (names: readonly OnBothSides[]) =>
+    firstClear(names, ({ tabbed, covering }) => [boxOf(tabbed), boxOf(covering)], ground);
+  const halfOf = (text: string) => textWidth(text, FRAME_EM, 'bold') / 2;
   return (
-    clear ?? {
-      tabbed: wordBeside(join, 'tabbed', letter, (from + to) / 2, CLEARANCE, 'bold'),
-      covering: wordBeside(join, 'covering', letter, (from + to) / 2, CLEARANCE, 'bold'),
-    }
+    clearOf([
+      ...places(halfOf(word)).map((along) => beside(word, along)),
+      ...places(HEIGHT / 2).map((along) => across(word, along)),
+    ]) ??
+    clearOf(places(halfOf(letter)).map((along) => beside(letter, along))) ??
+    beside(letter, (from + to) / 2)
   );
 };
+
+const boxOf = (text: TextMark): Box => grown(textBox(text), AROUND_WORDS);
 
 const withBoxes = ({ lines, boxes }: Obstacles, more: readonly Box[]): Obstacles => ({
   lines,
   boxes: [...boxes, ...more],
 });
-
-/** Wordings of the check in groups: sentences, then the length alone, then its number alone for the narrowest pieces. */
-const checkWordings = ({ axis, whole }: Join, unit: Notation): readonly (readonly string[])[] => {
-  const length = formatLength(whole, unit);
-  const full =
-    axis === 'y'
-      ? [
-          `when taped: ${length} from the reference edge to the far end`,
-          `when taped: ${length} from end to end`,
-          `taped: ${length}`,
-        ]
-      : [`when taped: ${length} from side to side`, `taped: ${length}`];
-  return [full, [length], [formatNumber(whole, unit)]];
+/** Wordings of the check, the fullest first; on the narrowest pieces it is the length alone, or its number. */
+const checkWordings = ({ length, between }: TapedLength, unit: Notation): string[] => {
+  const shown = formatLength(length, unit);
+  return [
+    `when taped: ${between[0]} ${shown}`,
+    ...between.map((marks) => `taped, ${marks}: ${shown}`),
+    `taped: ${shown}`,
+    shown,
+    formatNumber(length, unit),
+  ];
 };
 
 const HEIGHT = (ASCENT + DESCENT) * FRAME_EM;
@@ -232,13 +256,12 @@ function* placesOnLines(region: Box, text: string, marks: readonly Mark[]): Gene
 
 const textInFreeArea = (
   free: Box,
-  wordings: readonly string[],
+  text: string,
   marks: readonly Mark[],
   obstacles: Obstacles,
 ): TextMark | undefined => {
-  for (const text of wordings)
-    for (const places of [placesIn(free, text), placesOnLines(free, text, marks)])
-      for (const { mark, taken } of places) if (isClear(taken, obstacles)) return mark;
+  for (const places of [placesIn(free, text), placesOnLines(free, text, marks)])
+    for (const { mark, taken } of places) if (isClear(taken, obstacles)) return mark;
   return undefined;
 };
 
@@ -248,7 +271,8 @@ const textInFreeArea = (
  * @param marks those of the whole piece, with any check already placed
  */
 export const checkMarks = (join: Join, free: Box, marks: readonly Mark[], unit: Notation): Mark[] => {
-  const { axis, at, from, to, tab } = join;
+  const { axis, at, from, to, tab, taped } = join;
+  if (taped === undefined) return [];
   const near: Box =
     axis === 'y'
       ? { ...free, y0: Math.max(free.y0, at - REACH) }
@@ -256,38 +280,35 @@ export const checkMarks = (join: Join, free: Box, marks: readonly Mark[], unit: 
   const ground = groundOf(near, marks);
   const room = to - from - 2 * CLEARANCE;
   const onTab = (text: string): Mark[] =>
-    onWhite(wordBeside(join, 'covering', text, (from + to) / 2, (tab - HEIGHT) / 2, 'regular'));
-  const groups = checkWordings(join, unit);
-  for (const wordings of groups) {
-    const clear = textInFreeArea(near, wordings, marks, ground.all);
+    onWhite(textBeside(join, 'covering', text, (from + to) / 2, (tab - HEIGHT) / 2, 'regular'));
+  for (const text of checkWordings(taped, unit)) {
+    const clear = textInFreeArea(near, text, marks, ground.all);
     if (clear !== undefined) return [clear];
-    const held = wordings.find((text) => textWidth(text, FRAME_EM, 'regular') <= room);
-    if (held !== undefined) return onTab(held);
-    const overWaste = textInFreeArea(near, wordings, marks, ground.butWaste);
+    if (textWidth(text, FRAME_EM, 'regular') <= room) return onTab(text);
+    const overWaste = textInFreeArea(near, text, marks, ground.butWaste);
     if (overWaste !== undefined) return onWhite(overWaste);
   }
   // A number cut short would be a wrong number.
   return [];
 };
 
-/** Register crosses and the join's letter for one part; they match those of its neighbour. */
+/** Register crosses and the join's name for one part; they match those of its neighbour. */
 export const joinMarks = (join: Join, side: Side, marks: readonly Mark[]): Mark[] => {
   const { axis, at, from, to } = join;
   const line: Box =
     axis === 'y' ? { x0: from, y0: at, x1: to, y1: at } : { x0: at, y0: from, x1: at, y1: to };
-  const ground = groundOf(grown(line, CLEAR_OF_SPLITS), marks);
-  const crosses = crossPlaces(join, ground);
-  const letter = lettersOf(join, crosses, ground)[side];
-  // On the narrowest pieces the letter replaces the crosses, and the piece's own edges register it.
-  const alongLetter = axis === 'y' ? letter.at[0] : letter.at[1];
-  const taken = textWidth(letter.text, FRAME_EM, 'bold') / 2 + AROUND_WORDS;
-  const free = crosses.filter((along) => Math.abs(along - alongLetter) > taken);
+  const name = `join ${join.letter}`;
+  const reach = CLEARANCE + textWidth(name, FRAME_EM, 'bold') + AROUND_WORDS;
+  const ground = groundOf(grown(line, reach), marks);
+  const names = namesOf(join, name, ground);
+  // On the narrowest pieces the name replaces the crosses, and the piece's own edges register it.
+  const crosses = crossPlaces(join, ground, [boxOf(names.tabbed), boxOf(names.covering)]);
   return [
     stroke(
       'scale',
       'thin',
-      free.flatMap((along) => cross(join, along)),
+      crosses.flatMap((along) => cross(join, along)),
     ),
-    ...(isClear(grown(textBox(letter), AROUND_WORDS), ground.all) ? [letter] : onWhite(letter)),
+    ...(isClear(boxOf(names[side]), ground.all) ? [names[side]] : onWhite(names[side])),
   ];
 };

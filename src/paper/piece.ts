@@ -14,6 +14,14 @@ export const NO_SPLITS: Splits = { x: [], y: [] };
 /** Width free of words on both sides of a split, for the join's letter and register crosses, mm. */
 export const CLEAR_OF_SPLITS = 6;
 
+/** A length between two marks of a piece, which a rule checks when its parts are taped. */
+export interface TapedLength {
+  /** In mm. */
+  readonly length: number;
+  /** The marks, from the fullest wording to the shortest: `reference edge to upper edge`. */
+  readonly between: readonly [string, ...string[]];
+}
+
 /** A template, rod or guide at full size, to cut out: drawn whole or in parts. */
 export interface Piece {
   /** Unique in its set, and safe as a file name on every system: `buttons-front-a`. */
@@ -30,6 +38,8 @@ export interface Piece {
   readonly overhang: number;
   /** Places for splits, mm: every x listed; every y within the intervals, which cross no sloped line and are inside tails. */
   readonly splittable: { readonly x: readonly number[]; readonly y: readonly (readonly [number, number])[] };
+  /** The length to check across its upright splits, and that across its level ones. */
+  readonly taped: { readonly x?: TapedLength; readonly y: TapedLength };
   /** Draws it, every label `CLEAR_OF_SPLITS` from the splits and repeated on a part that would have none. */
   draw(splits: Splits): Drawing;
 }

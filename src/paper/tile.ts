@@ -22,12 +22,16 @@ export interface Tile {
   readonly covering: readonly Join[];
 }
 
+/** Number of letters that no join has: A to D are corners. */
+const CORNERS = 4;
+
+/** A to Z, then AA. */
 const letterOf = (index: number): string =>
   (index < 26 ? '' : letterOf(Math.floor(index / 26) - 1)) + String.fromCharCode(65 + (index % 26));
 
 /**
  * The parts of a piece divided at its splits, row by row from the lowest, each row from the left.
- * @param firstLetter number of letters already used in the set
+ * @param firstLetter number of joins before these in the set
  */
 export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Tile[] => {
   const { width, height, overhang, splittable } = piece;
@@ -45,8 +49,8 @@ export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Tile
       from: columns[column] ?? 0,
       to: columns[column + 1] ?? width,
       tab: Math.min(Math.max(top - at, TAB.least), TAB.most, (rows[row + 2] ?? height) - at),
-      whole: height,
-      letter: letterOf(firstLetter + row * across + column),
+      taped: piece.taped.y,
+      letter: letterOf(CORNERS + firstLetter + row * across + column),
     };
   };
   const rightJoin = (column: number, row: number): Join | undefined => {
@@ -58,8 +62,8 @@ export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Tile
       from: rows[row] ?? 0,
       to: rows[row + 1] ?? height,
       tab: Math.min(TAB.most, (columns[column + 2] ?? width) - at),
-      whole: width,
-      letter: letterOf(firstLetter + (up - 1) * across + row * (across - 1) + column),
+      ...(piece.taped.x && { taped: piece.taped.x }),
+      letter: letterOf(CORNERS + firstLetter + (up - 1) * across + row * (across - 1) + column),
     };
   };
   const present = (...joins: readonly (Join | undefined)[]): Join[] =>
@@ -120,7 +124,7 @@ export const drawPart = (part: Tile, whole: Drawing, unit: Notation): Drawing =>
   ];
   const checks: Mark[] = [];
   for (const join of part.tabbed)
-    checks.push(...checkMarks(join, freeAreaOf(part), [...marks, ...checks], unit));
+    checks.push(...checkMarks(join, freeAreaOf(part), [...marks, ...joins, ...checks], unit));
   return {
     box: room,
     marks: [...clipMarks(window, marks), ...texts, ...edgesOf(part), ...joins, ...checks],

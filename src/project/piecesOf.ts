@@ -1,6 +1,6 @@
 import { cornerLetter } from '../drawer/cornerLetters.ts';
 import type { Drawer } from '../drawer/drawer.ts';
-import type { Sizes } from '../drawer/drawerSizes.ts';
+import { type Sizes, sidesPastBack } from '../drawer/drawerSizes.ts';
 import type { JointBoard } from '../joint/joint.ts';
 import { stems } from '../sheets/fileStem.ts';
 import {
@@ -13,6 +13,7 @@ import {
 import type { TemplatePiece } from '../sheets/template/templatePiece.ts';
 import { REBATE_EDGE } from '../sheets/template/titles.ts';
 import type { Notation } from '../units/notation.ts';
+import { groupNames, type ShortName } from '../units/shortNames.ts';
 import { boardsDrawn, type Only } from './only.ts';
 import type { Project, SingleCorner } from './project.ts';
 
@@ -43,22 +44,31 @@ export interface DrawnCorner extends Corner {
 export const templateCorners = ({ set, joints, units, only }: DrawnProject): DrawnCorner[] => {
   // What is not drawn has its stem too, so that a piece's file has the same name whatever else is drawn.
   const stem = stems();
-  const corners = [
-    ...set.drawers.flatMap((drawer) => drawerCorners(drawer, stem(drawer.spec.name), units, only)),
-    ...joints.flatMap((single) => jointCorners(single, stem(single.name), units, only)),
-  ];
-  return merged(corners.filter(({ boards }) => boards.length > 0));
+  const corners = merged(
+    [
+      ...set.drawers.flatMap((drawer) => drawerCorners(drawer, stem(drawer.spec.name), units, only)),
+      ...joints.flatMap((single) => jointCorners(single, stem(single.name), units, only)),
+    ].filter(({ boards }) => boards.length > 0),
+  );
+  const nameOf = groupNames(
+    [...set.drawers.map(({ spec }) => spec.name), ...joints.map(({ name }) => name)],
+    corners.map(({ names }) => names),
+  );
+  return corners.map((corner) => ({ ...corner, ...nameOf(corner.names) }));
 };
+
+/** A corner that has no wordings of its names yet. */
+type UnnamedCorner = Omit<DrawnCorner, Exclude<keyof ShortName, 'names'>>;
 
 const jointCorners = (
   { name, joint }: SingleCorner,
   stem: string,
   units: Notation,
   only: Only | undefined,
-): DrawnCorner[] =>
+): UnnamedCorner[] =>
   HANDS.map((hand) => ({
     joint,
-    item: name,
+    names: [name],
     boards: boardsDrawn(only, name),
     letter: cornerLetter('front', hand),
     hand,
@@ -74,18 +84,18 @@ const drawerCorners = (
   stem: string,
   units: Notation,
   only: Only | undefined,
-): DrawnCorner[] => {
+): UnnamedCorner[] => {
   const { spec, front, back } = drawer;
   const { offset, width } = spec.groove;
   const groove = { offset, width };
-  const common = { item: spec.name, count: spec.count, units, stem };
+  const common = { names: [spec.name], count: spec.count, units, stem };
   const side = (hand: string, end: string): BoardEnd => ({
     part: `${hand} side`,
     end,
     ...(spec.bottom.hold.kind === 'groove' && { groove }),
   });
   const fronts = HANDS.map(
-    (hand): DrawnCorner => ({
+    (hand): UnnamedCorner => ({
       ...common,
       joint: front,
       boards: boardsDrawn(only, spec.name, 'front'),
@@ -96,7 +106,7 @@ const drawerCorners = (
     }),
   );
   const backs = HANDS.toReversed().map(
-    (hand): DrawnCorner => ({
+    (hand): UnnamedCorner => ({
       ...common,
       joint: back,
       boards: boardsDrawn(only, spec.name, 'back'),
@@ -104,7 +114,11 @@ const drawerCorners = (
       // From behind, the right side is at the left.
       hand: hand === 'left' ? 'right' : 'left',
       // The back starts at the groove's upper edge.
-      tailBoard: { ...side(hand, 'back end'), jointFrom: drawer.sizes.backFrom },
+      tailBoard: {
+        ...side(hand, 'back end'),
+        jointFrom: drawer.sizes.backFrom,
+        ...(sidesPastBack(spec).upper && { upper: "back's upper edge" }),
+      },
       pinBoard: { part: 'back', end: `${hand} end` },
     }),
   );
@@ -120,8 +134,8 @@ const behindLip = ({ rebate: { sides, bottom } }: Sizes): Pick<BoardEnd, 'rebate
   ...(bottom > 0 && { edge: [...REBATE_EDGE, 'edge'] }),
 });
 
-const merged = (corners: readonly DrawnCorner[]): DrawnCorner[] => {
-  const byShape = new Map<string, DrawnCorner>();
+const merged = (corners: readonly UnnamedCorner[]): UnnamedCorner[] => {
+  const byShape = new Map<string, UnnamedCorner>();
   for (const corner of corners) {
     const { joint, letter, hand, tailBoard, pinBoard, boards } = corner;
     const { advice: _, alternatives: __, pinBoard: end, ...shape } = joint;
@@ -140,7 +154,7 @@ const merged = (corners: readonly DrawnCorner[]): DrawnCorner[] => {
       key,
       equal === undefined
         ? corner
-        : { ...equal, item: `${equal.item}, ${corner.item}`, count: equal.count + corner.count },
+        : { ...equal, names: [...equal.names, ...corner.names], count: equal.count + corner.count },
     );
   }
   return [...byShape.values()];

@@ -7,7 +7,7 @@ import { IDENTITY } from '../drawing/affine.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Placed } from '../drawing/printPage.ts';
 import { handPaper, type Paper } from '../paper/paperSizes.ts';
-import type { Piece } from '../paper/piece.ts';
+import { NO_SPLITS, type Piece } from '../paper/piece.ts';
 import { DEFAULT_MARGIN, type Size } from '../paper/printable.ts';
 import type { Correction } from '../paper/printerCorrection.ts';
 import {
@@ -22,12 +22,16 @@ import { benchSheet } from '../sheets/bench/benchSheet.ts';
 import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
 import { gapSheets } from '../sheets/gapSheets.ts';
+import { guidePiece } from '../sheets/guide/drawGuide.ts';
+import type { NamedGuide } from '../sheets/guide/guidesToMake.ts';
+import { nameNumbers, numbersByName } from '../sheets/nameNumbers.ts';
 import { BOTH_BOARDS, type PieceChoice } from '../sheets/template/cornerPieces.ts';
 import { legend } from '../sheets/template/legend.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { type Notation, unitOf } from '../units/notation.ts';
 import { say } from '../units/phrase.ts';
-import { guidePieces } from './guidesOf.ts';
+import type { ShortName } from '../units/shortNames.ts';
+import { guidesOf } from './guidesOf.ts';
 import { onlyWords, wholeDrawers } from './only.ts';
 import { piecesOf } from './piecesOf.ts';
 import { frontCorners, type Project } from './project.ts';
@@ -128,13 +132,13 @@ const layoutsOf = (
     units,
     set: { family },
   } = project;
-  const guides = guidePieces(project);
+  const guides = guidesOf(project);
   const drawers = wholeDrawers(project);
   const held = inHand(options, units);
   return [
     { kind: 'templates', layout: () => templatesLayout(project, options) },
     ...(guides.length > 0
-      ? [{ kind: 'guides' as const, layout: () => layoutOf(project, options, () => [], guides) }]
+      ? [{ kind: 'guides' as const, layout: () => guidesLayout(project, options, guides) }]
       : []),
     ...(family === undefined || drawers.length === 0
       ? []
@@ -167,17 +171,21 @@ const inHand = (options: SheetOptions, units: Notation): SheetOptions => ({
 
 const templatesLayout = (project: Project, options: SheetOptions): Layout => {
   const pieces = piecesOf(project, options.choice ?? BOTH_BOARDS);
+  const names = pieces.map(({ itemName }) => itemName);
   const signs = new Set(pieces.flatMap((piece) => piece.signs));
   const { kinds = SHEET_KINDS, copies = 'one' } = options;
-  const isListed = pieces.length > FEW && kinds.includes('contents');
+  const hasContents = kinds.includes('contents');
+  const isListed = pieces.length > FEW && hasContents;
   return {
     ...layoutOf(
       project,
       options,
-      (area, needed) =>
-        isListed && needed.length > 1
+      (area, needed) => [
+        ...(isListed && needed.length > 1
           ? contents(project.name, pieces, area, copies === 'made' ? copies : needed)
-          : [],
+          : []),
+        ...(hasContents ? explained(project.name, names)(area, needed) : []),
+      ],
       pieces,
     ),
     copies,
@@ -185,15 +193,49 @@ const templatesLayout = (project: Project, options: SheetOptions): Layout => {
   };
 };
 
+const guidesLayout = (project: Project, options: SheetOptions, guides: readonly NamedGuide[]): Layout =>
+  layoutOf(
+    project,
+    options,
+    explained(
+      project.name,
+      guides.filter(bearsNumber).map(({ titles }) => titles),
+    ),
+    guides.map(({ guide, titles }) => guidePiece(guide, titles)),
+  );
+
+/** What the numbers in shortened names stand for; no page where there are none. */
+const explained = (title: string, named: readonly ShortName[]): LeadingPages =>
+  asLeading((area) => nameNumbers(title, named, area));
+
 const benchLayout = (project: Project, drawers: readonly Drawer[], options: SheetOptions): Layout => {
   const { units, cuts } = project;
+  const numbers = numbersByName(
+    piecesOf(project, options.choice ?? BOTH_BOARDS).map(({ itemName }) => itemName),
+  );
   const bench = (drawer: Drawer, area: Size): PageRun => {
     const cut = drawerCut(drawer, cuts);
     const listed = parts({ drawers: [drawer], advice: [] }, units);
-    const { count, draw } = benchSheet(drawer, listed, { units, area, ...(cut && { cut }) });
+    const { count, draw } = benchSheet(drawer, listed, {
+      units,
+      area,
+      ...(cut && { cut }),
+      numbers: numbers.get(drawer.spec.name) ?? [],
+    });
     return { count, draw: () => draw().map(alone) };
   };
   return layoutOf(project, options, (area) => drawers.map((drawer) => bench(drawer, area)));
+};
+
+/** Whether a guide's name is in a wording with its number; most guides have room for one without. */
+const bearsNumber = ({ guide, titles }: NamedGuide): boolean => {
+  const { number } = titles;
+  return (
+    number !== undefined &&
+    guidePiece(guide, titles)
+      .draw(NO_SPLITS)
+      .marks.some((mark) => mark.kind === 'text' && mark.text.includes(`${number} ·`))
+  );
 };
 
 /** Corners to compare, in the plan's order. */

@@ -163,8 +163,9 @@ const about = (piece: TemplatePiece, pages: readonly number[], cell: Cell): Mark
   const facts =
     [listed, joined].find((each) => whole.length + each.length <= held) ??
     (listed.length < held ? listed : joined);
-  const name = whole.length + facts.length <= held ? whole : [item];
-  const lines = [...name.map((text) => [text]), ...facts];
+  const name =
+    whole.length + facts.length <= held ? whole.map((text) => [text]) : [[item, ...piece.itemName.shorter]];
+  const lines = [...name, ...facts];
   const air = Math.min(GAP.cells, height - lines.length * LINE) / 2;
   const highest = top - air - ASCENT * SMALL;
   return lines.map((wordings, i) => {

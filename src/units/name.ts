@@ -18,7 +18,7 @@ const UNPRINTABLE = /[\p{Cc}\p{Cs}\u2028\u2029\u202A-\u202E\u2066-\u2069]/u;
  */
 export const parseName = (text: string): Result<string> => {
   const plain = text.trim();
-  const letters = [...plain].length;
+  const letters = nameKey(plain) === '' ? 0 : [...plain].length;
   if (letters < 1 || letters > LONGEST_NAME)
     return refuse({
       at: [],
@@ -35,10 +35,15 @@ export const parseName = (text: string): Result<string> => {
 };
 
 /**
- * What names are compared by: it is equal for names that differ only in capitals, blanks and the encoding of their
- * letters (Unicode's form NFKC). Sheets, on paper and as files, are known by these names.
+ * What names are compared by: it is equal for names that differ only in capitals, blanks, characters that do not show
+ * (Unicode's default ignorables) and the encoding of their letters (Unicode's form NFKC). Sheets, on paper and as files,
+ * are known by these names.
  */
-export const nameKey = (name: string): string => name.normalize('NFKC').toLowerCase().replace(/\s+/gu, '');
+export const nameKey = (name: string): string =>
+  name
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[\s\p{Default_Ignorable_Code_Point}]+/gu, '');
 
 /**
  * The names in a list that repeat an earlier one.

@@ -124,7 +124,9 @@ describe('the guides for the back ends of the example chest’s sides', async ()
 
 describe('its DXF file, read again by dxf-parser', () => {
   const TITLES: GuideTitles = {
+    names: ['Knöpfe,\n100 %%d Wolle front'],
     item: 'Knöpfe,\n100 %%d Wolle front',
+    shorter: [],
     stem: 'buttons-front',
     units: 'mm',
     ends: ['front'],

@@ -26,7 +26,9 @@ const saidOn = (spec: JointSpec, board: 'tail' | 'pin', end: 'front' | 'back'): 
   const { joint, guided } = cutOf(spec);
   const guide = value(guideBoard(joint, CUTTER, guided, board, 14));
   return guidePiece(guide, {
+    names: ['Tray'],
     item: 'Tray',
+    shorter: [],
     stem: 'tray',
     units: 'mm',
     ends: [end],

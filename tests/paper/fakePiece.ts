@@ -104,6 +104,10 @@ export const fakePiece = ({
     height,
     overhang,
     splittable: { x: folds, y: starts.map((y): readonly [number, number] => [y + 10, y + pitch + 2]) },
+    taped: {
+      x: { length: width, between: ['side to side'] },
+      y: { length: height, between: ['reference edge to upper edge', 'edge to edge'] },
+    },
     draw,
   };
 };

@@ -43,11 +43,11 @@ describe('a piece split once', () => {
 
   test('has the same letter on both sides, its title on each part, and the length to measure', () => {
     expect(drawings.map(wordsOf)).toEqual([
-      ['cloth', 'join A', 'when taped: 480 mm from the reference edge to the far end'],
-      ['cloth', 'join A'],
+      ['cloth', 'join E', 'when taped: reference edge to upper edge 480 mm'],
+      ['cloth', 'join E'],
     ]);
     const [lower] = drawings.map((drawing) =>
-      drawing.marks.find((mark) => mark.kind === 'text' && mark.text === 'join A'),
+      drawing.marks.find((mark) => mark.kind === 'text' && mark.text === 'join E'),
     );
     expect(lower?.kind === 'text' && lower.at[1]).toBeLessThan(231);
   });
@@ -77,9 +77,9 @@ describe('a piece split once', () => {
   });
 });
 
-test('letters continue through the set, from Z to AA', () => {
+test('letters begin after those of corners and continue through the set, from Z to AA', () => {
   const piece = fakePiece({ width: 80, height: 480 });
-  const letters = partsOf(piece, { x: [], y: [111, 231, 351] }, 25).flatMap(({ tabbed }) =>
+  const letters = partsOf(piece, { x: [], y: [111, 231, 351] }, 21).flatMap(({ tabbed }) =>
     tabbed.map(({ letter }) => letter),
   );
   expect(letters).toEqual(['Z', 'AA', 'AB']);
@@ -93,7 +93,7 @@ test('in a grid every join has a letter of its own, the same on the two parts th
     parts.flatMap((part) => part[joins].map(({ letter }) => letter)).sort();
   expect(parts.length).toBe(9);
   expect(joinCount(splits)).toBe(12);
-  expect(letters('tabbed')).toEqual([...'ABCDEFGHIJKL']);
+  expect(letters('tabbed')).toEqual([...'EFGHIJKLMNOP']);
   expect(letters('covering')).toEqual(letters('tabbed'));
 });
 

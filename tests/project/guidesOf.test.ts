@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
-import { guidesOf } from '../../src/project/guidesOf.ts';
+import { NO_SPLITS } from '../../src/paper/piece.ts';
+import { guidePieces, guidesOf } from '../../src/project/guidesOf.ts';
 import { withCuts } from '../../src/project/project.ts';
 import { inOpening } from '../drawer/chest.ts';
 import { CUTTER } from '../router/example.ts';
+import { wordsOf } from '../sheets/pieces.ts';
 import { value } from '../value.ts';
 
 const EVEN = { kind: 'even' } as const;
@@ -14,17 +16,39 @@ const cutByRouter: Partial<DrawerSpec> = {
   cutter: CUTTER,
 };
 
+const CUTTING = { cutter: CUTTER, straight: 8, bush: 16, pinBush: 11 };
+
 const guidesOfDrawer = (change: Partial<DrawerSpec>) => {
   const { drawers } = value(layOutSet([inOpening(280, 110, 420, { ...cutByRouter, ...change })]));
-  const cutting = { cutter: CUTTER, straight: 8, bush: 16, pinBush: 11 };
   const set = { drawers, advice: [] };
-  return guidesOf(value(withCuts({ name: 'Chest', units: 'mm', set, joints: [], cutting })));
+  return guidesOf(value(withCuts({ name: 'Chest', units: 'mm', set, joints: [], cutting: CUTTING })));
 };
 
 const edgesOf = (change: Partial<DrawerSpec>) =>
   guidesOfDrawer(change).map(
     ({ guide: { board }, titles: { item, ends, edge } }) => `${item}, ${ends}: ${board} ${edge[0]}`,
   );
+
+it('guides of drawers with long and nearly equal names each bear a name of their own', () => {
+  const name = (which: string) => `Letters and papers of the ${which} drawers on the left side`;
+  const { drawers } = value(
+    layOutSet([
+      inOpening(280, 110, 420, { ...cutByRouter, name: name('upper') }),
+      inOpening(280, 110, 420, { ...cutByRouter, name: name('lower') }),
+      inOpening(280, 76, 420, { ...cutByRouter, name: name('middle') }),
+    ]),
+  );
+  const set = { drawers, advice: [] };
+  const pieces = guidePieces(
+    value(withCuts({ name: 'Chest', units: 'mm', set, joints: [], cutting: CUTTING })),
+  );
+  const names = pieces.map((piece) =>
+    wordsOf(piece.draw(NO_SPLITS)).filter((word) => /· (guide for the )?(tails|pins)$/.test(word)),
+  );
+  expect(pieces.length).toBeGreaterThan(6);
+  expect(names.map(({ length }) => length)).toEqual(pieces.map(() => 1));
+  expect(new Set(names.flat()).size).toBe(pieces.length);
+});
 
 describe('the guides of a drawer', () => {
   it('name the edge of each board that lies on their line as its template does', () => {

@@ -30,7 +30,9 @@ const GUIDE: GuideBoard = {
   ],
 };
 const TITLES: GuideTitles = {
+  names: ['Buttons, front'],
   item: 'Buttons, front',
+  shorter: [],
   stem: 'buttons-front',
   units: 'mm',
   ends: ['front'],

@@ -70,7 +70,7 @@ describe('the labels of a piece', () => {
             for (const part of partsOf(piece, splits, 0)) {
               const words = textsOf(drawPart(part, whole, units)).map(({ text }) => text);
               for (const { axis } of part.tabbed) {
-                const length = formatNumber(axis === 'y' ? piece.height : piece.width, units);
+                const length = formatNumber(piece.taped[axis]?.length ?? 0, units);
                 const told = words.filter((word) => word.includes(length.split(' ')[0] ?? ''));
                 // Across a strip for thin boards a long number finds no room; then there is none, not a part of it.
                 const wide =
@@ -78,6 +78,11 @@ describe('the labels of a piece', () => {
                 expect([piece.name, words, told.length > 0 || !wide]).toEqual([piece.name, words, true]);
               }
               expect(words.filter((word) => /taped.*…|\d…/u.test(word))).toEqual([]);
+              const letters = [...part.tabbed, ...part.covering].map(({ letter }) => letter);
+              const joins = words.filter((word) => /^(join )?[A-Z]{1,2}$/.test(word) && word !== 'C');
+              expect(joins.map((word) => word.replace('join ', '')).sort()).toEqual(letters.sort());
+              // Across the end grain of a thin board the word would hide a line.
+              if (!/end$/.test(piece.name)) for (const word of joins) expect(word).toMatch(/^join /);
             }
           }
         },

@@ -3,12 +3,16 @@ import type { JointBoard } from '../../src/joint/joint.ts';
 import type { Piece } from '../../src/paper/piece.ts';
 import { type Corner, cornerPieces } from '../../src/sheets/template/cornerPieces.ts';
 import type { GrooveMark } from '../../src/sheets/template/grooveMark.ts';
+import { groupNames } from '../../src/units/shortNames.ts';
 import type { KnownJoint } from './anyCorner.ts';
 
 /** A front corner of a drawer for buttons. */
-export const cornerOf = ({ joint }: Pick<KnownJoint, 'joint'>, more: Partial<Corner> = {}): Corner => ({
+export const cornerOf = (
+  { joint }: Pick<KnownJoint, 'joint'>,
+  { item = 'Buttons', ...more }: Partial<Corner> = {},
+): Corner => ({
   joint,
-  item: 'Buttons',
+  ...groupNames([item], [])([item]),
   letter: 'C',
   hand: 'left',
   count: 2,

@@ -26,6 +26,7 @@ describe('a name', () => {
     expect(told('  Thread ')).toBe('Thread');
     expect(told('W'.repeat(80))).toBe('W'.repeat(80));
     expect(told(' ')).toBe('"" has 0 letters; it must have 1 to 80');
+    expect(told('\u200E\u200B')).toMatch(/ has 0 letters; it must have 1 to 80$/u);
     expect(told('W'.repeat(81))).toMatch(/^"W{40}…" has 81 letters; it must have 1 to 80$/u);
   });
 
@@ -46,6 +47,7 @@ describe('two names', () => {
     ['Left side', ' Leftside '],
     ['Caf\u00E9', 'Cafe\u0301'],
     ['\uFF21', 'a'],
+    ['Left\u200E side', '\u200FLeft\u200B side\u00AD'],
   ])('%s and %s are the same', (a, b) => {
     expect(nameKey(a)).toBe(nameKey(b));
   });

@@ -22,6 +22,8 @@ export interface BenchSheetOptions {
   readonly area: Size;
   /** The router's cut of the drawer's corners; absent for hand tools. */
   readonly cut?: DrawerCut;
+  /** The numbers that stand for the drawer's name on templates; none by default. */
+  readonly numbers?: readonly string[];
 }
 
 /** Type sizes to try for a sheet of one page, as multiples of the usual size: best first, and the least. */
@@ -84,7 +86,7 @@ export const benchSheet = (drawer: Drawer, parts: readonly Part[], options: Benc
 const sheet = (
   drawer: Drawer,
   parts: readonly Part[],
-  { units: unit, area, cut }: BenchSheetOptions,
+  { units: unit, area, cut, numbers = [] }: BenchSheetOptions,
   type: TypeSizes,
   spacing: Spacing,
 ): Flow => {
@@ -92,7 +94,7 @@ const sheet = (
   const gap = spacing.gap * type.text;
   const columns = Math.max(1, Math.floor((width + gap) / (COLUMN * type.text + gap)));
   const column = (width - (columns - 1) * gap) / columns;
-  const head = stack([headline(drawer, type, width), paragraph(outline(drawer, unit, type), width)]);
+  const head = stack([headline(drawer, type, width), paragraph(outline(drawer, unit, numbers, type), width)]);
   const later = paragraph([{ text: drawer.spec.name, size: type.heading, weight: 'bold' }], width);
   const list = [...benchParts(parts, unit, type, width), ...adviceRows(drawer, unit, type, width)];
   const settings = benchSettings(drawer, cut, unit, type, column);
@@ -135,10 +137,11 @@ const headline = ({ spec: { name, count } }: Drawer, type: TypeSizes, width: num
   ]);
 };
 
-/** The drawer's opening and clearance, or its outside size; and the moisture content of the wood at these sizes. */
+/** The drawer's opening and clearance, or its outside size; the moisture content of the wood at these sizes; its numbers. */
 const outline = (
   { spec: { space, lip, movement } }: Drawer,
   unit: Notation,
+  numbers: readonly string[],
   { text: size }: TypeSizes,
 ): TextRun[] => {
   const number = (value: number) => formatNumber(value, unit).replaceAll(' ', '\u00A0');
@@ -152,7 +155,11 @@ const outline = (
     movement === undefined
       ? ''
       : `; made of wood at ${formatPercent(movement.climate.making).replaceAll(' ', '\u00A0')} moisture content`;
-  return [{ text: text + wood, size, weight: 'regular' }];
+  const numbered =
+    numbers.length === 0
+      ? ''
+      : `; on templates also ${numbers.map((number) => number.replace(' ', '\u00A0')).join(', ')}`;
+  return [{ text: text + wood + numbered, size, weight: 'regular' }];
 };
 
 /** Advice on the drawer, each piece under a rule. */

@@ -8,6 +8,7 @@ import type { Piece, Splits } from '../../paper/piece.ts';
 import { type GuideBoard, STRIP } from '../../router/guide/guideBoard.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Notation } from '../../units/notation.ts';
+import type { ShortName } from '../../units/shortNames.ts';
 import {
   type Label,
   type LabelArea,
@@ -18,12 +19,10 @@ import {
   textLabel,
 } from '../template/lettering.ts';
 import { scaleBar } from '../template/scaleBar.ts';
-import type { Titles } from '../template/titles.ts';
+import { type Titles, tapedUp } from '../template/titles.ts';
 
-/** The text of a guide. */
-export interface GuideTitles {
-  /** The drawer and its corner, or the single corner. */
-  readonly item: string;
+/** The text of a guide, with the names of its drawers and their corners, or of the single corner. */
+export interface GuideTitles extends ShortName {
   /** Beginning of the piece's name, safe as a file name. */
   readonly stem: string;
   readonly units: Notation;
@@ -61,6 +60,7 @@ export const guidePiece = (guide: GuideBoard, titles: GuideTitles): Piece => {
     height: box.y1 - box.y0,
     overhang: OVERHANG,
     splittable: { x: [], y: guide.fingers.map(([from, to]) => [from - box.y0, to - box.y0]) },
+    taped: { y: tapedUp(titles, guide.width) },
     draw: (splits) => drawGuide(guide, titles, box, shift, splits),
   };
 };
@@ -198,10 +198,17 @@ const drawGuide = (
 
 const letteringOf = (guide: GuideBoard, titles: GuideTitles): Lettering => {
   const { board, bush, cutter } = guide;
-  const { item, units } = titles;
+  const { item, shorter, units } = titles;
   const length = (value: number): string => formatLength(value, units);
   return {
-    name: [textLabel('bold', `${item} · guide for the ${board}s`, `${item} · ${board}s`)],
+    name: [
+      textLabel(
+        'bold',
+        `${item} · guide for the ${board}s`,
+        `${item} · ${board}s`,
+        ...shorter.map((wording) => `${wording} · ${board}s`),
+      ),
+    ],
     about: [
       textLabel('regular', `bush ${length(bush)}`),
       textLabel(

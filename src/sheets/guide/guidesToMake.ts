@@ -1,6 +1,7 @@
 import type { CornerEnd } from '../../drawer/cornerLetters.ts';
 import type { GuideBoard } from '../../router/guide/guideBoard.ts';
 import type { Notation } from '../../units/notation.ts';
+import { groupNames, type ShortName } from '../../units/shortNames.ts';
 import { REFERENCE_EDGE } from '../template/titles.ts';
 import type { GuideTitles } from './drawGuide.ts';
 
@@ -29,7 +30,10 @@ export interface NamedGuide {
 
 /** Every guide to make; equal guides of several corners are one guide named for them all. */
 export const guidesToMake = (corners: readonly CornerGuides[], units: Notation): NamedGuide[] => {
-  const byShape = new Map<string, NamedGuide>();
+  const byShape = new Map<
+    string,
+    { guide: GuideBoard; titles: Omit<GuideTitles, Exclude<keyof ShortName, 'names'>> }
+  >();
   for (const { item, stem, end, edges, uppers, rebate, guides } of corners)
     for (const guide of guides) {
       const edge = edges?.[guide.board] ?? REFERENCE_EDGE;
@@ -38,9 +42,16 @@ export const guidesToMake = (corners: readonly CornerGuides[], units: Notation):
       const key = JSON.stringify([guide, edge, upper, shoulder]);
       const equal = byShape.get(key)?.titles;
       const titles = equal
-        ? { ...equal, item: `${equal.item}, ${item}`, ends: [...new Set([...equal.ends, end])] }
-        : { item, stem, units, ends: [end], edge, upper, ...shoulder };
+        ? { ...equal, names: [...equal.names, item], ends: [...new Set([...equal.ends, end])] }
+        : { names: [item], stem, units, ends: [end], edge, upper, ...shoulder };
       byShape.set(key, { guide, titles });
     }
-  return [...byShape.values()];
+  const made = [...byShape.values()];
+  const nameOf = groupNames(
+    corners.map(({ item }) => item),
+    made.map(({ titles }) => titles.names),
+    // Not the numbers of templates.
+    'guide',
+  );
+  return made.map(({ guide, titles }) => ({ guide, titles: { ...titles, ...nameOf(titles.names) } }));
 };

@@ -1,6 +1,7 @@
 import type { Interval, Joint, JointBoard } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { Notation } from '../../units/notation.ts';
+import type { ShortName } from '../../units/shortNames.ts';
 import type { GrooveMark } from './grooveMark.ts';
 import { rod } from './rod.ts';
 import { flatTemplates, foldedTemplate, type TemplatePiece, type TemplateSpec } from './templatePiece.ts';
@@ -16,14 +17,15 @@ export interface BoardEnd {
   readonly jointFrom?: number;
   /** The edge that the template's lower edge is aligned with; the reference edge by default. */
   readonly edge?: Titles['edge'];
+  /** The edge at the joint's other end; the upper edge by default. */
+  readonly upper?: string;
   /** Whether a pin board's end is rebated by its lap, which projects beyond the template as a lip. */
   readonly rebated?: boolean;
 }
 
-/** One corner, and how many equal ones to make. */
-export interface Corner {
+/** One corner, how many equal ones to make, and the name of its drawer, or its own. */
+export interface Corner extends ShortName {
   readonly joint: Joint;
-  readonly item: string;
   readonly letter: string;
   /** Side of the tail board's outside face, seen from outside in front of the tail board's end. */
   readonly hand: 'left' | 'right';
@@ -72,13 +74,14 @@ const cornerRod = (corner: Corner): TemplatePiece => {
 };
 
 const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
-  const { joint, item, letter, hand, count, units, stem } = corner;
+  const { joint, names, item, shorter, letter, hand, count, units, stem } = corner;
   const {
     part,
     end,
     groove,
     jointFrom = 0,
     edge = REFERENCE_EDGE,
+    upper = 'upper edge',
     rebated = false,
   } = board === 'tail' ? corner.tailBoard : corner.pinBoard;
   // A rebate removes the lap from the marked end.
@@ -93,7 +96,10 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
     // In front of the end of a left side, its outside face is on the left; in front of the left end of a front, its inside face.
     insideOn: (hand === 'left') === (board === 'pin') ? 'left' : 'right',
     titles: {
+      names,
       item,
+      shorter,
+      ...(corner.number !== undefined && { number: corner.number }),
       part,
       end,
       corner: letter,
@@ -101,6 +107,7 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
       slope: joint.slope,
       edge,
       jointFrom,
+      upper,
       units,
       lengths: lengths.map(({ word, of }) => [word, of(joint)]),
     },

@@ -17,7 +17,7 @@ import {
   textLabel,
 } from './lettering.ts';
 import type { TemplatePiece } from './templatePiece.ts';
-import { edgeLabel, letteringOf, type Titles } from './titles.ts';
+import { edgeLabel, letteringOf, type Titles, tapedUp } from './titles.ts';
 import { centredWord, hatchFreeBox } from './word.ts';
 
 /** Length of the marks at each edge, and width of the words between them, mm. */
@@ -49,6 +49,7 @@ export const rod = (name: string, joint: Joint, board: Titles, pinBoard: OtherBo
     name,
     title: `${titles.item}, ${titles.part}, corner ${titles.corner}`,
     caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end],
+    itemName: titles,
     signs: ['waste', 'edge'],
     count: titles.count,
     copies: 1,
@@ -56,6 +57,7 @@ export const rod = (name: string, joint: Joint, board: Titles, pinBoard: OtherBo
     height: top,
     overhang: 1,
     splittable: { x: [], y: joint.tails.map(({ base }) => base) },
+    taped: { y: tapedUp(titles, height) },
     lines: () => lineMarks(joint, board.jointFrom, top),
     draw: (splits) => {
       const parts = betweenSplits(splits.y, height);

@@ -2,8 +2,9 @@ import type { Box, Drawing, Point, StrokeMark } from '../../drawing/drawing.ts';
 import { hatch } from '../../drawing/hatch.ts';
 import { line, polygon, stroke } from '../../drawing/shapes.ts';
 import type { Surface } from '../../joint/kinds/kind.ts';
-import type { Piece, Splits } from '../../paper/piece.ts';
+import type { Piece, Splits, TapedLength } from '../../paper/piece.ts';
 import { betweenSplits } from '../../paper/piece.ts';
+import type { ShortName } from '../../units/shortNames.ts';
 import { type Band, bandsOf, INSIDE_FLAP, type MarkedEnd } from './band.ts';
 import { edgeMark } from './edgeMark.ts';
 import { endWords } from './endWords.ts';
@@ -21,6 +22,7 @@ import {
   letteringOfTag,
   type Share,
   type Titles,
+  tapedUp,
 } from './titles.ts';
 import { wasteWord } from './wasteWord.ts';
 import { hatchFreeBox } from './word.ts';
@@ -28,6 +30,8 @@ import { hatchFreeBox } from './word.ts';
 /** A piece with its title in parts: the drawer, the part and corner, the end, and the face of a flat template. */
 export interface TemplatePiece extends Piece {
   readonly caption: readonly [item: string, ...about: string[]];
+  /** The drawer, or the single corner, in every wording. */
+  readonly itemName: ShortName;
   /** Signs on it for the legend to explain. */
   readonly signs: readonly Sign[];
   /** Lines for a small picture of it: all but waste, words, folds and grooves. */
@@ -82,6 +86,7 @@ const pieceOf = (spec: TemplateSpec, bands: () => readonly Band[], only?: Surfac
     name,
     title: [titles.item, titles.part, titles.end, `corner ${titles.corner}`, ...strip].join(', '),
     caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end, ...strip],
+    itemName: titles,
     signs: [
       'waste',
       'edge',
@@ -96,11 +101,22 @@ const pieceOf = (spec: TemplateSpec, bands: () => readonly Band[], only?: Surfac
       x: placed.slice(1).map(({ x0 }) => x0),
       y: joint.tails.map(({ base }) => base),
     },
+    taped: { ...(placed.length > 1 && { x: tapedAcross(placed) }), y: tapedUp(titles, joint.width) },
     lines: () => {
       const whole = shape();
       return [...whole.placed.flatMap(strokeMarks), ...outlineMarks(whole)];
     },
     draw: (splits) => draw(spec, shape(), splits),
+  };
+};
+
+/** The length across the joint of a whole piece: from one face's baseline to the other's, or to the outline where it has one face. */
+const tapedAcross = (placed: readonly PlacedBand[]): TapedLength => {
+  const [from = 0, to] = placed.filter(isFace).map(({ band, at }) => at(band.reach));
+  const [outline = 0] = placed.filter((each) => !isFace(each)).map(({ band, at }) => at(band.width));
+  return {
+    length: Math.abs((to ?? outline) - from),
+    between: [to === undefined ? 'baseline to outline' : 'baseline to baseline'],
   };
 };
 

@@ -1,14 +1,14 @@
 import type { Surface } from '../../joint/kinds/kind.ts';
+import type { TapedLength } from '../../paper/piece.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Notation } from '../../units/notation.ts';
+import type { ShortName } from '../../units/shortNames.ts';
 import { formatSlope, type Slope } from '../../units/slope.ts';
 import { type Label, type Lettering, textLabel } from './lettering.ts';
 import { scaleBar } from './scaleBar.ts';
 
-/** The text of a template. */
-export interface Titles {
-  /** The drawer, or the single corner. */
-  readonly item: string;
+/** The text of a template, with the name of the drawer or the single corner. */
+export interface Titles extends ShortName {
   /** `left side`, `front`, `tail board`. */
   readonly part: string;
   /** `front end`, `left end`. */
@@ -23,6 +23,8 @@ export interface Titles {
   readonly edge: readonly [string, ...string[]];
   /** Height of the joint's lower edge above that edge, mm. */
   readonly jointFrom: number;
+  /** The edge at the joint's other end, `upper edge`. */
+  readonly upper: string;
   readonly units: Notation;
 }
 
@@ -37,26 +39,25 @@ const FACES: Readonly<Record<Surface, readonly [string, ...string[]]>> = {
   end: ['END'],
 };
 
-/** A name cut to `most` characters, with an ellipsis where it was longer. */
-export const cut = (text: string, most: number): string => {
-  const characters = [...text];
-  const kept = characters.slice(0, most - 1).join('');
-  return characters.length <= most ? text : `${kept.replace(/[\s\p{P}]+$/u, '')}…`;
-};
+/** The length of a whole piece up the board, mm, to check when its parts are taped. */
+export const tapedUp = (
+  { edge: [fullest], upper }: Pick<Titles, 'edge' | 'upper'>,
+  length: number,
+): TapedLength => ({
+  length,
+  between: [`${fullest} to ${upper}`, 'edge to edge'],
+});
 
 /** The share of a piece's labels on one band: all of them, or those of the first or second face. */
 export type Share = 'all' | 'first' | 'second';
 
-const nameLabels = ({ item, part, corner }: Titles): Label[] => [
+const nameLabels = ({ item, shorter, part, corner }: Titles): Label[] => [
   textLabel(
     'bold',
     `${item} · ${part}`,
     `${item} ${part}`,
-    `${cut(item, 30)} · ${part}`,
-    `${cut(item, 20)} · ${part}`,
-    `${cut(item, 12)} · ${part}`,
-    `${cut(item, 8)} · ${part}`,
-    `${cut(item, 5)} ${part}`,
+    ...shorter.slice(0, -1).map((wording) => `${wording} · ${part}`),
+    ...shorter.slice(-1).map((wording) => `${wording} ${part}`),
   ),
   textLabel('bold', corner),
 ];

@@ -9,7 +9,9 @@ import { CUTTER, cutOf, LAPPED, THROUGH } from '../../router/example.ts';
 import { value } from '../../value.ts';
 
 const TITLES: GuideTitles = {
+  names: ['Buttons, front'],
   item: 'Buttons, front',
+  shorter: [],
   stem: 'buttons-front',
   units: 'mm',
   ends: ['front'],

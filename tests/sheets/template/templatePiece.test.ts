@@ -8,7 +8,7 @@ import { cornerPieces } from '../../../src/sheets/template/cornerPieces.ts';
 import { jointOf } from '../../joint/told.ts';
 import { type KnownJoint, knownJoint } from '../anyCorner.ts';
 import { type ExpectedBand, expectedBands } from '../expectedLines.ts';
-import { cornerOf, grooved, pieceOf, textsOf, wordsOf } from '../pieces.ts';
+import { cornerOf, everyPiece, grooved, pieceOf, textsOf, wordsOf } from '../pieces.ts';
 import { differences, type Segment, segmentsOf } from '../segments.ts';
 
 const anyHand = fc.constantFrom('left' as const, 'right' as const);
@@ -320,6 +320,31 @@ describe('a folded template', () => {
           expect(to).toBeCloseTo(known.tails[i]?.base[1] ?? Number.NaN, 6);
         });
       }),
+    );
+  });
+
+  it('is checked when taped between the edges of the joint and between its baselines, without any tag', () => {
+    fc.assert(
+      fc.property(knownJoint, fc.boolean(), (known, flat) => {
+        for (const piece of everyPiece(cornerOf(known, { item: 'W'.repeat(80) }), flat)) {
+          const { x, y } = piece.taped;
+          expect(y).toEqual({
+            length: known.width,
+            between: ['reference edge to upper edge', 'edge to edge'],
+          });
+          const lines = piece
+            .draw(NO_SPLITS)
+            .marks.flatMap((mark) =>
+              mark.kind === 'stroke' && mark.role === 'baseline'
+                ? mark.paths.flatMap(({ points }) => points)
+                : [],
+            );
+          const across = lines.map((point) => point[0]);
+          if (x?.between[0] === 'baseline to baseline')
+            expect(x.length).toBeCloseTo(Math.max(...across) - Math.min(...across), 9);
+        }
+      }),
+      { numRuns: 30 },
     );
   });
 
