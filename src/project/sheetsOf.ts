@@ -40,8 +40,8 @@ import { frontCorners, type Project } from './project.ts';
 export interface SheetOptions {
   readonly paper: Paper;
   /**
-   * The paper of bench sheets and comparison. Unless given it is `paper` where that is no larger than Legal, and
-   * otherwise A4, or Letter for inches and for ANSI papers.
+   * The paper of bench sheets and comparison. Unless given it is `paper`; beside templates or guides on paper larger than
+   * Legal it is A4, or Letter for inches and for ANSI papers.
    */
   readonly benchPaper?: Paper;
   /** The margin that the printer cannot print on, at each edge, in mm; 6 unless given. */
@@ -163,11 +163,12 @@ const titled = (project: Project): Project => {
   return only === undefined ? project : { ...project, name: `${name}, only ${onlyWords(only)}` };
 };
 
-/** The options with the paper of sheets that are held in a hand. */
-const inHand = (options: SheetOptions, units: Notation): SheetOptions => ({
-  ...options,
-  paper: options.benchPaper ?? handPaper(options.paper, unitOf(units)),
-});
+/** The options with the paper of sheets that are held in a hand; that of all sheets where none of them is cut out. */
+const inHand = (options: SheetOptions, units: Notation): SheetOptions => {
+  const { kinds = SHEET_KINDS, paper, benchPaper } = options;
+  const isBeside = kinds.some((kind) => kind === 'templates' || kind === 'guides');
+  return { ...options, paper: benchPaper ?? (isBeside ? handPaper(paper, unitOf(units)) : paper) };
+};
 
 const templatesLayout = (project: Project, options: SheetOptions): Layout => {
   const pieces = piecesOf(project, options.choice ?? BOTH_BOARDS);

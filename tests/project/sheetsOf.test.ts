@@ -65,7 +65,7 @@ describe('bench sheets and comparison', () => {
     value(
       sheetsOf(chest(units), {
         paper: paper(name),
-        kinds: ['bench', 'comparison'],
+        kinds: ['guides', 'bench', 'comparison'],
         ...(bench && { benchPaper: paper(bench) }),
       }),
     ).map((set) => [set.kind, set.paper.name]);
@@ -86,6 +86,11 @@ describe('bench sheets and comparison', () => {
       ['bench', held],
       ['comparison', held],
     ]);
+  });
+
+  it('are on the paper given where there are no others', () => {
+    const sheets = value(sheetsOf(chest(), { paper: paper('A3'), kinds: ['bench'] }));
+    expect(sheets.map((set) => set.paper.name)).toEqual(['A3']);
   });
 
   it('are drawn on the paper that they are said to be on, which can be chosen', () => {
