@@ -20,6 +20,7 @@ export const addDraw = (program: Command): void => {
     .option('--sheets <kinds>', 'which sheets as PDF: templates,contents,guides,bench,comparison (all)')
     .option('--printer <name>', 'correct every page for a printer measured with halfpin proof')
     .option('--send <queue>', 'print straight to this queue of CUPS as well')
+    .option('--tidy', 'remove the pieces of this plan that it no longer makes')
     .option('--force', 'write over files that halfpin did not make');
   addPaperOptions(command);
   addJointOptions(command)
