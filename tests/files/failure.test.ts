@@ -85,6 +85,8 @@ describe('ioMessage', () => {
     'EBUSY',
     'ERR_FS_EISDIR',
   ])('has words for %s', (code) => {
-    expect(ioMessage(Object.assign(new Error(`${code}: odd`), { code, path: 'a' }))).toMatch(/^a: [a-z, ]+$/u);
+    expect(ioMessage(Object.assign(new Error(`${code}: odd`), { code, path: 'a' }))).toMatch(
+      /^a: [a-z, ]+$/u,
+    );
   });
 });
