@@ -10,7 +10,7 @@ export interface DrawnFile {
 
 /**
  * Whole pieces as SVG files at full size, one a file.
- * @param plan the name of the project, which each file's description holds
+ * @param plan the name of the project, which each file's description then holds
  * @example
  * ```ts
  * const tools = { fonts, window: svgWindow() };
@@ -18,7 +18,7 @@ export interface DrawnFile {
  *   writeFileSync(name, text());
  * ```
  */
-export const svgFiles = (pieces: readonly Piece[], tools: SvgTools, plan: string): DrawnFile[] =>
+export const svgFiles = (pieces: readonly Piece[], tools: SvgTools, plan?: string): DrawnFile[] =>
   pieces.map((piece) => {
     const name = `${piece.name}.svg`;
     const title = `${piece.title}, make ${piece.count}`;

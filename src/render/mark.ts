@@ -11,9 +11,9 @@ const PIECE_MARK = `Drawn at full size by ${CREATOR}: print at 100 %.`;
 /** Which file of which plan. */
 const fileOf = (plan: string, file: string): string => `plan ${JSON.stringify(shownText(plan))}, ${file}`;
 
-/** The description of a plan's piece as SVG. */
-export const pieceMark = (plan: string, file: string): string =>
-  `${PIECE_MARK} Written for ${fileOf(plan, file)}`;
+/** The description of a piece as SVG, of a plan or of none. */
+export const pieceMark = (plan: string | undefined, file: string): string =>
+  plan === undefined ? PIECE_MARK : `${PIECE_MARK} Written for ${fileOf(plan, file)}`;
 
 /** The comment that a plan's guide as DXF begins with. */
 export const guideMark = (plan: string, file: string, title: string): string =>

@@ -2,6 +2,7 @@ import type { Abuse } from './abuse.ts';
 import { climates, woods } from './climates.ts';
 import { cutters, trialLogs, trials } from './cutters.ts';
 import { joints } from './joints.ts';
+import { marks } from './marks.ts';
 import {
   drawerSets,
   guidedPlans,
@@ -32,6 +33,7 @@ export const ALL: readonly Abuse[] = [
   climates,
   woods,
   printerFiles,
+  marks,
   proofs,
   names,
   drawings,

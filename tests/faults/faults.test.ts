@@ -462,6 +462,30 @@ describe('an output that is closed', AT_ONCE, () => {
   });
 });
 
+describe('a lock that is never released', AT_ONCE, () => {
+  it.runIf(EVERY)('is given up after half a minute', async () => {
+    const at = scene();
+    mkdirSync(at.config);
+    const lock = join(at.config, 'printers.json.lock');
+    // Whoever holds it is alive.
+    const held = setInterval(() => writeFileSync(lock, 'mine'), 500);
+    writeFileSync(lock, 'mine');
+    const outcome = await run(at, [
+      'proof',
+      '--measured-x',
+      '180',
+      '--measured-y',
+      '240',
+      '--save',
+      'office',
+    ]);
+    clearInterval(held);
+    expect(outcome.status).toBe(1);
+    mustSayInOneLine(outcome, /^--save: another run has kept .*printers\.json\.lock for too long; remove /mu);
+    expect(readFileSync(lock, 'utf8')).toBe('mine');
+  });
+});
+
 describe('what is no file', AT_ONCE, () => {
   it.each(EVERY ? [[], ['--force']] : [['--force']])('is never written over, with %j', async (...force) => {
     const at = scene();
@@ -563,13 +587,13 @@ describe('draw --tidy', AT_ONCE, () => {
     const told = (await draw('--boards', 'pin')).match(/^.*no longer makes.*$/gmu);
     expect(told).toEqual(
       gone.map(
-        (name) => `${join(at.out, name)}: this plan no longer makes this piece; remove it with --tidy`,
+        (name) => `${join(at.out, name)}: this plan no longer makes this file; add --tidy to remove it`,
       ),
     );
     expect(names()).toEqual(before);
     const removed = (await draw('--tidy')).match(/^.*no longer makes.*$/gmu);
     expect(removed).toEqual(
-      gone.map((name) => `${join(at.out, name)}: removed; this plan no longer makes this piece`),
+      gone.map((name) => `${join(at.out, name)}: removed; this plan no longer makes this file`),
     );
     expect(names()).toEqual(before.filter((name) => !gone.includes(name)));
     expect(await draw('--tidy')).not.toMatch(/no longer/u);

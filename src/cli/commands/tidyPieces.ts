@@ -21,9 +21,9 @@ export const tidyPieces = async (project: Project, folder: string, remove: boole
   const made = namesMade(project);
   const left = ofPlan.filter((name) => !made.has(name)).map((name) => join(folder, name));
   if (!remove)
-    return left.map((path) => `${path}: this plan no longer makes this piece; remove it with --tidy`);
+    return left.map((path) => `${path}: this plan no longer makes this file; add --tidy to remove it`);
   for (const path of left) await rm(path);
-  return left.map((path) => `${path}: removed; this plan no longer makes this piece`);
+  return left.map((path) => `${path}: removed; this plan no longer makes this file`);
 };
 
 const isPieceOf = async ({ name: plan }: Project, folder: string, name: string): Promise<boolean> => {

@@ -9,7 +9,7 @@ export const addTrial = (program: Command): void => {
     .description(
       'Says how to set the cutter or the template after a trial joint. Where one cutter cuts both boards its depth changes; pins cut along a sloped template are corrected by moving that.',
     )
-    .argument('[plan]', 'a plan file that has the joint, and what it is cut with')
+    .argument('[plan]', 'a plan file that has the joint, and what it is cut with; or -')
     .option('--json', 'print one JSON object, lengths in mm')
     .option('--units <unit>', 'mm or in: what a bare number means, and what is shown')
     .option('--log <file>', 'keep every trial in this file, and say what they converge to')
