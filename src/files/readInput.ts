@@ -1,4 +1,4 @@
-import { existsSync, fstatSync } from 'node:fs';
+import { createReadStream, existsSync, fstatSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { Failure, WRONG_INPUT } from './failure.ts';
 import { openRegular } from './regularFile.ts';
@@ -12,7 +12,7 @@ const MOST = 1 << 24;
  * error of the disk is thrown as it is.
  */
 export const readInput = async (path: string, what: string): Promise<Uint8Array> => {
-  const stream = await openStream(path);
+  const stream = openStream(path);
   if (stream !== undefined) return upToMost(stream, path, what);
   try {
     return await readRegular(path, what);
@@ -55,17 +55,12 @@ const upToMost = async (
   return Buffer.concat(chunks);
 };
 
-/**
- * What is open already under this name. It is read without blocking a thread, for a run that waits for it must end when
- * it is told to.
- */
-const openStream = async (path: string): Promise<AsyncIterable<Uint8Array> | undefined> => {
+/** What is open already under this name; to open it anew may wait without end. */
+const openStream = (path: string): AsyncIterable<Uint8Array> | undefined => {
   if (path === '-' || path === '/dev/stdin') return process.stdin;
   const fd = Number(/^\/dev\/fd\/(\d{1,6})$/u.exec(path)?.[1]);
   if (fd === 0) return process.stdin;
-  if (!isPipe(fd)) return undefined;
-  const { Socket } = await import('node:net');
-  return new Socket({ fd, readable: true, writable: false });
+  return isPipe(fd) ? createReadStream(path, { fd }) : undefined;
 };
 
 const isPipe = (fd: number): boolean => {
