@@ -1,9 +1,10 @@
 #!/usr/bin/env node
 import { Command, CommanderError } from 'commander';
 import { shownText } from '../drawing/shownText.ts';
+import { outputWasClosed } from '../files/closedOutput.ts';
 import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
 import { ioMessage, suggestOutFolder } from '../files/ioMessage.ts';
-import { removeTempFiles } from '../files/tempFiles.ts';
+import { clearLeftovers, removeTempFiles } from '../files/tempFiles.ts';
 import { addCompare } from './commands/compare.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLay } from './commands/lay.ts';
@@ -69,17 +70,18 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 });
 // Where stderr is closed, the exit status remains.
 process.stderr.on('error', () => {});
-/** Exit statuses of a run that a signal ended, by the shell's convention: 128 and the signal's number. */
-const SIGNALS = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;
-for (const [signal, status] of Object.entries(SIGNALS))
-  process.on(signal, () => {
-    removeTempFiles();
-    process.stderr.write('halfpin: broken off; nothing is left half written\n');
-    process.exit(status);
-  });
-/** One command line, without the program's name → the exit status. What it says goes to this process's output. */
-export const run = (words: readonly string[]): Promise<number> =>
-  program.parseAsync(words, { from: 'user' }).then(() => 0, fail);
+/**
+ * One command line, without the program's name → the exit status. What it says goes to this process's output. A success
+ * clears up after runs that were killed, and is none where nobody could be told of it.
+ */
+export const run = async (words: readonly string[]): Promise<number> => {
+  const status = await program.parseAsync(words, { from: 'user' }).then(() => 0, fail);
+  if (status !== 0) return status;
+  await clearLeftovers();
+  return outputWasClosed()
+    ? fail(new Failure(['halfpin: the output is closed, so nothing could be shown'], DEVICE_FAILED))
+    : 0;
+};
 
 // Not awaited: what a command loads on demand waits for this module to have run.
 void run(process.argv.slice(2)).then((status) => {

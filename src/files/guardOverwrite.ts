@@ -1,46 +1,53 @@
-import { open } from 'node:fs/promises';
+import { lstat } from 'node:fs/promises';
+import { readMark } from '../render/mark.ts';
 import { Failure, WRONG_INPUT } from './failure.ts';
-
-/** Every file that the program writes has this word in it somewhere: a PDF before its list of pages, however long. */
-const SIGNATURE = 'Halfpin';
+import { openRegular } from './regularFile.ts';
 
 /**
- * Refuses to write over files that the program did not make, all of them named at once; `force` allows it.
- * Files that are not there, and empty ones, are free to be written.
+ * Refuses to write over what the program did not make, all of it named at once; `force` allows it for files and links
+ * to them, never for folders, devices and pipes. What is not there, and empty files, are free to be written.
  */
 export const guardOverwrite = async (paths: readonly string[], force: boolean): Promise<void> => {
-  if (force) return;
-  const foreign: string[] = [];
-  for (const path of paths) if (await isForeign(path)) foreign.push(path);
-  if (foreign.length > 0)
-    throw new Failure(
-      foreign.map(
-        (path) =>
-          `${path}: this file was not made by halfpin, so it is left as it is; try another --out, or --force`,
-      ),
-      WRONG_INPUT,
-    );
+  const refused: string[] = [];
+  for (const path of paths) refused.push(...(await refusal(path, force)));
+  if (refused.length > 0) throw new Failure(refused, WRONG_INPUT);
 };
 
-const isForeign = async (path: string): Promise<boolean> => {
-  let file: Awaited<ReturnType<typeof open>>;
+const refusal = async (path: string, force: boolean): Promise<string[]> => {
+  const foreign = force
+    ? []
+    : [`${path}: this file was not made by halfpin, so it is left as it is; try another --out, or --force`];
   try {
-    file = await open(path, 'r');
+    const file = await markedFile(path);
+    if (file.other !== undefined)
+      return [`${path}: this is ${file.other}, which is never written over; try another --out`];
+    return file.size === 0 || file.mark !== undefined ? [] : foreign;
   } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
     // What cannot be read for another reason will fail to be written, and say why.
-    return (error as NodeJS.ErrnoException).code === 'EACCES';
+    if (code === 'EACCES') return foreign;
+    return (code === 'ENOENT' || code === 'ELOOP') && (await isLink(path)) ? foreign : [];
   }
+};
+
+/** A link that leads to nothing is somebody's too. */
+const isLink = async (path: string): Promise<boolean> =>
+  lstat(path).then(
+    (found) => found.isSymbolicLink(),
+    () => false,
+  );
+
+/** A file's size and the mark that it carries, if any; or what it is instead of a regular file. Throws what the disk says. */
+export const markedFile = async (path: string): Promise<{ size: number; mark?: string; other?: string }> => {
+  const file = await openRegular(path);
+  if (typeof file === 'string') return { size: 0, other: file };
   try {
-    // A device has no size either, and may have no end.
-    if ((await file.stat()).size === 0) return false;
-    // A file of any size is read in parts; the word may begin in one and end in the next.
-    let before = '';
-    for await (const part of file.createReadStream({ encoding: 'latin1' })) {
-      const text = `${before}${part}`;
-      if (text.includes(SIGNATURE)) return false;
-      before = text.slice(1 - SIGNATURE.length);
-    }
-    return true;
+    const { size } = await file.stat();
+    const mark = await readMark(size, async (from, length) => {
+      const { buffer, bytesRead } = await file.read(Buffer.alloc(length), 0, length, from);
+      return buffer.subarray(0, bytesRead);
+    });
+    return { size, ...(mark !== undefined && { mark }) };
   } finally {
     await file.close();
   }

@@ -12,13 +12,21 @@ const WORDS: Readonly<Record<string, string>> = {
   EISDIR: 'there is a folder of this name',
   EEXIST: 'there is a file where a folder should be',
   EMFILE: 'too many files are open',
+  ENFILE: 'too many files are open',
+  EFBIG: 'the file is larger than this disk or your limits allow',
+  ELOOP: 'the links on the way lead back to themselves',
+  EBADF: 'the output is closed, or may only be read',
+  EBUSY: 'another program is using this',
+  ESTALE: 'the network disk is no longer there',
+  ETIMEDOUT: 'the network disk does not answer',
+  ERR_FS_EISDIR: 'there is a folder of this name',
   EIO: 'the device failed',
   ENAMETOOLONG: 'the name is too long for this disk',
 };
 
 /** One line about an error of the disk or a device, with the file's name where it is known. */
 export const ioMessage = ({ code = '', path, message }: NodeJS.ErrnoException): string =>
-  [...(path === undefined ? ['halfpin'] : [path]), WORDS[code] ?? message.split('\n')[0]].join(': ');
+  [path === undefined ? 'halfpin' : path || '""', WORDS[code] ?? message.split('\n')[0]].join(': ');
 
 /** Error codes of a place that cannot be written to, however much space is free. */
 const NO_PLACE = new Set(['EACCES', 'EPERM', 'EROFS', 'ENOTDIR', 'EEXIST']);

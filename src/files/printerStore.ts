@@ -1,4 +1,4 @@
-import { open, readFile, rm, stat } from 'node:fs/promises';
+import { lstat, open, rm } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
@@ -9,6 +9,7 @@ import { EPSILON } from '../units/epsilon.ts';
 import { quote } from '../units/quote.ts';
 import { DEVICE_FAILED, Failure } from './failure.ts';
 import { ioMessage } from './ioMessage.ts';
+import { readRegular } from './readInput.ts';
 import { withTempFile } from './tempFiles.ts';
 import { ensureFolder, writeWhole } from './writeWhole.ts';
 
@@ -39,7 +40,7 @@ export const loadPrinters = async (folder: string): Promise<Printers> => {
   const path = fileIn(folder);
   let text: string;
   try {
-    text = await readFile(path, 'utf8');
+    text = new TextDecoder().decode(await readRegular(path, 'a file of printers'));
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === 'ENOENT') return {};
     throw error;
@@ -74,11 +75,17 @@ const isStored = (value: unknown): value is StoredPrinter => {
   if (typeof value !== 'object' || value === null) return false;
   const { error, paper, measured } = value as Record<keyof StoredPrinter, unknown>;
   if (typeof paper !== 'string' || !parsePaper(paper).ok) return false;
-  if (typeof measured !== 'string' || !/^\d{4}-\d\d-\d\d$/u.test(measured)) return false;
-  if (Number.isNaN(Date.parse(measured))) return false;
+  if (typeof measured !== 'string' || !isDay(measured)) return false;
   if (typeof error !== 'object' || error === null) return false;
   const { x, y, skew } = error as Record<keyof PrinterError, unknown>;
   return isNear(x, 1) && isNear(y, 1) && isNear(skew, 0);
+};
+
+/** Whether a text as `2026-05-31` is a day of the calendar: JavaScript reads 30 February as a day of March. */
+const isDay = (text: string): boolean => {
+  if (!/^\d{4}-\d\d-\d\d$/u.test(text)) return false;
+  const day = new Date(text);
+  return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text);
 };
 
 /** Whether a proof sheet can give this value: a file that was changed by hand must not spoil a front. */
@@ -86,7 +93,7 @@ const isNear = (value: unknown, wanted: number): boolean =>
   typeof value === 'number' && Math.abs(value - wanted) <= MOST_ERROR + EPSILON;
 
 /**
- * Adds or replaces a printer; of two runs that save at once the second waits for the first.
+ * Adds or replaces a printer; of two runs that save at once the second waits for the first, for half a minute at most.
  * Throws a Failure where it cannot be saved; what was saved before is unchanged.
  */
 export const savePrinter = async (folder: string, name: string, printer: StoredPrinter): Promise<void> => {
@@ -111,12 +118,19 @@ export const savePrinter = async (folder: string, name: string, printer: StoredP
 const PAUSE = 50;
 /** A lock this old, in milliseconds, was left behind by a run that was killed. */
 const STALE = 10_000;
+/** The most pauses before a run that waits for others gives up: half a minute. */
+const MOST_PAUSES = 30_000 / PAUSE;
 
 const locked = async (lock: string, work: () => Promise<void>): Promise<void> => {
-  while (!(await taken(lock))) {
+  for (let pauses = 0; !(await taken(lock)); pauses++) {
+    if (pauses > MOST_PAUSES)
+      throw new Failure(
+        [`--save: another run has kept ${lock} for too long; remove this file when no other run is saving`],
+        DEVICE_FAILED,
+      );
     const age = await ageOf(lock);
     if (age !== undefined && Math.abs(age) > STALE) await rm(lock, { force: true });
-    else await setTimeout(PAUSE);
+    await setTimeout(PAUSE);
   }
   await withTempFile(lock, async () => {
     try {
@@ -140,6 +154,6 @@ const taken = async (lock: string): Promise<boolean> => {
 
 /** Undefined where the lock has been released meanwhile. */
 const ageOf = async (lock: string): Promise<number | undefined> => {
-  const found = await stat(lock).catch(() => undefined);
+  const found = await lstat(lock).catch(() => undefined);
   return found && Date.now() - found.mtimeMs;
 };

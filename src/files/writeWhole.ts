@@ -1,7 +1,7 @@
 import { constants, copyFile, link, mkdir, open, rename, rm, stat } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { dirname } from 'node:path';
 import { Failure, WRONG_INPUT } from './failure.ts';
-import { withTempFile } from './tempFiles.ts';
+import { tempFileIn, withTempFile } from './tempFiles.ts';
 
 /** Writes a part of a file. */
 export type Write = (chunk: Uint8Array | string) => Promise<void>;
@@ -53,10 +53,10 @@ const inPlace = async (
 ): Promise<void> => {
   const folder = dirname(path);
   await ensureFolder(folder);
-  const part = join(folder, `.${basename(path)}.${process.pid}.part`);
+  const part = tempFileIn(folder);
   await withTempFile(part, async () => {
     try {
-      const file = await open(part, 'w');
+      const file = await open(part, 'wx');
       try {
         await fill(async (chunk) => {
           await file.writeFile(chunk);

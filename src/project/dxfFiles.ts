@@ -1,4 +1,5 @@
 import { renderDxf } from '../render/dxf.ts';
+import { guideMark } from '../render/mark.ts';
 import { guideLayers, guidePiece } from '../sheets/guide/drawGuide.ts';
 import { guidesOf } from './guidesOf.ts';
 import type { Project } from './project.ts';
@@ -15,6 +16,7 @@ import type { DrawnFile } from './svgFiles.ts';
  */
 export const dxfFiles = (project: Project): DrawnFile[] =>
   guidesOf(project).map(({ guide, titles }) => {
-    const { name, title } = guidePiece(guide, titles);
-    return { name: `${name}.dxf`, text: () => renderDxf(guideLayers(guide, titles), `Halfpin: ${title}`) };
+    const { name: stem, title } = guidePiece(guide, titles);
+    const name = `${stem}.dxf`;
+    return { name, text: () => renderDxf(guideLayers(guide, titles), guideMark(project.name, name, title)) };
   });

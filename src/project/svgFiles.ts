@@ -1,4 +1,5 @@
 import { NO_SPLITS, type Piece } from '../paper/piece.ts';
+import { pieceMark } from '../render/mark.ts';
 import { renderSvg, type SvgTools } from '../render/svg.ts';
 
 /** A file's name and text; the text is drawn when it is requested. */
@@ -9,23 +10,20 @@ export interface DrawnFile {
 
 /**
  * Whole pieces as SVG files at full size, one a file.
+ * @param plan the name of the project, which each file's description then holds
  * @example
  * ```ts
  * const tools = { fonts, window: svgWindow() };
- * for (const { name, text } of svgFiles([...piecesOf(project), ...guidePieces(project)], tools))
+ * for (const { name, text } of svgFiles([...piecesOf(project), ...guidePieces(project)], tools, project.name))
  *   writeFileSync(name, text());
  * ```
  */
-export const svgFiles = (pieces: readonly Piece[], tools: SvgTools): DrawnFile[] =>
-  pieces.map((piece) => ({
-    name: `${piece.name}.svg`,
-    text: () =>
-      renderSvg(
-        piece.draw(NO_SPLITS),
-        {
-          title: `${piece.title}, make ${piece.count}`,
-          description: 'Drawn at full size by Halfpin: print at 100 %.',
-        },
-        tools,
-      ),
-  }));
+export const svgFiles = (pieces: readonly Piece[], tools: SvgTools, plan?: string): DrawnFile[] =>
+  pieces.map((piece) => {
+    const name = `${piece.name}.svg`;
+    const title = `${piece.title}, make ${piece.count}`;
+    return {
+      name,
+      text: () => renderSvg(piece.draw(NO_SPLITS), { title, description: pieceMark(plan, name) }, tools),
+    };
+  });

@@ -4,6 +4,7 @@ import type { PrintPage } from '../drawing/printPage.ts';
 import { shownText } from '../drawing/shownText.ts';
 import type { Fonts } from './fonts.ts';
 import { GlyphEncoder } from './glyphEncoder.ts';
+import { CREATOR } from './mark.ts';
 import { openFont } from './openFont.ts';
 import { contentOf, POINTS_PER_MM } from './pdfContent.ts';
 
@@ -56,7 +57,7 @@ export const renderPdf = async (
     lang: 'en',
     displayTitle: true,
     // The date makes the file's identifier, so it must not be today's.
-    info: { Title: shownText(title), Creator: 'Halfpin', CreationDate: new Date(0) },
+    info: { Title: shownText(title), Creator: CREATOR, CreationDate: new Date(0) },
   });
   delete document.info.CreationDate;
 

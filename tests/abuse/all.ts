@@ -3,6 +3,7 @@ import { choices } from './choices.ts';
 import { climates, woods } from './climates.ts';
 import { cutters, trialLogs, trials } from './cutters.ts';
 import { joints } from './joints.ts';
+import { marks } from './marks.ts';
 import {
   drawerSets,
   guidedPlans,
@@ -34,6 +35,7 @@ export const ALL: readonly Abuse[] = [
   climates,
   woods,
   printerFiles,
+  marks,
   proofs,
   names,
   drawings,

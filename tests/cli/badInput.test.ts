@@ -163,7 +163,7 @@ const cases: readonly (readonly [
   [
     'a plan that never ends',
     ['lay', '/dev/zero'],
-    ['/dev/zero: this holds more than 16 MB, so it is not a plan; try halfpin start to begin one'],
+    ['/dev/zero: this is a device, not a plan; try halfpin start to begin one'],
   ],
   ['a plan that breaks off', ['lay', 'broken.json'], [/^broken\.json:1:\d+ /]],
   ['an empty plan', ['parts', 'empty.yaml'], [/^empty\.yaml:1:1 the plan is empty; try /]],

@@ -153,7 +153,7 @@ describe('a run that is broken off', () => {
     writeFileSync(join(where, 'plan.yaml'), [`stock: {${stock}}`, 'drawers:', ...drawers, ''].join('\n'));
     const run = spawn(process.execPath, [PROGRAM, 'draw', 'plan.yaml', '--out', 'out'], { cwd: where });
     const out = join(where, 'out');
-    const ended = new Promise<number | null>((resolve) => run.on('exit', resolve));
+    const ended = new Promise<string | null>((resolve) => run.on('exit', (_, by) => resolve(by)));
     let err = '';
     run.stderr.on('data', (chunk) => {
       err += chunk;
@@ -164,20 +164,20 @@ describe('a run that is broken off', () => {
     )
       await setTimeout(2);
     run.kill(signal);
-    return { status: await ended, err };
+    return { by: await ended, err };
   };
 
   it('removes what is half written, where it is asked to end', async () => {
     const where = folder();
-    const { status, err } = await brokenOff(where, 'SIGTERM');
-    expect([status, err]).toEqual([143, 'halfpin: broken off; nothing is left half written\n']);
+    const { by, err } = await brokenOff(where, 'SIGTERM');
+    expect([by, err]).toEqual(['SIGTERM', 'halfpin: stopped. No unfinished file was left.\n']);
     expect(readdirSync(join(where, 'out')).filter((name) => name.endsWith('.part'))).toEqual([]);
   });
 
   it('leaves nothing that looks whole and is not, where it is killed', async () => {
     const where = folder();
-    const { status } = await brokenOff(where, 'SIGKILL');
-    expect(status).toBe(null);
+    const { by } = await brokenOff(where, 'SIGKILL');
+    expect(by).toBe('SIGKILL');
     for (const [name, content] of filesOf(join(where, 'out')))
       if (!name.startsWith('.')) expect(content.trimEnd().endsWith('%%EOF')).toBe(true);
   });

@@ -1,5 +1,13 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, readFileSync, utimesSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
@@ -165,6 +173,8 @@ describe.each(prepared)('$name', AT_ONCE, ({ args, once, kills, full, old, steps
       if (once !== undefined && kept(at).out.get(once) === next.out.get(once)) return;
       expect(await run(at, args(at))).toMatchObject({ status: 0, stderr: '' });
       expect(kept(at)).toEqual(next);
+      // What the killed run left is cleared away by the run that succeeds.
+      expect(hidden(at)).toEqual([]);
     },
   );
 
@@ -286,8 +296,8 @@ describe('draw', AT_ONCE, () => {
         await new Promise((resolve) => setTimeout(resolve, 5));
       child.kill(signal);
       const outcome = await ended(child);
-      expect(outcome.status).toBe({ SIGINT: 130, SIGTERM: 143, SIGHUP: 129 }[signal]);
-      mustSayInOneLine(outcome, /^halfpin: broken off; nothing is left half written$/mu);
+      expect(outcome.signal).toBe(signal);
+      mustSayInOneLine(outcome, /^halfpin: stopped\. No unfinished file was left\.$/mu);
       expect(readdirSync(at.out)).toEqual([]);
     },
   );
@@ -299,6 +309,16 @@ const shell = (at: Scene, line: string): Promise<Outcome> =>
       cwd: at.root,
       env: environment(at),
     }),
+  );
+
+/** Runs a line of bash, in which the program is `HALFPIN` and a plan `PLAN`. */
+const script = (at: Scene, line: string): Promise<Outcome> =>
+  ended(
+    spawn(
+      'bash',
+      ['-c', line.replaceAll('HALFPIN', `"${process.execPath}" "${PROGRAM}"`).replaceAll('PLAN', PLAN)],
+      { cwd: at.root, env: environment(at) },
+    ),
   );
 
 describe('numbers that cannot be shown', AT_ONCE, () => {
@@ -337,6 +357,271 @@ describe('printers saved by many runs at once', AT_ONCE, () => {
     const saved = JSON.parse(readFileSync(join(at.config, 'printers.json'), 'utf8'));
     expect(Object.keys(saved).sort()).toEqual(names);
   });
+});
+
+describe('what is read', AT_ONCE, () => {
+  it.each([
+    ['standard input', 'cat "PLAN" | HALFPIN lay -'],
+    ['a file as standard input', 'HALFPIN lay - < "PLAN"'],
+    ['standard input by its device', 'cat "PLAN" | HALFPIN lay /dev/stdin'],
+    ['a pipe that is open already', 'HALFPIN lay <(cat "PLAN")'],
+  ])('may be %s', async (_, line) => {
+    const at = scene();
+    const { status, stdout, stderr } = await script(at, line);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(stdout).toBe((await run(at, ['lay', PLAN])).stdout);
+  });
+
+  it.each([
+    ['a plan', ['lay', 'pipe'], /^pipe: this is a named pipe, not a plan; try /mu],
+    ['a log', ['trial', '--slope', '1:8', '--loose', '0.3', '--log', 'pipe'], /pipe, not a log of trials$/mu],
+    ['the printers', ['printers'], /printers\.json: this is a named pipe, not a file of printers$/mu],
+  ])('is never a named pipe that nobody writes to, as %s', async (_, args, what) => {
+    const at = scene();
+    mkdirSync(at.config);
+    spawnSync('mkfifo', [join(at.root, 'pipe'), join(at.config, 'printers.json')]);
+    const outcome = await run(at, args);
+    expect(outcome.status).toBe(2);
+    mustSayInOneLine(outcome, what);
+  });
+
+  it.each(EVERY ? (['SIGINT', 'SIGTERM', 'SIGHUP'] as const) : (['SIGTERM'] as const))(
+    'and never comes leaves the run to be ended by %s',
+    async (signal) => {
+      const child = started(scene(), ['lay', '-'], { stdio: ['pipe', 'pipe', 'pipe'] });
+      await new Promise((resolve) => setTimeout(resolve, 1000));
+      child.kill(signal);
+      expect(await ended(child)).toEqual({ status: null, signal, stdout: '', stderr: '' });
+    },
+  );
+});
+
+describe('a print queue', AT_ONCE, () => {
+  /** A scene with an `lp` of its own. */
+  const withQueue = (text: string): readonly [Scene, NodeJS.ProcessEnv] => {
+    const at = scene();
+    mkdirSync(join(at.root, 'bin'));
+    writeFileSync(join(at.root, 'bin', 'lp'), `#!/bin/sh\n${text}\n`, { mode: 0o755 });
+    return [at, { PATH: `${join(at.root, 'bin')}:${process.env.PATH}` }];
+  };
+
+  it('that refuses is told last, when every file is written', async () => {
+    const [at, env] = withQueue('echo "lp: Error - The printer does not exist." >&2; exit 1');
+    const args = ['draw', GUIDED, '--as', 'pdf,svg,dxf', '--out', at.out];
+    const { stdout } = await run(at, args);
+    const written = kept(at);
+    const outcome = await run(at, [...args, '--send', 'office'], { env });
+    expect(outcome.status).toBe(1);
+    expect(outcome.stdout).toBe(stdout);
+    expect(
+      outcome.stderr.match(/^--send: the queue "office" did not take .*\.pdf: The printer/gmu),
+    ).toHaveLength([...written.out.keys()].filter((name) => name.endsWith('.pdf')).length);
+    expect(kept(at)).toEqual(written);
+  });
+
+  it('that does not answer leaves the run to be ended', async () => {
+    const [at, env] = withQueue('exec sleep 20');
+    const child = started(at, ['draw', PLAN, '--out', at.out, '--send', 'office'], { env });
+    await new Promise((resolve) =>
+      child.stdout?.on('data', (text) => /at\s+100 %/u.test(text) && resolve(text)),
+    );
+    await new Promise((resolve) => setTimeout(resolve, 300));
+    child.kill('SIGTERM');
+    expect(await new Promise((resolve) => child.on('exit', (_, signal) => resolve(signal)))).toBe('SIGTERM');
+    expect(hidden(at)).toEqual([]);
+  });
+});
+
+describe('an output that is closed', AT_ONCE, () => {
+  it.runIf(process.platform === 'linux').each(['lay "PLAN"', 'draw "PLAN"', '--help'])(
+    'is a failure of %s',
+    async (args) => {
+      const outcome = await script(scene(), `HALFPIN ${args} >&-; exit $?`);
+      expect(outcome.status).toBe(1);
+      mustSayInOneLine(outcome, /^halfpin: the output is closed, so nothing could be shown$/mu);
+    },
+  );
+
+  it('that may only be read is one too', async () => {
+    const outcome = await script(scene(), 'HALFPIN lay "PLAN" 1< "PLAN"');
+    expect(outcome.status).toBe(1);
+    mustSayInOneLine(outcome, /^halfpin: the output is closed, or may only be read$/mu);
+  });
+
+  it.each([
+    ['ignored', ['pipe', 'ignore', 'pipe'] as const],
+    ['ignored, like the input', ['ignore', 'ignore', 'pipe'] as const],
+  ])('is not one that is %s', async (_, stdio) => {
+    const at = scene();
+    expect(await run(at, ['lay', PLAN], { stdio: [...stdio] })).toMatchObject({ status: 0, stderr: '' });
+    const below = spawn('sh', ['-c', `"${process.execPath}" "${PROGRAM}" lay "${PLAN}"; exit $?`], {
+      stdio: [...stdio],
+    });
+    expect(await ended(below)).toMatchObject({ status: 0, stderr: '' });
+    expect(await script(at, 'HALFPIN lay "PLAN" > /dev/null; exit $?')).toMatchObject({ status: 0 });
+  });
+});
+
+describe('a lock that is never released', AT_ONCE, () => {
+  it.runIf(EVERY)('is given up after half a minute', async () => {
+    const at = scene();
+    mkdirSync(at.config);
+    const lock = join(at.config, 'printers.json.lock');
+    // Whoever holds it is alive.
+    const held = setInterval(() => writeFileSync(lock, 'mine'), 500);
+    writeFileSync(lock, 'mine');
+    const outcome = await run(at, [
+      'proof',
+      '--measured-x',
+      '180',
+      '--measured-y',
+      '240',
+      '--save',
+      'office',
+    ]);
+    clearInterval(held);
+    expect(outcome.status).toBe(1);
+    mustSayInOneLine(outcome, /^--save: another run has kept .*printers\.json\.lock for too long; remove /mu);
+    expect(readFileSync(lock, 'utf8')).toBe('mine');
+  });
+});
+
+describe('what is no file', AT_ONCE, () => {
+  it.each(EVERY ? [[], ['--force']] : [['--force']])('is never written over, with %j', async (...force) => {
+    const at = scene();
+    mkdirSync(at.out);
+    const [device, pipe] = [join(at.out, 'device'), join(at.out, 'pipe')];
+    spawnSync('mkfifo', [pipe]);
+    // Only root makes devices.
+    const made = spawnSync('mknod', [device, 'c', '1', '3']).status === 0;
+    if (!made) console.warn('no device could be made to try to write over');
+    for (const path of made ? [device, pipe] : [pipe]) {
+      const before = statSync(path).mode;
+      const outcome = await run(at, ['page', '--out', path, ...force]);
+      expect(outcome.status).toBe(2);
+      mustSayInOneLine(outcome, /: this is a (?:device|named pipe), which is never written over; try /mu);
+      expect(statSync(path).mode).toBe(before);
+    }
+  });
+});
+
+describe('a limit of the system', AT_ONCE, () => {
+  it.each([
+    [
+      'the size of a file',
+      'ulimit -f 8; HALFPIN page --out page.html',
+      /^page\.html: the file is larger than /mu,
+    ],
+    ['a name', `HALFPIN page --out ${'x'.repeat(300)}.html`, /: the name is too long for this disk$/mu],
+    ['links', 'ln -s round round; HALFPIN lay round', /^round: the links on the way lead back /mu],
+  ])('on %s is told in words', async (_, line, what) => {
+    const at = scene();
+    const outcome = await script(at, line);
+    expect(outcome.status).toBe(1);
+    mustSayInOneLine(outcome, what);
+    expect(readdirSync(at.root).filter((name) => /\.html$|\.part$/u.test(name))).toEqual([]);
+  });
+
+  it.each([
+    ['EMFILE', 'too many files are open'],
+    ['EDQUOT', 'your share of the disk is full'],
+    ['EROFS', 'this disk can only be read; try another --out'],
+  ])('is told as it is where the system says %s', async (code, words) => {
+    const at = scene();
+    const env = { HALFPIN_FAULT_STEP: '2', HALFPIN_FAULT: code };
+    const outcome = await run(at, ['draw', PLAN, '--out', at.out], { env });
+    expect(outcome.status).toBe(1);
+    mustSayInOneLine(outcome, new RegExp(`^${at.out}(?:/[^:]+)?: ${words}$`, 'mu'));
+    expect(hidden(at)).toEqual([]);
+  });
+});
+
+describe('draw --tidy', AT_ONCE, () => {
+  const drawer = (name: string): string =>
+    `  - {name: ${name}, opening: {width: 280, height: 76, depth: 420}}`;
+  const plan = (...drawers: string[]): string =>
+    [
+      'name: A "set" & more',
+      'stock: {front: {thickness: 20}, side: {thickness: 11}, back: {thickness: 11}, bottom: {thickness: 5}}',
+      'groove: {offset: 11, width: 5, depth: 5}',
+      'drawers:',
+      ...drawers,
+      '',
+    ].join('\n');
+
+  it('removes the pieces that the plan no longer makes; without it they are told', async () => {
+    const at = scene();
+    const path = join(at.root, 'plan.yaml');
+    const draw = async (...options: string[]): Promise<string> => {
+      const { status, stdout, stderr } = await run(at, [
+        'draw',
+        path,
+        '--as',
+        'svg',
+        '--out',
+        at.out,
+        ...options,
+      ]);
+      expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+      return stdout;
+    };
+    const names = (): string[] => readdirSync(at.out).sort();
+    writeFileSync(
+      path,
+      plan(drawer('Thread'), '  - {name: Tall, opening: {width: 280, height: 120, depth: 420}}'),
+    );
+    await draw();
+    const all = names();
+    const gone = all.filter((name) => name.startsWith('tall-'));
+    expect(gone.length).toBeGreaterThan(3);
+    // Another plan's piece, a copy by another name, one that is torn, and what only names the plan.
+    expect((await run(at, ['draw', PLAN, '--as', 'svg', '--out', at.out])).status).toBe(0);
+    const piece = readFileSync(join(at.out, gone[0] ?? ''), 'utf8');
+    writeFileSync(join(at.out, 'copy.svg'), piece);
+    writeFileSync(join(at.out, 'torn.svg'), piece.slice(0, 100));
+    writeFileSync(join(at.out, 'notes.svg'), '<svg><desc>Written for plan "A \\"set\\" & more"</desc></svg>');
+    const before = names();
+
+    writeFileSync(path, plan(drawer('Thread')));
+    // Drawn in part only, what the plan still makes is not told.
+    const told = (await draw('--boards', 'pin')).match(/^.*no longer makes.*$/gmu);
+    expect(told).toEqual(
+      gone.map(
+        (name) => `${join(at.out, name)}: this plan no longer makes this file; add --tidy to remove it`,
+      ),
+    );
+    expect(names()).toEqual(before);
+    const removed = (await draw('--tidy')).match(/^.*no longer makes.*$/gmu);
+    expect(removed).toEqual(
+      gone.map((name) => `${join(at.out, name)}: removed; this plan no longer makes this file`),
+    );
+    expect(names()).toEqual(before.filter((name) => !gone.includes(name)));
+    expect(await draw('--tidy')).not.toMatch(/no longer/u);
+  });
+});
+
+describe('with a clock that is wrong', AT_ONCE, () => {
+  it.each(EVERY ? ['1970-01-01', '2100-12-31'] : ['2100-12-31'])(
+    'on %s printers and trials are kept',
+    async (day) => {
+      const at = scene();
+      const env = { HALFPIN_FAULT_STEP: '0', HALFPIN_FAULT_DAY: day };
+      mkdirSync(at.config);
+      // A run that was killed left a lock, by a clock that was right.
+      writeFileSync(join(at.config, 'printers.json.lock'), '');
+      const save = ['proof', '--measured-x', '180', '--measured-y', '240', '--save', 'office'];
+      expect(await run(at, save, { env })).toMatchObject({ status: 0, stderr: '' });
+      const { stdout, status } = await run(at, ['printers'], { env });
+      expect(status).toBe(0);
+      expect(stdout).toContain(day);
+      expect(stdout).toMatch(/ 0$/mu);
+      // By a clock that is right again, the printer is as it was.
+      expect((await run(at, ['printers'])).stdout).toContain(day);
+      for (const args of [trial(at.out, '--slope', '1:8', '--loose', '0.3'), ['draw', PLAN, '--out', at.out]])
+        expect(await run(at, args, { env })).toMatchObject({ status: 0, stderr: '' });
+      expect(hidden(at)).toEqual([]);
+    },
+  );
 });
 
 describe('a file that halfpin did not make', AT_ONCE, () => {

@@ -2,12 +2,24 @@
 //   HALFPIN_FAULT_STEP   which step, counted from 1; 0 for none
 //   HALFPIN_FAULT        kill (a write is cut in half) | vanish | an error's code, from that step on: ENOSPC, EIO …
 //   HALFPIN_FAULT_FOLDER the folder that vanishes
+//   HALFPIN_FAULT_DAY    what the clock shows, as 1970-01-01
 //   HALFPIN_FAULT_COUNT  a file to write the number of steps to
 import fs from 'node:fs';
 import { syncBuiltinESMExports } from 'node:module';
 
 const { HALFPIN_FAULT_STEP = '0', HALFPIN_FAULT = 'kill', HALFPIN_FAULT_FOLDER = '' } = process.env;
 const at = Number(HALFPIN_FAULT_STEP);
+const { HALFPIN_FAULT_DAY } = process.env;
+if (HALFPIN_FAULT_DAY !== undefined) {
+  const wrong = Date.parse(`${HALFPIN_FAULT_DAY}T12:00Z`) - Date.now();
+  const { now } = Date;
+  globalThis.Date = class extends Date {
+    constructor(...given) {
+      super(...(given.length === 0 ? [now() + wrong] : given));
+    }
+    static now = () => now() + wrong;
+  };
+}
 const { writeFileSync, rmSync } = fs;
 let step = 0;
 

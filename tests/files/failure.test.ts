@@ -69,5 +69,24 @@ describe('ioMessage', () => {
     expect(fault({ code: 'EACCES', path: '/b' })).toBe('/b: this may not be read or written here');
     expect(fault({ code: 'ENOSPC' })).toBe('halfpin: the disk is full');
     expect(fault({ code: 'EIEIO', path: 'a.pdf' })).toBe('a.pdf: EIEIO: odd');
+    expect(fault({ code: 'ENOENT', path: '' })).toBe('"": its folder is not there, or no longer');
+  });
+
+  it.each([
+    'EMFILE',
+    'ENFILE',
+    'ENAMETOOLONG',
+    'EFBIG',
+    'ENOSPC',
+    'EDQUOT',
+    'EROFS',
+    'ELOOP',
+    'EBADF',
+    'EBUSY',
+    'ERR_FS_EISDIR',
+  ])('has words for %s', (code) => {
+    expect(ioMessage(Object.assign(new Error(`${code}: odd`), { code, path: 'a' }))).toMatch(
+      /^a: [a-z, ]+$/u,
+    );
   });
 });

@@ -37,6 +37,8 @@ describe('the printers that have been measured', () => {
     ['no paper', { office: { ...OFFICE, paper: 'papyrus' } }],
     ['no day', { office: { ...OFFICE, measured: 'yesterday' } }],
     ['a day of no month', { office: { ...OFFICE, measured: '2026-99-31' } }],
+    ['a day that its month has not', { office: { ...OFFICE, measured: '2026-02-30' } }],
+    ['a leap day of no leap year', { office: { ...OFFICE, measured: '2100-02-29' } }],
     ['a name that cannot be typed', { 'a\u001b[2J': OFFICE }],
     ['a very long name', { ['x'.repeat(41)]: OFFICE }],
   ])('are damaged where there is %s, and are left as they are', async (_, value) => {

@@ -1,4 +1,5 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -36,15 +37,37 @@ describe('readInput', () => {
     );
   });
 
-  it('refuses what is larger than anyone writes, and what never ends', async () => {
+  it('refuses what is larger than anyone writes', async () => {
     const large = join(where, 'large');
     writeFileSync(large, Buffer.alloc(16 * 1024 * 1024));
     const lengthOf = async (path: string) => (await readInput(path, 'a plan')).length;
     expect(await lengthOf(large)).toBe(16 * 1024 * 1024);
     writeFileSync(large, Buffer.alloc(16 * 1024 * 1024 + 1));
-    for (const path of [large, '/dev/zero'])
-      await expect(lengthOf(path)).rejects.toEqual(
-        refusal(`${path}: this holds more than 16 MB, so it is not a plan`),
+    await expect(lengthOf(large)).rejects.toEqual(
+      refusal(`${large}: this holds more than 16 MB, so it is not a plan`),
+    );
+  });
+
+  it('refuses a named pipe and a device at once, through a link too', async () => {
+    const [pipe, link] = [join(where, 'pipe'), join(where, 'link')];
+    spawnSync('mkfifo', [pipe]);
+    symlinkSync('pipe', link);
+    for (const path of [pipe, link])
+      await expect(readInput(path, 'a plan')).rejects.toEqual(
+        refusal(`${path}: this is a named pipe, not a plan`),
       );
+    await expect(readInput('/dev/zero', 'a plan')).rejects.toEqual(
+      refusal('/dev/zero: this is a device, not a plan'),
+    );
+  });
+
+  it('names the folder that is not there', async () => {
+    const path = join(where, 'no', 'such', 'plan.yaml');
+    await expect(readInput(path, 'a plan')).rejects.toEqual(
+      refusal(`${path}: there is no folder ${join(where, 'no')}, so no such file to read as a plan`),
+    );
+    await expect(readInput('', 'a plan')).rejects.toEqual(
+      refusal('"": there is no such file to read as a plan'),
+    );
   });
 });

@@ -18,7 +18,7 @@ export const addCompare = (program: Command): void => {
     .description(
       'Compares the front corners of a set: a table here, and with --out a sheet of the fronts in rows and columns, and of every corner to one scale.',
     )
-    .argument('[plan]', 'a plan file')
+    .argument('[plan]', 'a plan file, or - for standard input')
     .option('--widths <lengths>', 'bare widths instead of a plan: 60,90,140,200')
     .option('--json', 'print one JSON object, lengths in mm')
     .option('--out <folder>', 'draw the sheet into this folder, as PDF')

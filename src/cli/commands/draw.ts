@@ -11,7 +11,7 @@ export const addDraw = (program: Command): void => {
     .description(
       'Draws the templates of a plan, or of one corner, at full size, on pages to be printed at 100 %.',
     )
-    .argument('[plan]', 'a plan file')
+    .argument('[plan]', 'a plan file, or - for standard input')
     .option('--out <folder>', 'where to write', 'templates-out')
     .option('--as <kinds>', 'pdf, svg, and dxf for guides: pdf,svg,dxf', 'pdf')
     .option('--flat', 'every face as a strip of its own, for boards not exactly as thick as planned')
@@ -22,6 +22,7 @@ export const addDraw = (program: Command): void => {
     .option('--copies <copies>', 'one of each template, or made: each as often as it is made (one)')
     .option('--printer <name>', 'correct every page for a printer measured with halfpin proof')
     .option('--send <queue>', 'print straight to this queue of CUPS as well')
+    .option('--tidy', 'remove the files of this plan that it no longer makes')
     .option('--force', 'write over files that halfpin did not make');
   addPaperOptions(command);
   command.option(

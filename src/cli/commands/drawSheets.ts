@@ -1,19 +1,20 @@
 import { join } from 'node:path';
-import { failWith, refuseOptions } from '../../files/failure.ts';
+import { DEVICE_FAILED, Failure, failWith, refuseOptions } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { sendToQueue } from '../../files/printQueue.ts';
 import { loadFonts, writePdf } from '../../files/writeDrawn.ts';
 import { writeWhole } from '../../files/writeWhole.ts';
 import { copiesNeeded } from '../../paper/copiesNeeded.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper } from '../../paper/paperSizes.ts';
+import type { Size } from '../../paper/printable.ts';
 import type { Copies } from '../../paper/sheets.ts';
 import { guidePieces } from '../../project/guidesOf.ts';
+import { onlyWords } from '../../project/only.ts';
 import { piecesOf } from '../../project/piecesOf.ts';
 import { hasGuides, type Project } from '../../project/project.ts';
 import { type SheetSet, sheetsOf } from '../../project/sheetsOf.ts';
 import type { DrawnFile } from '../../project/svgFiles.ts';
 import { BEFORE_ROUTING } from '../../router/limits/cautions.ts';
-import { fileStem } from '../../sheets/fileStem.ts';
 import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
 import { speak } from '../../units/phrase.ts';
 import { loadProject } from '../loadProject.ts';
@@ -22,6 +23,7 @@ import type { JointOptions } from '../options/jointOptions.ts';
 import { bareUnit } from '../options/notationOptions.ts';
 import { loadCorrection } from '../options/printerOption.ts';
 import { adviceText, terminalLines } from '../report/jointText.ts';
+import { pdfName, tidyPieces } from './tidyPieces.ts';
 
 /** Sets a plan or one corner out, writes its sheets, and says what was made. */
 export const drawSheets = async (
@@ -38,28 +40,43 @@ export const drawSheets = async (
   if (!sheets.ok) return refuseOptions(sheets.complaints, project.units);
 
   const at = (name: string): string => join(options.out, name);
+  // The sheets of chosen drawers do not take the place of the whole set's.
+  const named = only === undefined ? project.name : `${project.name} only ${onlyWords(only)}`;
   const pdfs = kinds.has('pdf')
-    ? sheets.value.map((set) => ({ ...set, path: at(`${fileStem(project.name)}-${set.kind}.pdf`) }))
+    ? sheets.value.map((set) => ({ ...set, path: at(pdfName(named, set.kind)) }))
     : [];
   const svgs = kinds.has('svg') ? await drawSvgs(project, printed.choice) : [];
   const dxfs = kinds.has('dxf') ? await drawDxfs(project) : [];
   const paths = [...pdfs.map(({ path }) => path), ...[...svgs, ...dxfs].map(({ name }) => at(name))];
   await guardOverwrite(paths, options.force === true);
+  const sizes = new Map<string, Size[]>();
   for (const set of pdfs) {
     const { path, kind, title, count, paper } = set;
     if (kind === 'templates') for (const line of sheetsLines(set, printed.copies)) say(line);
-    const pages = await writePdf(path, title, set.pages());
+    sizes.set(path, await writePdf(path, title, set.pages()));
     say(`${path}: ${pagesOf(count, paper.name)}, ${PURPOSE[kind]}`);
-    if (options.send !== undefined) {
-      await sendToQueue(options.send, path, pages);
-      say(`  sent to ${options.send}`);
-    }
   }
   for (const { name, text } of svgs) await writeWhole(at(name), (write) => write(text()));
   if (kinds.has('svg')) say(`${options.out}: ${svgs.length} pieces as SVG, one a file`);
   for (const { name, text } of dxfs) await writeWhole(at(name), (write) => write(text()));
   if (kinds.has('dxf')) say(`${options.out}: ${dxfs.length} guides as DXF, in mm, one a file`);
+  for (const line of await tidyPieces(whole, options.out || '.', options.tidy === true)) say(line);
   for (const line of closing(project, hasGuides(project))) say(line);
+  if (options.send !== undefined) await send(options.send, sizes);
+};
+
+/** Sends every file, whatever becomes of another. Throws a Failure with all that the queue did not take. */
+const send = async (queue: string, sizes: ReadonlyMap<string, readonly Size[]>): Promise<void> => {
+  const refused: string[] = [];
+  for (const [path, pages] of sizes)
+    try {
+      await sendToQueue(queue, path, pages);
+      say(`${path}: sent to ${queue}`);
+    } catch (error) {
+      if (!(error instanceof Failure)) throw error;
+      refused.push(...error.lines);
+    }
+  if (refused.length > 0) throw new Failure(refused, DEVICE_FAILED);
 };
 
 const pagesOf = (count: number, paper: string): string =>
@@ -117,7 +134,7 @@ const drawSvgs = async (project: Project, choice: PieceChoice): Promise<DrawnFil
     import('../../render/svgWindow.ts'),
   ]);
   const pieces = [...piecesOf(project, choice), ...guidePieces(project)];
-  return svgFiles(pieces, { fonts: loadFonts(), window: svgWindow() });
+  return svgFiles(pieces, { fonts: loadFonts(), window: svgWindow() }, project.name);
 };
 
 const drawDxfs = async (project: Project): Promise<DrawnFile[]> => {

@@ -24,7 +24,7 @@ export const addLay = (program: Command): void => {
     .description(
       'Prints every line of a joint, measured from the reference edge, and the settings to mark it with.',
     )
-    .argument('[plan]', 'a plan file')
+    .argument('[plan]', 'a plan file, or - for standard input')
     .option('--json', 'print one JSON object, lengths in mm');
   addJointOptions(command)
     .addHelpText(

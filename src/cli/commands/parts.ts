@@ -30,7 +30,7 @@ export const addParts = (program: Command): void => {
     .description(
       'Lists every part of every drawer: its finished size, its rough length, its wood and what is worked on it.',
     )
-    .argument('<plan>', 'a plan file')
+    .argument('<plan>', 'a plan file, or - for standard input')
     .option('--csv', 'comma-separated values, for a spreadsheet')
     .option('--json', 'one JSON object, lengths in mm')
     .option('--units <unit>', 'mm or in: what is shown')

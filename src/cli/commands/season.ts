@@ -25,7 +25,7 @@ export const addSeason = (program: Command): void => {
     .description(
       'Of a plan with a climate: every part when made, driest and dampest, the gaps round every drawer, and the gap to leave today. Of one board: how much wider or narrower it becomes.',
     )
-    .argument('[plan]', 'a plan file')
+    .argument('[plan]', 'a plan file, or - for standard input')
     .option('--json', 'print one JSON object: lengths in mm, moisture contents in percent')
     .option('--woods', 'list every wood that is known by name')
     .option('--units <unit>', 'mm or in: what a bare number means, and what is shown')

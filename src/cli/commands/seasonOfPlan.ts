@@ -6,6 +6,7 @@ import { writePdf, writeSvg } from '../../files/writeDrawn.ts';
 import type { Project } from '../../project/project.ts';
 import { seasonSheets } from '../../project/sheetsOf.ts';
 import { printJson } from '../../render/json.ts';
+import { PICTURE_MARK } from '../../render/mark.ts';
 import { fileStem, stems } from '../../sheets/fileStem.ts';
 import { gapDrawing } from '../../sheets/gapSheets.ts';
 import { unitOf } from '../../units/notation.ts';
@@ -71,7 +72,7 @@ const drawPictures = async (project: Project, options: SeasonOptions, folder: st
   for (const { name, drawing, path } of pictures)
     await writeSvg(path, drawing, {
       title: `${name}, gap through the year`,
-      description: 'Drawn by Halfpin.',
+      description: PICTURE_MARK,
     });
   return [
     '',

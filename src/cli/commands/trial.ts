@@ -9,7 +9,7 @@ export const addTrial = (program: Command): void => {
     .description(
       "Says what to change after a trial joint. One cutter in both boards: its depth. Pins cut along a sloped guide: the guide's place, and the straight cutter's depth. By hand: what to pare, shim or scribe again.",
     )
-    .argument('[plan]', 'a plan file that has the joint, and what it is cut with')
+    .argument('[plan]', 'a plan file that has the joint, and what it is cut with; or -')
     .option('--json', 'print one JSON object, lengths in mm')
     .option('--units <unit>', 'mm or in: what a bare number means, and what is shown')
     .option('--log <file>', 'keep every trial in this file, and say what they converge to')

@@ -5,10 +5,11 @@ import type { Drawing } from '../../drawing/drawing.ts';
 import { appendLine } from '../../files/appendLine.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
-import { readInput } from '../../files/readInput.ts';
+import { readRegular } from '../../files/readInput.ts';
 import { writePdf, writeSvg } from '../../files/writeDrawn.ts';
 import { namedCorners } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
+import { PICTURE_MARK } from '../../render/mark.ts';
 import type { Measured } from '../../router/trial/checkTrial.ts';
 import type { Correction } from '../../router/trial/correction.ts';
 import { correctDepth } from '../../router/trial/depthCorrection.ts';
@@ -157,7 +158,7 @@ const readLog = async (
   path: string,
   unit: Notation,
 ): Promise<{ trials: readonly Trial[]; open: boolean }> => {
-  const text = existsSync(path) ? new TextDecoder().decode(await readInput(path, 'a log of trials')) : '';
+  const text = existsSync(path) ? new TextDecoder().decode(await readRegular(path, 'a log of trials')) : '';
   const { trials, complaints } = parseTrialLog(text);
   const [told, untold] = [complaints.slice(0, MOST_TOLD), complaints.length - MOST_TOLD];
   if (complaints.length > 0)
@@ -231,7 +232,7 @@ const draw = async (drawing: Drawing, folder: string, force: boolean): Promise<s
       placed: [{ drawing, at: translation(MARGIN - x0, MARGIN - y0) }],
     },
   ]);
-  const meta = { title: 'Trial joint', description: 'What moves after a trial joint, drawn by Halfpin.' };
+  const meta = { title: 'What moves after a trial joint', description: PICTURE_MARK };
   await writeSvg(svg, drawing, meta);
   return ['', `${pdf}, ${svg}: what moves, drawn`];
 };

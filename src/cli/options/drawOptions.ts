@@ -29,6 +29,7 @@ export interface DrawOptions extends PaperOptions {
   readonly printer?: string;
   readonly send?: string;
   readonly force?: boolean;
+  readonly tidy?: boolean;
 }
 
 const FILE_KINDS = ['pdf', 'svg', 'dxf'] as const;

@@ -45,7 +45,7 @@ export const proof = async (
 export const pieceZip = (project: Project, choice: PieceChoice, fonts: Fonts): Uint8Array<ArrayBuffer> => {
   const encoder = new TextEncoder();
   const pieces = [...piecesOf(project, choice), ...guidePieces(project)];
-  const files = [...svgFiles(pieces, { fonts, window }), ...dxfFiles(project)].map(
+  const files = [...svgFiles(pieces, { fonts, window }, project.name), ...dxfFiles(project)].map(
     ({ name, text }) => [name, encoder.encode(text())] as const,
   );
   // The earliest date of a ZIP file, so that the same plan gives the same bytes.
