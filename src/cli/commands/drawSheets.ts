@@ -15,6 +15,7 @@ import { hasGuides, type Project } from '../../project/project.ts';
 import { type SheetSet, sheetsOf } from '../../project/sheetsOf.ts';
 import type { DrawnFile } from '../../project/svgFiles.ts';
 import { BEFORE_ROUTING } from '../../router/limits/cautions.ts';
+import { fileStem } from '../../sheets/fileStem.ts';
 import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
 import { speak } from '../../units/phrase.ts';
 import { loadProject } from '../loadProject.ts';
@@ -41,9 +42,9 @@ export const drawSheets = async (
 
   const at = (name: string): string => join(options.out, name);
   // The sheets of chosen drawers do not take the place of the whole set's.
-  const named = only === undefined ? project.name : `${project.name} only ${onlyWords(only)}`;
+  const chosen = only === undefined ? '' : `only-${fileStem(onlyWords(only))}-`;
   const pdfs = kinds.has('pdf')
-    ? sheets.value.map((set) => ({ ...set, path: at(pdfName(named, set.kind)) }))
+    ? sheets.value.map((set) => ({ ...set, path: at(pdfName(project.name, `${chosen}${set.kind}`)) }))
     : [];
   const svgs = kinds.has('svg') ? await drawSvgs(project, printed.choice) : [];
   const dxfs = kinds.has('dxf') ? await drawDxfs(project) : [];
