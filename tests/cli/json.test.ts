@@ -118,7 +118,7 @@ describe('parts --json', () => {
         roughLength: 403 + 15 + 3 + 11 + 3,
         species: 'Ash, white',
       }),
-      // From the groove's top edge, 16, to 4 below the side's.
+      // From the groove's upper edge, 16, to 4 below the side's.
       expect.objectContaining({
         drawer: 'Buttons',
         part: 'back',

@@ -33,7 +33,7 @@ const kept = (page: Page): Promise<string> =>
     return JSON.parse(localStorage.getItem('halfpin') ?? '{"text":""}').text;
   });
 const FROM_GROOVE =
-  "On the sides all is measured from the groove's top edge, 16 mm above the reference edge.";
+  "On the sides all is measured from the groove's upper edge, 16 mm above the reference edge.";
 const message = (page: Page): Locator => page.locator('#messages');
 const give = (page: Page, name: string, buffer: Buffer): Promise<void> =>
   page.locator('#file').setInputFiles({ name, mimeType: 'application/octet-stream', buffer });
@@ -424,7 +424,7 @@ describe('at the bench', () => {
     // The groove is 11 mm up and 5 mm wide; on its top edge stands the back.
     expect(await page.locator('#bench-body p').allTextContents()).toEqual([FROM_GROOVE]);
     expect(await page.locator('#bench-body caption').textContent()).toBe(
-      "Tails from the groove's top edge, in mm",
+      "Tails from the groove's upper edge, in mm",
     );
     const size = await page
       .locator('#bench-body td')

@@ -85,7 +85,7 @@ const layText = ({ units, set, joints, cutting, cuts }: Project): string[] => {
       [
         ...corner(`${drawer.spec.name}, back corners C and D`, drawer.back),
         ...terminalLines(
-          `On the sides the back's measures start at the groove's top edge, ${formatLength(drawer.sizes.backFrom, units)} from the reference edge.`,
+          `On the sides the back's measures start at the groove's upper edge, ${formatLength(drawer.sizes.backFrom, units)} from the reference edge.`,
         ),
       ],
     ]),

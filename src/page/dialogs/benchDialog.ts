@@ -91,7 +91,7 @@ const first = (corner: EditedCorner, unit: Notation): TemplateResult[] => {
   const start = startOnSides(corner);
   if (start !== undefined)
     return [
-      html`<p>On the sides all is measured from the groove's top edge, ${formatLength(start, unit)} above the reference edge.</p>`,
+      html`<p>On the sides all is measured from the groove's upper edge, ${formatLength(start, unit)} above the reference edge.</p>`,
     ];
   return drawer !== undefined && ref.of === 'drawer'
     ? rebateFirst(drawer).map((says) => html`<p>Before gauging: ${speak(says, unit)}.</p>`)
@@ -145,7 +145,7 @@ const routerRows = (cut: JointCut, end: 'end' | 'shoulder', unit: Notation): [st
 
 /** Where every tail begins and ends, the highest first as on the board. */
 const marks = (corner: EditedCorner, unit: Notation): TemplateResult => {
-  const edge = startOnSides(corner) === undefined ? 'reference edge' : "groove's top edge";
+  const edge = startOnSides(corner) === undefined ? 'reference edge' : "groove's upper edge";
   const rows = corner.joint.tails.map(
     ({ tip, base }, i) =>
       html`<tr><th scope="row">${i + 1}</th>${[...tip, ...base].map((value) => html`<td>${formatNumber(value, unit)}</td>`)}</tr>`,

@@ -32,14 +32,14 @@ export interface MarkedEnd {
   /** Measured from the board's own reference edge, from which its width counts. */
   readonly joint: Joint;
   readonly board: JointBoard;
-  /** Height of the joint's lower edge above the board's reference edge, mm; 0 by default. Below it the board is whole. */
-  readonly jointFrom?: number;
+  /** Height of the joint's lower edge above the board's reference edge, mm. Below it the board is whole. */
+  readonly jointFrom: number;
   /** Whether the pin board's end is rebated by its lap, so that the template covers only its sockets. */
   readonly rebated?: boolean;
 }
 
 /** The bands of a board's end, from its inside face over the end to its outside face. */
-export const bandsOf = ({ joint, board, jointFrom = 0, rebated = false }: MarkedEnd): Band[] =>
+export const bandsOf = ({ joint, board, jointFrom, rebated = false }: MarkedEnd): Band[] =>
   kindOf(joint)
     .marks(joint)
     [board].map((marks) => {

@@ -126,8 +126,7 @@ const shapeOfPiece = (spec: TemplateSpec, bands: readonly Band[]): PieceShape =>
   });
 };
 
-/** Whether a band is the flap of the end grain's flat template, which no joint reaches. */
-const isFlap = ({ reach }: Band): boolean => reach === 0;
+const isFlap = (band: Band): boolean => band === INSIDE_FLAP;
 
 const letteringOnGrip = (
   { titles, insideOn }: TemplateSpec,
@@ -144,7 +143,7 @@ const shareOf = ({ band }: PlacedBand, faces: readonly PlacedBand[]): Share =>
   faces.length === 1 ? 'all' : band.name === 'outside' ? 'first' : 'second';
 
 const draw = (spec: TemplateSpec, shape: PieceShape, splits: Splits): Drawing => {
-  const { joint, board, groove, jointFrom = 0 } = spec;
+  const { joint, board, groove, jointFrom } = spec;
   const { placed, tag } = shape;
   const height = joint.width;
   const parts = betweenSplits(splits.y, height);
