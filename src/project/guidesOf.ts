@@ -50,7 +50,7 @@ export const guidesOf = ({ set, joints, units, cuts, only }: GuidedProject): Nam
             stem: `${own}-back`,
             end: 'back',
             // The back starts at the groove's upper edge, so there the sides are marked from it.
-            edges: { tail: ["groove's upper edge", 'groove'] },
+            edges: { tail: ["groove's upper edge", 'groove, upper'] },
             ...(sidesPastBack(spec).upper ? { uppers: { tail: "back's edge" } } : {}),
             guides: guides(back, name, 'back'),
           },

@@ -1,5 +1,5 @@
 import { Resvg } from '@resvg/resvg-js';
-import dxfParser, { type ILwpolylineEntity } from 'dxf-parser';
+import dxfParser, { type ILwpolylineEntity, type ITextEntity } from 'dxf-parser';
 import fc from 'fast-check';
 import { apply } from '../../src/drawing/affine.ts';
 import type { PrintPage } from '../../src/drawing/printPage.ts';
@@ -185,7 +185,15 @@ const Parser = dxfParser as unknown as typeof dxfParser.DxfParser;
 const mustBeReadable = (guide: GuideBoard, written: string): void => {
   const dxf = new Parser().parseSync(written);
   const lines = (dxf?.entities ?? []).filter(({ type }) => type === 'LWPOLYLINE') as ILwpolylineEntity[];
-  must(lines.length === dxf?.entities.length, 'other things than lines');
+  const texts = (dxf?.entities ?? []).filter(({ layer, type }) => layer === 'TEXT' && type === 'TEXT');
+  must(lines.length + texts.length === dxf?.entities.length, 'other things than lines and texts');
+  const [name, edge, ...others] = texts as ITextEntity[];
+  must(
+    (name?.text ?? '') !== '' && (edge?.text ?? '') !== '' && others.length === 0,
+    'not its name and edge',
+  );
+  mustBeFinite([name?.startPoint, edge?.startPoint, name?.textHeight, edge?.textHeight]);
+  must(lines.filter(({ layer }) => layer === 'REFERENCE').length === 1, 'not one reference edge');
   const [outline, ...more] = lines.filter(({ layer }) => layer === 'OUTLINE');
   must(outline?.shape === true && more.length === 0, 'not one closed outline');
   must(outline?.vertices.length === guide.outline.length, 'corners are lost');

@@ -29,7 +29,7 @@ describe('guidesToMake', () => {
 
   it('names the ends of an equal guide, but separates guides aligned with another edge', () => {
     const guides = guidesOf(120);
-    const groove = ["groove's upper edge", 'groove'] as const;
+    const groove = ["groove's upper edge", 'groove, upper'] as const;
     const made = guidesToMake(
       [
         { item: 'Tray front', stem: 'tray-front', end: 'front', guides },
