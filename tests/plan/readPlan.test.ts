@@ -153,7 +153,7 @@ drawers:
         proud: 0.5,
         chisel: 4,
       },
-      groove: { offset: 11, width: 6, depth: 4 },
+      groove: { offset: 11, width: 5, depth: 4 },
       backDrop: 3,
       bottom: { kind: 'solid', slack: 0.5, hold: { kind: 'slips', width: 10, height: 18 } },
     });
@@ -173,7 +173,7 @@ drawers:
         halfPin: { lower: 8, upper: 8 },
         spacing: { kind: 'even', tails: 2 },
       },
-      groove: { offset: 14, width: 7, depth: 4 },
+      groove: { offset: 14, width: 5, depth: 4 },
       backDrop: 5,
       bottom: { kind: 'solid', slack: 1, hold: { kind: 'groove' } },
     });

@@ -41,7 +41,7 @@ it('no default draws advice', () => {
         inches: fc.boolean(),
         side: between(8, 16),
         front: between(18, 32),
-        bottom: fc.constantFrom(undefined, 3, 4, 6, 6.5),
+        bottom: fc.constantFrom(undefined, 2, 3, 4, 5),
         proud: fc.constantFrom(0, 0.5, 1),
         lip: fc.constantFrom(0, 6),
         slips: fc.constantFrom(undefined, 8, 12),

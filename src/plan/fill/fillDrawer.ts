@@ -30,14 +30,12 @@ const DEFAULTS = {
   mm: {
     fit: { side: 0.5, top: 1, behind: 10 },
     groove: { offset: 10, width: 5 },
-    thinBottom: 7,
     backDrop: 4,
     slack: 0.5,
   },
   in: {
     fit: { side: MM_PER_INCH / 64, top: MM_PER_INCH / 32, behind: (MM_PER_INCH * 3) / 8 },
     groove: { offset: (MM_PER_INCH * 3) / 8, width: MM_PER_INCH / 4 },
-    thinBottom: (MM_PER_INCH * 5) / 16,
     backDrop: (MM_PER_INCH * 5) / 32,
     slack: MM_PER_INCH / 64,
   },
@@ -84,9 +82,8 @@ export const fillDrawer = (
   const board = { ...plan.stock?.bottom, ...drawer.stock?.bottom };
   const { stopped = 'none', ...groove } = {
     ...defaults.groove,
-    // The edges of a thick bottom are thinned to the usual width.
-    ...(board.thickness !== undefined &&
-      board.thickness <= defaults.thinBottom && { width: board.thickness }),
+    // A thicker bottom has its edges thinned; a thinner one would rattle.
+    width: Math.min(defaults.groove.width, board.thickness ?? defaults.groove.width),
     depth: defaultGrooveDepth(carrier, unit),
     ...plan.groove,
     ...drawer.groove,

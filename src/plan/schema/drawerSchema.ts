@@ -63,7 +63,7 @@ export const drawerKeys = (unit: Unit) => {
           "From the reference edge to the groove's lower edge. 10 mm, or 3/8 in, unless given.",
         ),
         width: length(ranges.GROOVE).describe(
-          "The groove's width. Unless given, the thickness of a bottom of at most 7 mm, or 5/16 in; or else 5 mm, or 1/4 in.",
+          "The groove's width. Unless given, 5 mm, or 1/4 in, or the thickness of a thinner bottom.",
         ),
         depth: length(ranges.GROOVE).describe(
           "The groove's depth. Unless given, half the sides' thickness when planed flush, or half the slips' width where that is less, down to the half millimetre or to 1/32 in.",
