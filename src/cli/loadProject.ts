@@ -61,7 +61,7 @@ const projectOfPlan = async (file: string, options: JointOptions): Promise<Proje
     );
   const bytes = await readInput(file, 'a plan; try halfpin start to begin one');
   // The parser and the schema of plans are loaded only where there is a plan.
-  const [{ layOutPlan }, { formatPlanComplaint }] = await Promise.all([
+  const [{ layOutPlan }, { firstComplaints, formatPlanComplaint }] = await Promise.all([
     import('../project/readProject.ts'),
     import('../plan/read/planComplaint.ts'),
   ]);
@@ -83,7 +83,9 @@ const projectOfPlan = async (file: string, options: JointOptions): Promise<Proje
   if (project.ok) return project.value;
   // A complaint about a tool that was typed names its option.
   const typed = project.complaints.map((each) => atOption(each)).filter(({ at }) => isTyped(options, at[0]));
-  return typed.length > 0 ? refuseOptions(typed, units) : refusePlan(project.complaints.map(locate));
+  return typed.length > 0
+    ? refuseOptions(typed, units)
+    : refusePlan(firstComplaints(project.complaints.map(locate)));
 };
 
 const isTyped = (options: JointOptions, key: string | number | undefined): boolean =>

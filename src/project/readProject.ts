@@ -1,6 +1,6 @@
 import { layOutSet } from '../drawer/layOutSet.ts';
 import { adviseWoods } from '../plan/check/adviseWoods.ts';
-import type { PlanComplaint } from '../plan/read/planComplaint.ts';
+import { firstComplaints, type PlanComplaint } from '../plan/read/planComplaint.ts';
 import { type Locate, readPlan } from '../plan/readPlan.ts';
 import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
 import { type Complaint, under } from '../units/complaint.ts';
@@ -18,7 +18,7 @@ export type PlanResult<T> =
     }
   | {
       readonly ok: false;
-      /** From the top of the text down. */
+      /** From the top of the text down: the first hundred, then how many more follow. */
       readonly complaints: readonly PlanComplaint[];
       /** How to show their lengths: as the plan says, if it could be read. */
       readonly units: Notation;
@@ -41,7 +41,7 @@ export const readProject = (given: string | Uint8Array): PlanResult<Project> => 
   const project = withCuts(value);
   return project.ok
     ? { ...project, locate }
-    : { ok: false, complaints: project.complaints.map(locate), units: value.units };
+    : { ok: false, complaints: firstComplaints(project.complaints.map(locate)), units: value.units };
 };
 
 /** The first step of `readProject`: drawers and corners laid out. */
@@ -61,7 +61,7 @@ export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject>
   if (complaints.length > 0 || !set.ok)
     return {
       ok: false,
-      complaints: complaints.sort((a, b) => a.line - b.line || a.column - b.column),
+      complaints: firstComplaints(complaints),
       units,
     };
   const onClimate = climate ? under(['climate'], adviseClimate(climate)) : [];
