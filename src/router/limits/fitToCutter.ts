@@ -3,7 +3,7 @@ import { withDefaults } from '../../joint/defaults.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
 import { KINDS, kindOf } from '../../joint/kinds/kinds.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
-import { EPSILON, roundUp } from '../../units/epsilon.ts';
+import { EPSILON, roundDown, roundUp } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
 import { type Cutter, cutterSlope, diameterAt, leastPin } from './cutter.ts';
@@ -91,7 +91,7 @@ const checkRound = (cutter: Cutter, depth: number, length: number): Complaint[] 
         {
           at: ['cutter', 'diameter'],
           says: say`the cutter's round of ${mm(radius)} takes all of a socket ${mm(length)} long`,
-          hint: say`a diameter of at most ${atMost(Math.floor((cutter.diameter - 2 * radius + length) * 10) / 10)}, or a thicker tail board`,
+          hint: say`a diameter of at most ${atMost(roundDown(cutter.diameter - 2 * radius + length, 10))}, or a thicker tail board`,
         },
       ];
 };
