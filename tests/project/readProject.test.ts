@@ -30,7 +30,8 @@ it('a climate beyond the published figures is advised of, before all else', () =
 
 describe('a set', () => {
   /** In 64ths of an inch. */
-  const size = (from: number, to: number) => fc.integer({ min: Math.ceil(from * 64), max: Math.floor(to * 64) });
+  const size = (from: number, to: number) =>
+    fc.integer({ min: Math.ceil(from * 64), max: Math.floor(to * 64) });
   const drawers = fc.uniqueArray(
     fc.record({
       name: fc.stringMatching(/^[A-Z][a-z]{4}$/),
