@@ -1,6 +1,6 @@
 import type { Complaint } from '../units/complaint.ts';
 import { EPSILON } from '../units/epsilon.ts';
-import { atLeast, mm, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { checkRange, isInRange, type Range } from '../units/range.ts';
 import { formatSlope, RUN_RANGE } from '../units/slope.ts';
 import * as limits from './jointLimits.ts';
@@ -54,10 +54,14 @@ const checkOwn = (wish: JointSpec, { key, word, on, usual, range }: OwnLength<Ow
   const { THICKNESS_RANGE } = limits;
   const { tailBoard, pinBoard } = wish;
   const sound = isInRange(on === 'tail' ? tailBoard : pinBoard, THICKNESS_RANGE);
-  return checkRange(
-    [key],
-    `the ${word}`,
-    wish[key] ?? (sound ? usual(wish) : undefined),
-    range({ tailBoard: bound(tailBoard, THICKNESS_RANGE), pinBoard: bound(pinBoard, THICKNESS_RANGE) }),
-  );
+  const within = range({
+    tailBoard: bound(tailBoard, THICKNESS_RANGE),
+    pinBoard: bound(pinBoard, THICKNESS_RANGE),
+  });
+  const ours = sound ? usual(wish) : undefined;
+  const hint =
+    ours === undefined || within.most < within.least
+      ? undefined
+      : say`${ours > within.most ? atMost(within.most) : mm(ours)}`;
+  return checkRange([key], `the ${word}`, wish[key] ?? ours, within, hint);
 };

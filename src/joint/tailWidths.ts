@@ -54,7 +54,7 @@ const noRoom = (spec: ResolvedSpec): Complaint => {
 
 const tooMany = (spec: ResolvedSpec, tails: number, most: number): Complaint => ({
   at: ['tails'],
-  says: say`${tails} tails are too many for ${mm(spec.width)}: each base must be at least ${atLeast(limits.LEAST_BASE)}, so there may be 1 to ${most}`,
+  says: say`${tails} tails are too many for ${mm(spec.width)}: each base must be at least ${atLeast(limits.LEAST_BASE)}, so there may be ${most === 1 ? 'only one' : `1 to ${most}`}`,
   hint: say`${chooseTails(spec, most)}`,
 });
 

@@ -7,6 +7,7 @@ import { type Complaint, under } from '../units/complaint.ts';
 import type { Notation } from '../units/notation.ts';
 import { adviseClimate } from '../wood/climate.ts';
 import { type Project, type SingleCorner, type UncutProject, withCuts } from './project.ts';
+import { sharedHints } from './sharedHints.ts';
 
 /** A result of reading a plan, or every complaint about it. */
 export type PlanResult<T> =
@@ -57,7 +58,7 @@ export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject>
     later.push(...under(['joints', i], laid.complaints));
     return [];
   });
-  const complaints = [...(reading.ok ? [] : reading.complaints), ...later.map(reading.locate)];
+  const complaints = [...(reading.ok ? [] : reading.complaints), ...sharedHints(later.map(reading.locate))];
   if (complaints.length > 0 || !set.ok)
     return {
       ok: false,

@@ -60,7 +60,7 @@ describe('a set of drawers', () => {
 
   it('complains of a lap that leaves no socket alone, and not of the groove behind it', () => {
     expect(refusals({ joint: { ...joint, lap: 22 } })).toEqual([
-      'drawers.0.joint.lap: "Buttons": front corners: the lap is 22 mm; it must be 1 mm to 17 mm',
+      'drawers.0.joint.lap: "Buttons": front corners: the lap is 22 mm; it must be 1 mm to 17 mm; try 5 mm',
     ]);
   });
 

@@ -88,21 +88,25 @@ describe('what cannot be cut is refused with the range that can', () => {
       { ...through, slope: { run: 0 } },
       ['slope: the slope is 1:0; it must be 1:2.5 to 1:20; try 1:7'],
     ],
-    ['a lap under 1 mm', { ...lapped, lap: 0.9 }, ['lap: the lap is 0.9 mm; it must be 1 mm to 17 mm']],
+    [
+      'a lap under 1 mm',
+      { ...lapped, lap: 0.9 },
+      ['lap: the lap is 0.9 mm; it must be 1 mm to 17 mm; try 5 mm'],
+    ],
     [
       'a lap that leaves no socket',
       { ...lapped, lap: 17.1 },
-      ['lap: the lap is 17.1 mm; it must be 1 mm to 17 mm'],
+      ['lap: the lap is 17.1 mm; it must be 1 mm to 17 mm; try 5 mm'],
     ],
     [
       'a lap thicker than the front',
       { ...lapped, lap: 25 },
-      ['lap: the lap is 25 mm; it must be 1 mm to 17 mm'],
+      ['lap: the lap is 25 mm; it must be 1 mm to 17 mm; try 5 mm'],
     ],
     [
       'a front too thin for the lap it gets when none is given',
       { ...lapped, pinBoard: 5 },
-      ['lap: the lap is 3 mm; it must be 1 mm to 2 mm'],
+      ['lap: the lap is 3 mm; it must be 1 mm to 2 mm; try 2 mm'],
     ],
     [
       'a front too thin for any lap',

@@ -400,6 +400,10 @@ describe('a value of the wrong kind', () => {
     ],
     ['joint: {halfPin: [1, 0]}', 'joint.halfPin[1]: 0 mm is out of range; it must be 1 mm to 5000 mm'],
     ['joint: {halfPin: 0}', 'joint.halfPin: 0 mm is out of range; it must be 1 mm to 5000 mm'],
+    [
+      'stock: {front: {species: Cherry, black}}',
+      'stock.front.black: a comma between braces ends a value that is not in quotes; try species: "Cherry, black"',
+    ],
     ['joint: {tails: 0}', 'joint.tails: 0 is out of range; it must be 1 to 10000'],
     ['joint: {tails: 2.5}', 'joint.tails: 2.5 is not whole; it must be a whole number, 1 to 10000'],
     [
