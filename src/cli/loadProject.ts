@@ -1,11 +1,12 @@
-import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
+import { Failure, optionName, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { readInput } from '../files/readInput.ts';
 import { OWN_LENGTH_KEYS } from '../joint/kinds/kinds.ts';
 import type { PlanComplaint } from '../plan/read/planComplaint.ts';
 import { layOutCorner, type Project, withCuts } from '../project/project.ts';
 import type { Complaint } from '../units/complaint.ts';
 import { type Notation, unitOf } from '../units/notation.ts';
-import { inchesMeant } from '../units/parseLength.ts';
+import { inchesMeant, parseLength } from '../units/parseLength.ts';
+import { quote } from '../units/quote.ts';
 import { atOption } from './options/atOption.ts';
 import { changeTools } from './options/cutterOptions.ts';
 import { type JointOptions, optionsOfJoint, readJointOptions } from './options/jointOptions.ts';
@@ -52,8 +53,24 @@ const withInches = (complaint: Complaint, options: JointOptions, unit: Notation)
   return meant === undefined ? complaint : { ...complaint, hint: meant };
 };
 
+/** Refuses the second half of a length with a blank in it: what a shell makes of `--width 5 11/16in`. */
+const checkBlank = (file: string, options: JointOptions): void => {
+  const cut = Object.entries(options).filter(([, typed]) => /^\d+$/u.test(String(typed)));
+  const [[name, whole] = []] = cut;
+  if (!/^\d+\/\d/u.test(file) || name === undefined || !parseLength(file, 'mm').ok) return;
+  throw new Failure(
+    [
+      cut.length === 1
+        ? `${optionName([name])}: ${quote(file)} was read as a plan; try ${whole}-${file}`
+        : `${quote(file)} was read as a plan; write a hyphen before the fraction of a length, as in 5-11/16in`,
+    ],
+    WRONG_INPUT,
+  );
+};
+
 const projectOfPlan = async (file: string, options: JointOptions): Promise<Project> => {
   const beside = optionsOfJoint(options);
+  checkBlank(file, options);
   if (beside.length > 0)
     throw new Failure(
       beside.map((option) => `${option}: a plan says this itself; leave out the option, or the plan`),
@@ -61,7 +78,7 @@ const projectOfPlan = async (file: string, options: JointOptions): Promise<Proje
     );
   const bytes = await readInput(file, 'a plan; try halfpin start to begin one');
   // The parser and the schema of plans are loaded only where there is a plan.
-  const [{ layOutPlan }, { formatPlanComplaint }] = await Promise.all([
+  const [{ layOutPlan }, { firstComplaints, formatPlanComplaint }] = await Promise.all([
     import('../project/readProject.ts'),
     import('../plan/read/planComplaint.ts'),
   ]);
@@ -83,7 +100,9 @@ const projectOfPlan = async (file: string, options: JointOptions): Promise<Proje
   if (project.ok) return project.value;
   // A complaint about a tool that was typed names its option.
   const typed = project.complaints.map((each) => atOption(each)).filter(({ at }) => isTyped(options, at[0]));
-  return typed.length > 0 ? refuseOptions(typed, units) : refusePlan(project.complaints.map(locate));
+  return typed.length > 0
+    ? refuseOptions(typed, units)
+    : refusePlan(firstComplaints(project.complaints.map(locate)));
 };
 
 const isTyped = (options: JointOptions, key: string | number | undefined): boolean =>

@@ -29,8 +29,11 @@ export const familyTarget = (tips: readonly (readonly number[])[], pin: number):
   // Counted from the beginning of the range: a cost that all targets share makes no difference.
   let squares = 0;
   const changes: { at: number; sum: number; squares: number }[] = [];
-  for (const choices of tips) {
-    const logs = choices.map((tip) => Math.log(tip / middle)).sort((a, b) => a - b);
+  // Sums are rounded by the order of what is summed, which must not be that of the drawers.
+  const logsOfTips = tips
+    .map((choices) => choices.map((tip) => Math.log(tip / middle)).sort((a, b) => a - b))
+    .sort(inOrder);
+  for (const logs of logsOfTips)
     logs.forEach((log, i) => {
       const last = logs[i - 1];
       const change = { at: last === undefined ? from : (last + log) / 2, sum: log, squares: log * log };
@@ -41,7 +44,6 @@ export const familyTarget = (tips: readonly (readonly number[])[], pin: number):
       if (change.at <= from) sum += change.sum;
       else if (change.at < to) changes.push(change);
     });
-  }
   changes.sort((a, b) => a.at - b.at);
 
   const count = tips.length;
@@ -64,6 +66,12 @@ export const familyTarget = (tips: readonly (readonly number[])[], pin: number):
   return middle * Math.exp(best.at);
 };
 
+/** The order of two lists by the first number that differs. */
+const inOrder = (a: readonly number[], b: readonly number[]): number => {
+  const differs = a.findIndex((each, i) => each !== b[i]);
+  return differs < 0 ? a.length - b.length : (a[differs] ?? 0) - (b[differs] ?? Number.NEGATIVE_INFINITY);
+};
+
 /**
  * The choice whose tip width is nearest to a target in ratio; of two as near, the one with fewer tails.
  * @param choices in rising order of tails
@@ -82,11 +90,13 @@ export const familyOf = (joints: readonly Joint[], target: number, pin: number):
   return { target, pin, tips, spread: Math.max(...tips) / Math.min(...tips) };
 };
 
-/** The pin that most drawers have; of pins as frequent, the one that comes first. */
+/** The pin that most drawers have; of pins as frequent, the narrowest. Pins that only floats tell apart are equal. */
 export const commonPin = (pins: readonly number[]): number | undefined => {
-  const counts = new Map<number, number>();
-  for (const pin of pins) counts.set(pin, (counts.get(pin) ?? 0) + 1);
-  let best: number | undefined;
-  for (const [pin, count] of counts) if (best === undefined || count > (counts.get(best) ?? 0)) best = pin;
-  return best;
+  let best: { readonly pin: number; readonly count: number } | undefined;
+  let run: { readonly pin: number; readonly count: number } | undefined;
+  for (const pin of [...pins].sort((a, b) => a - b)) {
+    run = run !== undefined && pin - run.pin < EPSILON ? { ...run, count: run.count + 1 } : { pin, count: 1 };
+    if (best === undefined || run.count > best.count) best = run;
+  }
+  return best?.pin;
 };

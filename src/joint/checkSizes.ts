@@ -1,6 +1,6 @@
 import type { Complaint } from '../units/complaint.ts';
 import { EPSILON } from '../units/epsilon.ts';
-import { atLeast, mm, say } from '../units/phrase.ts';
+import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { checkRange, isInRange, type Range } from '../units/range.ts';
 import { formatSlope, RUN_RANGE } from '../units/slope.ts';
 import * as limits from './jointLimits.ts';
@@ -54,11 +54,14 @@ const checkOwn = (wish: JointSpec, { key, word, on, usual, range }: OwnLength<Ow
   const { THICKNESS_RANGE } = limits;
   const { tailBoard, pinBoard } = wish;
   const sound = isInRange(on === 'tail' ? tailBoard : pinBoard, THICKNESS_RANGE);
-  const own = range({
+  const within = range({
     tailBoard: bound(tailBoard, THICKNESS_RANGE),
     pinBoard: bound(pinBoard, THICKNESS_RANGE),
   });
-  const value = wish[key] ?? (sound ? usual(wish) : undefined);
-  const nearestUsual = Math.max(own.least, Math.min(usual(wish), own.most));
-  return checkRange([key], `the ${word}`, value, own, sound ? say`${mm(nearestUsual)}` : undefined);
+  const ours = sound ? usual(wish) : undefined;
+  const hint =
+    ours === undefined || within.most < within.least
+      ? undefined
+      : say`${ours > within.most ? atMost(within.most) : mm(ours)}`;
+  return checkRange([key], `the ${word}`, wish[key] ?? ours, within, hint);
 };

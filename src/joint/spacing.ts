@@ -62,11 +62,12 @@ export const mostTails = (spec: ResolvedSpec, spacing: SharedSpacing): number =>
 /** Ratio of two widths, the larger to the smaller: at least 1. */
 export const ratioBetween = (a: number, b: number): number => Math.max(a / b, b / a);
 
-/** The count, of 1 to `most`, whose mean tip is nearest in ratio to three pins. */
+/** The count, of 1 to `most`, whose mean tip is nearest in ratio to three pins; of two as near, the fewer. */
 export const chooseTails = (spec: ResolvedSpec, most: number): number => {
   const target = TARGET_TAIL_IN_PINS * spec.pin;
   let best = 1;
   for (let count = 2; count <= most; count++)
-    if (ratioBetween(meanTip(spec, count), target) < ratioBetween(meanTip(spec, best), target)) best = count;
+    if (ratioBetween(meanTip(spec, count), target) < ratioBetween(meanTip(spec, best), target) - EPSILON)
+      best = count;
   return best;
 };

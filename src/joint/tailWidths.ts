@@ -8,12 +8,12 @@ import * as limits from './jointLimits.ts';
 import type { ListedSpacing, SharedSpacing } from './jointSpec.ts';
 import { chooseTails, leastTip, meanTip, mostTails, shares, tailRoom } from './spacing.ts';
 
-/** How far listed widths may miss the board's width, in mm: what rounding to the hundredth leaves. */
+/** How far listed widths may always miss the board's width, in mm. */
 const LIST_TOLERANCE = 0.05;
 
-/** In inches every figure of `count` may be half a mark off. */
+/** Every figure of `count` may be half a mark off. */
 const listTolerance = (notation: Notation, count: number): number =>
-  notation === 'mm' ? LIST_TOLERANCE : Math.max(LIST_TOLERANCE, count * halfMark(notation));
+  Math.max(LIST_TOLERANCE, count * halfMark(notation));
 
 /** The widths at the tip level, from the reference edge up. */
 export interface TailWidths {
@@ -54,7 +54,7 @@ const noRoom = (spec: ResolvedSpec): Complaint => {
 
 const tooMany = (spec: ResolvedSpec, tails: number, most: number): Complaint => ({
   at: ['tails'],
-  says: say`${tails} tails are too many for ${mm(spec.width)}: each base must be at least ${atLeast(limits.LEAST_BASE)}, so there may be ${most === 1 ? 'only 1' : `1 to ${most}`}`,
+  says: say`${tails} tails are too many for ${mm(spec.width)}: each base must be at least ${atLeast(limits.LEAST_BASE)}, so there may be ${most === 1 ? 'only one' : `1 to ${most}`}`,
   hint: say`${chooseTails(spec, most)}`,
 });
 

@@ -2,6 +2,7 @@ import { accept, type Complaint, type Result, refuse } from '../units/complaint.
 import { parseLength } from '../units/parseLength.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
+import { shortValue } from '../units/shortValue.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 
 /** Paper, mm, in the printer's orientation. */
@@ -86,7 +87,7 @@ const trim = (value: number): string => String(Number(value.toFixed(2)));
  * ```
  */
 export const parsePaper = (text: string): Result<Paper> => {
-  const plain = text.trim();
+  const plain = shortValue(text);
   const named = KNOWN.find(({ name }) => name.toLowerCase() === plain.toLowerCase());
   if (named !== undefined) return accept(named);
   const roll = /^(.+?)\s*(?:[x×*]\s*)?roll$/iu.exec(plain)?.[1];

@@ -1,7 +1,6 @@
 import type { Complaint } from '../units/complaint.ts';
-import { say } from '../units/phrase.ts';
 import type { Unit } from '../units/unit.ts';
-import { checkWhole, isGroup } from './check/checkWhole.ts';
+import { checkWhole, isGroup, tooManyEntries } from './check/checkWhole.ts';
 import { explainIssues } from './check/explainIssues.ts';
 import { inOtherUnit } from './check/otherUnit.ts';
 import { fillPlan } from './fill/fillPlan.ts';
@@ -9,7 +8,7 @@ import type { Plan } from './plan.ts';
 import { decode } from './read/decode.ts';
 import { locate, nearest } from './read/locate.ts';
 import { parse } from './read/parse.ts';
-import type { PlanComplaint } from './read/planComplaint.ts';
+import { fromTheTop, type PlanComplaint } from './read/planComplaint.ts';
 import { positionsIn } from './read/position.ts';
 import { validEntries } from './read/validEntries.ts';
 import { planSchema } from './schema/planSchema.ts';
@@ -41,6 +40,8 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
   }
   const { value, find, complaints: slips } = parse(decoded.text);
   if (value === undefined) return unreadable(...slips);
+  const tooMany = tooManyEntries(value);
+  if (tooMany !== undefined) return unreadable({ ...nearest(find, tooMany.at), complaint: tooMany });
 
   const unit = unitOf(value);
   const schema = schemaIn(unit);
@@ -59,18 +60,7 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
   const later: Locate = (complaint) => locate(find, filled.indices, complaint);
   return complaints.length === 0
     ? { ok: true, plan: filled.plan, locate: later }
-    : { ok: false, valid: filled.plan, complaints: listed(complaints), locate: later };
-};
-
-/** The most complaints that are listed: a text with more is no plan. */
-const MOST_LISTED = 1000;
-
-const listed = (complaints: readonly PlanComplaint[]): readonly PlanComplaint[] => {
-  const sorted = [...complaints].sort((a, b) => a.line - b.line || a.column - b.column);
-  const next = sorted[MOST_LISTED];
-  if (next === undefined) return sorted;
-  const says = say`from here on there are ${sorted.length - MOST_LISTED} more complaints`;
-  return [...sorted.slice(0, MOST_LISTED), { ...next, complaint: { at: [], says } }];
+    : { ok: false, valid: filled.plan, complaints: fromTheTop(complaints), locate: later };
 };
 
 const schemas = new Map<Unit, ReturnType<typeof planSchema>>();

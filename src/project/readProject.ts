@@ -1,12 +1,13 @@
 import { layOutSet } from '../drawer/layOutSet.ts';
 import { adviseWoods } from '../plan/check/adviseWoods.ts';
-import type { PlanComplaint } from '../plan/read/planComplaint.ts';
+import { firstComplaints, type PlanComplaint } from '../plan/read/planComplaint.ts';
 import { type Locate, readPlan } from '../plan/readPlan.ts';
 import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
 import { type Complaint, under } from '../units/complaint.ts';
 import type { Notation } from '../units/notation.ts';
 import { adviseClimate } from '../wood/climate.ts';
 import { type Project, type SingleCorner, type UncutProject, withCuts } from './project.ts';
+import { sharedHints } from './sharedHints.ts';
 
 /** A result of reading a plan, or every complaint about it. */
 export type PlanResult<T> =
@@ -18,7 +19,7 @@ export type PlanResult<T> =
     }
   | {
       readonly ok: false;
-      /** From the top of the text down. */
+      /** From the top of the text down: the first hundred, then how many more follow. */
       readonly complaints: readonly PlanComplaint[];
       /** How to show their lengths: as the plan says, if it could be read. */
       readonly units: Notation;
@@ -41,7 +42,7 @@ export const readProject = (given: string | Uint8Array): PlanResult<Project> => 
   const project = withCuts(value);
   return project.ok
     ? { ...project, locate }
-    : { ok: false, complaints: project.complaints.map(locate), units: value.units };
+    : { ok: false, complaints: firstComplaints(project.complaints.map(locate)), units: value.units };
 };
 
 /** The first step of `readProject`: drawers and corners laid out. */
@@ -57,11 +58,11 @@ export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject>
     later.push(...under(['joints', i], laid.complaints));
     return [];
   });
-  const complaints = [...(reading.ok ? [] : reading.complaints), ...later.map(reading.locate)];
+  const complaints = [...(reading.ok ? [] : reading.complaints), ...sharedHints(later.map(reading.locate))];
   if (complaints.length > 0 || !set.ok)
     return {
       ok: false,
-      complaints: complaints.sort((a, b) => a.line - b.line || a.column - b.column),
+      complaints: firstComplaints(complaints),
       units,
     };
   const onClimate = climate ? under(['climate'], adviseClimate(climate)) : [];

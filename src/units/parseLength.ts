@@ -1,6 +1,7 @@
 import { accept, type Result, refuse } from './complaint.ts';
 import { mm, type Phrase, say } from './phrase.ts';
 import { quote } from './quote.ts';
+import { shortValue } from './shortValue.ts';
 import { MM_PER_INCH, type Unit } from './unit.ts';
 
 const NUMBER = String.raw`\d+(?:[.,]\d+)?|[.,]\d+`;
@@ -35,7 +36,9 @@ const TWO_READINGS = /^[1-9]\d{0,2},\d{3}$/u;
  */
 export const parseLength = (text: string | number, unit: Unit): Result<number> => {
   if (typeof text === 'number') return finite(text * mmPer(unit), String(text));
-  const plain = text.replace(/[¼½¾⅛⅜⅝⅞]/gu, (sign) => ` ${FRACTION_SIGNS[sign]} `).trim();
+  const plain = shortValue(text)
+    .replace(/[¼½¾⅛⅜⅝⅞]/gu, (sign) => ` ${FRACTION_SIGNS[sign]} `)
+    .trim();
   const parts = LENGTH.exec(plain)?.groups;
   if (parts === undefined) return noLength(text);
   const { sign, whole, top, bottom, number } = parts;
@@ -83,6 +86,6 @@ const BARE_FRACTION = /^(?:\d+\s*[-\s]\s*)?(?:\d+\s*[/⁄]\s*\d+|[¼½¾⅛⅜�
 
 /** What was most likely meant by a length that is out of range as mm: `7/16in` for a bare 7/16. */
 export const inchesMeant = (typed: unknown, unit: Unit): Phrase | undefined =>
-  unit === 'mm' && typeof typed === 'string' && BARE_FRACTION.test(typed.trim())
+  unit === 'mm' && typeof typed === 'string' && BARE_FRACTION.test(shortValue(typed))
     ? say`${typed.trim()}in`
     : undefined;

@@ -1,6 +1,7 @@
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
+import { shortValue } from '../units/shortValue.ts';
 
 /** Air that wood is in equilibrium with. */
 export interface Air {
@@ -78,7 +79,7 @@ const MOISTURE = new RegExp(String.raw`^(?<moisture>${NUMBER})\s*%$`);
  * ```
  */
 export const parseMoisture = (text: string): Result<number> => {
-  const plain = text.trim();
+  const plain = shortValue(text);
   const air = AIR.exec(plain)?.groups;
   if (air !== undefined) {
     const degrees = (air.sign === '-' || air.sign === '−' ? -1 : 1) * numberOf(air.degrees);

@@ -1,4 +1,5 @@
 import { accept, type Result, refuse } from '../units/complaint.ts';
+import { LONGEST_NAME } from '../units/name.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { diceSimilarity } from './diceSimilarity.ts';
@@ -155,6 +156,9 @@ const keyOf = (name: string): string =>
     .sort()
     .join(' ');
 
+/** No name is longer, as a letter is at most two units of a text; of longer text only the beginning is compared. */
+const LONGEST_WOOD = 2 * LONGEST_NAME;
+
 /** Whether every word of a key is a word of another: `white` of `oak white`. */
 const within = (key: string, other: string): boolean => {
   const words = new Set(other.split(' '));
@@ -181,8 +185,11 @@ const BY_KEY: ReadonlyMap<string, Wood> = new Map(
  * ```
  */
 export const findWood = (name: string, own: readonly Wood[] = []): Result<Wood> => {
-  const key = keyOf(name);
-  const wood = own.find((each) => keyOf(each.name) === key) ?? BY_KEY.get(key);
+  const key = keyOf(name.slice(0, LONGEST_WOOD));
+  const wood =
+    name.length > LONGEST_WOOD
+      ? undefined
+      : (own.find((each) => keyOf(each.name) === key) ?? BY_KEY.get(key));
   if (wood !== undefined) return accept(wood);
   const family = familyOf(key, own);
   if (family.length > 1)

@@ -74,6 +74,23 @@ const cases: readonly (readonly [
     ['--lap: the lap is 25 mm; it must be 1 mm to 17 mm; try 5 mm'],
   ],
   [
+    'a length with a blank in it',
+    ['lay', '--width', '5', '11/16in', '--tail-board', '1/2in', '--pin-board', '3/4in'],
+    ['--width: "11/16in" was read as a plan; try 5-11/16in'],
+  ],
+  [
+    'two lengths, one with a blank in it',
+    ['lay', '--width', '5', '11/16in', '--tail-board', '12', '--pin-board', '20'],
+    ['"11/16in" was read as a plan; write a hyphen before the fraction of a length, as in 5-11/16in'],
+  ],
+  [
+    'more tails than the one that there is room for',
+    ['lay', '--width', '20', '--tail-board', '11', '--pin-board', '20', '--tails', '3'],
+    [
+      '--tails: 3 tails are too many for 20 mm: each base must be at least 3 mm, so there may be only one; try 1',
+    ],
+  ],
+  [
     'pins that leave no tails',
     ['lay', ...CORNER, '--pin', '48'],
     [/^--width: half pins of 48 mm and 48 mm leave 0 mm of 96 mm; .*; use narrower half pins/],

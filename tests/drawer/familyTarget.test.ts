@@ -52,6 +52,37 @@ describe('the family rule', () => {
     expect(familyTarget([[18, 12.5]], 5)).toBeCloseTo(12.5, 12);
   });
 
+  it('does not depend on the order of the drawers or of their choices', () => {
+    const tip = fc.double({ min: 5, max: 30, noNaN: true });
+    const sets = fc.array(fc.array(tip, { minLength: 1, maxLength: 4 }), { minLength: 2, maxLength: 8 });
+    const orders = sets.chain((tips) =>
+      fc.tuple(fc.constant(tips), fc.shuffledSubarray(tips, { minLength: tips.length })),
+    );
+    fc.assert(
+      fc.property(orders, ([tips, other]) => {
+        expect(familyTarget(other, 5)).toBe(familyTarget(tips, 5));
+        expect(
+          familyTarget(
+            tips.map((choices) => [...choices].reverse()),
+            5,
+          ),
+        ).toBe(familyTarget(tips, 5));
+      }),
+      { numRuns: 1000 },
+    );
+    // Two targets as good and as near to three pins: 12.5 and 18.
+    expect(
+      familyTarget(
+        [
+          [12.5, 18],
+          [18, 12.5],
+          [12.5, 18],
+        ],
+        5,
+      ),
+    ).toBeCloseTo(12.5, 12);
+  });
+
   it('aims at three pins where no drawer has to choose', () => {
     expect(familyTarget([], 5)).toBe(15);
   });
@@ -127,9 +158,12 @@ describe('a drawer in its family', () => {
 });
 
 describe("the set's pin", () => {
-  it('is the one that most drawers have, or the first of those as frequent', () => {
+  it('is the one that most drawers have, or the narrowest of those as frequent', () => {
     expect(commonPin([5, 6, 6])).toBe(6);
     expect(commonPin([5, 6, 6, 5])).toBe(5);
+    expect(commonPin([6, 5, 5, 6])).toBe(5);
+    // Three times 0.1 and 0.3 are the same pin.
+    expect(commonPin([2, 2, 10 * 0.3, 10 * (0.1 + 0.2), 3])).toBeCloseTo(3, 12);
     expect(commonPin([])).toBeUndefined();
   });
 });

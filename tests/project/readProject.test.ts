@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { readProject } from '../../src/project/readProject.ts';
 import { speak } from '../../src/units/phrase.ts';
 
@@ -81,4 +81,89 @@ it('no default draws advice', () => {
     ),
     { numRuns: 60 },
   );
+});
+
+describe('a set', () => {
+  /** In 64ths of an inch. */
+  const size = (from: number, to: number) =>
+    fc.integer({ min: Math.ceil(from * 64), max: Math.floor(to * 64) });
+  const drawers = fc.uniqueArray(
+    fc.record({
+      name: fc.stringMatching(/^[A-Z][a-z]{4}$/),
+      width: size(10, 20),
+      height: size(3, 9),
+      depth: size(12, 20),
+      // With pins of their own, two widths may be equally frequent.
+      pin: fc.constantFrom(undefined, 12, 16),
+    }),
+    { minLength: 2, maxLength: 7, selector: ({ name }) => name },
+  );
+  type Made = typeof drawers extends fc.Arbitrary<infer T> ? T : never;
+  const boards = fc.record({ front: size(0.7, 1), side: size(0.4, 0.6) });
+  const kinds = fc.constantFrom('through', 'lapped');
+
+  const planOf = (
+    { front, side }: { front: number; side: number },
+    kind: string,
+    entries: Made,
+    length: (marks: number) => string,
+    units = 'mm',
+  ): string =>
+    [
+      `units: ${units}`,
+      `stock: {front: {thickness: ${length(front)}}, side: {thickness: ${length(side)}}}`,
+      `joint: {kind: ${kind}}`,
+      'drawers:',
+      ...entries.map(
+        ({ name, width, height, depth, pin }) =>
+          `  - {name: ${name}, opening: {width: ${length(width)}, height: ${length(height)}, depth: ${length(depth)}}${pin === undefined ? '' : `, joint: {pin: ${length(pin)}}`}}`,
+      ),
+    ].join('\n');
+
+  /** What is laid out, drawer by drawer in the order of their names. */
+  const laid = (text: string) => {
+    const project = readProject(text);
+    if (!project.ok) return undefined;
+    const { family, drawers: made } = project.value.set;
+    return {
+      family: family && { target: family.target, pin: family.pin, spread: family.spread },
+      drawers: [...made].sort((a, b) => (a.spec.name < b.spec.name ? -1 : 1)),
+    };
+  };
+  const inMm = (marks: number): string => String((marks * 25.4) / 64);
+  const inInches = (marks: number): string => `${marks}/64in`;
+
+  it('is the same in whatever order its drawers are written', () => {
+    const shuffled = drawers.chain((entries) =>
+      fc.tuple(fc.constant(entries), fc.shuffledSubarray(entries, { minLength: entries.length })),
+    );
+    let count = 0;
+    fc.assert(
+      fc.property(boards, kinds, shuffled, (thick, kind, [entries, other]) => {
+        const set = laid(planOf(thick, kind, entries, inMm));
+        if (set !== undefined) count++;
+        expect(laid(planOf(thick, kind, other, inMm))).toEqual(set);
+      }),
+      { numRuns: 200 },
+    );
+    expect(count).toBeGreaterThan(100);
+  });
+
+  it('is the same to a hair in whichever unit a plan writes its lengths', () => {
+    const rounded = (value: unknown) =>
+      JSON.parse(
+        JSON.stringify(value ?? null, (_, each: unknown) =>
+          typeof each === 'number' ? Math.round(each * 1e6) / 1e6 + 0 : each,
+        ),
+      ) as unknown;
+    fc.assert(
+      fc.property(boards, kinds, drawers, fc.constantFrom('mm', 'in'), (thick, kind, entries, units) => {
+        const [mm, inches] = [(n: number) => `${inMm(n)}mm`, inInches].map((length) =>
+          laid(planOf(thick, kind, entries, length, units)),
+        );
+        expect(rounded(mm)).toEqual(rounded(inches));
+      }),
+      { numRuns: 200 },
+    );
+  });
 });

@@ -1,5 +1,5 @@
 import { LEAST_PIN } from '../../joint/jointLimits.ts';
-import { EPSILON, roundUp } from '../../units/epsilon.ts';
+import { EPSILON, roundDown, roundUp } from '../../units/epsilon.ts';
 import type { Range } from '../../units/range.ts';
 import { RUN_RANGE, rise, type Slope } from '../../units/slope.ts';
 import { frontCorner } from '../drawerSizes.ts';
@@ -50,7 +50,7 @@ const feasible = (
 
 /** To the hundredth, so that what is shown works as it is shown. */
 const hundredthUp = (value: number): number => roundUp(value, 100);
-const hundredthDown = (value: number): number => Math.floor(value * 100 + EPSILON) / 100;
+const hundredthDown = (value: number): number => roundDown(value, 100);
 
 /**
  * Finds the change of offset, of pin and of slope that would each hide the groove with all else as wished.

@@ -1,4 +1,4 @@
-import { EPSILON } from '../../units/epsilon.ts';
+import { EPSILON, roundUp } from '../../units/epsilon.ts';
 import { nearestMark } from '../../units/formatLength.ts';
 import type { Notation } from '../../units/notation.ts';
 import { atLeast, mm, say } from '../../units/phrase.ts';
@@ -11,7 +11,7 @@ import { lappedPinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide } from './su
 /** A quarter of the pin board's thickness, to the half millimetre, at least 3; in inches to 1/32, at least 1/8 (common practice). */
 export const defaultLap = (pinBoard: number, notation: Notation = 'mm'): number =>
   notation === 'mm'
-    ? Math.max(3, Math.round(pinBoard / 2) / 2)
+    ? Math.max(3, Math.round(pinBoard / 2 + EPSILON) / 2)
     : Math.max(MM_PER_INCH / 8, nearestMark(pinBoard / 4, 'in/32'));
 
 const lap: OwnLength<'lap'> = {
@@ -41,7 +41,7 @@ export const lapped: Kind<'lapped', 'lap'> = {
     };
   },
   noDeeper: ({ pinBoard }, depth) => ({
-    wish: { kind: 'lapped', pinBoard, lap: Math.ceil((pinBoard - depth) * 10) / 10 },
+    wish: { kind: 'lapped', pinBoard, lap: roundUp(pinBoard - depth, 10) },
     words: say`make the lap at least ${atLeast(pinBoard - depth)}`,
   }),
   advise: ({ tailBoard, pinBoard }) =>

@@ -1,3 +1,4 @@
+import { roundDown } from '../../units/epsilon.ts';
 import { atMost, say } from '../../units/phrase.ts';
 import { gauges } from '../gauges.ts';
 import { THICKNESS_RANGE } from '../jointLimits.ts';
@@ -17,7 +18,7 @@ export const through: Kind<'through', never> = {
     setBack: 0,
   }),
   noDeeper: (_, depth) => ({
-    wish: { kind: 'through', pinBoard: Math.floor(depth * 10) / 10 },
+    wish: { kind: 'through', pinBoard: roundDown(depth, 10) },
     words: say`take a pin board of at most ${atMost(depth)}`,
   }),
   advise: () => [],

@@ -1,4 +1,4 @@
-import type { Complaint } from '../../units/complaint.ts';
+import type { Complaint, Place } from '../../units/complaint.ts';
 import { repeatedNames } from '../../units/name.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
@@ -12,6 +12,28 @@ type Group = Readonly<Record<string, unknown>>;
 
 export const isGroup = (value: unknown): value is Group =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** The most drawers and single corners of one plan, `count` not multiplied: so many are set out in 250 MB of memory. */
+const MOST_ENTRIES = 2000;
+
+/** A complaint about a plan with more entries than can be set out, at the first of them that is too many. */
+export const tooManyEntries = (value: unknown): Complaint | undefined => {
+  const given = isGroup(value) ? value : {};
+  let before = 0;
+  let at: Place | undefined;
+  for (const list of LISTS) {
+    const entries = given[list];
+    const count = Array.isArray(entries) ? entries.length : 0;
+    if (at === undefined && before + count > MOST_ENTRIES) at = [list, MOST_ENTRIES - before];
+    before += count;
+  }
+  return (
+    at && {
+      at,
+      says: say`the plan has ${before} drawers and single corners; it may have up to ${MOST_ENTRIES}, as more would take too much memory; divide the plan into several, one for each piece of furniture`,
+    }
+  );
+};
 
 /**
  * Faults of a plan as a whole: fractions of mm, no entries, or two of the same name.

@@ -24,7 +24,7 @@ const explainOne = (issue: Issue, outer: Place): Complaint[] => {
       const known = schemasAt(allKeys(), at);
       const told = issue.keys
         .slice(0, MOST_LISTED)
-        .map((key) => ({ at: [...at, key], ...unknownKey(key, known) }));
+        .map((key) => ({ at: [...at, key], ...(cutByComma(key, issue.input) ?? unknownKey(key, known)) }));
       const rest = issue.keys.length - told.length;
       return rest === 0
         ? told
@@ -64,6 +64,22 @@ const shown = (value: unknown): string => {
   if (value === null) return 'empty';
   if (Array.isArray(value)) return `a list of ${value.length}`;
   return typeof value === 'object' ? 'a group of keys' : String(value);
+};
+
+/**
+ * Inside braces a comma ends a value that is not in quotes: `{species: Cherry, black}` has a key `black` without a value.
+ */
+const cutByComma = (key: string, group: unknown): { says: Phrase; hint: Phrase } | undefined => {
+  if (typeof group !== 'object' || group === null) return undefined;
+  const entries = Object.entries(group);
+  const index = entries.findIndex(([name]) => name === key);
+  const [before, value] = entries[index - 1] ?? [];
+  return entries[index]?.[1] === null && before !== undefined && typeof value === 'string'
+    ? {
+        says: say`a comma between braces ends a value that is not in quotes`,
+        hint: say`${before}: ${quote(`${value}, ${key}`)}`,
+      }
+    : undefined;
 };
 
 const unknownKey = (key: string, known: readonly JsonSchema[]): { says: Phrase; hint?: Phrase } => {

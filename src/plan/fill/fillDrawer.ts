@@ -13,6 +13,7 @@ import type { CornerWish } from '../../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../../joint/kinds/kinds.ts';
 import type { Cutter } from '../../router/limits/cutter.ts';
 import { accept, type Complaint, type Place, type Result, refuse } from '../../units/complaint.ts';
+import { roundDown } from '../../units/epsilon.ts';
 import { nextMark } from '../../units/formatLength.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
@@ -44,7 +45,7 @@ const INSET = { sides: 0, top: 0, bottom: 0 };
 
 /** In mm: half the thickness of a board that carries the groove, rounded down to the half millimetre or to 1/32 in; common practice. */
 const defaultGrooveDepth = (board: number, unit: Unit): number =>
-  unit === 'mm' ? Math.floor(board) / 2 : nextMark(board / 2, 'below', 'in/32');
+  unit === 'mm' ? roundDown(board / 2, 2) : nextMark(board / 2, 'below', 'in/32');
 
 /** The keys that a plan gives for all its drawers. */
 type DrawerDefaults = Pick<

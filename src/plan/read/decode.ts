@@ -1,7 +1,7 @@
 import { type Phrase, say } from '../../units/phrase.ts';
 import { unicode } from '../../units/quote.ts';
 
-/** The largest plan that is read, in bytes: some 40,000 drawers. Reading takes up to 200 times as much memory. */
+/** The largest plan that is read, in bytes: ten times what 2,000 drawers take, as reading needs much more memory. */
 const LARGEST_PLAN = 4e6;
 
 /** A plan's text, or why the bytes are no text, and the offset in what could be decoded. */

@@ -40,8 +40,13 @@ export const locate = (find: Find, indices: EntryIndices, complaint: Complaint):
     return { ...nearest(find, complaint.at), complaint };
   const entry = [list, indices[list][index] ?? index];
   const at = [...entry, ...rest];
-  const written = (source: Place) => find([...entry, ...source]) ?? find(source);
-  const [position = nearest(find, at)] =
-    list === 'drawers' && rest.length > 0 ? sources(rest).flatMap((source) => written(source) ?? []) : [];
-  return { ...position, complaint: { ...complaint, at } };
+  const places =
+    list === 'drawers' && rest.length > 0
+      ? sources(rest).flatMap((source) => [[...entry, ...source], source])
+      : [];
+  for (const place of places) {
+    const position = find(place);
+    if (position !== undefined) return { ...position, complaint: { ...complaint, at: place } };
+  }
+  return { ...nearest(find, at), complaint: { ...complaint, at } };
 };

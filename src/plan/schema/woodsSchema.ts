@@ -6,6 +6,9 @@ import { type OwnFigures, ownWood } from '../../wood/ownWood.ts';
 import type { Wood } from '../../wood/species.ts';
 import { complainOfAll, group, optional } from './leaves.ts';
 
+/** The most woods of one's own: every board's wood is sought among them. */
+const MOST_WOODS = 100;
+
 /** The user's own woods, by their names. */
 export const woodsSchema = () =>
   z
@@ -13,7 +16,15 @@ export const woodsSchema = () =>
       error: 'written {Plum: {shrinkage: {radial: 3.7, tangential: 7.1}}}',
     })
     .transform((woods, sink): readonly Wood[] => {
-      const wrong = Object.keys(woods).flatMap((name) => {
+      const names = Object.keys(woods);
+      if (names.length > MOST_WOODS)
+        return complainOfAll(sink, woods, [
+          {
+            at: [],
+            says: say`there are ${names.length} woods of your own; there may be up to ${MOST_WOODS}; leave out those that no drawer is made of`,
+          },
+        ]);
+      const wrong = names.flatMap((name) => {
         const read = parseName(name);
         return read.ok ? [] : under([name], read.complaints);
       });

@@ -1,6 +1,7 @@
 import type { Joint } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { accept, type Complaint, type Result, refuse, under } from '../../units/complaint.ts';
+import { roundDown } from '../../units/epsilon.ts';
 import { BUSH_ROOM, type Cutting } from '../limits/cutting.ts';
 import { NO_OVERHANG, type Overhang, type RouterCut, routerCut, tailsByHand } from '../passes/routerCut.ts';
 import { checkStraight, defaultStraight } from '../passes/straightPasses.ts';
@@ -49,4 +50,4 @@ export const cutJoint = (
 const straightFor = (joint: Joint, { cutter, pinBush }: Cutting): number =>
   pinBush === undefined
     ? defaultStraight(joint, cutter)
-    : Math.min(defaultStraight(joint, cutter), Math.max(1, Math.floor(pinBush - BUSH_ROOM)));
+    : Math.min(defaultStraight(joint, cutter), Math.max(1, roundDown(pinBush - BUSH_ROOM, 1)));

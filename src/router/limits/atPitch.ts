@@ -33,7 +33,7 @@ export const atPitch = (wish: JointSpec, pitch: number, entry = 0): Result<Joint
   // Each further tail narrows either half pin by half a pitch.
   const halfPin = (tails: number): number => (width - tails * pitch + pin) / 2;
   const mostTails = Math.floor((width + pin - 2 * LEAST_PIN) / pitch + EPSILON);
-  const nearest = Math.round((width - pin) / pitch);
+  const nearest = Math.round((width - pin) / pitch + EPSILON);
   const tails = Math.min(Math.max(1, nearest), mostTails);
   const half = halfPin(tails);
   return accept({

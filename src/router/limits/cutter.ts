@@ -1,5 +1,5 @@
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
-import { EPSILON } from '../../units/epsilon.ts';
+import { EPSILON, roundDown } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
 import { checkRange, isInRange, lengthOrNaN } from '../../units/range.ts';
 import { degrees, RUN_RANGE, rise, type Slope, slopeOfDegrees } from '../../units/slope.ts';
@@ -58,7 +58,7 @@ export const checkCutter = (cutter: Cutter): Result<Cutter> => {
     wrong.push({
       at: ['length'],
       says: say`a cutter of ${mm(diameter)} at ${angle} degrees runs to a point: its cutting length is ${mm(length)}, but may be at most ${atMost(most)}`,
-      hint: say`${atMost(Math.floor(most * 10) / 10)}`,
+      hint: say`${atMost(roundDown(most, 10))}`,
     });
   }
   if (neck !== undefined && !(neck >= LEAST_WAIST - EPSILON && neck < diameter))

@@ -3,7 +3,8 @@ import { withDefaults } from '../../joint/defaults.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
 import { KINDS, kindOf } from '../../joint/kinds/kinds.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
-import { EPSILON, roundUp } from '../../units/epsilon.ts';
+import { EPSILON, roundDown, roundUp } from '../../units/epsilon.ts';
+import { halfMark, type Notation } from '../../units/notation.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
 import { type Cutter, cutterSlope, diameterAt, leastPin } from './cutter.ts';
@@ -13,6 +14,9 @@ const SAME_SLOPE = 0.5;
 
 /** How far a wished width may lie under the cutter's, in mm: what rounding to a thousandth of an inch leaves. */
 export const SAME_WIDTH = 0.02;
+
+/** The same of a width that is typed as it is shown, to the nearest mark. */
+const sameMark = (notation: Notation = 'mm'): number => Math.max(SAME_WIDTH, halfMark(notation) + EPSILON);
 
 /**
  * A wish as a cutter can cut it: with the cutter's slope, and with pins no narrower than its cut. A pin that is not given
@@ -37,7 +41,15 @@ export const fitToCutter = (wish: JointSpec, cutter: Cutter): Result<JointSpec> 
 /** The wish with the cutter's slope, and with pins no narrower than it can cut. */
 export const withCutter = (wish: JointSpec, cutter: Cutter): JointSpec => {
   const { depth, pin } = withDefaults(wish);
-  return { ...wish, slope: cutterSlope(cutter), pin: Math.max(pin, leastPin(cutter, depth)) };
+  const least = leastPin(cutter, depth);
+  const { spacing } = wish;
+  return {
+    ...wish,
+    slope: cutterSlope(cutter),
+    pin: Math.max(pin, least),
+    ...(spacing.kind === 'listed' &&
+      spacing.pins && { spacing: { ...spacing, pins: spacing.pins.map((each) => Math.max(each, least)) } }),
+  };
 };
 
 const checkSlope = ({ slope }: JointSpec, cutter: Cutter): Complaint[] => {
@@ -64,9 +76,9 @@ const checkReach = (wish: JointSpec, { length }: Cutter, depth: number): Complai
         },
       ];
 
-const checkPins = ({ pin, spacing }: JointSpec, least: number): Complaint[] => {
+const checkPins = ({ pin, spacing, notation }: JointSpec, least: number): Complaint[] => {
   const tooNarrow = (at: Complaint['at'], what: string, value: number | undefined): Complaint[] =>
-    value === undefined || value >= least - SAME_WIDTH
+    value === undefined || value >= least - sameMark(notation)
       ? []
       : [
           {
@@ -93,7 +105,7 @@ const checkRound = (cutter: Cutter, depth: number, length: number): Complaint[] 
         {
           at: ['cutter', 'diameter'],
           says: say`the cutter's round of ${mm(radius)} takes all of a socket ${mm(length)} long`,
-          hint: say`${atMost(Math.floor((cutter.diameter - 2 * radius + length) * 10) / 10)}`,
+          hint: say`${atMost(roundDown(cutter.diameter - 2 * radius + length, 10))}`,
           remedy: say`take a thicker tail board`,
         },
       ];

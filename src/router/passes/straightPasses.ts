@@ -1,5 +1,6 @@
 import type { Joint } from '../../joint/joint.ts';
 import type { Complaint } from '../../units/complaint.ts';
+import { roundDown } from '../../units/epsilon.ts';
 import { atLeast, atMost, say } from '../../units/phrase.ts';
 import { lengthOrNaN } from '../../units/range.ts';
 import { rise } from '../../units/slope.ts';
@@ -21,7 +22,7 @@ export const mostStraight = (joint: Joint): number =>
 
 /** The straight cutter taken where none is named: as thick as the dovetail cutter, or the most whole mm that pass. */
 export const defaultStraight = (joint: Joint, cutter: Cutter): number =>
-  Math.min(cutter.diameter, Math.floor(mostStraight(joint)));
+  Math.min(cutter.diameter, roundDown(mostStraight(joint), 1));
 
 /** The thinnest straight cutter there is, in mm (common practice). */
 const LEAST_STRAIGHT = 1;
@@ -35,7 +36,7 @@ export const checkStraight = (joint: Joint, diameter: number): Complaint[] => {
         {
           at: ['straight'],
           says: say`the straight cutter is ${lengthOrNaN(diameter)}; to pass the narrowest socket it must be ${atLeast(LEAST_STRAIGHT)} to ${atMost(most)}`,
-          hint: say`${atMost(Math.floor(most * 10) / 10)}`,
+          hint: say`${atMost(roundDown(most, 10))}`,
         },
       ];
 };

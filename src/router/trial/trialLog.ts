@@ -57,6 +57,8 @@ const readTrial = (line: string): Trial | undefined => {
 };
 
 const parseJson = (line: string): unknown => {
+  // What JSON.parse throws holds the line, and thousands of them are slow: a text that is no log is found out without.
+  if (!/^\s*\{/u.test(line)) return undefined;
   try {
     return JSON.parse(line);
   } catch {
@@ -98,7 +100,10 @@ export const convergence = (trials: readonly Trial[]): Convergence | undefined =
   return {
     setting: settings.reduce((sum, setting, i) => sum + setting * ((weights[i] ?? 0) / total), 0),
     trials: calls.length,
-    spread: Math.max(...settings) - Math.min(...settings),
+    // A long log has more settings than a call may have arguments.
+    spread:
+      settings.reduce((most, each) => Math.max(most, each)) -
+      settings.reduce((least, each) => Math.min(least, each)),
   };
 };
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatPlace, formatPlanComplaint } from '../../../src/plan/read/planComplaint.ts';
+import { firstComplaints, formatPlace, formatPlanComplaint } from '../../../src/plan/read/planComplaint.ts';
 import { mm, say } from '../../../src/units/phrase.ts';
 
 describe('a complaint about a plan', () => {
@@ -32,5 +32,22 @@ describe('a complaint about a plan', () => {
     expect(formatPlace(['joints', 0, 'wi dth'])).toBe('joints[0]["wi dth"]');
     expect(formatPlace(['a\nb'])).toBe('["a\\nb"]');
     expect(formatPlace(['größe', '5'])).toBe('größe["5"]');
+  });
+});
+
+describe('of the complaints about a plan', () => {
+  it('the first hundred are told, and how many more follow', () => {
+    const about = (line: number) => ({ line, column: 1, complaint: { at: [line], says: say`wrong` } });
+    const shown = (count: number) =>
+      firstComplaints(Array.from({ length: count }, (_, i) => about(count - i))).map((each) =>
+        formatPlanComplaint('a', each, 'mm'),
+      );
+    expect(shown(100)).toHaveLength(100);
+    expect(shown(109).slice(98)).toEqual([
+      'a:99:1 [99]: wrong',
+      'a:100:1 [100]: wrong',
+      'a:101:1 9 more faults follow; correct those above, then run the command again',
+    ]);
+    expect(shown(101)[100]).toContain(' 1 more fault follows; ');
   });
 });

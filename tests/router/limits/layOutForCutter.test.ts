@@ -4,6 +4,9 @@ import type { Joint } from '../../../src/joint/joint.ts';
 import type { JointSpec } from '../../../src/joint/jointSpec.ts';
 import { type Cutter, leastPin } from '../../../src/router/limits/cutter.ts';
 import { layOutForCutter } from '../../../src/router/limits/layOutForCutter.ts';
+import { formatLength } from '../../../src/units/formatLength.ts';
+import type { Notation } from '../../../src/units/notation.ts';
+import { parseLength } from '../../../src/units/parseLength.ts';
 import { complaintsOf, value } from '../../value.ts';
 
 const EIGHT: Cutter = { diameter: 12.7, angle: 8, length: 20 };
@@ -274,5 +277,49 @@ describe('a layout for a cutter', () => {
       'pins.0: pin 1 is 8 mm wide',
       'pins.1: pin 2 is 5 mm wide',
     ]);
+  });
+});
+
+describe('what was laid out for a cutter', () => {
+  it('can be typed back as it is shown, in any notation', () => {
+    const wishes = fc.record({
+      width: fc.double({ min: 60, max: 250, noNaN: true }),
+      tailBoard: fc.double({ min: 9, max: 16, noNaN: true }),
+      pinBoard: fc.double({ min: 12, max: 16, noNaN: true }),
+      notation: fc.constantFrom<Notation[]>('mm', 'in', 'in/32', 'in/1000'),
+    });
+    const cutters = fc.record({
+      diameter: fc.double({ min: 9, max: 13, noNaN: true }),
+      angle: fc.constantFrom(7, 8, 9),
+      length: fc.constant(17),
+    });
+    let typed = 0;
+    fc.assert(
+      fc.property(wishes, cutters, (sizes, cutter) => {
+        const wish = { kind: 'through', spacing: { kind: 'even' }, ...sizes } as const;
+        const laid = layOutForCutter(wish, cutter);
+        if (!laid.ok) return;
+        typed++;
+        const { tails } = laid.value;
+        const pins = narrow(laid.value);
+        const shown = (width: number): number =>
+          value(parseLength(formatLength(width, sizes.notation), 'mm'));
+        const again = layOutForCutter(
+          {
+            ...wish,
+            halfPin: { lower: shown(pins[0] ?? 0), upper: shown(pins.at(-1) ?? 0) },
+            spacing: {
+              kind: 'listed',
+              tails: tails.map(({ tip }) => shown(tip[1] - tip[0])),
+              pins: pins.slice(1, -1).map(shown),
+            },
+          },
+          cutter,
+        );
+        expect(again).toMatchObject({ ok: true });
+      }),
+      { numRuns: 500 },
+    );
+    expect(typed).toBeGreaterThan(200);
   });
 });

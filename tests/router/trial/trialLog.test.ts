@@ -95,6 +95,11 @@ describe('convergence', () => {
     expect(convergence(third)?.trials).toBe(3);
   });
 
+  it('is found from a log of any length', () => {
+    const trial = { angle: 14, depth: 9, loose: 0 };
+    expect(convergence(new Array<typeof trial>(200_000).fill(trial))).toMatchObject({ spread: 0 });
+  });
+
   it('lets trials of other cutters and slopes be', () => {
     const sloped: Trial = { slope: 8, at: 0, loose: 0.1 };
     expect(
