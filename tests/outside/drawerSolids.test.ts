@@ -139,11 +139,11 @@ describe('a drawer put together', () => {
         const fit = space.kind === 'opening' ? space.fit : { side: 0, top: 0, behind: 0 };
         const lipThickness = lip === undefined ? 0 : (joint.lap ?? Number.NaN);
         const own = space.kind === 'size';
-        // Behind its lip, where it has one, it is the opening less the fit; a size of its own is that over the sides.
+        // Behind its lip, where it has one, it is the opening less the fit; a size of its own has the lip in it.
         expectClose(extent(whole, lipThickness + SKIN), [
           room.width - 2 * fit.side - (own ? 2 * (lip?.sides ?? 0) : 0),
           room.depth - fit.behind - (own ? lipThickness : 0) - SKIN,
-          room.height - fit.top,
+          room.height - fit.top - (own ? (lip?.top ?? 0) + (lip?.bottom ?? 0) : 0),
         ]);
         const overall: Vec3 =
           lip === undefined
@@ -151,7 +151,7 @@ describe('a drawer put together', () => {
             : [
                 room.width + (own ? 0 : 2 * lip.sides),
                 room.depth - fit.behind + (own ? 0 : lipThickness),
-                room.height + lip.top + lip.bottom,
+                room.height + (own ? 0 : lip.top + lip.bottom),
               ];
         expectClose(extent(whole), overall);
         expect(seenThrough(done, together)).toEqual({

@@ -3,7 +3,7 @@ import type { Size } from '../../paper/printable.ts';
 import type { Notation } from '../../units/notation.ts';
 import { type Block, picture, space, stack } from '../typeset/block.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
-import { sketchAxes } from './sketchAxes.ts';
+import { type SketchAxes, sketchAxes } from './sketchAxes.ts';
 import { viewFromAbove } from './viewFromAbove.ts';
 import { viewFromRight } from './viewFromRight.ts';
 
@@ -19,9 +19,12 @@ const STEPS = 7;
  */
 export const benchSketch = (drawer: Drawer, unit: Notation, type: TypeSizes, room: Size): Block[] => {
   const axesAt = (scale: number) => sketchAxes(drawer, scale, type);
+  const fromRight = (axes: SketchAxes, brief: boolean) => viewFromRight(drawer, axes, unit, type, brief);
+  const { box: smallest } = fromRight(axesAt(0), false);
+  const brief = smallest.x1 - smallest.x0 > room.width;
   const viewsAt = (scale: number) => {
     const axes = axesAt(scale);
-    return [viewFromAbove(drawer, axes, unit, type), viewFromRight(drawer, axes, unit, type)];
+    return [viewFromAbove(drawer, axes, unit, type), fromRight(axes, brief)];
   };
   const fits = (scale: number): boolean => {
     const boxes = viewsAt(scale).map(({ box }) => box);

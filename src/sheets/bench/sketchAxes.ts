@@ -18,13 +18,13 @@ export interface SketchAxes {
 export const letterSize = (type: TypeSizes): number => 1.3 * type.figure;
 
 /** The least thickness of a board on a sketch to scale, and on another, mm. */
-const LEAST_BOARD = { toScale: 1.2, other: 1.4 };
+const LEAST_BOARD = { toScale: 1.2, other: 1.3 };
 
 /** The least sizes on a sketch, for its lettering, ems of a corner's letter: clear inside from left to right and from front to back, and of the sides' width. */
 const LEAST = { width: 2.6, depth: 2.9, height: 0.9 };
 
 /** The least ratio of two outer sizes on a sketch, where their own is not less. */
-const LEAST_RATIO = 1.15;
+const LEAST_RATIO = 1.1;
 
 /**
  * Axes to one scale where that leaves room for the lettering and shows the thinnest board. Elsewhere what is too small is

@@ -14,8 +14,17 @@ import { figure } from '../typeset/typeSizes.ts';
 import { dimension, roomFor } from './dimension.ts';
 import { letterSize, type SketchAxes, viewName } from './sketchAxes.ts';
 
-/** A drawer's right side, its front at the left; the foot of the front's outer face is the origin. */
-export const viewFromRight = (drawer: Drawer, axes: SketchAxes, unit: Notation, type: TypeSizes): Drawing => {
+/**
+ * A drawer's right side, its front at the left; the foot of the front's outer face is the origin.
+ * @param brief whether the names of heights are shortened
+ */
+export const viewFromRight = (
+  drawer: Drawer,
+  axes: SketchAxes,
+  unit: Notation,
+  type: TypeSizes,
+  brief: boolean,
+): Drawing => {
   const { back, up } = axes;
   const { sizes, spec, front } = drawer;
   const { depth, height, lap, rebate } = sizes;
@@ -36,7 +45,7 @@ export const viewFromRight = (drawer: Drawer, axes: SketchAxes, unit: Notation, 
   const letter = top + DESCENT * size + 0.5;
   const name = viewName('from the right', axes);
   const taken = textWidth(name, type.text, 'regular') + 2 * (textWidth('B', size, 'bold') + 1);
-  const levels = levelMarks(drawer, back(depth), up, unit, type);
+  const levels = levelMarks(levelsOf(drawer, brief), back(depth), up, unit, type);
   const above = Math.max(letter + ASCENT * size, boxOfMarks(levels).y1) + DESCENT * type.text + 0.5;
   const marks: Mark[] = [
     ...tailMarks(atFront, ([x, u]) => [back(x), up(u)]),
@@ -72,16 +81,16 @@ export const viewFromRight = (drawer: Drawer, axes: SketchAxes, unit: Notation, 
 };
 
 /** Heights above the reference edge, mm, with the name of what is there; only the first name at one height. */
-const levelsOf = ({
-  sizes: { height, backFrom, backHeight },
-  spec: { groove },
-}: Drawer): [number, string][] => {
+const levelsOf = (
+  { sizes: { height, backFrom, backHeight }, spec: { groove } }: Drawer,
+  brief: boolean,
+): [number, string][] => {
   const levels = new Map<number, string>();
   for (const [value, name] of [
-    [0, 'reference edge'],
+    [0, brief ? 'reference' : 'reference edge'],
     [groove.offset, 'groove'],
-    [backFrom, 'back’s lower edge'],
-    [backFrom + backHeight, 'back’s upper edge'],
+    [backFrom, brief ? 'back, lower' : 'back’s lower edge'],
+    [backFrom + backHeight, brief ? 'back, upper' : 'back’s upper edge'],
     [height, 'sides'],
   ] as const)
     if (!levels.has(value)) levels.set(value, name);
@@ -90,13 +99,12 @@ const levelsOf = ({
 
 /** Heights as running dimensions from the reference edge, their numbers spread where heights are close together. */
 const levelMarks = (
-  drawer: Drawer,
+  levels: readonly [number, string][],
   edge: number,
   up: (z: number) => number,
   unit: Notation,
   type: TypeSizes,
 ): Mark[] => {
-  const levels = levelsOf(drawer);
   const step = 1.2 * type.figure;
   const apart: number[] = [];
   for (const [value] of levels)
