@@ -16,11 +16,13 @@ export const guardOverwrite = async (paths: readonly string[], force: boolean): 
 const refusal = async (path: string, force: boolean): Promise<string[]> => {
   const foreign = force
     ? []
-    : [`${path}: this file was not made by halfpin, so it is left as it is; try another --out, or --force`];
+    : [
+        `${path}: this file was not made by halfpin, so it is unchanged; choose another --out, or add --force`,
+      ];
   try {
     const file = await markedFile(path);
     if (file.other !== undefined)
-      return [`${path}: this is ${file.other}, which is never written over; try another --out`];
+      return [`${path}: this is ${file.other}, which is never written over; choose another --out`];
     return file.size === 0 || file.mark !== undefined ? [] : foreign;
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;

@@ -7,7 +7,7 @@ const WORDS: Readonly<Record<string, string>> = {
   EROFS: 'this disk can only be read',
   ENOSPC: 'the disk is full',
   EDQUOT: 'your share of the disk is full',
-  ENOENT: 'its folder is not there, or no longer',
+  ENOENT: 'its folder does not exist',
   ENOTDIR: 'what should be a folder on the way is a file',
   EISDIR: 'there is a folder of this name',
   EEXIST: 'there is a file where a folder should be',
@@ -35,7 +35,7 @@ const NO_PLACE = new Set(['EACCES', 'EPERM', 'EROFS', 'ENOTDIR', 'EEXIST']);
 export const suggestOutFolder = ({ code = '', path }: NodeJS.ErrnoException, out: unknown): string => {
   if (path === undefined || typeof out !== 'string' || !NO_PLACE.has(code)) return '';
   const [at, wished] = [resolve(path), resolve(out)];
-  return holds(wished, at) || holds(at, wished) ? '; try another --out' : '';
+  return holds(wished, at) || holds(at, wished) ? '; choose another --out' : '';
 };
 
 const holds = (above: string, path: string): boolean => `${path}${sep}`.startsWith(`${above}${sep}`);

@@ -47,7 +47,9 @@ const print = async (queue: string, file: string, options: readonly string[]): P
     const { code, stderr = '' } = error as NodeJS.ErrnoException & { stderr?: string };
     if (code === 'ENOENT')
       throw new Failure(
-        [`--send: there is no lp here, so no print queue of CUPS; print ${file} by hand, at 100 %`],
+        [
+          `--send: there is no program lp, so no print queue (CUPS, the printing system of Linux and macOS); print ${file} yourself, at 100 %`,
+        ],
         DEVICE_FAILED,
       );
     const [said = ''] = stderr.replace(/^lp: (?:Error - )?/u, '').split(/\.?\n/u);

@@ -49,7 +49,7 @@ export const loadPrinters = async (folder: string): Promise<Printers> => {
   if (printers === undefined)
     throw new Failure(
       [
-        `${path}: this file of printers is damaged; it has been left as it is. Mend it, or move it away and measure the printers again`,
+        `${path}: this file of printers is damaged, and is unchanged; correct it, or move it away and measure the printers again`,
       ],
       DEVICE_FAILED,
     );

@@ -41,7 +41,7 @@ export const writeNew = async (path: string, text: string): Promise<void> => {
     await inPlace(path, (write) => write(text), moveInto);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === 'EEXIST')
-      throw new Failure([`${path}: there is a file of this name already; try another name`], WRONG_INPUT);
+      throw new Failure([`${path}: there is a file of this name already; choose another name`], WRONG_INPUT);
     throw error;
   }
 };

@@ -54,7 +54,8 @@ export const finenessOf = (readings: readonly string[], unit: Unit): number => {
  * m is the reading of a side and t its true length, so it is off by ℓ |t - m| / m at most. The skew, s = (d1² - d2²) /
  * (4 x y), is off by its differential, (d1 δ + d2 δ) / (2 x y) + |s| (δ / x + δ / y); terms in δ² are left out, under a
  * hundredth of it for marks up to 1 mm. A vernier is printed with the error that it measures, and so is off by that share
- * of the way to the mark that is read; readings as fine as a vernier's are taken for its.
+ * of the way to the mark that is read. That share is taken from the reading, not from the true length: for a vernier of
+ * 10 mm at 150 mm the bound may be a fifteenth too small. Readings as fine as a vernier's are taken for its.
  */
 export const proofAccuracy = (
   nominal: ProofLengths,

@@ -56,7 +56,7 @@ export const proofLengths = (
   if (most === 0)
     return refuse({
       at: ['paper'],
-      says: say`${paper.name} is too small for a proof that tells a printer's error`,
+      says: say`${paper.name} is too small for a proof sheet`,
       hint: say`A4`,
     });
   return accept({

@@ -57,8 +57,8 @@ const questions = (nominal: ProofLengths, key: Key, value: number): Complaint =>
   const off = Math.abs(value / wanted - 1) * 100;
   return {
     at,
-    says: say`${key} should be near ${mm(wanted)} and ${mm(value)} is ${off.toFixed(1)} % off; no printer errs by more than ${MOST_ERROR * 100} %`,
-    hint: say`measuring again, on the proof for this paper`,
+    says: say`${key} should be near ${mm(wanted)} and ${mm(value)} is ${off.toFixed(1)} % off; no printer is out by more than ${MOST_ERROR * 100} %`,
+    remedy: say`measure again, on the proof sheet for this paper`,
   };
 };
 
@@ -100,8 +100,8 @@ export const readProof = (nominal: ProofLengths, measured: MeasuredProof): Resul
     const missing = d1 === undefined ? 'd1' : 'd2';
     nonsense.push({
       at: [PLACES[missing]],
-      says: say`one diagonal tells nothing without the other: ${missing} is missing`,
-      hint: say`measuring both, or leaving both out`,
+      says: say`one diagonal is no use without the other: ${missing} is missing`,
+      remedy: say`measure both, or remove both`,
     });
   }
   if (nonsense.length > 0) return refuse(...nonsense);
@@ -112,14 +112,14 @@ export const readProof = (nominal: ProofLengths, measured: MeasuredProof): Resul
     return refuse({
       at: [PLACES.x],
       says: say`x and y are swapped: x runs across the foot of the sheet and should be near ${mm(nominal.x)}, y up its left side and near ${mm(nominal.y)}`,
-      hint: say`x ${mm(y)} and y ${mm(x)}`,
+      remedy: say`give x as ${mm(y)} and y as ${mm(x)}`,
     });
   const [first] = off;
   if (first !== undefined && off.length === given.length && isFitted(given.map(({ ratio }) => ratio)))
     return refuse({
       at: [PLACES.x],
       says: say`everything is about ${percentOf(first.ratio)} of its size: the page was fitted to the paper, or this is another proof sheet`,
-      hint: say`printing the proof for this paper again at 100 %, with no scaling`,
+      remedy: say`print the proof sheet for this paper again at 100 %, with no scaling`,
     });
   if (off.length > 0) return refuse(...off.map(({ key, value }) => questions(nominal, key, value)));
 
@@ -130,14 +130,14 @@ export const readProof = (nominal: ProofLengths, measured: MeasuredProof): Resul
     return refuse({
       at: [PLACES.d1],
       says: say`sides of ${mm(x)} and ${mm(y)} have diagonals of about ${mm(diagonal)}, not ${mm(meant)}: one of the four is wrong`,
-      hint: say`measuring all four again`,
+      remedy: say`measure all four again`,
     });
   const skew = (d1 * d1 - d2 * d2) / (4 * x * y);
   if (Math.abs(skew) > MOST_ERROR)
     return refuse({
       at: [PLACES.d1],
       says: say`the diagonals ${mm(d1)} and ${mm(d2)} differ by more than any printer's skew makes them`,
-      hint: say`measuring both again, from corner to corner`,
+      remedy: say`measure both again, from corner to corner`,
     });
   return accept({ x: x / nominal.x, y: y / nominal.y, skew });
 };

@@ -117,8 +117,8 @@ const LEAST_WIDTH = 40;
 
 const tooNarrow = ({ name }: Paper, { width }: Size): Complaint => ({
   at: ['paper'],
-  says: say`${name} leaves ${mm(Math.max(0, width))} across to draw on, once the printer's lean is put right over its whole length; it must be ${atLeast(LEAST_WIDTH)} or more`,
-  hint: say`sheets instead of a roll, or a wider roll`,
+  says: say`${name} leaves ${mm(Math.max(0, width))} across to draw on, once the printer's skew is corrected over its whole length; it must be ${atLeast(LEAST_WIDTH)} or more`,
+  remedy: say`use sheets, or a wider roll`,
 });
 
 const tooLarge = (piece: Piece, layout: Layout): Complaint => {
@@ -126,7 +126,7 @@ const tooLarge = (piece: Piece, layout: Layout): Complaint => {
   const larger = known.find((paper) => splitToFit(piece, roomOf({ ...layout, paper }).area) !== undefined);
   const complaint: Complaint = {
     at: ['paper'],
-    says: say`${piece.title} does not fit ${layout.paper.name}, not even in parts: it may not be split anywhere that would make them small enough`,
+    says: say`${piece.title} does not fit ${layout.paper.name} and cannot be divided to fit`,
   };
   return larger === undefined ? complaint : { ...complaint, hint: say`${larger.name}` };
 };

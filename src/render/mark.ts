@@ -8,8 +8,8 @@ export const PICTURE_MARK = `Drawn by ${CREATOR}.`;
 /** The description of an SVG file that is cut or glued on begins so. */
 const PIECE_MARK = `Drawn at full size by ${CREATOR}: print at 100 %.`;
 
-/** Which file of which plan. */
-const fileOf = (plan: string, file: string): string => `plan ${JSON.stringify(shownText(plan))}, ${file}`;
+/** Which file of which plan, in signs that every writer of XML leaves as they are. */
+const fileOf = (plan: string, file: string): string => `plan “${shownText(plan)}”, ${file}`;
 
 /** The description of a piece as SVG, of a plan or of none. */
 export const pieceMark = (plan: string | undefined, file: string): string =>

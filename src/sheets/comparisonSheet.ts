@@ -144,7 +144,7 @@ const heading = (title: string, text: string, width: number): Block =>
   ]);
 
 const familyWords = ({ target, spread }: ComparisonOptions['family'], units: Notation): string =>
-  `Target: tails of ${measure(target, units)}. The widest mean tail is ${spread.toFixed(2)} times the narrowest.`;
+  `The set’s tail width is ${measure(target, units)}; its widest tail is ${spread.toFixed(2)} times its narrowest.`;
 
 const measure = (value: number, units: Notation): string =>
   formatLength(value, units).replaceAll(' ', '\u00A0');

@@ -183,7 +183,7 @@ const cases: readonly (readonly [
     ['/dev/zero: this is a device, not a plan; try halfpin start to begin one'],
   ],
   ['a plan that breaks off', ['lay', 'broken.json'], [/^broken\.json:1:\d+ /]],
-  ['an empty plan', ['parts', 'empty.yaml'], [/^empty\.yaml:1:1 the plan is empty; try /]],
+  ['an empty plan', ['parts', 'empty.yaml'], [/^empty\.yaml:1:1 the plan is empty; begin with /]],
   ['a list as a plan', ['draw', 'list.yaml'], [/^list\.yaml:1:1 this is a list of 2; /]],
   ['a plan in UTF-16', ['draw', 'utf16.yaml'], [/^utf16\.yaml:1:1 this text is saved as UTF-16; /]],
   [
@@ -218,7 +218,7 @@ const cases: readonly (readonly [
   [
     'a plan to begin from over a file',
     ['start', 'list.yaml'],
-    ['list.yaml: there is a file of this name already; try another name'],
+    ['list.yaml: there is a file of this name already; choose another name'],
   ],
 ];
 
@@ -243,7 +243,7 @@ describe('bad input', () => {
   it('a plan that repeats itself without end is refused at the place where it does', () => {
     const { status, err } = halfpin(['draw', 'recursive.yaml'], where);
     expect(err.split('\n')[0]).toBe(
-      'recursive.yaml:2:5 joints[0]: "*list" stands inside what it repeats, and would never end',
+      'recursive.yaml:2:5 joints[0]: "*list" is inside what it repeats, and would never end',
     );
     expect(status).toBe(2);
   });

@@ -45,7 +45,7 @@ describe('what is written', () => {
     const where = folder();
     writeFileSync(join(where, 'file'), 'mine');
     const { status, err } = halfpin(['draw', ...CORNER, '--out', join('file', 'deeper')], where);
-    expect(err).toMatch(/^file\/deeper: [^\n]+; try another --out\n$/);
+    expect(err).toMatch(/^file\/deeper: [^\n]+; choose another --out\n$/);
     expect(status).toBe(1);
     expect([...filesOf(where)]).toEqual([['file', 'mine']]);
     const full = spawnSync(
@@ -65,7 +65,7 @@ describe('what is written', () => {
     const { status, err } = halfpin(['draw', ...CORNER, '--out', where]);
     expect(status).toBe(2);
     expect(err).toBe(
-      `${path}: this file was not made by halfpin, so it is left as it is; try another --out, or --force\n`,
+      `${path}: this file was not made by halfpin, so it is unchanged; choose another --out, or add --force\n`,
     );
     expect(readFileSync(path, 'utf8')).toBe('my own notes');
     expect(halfpin(['draw', ...CORNER, '--out', where, '--force']).status).toBe(0);

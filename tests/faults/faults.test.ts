@@ -214,7 +214,7 @@ describe('draw', AT_ONCE, () => {
       // A folder that goes before it is needed again is made again.
       if (outcome.status !== 0) {
         expect(outcome.status).toBe(1);
-        mustSayInOneLine(outcome, /: its folder is not there, or no longer$/mu);
+        mustSayInOneLine(outcome, /: its folder does not exist$/mu);
       }
       expect(hidden(at)).toEqual([]);
     }
@@ -230,7 +230,7 @@ describe('draw', AT_ONCE, () => {
     expect(outcome.status).toBe(1);
     mustSayInOneLine(
       outcome,
-      /out\/button-box-templates\.pdf: this may not be read or written here; try another --out$/mu,
+      /out\/button-box-templates\.pdf: this may not be read or written here; choose another --out$/mu,
     );
     expect(readdirSync(at.out)).toEqual([]);
   });
@@ -242,7 +242,7 @@ describe('draw', AT_ONCE, () => {
     expect(outcome.status).toBe(1);
     mustSayInOneLine(
       outcome,
-      /(?:what should be a folder on the way is a file|a file where a folder should be); try another --out$/mu,
+      /(?:what should be a folder on the way is a file|a file where a folder should be); choose another --out$/mu,
     );
     expect(readFileSync(at.out, 'utf8')).toBe('mine');
   });
@@ -473,9 +473,9 @@ describe('a lock that is never released', AT_ONCE, () => {
     const outcome = await run(at, [
       'proof',
       '--measured-x',
-      '180',
+      '150',
       '--measured-y',
-      '240',
+      '200',
       '--save',
       'office',
     ]);
@@ -499,7 +499,7 @@ describe('what is no file', AT_ONCE, () => {
       const before = statSync(path).mode;
       const outcome = await run(at, ['page', '--out', path, ...force]);
       expect(outcome.status).toBe(2);
-      mustSayInOneLine(outcome, /: this is a (?:device|named pipe), which is never written over; try /mu);
+      mustSayInOneLine(outcome, /: this is a (?:device|named pipe), which is never written over; choose /mu);
       expect(statSync(path).mode).toBe(before);
     }
   });
@@ -525,7 +525,7 @@ describe('a limit of the system', AT_ONCE, () => {
   it.each([
     ['EMFILE', 'too many files are open'],
     ['EDQUOT', 'your share of the disk is full'],
-    ['EROFS', 'this disk can only be read; try another --out'],
+    ['EROFS', 'this disk can only be read; choose another --out'],
   ])('is told as it is where the system says %s', async (code, words) => {
     const at = scene();
     const env = { HALFPIN_FAULT_STEP: '2', HALFPIN_FAULT: code };
@@ -609,7 +609,7 @@ describe('with a clock that is wrong', AT_ONCE, () => {
       mkdirSync(at.config);
       // A run that was killed left a lock, by a clock that was right.
       writeFileSync(join(at.config, 'printers.json.lock'), '');
-      const save = ['proof', '--measured-x', '180', '--measured-y', '240', '--save', 'office'];
+      const save = ['proof', '--measured-x', '150', '--measured-y', '200', '--save', 'office'];
       expect(await run(at, save, { env })).toMatchObject({ status: 0, stderr: '' });
       const { stdout, status } = await run(at, ['printers'], { env });
       expect(status).toBe(0);
@@ -633,7 +633,7 @@ describe('a file that halfpin did not make', AT_ONCE, () => {
     writeFileSync(path, MINE);
     const refused = await run(at, [...args, '--out', at.out]);
     expect(refused.status).toBe(2);
-    mustSayInOneLine(refused, /this file was not made by halfpin, so it is left as it is; try .*--force$/mu);
+    mustSayInOneLine(refused, /this file was not made by halfpin, so it is unchanged; choose .*--force$/mu);
     expect(readFileSync(path, 'utf8')).toBe(MINE);
     expect(readdirSync(at.out)).toEqual([name]);
   };
@@ -664,7 +664,7 @@ describe('a file that halfpin did not make', AT_ONCE, () => {
     writeFileSync(path, '');
     const refused = await run(at, ['start', path]);
     expect(refused.status).toBe(2);
-    mustSayInOneLine(refused, /plan\.yaml: there is a file of this name already; try another name$/mu);
+    mustSayInOneLine(refused, /plan\.yaml: there is a file of this name already; choose another name$/mu);
     expect(readFileSync(path, 'utf8')).toBe('');
   });
 
@@ -683,7 +683,7 @@ describe('a file that halfpin did not make', AT_ONCE, () => {
       'office',
     ]);
     expect(refused.status).toBe(1);
-    mustSayInOneLine(refused, /this file of printers is damaged; it has been left as it is/u);
+    mustSayInOneLine(refused, /this file of printers is damaged, and is unchanged/u);
     expect(readFileSync(path, 'utf8')).toBe('{"office": {');
     expect(hidden(at)).toEqual([]);
   });

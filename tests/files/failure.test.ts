@@ -69,7 +69,7 @@ describe('ioMessage', () => {
     expect(fault({ code: 'EACCES', path: '/b' })).toBe('/b: this may not be read or written here');
     expect(fault({ code: 'ENOSPC' })).toBe('halfpin: the disk is full');
     expect(fault({ code: 'EIEIO', path: 'a.pdf' })).toBe('a.pdf: EIEIO: odd');
-    expect(fault({ code: 'ENOENT', path: '' })).toBe('"": its folder is not there, or no longer');
+    expect(fault({ code: 'ENOENT', path: '' })).toBe('"": its folder does not exist');
   });
 
   it.each([

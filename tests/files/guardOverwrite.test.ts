@@ -31,7 +31,7 @@ afterAll(() => rmSync(where, { recursive: true }));
 
 const OWN = ['own.pdf', 'long.pdf', 'own.svg', 'own.dxf', 'empty.pdf'];
 const foreign = (path: string): string =>
-  `${path}: this file was not made by halfpin, so it is left as it is; try another --out, or --force`;
+  `${path}: this file was not made by halfpin, so it is unchanged; choose another --out, or add --force`;
 const refusal = (...lines: string[]) => expect.objectContaining({ lines, status: 2 });
 
 /** A user's own files that have the program's name, or what it writes, somewhere else than a mark. */
@@ -83,11 +83,11 @@ describe('guardOverwrite', () => {
         guardOverwrite([at('folder'), at('pipe'), at('link'), '/dev/null'], force),
       ).rejects.toEqual(
         refusal(
-          `${at('folder')}: this is a folder, which is never written over; try another --out`,
+          `${at('folder')}: this is a folder, which is never written over; choose another --out`,
           ...[at('pipe'), at('link')].map(
-            (path) => `${path}: this is a named pipe, which is never written over; try another --out`,
+            (path) => `${path}: this is a named pipe, which is never written over; choose another --out`,
           ),
-          '/dev/null: this is a device, which is never written over; try another --out',
+          '/dev/null: this is a device, which is never written over; choose another --out',
         ),
       );
   });
@@ -105,7 +105,7 @@ describe('writeNew', () => {
   it('writes where there is nothing, and nowhere else', async () => {
     await writeNew(at('new.yaml'), 'units: mm\n');
     await expect(writeNew(at('new.yaml'), 'other')).rejects.toEqual(
-      refusal(`${at('new.yaml')}: there is a file of this name already; try another name`),
+      refusal(`${at('new.yaml')}: there is a file of this name already; choose another name`),
     );
   });
 });

@@ -7,7 +7,7 @@ const fault = (code: string, path?: string): NodeJS.ErrnoException =>
 it('a place that cannot be written to asks for another, below the folder that was named or above it', () => {
   for (const path of ['a/b', 'a/b/c.pdf', 'a', `${process.cwd()}/a/b`])
     for (const code of ['EACCES', 'EROFS', 'ENOTDIR', 'EEXIST'])
-      expect(suggestOutFolder(fault(code, path), 'a/b')).toBe('; try another --out');
+      expect(suggestOutFolder(fault(code, path), 'a/b')).toBe('; choose another --out');
 });
 
 it('a full disk, another file, or a run that names no folder asks for nothing', () => {

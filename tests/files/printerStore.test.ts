@@ -45,7 +45,7 @@ describe('the printers that have been measured', () => {
     const before = JSON.stringify(value);
     await expect(load(value)).rejects.toMatchObject({
       status: 1,
-      lines: [expect.stringMatching(/this file of printers is damaged; it has been left as it is/u)],
+      lines: [expect.stringMatching(/this file of printers is damaged, and is unchanged/u)],
     });
     await expect(savePrinter(folder, 'office', OFFICE)).rejects.toMatchObject({ status: 1 });
     expect(readFileSync(join(folder, 'printers.json'), 'utf8')).toBe(before);

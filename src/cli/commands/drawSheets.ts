@@ -58,7 +58,7 @@ export const drawSheets = async (
     say(`${path}: ${pagesOf(count, paper.name)}, ${PURPOSE[kind]}`);
   }
   for (const { name, text } of svgs) await writeWhole(at(name), (write) => write(text()));
-  if (kinds.has('svg')) say(`${options.out}: ${svgs.length} pieces as SVG, one a file`);
+  if (kinds.has('svg')) say(`${options.out}: ${svgs.length} templates as SVG, one a file`);
   for (const { name, text } of dxfs) await writeWhole(at(name), (write) => write(text()));
   if (kinds.has('dxf')) say(`${options.out}: ${dxfs.length} guides as DXF, in mm, one a file`);
   for (const line of await tidyPieces(whole, options.out || '.', options.tidy === true)) say(line);
@@ -89,9 +89,9 @@ const say = (line: string): void => {
 
 const PURPOSE: Readonly<Record<SheetSet['kind'], string>> = {
   templates: 'templates, to cut out and glue on',
-  guides: 'guides to make of sheet material, for the bush to run in',
+  guides: 'guides to make of sheet material, for the guide bush to run in',
   bench: 'bench sheets, drawer by drawer',
-  comparison: 'the set as it will be seen',
+  comparison: 'the comparison sheet',
 };
 
 /** More pieces than this are not laid out again on other papers. */
@@ -146,7 +146,7 @@ const drawDxfs = async (project: Project): Promise<DrawnFile[]> => {
 const closing = ({ set, joints, units }: Project, guided: boolean): string[] => [
   ...adviceText([...set.advice, ...joints.flatMap(({ joint }) => joint.advice)], units),
   ...terminalLines(
-    'Print at 100 %, lay a steel rule on both check bars of a page, and only then cut. Keep tools sharp and hands behind the edge.',
+    'Print at 100 %, lay a steel rule on both check bars of a sheet, and only then cut. Keep both hands behind the cutting edge. Wear eye and ear protection and a dust mask.',
   ),
   ...(guided ? BEFORE_ROUTING.flatMap((caution) => terminalLines(speak(caution, units))) : []),
 ];

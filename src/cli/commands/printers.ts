@@ -10,7 +10,7 @@ export const addPrinters = (program: Command): void => {
     .command('printers')
     .summary('list the printers that have been measured')
     .description(
-      'Lists the printers that have been measured, how they err, and how long ago they were measured.',
+      'Lists the printers that have been measured, the error of each, and how long ago it was measured.',
     )
     .option('--json', 'print one JSON object')
     .addHelpText('after', '\nExample:\n  halfpin printers\n')

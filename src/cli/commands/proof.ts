@@ -38,17 +38,17 @@ interface ProofOptions extends PaperOptions {
 export const addProof = (program: Command): void => {
   const command = program
     .command('proof')
-    .summary('find out how a printer errs, and keep its correction')
+    .summary('measure a printer error, and keep its correction')
     .description(
-      'Draws a sheet to print and measure. Typed back, the measures tell how the printer errs; kept under a name, they correct every page drawn with --printer.',
+      'Draws a proof sheet to print and measure. Enter the measured lengths to find the printer error; kept under a name, it corrects every sheet drawn with --printer.',
     )
     .option('--out <folder>', 'where to write the sheet (templates-out)')
     .option('--json', 'print the lengths on the sheet as JSON, in mm')
     .option('--units <unit>', 'mm or in: what a bare number means, and what is shown')
     .option('--measured-x <length>', 'the bar at the foot, as it was measured')
     .option('--measured-y <length>', 'the bar at the left, as it was measured')
-    .option('--measured-d1 <length>', 'from the bottom left corner to the top right')
-    .option('--measured-d2 <length>', 'from the top left corner to the bottom right')
+    .option('--measured-d1 <length>', 'the diagonal from the lower left corner to the upper right')
+    .option('--measured-d2 <length>', 'the diagonal from the upper left corner to the lower right')
     .option('--save <name>', "keep the correction under the printer's name")
     .option('--printer <name>', 'draw the sheet corrected for this printer, to prove the correction')
     .option('--force', 'write over a file that halfpin did not make');
@@ -106,7 +106,7 @@ const keepErrorOf = async (sheet: Sheet, measures: Measures, options: ProofOptio
   if (!nominal.ok) return refuseOptions(nominal.complaints, unit);
   if (options.printer !== undefined)
     throw new Failure(
-      ['--printer: a corrected sheet does not tell how the printer errs; measure an uncorrected one'],
+      ['--printer: a corrected sheet does not show the printer error; measure an uncorrected one'],
       WRONG_INPUT,
     );
   const read = readSides(nominal.value, measures);
@@ -134,7 +134,7 @@ const keepErrorOf = async (sheet: Sheet, measures: Measures, options: ProofOptio
       ? 'Not kept; add --save and a name to keep it.'
       : `Kept as ${options.save}: add --printer ${options.save} to halfpin draw.`;
   const lines = [
-    `Across ${percent(error.x)}, up ${percent(error.y)}, an upright leans ${skewText(error)}. ${kept}`,
+    `Across ${percent(error.x)}, up ${percent(error.y)}, skew ${skewText(error)}. ${kept}`,
     accuracyText(nominal.value, measured, fineness, unit),
   ].flatMap((text) => terminalLines(text));
   process.stdout.write(`${lines.join('\n')}\n`);
@@ -167,7 +167,7 @@ const otherUnit = ({ paper, margin, unit }: Sheet, options: ProofOptions): Compl
   return nominal.ok && readSides(nominal.value, readMeasures(optionReader(options, other))).ok
     ? {
         at: [MEASURES.x],
-        says: say`these are the lengths of the proof in ${other === 'in' ? 'inches' : 'mm'}`,
+        says: say`these are the lengths of the proof sheet in ${other === 'in' ? 'inches' : 'mm'}`,
         hint: say`--units ${other}`,
       }
     : undefined;

@@ -20,7 +20,7 @@ export interface CutterOptions {
 
 export const addCutterOptions = (command: Command): Command =>
   command
-    .optionsGroup('A dovetail cutter in a router, for the corner to be laid out for:')
+    .optionsGroup('A dovetail cutter in a router, that the corner is set out for:')
     .option('--cutter-diameter <length>', 'at its end, where it is widest')
     .option('--cutter-angle <degrees>', 'of its side off its axis: 8 cuts 1:7.12, 14 cuts 1:4.01')
     .option('--cutter-length <length>', 'how far up its side it cuts')

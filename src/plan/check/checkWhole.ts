@@ -30,7 +30,7 @@ export const tooManyEntries = (value: unknown): Complaint | undefined => {
   return (
     at && {
       at,
-      says: say`the plan has ${before} drawers and single corners; it may have up to ${MOST_ENTRIES}, as more would take too much memory; divide the plan into several, one for each piece of furniture`,
+      says: say`the plan has ${before} drawers and single corners; it may have up to ${MOST_ENTRIES}, as more would take too much memory; divide the plan into several, one for each cabinet`,
     }
   );
 };

@@ -82,17 +82,18 @@ const cutByComma = (key: string, group: unknown): { says: Phrase; hint: Phrase }
     : undefined;
 };
 
-const unknownKey = (key: string, known: readonly JsonSchema[]): { says: Phrase; hint?: Phrase } => {
+const unknownKey = (key: string, known: readonly JsonSchema[]): Omit<Complaint, 'at'> => {
   const says = say`there is no such key here`;
   const keys = keysOf(known);
   const [, glued, value] = /^(\w+):([\w.:/ -]+)$/u.exec(key) ?? [];
   if (glued !== undefined && closestWord(glued, keys) !== undefined)
-    return { says, hint: say`${glued}: ${value ?? ''}, with a blank after the colon` };
+    return { says, hint: say`${glued}: ${value ?? ''}` };
   if (/^\d+$/u.test(key))
-    return { says, hint: say`a point in place of a decimal comma, or quotes round the number` };
+    return { says, remedy: say`write a point in place of a decimal comma, or put the number in quotes` };
   const meant = closestWord(key, keys);
   if (meant !== undefined) return { says, hint: say`${meant}` };
   const way = shortestPathTo(key, known);
-  if (way !== undefined) return { says, hint: say`${way.join(': {')}: …${'}'.repeat(way.length - 1)}` };
+  if (way !== undefined)
+    return { says, remedy: say`write it as ${way.join(': {')}: …${'}'.repeat(way.length - 1)}` };
   return { says: say`there is no such key here; the keys are ${keys.join(', ')}` };
 };

@@ -11,7 +11,7 @@ interface Undecodable {
   readonly text: string;
   readonly offset: number;
   readonly says: Phrase;
-  readonly hint: Phrase;
+  readonly remedy: Phrase;
 }
 
 /** Decodes UTF-8; refuses other encodings, binary files, control characters and more than 4 MB. */
@@ -19,11 +19,11 @@ export const decode = (given: Uint8Array | string): Decoded => {
   if (given.length > LARGEST_PLAN)
     return undecodable({
       says: say`the plan is ${megabytes(given.length)} MB long; it may have up to ${megabytes(LARGEST_PLAN)} MB`,
-      hint: say`several plans, one for each piece of furniture`,
+      remedy: say`divide it into several plans`,
     });
   if (typeof given === 'string') return checkCharacters(given.replace(/^\uFEFF/u, ''));
   if ((given[0] === 0xff && given[1] === 0xfe) || (given[0] === 0xfe && given[1] === 0xff))
-    return undecodable({ says: say`this text is saved as UTF-16; a plan must be UTF-8`, hint: SAVE_AGAIN });
+    return undecodable({ says: say`this text is saved as UTF-16; a plan must be UTF-8`, remedy: SAVE_AGAIN });
   try {
     return checkCharacters(new TextDecoder('utf-8', { fatal: true }).decode(given));
   } catch {
@@ -33,20 +33,20 @@ export const decode = (given: Uint8Array | string): Decoded => {
       text,
       offset: text.indexOf('\uFFFD'),
       says: say`here is a letter that is not UTF-8, as a plan must be`,
-      hint: SAVE_AGAIN,
+      remedy: SAVE_AGAIN,
     });
   }
 };
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
 const CONTROL = /[\0-\x08\x0b\x0c\x0e-\x1f\x7f]/u;
-const SAVE_AGAIN = say`saving it again as UTF-8`;
+const SAVE_AGAIN = say`save it again as UTF-8`;
 const BINARY = {
   says: say`this is not text, so it is no plan: a plan is written in YAML or JSON`,
-  hint: say`the plan that "halfpin start" writes`,
+  remedy: say`begin with the plan that "halfpin start" writes`,
 };
 
-const undecodable = (why: Partial<Undecodable> & Pick<Undecodable, 'says' | 'hint'>): Decoded => ({
+const undecodable = (why: Partial<Undecodable> & Pick<Undecodable, 'says' | 'remedy'>): Decoded => ({
   ok: false,
   text: '',
   offset: 0,
@@ -64,6 +64,6 @@ const checkCharacters = (text: string): Decoded => {
     text,
     offset,
     says: say`here is a character that cannot be seen (${unicode(code)})`,
-    hint: say`deleting it and typing it anew`,
+    remedy: say`delete it and type it again`,
   });
 };

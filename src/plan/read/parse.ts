@@ -89,7 +89,7 @@ const readEvents = (
     if (event.tagStart >= 0)
       complain(event.tagStart, {
         says: say`${quote(text.slice(event.tagStart, event.tagEnd))} is a tag, and a plan has none`,
-        hint: say`leaving it out`,
+        remedy: say`remove it`,
       });
     if (event.anchorStart < 0) return readContent(event);
     const anchor = text.slice(event.anchorStart, event.anchorEnd);
@@ -148,8 +148,8 @@ const readEvents = (
     const earlier = starts.get(name);
     if (earlier === undefined) return undefined;
     return {
-      says: say`this key is given twice; it stands in line ${positionOf(earlier).line} too`,
-      hint: say`leaving out one of them`,
+      says: say`this key is given twice; it is in line ${positionOf(earlier).line} too`,
+      remedy: say`remove one of them`,
     };
   };
 
@@ -163,7 +163,7 @@ const readEvents = (
       });
     else if (target === 'open')
       complain(start, {
-        says: say`${quote(`*${anchor}`)} stands inside what it repeats, and would never end`,
+        says: say`${quote(`*${anchor}`)} is inside what it repeats, and would never end`,
       });
     else {
       size += target.size;
@@ -179,14 +179,14 @@ const readEvents = (
   if (root === undefined)
     return unread(positionOf(0), {
       says: say`the plan is empty`,
-      hint: say`the plan that "halfpin start" writes`,
+      remedy: say`begin with the plan that "halfpin start" writes`,
     });
   const value = readNode(root);
   const second = events[next + 1];
   if (second !== undefined)
     complain(startOf(events[next + 2]) ?? text.length, {
       says: say`a second plan begins here; a file holds one`,
-      hint: say`a file for each`,
+      remedy: say`make a file for each`,
     });
   return {
     value,

@@ -8,21 +8,24 @@ const UNBALANCED: Words = {
 };
 const NO_COLON: Words = {
   says: say`a colon is missing, in this line or the one above`,
-  hint: say`key: value, with a blank after the colon`,
+  remedy: say`write key: value, with a blank after the colon`,
 };
 
 /** The parser's messages, and the same in plain words for those who do not know YAML. */
 const WORDS: readonly (readonly [reason: RegExp, words: Words])[] = [
   [
     /non-printable/u,
-    { says: say`here is a character that cannot be seen`, hint: say`deleting it and typing it anew` },
+    { says: say`here is a character that cannot be seen`, remedy: say`delete it and type it again` },
   ],
-  [/tab characters/u, { says: say`this line is indented with a tab`, hint: say`blanks` }],
+  [/tab characters/u, { says: say`this line is indented with a tab`, remedy: say`indent it with blanks` }],
   [
     /end of the (?:stream|document) within a (?:single|double) quoted/u,
-    { says: say`a quote is opened and never closed` },
+    { says: say`this quote is not closed`, remedy: say`add the closing quote` },
   ],
-  [/end of the stream within a flow/u, { says: say`a bracket { or [ is opened and never closed` }],
+  [
+    /end of the stream within a flow/u,
+    { says: say`a bracket { or [ is not closed`, remedy: say`add the closing bracket` },
+  ],
   [/^deficient indentation/u, UNBALANCED],
   [/^missed comma/u, { says: say`a comma is missing before this` }],
   [/found ','$/u, { says: say`there is nothing between two commas` }],
@@ -30,7 +33,7 @@ const WORDS: readonly (readonly [reason: RegExp, words: Words])[] = [
   [/whitespace character is expected after the key/u, { says: say`a blank is missing after the colon` }],
   [
     /escape sequence|hexadecimal/u,
-    { says: say`inside double quotes a backslash begins a special sign`, hint: say`single quotes` },
+    { says: say`inside double quotes a backslash begins a special sign`, remedy: say`use single quotes` },
   ],
   [/^nesting exceeded/u, { says: say`this is nested too deeply; no plan goes down more than a few levels` }],
 ];
@@ -41,20 +44,21 @@ const wordsAt = (text: string, offset: number): Words => {
   const before = text.slice(text.lastIndexOf('\n', offset - 1) + 1, offset);
   if (sign === ':' && /^\s+\S+$/u.test(before))
     return {
-      says: say`this line stands further in than the one above, which has a value already`,
-      hint: say`beginning both in the same column`,
+      says: say`this line is indented further than the one above, which has a value already`,
+      remedy: say`begin both in the same column`,
     };
   if (sign === ':')
     return {
-      says: say`a colon with a blank after it stands inside a value`,
-      hint: say`quotes round the value`,
+      says: say`there is a colon with a blank after it inside a value`,
+      remedy: say`put the value in quotes`,
     };
-  if (sign === '}' || sign === ']') return { says: say`the bracket ${sign} closes nothing` };
+  if (sign === '}' || sign === ']')
+    return { says: say`the bracket ${sign} closes nothing`, remedy: say`remove it` };
   if (/["']\s*$/u.test(before)) return { says: say`something follows after the closing quote` };
   if ('@`%&*!|>'.includes(sign) && sign !== '')
-    return { says: say`a value cannot begin with ${sign}`, hint: say`quotes round the value` };
+    return { says: say`a value cannot begin with ${sign}`, remedy: say`put the value in quotes` };
   return {
-    says: say`this does not fit what stands above; lines that belong together begin in the same column`,
+    says: say`this does not fit what is above; lines that belong together begin in the same column`,
   };
 };
 

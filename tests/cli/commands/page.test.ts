@@ -42,7 +42,7 @@ describe('page', () => {
     expect(halfpin(['page', '--out', mine])).toEqual({
       status: 2,
       out: '',
-      err: `${mine}: this file was not made by halfpin, so it is left as it is; try another --out, or --force\n`,
+      err: `${mine}: this file was not made by halfpin, so it is unchanged; choose another --out, or add --force\n`,
     });
     expect(readFileSync(mine, 'utf8')).toBe('<title>My own</title>');
     expect(halfpin(['page', '--out', mine, '--force']).status).toBe(0);

@@ -28,34 +28,32 @@ describe('the bytes of a plan', () => {
     ['a text with a NUL', bytes('name: x\0')],
   ])('cannot be %s', (_, given) =>
     expect(complaintsOf(given)).toEqual([
-      'plan.yaml:1:1 this is not text, so it is no plan: a plan is written in YAML or JSON; try the plan that "halfpin start" writes',
+      'plan.yaml:1:1 this is not text, so it is no plan: a plan is written in YAML or JSON; begin with the plan that "halfpin start" writes',
     ]),
   );
 
   it('cannot be UTF-16', () => {
-    const told = [
-      'plan.yaml:1:1 this text is saved as UTF-16; a plan must be UTF-8; try saving it again as UTF-8',
-    ];
+    const told = ['plan.yaml:1:1 this text is saved as UTF-16; a plan must be UTF-8; save it again as UTF-8'];
     expect(complaintsOf(bytes(0xff, 0xfe, 'n', 0))).toEqual(told);
     expect(complaintsOf(bytes(0xfe, 0xff, 0, 'n'))).toEqual(told);
   });
 
   it('cannot be of an older code page, and the letter is pointed out', () => {
     expect(complaintsOf(bytes('units: mm\nname: caf', 0xe9, '\n'))).toEqual([
-      'plan.yaml:2:10 here is a letter that is not UTF-8, as a plan must be; try saving it again as UTF-8',
+      'plan.yaml:2:10 here is a letter that is not UTF-8, as a plan must be; save it again as UTF-8',
     ]);
   });
 
   it('hold no control characters', () => {
     expect(complaintsOf('name: a\u001b[31mb')).toEqual([
-      'plan.yaml:1:8 here is a character that cannot be seen (U+001B); try deleting it and typing it anew',
+      'plan.yaml:1:8 here is a character that cannot be seen (U+001B); delete it and type it again',
     ]);
   });
 
   it('may be up to 4 MB', () => {
     expect(decode(`name: x #${'x'.repeat(3_999_991)}`)).toMatchObject({ ok: true });
     expect(complaintsOf(new Uint8Array(21e6))).toEqual([
-      'plan.yaml:1:1 the plan is 21 MB long; it may have up to 4 MB; try several plans, one for each piece of furniture',
+      'plan.yaml:1:1 the plan is 21 MB long; it may have up to 4 MB; divide it into several plans',
     ]);
   });
 });

@@ -53,7 +53,7 @@ describe('the text of a plan', () => {
     expect(value).toEqual({ name: 'x', units: 'mm' });
     expect(complaints).toMatchObject([{ line: 3, column: 1, complaint: { at: ['name'] } }]);
     expect(slip('name: x\njoints: []\nname: y')).toContain(
-      '3:1 name: this key is given twice; it stands in line 1 too; try leaving out one of them',
+      '3:1 name: this key is given twice; it is in line 1 too; remove one of them',
     );
   });
 
@@ -67,53 +67,53 @@ describe('the text of a plan', () => {
   });
 
   it.each([
-    ['', '1:1 the plan is empty; try the plan that "halfpin start" writes'],
-    [' \n# only a note\n', '1:1 the plan is empty; try the plan that "halfpin start" writes'],
-    ['drawers:\n\t- name: A', '2:1 this line is indented with a tab; try blanks'],
-    ['name: "A', '1:9 a quote is opened and never closed'],
+    ['', '1:1 the plan is empty; begin with the plan that "halfpin start" writes'],
+    [' \n# only a note\n', '1:1 the plan is empty; begin with the plan that "halfpin start" writes'],
+    ['drawers:\n\t- name: A', '2:1 this line is indented with a tab; indent it with blanks'],
+    ['name: "A', '1:9 this quote is not closed; add the closing quote'],
     [
       "name: 'A\njoints: []",
       '2:1 a bracket or a quote that is opened above is not closed, or this line should be indented further',
     ],
-    ['fit: {side: 1', '1:14 a bracket { or [ is opened and never closed'],
+    ['fit: {side: 1', '1:14 a bracket { or [ is not closed; add the closing bracket'],
     [
       'fit: {side: 1\nname: x',
       '2:1 a bracket or a quote that is opened above is not closed, or this line should be indented further',
     ],
     ['fit: {side: 1 top: 2}', '1:18 a comma is missing before this'],
     ['fit: {side: 1, , top: 2}', '1:16 there is nothing between two commas'],
-    ['fit: {side: 1}}', '1:15 the bracket } closes nothing'],
+    ['fit: {side: 1}}', '1:15 the bracket } closes nothing; remove it'],
     [
       'drawers:\n  - name: A\n    count 3\n',
-      '3:12 a colon is missing, in this line or the one above; try key: value, with a blank after the colon',
+      '3:12 a colon is missing, in this line or the one above; write key: value, with a blank after the colon',
     ],
     ['"name":A', '1:8 a blank is missing after the colon'],
     [
       'name: Bob: his box',
-      '1:10 a colon with a blank after it stands inside a value; try quotes round the value',
+      '1:10 there is a colon with a blank after it inside a value; put the value in quotes',
     ],
     [
       'name: A\n  units: mm',
-      '2:8 this line stands further in than the one above, which has a value already; try beginning both in the same column',
+      '2:8 this line is indented further than the one above, which has a value already; begin both in the same column',
     ],
     ['name: "A" box', '1:11 something follows after the closing quote'],
-    ['name: @home', '1:7 a value cannot begin with @; try quotes round the value'],
-    ['name: "C:\\drawers"', '1:11 inside double quotes a backslash begins a special sign; try single quotes'],
+    ['name: @home', '1:7 a value cannot begin with @; put the value in quotes'],
+    ['name: "C:\\drawers"', '1:11 inside double quotes a backslash begins a special sign; use single quotes'],
     [
       'drawers:\n  - name: A\n   count: 3',
-      '3:4 this does not fit what stands above; lines that belong together begin in the same column',
+      '3:4 this does not fit what is above; lines that belong together begin in the same column',
     ],
     ['['.repeat(1000), '1:40 this is nested too deeply; no plan goes down more than a few levels'],
-    ['name: \u0080', '1:7 here is a character that cannot be seen; try deleting it and typing it anew'],
+    ['name: \u0080', '1:7 here is a character that cannot be seen; delete it and type it again'],
   ])('is refused in plain words: %j', (text, told) => expect(slip(text)).toEqual([told]));
 
   it.each([
     ['joints: *a', '1:9 joints: "*a" repeats "&a", which is not written above it'],
-    ['joints: &a [*a]', '1:13 joints[0]: "*a" stands inside what it repeats, and would never end'],
-    ['joints: !!set {a}', '1:9 joints: "!!set" is a tag, and a plan has none; try leaving it out'],
+    ['joints: &a [*a]', '1:13 joints[0]: "*a" is inside what it repeats, and would never end'],
+    ['joints: !!set {a}', '1:9 joints: "!!set" is a tag, and a plan has none; remove it'],
     ['? [1]\n: 2', '1:3 ["?"]: a key must be a word'],
-    ['joints: []\n---\nname: b', '3:1 a second plan begins here; a file holds one; try a file for each'],
-    ['joints: []\n---\n', '3:1 a second plan begins here; a file holds one; try a file for each'],
+    ['joints: []\n---\nname: b', '3:1 a second plan begins here; a file holds one; make a file for each'],
+    ['joints: []\n---\n', '3:1 a second plan begins here; a file holds one; make a file for each'],
   ])('is refused for what a plan has no use for: %j', (text, told) => expect(slip(text)).toContain(told));
 
   it('cannot be blown up by repeating what repeats', () => {
