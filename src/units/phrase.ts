@@ -1,12 +1,19 @@
+import { EPSILON } from './epsilon.ts';
 import { formatLength, nextMark } from './formatLength.ts';
-import type { Notation } from './notation.ts';
+import { type Notation, unitOf } from './notation.ts';
+import type { Unit } from './unit.ts';
 
 /** A length inside a sentence, in mm, whose notation is chosen when the sentence is shown. */
 export interface LengthWord {
   readonly mm: number;
   /** Of a bound: the side of it on which a length is right. */
   readonly right?: 'above' | 'below';
+  /** Of a tool's size: those that it is sold in, none beyond `until`. */
+  readonly sold?: { readonly sizes: SoldSizes; readonly until: number };
 }
+
+/** The sizes that a tool is sold in, ascending, in mm, by the unit that it is bought in. */
+export type SoldSizes = Readonly<Record<Unit, readonly number[]>>;
 
 /** A sentence about lengths that does not yet know how the user reads them. */
 export type Phrase = readonly (string | LengthWord)[];
@@ -19,6 +26,18 @@ export const atLeast = (value: number): LengthWord => ({ mm: value, right: 'abov
 
 /** The most that a length may be, in mm; in inches, the last mark of a rule that is not more. */
 export const atMost = (value: number): LengthWord => ({ mm: value, right: 'below' });
+
+/** The largest size that is sold, of at most `most` and at least `least` mm; `most` itself where none is. */
+export const soldAtMost = (most: number, sizes: SoldSizes, least = 0): LengthWord => ({
+  ...atMost(most),
+  sold: { sizes, until: least },
+});
+
+/** The smallest size that is sold, of at least `least` mm; that itself where none is. */
+export const soldAtLeast = (least: number, sizes: SoldSizes): LengthWord => ({
+  ...atLeast(least),
+  sold: { sizes, until: Number.POSITIVE_INFINITY },
+});
 
 /**
  * Writes a phrase: say`the lap is ${mm(2)}`. Numbers and strings are put in as they are; phrases are put in whole.
@@ -47,5 +66,11 @@ export const speak = (phrase: Phrase, notation: Notation): string =>
     .map((word) => (typeof word === 'string' ? word : formatLength(shown(word, notation), notation)))
     .join('');
 
-const shown = ({ mm: value, right }: LengthWord, notation: Notation): number =>
-  right === undefined ? value : nextMark(value, right, notation);
+const shown = ({ mm: value, right, sold }: LengthWord, notation: Notation): number => {
+  if (right === undefined) return value;
+  const [least, most] = right === 'above' ? [value, sold?.until ?? value] : [sold?.until ?? value, value];
+  const sizes = sold?.sizes[unitOf(notation)].filter(
+    (size) => size >= least - EPSILON && size <= most + EPSILON,
+  );
+  return sizes?.at(right === 'above' ? 0 : -1) ?? nextMark(value, right, notation);
+};

@@ -243,7 +243,7 @@ describe('a straight cutter', () => {
     const { joint } = cutOf(THROUGH);
     // (150 - 4 x 12) / 3 = 34 at the tip, less 2 x 16 tan 8° at the base, across the slope 29.22.
     expect(told(checkStraight(joint, 30))).toEqual([
-      'straight: the straight cutter is 30 mm; to pass the narrowest socket it must be 1 mm to 29.22 mm; try 29.2 mm',
+      'straight: the straight cutter is 30 mm; to pass the narrowest socket it must be 1 mm to 29.22 mm; try 20 mm',
     ]);
     expect(checkStraight(joint, 1)).toEqual([]);
   });

@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { atLeast, atMost, mm, say, speak } from '../../src/units/phrase.ts';
+import {
+  atLeast,
+  atMost,
+  type LengthWord,
+  mm,
+  say,
+  soldAtLeast,
+  soldAtMost,
+  speak,
+} from '../../src/units/phrase.ts';
 
 describe('a phrase', () => {
   it('keeps its lengths until the unit is known', () => {
@@ -28,5 +37,23 @@ describe('a phrase', () => {
 
   it('may be empty', () => {
     expect(speak(say``, 'mm')).toBe('');
+  });
+});
+
+describe('the size of a tool', () => {
+  // Half an inch is 12.7 mm, five eighths 15.875.
+  const BUSHES = { mm: [12, 16, 20], in: [12.7, 15.875] };
+  const told = (word: LengthWord) => [speak([word], 'mm'), speak([word], 'in')];
+
+  it('is the nearest that is sold in the unit that it is bought in', () => {
+    expect(told(soldAtMost(18.7, BUSHES))).toEqual(['16 mm', '5/8"']);
+    expect(told(soldAtLeast(15.9, BUSHES))).toEqual(['16 mm', '41/64"']);
+    expect(told(soldAtLeast(12.1, BUSHES))).toEqual(['16 mm', '1/2"']);
+  });
+
+  it('is the bound itself where none is sold within it', () => {
+    // 15 mm are 37.8 sixty-fourths.
+    expect(told(soldAtMost(15, BUSHES, 13))).toEqual(['15 mm', '37/64"']);
+    expect(told(soldAtLeast(21, BUSHES))).toEqual(['21 mm', '53/64"']);
   });
 });

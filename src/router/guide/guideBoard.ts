@@ -3,9 +3,10 @@ import type { Outline } from '../../drawing/outline.ts';
 import type { Interval, Joint } from '../../joint/joint.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON, roundUp } from '../../units/epsilon.ts';
-import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
+import { atLeast, mm, say, soldAtMost } from '../../units/phrase.ts';
 import type { Cutter } from '../limits/cutter.ts';
 import { checkBush } from '../limits/cutting.ts';
+import { BUSHES } from '../limits/soldSizes.ts';
 import type { RouterCut } from '../passes/routerCut.ts';
 import type { StraightPass } from '../passes/straightPasses.ts';
 import { type Slot, slotOutline, wallAt } from './slot.ts';
@@ -211,7 +212,7 @@ const checkFingers = (
     {
       at: [key],
       says: say`a guide bush of ${mm(bush)} leaves a finger of ${mm(Math.max(0, narrowest))} between two slots for the ${board}s; it must be ${atLeast(LEAST_FINGER)} or more`,
-      ...(bush - lacking >= diameter && { hint: say`${atMost(bush - lacking)}` }),
+      ...(bush - lacking >= diameter && { hint: say`${soldAtMost(bush - lacking, BUSHES, diameter)}` }),
       remedy: say`make the ${board}s wider by ${mm(lacking)}, or take a cutter of smaller diameter`,
     },
   ];

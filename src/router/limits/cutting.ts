@@ -1,8 +1,9 @@
 import { type Complaint, under } from '../../units/complaint.ts';
-import { EPSILON, roundUp } from '../../units/epsilon.ts';
-import { atLeast, mm, say } from '../../units/phrase.ts';
+import { EPSILON } from '../../units/epsilon.ts';
+import { atLeast, mm, say, soldAtLeast } from '../../units/phrase.ts';
 import { lengthOrNaN } from '../../units/range.ts';
 import { type Cutter, checkCutter } from './cutter.ts';
+import { BUSHES } from './soldSizes.ts';
 
 /** What a maker cuts with. Lengths in mm. */
 export interface Cutting {
@@ -55,6 +56,6 @@ export const checkBush = (
         {
           at: [at],
           says: say`the guide bush is ${lengthOrNaN(bush)} outside; the ${cutter} cutter of ${mm(diameter)} must pass through it, so it must be ${atLeast(diameter)} or more`,
-          hint: say`${mm(roundUp(diameter, 1) + BUSH_ROOM)}`,
+          hint: say`${soldAtLeast(diameter + BUSH_ROOM, BUSHES)}`,
         },
       ];

@@ -5,9 +5,10 @@ import { KINDS, kindOf } from '../../joint/kinds/kinds.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON, roundDown, roundUp } from '../../units/epsilon.ts';
 import { halfMark, type Notation } from '../../units/notation.ts';
-import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
+import { atLeast, mm, say, soldAtMost } from '../../units/phrase.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
 import { type Cutter, cutterSlope, diameterAt, leastPin } from './cutter.ts';
+import { DOVETAIL_CUTTERS } from './soldSizes.ts';
 
 /** How far a wished slope may lie from the cutter's, in degrees, and still mean the same: the cutter's is then laid out. */
 const SAME_SLOPE = 0.5;
@@ -105,7 +106,7 @@ const checkRound = (cutter: Cutter, depth: number, length: number): Complaint[] 
         {
           at: ['cutter', 'diameter'],
           says: say`the cutter's round of ${mm(radius)} takes all of a socket ${mm(length)} long`,
-          hint: say`${atMost(roundDown(cutter.diameter - 2 * radius + length, 10))}`,
+          hint: say`${soldAtMost(roundDown(cutter.diameter - 2 * radius + length, 10), DOVETAIL_CUTTERS)}`,
           remedy: say`take a thicker tail board`,
         },
       ];

@@ -1,10 +1,11 @@
 import type { Joint } from '../../joint/joint.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { roundDown } from '../../units/epsilon.ts';
-import { atLeast, atMost, say } from '../../units/phrase.ts';
+import { atLeast, atMost, say, soldAtMost } from '../../units/phrase.ts';
 import { lengthOrNaN } from '../../units/range.ts';
 import { rise } from '../../units/slope.ts';
 import type { Cutter } from '../limits/cutter.ts';
+import { STRAIGHT_CUTTERS } from '../limits/soldSizes.ts';
 import { evenCentres, STEP } from './passes.ts';
 
 /** One pass of the straight cutter through the pin board: its centre at the inside and at the outside face, in mm from the reference edge. */
@@ -36,7 +37,7 @@ export const checkStraight = (joint: Joint, diameter: number): Complaint[] => {
         {
           at: ['straight'],
           says: say`the straight cutter is ${lengthOrNaN(diameter)}; to pass the narrowest socket it must be ${atLeast(LEAST_STRAIGHT)} to ${atMost(most)}`,
-          hint: say`${atMost(roundDown(most, 10))}`,
+          hint: say`${soldAtMost(most, STRAIGHT_CUTTERS, LEAST_STRAIGHT)}`,
         },
       ];
 };

@@ -161,7 +161,7 @@ describe('layOutForCutter', () => {
 
   it('refuses a round as long as a thin tail board is thick', () => {
     expect(refusals({ ...FRONT, tailBoard: 4 })[0]).toBe(
-      "cutter.diameter: the cutter's round of 4.24 mm takes all of a socket 4 mm long; try 8.2 mm, or take a thicker tail board",
+      "cutter.diameter: the cutter's round of 4.24 mm takes all of a socket 4 mm long; try 8 mm, or take a thicker tail board",
     );
   });
 
