@@ -134,8 +134,8 @@ const instructions = (
     [
       `x: the bar at the foot, left to right, ${show(x)}`,
       `y: the bar at the left, top to bottom, ${show(y)}`,
-      `d1: from the bottom left corner to the top right, ${show(d1)}`,
-      `d2: from the bottom right corner to the top left, ${show(d2)}`,
+      `d1: from the lower left corner to the upper right, ${show(d1)}`,
+      `d2: from the lower right corner to the upper left, ${show(d2)}`,
     ],
     VERNIER_WORDS[unit],
   ];

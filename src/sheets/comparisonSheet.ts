@@ -167,7 +167,13 @@ const label = (
   ].join(', ');
   return stack([
     paragraph(
-      [{ text: `${index + 1} ${count > 1 ? `${name} × ${count}` : name}`, size: SMALL, weight: 'bold' }],
+      [
+        {
+          text: `${index + 1} ${count > 1 ? `${name}, quantity ${count}` : name}`,
+          size: SMALL,
+          weight: 'bold',
+        },
+      ],
       width,
     ),
     paragraph([{ text, size: SMALL, weight: 'regular' }], width),

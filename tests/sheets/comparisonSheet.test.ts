@@ -34,7 +34,7 @@ describe('the comparison', () => {
   it('stacks every drawer in the order of the cabinet on one page, with its figures', () => {
     const [page] = draw(CHEST);
     const text = page === undefined ? '' : wordsOf(page).replaceAll('\u00A0', ' ');
-    expect(text).toMatch(/Buttons × 2 .*Ribbon × 2 .*Notions .*Cloth /u);
+    expect(text).toMatch(/Buttons, quantity 2 .*Ribbon, quantity 2 .*Notions .*Cloth /u);
     // Three tails share 75 - 6 - 6 - 2 × 5; each is glued along 15 √(1 + 1/49) by 11, on two sides.
     expect(text).toContain('3 tails of 17.67 mm, pins 5 mm, 3.5 : 1, glue 10 cm²');
     expect(2 * 3 * 15 * Math.hypot(1, 1 / 7) * 11).toBeCloseTo(1000, -1);

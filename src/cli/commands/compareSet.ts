@@ -125,7 +125,7 @@ const cabinetText = ({ rows, cabinet }: Comparison): string[] => {
     }
     const names = runs.map(({ index, count }) => {
       const name = rows[index]?.name ?? '';
-      return count > 1 ? `${name} × ${count}` : name;
+      return count > 1 ? `${name}, quantity ${count}` : name;
     });
     return `  ${names.join(' | ')}`;
   });

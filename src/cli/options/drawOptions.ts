@@ -98,7 +98,8 @@ export const readDrawOptions = (
   if (options.copies !== undefined && !(kinds.has('pdf') && sheetKinds.includes('templates')))
     read.complain({
       at: ['copies'],
-      says: say`it chooses how many templates a PDF has, and none are printed here; leave out the option`,
+      says: say`it is about the templates of a PDF, and none are printed here`,
+      remedy: say`remove it`,
     });
   const choice: PieceChoice = {
     boards: board === undefined ? ['tail', 'pin'] : [board],

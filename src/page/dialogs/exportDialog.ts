@@ -196,8 +196,8 @@ export const exportDialog = ({ now, unit }: AppContext): (() => void) => {
         <div class="fields">
           <label>x, across <input id="measured-x" autocomplete="off"></label>
           <label>y, up <input id="measured-y" autocomplete="off"></label>
-          <label>d1, diagonal <input id="measured-d1" autocomplete="off"></label>
-          <label>d2, diagonal <input id="measured-d2" autocomplete="off"></label>
+          <label>Diagonal d1 <input id="measured-d1" autocomplete="off"></label>
+          <label>Diagonal d2 <input id="measured-d2" autocomplete="off"></label>
           <label>Printer’s name <input id="printer-name" autocomplete="off" maxlength="40"></label>
         </div>
         <button type="button" id="keep-printer" @click=${keepMeasures}>Keep the correction</button>

@@ -126,7 +126,7 @@ const sheet = (
 
 /** The drawer's name, and the quantity to make. */
 const headline = ({ spec: { name, count } }: Drawer, type: TypeSizes, width: number): Block => {
-  const make: TextRun = { text: `make\u00A0${count}`, size: type.title, weight: 'bold' };
+  const make: TextRun = { text: `quantity\u00A0${count}`, size: type.title, weight: 'bold' };
   const taken = textWidth(make.text, make.size, make.weight);
   const share = width - taken - type.title;
   const fits = (size: number) => textWidth(name, size, 'bold') <= share;
@@ -150,7 +150,7 @@ const outline = (
   const text =
     space.kind === 'size'
       ? `outside size${lip === undefined ? '' : ', lip included'}: ${of(space.size)} ${unitWords(unit)}`
-      : `opening ${of(space.opening)} ${unitWords(unit)}; free ${number(space.fit.side)} at each side, ${number(space.fit.top)} at the top, ${number(space.fit.behind)} behind`;
+      : `opening ${of(space.opening)} ${unitWords(unit)}; clearance ${number(space.fit.side)} at each side, ${number(space.fit.top)} above, ${number(space.fit.behind)} behind`;
   const wood =
     movement === undefined
       ? ''

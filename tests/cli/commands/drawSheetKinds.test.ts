@@ -61,7 +61,7 @@ describe('what draw makes', () => {
     [
       'copies of templates that are not printed',
       [CHEST, '--copies', 'made', '--sheets', 'bench'],
-      '--copies: it chooses how many templates a PDF has, and none are printed here; leave out the option',
+      '--copies: it is about the templates of a PDF, and none are printed here; remove it',
     ],
     [
       'a kind that does not exist',
