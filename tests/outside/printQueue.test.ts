@@ -164,7 +164,7 @@ describe('without a print queue', () => {
     const { status, out, err } = send({ PATH: '' });
     expect(status).toBe(1);
     expect(err).toBe(
-      `--send: there is no lp here, so no print queue of CUPS; print ${folder}/none/corner-templates.pdf by hand, at 100 %\n`,
+      `--send: there is no program lp, so no print queue (CUPS, the printing system of Linux and macOS); print ${folder}/none/corner-templates.pdf yourself, at 100 %\n`,
     );
     expect(out).toContain(`${folder}/none/corner-templates.pdf: 1 page of A4`);
   });

@@ -155,8 +155,8 @@ describe('a printer that prints 0.4 % short across and 0.3 % long up', () => {
     );
     expect(saved.out).toBe(
       [
-        'Across −0.40 %, up +0.30 %, an upright leans +0.15 mm in 100. Kept as office:',
-        '  add --printer office to halfpin draw.',
+        'Across −0.40 %, up +0.30 %, skew +0.15 mm in 100. Kept as office: add --printer',
+        '  office to halfpin draw.',
         'Read to 0.01 mm, a corrected 200 mm is true within 0.01 mm across and 0.01 mm',
         '  up. The skew over 200 mm is within 0.01 mm.',
         '',
@@ -235,32 +235,32 @@ describe('measures that no printer makes', () => {
     [
       'the lengths of a sheet in inches',
       ['--measured-x', '6.73', '--measured-y', '9.02'],
-      ['--measured-x: these are the lengths of the proof in inches; try --units in'],
+      ['--measured-x: these are the lengths of the proof sheet in inches; try --units in'],
     ],
     [
       'the lengths of a sheet in mm, typed for one in inches',
       ['--units', 'in', '--measured-x', '149.4mm', '--measured-y', '200.6mm', '--paper', 'A4'],
-      ['--measured-x: these are the lengths of the proof in mm; try --units mm'],
+      ['--measured-x: these are the lengths of the proof sheet in mm; try --units mm'],
     ],
     [
       'x and y swapped',
       ['--measured-x', '200.6', '--measured-y', '149.4'],
       [
-        '--measured-x: x and y are swapped: x runs across the foot of the sheet and should be near 150 mm, y up its left side and near 200 mm; try x 149.4 mm and y 200.6 mm',
+        '--measured-x: x and y are swapped: x runs across the foot of the sheet and should be near 150 mm, y up its left side and near 200 mm; give x as 149.4 mm and y as 200.6 mm',
       ],
     ],
     [
       'the lengths of an older, larger sheet',
       ['--measured-x', '179.3', '--measured-y', '240.7'],
       [
-        '--measured-x: everything is about 120 % of its size: the page was fitted to the paper, or this is another proof sheet; try printing the proof for this paper again at 100 %, with no scaling',
+        '--measured-x: everything is about 120 % of its size: the page was fitted to the paper, or this is another proof sheet; print the proof sheet for this paper again at 100 %, with no scaling',
       ],
     ],
     [
       'over 3 % off',
       ['--measured-x', '160', '--measured-y', '200'],
       [
-        '--measured-x: x should be near 150 mm and 160 mm is 6.7 % off; no printer errs by more than 3 %; try measuring again, on the proof for this paper',
+        '--measured-x: x should be near 150 mm and 160 mm is 6.7 % off; no printer is out by more than 3 %; measure again, on the proof sheet for this paper',
       ],
     ],
     ['one side alone', ['--measured-x', '149.4'], ['--measured-y: y is missing; it should be near 200 mm']],
@@ -315,7 +315,7 @@ describe('a file of printers that is damaged', () => {
       const { status, out, err } = run(...command);
       expect([status, out]).toEqual([1, '']);
       expect(err).toBe(
-        `${stored}: this file of printers is damaged, and is unchanged. Mend it, or move it away and measure the printers again\n`,
+        `${stored}: this file of printers is damaged, and is unchanged; correct it, or move it away and measure the printers again\n`,
       );
       expect(readFileSync(stored, 'utf8')).toBe(text);
       expect(readdirSync(settings)).toEqual(['printers.json']);

@@ -70,7 +70,7 @@ describe('a bench sheet', () => {
     const pages = sheet(drawer({ name: 'Notions', count: 3 }), 'mm', AREAS.A5);
     expect(pages.length).toBeGreaterThan(1);
     for (const page of pages) expect(wordsOf(page)).toContain('Notions');
-    expect(pages.map(wordsOf).join(' ')).toContain('make\u00A03');
+    expect(pages.map(wordsOf).join(' ')).toContain('quantity\u00A03');
   });
 
   it('lists the parts: how many, rough, length, width, thickness', () => {
