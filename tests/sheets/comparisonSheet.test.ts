@@ -38,7 +38,7 @@ describe('the comparison', () => {
     // Three tails share 75 - 6 - 6 - 2 × 5; each is glued along 15 √(1 + 1/49) by 11, on two sides.
     expect(text).toContain('3 tails of 17.67 mm, pins 5 mm, 3.5 : 1, glue 10 cm²');
     expect(2 * 3 * 15 * Math.hypot(1, 1 / 7) * 11).toBeCloseTo(1000, -1);
-    expect(text).toContain('Target: tails of 19.78 mm. The widest mean tail is 1.43 times the narrowest.');
+    expect(text).toContain('The set’s tail width is 19.78 mm; its widest tail is 1.43 times its narrowest.');
     const tops = (page === undefined ? [] : tailsOf(page)).map((paths) => paths[0]?.points[0]?.[1] ?? 0);
     expect(tops).toEqual(tops.toSorted((a, b) => b - a));
   });
