@@ -46,7 +46,7 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
   const unit = unitOf(value);
   const schema = schemaIn(unit);
   const whole = schema.safeParse(value, { reportInput: true });
-  const inside = whole.success ? [] : explainIssues(whole.error.issues);
+  const inside = whole.success ? [] : explainIssues(whole.error.issues, value);
   const wrong = [...(wrongUnit(value, unit, inside) ?? inside), ...checkWhole(value, unit)];
   const places = [...slips.map(({ complaint }) => complaint.at), ...wrong.map(({ at }) => at)];
   const { value: left, indices } = validEntries(value, places);
@@ -90,5 +90,5 @@ const wrongUnit = (value: unknown, unit: Unit, wrong: readonly Complaint[]): Com
   if (wrong.length === 0 || !isGroup(value)) return undefined;
   const other = unit === 'mm' ? 'in' : 'mm';
   const read = schemaIn(other).safeParse({ ...value, units: other }, { reportInput: true });
-  return inOtherUnit(unit, wrong, read.success ? [] : explainIssues(read.error.issues));
+  return inOtherUnit(unit, wrong, read.success ? [] : explainIssues(read.error.issues, value));
 };

@@ -365,7 +365,7 @@ describe('what is missing', () => {
       'plan.yaml:4:5 drawers[1].name: this is missing; it must be the name of a drawer, as text',
     ]);
     expect(complaintsOf('joints: [{name: A, width: 90, tailBoard: 12, pinBoard: 12}]')).toEqual([
-      'plan.yaml:1:10 joints[0].kind: this is missing; it must be through or lapped',
+      'plan.yaml:1:10 joints[0].kind: "A" has no kind; it must be through or lapped',
     ]);
   });
 

@@ -3,17 +3,34 @@ import type { Complaint, Place } from '../../units/complaint.ts';
 import { type Phrase, say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import { type JsonSchema, planJsonSchema } from '../planJsonSchema.ts';
+import { isGroup } from './checkWhole.ts';
 import { closestWord } from './editDistance.ts';
 import { keysOf, schemasAt, shortestPathTo } from './schemaPaths.ts';
 
 type Issue = z.core.$ZodIssue;
 
+/** What is said of a value that is not there. */
+const MISSING = 'this is missing';
+
 /** The most unknown keys of one group that are listed: a group with more is no part of a plan. */
 const MOST_LISTED = 20;
 
 /** Zod's issues as complaints. Every schema's message is the end of the sentence "it must be …". */
-export const explainIssues = (issues: readonly Issue[]): Complaint[] =>
-  issues.flatMap((issue) => explainOne(issue, []));
+export const explainIssues = (issues: readonly Issue[], plan?: unknown): Complaint[] =>
+  issues.flatMap((issue) => explainOne(issue, [])).map((complaint) => named(complaint, plan));
+
+/** What a drawer or a single corner lacks, said of it by its name. */
+const named = (complaint: Complaint, plan: unknown): Complaint => {
+  const [list, index, key, ...deeper] = complaint.at;
+  const { says } = complaint;
+  if (key === undefined || deeper.length > 0 || says[0] !== MISSING) return complaint;
+  const entries = isGroup(plan) ? plan[String(list)] : undefined;
+  const entry: unknown = Array.isArray(entries) ? entries[Number(index)] : undefined;
+  const name = isGroup(entry) ? entry.name : undefined;
+  return typeof name !== 'string' || name === ''
+    ? complaint
+    : { ...complaint, says: say`${quote(name)} has no ${String(key)}${says.slice(1)}` };
+};
 
 const explainOne = (issue: Issue, outer: Place): Complaint[] => {
   const at = [...outer, ...issue.path.map((key) => (typeof key === 'number' ? key : String(key)))];
@@ -41,7 +58,15 @@ const explainOne = (issue: Issue, outer: Place): Complaint[] => {
       return word === undefined ? told : told.map((complaint) => ({ ...complaint, hint: say`${word}` }));
     }
   }
-  return [{ at, says: say`this is ${shown(issue.input)}; it must be ${issue.message}` }];
+  return [
+    {
+      at,
+      says:
+        issue.input === undefined
+          ? [MISSING, `; it must be ${issue.message}`]
+          : say`this is ${shown(issue.input)}; it must be ${issue.message}`,
+    },
+  ];
 };
 
 let schema: JsonSchema | undefined;
@@ -60,7 +85,6 @@ const wordsOf = (errors: readonly (readonly Issue[])[]): string[] =>
 
 const shown = (value: unknown): string => {
   if (typeof value === 'string') return quote(value);
-  if (value === undefined) return 'missing';
   if (value === null) return 'empty';
   if (Array.isArray(value)) return `a list of ${value.length}`;
   return typeof value === 'object' ? 'a group of keys' : String(value);
