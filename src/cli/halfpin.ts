@@ -23,7 +23,10 @@ const VERSION = typeof HALFPIN_VERSION === 'string' ? HALFPIN_VERSION : 'unbuilt
 
 /** Commander's message about a wrong option in the form of all others: one line, its suggestion at the end. */
 const onOneLine = (text: string): string =>
-  text.replace(/^error: /u, 'halfpin: ').replace(/\n\(Did you mean (.+)\?\)/u, '; try $1');
+  text
+    .replace(/^error: /u, 'halfpin: ')
+    .replace(/missing required argument 'plan'/u, 'a plan file is missing; give its name')
+    .replace(/\n\(Did you mean (.+)\?\)/u, '; try $1');
 
 const program = new Command('halfpin')
   .description('Sets out dovetailed drawers, and prints full-size templates for them.')

@@ -25,7 +25,7 @@ export interface Part {
   readonly thickness: number;
   /**
    * To saw to first: the finished length and, for each jointed end, the joint's depth and 3 mm, or where it is more the
-   * thickness of the side that is let into it and a saw cut, so that a poor trial joint can be cut off; for each end that is trimmed as it is fitted, 5 mm or 3/16 in. Up to the next whole mm, or the next 1/16 in.
+   * thickness of the side that is let into it and a saw cut, so that a poor trial joint can be cut off, its rebate for a lip too; for each end that is trimmed as it is fitted, 5 mm or 3/16 in. Up to the next whole mm, or the next 1/16 in.
    */
   readonly roughLength: number;
   readonly species?: string;
@@ -67,7 +67,7 @@ const rough = (length: number, unit: Unit): number =>
   Math.ceil(length / ROUGH_STEP[unit] - EPSILON) * ROUGH_STEP[unit];
 
 const partsOf = (drawer: Drawer, units: Notation): Part[] => {
-  const { spec, boards, front, back } = drawer;
+  const { spec, sizes, boards, front, back } = drawer;
   const { stock, bottom } = spec;
   const unit = unitOf(units);
   const trial = ({ depth }: Joint) => depth + TRIAL_SPARE;
@@ -93,7 +93,8 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
   const along = 'along its length';
   return [
     row('front', boards.front, stock.front, {
-      spare: 2 * trialOfPins(front),
+      // A trial of a front with a lip takes the rebate at that end too.
+      spare: 2 * (trialOfPins(front) + sizes.rebate.sides),
       grain: along,
       worked: onFront(drawer),
     }),

@@ -39,7 +39,7 @@ const checkList = ({ tails, pins }: ListedSpacing, leastTip: number): Complaint[
   else if (pins !== undefined && pins.length !== tails.length - 1)
     wrong.push({
       at: ['pins'],
-      says: say`${pins.length} pins are listed between ${tails.length} tails; there must be ${tails.length - 1} (the half pins are given apart)`,
+      says: say`${pins.length} ${pins.length === 1 ? 'pin is' : 'pins are'} listed between ${tails.length} tails; there must be ${tails.length - 1} (the half pins are given separately)`,
     });
   tails.forEach((tip, i) => {
     if (!isInRange(tip, tipRange))

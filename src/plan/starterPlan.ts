@@ -120,7 +120,7 @@ joint:
   chisel: ${s.chisel} ## the narrowest chisel in the rack
   proud: 0 ## how far the sides are proud of the pins, to be planed flush
   # tails: 4 ## their number; chosen for the look of the whole set unless given
-  # graded: {ratio: 0.9, from: edge} ## each tail 0.9 of the one below it; from: middle, from the middle out
+  # graded: {ratio: 0.9, from: edge} ## each tail width 0.9 of the one below it; from: middle, from the middle out
   # tails: [${s.listed[0]}, ${s.listed[0]}] ## or each tail width, from the reference edge up,
   # pins: [${s.listed[1]}] ## and the pins between them
 
@@ -129,7 +129,7 @@ groove:
   offset: ${s.offset} ## from the reference edge to the groove
   width: ${s.groove}
   depth: ${s.depth}
-  # Where the sides' groove begins, from their front ends, so that through corners do not show it; or a length.
+  # Where the sides' groove begins, from their front ends, so that through joints do not show it; or a length.
   # stopped: auto
 
 # The clearance between a drawer and its opening; top: auto is what the climate below needs.
@@ -155,7 +155,7 @@ bottom:
   # Drawer slips, strips glued inside the sides to carry the groove; slips: none for a drawer without.
   # slips: {width: ${s.slip[0]}, height: ${s.slip[1]}}
 
-# How far fronts extend over their openings' edges; {sides: ${s.lip}, top: ${s.lip}, bottom: 0} where it differs.
+# The lip: how far fronts extend over their openings' edges; {sides: ${s.lip}, top: ${s.lip}, bottom: 0} where it differs.
 # front: {lip: ${s.lip}}
 
 # The set's tail width, which all drawers are matched to; found from the set unless given.

@@ -47,6 +47,19 @@ export const onlyWords = (only: Only): string =>
     )
     .join(', ');
 
+/** What is drawn, as the places of its drawers and then its single corners in the plan: `1-6-side`. No two choices are the same. */
+export const onlyNumbers = ({ set, joints }: Pick<Project, 'set' | 'joints'>, only: Only): string =>
+  [...set.drawers.map(({ spec }) => spec.name), ...joints.map(({ name }) => name)]
+    .flatMap((name, i) => {
+      const parts = only.get(name);
+      if (parts === undefined) return [];
+      return [
+        i + 1,
+        ...(parts.size === 0 || isWhole(parts) ? [] : DRAWN_PARTS.filter((part) => parts.has(part))),
+      ];
+    })
+    .join('-');
+
 /** A drawer or single corner, and its parts that can be drawn alone. */
 interface Item {
   readonly name: string;

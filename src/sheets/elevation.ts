@@ -5,6 +5,7 @@ import { rectangle, stroke, textMark } from '../drawing/shapes.ts';
 import { ASCENT, CAP_HEIGHT, DESCENT, textWidth } from '../drawing/textWidth.ts';
 import { fitText } from '../paper/fitText.ts';
 import type { Size } from '../paper/printable.ts';
+import { type ShortName, shortNames } from '../units/shortNames.ts';
 import { SMALL } from './template/lettering.ts';
 import { type Block, beside, paragraph, picture, stack } from './typeset/block.ts';
 
@@ -31,7 +32,11 @@ export const elevation = (
   const note = (text: string) => paragraph([{ text, size: SMALL, weight: 'regular' }], area.width);
   if (n === undefined || !fronts.every((front) => holdsNumber(front, 1 / n)))
     return note('There are too many fronts to show them together on this paper.');
-  const marks = fronts.flatMap((front) => frontMarks(front, drawers[front.index]?.name ?? '', 1 / n));
+  const names = shortNames(drawers.map(({ name }) => [name]));
+  const marks = fronts.flatMap((front) => {
+    const name = names[front.index];
+    return name === undefined ? [] : frontMarks(front, name, 1 / n);
+  });
   const lips = fronts.some((front) => behindLip(front) !== undefined);
   const half = PENS.medium.width / 2;
   const box = { x0: -half, y0: -half, x1: width / n + half, y1: height / n + half };
@@ -84,19 +89,24 @@ const holdsNumber = (front: CabinetFront, scale: number): boolean => {
   );
 };
 
-const frontMarks = (front: CabinetFront, name: string, scale: number): Mark[] => {
+const frontMarks = (front: CabinetFront, name: ShortName, scale: number): Mark[] => {
   const outline = ({ x0, y0, x1, y1 }: Box) => rectangle(x0 * scale, y0 * scale, x1 * scale, y1 * scale);
   const behind = behindLip(front);
   const { x, y, width, height } = front;
   const face = faceOf(front);
   const number = numberOf(front);
-  const named = fitText([`${number} ${name}`], roomIn(face, scale), SMALL, 'bold');
+  const named = fitText(
+    [name.item, ...name.shorter].map((each) => `${number} ${each}`),
+    roomIn(face, scale),
+    SMALL,
+    'bold',
+  );
   return [
     stroke('outline', 'medium', [outline({ x0: x, y0: y, x1: x + width, y1: y + height })]),
     ...(behind === undefined ? [] : [stroke('lap', 'groove', [outline(behind)])]),
     textMark(
       // A letter or two of a name say nothing.
-      [...named].length > number.length + 4 || named === `${number} ${name}` ? named : number,
+      [...named].length > number.length + 4 || named === `${number} ${name.item}` ? named : number,
       [((face.x0 + face.x1) / 2) * scale, ((face.y0 + face.y1) / 2) * scale - (CAP_HEIGHT * SMALL) / 2],
       SMALL,
       { weight: 'bold', anchor: 'middle' },

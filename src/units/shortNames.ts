@@ -18,6 +18,9 @@ const LENGTHS = [Number.POSITIVE_INFINITY, 30, 20, 12, 8, 5];
 /** The length at which a number stands alone; a wording that is shorter still is left out where it would need one. */
 const NUMBER_ALONE = 8;
 
+/** The fewest characters of a wording that says `more` in words. */
+const ROOM_FOR_MORE = 20;
+
 /** A name cut to `most` characters, with an ellipsis where it was longer. */
 export const cut = (text: string, most: number): string => {
   const characters = [...text];
@@ -35,6 +38,22 @@ const cutInMiddle = (text: string, most: number): string => {
   return `${withoutSigns(head)}…${tail.join('').replace(/^[\s\p{P}\p{M}]+/u, '')}`;
 };
 
+/** Names that stand together: in full, or the first of them cut and how many more there are, so that none seems the only one. */
+const cutGroup = (
+  names: readonly string[],
+  most: number,
+): { readonly end: string; readonly middle: string } => {
+  const [first = '', ...others] = names;
+  const whole = names.join(', ');
+  if (others.length === 0 || [...whole].length <= most)
+    return { end: cut(whole, most), middle: cutInMiddle(whole, most) };
+  const more = most < ROOM_FOR_MORE ? `+${others.length}` : ` + ${others.length} more`;
+  return {
+    end: cut(first, most - more.length) + more,
+    middle: cutInMiddle(first, most - more.length) + more,
+  };
+};
+
 /** A text without the blanks and signs at its end. */
 const withoutSigns = (text: string): string => text.replace(/[\s\p{P}]+$/u, '');
 
@@ -44,9 +63,7 @@ const withoutSigns = (text: string): string => text.replace(/[\s\p{P}]+$/u, '');
  * @param word what stands before a number
  */
 export const shortNames = (groups: readonly (readonly string[])[], word = 'no.'): ShortName[] => {
-  const cuts = groups
-    .map((names) => names.join(', '))
-    .map((name) => LENGTHS.map((most) => ({ most, end: cut(name, most), middle: cutInMiddle(name, most) })));
+  const cuts = groups.map((names) => LENGTHS.map((most) => ({ most, ...cutGroup(names, most) })));
   const owners = new Map<string, number | 'several'>();
   for (const [i, levels] of cuts.entries())
     for (const key of levels.flatMap(({ end, middle }) => [nameKey(end), nameKey(middle)]))

@@ -203,10 +203,10 @@ export const findWood = (name: string, own: readonly Wood[] = []): Result<Wood> 
   const unknown = say`${quote(name)} is not a wood that is known here`;
   return refuse(
     only !== undefined && others.length === 0
-      ? { at: [], says: say`${unknown}; the closest name is ${only}`, hint: say`${only}` }
+      ? { at: [], says: say`${unknown}; the closest name is ${quote(only)}`, hint: say`${quote(only)}` }
       : {
           at: [],
-          says: say`${unknown}; the closest names are ${names.join('; ')}`,
+          says: say`${unknown}; the closest names are ${names.map(quote).join('; ')}`,
           remedy: say`choose one of these`,
         },
   );
@@ -229,9 +229,9 @@ const familyOf = (key: string, own: readonly Wood[]): Wood[] => {
   return woods.size <= MOST_OF_A_FAMILY ? [...woods.values()] : [];
 };
 
-/** `Maple, sugar (0.165, 0.353)`. */
+/** `"Maple, sugar" (0.165, 0.353)`. */
 const withFigures = ({ name, radial, tangential }: Wood): string =>
-  `${name} (${[radial, tangential].map((share) => (100 * share).toFixed(3)).join(', ')})`;
+  `${quote(name)} (${[radial, tangential].map((share) => (100 * share).toFixed(3)).join(', ')})`;
 
 const nearestNames = (key: string, own: readonly Wood[]): string[] => {
   const byLikeness = [...own.map((wood) => [keyOf(wood.name), wood] as const), ...BY_KEY]

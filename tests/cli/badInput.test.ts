@@ -208,7 +208,7 @@ const cases: readonly (readonly [
     ['draw', '--width'],
     ["halfpin: option '--width <length>' argument missing"],
   ],
-  ['a command without its plan', ['parts'], ["halfpin: missing required argument 'plan'"]],
+  ['a command without its plan', ['parts'], ['halfpin: a plan file is missing; give its name']],
   ['two forms at once', ['parts', CHEST, '--csv', '--json'], ['--csv: give --csv or --json, not both']],
   [
     'an unknown unit',

@@ -91,7 +91,7 @@ describe('a climate', () => {
     expect(
       told('stock: {front: {thickness: 20, species: chery}, side: {thickness: 11}}', CLIMATE, two),
     ).toEqual([
-      '1:32 stock.front.species: "chery" is not a wood that is known here; the closest names are Cherry, black; Chestnut, American; Elm, slippery; choose one of these, or give its own movement: woods: {chery: {shrinkage: {radial: 3.7, tangential: 7.1}}}',
+      '1:32 stock.front.species: "chery" is not a wood that is known here; the closest names are "Cherry, black"; "Chestnut, American"; "Elm, slippery"; choose one of these, or give its own movement: woods: {chery: {shrinkage: {radial: 3.7, tangential: 7.1}}}',
       '1:49 stock.side.species: a climate is given, but not the wood of the sides, so its movement cannot be calculated; try "Cherry, black", or remove the climate',
       expect.stringMatching(/^5:77 drawers\[1\]\.stock\.back\.species: "ook" is not a wood /u),
     ]);

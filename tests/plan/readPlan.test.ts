@@ -348,8 +348,8 @@ describe('a contradiction', () => {
 describe('what is missing', () => {
   it('is complained of in the plan where all drawers lack it', () => {
     expect(complaintsOf(`name: x\ndrawers:\n  - {name: A, ${OPENING}}\n  - {name: B, ${OPENING}}`)).toEqual([
-      'plan.yaml:1:1 stock.front.thickness: the thickness of the fronts is missing; without it no drawer can be sized; try stock: {front: {thickness: 20mm}}',
-      'plan.yaml:1:1 stock.side.thickness: the thickness of the sides is missing; without it no drawer can be sized; try stock: {side: {thickness: 11mm}}',
+      'plan.yaml:1:1 stock.front.thickness: the thickness of the fronts is missing; without it no drawer can be sized; add it under stock: front: {thickness: 20mm}',
+      'plan.yaml:1:1 stock.side.thickness: the thickness of the sides is missing; without it no drawer can be sized; add it under stock: side: {thickness: 11mm}',
     ]);
   });
 

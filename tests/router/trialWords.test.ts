@@ -20,7 +20,7 @@ describe('a trial by depth', () => {
 
   it('that is tight is cut less deep', () => {
     expect(because({ looseness: -0.2 })).toBe(
-      'Tight by 0.2 mm: 0.2 mm / (2 tan 14°) = 0.4 mm shallower, so looser: 9.1 mm.',
+      'Tight by 0.2 mm: 0.2 mm / (2 tan 14°) = 0.4 mm shallower, so looser. Set the dovetail cutter at 9.1 mm for both boards.',
     );
   });
 
@@ -30,8 +30,8 @@ describe('a trial by depth', () => {
       return [stop, tails].map((move) => move && speak(move.because, 'mm'));
     };
     expect(words({ looseness: 0, proud: 0.3, short: 0.25 })).toEqual([
-      'The tail board is 0.3 mm proud: the sockets are that much too short. Let the cutter run 0.3 mm further in.',
-      'The tails end 0.25 mm short of the floors of their sockets. Set the cutter 0.25 mm deeper for the tail board alone, and leave its centres: the fit stays the same.',
+      'The tail board is 0.3 mm proud: the sockets are that much too short. Move the stop so that the cutter runs 0.3 mm further in.',
+      'The tails end 0.25 mm short of the floors of their sockets. Set the cutter 0.25 mm deeper for the tail board alone, and do not move its guide: the fit stays the same.',
     ]);
     expect(words({ looseness: 0, proud: -0.4 })).toEqual([
       'The tail board is 0.4 mm below flush: the sockets are that much too long. Stop the cutter 0.4 mm sooner.',
@@ -83,7 +83,7 @@ describe('a trial by guide', () => {
 
   it('that is tight moves towards the inside face, and one that fits stays', () => {
     expect(because(-0.2)).toBe(
-      "Tight by 0.2 mm: 0.2 mm x 8 / 2 = 0.8 mm towards the inside face. Put a strip 0.8 mm thick between the guide's fence and the pin board.",
+      "Tight by 0.2 mm: 0.2 mm x 8 / 2 = 0.8 mm towards the inside face. Put a shim 0.8 mm thick between the guide's fence and the pin board.",
     );
     expect(because(0)).toBe('The fit is right: leave the guide where it is.');
     expect(value(correctGuide(SLOPED, { looseness: -0 })).move).toBe(0);
@@ -107,7 +107,7 @@ describe('a trial by guide whose straight cutter is known', () => {
       return [move.stop, move.tails].map((each) => each && speak(each.because, 'mm'));
     };
     const tails =
-      'The tails end 0.1 mm short. Set the dovetail cutter 0.1 mm deeper for the tail board, and leave its centres: the fit stays the same.';
+      'The tails end 0.1 mm short. Set the dovetail cutter 0.1 mm deeper for the tail board, and do not move its guide: the fit stays the same.';
     expect(stop(0.3)).toEqual([
       'The tail board is 0.3 mm proud: the sockets are that much too shallow. Set the straight cutter 0.3 mm deeper, at 11.3 mm.',
       tails,
@@ -133,14 +133,14 @@ describe('a trial by hand', () => {
 
   it('shims a loose joint, and scribes and saws the next anew', () => {
     expect(words({ looseness: 0.2 })).toEqual([
-      'Loose by 0.2 mm: glue a shaving 0.2 mm thick into each socket, at one side of the tail. Scribe the next pins from their tails again, and saw them 0.1 mm further into the waste.',
+      'Loose by 0.2 mm: glue a shaving 0.2 mm thick into each socket, at one side of the tail. Scribe the next pins from their own tails, and saw them 0.1 mm further into the waste.',
     ]);
   });
 
   it('gauges the next boards by what is proud, below flush or short', () => {
     expect(words({ looseness: 0, proud: 0.3, short: 0.2 })).toEqual([
       'The fit is right: scribe and saw the next corner the same way.',
-      'The tail board is 0.3 mm proud: chop the sockets 0.3 mm further from the end, and gauge the next ones so.',
+      'The tail board is 0.3 mm proud: chop the sockets 0.3 mm further from the end, and gauge the next sockets 0.3 mm longer.',
       'The tails end 0.2 mm short: gauge the next tail board 0.2 mm further from its end.',
     ]);
     expect(words({ looseness: 0, proud: -0.3 })[1]).toBe(

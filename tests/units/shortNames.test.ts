@@ -34,7 +34,7 @@ describe('the short wordings of names', () => {
       'Letter…upper',
       'Le…upper',
     ]);
-    expect(lower?.shorter.at(-1)).toBe('Le…lower');
+    expect(lower?.shorter.at(-1)).toBe('no. 2');
   });
 
   it('have their place in the list as a number where neither does', () => {
@@ -71,19 +71,23 @@ describe('the short wordings of names', () => {
       {
         names: [upper],
         item: 'Letters upper',
-        shorter: ['Letters upper', 'Letters upper', 'Letter…upper', 'Le…upper'],
+        shorter: ['Letters upper', 'Letters upper', 'Letters upp…', 'Le…upper'],
       },
       {
         names: [lower],
         item: 'Letters lower',
-        shorter: ['Letters lower', 'Letters lower', 'Letters low…', 'no. 2'],
-        number: 'no. 2',
+        shorter: ['Letters lower', 'Letters lower', 'Letters low…', 'Le…lower'],
       },
       {
         names: [upper, lower],
         item: 'Letters upper, Letters lower',
-        shorter: ['Letters upper, Letters lower', 'Letters upper, Lett…', 'Letters upp… no. 3', 'no. 3'],
-        number: 'no. 3',
+        shorter: [
+          'Letters upper, Letters lower',
+          'Letters up… + 1 more',
+          'Letters u…+1',
+          'Lette…+1',
+          'Le…+1',
+        ],
       },
     ]);
     const nameOf = groupNames([upper, lower, `${upper}, ${lower}`], [[upper, lower]]);

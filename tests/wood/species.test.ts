@@ -18,7 +18,7 @@ const closest = (name: string): string[] => {
   const result = findWood(name);
   const says = result.ok ? '' : result.complaints.map((complaint) => speak(complaint.says, 'mm')).join();
   const listed = says.split(/the closest name(?:s are|\sis) |one of several woods: /u)[1] ?? '';
-  return listed.split('; ').map((wood) => wood.replace(/ \(\d.*/u, ''));
+  return listed.split('; ').map((wood) => wood.replace(/ \(\d.*/u, '').replaceAll('"', ''));
 };
 
 describe('findWood', () => {
@@ -114,7 +114,7 @@ describe('findWood', () => {
     expect(closest('pine')).toEqual(['Pine, eastern white']);
     expect(closest('poplar')).toEqual(['Yellow-poplar']);
     expect(findWood('poplar')).toMatchObject({
-      complaints: [{ at: [], hint: ['', 'Yellow-poplar', ''] }],
+      complaints: [{ at: [], hint: ['', '"Yellow-poplar"', ''] }],
     });
   });
 
@@ -122,7 +122,7 @@ describe('findWood', () => {
     const own: Wood = { name: 'Pine, Scots', radial: 0.0015, tangential: 0.0028, source: 'own' };
     const result = findWood('pine', [own]);
     expect(result.ok ? '' : speak(result.complaints[0]?.says ?? [], 'mm')).toMatch(
-      /may be one of several woods: Pine, Scots \(0\.150, 0\.280\); Pine, eastern white \(0\.071, 0\.212\) /u,
+      /may be one of several woods: "Pine, Scots" \(0\.150, 0\.280\); "Pine, eastern white" \(0\.071, 0\.212\) /u,
     );
   });
 

@@ -9,11 +9,15 @@ export const addDraw = (program: Command): void => {
     .command('draw')
     .summary('full-size templates to print and glue on')
     .description(
-      'Draws the templates of a plan, or of one corner, at full size, on pages to be printed at 100 %.',
+      'Draws the templates of a plan, or of one corner, at full size, on sheets to be printed at 100 %.',
     )
     .argument('[plan]', 'a plan file, or - for standard input')
     .option('--out <folder>', 'where to write', 'templates-out')
-    .option('--as <kinds>', 'pdf, svg, and dxf (for CAD and cutting machines) for guides: pdf,svg,dxf', 'pdf')
+    .option(
+      '--as <kinds>',
+      'pdf or svg; for guides also dxf (for CAD and cutting machines): pdf,svg,dxf',
+      'pdf',
+    )
     .option('--flat', 'flat templates: one face each, for boards of uneven thickness')
     .option('--boards <board>', 'tail or pin: only that board of each corner')
     .option('--rods', 'a rod of each corner as well, to knife from')
@@ -22,7 +26,7 @@ export const addDraw = (program: Command): void => {
     .option('--copies <copies>', 'one of each template, or made: each as often as it is made (one)')
     .option('--printer <name>', 'correct every sheet for a printer measured with halfpin proof')
     .option('--send <queue>', 'print to this queue too (CUPS, the printing system of Linux and macOS)')
-    .option('--tidy', 'remove the files of this plan that it no longer makes')
+    .option('--tidy', 'remove old files of this plan, which it no longer makes')
     .option('--force', 'write over files that halfpin did not make');
   addPaperOptions(command);
   command.option(

@@ -9,13 +9,12 @@ import { ANSI_PAPERS, ISO_PAPERS, type Paper } from '../../paper/paperSizes.ts';
 import type { Size } from '../../paper/printable.ts';
 import type { Copies } from '../../paper/sheets.ts';
 import { guidePieces } from '../../project/guidesOf.ts';
-import { onlyWords } from '../../project/only.ts';
+import { onlyNumbers } from '../../project/only.ts';
 import { piecesOf } from '../../project/piecesOf.ts';
 import { hasGuides, type Project } from '../../project/project.ts';
 import { type SheetSet, sheetsOf } from '../../project/sheetsOf.ts';
 import type { DrawnFile } from '../../project/svgFiles.ts';
 import { BEFORE_ROUTING } from '../../router/limits/cautions.ts';
-import { fileStem } from '../../sheets/fileStem.ts';
 import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
 import { speak } from '../../units/phrase.ts';
 import { loadProject } from '../loadProject.ts';
@@ -42,7 +41,7 @@ export const drawSheets = async (
 
   const at = (name: string): string => join(options.out, name);
   // The sheets of chosen drawers do not take the place of the whole set's.
-  const chosen = only === undefined ? '' : `only-${fileStem(onlyWords(only))}-`;
+  const chosen = only === undefined ? '' : `only-${onlyNumbers(whole, only)}-`;
   const pdfs = kinds.has('pdf')
     ? sheets.value.map((set) => ({ ...set, path: at(pdfName(project.name, `${chosen}${set.kind}`)) }))
     : [];

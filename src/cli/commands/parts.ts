@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { TRIAL_SPARE, TRIM_SPARE } from '../../drawer/drawerLimits.ts';
+import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from '../../drawer/drawerLimits.ts';
 import type { Part, StockTotal } from '../../drawer/partsList.ts';
 import { Failure, WRONG_INPUT } from '../../files/failure.ts';
 import { partsCsv } from '../../project/partsCsv.ts';
@@ -31,7 +31,7 @@ export const addParts = (program: Command): void => {
       'Lists every part of every drawer: its finished size, its rough length, its wood and what is worked on it.',
     )
     .argument('<plan>', 'a plan file, or - for standard input')
-    .option('--csv', 'comma-separated values, for a spreadsheet')
+    .option('--csv', 'CSV, a table for spreadsheets')
     .option('--json', 'one JSON object, lengths in mm')
     .option('--units <unit>', 'mm or in: what is shown')
     .option(...FRACTIONS_OPTION)
@@ -87,7 +87,7 @@ const text = (
     units !== 'mm' ? `${(value / (12 * MM_PER_INCH)).toFixed(2)} ft` : `${(value / 1000).toFixed(2)} m`;
   return [
     ...terminalLines(
-      `Lengths in ${unitWords(units)}; the rough length has a spare joint and ${formatLength(TRIAL_SPARE, units)} at each jointed end, and ${formatLength(TRIM_SPARE[unitOf(units)], units)} at each end of a solid bottom or a slip, up to the next ${units === 'mm' ? 'mm' : formatLength(MM_PER_INCH / 16, units)}.`,
+      `Lengths in ${unitWords(units)}; the rough length has more at each jointed end: the joint depth and ${formatLength(TRIAL_SPARE, units)}, or on a front or back the side's thickness and ${formatLength(SAW_CUT, units)} where that is more; and ${formatLength(TRIM_SPARE[unitOf(units)], units)} at each end of a solid bottom or a slip, up to the next ${units === 'mm' ? 'mm' : formatLength(MM_PER_INCH / 16, units)}.`,
     ),
     ...(climate ? terminalLines(daySentence(climate)) : []),
     '',

@@ -45,12 +45,12 @@ export const addProof = (program: Command): void => {
     .option('--out <folder>', 'where to write the sheet (templates-out)')
     .option('--json', 'print the lengths on the sheet as JSON, in mm')
     .option('--units <unit>', 'mm or in: what a bare number means, and what is shown')
-    .option('--measured-x <length>', 'the bar at the foot, as it was measured')
-    .option('--measured-y <length>', 'the bar at the left, as it was measured')
+    .option('--measured-x <length>', 'the check bar at the foot, as it was measured')
+    .option('--measured-y <length>', 'the check bar at the left, as it was measured')
     .option('--measured-d1 <length>', 'the diagonal from the lower left corner to the upper right')
     .option('--measured-d2 <length>', 'the diagonal from the upper left corner to the lower right')
     .option('--save <name>', "keep the correction under the printer's name")
-    .option('--printer <name>', 'draw the sheet corrected for this printer, to prove the correction')
+    .option('--printer <name>', 'draw the sheet corrected for this printer, to check the correction')
     .option('--force', 'write over a file that halfpin did not make');
   addPaperOptions(command)
     .addHelpText(
@@ -134,7 +134,7 @@ const keepErrorOf = async (sheet: Sheet, measures: Measures, options: ProofOptio
       ? 'Not kept; add --save and a name to keep it.'
       : `Kept as ${options.save}: add --printer ${options.save} to halfpin draw.`;
   const lines = [
-    `Across ${percent(error.x)}, up ${percent(error.y)}, skew ${skewText(error)}. ${kept}`,
+    `Across ${percent(error.x)}, up ${percent(error.y)}${measured.d1 === undefined ? '' : `, skew ${skewText(error)}`}. ${kept}`,
     accuracyText(nominal.value, measured, fineness, unit),
   ].flatMap((text) => terminalLines(text));
   process.stdout.write(`${lines.join('\n')}\n`);

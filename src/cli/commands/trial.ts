@@ -25,7 +25,7 @@ export const addTrial = (program: Command): void => {
     .option('--by-hand', 'or both boards sawn and chopped by hand')
     .optionsGroup('What was measured:')
     .option('--loose <length>', 'how far a tail moves from side to side in its socket')
-    .option('--tight <length>', 'or how much must come off before it goes in')
+    .option('--tight <length>', 'or how much must be removed before a tail enters its socket')
     .option('--proud <length>', "how far the tail board is proud of the pins' ends")
     .option('--shy <length>', 'or how far it is below flush')
     .option('--short <length>', "the gap between the tails' ends and the floors of their sockets")

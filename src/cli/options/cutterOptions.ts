@@ -21,13 +21,16 @@ export interface CutterOptions {
 export const addCutterOptions = (command: Command): Command =>
   command
     .optionsGroup('A dovetail cutter in a router, that the corner is set out for:')
-    .option('--cutter-diameter <length>', 'at its end, where it is widest')
-    .option('--cutter-angle <degrees>', 'of its side off its axis: 8 cuts 1:7.12, 14 cuts 1:4.01')
+    .option('--cutter-diameter <length>', 'of the dovetail cutter at its end, where it is widest')
+    .option('--cutter-angle <degrees>', 'of its side to its axis, in degrees: 8 cuts 1:7.12, 14 cuts 1:4.01')
     .option('--cutter-length <length>', 'how far up its side it cuts')
-    .option('--cutter-neck <length>', 'its diameter above that')
+    .option('--cutter-neck <length>', 'its diameter above the cutting length')
     .option('--straight <length>', 'diameter of the straight cutter for through pins')
     .option('--bush <length>', 'outside diameter of the guide bush, for guides to make')
-    .option('--pin-bush <length>', 'that of the bush for the straight cutter, where it is another');
+    .option(
+      '--pin-bush <length>',
+      'outside diameter of the guide bush for the straight cutter, if different',
+    );
 
 const CUTTER_KEYS = ['cutterDiameter', 'cutterAngle', 'cutterLength', 'cutterNeck'] as const;
 /** Tools that may be changed beside a plan: no layout depends on them. */

@@ -56,8 +56,8 @@ export const addJointOptions = (command: Command): Command => {
       `${KINDS_IN_WORDS} (${kindFor([])}, unless a ${OWN_LENGTHS.map(({ word }) => word).join(' or a ')} is given)`,
     )
     .option('--width <length>', 'width of both boards')
-    .option('--tail-board <length>', 'thickness of the board with the tails')
-    .option('--pin-board <length>', 'thickness of the board with the pins');
+    .option('--tail-board <length>', 'thickness of the tail board')
+    .option('--pin-board <length>', 'thickness of the pin board');
   for (const { key, about } of OWN_LENGTHS) command.option(`${optionName([key])} <length>`, about);
   return addCutterOptions(
     command

@@ -77,7 +77,7 @@ const roundText = (
 
 /** What a space between tails is called: those at both edges are half. */
 const spaceName = (i: number, count: number): string =>
-  i === 0 ? 'lower half' : i === count - 1 ? 'upper half' : `space ${i}`;
+  i === 0 ? 'lower half space' : i === count - 1 ? 'upper half space' : `space ${i}`;
 
 /** No row holds more centres, so that none is wider than a terminal. */
 const A_ROW = { mm: 8, in: 4 } as const;

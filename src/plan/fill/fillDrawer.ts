@@ -135,7 +135,7 @@ const isStock = (board: Partial<Stock>): board is Stock => board.thickness !== u
 const noThickness = (part: 'front' | 'side'): Complaint => ({
   at: ['stock', part, 'thickness'],
   says: say`the thickness of the ${part}s is missing; without it no drawer can be sized`,
-  hint: say`stock: {${part}: {thickness: ${part === 'front' ? '20mm' : '11mm'}}}`,
+  remedy: say`add it under stock: ${part}: {thickness: ${part === 'front' ? '20mm' : '11mm'}}`,
 });
 
 const spaceOf = (

@@ -52,7 +52,9 @@ export const drawerKeys = (unit: Unit) => {
       }),
     ).describe('What the parts are made of.'),
     joint: group('{slope: "1:7", pin: 5}', {
-      ...optional({ kind: cornerKind().describe('The kind of the front corners. `lapped` unless given.') }),
+      ...optional({
+        kind: cornerKind().describe('The kind of joint at the front corners. `lapped` unless given.'),
+      }),
       ...corner,
       ...ownLengthKeys(unit),
     }).describe('The front corners.'),

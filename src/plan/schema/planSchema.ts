@@ -16,9 +16,9 @@ const namedJointSchema = (unit: Unit) => {
   return group('{name: Carcase, kind: through, width: 430, tailBoard: 19, pinBoard: 19}', {
     name: name('the name of a corner').describe('What the corner is called; no two may have one name.'),
     kind: cornerKind().describe('Through, or lapped: hidden at the front.'),
-    width: length(ranges.WIDTH).describe('Width of both boards at the joint.'),
-    tailBoard: thickness.describe('Thickness of the board that carries the tails.'),
-    pinBoard: thickness.describe('Thickness of the board that carries the pins.'),
+    width: length(ranges.WIDTH).describe('Width of both boards at the corner.'),
+    tailBoard: thickness.describe('Thickness of the tail board.'),
+    pinBoard: thickness.describe('Thickness of the pin board.'),
     ...cornerKeys(unit),
     ...ownLengthKeys(unit),
   });
@@ -66,7 +66,7 @@ export const planSchema = (unit: Unit) =>
         .describe('Each kind of drawer. What is given above for all of them may be given for one too.'),
       joints: z
         .array(namedJointSchema(unit), { error: 'a list of corners, each with a dash before it' })
-        .describe('Corners that belong to no drawer.'),
+        .describe('Single corners: they belong to no drawer.'),
     }),
   });
 

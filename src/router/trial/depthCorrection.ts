@@ -56,7 +56,7 @@ export const correctDepth = (setting: OneCutterSetting, measured: Measured): Res
     because:
       change === 0
         ? say`The fit is right: leave the depth at ${mm(depth)}.`
-        : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} / (2 tan ${angle}°) = ${mm(Math.abs(change))} ${change > 0 ? 'deeper, so tighter' : 'shallower, so looser'}: ${mm(depth + change)}.`,
+        : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} / (2 tan ${angle}°) = ${mm(Math.abs(change))} ${change > 0 ? 'deeper, so tighter' : 'shallower, so looser'}. Set the dovetail cutter at ${mm(depth + change)} for both boards.`,
     advice: [...doubt(looseness), ...adviseDepth(setting, depth + change), ...adviseSheets(setting, change)],
     ...sideMoves(measured),
   });
@@ -112,14 +112,14 @@ const sideMoves = ({ proud = 0, short = 0 }: Measured): Pick<Correction, 'stop' 
       change: proud,
       because:
         proud > 0
-          ? say`The tail board is ${mm(proud)} proud: the sockets are that much too short. Let the cutter run ${mm(proud)} further in.`
-          : say`The tail board is ${mm(-proud)} below flush: the sockets are that much too long. Stop the cutter ${mm(-proud)} sooner.`,
+          ? say`The tail board is ${mm(proud)} proud: the sockets are that much too short. Move the stop so that the cutter runs ${mm(proud)} further in.`
+          : say`The tail board is ${mm(-proud)} below flush: the sockets are that much too long. Move the stop so that the cutter ends ${mm(-proud)} sooner.`,
     },
   }),
   ...(short !== 0 && {
     tails: {
       change: short,
-      because: say`The tails end ${mm(short)} short of the floors of their sockets. Set the cutter ${mm(short)} deeper for the tail board alone, and leave its centres: the fit stays the same.`,
+      because: say`The tails end ${mm(short)} short of the floors of their sockets. Set the cutter ${mm(short)} deeper for the tail board alone, and do not move its guide: the fit stays the same.`,
     },
   }),
 });

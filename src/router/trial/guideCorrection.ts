@@ -55,7 +55,7 @@ export const correctGuide = (setting: GuideSetting, measured: Measured): Result<
     because:
       move === 0
         ? say`The fit is right: leave the guide where it is.`
-        : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} x ${Number(slope.run.toFixed(2))} / 2 = ${by} towards the ${move > 0 ? say`outside face. Fasten the guide's fence ${by} further from the mouths of its slots` : say`inside face. Put a strip ${by} thick between the guide's fence and the pin board`}.`,
+        : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} x ${Number(slope.run.toFixed(2))} / 2 = ${by} towards the ${move > 0 ? say`outside face. Fasten the guide's fence ${by} further from the open ends of its slots` : say`inside face. Put a shim ${by} thick between the guide's fence and the pin board`}.`,
     advice: doubt(looseness),
     ...sideMoves(setting, measured),
   });
@@ -80,7 +80,7 @@ const sideMoves = (
     ...(short !== 0 && {
       tails: {
         change: short,
-        because: say`The tails end ${mm(short)} short. Set the dovetail cutter ${mm(short)} deeper for the tail board, and leave its centres: the fit stays the same.`,
+        because: say`The tails end ${mm(short)} short. Set the dovetail cutter ${mm(short)} deeper for the tail board, and do not move its guide: the fit stays the same.`,
       },
     }),
   };

@@ -34,7 +34,7 @@ const because = (looseness: number): Phrase => {
   if (looseness === 0) return say`The fit is right: scribe and saw the next corner the same way.`;
   return looseness < 0
     ? say`${measuredFit(looseness)}: rub pencil on the tails, and pare the pins where it marks them, ${half} off each side. Saw the next pins ${half} nearer to their lines.`
-    : say`${measuredFit(looseness)}: glue a shaving ${mm(looseness)} thick into each socket, at one side of the tail. Scribe the next pins from their tails again, and saw them ${half} further into the waste.`;
+    : say`${measuredFit(looseness)}: glue a shaving ${mm(looseness)} thick into each socket, at one side of the tail. Scribe the next pins from their own tails, and saw them ${half} further into the waste.`;
 };
 
 const sideMoves = ({ proud = 0, short = 0 }: Measured): Pick<Correction, 'stop' | 'tails'> => ({
@@ -43,7 +43,7 @@ const sideMoves = ({ proud = 0, short = 0 }: Measured): Pick<Correction, 'stop' 
       change: proud,
       because:
         proud > 0
-          ? say`The tail board is ${mm(proud)} proud: chop the sockets ${mm(proud)} further from the end, and gauge the next ones so.`
+          ? say`The tail board is ${mm(proud)} proud: chop the sockets ${mm(proud)} further from the end, and gauge the next sockets ${mm(proud)} longer.`
           : say`The tail board is ${mm(-proud)} below flush: plane the pins' ends flush, and gauge the next sockets ${mm(-proud)} shorter.`,
     },
   }),

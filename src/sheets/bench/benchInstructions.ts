@@ -1,5 +1,6 @@
 import type { Drawer } from '../../drawer/drawer.ts';
 import type { DrawerCut } from '../../drawer/drawerCut.ts';
+import type { Part } from '../../drawer/partsList.ts';
 import { rebatedEdges } from '../../drawer/rebateFirst.ts';
 import { CAUTIONS } from '../../router/limits/cautions.ts';
 import { formatLength } from '../../units/formatLength.ts';
@@ -23,10 +24,19 @@ export interface Section {
 /** Example of the swelling of damp paper, as a share. */
 const SWELLING = 0.005;
 
-/** The text of a drawer's bench sheet, by section. */
-export const benchInstructions = (drawer: Drawer, cut: DrawerCut | undefined, unit: Notation): Section[] => {
+/**
+ * The text of a drawer's bench sheet, by section.
+ * @param parts the drawer's own
+ */
+export const benchInstructions = (
+  drawer: Drawer,
+  parts: readonly Part[],
+  cut: DrawerCut | undefined,
+  unit: Notation,
+): Section[] => {
   const { spec, sizes, front, back } = drawer;
   const { hold } = spec.bottom;
+  const bottomWork = parts.find(({ part }) => part === 'bottom')?.worked ?? [];
   const length = (value: number) => formatLength(value, unit).replaceAll(' ', '\u00A0');
   return [
     {
@@ -37,7 +47,7 @@ export const benchInstructions = (drawer: Drawer, cut: DrawerCut | undefined, un
         ...(spec.lip === undefined ? [] : [`Cut the front’s rebate along ${rebatedEdges(sizes.rebate)}.`]),
         gaugeStep(drawer),
         ...(cut === undefined ? BY_HAND : routerSteps(drawer, cut)),
-        'Fit dry, and check.',
+        'Scrape off the paper. Fit dry, and check.',
         `Groove ${hold.kind === 'slips' ? 'front and slips' : 'front and sides'}.${
           spec.groove.stopped === undefined
             ? ''
@@ -50,8 +60,9 @@ export const benchInstructions = (drawer: Drawer, cut: DrawerCut | undefined, un
               'Trim the drawer slips to fit between front and back. Glue them inside the sides, lower edges flush.',
             ]
           : []),
+        ...(bottomWork.length > 0 ? ['Work the bottom as its row above says.'] : []),
         bottomStep(drawer),
-        ...(front.proud > 0 || back.proud > 0 ? ['Plane the sides flush with the pins.'] : []),
+        `Plane ${front.proud > 0 || back.proud > 0 ? 'the sides flush with the pins' : 'the joints flush'}, and fit the drawer to its opening.`,
       ].map((text) => ({ text })),
     },
     {
@@ -64,7 +75,7 @@ export const benchInstructions = (drawer: Drawer, cut: DrawerCut | undefined, un
           text: 'Finish first: inside faces, and both faces of the bottom. Put no finish on joints or in grooves.',
         },
         ...(hold.kind === 'slips'
-          ? [{ text: 'Keep bare the strip that a slip covers, up the sides:', figure: length(hold.height) }]
+          ? [{ text: 'No finish where the slips are glued, up each side:', figure: length(hold.height) }]
           : []),
       ],
     },
@@ -105,6 +116,7 @@ export const benchInstructions = (drawer: Drawer, cut: DrawerCut | undefined, un
 };
 
 const BY_HAND = [
+  'Cut a trial joint in the spare length; then cut every part to its finished length.',
   'Glue the tail templates on the sides’ ends.',
   'Saw and chop the tails.',
   'Scribe the pins from the tails, each corner from its own tails. Or use the pin templates.',
@@ -114,7 +126,7 @@ const BY_HAND = [
 /** A lip projects beyond the shoulder that a front with a lip is gauged from. */
 const gaugeStep = ({ sizes: { rebate } }: Drawer): string => {
   if (rebate.sides === 0) return 'Gauge every end.';
-  return `Gauge every end; the front from its rebate’s shoulder${rebate.bottom > 0 ? ' and lower edge' : ''}.`;
+  return `Gauge every end; the front from its rebate’s shoulder${rebate.bottom > 0 ? ' and the rebate’s lower edge' : ''}.`;
 };
 
 const bottomStep = ({ spec: { bottom } }: Drawer): string =>

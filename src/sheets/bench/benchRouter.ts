@@ -51,18 +51,23 @@ export const routerSteps = ({ sizes: { rebate } }: Drawer, { front, back }: Draw
   const round = front.guided.pinCut.kind === 'round';
   // A lip projects under the fence, which bears on the shoulder behind it.
   const inRebate = guided && rebate.sides > 0 ? ', its fence in the rebate' : '';
-  const same = front.guided.depth === back.guided.depth || tailsByHand(back.guided);
-  const again = same ? '' : ' Set the depth again for the back corners.';
+  const alike = !round && front.guided.depth === back.guided.depth;
+  const tails = `${by('tail')}: score lightly first, right to left; then full depth, left to right.`;
   return [
+    ...(guided ? ['Make the guides, one for each board of a corner.'] : []),
     `Unplug the router. Fit the dovetail cutter${guided ? ' and its guide bush' : ''}; set its depth.`,
     'Cut a trial joint in scrap of the same thickness. Correct the settings by it.',
-    `Saw and chop the ${byHand(back.guided).length > 1 ? 'half spaces' : 'lower half space'} of the sides’ back ends: the cutter would cut into the sides.`,
-    `Tails, ${by('tail')}: score lightly first, right to left; then full depth, left to right.${again}`,
+    'Cut every part to its finished length.',
+    `Saw and chop the ${byHand(back.guided).length > 1 ? 'half spaces' : 'lower half space'} of the sides’ back ends by their templates: the cutter would cut into the sides.`,
+    `${alike ? 'Tails' : 'Tails of the front corners'}, ${tails}`,
     ...(round
       ? [
-          `Front’s sockets, ${by('pin')}${inRebate}, same cutter: score first, then in to the stop and across along it.`,
+          `Front’s sockets, ${by('pin')}${inRebate}, same cutter and depth: score first, then in to the stop and across along it.`,
         ]
       : []),
+    ...(alike || tailsByHand(back.guided)
+      ? []
+      : [`Set the dovetail cutter’s depth for the back. Its tails, ${by('tail')}.`]),
     `${round ? 'Back’s pins' : 'Pins'}, ${by('pin')}: fit the straight cutter${guided ? ' and its guide bush' : ''}; set its own depth. Cut a trial in scrap first.`,
     ...(round ? ['Round the tails’ inside arrises to the front’s sockets.'] : []),
   ];

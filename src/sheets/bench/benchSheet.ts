@@ -115,7 +115,7 @@ const sheet = (
         benchSketch(drawer, unit, type, { width: column, height: room }),
         settings,
         ...gapAbove.map((block) => [block]),
-        ...benchInstructions(drawer, cut, unit).map((section) => sectionRows(section, type, column)),
+        ...benchInstructions(drawer, parts, cut, unit).map((section) => sectionRows(section, type, column)),
       ],
       columns,
       gap,

@@ -138,7 +138,7 @@ describe('season, of one board', () => {
     ],
     [
       ['--from', '8%', '--to', '9%', '--species', 'chery'],
-      /^--species: "chery" is not a wood that is known here; the closest names are Cherry, black; [^;]+; [^;]+; choose one of these, one that --woods lists, or give your own wood's shrinkage, radial and tangential: --shrinkage 3\.7,7\.1$/u,
+      /^--species: "chery" is not a wood that is known here; the closest names are "Cherry, black"; [^;]+; [^;]+; choose one of these, one that --woods lists, or give your own wood's shrinkage, radial and tangential: --shrinkage 3\.7,7\.1$/u,
     ],
     [
       ['--from', '8%', '--to', '9%', '--shrinkage', '3.7'],

@@ -40,7 +40,7 @@ describe('trial', () => {
   it('says why in one line, and shows in letters what moves', () => {
     const { out } = halfpin([...FOURTEEN, '--loose', '0.2']);
     expect(out.split('\n')[0]).toBe(
-      'Loose by 0.2 mm: 0.2 mm / (2 tan 14°) = 0.4 mm deeper, so tighter: 9.9 mm.',
+      'Loose by 0.2 mm: 0.2 mm / (2 tan 14°) = 0.4 mm deeper, so tighter. Set the',
     );
     expect(out.indexOf('trial, 9.5 mm')).toBeLessThan(out.indexOf('next, 9.9 mm'));
     expect(halfpin(['trial', '--slope', '1:8', '--loose', '0.2']).out).toContain('↑ 0.8 mm, for wider pins');

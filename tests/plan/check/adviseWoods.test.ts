@@ -45,7 +45,7 @@ describe("advice on a plan's woods", () => {
 
   it('names the closest to a wood that is not known, though no climate asks for it, once', () => {
     const [said, ...more] = advice('Chery', 'Ash, white');
-    expect(said).toMatch(/^"Chery" is not a wood that is known here; the closest names are Cherry, black/u);
+    expect(said).toMatch(/^"Chery" is not a wood that is known here; the closest names are "Cherry, black"/u);
     expect(more).toEqual([]);
     const own = 'woods: {Chery: {shrinkage: {radial: 2.5, tangential: 5.8}}}';
     expect(advice('Chery', 'Ash, white', own)).toEqual([]);

@@ -34,7 +34,7 @@ describe('correctDepth', () => {
 
   it('says why in one line', () => {
     expect(speak(next({ looseness: 0.2 }).because, 'mm')).toBe(
-      'Loose by 0.2 mm: 0.2 mm / (2 tan 14°) = 0.4 mm deeper, so tighter: 9.9 mm.',
+      'Loose by 0.2 mm: 0.2 mm / (2 tan 14°) = 0.4 mm deeper, so tighter. Set the dovetail cutter at 9.9 mm for both boards.',
     );
     expect(speak(next({ looseness: 0 }).because, 'mm')).toBe('The fit is right: leave the depth at 9.5 mm.');
   });
@@ -124,7 +124,7 @@ describe('correctGuide', () => {
     const loose = correctGuide({ slope }, { looseness: 0.2 });
     expect(loose.ok && loose.value.move).toBeCloseTo(0.8, 12);
     expect(loose.ok && speak(loose.value.because, 'mm')).toBe(
-      "Loose by 0.2 mm: 0.2 mm x 8 / 2 = 0.8 mm towards the outside face. Fasten the guide's fence 0.8 mm further from the mouths of its slots.",
+      "Loose by 0.2 mm: 0.2 mm x 8 / 2 = 0.8 mm towards the outside face. Fasten the guide's fence 0.8 mm further from the open ends of its slots.",
     );
     const tight = correctGuide({ slope }, { looseness: -0.2 });
     expect(tight.ok && tight.value.move).toBeCloseTo(-0.8, 12);

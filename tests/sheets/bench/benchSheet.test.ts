@@ -164,7 +164,7 @@ describe('a bench sheet', () => {
     expect(
       words(drawer({ bottom: { kind: 'solid', slack: 1, hold: { kind: 'slips', width: 12, height: 22 } } })),
     ).toMatch(
-      /Groove front and slips\..*Glue, clamp, check again\. 11 Trim the drawer slips to fit between front and back\. Glue them inside the sides, lower edges flush\. 12 Slide the bottom in .*Keep bare the strip that a slip covers, up the sides: 22.mm/u,
+      /Groove front and slips\..*Glue, clamp, check again\. 12 Trim the drawer slips to fit between front and back\. Glue them inside the sides, lower edges flush\. 13 Slide the bottom in .*No finish where the slips are glued, up each side: 22.mm/u,
     );
     // The front stands out 6 mm and half the gap on each side: 279 + 2 × 6.5.
     expect(words(drawer({ lip: { sides: 6, top: 6, bottom: 0 } })).split(' ')).toContain('292');
