@@ -15,12 +15,18 @@ import { cornerOf, everyPiece, grooved, textsOf, wordsOf } from './pieces.ts';
 
 const anyHand = fc.constantFrom('left' as const, 'right' as const);
 
-/** A groove that the lowest tail hides, where that is wide enough for one. */
-const grooveIn = ({ tails: [lowest] }: KnownJoint, part: number): GrooveMark | undefined => {
+/** A groove that the lowest tail hides, where that is wide enough for one; on every other joint it stops short of the end. */
+const grooveIn = ({ tails: [lowest], depth }: KnownJoint, part: number): GrooveMark | undefined => {
   const [from, to] = lowest?.base ?? [0, 0];
   const room = to - from - 2;
   const width = 1 + part * (room - 1);
-  return room < 1 ? undefined : { offset: from + 1 + (1 - part) * (room - width), width };
+  return room < 1
+    ? undefined
+    : {
+        offset: from + 1 + (1 - part) * (room - width),
+        width,
+        ...(part > 0.5 && { stopped: part * (depth - 1) }),
+      };
 };
 
 /** Whether some word of a piece says one of these. */

@@ -19,6 +19,8 @@ export interface Titles extends ShortName {
   readonly slope: Slope;
   /** Lengths of the board that its kind of joint has, such as a lap, mm, each with its word. */
   readonly lengths?: readonly (readonly [word: string, length: number])[];
+  /** Distance from the board's end to where its groove stops, mm; absent where it does not. */
+  readonly grooveStops?: number;
   /** The edge that the template's lower edge is aligned with, from the fullest wording to the shortest. */
   readonly edge: readonly [string, ...string[]];
   /** Height of the joint's lower edge above that edge, mm. */
@@ -94,6 +96,13 @@ const startLabels = ({ jointFrom, units }: Titles): Label[] => {
   return jointFrom > 0 ? [textLabel('regular', `joint starts ${length} above`, `joint ${length} up`)] : [];
 };
 
+/** Where the groove on the inside face stops. */
+const stopLabels = ({ grooveStops, units }: Titles): Label[] => {
+  if (grooveStops === undefined) return [];
+  const length = formatLength(grooveStops, units);
+  return [textLabel('regular', `groove stops ${length} from the end`, `groove stops ${length} from end`)];
+};
+
 /** The labels of one band of a piece. Every band has its name, corner and face. */
 export const letteringOf = (titles: Titles, band: Surface, share: Share): Lettering => ({
   name: nameLabels(titles),
@@ -104,6 +113,7 @@ export const letteringOf = (titles: Titles, band: Surface, share: Share): Letter
     ...startLabels(titles),
     faceLabel(band),
     ...(band === 'end' ? [] : [BASELINE]),
+    ...(band === 'inside' ? stopLabels(titles) : []),
   ],
 });
 
@@ -121,6 +131,7 @@ export const letteringOfTag = (titles: Titles, on: Surface, faces: readonly Surf
           flapLabel('bold', 'this flap', on),
           ...faces.filter((face) => face !== on).map((face) => flapLabel('regular', 'other flap', face)),
         ]),
+    ...(faces.includes('inside') ? stopLabels(titles) : []),
   ],
 });
 
