@@ -25,7 +25,7 @@ const HANDS = ['left', 'right'] as const;
  * @example
  * ```ts
  * const tailsOnly = piecesOf(project, { ...BOTH_BOARDS, boards: ['tail'] });
- * console.log(tailsOnly.map(({ title, count }) => `${title}: make ${count}`));
+ * console.log(tailsOnly.map(({ title, count }) => `${title}: quantity ${count}`));
  * ```
  */
 export const piecesOf = (project: DrawnProject, choice: PieceChoice = BOTH_BOARDS): TemplatePiece[] =>

@@ -187,7 +187,7 @@ describe('the SVG files of a corner', () => {
 
   it('keep their words where a reader of screens finds them', () => {
     const svg = fileOf('lapped-pin-board-a.svg');
-    expect(svg).toContain('<title>lapped, pin board, left corner, corner A, make 1</title>');
+    expect(svg).toContain('<title>lapped, pin board, left corner, corner A, quantity 1</title>');
     for (const words of ['lapped · pin board', 'INSIDE FACE', 'lap 5 mm', 'slope 1:8', 'END'])
       expect(svg).toMatch(new RegExp(`aria-label="[^"]*${words}`));
   });

@@ -151,8 +151,8 @@ describe('the labels of a piece', () => {
             [`Buttons · ${part}`, `Buttons ${part}`, `Butt… ${part}`],
             ['C'],
             [`slope 1:${run}`, `1:${run}`],
-            ['make 2', '× 2'],
-            ['← reference edge', '← ref. edge', '← edge', '↓ reference edge', '↓ ref. edge', '↓ edge'],
+            ['quantity 2', 'qty 2'],
+            ['reference edge', 'reference', 'edge'].flatMap((edge) => [`← ${edge}`, `↓ ${edge}`]),
             ['50 mm', '20 mm', '10 mm'],
             [front ? 'left end' : 'front end'],
             ...(front && kind === 'lapped' ? [[`lap ${Number(joint.pinBoard.lap.toFixed(2))} mm`]] : []),
@@ -197,7 +197,9 @@ describe('the labels of a piece', () => {
     fc.assert(
       fc.property(knownJoint, fc.boolean(), anyHand, (known, flat, hand) => {
         for (const piece of everyPiece(cornerOf(known, { hand }), flat)) {
-          const pointing = textsOf(piece.draw(NO_SPLITS)).filter(({ text }) => / edge$/.test(text));
+          const pointing = textsOf(piece.draw(NO_SPLITS)).filter(({ text }) =>
+            /^. (reference|edge)/.test(text),
+          );
           expect(pointing.length).toBeGreaterThan(0);
           for (const { text, turn } of pointing)
             expect([turn, text[0]]).toEqual([turn, turn === 0 ? '↓' : '←']);
@@ -212,7 +214,7 @@ describe('the labels of a piece', () => {
     const named: Readonly<Record<string, readonly string[]>> = {
       inside: ['INSIDE FACE', 'INSIDE', ...onFlap('INSIDE FACE'), ...onFlap('INSIDE')],
       outside: ['OUTSIDE FACE', 'OUTSIDE', ...onFlap('OUTSIDE FACE'), ...onFlap('OUTSIDE')],
-      end: ['END'],
+      end: ['END GRAIN', 'END'],
     };
     fc.assert(
       fc.property(knownJoint, anyName, fc.boolean(), (known, item, flat) => {

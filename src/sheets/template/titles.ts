@@ -30,7 +30,7 @@ export interface Titles extends ShortName {
   readonly units: Notation;
 }
 
-export const REFERENCE_EDGE = ['reference edge', 'ref. edge', 'edge'] as const;
+export const REFERENCE_EDGE = ['reference edge', 'reference', 'edge'] as const;
 
 /** The edge that a front with a lip is marked from. */
 export const REBATE_EDGE = ["rebate's lower edge", 'rebate'] as const;
@@ -38,7 +38,7 @@ export const REBATE_EDGE = ["rebate's lower edge", 'rebate'] as const;
 const FACES: Readonly<Record<Surface, readonly [string, ...string[]]>> = {
   inside: ['INSIDE FACE', 'INSIDE'],
   outside: ['OUTSIDE FACE', 'OUTSIDE'],
-  end: ['END'],
+  end: ['END GRAIN', 'END'],
 };
 
 /** The length of a whole piece up the board, mm, to check when its parts are taped. */
@@ -71,7 +71,7 @@ const aboutLabels = ({ end, slope, count, lengths = [], units }: Titles, share: 
   ...(share === 'first'
     ? []
     : [
-        textLabel('regular', `make ${count}`, `× ${count}`),
+        textLabel('regular', `quantity ${count}`, `qty ${count}`),
         ...lengths.map(([word, length]) => textLabel('regular', `${word} ${formatLength(length, units)}`)),
         scaleBar(units),
       ]),
@@ -88,12 +88,12 @@ export const edgeLabel = ({ edge }: Titles, arrow: '←' | '↓'): Label =>
 
 const faceLabel = (face: Surface): Label => textLabel('bold', ...FACES[face]);
 
-const BASELINE = textLabel('regular', 'baseline', 'base l.');
+const BASELINE = textLabel('regular', 'baseline');
 
 /** Where a joint starts that does not start at the board's reference edge. */
 const startLabels = ({ jointFrom, units }: Titles): Label[] => {
   const length = formatLength(jointFrom, units);
-  return jointFrom > 0 ? [textLabel('regular', `joint starts ${length} above`, `joint ${length} up`)] : [];
+  return jointFrom > 0 ? [textLabel('regular', `joint starts ${length} above`, `joint ${length} above`)] : [];
 };
 
 /** Where the groove on the inside face stops. */
@@ -110,7 +110,7 @@ export const letteringOf = (titles: Titles, band: Surface, share: Share): Letter
   // The text runs away from the edge.
   place: [
     edgeLabel(titles, '←'),
-    ...startLabels(titles),
+    ...(share === 'second' ? [] : startLabels(titles)),
     faceLabel(band),
     ...(band === 'end' ? [] : [BASELINE]),
     ...(band === 'inside' ? stopLabels(titles) : []),
