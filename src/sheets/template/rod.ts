@@ -50,7 +50,7 @@ export const rod = (name: string, joint: Joint, board: Titles, pinBoard: OtherBo
     title: `${titles.item}, ${titles.part}, corner ${titles.corner}`,
     caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end],
     itemName: titles,
-    signs: ['waste', 'edge'],
+    signs: ['waste', 'edge', 'tips', 'bases'],
     count: titles.count,
     copies: 1,
     width: WIDTH,
