@@ -128,9 +128,9 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
     words(
       fitText(
         [
-          `lay a steel rule on this bar and the upright one: ${both} exactly, or do not use the page`,
-          `measure this bar and the upright one: ${both}`,
-          `both bars must measure ${both}`,
+          `lay a steel rule on this check bar and the upright one: ${both} exactly, or do not use the sheet`,
+          `measure this check bar and the upright one: ${both}`,
+          `both check bars must measure ${both}`,
           `measure: ${levelWords}`,
           levelWords,
         ],
@@ -144,7 +144,7 @@ export const drawFrame = (printable: Box, facts: PageFacts): Drawing => {
     words(
       fitText(
         [
-          `measure this bar too, ${uprightWords}: a printer may err one way only`,
+          `measure this check bar too, ${uprightWords}: a printer may be out in one direction only`,
           `measure this too: ${uprightWords}`,
           uprightWords,
         ],

@@ -49,8 +49,13 @@ export const guidesOf = ({ set, joints, units, cuts, only }: GuidedProject): Nam
             item: `${name} back`,
             stem: `${own}-back`,
             end: 'back',
-            // The back starts at the groove's upper edge, so there the sides are marked from it.
-            edges: { tail: ["groove's upper edge", 'groove, upper'] },
+            // The back starts at the groove's upper edge, so there the sides are marked from it; slips leave them without a groove.
+            edges: {
+              tail:
+                spec.bottom.hold.kind === 'groove'
+                  ? ["groove's upper edge", 'groove, upper']
+                  : ["back's lower edge", 'back, lower'],
+            },
             ...(sidesPastBack(spec).upper ? { uppers: { tail: "back's edge" } } : {}),
             guides: guides(back, name, 'back'),
           },

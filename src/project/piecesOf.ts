@@ -10,6 +10,7 @@ import {
   cornerPieces,
   type PieceChoice,
 } from '../sheets/template/cornerPieces.ts';
+import type { GrooveMark } from '../sheets/template/grooveMark.ts';
 import type { TemplatePiece } from '../sheets/template/templatePiece.ts';
 import { REBATE_EDGE } from '../sheets/template/titles.ts';
 import type { Notation } from '../units/notation.ts';
@@ -24,7 +25,7 @@ const HANDS = ['left', 'right'] as const;
  * @example
  * ```ts
  * const tailsOnly = piecesOf(project, { ...BOTH_BOARDS, boards: ['tail'] });
- * console.log(tailsOnly.map(({ title, count }) => `${title}: make ${count}`));
+ * console.log(tailsOnly.map(({ title, count }) => `${title}: quantity ${count}`));
  * ```
  */
 export const piecesOf = (project: DrawnProject, choice: PieceChoice = BOTH_BOARDS): TemplatePiece[] =>
@@ -86,13 +87,13 @@ const drawerCorners = (
   only: Only | undefined,
 ): UnnamedCorner[] => {
   const { spec, front, back } = drawer;
-  const { offset, width } = spec.groove;
+  const { offset, width, stopped } = spec.groove;
   const groove = { offset, width };
   const common = { names: [spec.name], count: spec.count, units, stem };
-  const side = (hand: string, end: string): BoardEnd => ({
+  const side = (hand: string, end: string, stop?: Pick<GrooveMark, 'stopped'>): BoardEnd => ({
     part: `${hand} side`,
     end,
-    ...(spec.bottom.hold.kind === 'groove' && { groove }),
+    ...(spec.bottom.hold.kind === 'groove' && { groove: { ...groove, ...stop } }),
   });
   const fronts = HANDS.map(
     (hand): UnnamedCorner => ({
@@ -102,7 +103,7 @@ const drawerCorners = (
       pinBoard: { part: 'front', end: `${hand} end`, groove, ...behindLip(drawer.sizes) },
       letter: cornerLetter('front', hand),
       hand,
-      tailBoard: side(hand, 'front end'),
+      tailBoard: side(hand, 'front end', stopped === undefined ? {} : { stopped }),
     }),
   );
   const backs = HANDS.toReversed().map(

@@ -23,6 +23,7 @@ import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
 import { gapSheets } from '../sheets/gapSheets.ts';
 import { guidePiece } from '../sheets/guide/drawGuide.ts';
+import { guideNote } from '../sheets/guide/guideNote.ts';
 import type { NamedGuide } from '../sheets/guide/guidesToMake.ts';
 import { nameNumbers, numbersByName } from '../sheets/nameNumbers.ts';
 import { BOTH_BOARDS, type PieceChoice } from '../sheets/template/cornerPieces.ts';
@@ -194,8 +195,8 @@ const templatesLayout = (project: Project, options: SheetOptions): Layout => {
   };
 };
 
-const guidesLayout = (project: Project, options: SheetOptions, guides: readonly NamedGuide[]): Layout =>
-  layoutOf(
+const guidesLayout = (project: Project, options: SheetOptions, guides: readonly NamedGuide[]): Layout => ({
+  ...layoutOf(
     project,
     options,
     explained(
@@ -203,7 +204,9 @@ const guidesLayout = (project: Project, options: SheetOptions, guides: readonly 
       guides.filter(bearsNumber).map(({ titles }) => titles),
     ),
     guides.map(({ guide, titles }) => guidePiece(guide, titles)),
-  );
+  ),
+  legend: (width: number) => guideNote(project.units, width),
+});
 
 /** What the numbers in shortened names stand for; no page where there are none. */
 const explained = (title: string, named: readonly ShortName[]): LeadingPages =>

@@ -21,7 +21,7 @@ export interface DrawnFile {
 export const svgFiles = (pieces: readonly Piece[], tools: SvgTools, plan?: string): DrawnFile[] =>
   pieces.map((piece) => {
     const name = `${piece.name}.svg`;
-    const title = `${piece.title}, make ${piece.count}`;
+    const title = `${piece.title}, quantity ${piece.count}`;
     return {
       name,
       text: () => renderSvg(piece.draw(NO_SPLITS), { title, description: pieceMark(plan, name) }, tools),

@@ -88,7 +88,7 @@ export const contents = (
 
 const FOLDED = [
   'Cut out on the outline, fold on the long-dash-dot lines.',
-  'Cut on the outline, fold on the dashes.',
+  'Cut out. Fold on the long-dash-dot lines.',
   'Cut out, then fold.',
 ];
 
@@ -150,13 +150,13 @@ const about = (piece: TemplatePiece, pages: readonly number[], cell: Cell): Mark
   const start = left + room.width + GAP.words;
   const wide = left + width - GAP.words - start;
   const [item, ...rest] = piece.caption;
-  const make = `make ${piece.count}`;
+  const quantity = `quantity ${piece.count}`;
   const where = pageWords(pages);
   const [part = '', ...more] = rest;
-  const listed = [...rest.map((text) => [text]), [make], where];
+  const listed = [...rest.map((text) => [text]), [quantity], where];
   const joined = [
     [rest.join(', '), [part, ...more.slice(1)].join(', ')],
-    where.map((text) => `${make}, ${text}`),
+    where.map((text) => `${quantity}, ${text}`),
   ];
   const held = Math.floor(height / LINE);
   const whole = wrapText(item, (line) => textWidth(line, SMALL, 'bold') <= wide);
@@ -178,4 +178,8 @@ const about = (piece: TemplatePiece, pages: readonly number[], cell: Cell): Mark
 const pageWords = (pages: readonly number[]): string[] =>
   pages.length === 1
     ? [`page ${pages[0]}`]
-    : [`pages ${pages.join(', ')}`, `pages ${pages[0]} to ${pages.at(-1)}`, `p. ${pages[0]}–${pages.at(-1)}`];
+    : [
+        `pages ${pages.join(', ')}`,
+        `pages ${pages[0]} to ${pages.at(-1)}`,
+        `pages ${pages[0]}–${pages.at(-1)}`,
+      ];

@@ -30,7 +30,7 @@ const drawn = (...options: string[]) => {
   const file = join(out, readdirSync(out).find((name) => name.endsWith('templates.pdf')) ?? '');
   const text = run('pdftotext', '-raw', file, '-').replace(/\s+/gu, ' ');
   return {
-    templates: text.match(/make \d+|× \d+/gu)?.length ?? 0,
+    templates: text.match(/quantity \d+|qty \d+/gu)?.length ?? 0,
     parts: new Set(
       text.match(/(?<=· )(?:left side|right side|front|back)/gu)?.map((part) => part.split(' ').at(-1)),
     ),

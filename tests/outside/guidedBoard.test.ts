@@ -130,7 +130,7 @@ describe('its DXF file, read again by dxf-parser', () => {
     stem: 'buttons-front',
     units: 'mm',
     ends: ['front'],
-    edge: ['reference edge', 'ref. edge'],
+    edge: ['reference edge', 'reference'],
     upper: 'upper edge',
   };
 

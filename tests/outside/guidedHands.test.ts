@@ -32,7 +32,7 @@ const saidOn = (spec: JointSpec, board: 'tail' | 'pin', end: 'front' | 'back'): 
     stem: 'tray',
     units: 'mm',
     ends: [end],
-    edge: ['reference edge', 'ref. edge'],
+    edge: ['reference edge', 'reference'],
     upper: 'upper edge',
   })
     .draw(NO_SPLITS)

@@ -316,7 +316,7 @@ describe('the PDF of a corner', () => {
       'OUTSIDE FACE',
       'lap 5 mm',
       'slope 1:8',
-      'make 1',
+      'quantity 1',
     ])
       expect(text).toContain(words);
   });

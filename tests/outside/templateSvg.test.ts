@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Resvg } from '@resvg/resvg-js';
@@ -187,9 +187,59 @@ describe('the SVG files of a corner', () => {
 
   it('keep their words where a reader of screens finds them', () => {
     const svg = fileOf('lapped-pin-board-a.svg');
-    expect(svg).toContain('<title>lapped, pin board, left corner, corner A, make 1</title>');
+    expect(svg).toContain('<title>lapped, pin board, left corner, corner A, quantity 1</title>');
     for (const words of ['lapped · pin board', 'INSIDE FACE', 'lap 5 mm', 'slope 1:8', 'END'])
       expect(svg).toMatch(new RegExp(`aria-label="[^"]*${words}`));
+  });
+});
+
+describe("a stopped groove in a through-jointed drawer's sides", () => {
+  // Of the plan: fronts of 19 mm with a groove 5 deep, so a bottom's front edge lies 14 mm from the sides' ends.
+  const PLAN = `
+stock: {front: {thickness: 19}, side: {thickness: 12}, back: {thickness: 12}}
+joint: {kind: through}
+groove: {offset: 10, width: 6, depth: 5}
+drawers:
+  - {name: early, groove: {stopped: 4}, opening: {width: 280, height: 90, depth: 320}}
+  - {name: late, groove: {stopped: auto}, opening: {width: 280, height: 90, depth: 320}}
+  - {name: open, opening: {width: 280, height: 90, depth: 320}}
+`;
+  beforeAll(() => {
+    const plan = join(folder, 'stopped.yaml');
+    writeFileSync(plan, PLAN);
+    said('draw', '--as', 'svg', '--out', join(folder, 'stopped'), plan);
+  });
+
+  it.each([
+    ['early-left-side-a', 4],
+    ['late-left-side-a', 14],
+    ['late-right-side-b', 14],
+    ['open-left-side-a', 0],
+    // Of all three, where the groove runs out as far as the back.
+    ['early-left-side-d', 0],
+  ])('is cut by the ink of %s from %f mm on, and is not seen on the end', async (name, stop) => {
+    const groups = groupsOf(readFileSync(join(folder, 'stopped', `${name}.svg`), 'utf8'));
+    const folds = segmentsOf(groups.get('fold') ?? []).map(([[x]]) => x);
+    const grooves = segmentsOf(groups.get('groove') ?? []);
+    const points = grooves.flat();
+    const [first = Number.NaN] = points.map(([x]) => x);
+    const [arris = Number.NaN] = folds.toSorted((a, b) => Math.abs(a - first) - Math.abs(b - first));
+    // None is on the end, between the folds.
+    for (const [x] of points) expect(x <= Math.min(...folds) || x >= Math.max(...folds)).toBe(true);
+    const along = points.map(([x]) => Math.abs(x - arris));
+    const heights = points.map(([, y]) => y);
+    const [from, to] = [Math.min(...along), Math.max(...along)];
+    const width = Math.max(...heights) - Math.min(...heights);
+    expect([from, width]).toEqual([expect.closeTo(stop, 3), expect.closeTo(6, 3)]);
+    // Closed by one upright line where it stops, and by none where it runs out.
+    expect(grooves.filter(([a, b]) => Math.abs(a[0] - b[0]) < 1e-3)).toHaveLength(stop === 0 ? 0 : 1);
+
+    const { Manifold } = await startSolids();
+    const cut = (x0: number, x1: number) => Manifold.cube([x1 - x0, 5, 6]).translate([x0, 0, 0]);
+    const groove = cut(from, to);
+    expect(groove.intersect(cut(0, 1)).isEmpty()).toBe(stop > 0);
+    // All of the bottom's edge that lies in the side finds its groove.
+    expect(cut(14, to).subtract(groove).volume()).toBeLessThan(0.1);
   });
 });
 

@@ -25,8 +25,8 @@ test('a frame on A4 names plan, page, paper and 100 %, and what to measure', () 
   expect(textsOf(frame).map(({ text }) => text)).toEqual([
     'Haberdashery chest',
     'page 3 of 12 · A4 · print at 100 %',
-    'measure this bar and the upright one: 100 mm',
-    'measure this bar too, 100 mm: a printer may err one way only',
+    'measure this check bar and the upright one: 100 mm',
+    'measure this check bar too, 100 mm: a printer may be out in one direction only',
   ]);
 });
 
@@ -45,7 +45,7 @@ test('both check bars are 100 mm with a tick each 10 mm, on A5 either way too', 
 test('a frame in inches gives the lengths of the bars in inches too', () => {
   const printable = printableBox({ width: 215.9, height: 279.4 }, 6, undefined);
   const words = textsOf(drawFrame(printable, { ...facts, unit: 'in' })).map(({ text }) => text);
-  expect(words[2]).toBe('measure this bar and the upright one: 4"');
+  expect(words[2]).toBe('measure this check bar and the upright one: 4"');
 });
 
 test('a corrected page names the printer and its error, as far as there is room', () => {

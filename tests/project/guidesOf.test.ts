@@ -58,6 +58,11 @@ describe('the guides of a drawer', () => {
       "Buttons back, back: tail groove's upper edge",
       'Buttons back, back: pin reference edge',
     ]);
+    // Slips carry the groove, so the sides have none to be marked from.
+    const hold = { kind: 'slips', width: 12, height: 20 } as const;
+    expect(edgesOf({ bottom: { kind: 'panel', slack: 0.5, hold } })[2]).toBe(
+      "Buttons back, back: tail back's lower edge",
+    );
     const ofFront = (bottom: number) => edgesOf({ lip: { sides: 6, top: 6, bottom } })[1];
     expect(ofFront(6)).toBe("Buttons front, front: pin rebate's lower edge");
     expect(ofFront(0)).toBe('Buttons front, front: pin reference edge');

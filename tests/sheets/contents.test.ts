@@ -56,9 +56,9 @@ describe('the contents', () => {
     const text = page === undefined ? '' : wordsOf(page);
     expect(text).toContain('Haberdashery chest');
     expect(pieces).toHaveLength(8);
-    expect(text).toContain('Buttons left side · A front end make 2 page 3');
-    expect(text).toContain('Buttons front · A left end make 2 page 4');
-    expect(text).toContain('Buttons back · D left end make 2 page 10');
+    expect(text).toContain('Buttons left side · A front end quantity 2 page 3');
+    expect(text).toContain('Buttons front · A left end quantity 2 page 4');
+    expect(text).toContain('Buttons back · D left end quantity 2 page 10');
   });
 
   it('distinguish the flat templates of a board by their faces, and mention no folds where there are none', () => {
@@ -76,7 +76,7 @@ describe('the contents', () => {
     expect(text).toContain('Cut out on the outline, fold on the long-dash-dot lines. Buttons left side · A');
     expect(textOf(unfolded)).toContain('Cut out on the outline. Buttons left side · A');
     for (const face of ['inside face', 'end grain', 'outside face'])
-      expect(text).toContain(`Buttons left side · A front end ${face} make 1`);
+      expect(text).toContain(`Buttons left side · A front end ${face} quantity 1`);
     const captions = pieces.map(({ caption }) => caption.join());
     expect(new Set(captions).size).toBe(captions.length);
   });
@@ -159,7 +159,7 @@ describe('the contents', () => {
     const on = (count: number) => drawn(pieces.slice(0, count), area, undefined, needed);
     expect(on(40)).toHaveLength(1);
     expect(on(60)).toHaveLength(1);
-    expect(on(64).map((page) => wordsOf(page).match(/make 1/gu)?.length)).toEqual([32, 32]);
+    expect(on(64).map((page) => wordsOf(page).match(/quantity 1/gu)?.length)).toEqual([32, 32]);
     expect([on(40), on(60), on(64)].flat().flatMap(sheetFaults)).toEqual([]);
   });
 

@@ -36,7 +36,7 @@ const TITLES: GuideTitles = {
   stem: 'buttons-front',
   units: 'mm',
   ends: ['front'],
-  edge: ['reference edge', 'ref. edge'],
+  edge: ['reference edge', 'reference'],
   upper: 'upper edge',
 };
 const piece = guidePiece(GUIDE, TITLES);
@@ -130,7 +130,7 @@ describe('a guide as a piece', () => {
       'Buttons, front · guide for the pins',
       'bush 16 mm',
       'straight cutter 8 mm',
-      'set 14 mm deep',
+      'depth 14 mm',
       'INSIDE FACE against the fence',
       'END up',
       'reference edge on its line',
@@ -158,7 +158,7 @@ describe('a guide as a piece', () => {
       .map(({ text }) => text)
       .join('; ');
     expect(said).toMatch(/INSIDE FACE up, (REBATE’S )?SHOULDER/u);
-    expect(said).toMatch(/fence (less than|under) 15 mm thick/u);
+    expect(said).toMatch(/fence’s thickness (less than|under) 15 mm/u);
     expect(said).not.toContain('END');
   });
 

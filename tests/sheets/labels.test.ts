@@ -15,12 +15,18 @@ import { cornerOf, everyPiece, grooved, textsOf, wordsOf } from './pieces.ts';
 
 const anyHand = fc.constantFrom('left' as const, 'right' as const);
 
-/** A groove that the lowest tail hides, where that is wide enough for one. */
-const grooveIn = ({ tails: [lowest] }: KnownJoint, part: number): GrooveMark | undefined => {
+/** A groove that the lowest tail hides, where that is wide enough for one; on every other joint it stops short of the end. */
+const grooveIn = ({ tails: [lowest], depth }: KnownJoint, part: number): GrooveMark | undefined => {
   const [from, to] = lowest?.base ?? [0, 0];
   const room = to - from - 2;
   const width = 1 + part * (room - 1);
-  return room < 1 ? undefined : { offset: from + 1 + (1 - part) * (room - width), width };
+  return room < 1
+    ? undefined
+    : {
+        offset: from + 1 + (1 - part) * (room - width),
+        width,
+        ...(part > 0.5 && { stopped: part * (depth - 1) }),
+      };
 };
 
 /** Whether some word of a piece says one of these. */
@@ -145,8 +151,8 @@ describe('the labels of a piece', () => {
             [`Buttons · ${part}`, `Buttons ${part}`, `Butt… ${part}`],
             ['C'],
             [`slope 1:${run}`, `1:${run}`],
-            ['make 2', '× 2'],
-            ['← reference edge', '← ref. edge', '← edge', '↓ reference edge', '↓ ref. edge', '↓ edge'],
+            ['quantity 2', 'qty 2'],
+            ['reference edge', 'reference', 'edge'].flatMap((edge) => [`← ${edge}`, `↓ ${edge}`]),
             ['50 mm', '20 mm', '10 mm'],
             [front ? 'left end' : 'front end'],
             ...(front && kind === 'lapped' ? [[`lap ${Number(joint.pinBoard.lap.toFixed(2))} mm`]] : []),
@@ -191,7 +197,9 @@ describe('the labels of a piece', () => {
     fc.assert(
       fc.property(knownJoint, fc.boolean(), anyHand, (known, flat, hand) => {
         for (const piece of everyPiece(cornerOf(known, { hand }), flat)) {
-          const pointing = textsOf(piece.draw(NO_SPLITS)).filter(({ text }) => / edge$/.test(text));
+          const pointing = textsOf(piece.draw(NO_SPLITS)).filter(({ text }) =>
+            /^. (reference|edge)/.test(text),
+          );
           expect(pointing.length).toBeGreaterThan(0);
           for (const { text, turn } of pointing)
             expect([turn, text[0]]).toEqual([turn, turn === 0 ? '↓' : '←']);
@@ -206,7 +214,7 @@ describe('the labels of a piece', () => {
     const named: Readonly<Record<string, readonly string[]>> = {
       inside: ['INSIDE FACE', 'INSIDE', ...onFlap('INSIDE FACE'), ...onFlap('INSIDE')],
       outside: ['OUTSIDE FACE', 'OUTSIDE', ...onFlap('OUTSIDE FACE'), ...onFlap('OUTSIDE')],
-      end: ['END'],
+      end: ['END GRAIN', 'END'],
     };
     fc.assert(
       fc.property(knownJoint, anyName, fc.boolean(), (known, item, flat) => {

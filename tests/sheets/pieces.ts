@@ -23,12 +23,15 @@ export const cornerOf = (
   ...more,
 });
 
-/** The same with a groove in both boards. */
-export const grooved = (corner: Corner, groove: GrooveMark): Corner => ({
-  ...corner,
-  tailBoard: { ...corner.tailBoard, groove },
-  pinBoard: { ...corner.pinBoard, groove },
-});
+/** The same with a groove in both boards; it may stop short of the tail board's end. */
+export const grooved = (corner: Corner, groove: GrooveMark): Corner => {
+  const { stopped: _, ...through } = groove;
+  return {
+    ...corner,
+    tailBoard: { ...corner.tailBoard, groove },
+    pinBoard: { ...corner.pinBoard, groove: through },
+  };
+};
 
 export const pieceOf = (corner: Corner, board: JointBoard): Piece => {
   const [piece] = cornerPieces(corner, { boards: [board], flat: false, rods: false });

@@ -34,7 +34,7 @@ describe('the short wordings of names', () => {
       'Letter…upper',
       'Le…upper',
     ]);
-    expect(lower?.shorter.at(-1)).toBe('no. 2');
+    expect(lower?.shorter.at(-1)).toBe('Le…lower');
   });
 
   it('have their place in the list as a number where neither does', () => {

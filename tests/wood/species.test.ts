@@ -163,7 +163,7 @@ describe('findWood', () => {
     expect(findWood('cherry', own)).toMatchObject({ value: { name: 'Cherry, black', source: 'handbook' } });
     const result = findWood('plumb', own);
     expect(result.ok ? '' : result.complaints.map(({ says }) => speak(says, 'mm')).join()).toContain(
-      'the closest names are Plum 2; ',
+      'the closest names are "Plum 2"; ',
     );
   });
 });

@@ -26,12 +26,7 @@ export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
     drawPath(boards, board(tailFace.x0, tailEnd.x1) + board(pinEnd.x0, pinFace.x1));
     drawPath(wood, areas([...sheet.tails, ...sheet.tips]));
     drawPath(waste, areas([...sheet.tailWaste, ...sheet.sockets, ...sheet.faceSockets]));
-    drawPath(
-      groove,
-      sheet.groove === undefined
-        ? ''
-        : [sheet.groove.from, sheet.groove.to].map((u) => grooveAt(sheet, level, u)).join(''),
-    );
+    drawPath(groove, sheet.groove === undefined ? '' : groovePath(sheet, sheet.groove, level));
     drawPath(
       outline,
       [
@@ -52,20 +47,24 @@ export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
   };
 };
 
-/** One edge of the groove: on the inside of the side it is hidden, on the front's inside and in both ends it is seen. */
-const grooveAt = (
-  { tailFace, tailEnd, pinEnd, pinFace, groove }: CornerSheet,
+/**
+ * The groove's edges: on the inside of the side they are hidden, on the front's inside and in both ends they are seen. A
+ * groove that stops short of the side's end is closed there and not seen in it.
+ */
+const groovePath = (
+  { tailFace, tailEnd, pinEnd, pinFace, y }: CornerSheet,
+  { from, to, depth, stop }: NonNullable<CornerSheet['groove']>,
   level: (x0: number, x1: number, u: number) => string,
-  u: number,
-): string => {
-  const depth = groove?.depth ?? 0;
-  return [
-    level(tailFace.x0, tailFace.x1, u),
-    level(tailEnd.x1 - depth, tailEnd.x1, u),
-    level(pinEnd.x1 - depth, pinEnd.x1, u),
-    level(pinFace.x0, pinFace.x1, u),
+): string =>
+  [
+    ...[from, to].flatMap((u) => [
+      level(tailFace.x0, stop ?? tailFace.x1, u),
+      ...(stop === undefined ? [level(tailEnd.x1 - depth, tailEnd.x1, u)] : []),
+      level(pinEnd.x1 - depth, pinEnd.x1, u),
+      level(pinFace.x0, pinFace.x1, u),
+    ]),
+    ...(stop === undefined ? [] : [`M${px(stop)} ${px(y(from))}V${px(y(to))}`]),
   ].join('');
-};
 
 /** The break line where a board extends beyond the drawing. */
 const breakLine = (x: number, from: number, to: number): string =>

@@ -51,6 +51,8 @@ export interface CornerSheet {
     readonly to: number;
     /** Its depth in px. */
     readonly depth: number;
+    /** x at which it stops short of the tail board's end, or undefined where it runs out there. */
+    readonly stop: number | undefined;
   };
 }
 
@@ -147,7 +149,12 @@ export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): Corn
       ];
     }),
     ...(groove && {
-      groove: { from: groove.offset, to: groove.offset + groove.width, depth: groove.depth * scale },
+      groove: {
+        from: groove.offset,
+        to: groove.offset + groove.width,
+        depth: groove.depth * scale,
+        stop: groove.stopped === undefined ? undefined : tailFace.x1 - groove.stopped * scale,
+      },
     }),
   };
 };

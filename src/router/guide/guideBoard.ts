@@ -4,6 +4,7 @@ import type { Interval, Joint } from '../../joint/joint.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON, roundUp } from '../../units/epsilon.ts';
 import { atLeast, mm, say, soldAtMost } from '../../units/phrase.ts';
+import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
 import type { Cutter } from '../limits/cutter.ts';
 import { checkBush } from '../limits/cutting.ts';
 import { BUSHES } from '../limits/soldSizes.ts';
@@ -41,6 +42,15 @@ export interface GuideBoard {
   /** Solid from front to back over these, measured from the reference edge: the guide's ends and its fingers. */
   readonly fingers: readonly Interval[];
 }
+
+/**
+ * Least and greatest thickness of the sheet material, in mm, by the maker's unit: stiff enough to stay flat, and the
+ * cutter reaches through it (common practice). A bush's collar longer than this would meet the work.
+ */
+export const SHEET: Readonly<Record<Unit, Interval>> = {
+  mm: [6, 12],
+  in: [MM_PER_INCH / 4, MM_PER_INCH / 2],
+};
 
 /** The narrowest finger that a bush may bear on, in mm (common practice for 6 to 12 mm sheet). */
 const LEAST_FINGER = 3;

@@ -210,7 +210,7 @@ const letteringOf = (guide: GuideBoard, titles: GuideTitles): Lettering => {
       ),
     ],
     about: [
-      textLabel('regular', `bush ${length(bush)}`),
+      textLabel('regular', `guide bush ${length(bush)}`, `bush ${length(bush)}`),
       textLabel(
         'regular',
         `${cutter.kind} cutter ${length(cutter.diameter)}`,
@@ -218,10 +218,10 @@ const letteringOf = (guide: GuideBoard, titles: GuideTitles): Lettering => {
       ),
       textLabel(
         'regular',
-        `set ${length(cutter.depth)} deep below the guide`,
-        `${length(cutter.depth)} below guide`,
+        `cutter’s depth ${length(cutter.depth)} below the guide`,
+        `depth ${length(cutter.depth)} below the guide`,
       ),
-      ...guide.byHand.map((which) => textLabel('regular', `${which} half space by hand`, `${which} by hand`)),
+      ...guide.byHand.map((which) => textLabel('regular', `${which} half space by hand`)),
       scaleBar(units),
     ],
     place: placeLabels(guide, titles),
@@ -266,8 +266,8 @@ const placeLabels = (
             ),
             textLabel(
               'regular',
-              `fence less than ${formatLength(rebate, units)} thick, clear of the lip`,
-              `fence under ${formatLength(rebate, units)} thick`,
+              `fence’s thickness less than ${formatLength(rebate, units)}, clear of the lip`,
+              `fence’s thickness under ${formatLength(rebate, units)}`,
             ),
           ]
       : [

@@ -110,6 +110,7 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
       upper,
       units,
       lengths: lengths.map(({ word, of }) => [word, of(joint)]),
+      ...(groove?.stopped !== undefined && { grooveStops: groove.stopped }),
     },
     ...(groove && { groove }),
   };

@@ -9,6 +9,8 @@ import { centredWord, WORD_ROOM } from './word.ts';
 export interface GrooveMark {
   readonly offset: number;
   readonly width: number;
+  /** Distance from the board's end to where the groove stops short of it, on the joint, mm; absent where it runs through. */
+  readonly stopped?: number;
 }
 
 /** Heights of the groove's name: within the groove, or above a groove that is too narrow, and clear of the face-edge mark. */
@@ -26,13 +28,15 @@ export const grooveZone = (groove: GrooveMark): readonly [from: number, to: numb
   nameRoom(groove)[1],
 ];
 
-/** Two thin dashed lines across the inside face. */
-export const grooveLines = ({ offset, width }: GrooveMark, { band, at }: PlacedBand): StrokeMark =>
-  stroke(
-    'groove',
-    'groove',
-    [offset, offset + width].map((y) => line(at(0), y, at(band.width), y)),
-  );
+/** The groove's edges across the inside face, and its end where it stops there: thin dashed lines. */
+export const grooveLines = ({ offset, width, stopped }: GrooveMark, { band, at }: PlacedBand): StrokeMark => {
+  const top = offset + width;
+  const from = at(stopped ?? 0);
+  return stroke('groove', 'groove', [
+    ...[offset, top].map((y) => line(from, y, at(band.width), y)),
+    ...(stopped === undefined ? [] : [line(from, offset, from, top)]),
+  ]);
+};
 
 /**
  * The groove's name in the grip.

@@ -8,7 +8,7 @@ import { edgeMark } from './edgeMark.ts';
 import { SMALL } from './lettering.ts';
 
 /** A sign on templates that the legend explains. */
-export type Sign = 'waste' | 'fold' | 'edge' | 'lap';
+export type Sign = 'waste' | 'fold' | 'edge' | 'lap' | 'tips' | 'bases';
 
 /** Height of every sign, that of capitals, mm. */
 const HEIGHT = CAP_HEIGHT * SMALL;
@@ -72,9 +72,20 @@ const ENTRIES: Readonly<Record<Sign, Entry>> = {
     marks: [level('lap', 11)],
     means: ['lap: stop here', 'lap: stop here', 'lap: stop'],
   },
+  // Names of a rod's edges.
+  tips: {
+    width: 0,
+    marks: [],
+    means: ['TIPS: tails at the end', 'TIPS: at the end', 'TIPS: at the end'],
+  },
+  bases: {
+    width: 0,
+    marks: [],
+    means: ['BASES: tails at the baseline', 'BASES: at the baseline', 'BASES: at the baseline'],
+  },
 };
 
-const SIGNS: readonly Sign[] = ['waste', 'fold', 'edge', 'lap'];
+const SIGNS: readonly Sign[] = ['waste', 'fold', 'edge', 'lap', 'tips', 'bases'];
 
 /** A sign with its words, in its place: mm from the left, and the row from the top. */
 interface Set {

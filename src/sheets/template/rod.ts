@@ -50,7 +50,7 @@ export const rod = (name: string, joint: Joint, board: Titles, pinBoard: OtherBo
     title: `${titles.item}, ${titles.part}, corner ${titles.corner}`,
     caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end],
     itemName: titles,
-    signs: ['waste', 'edge'],
+    signs: ['waste', 'edge', 'tips', 'bases'],
     count: titles.count,
     copies: 1,
     width: WIDTH,
@@ -102,7 +102,13 @@ const notes = ({ part, jointFrom, units }: Titles, other: OtherBoard): Label[] =
     textLabel('regular', `hatched: waste of the ${part}`, 'hatched: waste'),
     textLabel('regular', `on the ${other.part} the tails are waste`, `${other.part}: tails are waste`),
     ...(jointFrom > 0
-      ? [textLabel('regular', `${other.part} from the line ${up} above`, `${other.part} from ${up} up`)]
+      ? [
+          textLabel(
+            'regular',
+            `${other.part} starts at the line ${up} above`,
+            `${other.part} starts ${up} above`,
+          ),
+        ]
       : []),
     ...(edge === undefined ? [] : [textLabel('regular', `${other.part} from the ${edge}`)]),
   ];

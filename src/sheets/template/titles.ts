@@ -19,6 +19,8 @@ export interface Titles extends ShortName {
   readonly slope: Slope;
   /** Lengths of the board that its kind of joint has, such as a lap, mm, each with its word. */
   readonly lengths?: readonly (readonly [word: string, length: number])[];
+  /** Distance from the board's end to where its groove stops, mm; absent where it does not. */
+  readonly grooveStops?: number;
   /** The edge that the template's lower edge is aligned with, from the fullest wording to the shortest. */
   readonly edge: readonly [string, ...string[]];
   /** Height of the joint's lower edge above that edge, mm. */
@@ -28,7 +30,7 @@ export interface Titles extends ShortName {
   readonly units: Notation;
 }
 
-export const REFERENCE_EDGE = ['reference edge', 'ref. edge', 'edge'] as const;
+export const REFERENCE_EDGE = ['reference edge', 'reference', 'edge'] as const;
 
 /** The edge that a front with a lip is marked from. */
 export const REBATE_EDGE = ["rebate's lower edge", 'rebate'] as const;
@@ -36,7 +38,7 @@ export const REBATE_EDGE = ["rebate's lower edge", 'rebate'] as const;
 const FACES: Readonly<Record<Surface, readonly [string, ...string[]]>> = {
   inside: ['INSIDE FACE', 'INSIDE'],
   outside: ['OUTSIDE FACE', 'OUTSIDE'],
-  end: ['END'],
+  end: ['END GRAIN', 'END'],
 };
 
 /** The length of a whole piece up the board, mm, to check when its parts are taped. */
@@ -69,7 +71,7 @@ const aboutLabels = ({ end, slope, count, lengths = [], units }: Titles, share: 
   ...(share === 'first'
     ? []
     : [
-        textLabel('regular', `make ${count}`, `× ${count}`),
+        textLabel('regular', `quantity ${count}`, `qty ${count}`),
         ...lengths.map(([word, length]) => textLabel('regular', `${word} ${formatLength(length, units)}`)),
         scaleBar(units),
       ]),
@@ -86,12 +88,19 @@ export const edgeLabel = ({ edge }: Titles, arrow: '←' | '↓'): Label =>
 
 const faceLabel = (face: Surface): Label => textLabel('bold', ...FACES[face]);
 
-const BASELINE = textLabel('regular', 'baseline', 'base l.');
+const BASELINE = textLabel('regular', 'baseline');
 
 /** Where a joint starts that does not start at the board's reference edge. */
 const startLabels = ({ jointFrom, units }: Titles): Label[] => {
   const length = formatLength(jointFrom, units);
-  return jointFrom > 0 ? [textLabel('regular', `joint starts ${length} above`, `joint ${length} up`)] : [];
+  return jointFrom > 0 ? [textLabel('regular', `joint starts ${length} above`, `joint ${length} above`)] : [];
+};
+
+/** Where the groove on the inside face stops. */
+const stopLabels = ({ grooveStops, units }: Titles): Label[] => {
+  if (grooveStops === undefined) return [];
+  const length = formatLength(grooveStops, units);
+  return [textLabel('regular', `groove stops ${length} from the end`, `groove stops ${length} from end`)];
 };
 
 /** The labels of one band of a piece. Every band has its name, corner and face. */
@@ -101,9 +110,10 @@ export const letteringOf = (titles: Titles, band: Surface, share: Share): Letter
   // The text runs away from the edge.
   place: [
     edgeLabel(titles, '←'),
-    ...startLabels(titles),
+    ...(share === 'second' ? [] : startLabels(titles)),
     faceLabel(band),
     ...(band === 'end' ? [] : [BASELINE]),
+    ...(band === 'inside' ? stopLabels(titles) : []),
   ],
 });
 
@@ -121,6 +131,7 @@ export const letteringOfTag = (titles: Titles, on: Surface, faces: readonly Surf
           flapLabel('bold', 'this flap', on),
           ...faces.filter((face) => face !== on).map((face) => flapLabel('regular', 'other flap', face)),
         ]),
+    ...(faces.includes('inside') ? stopLabels(titles) : []),
   ],
 });
 

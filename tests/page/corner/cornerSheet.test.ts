@@ -30,6 +30,16 @@ describe('cornerSheet', () => {
     expect(first?.map(([, u]) => u)).toEqual([6 + 15 / 7, 6, 6, 6, 6 + 15 / 7, 6 + 15 / 7]);
   });
 
+  it('begins a groove that stops short of the end at its distance from there', () => {
+    expect(sheet.groove).toMatchObject({ from: 11, to: 16, depth: 5 * 4, stop: undefined });
+    const stopped = cornerIn(
+      snapshotOf(CHEST.replace('width: 5, depth: 5}', 'width: 5, depth: 5, stopped: 6}')),
+      FRONT,
+    );
+    const { groove, tailFace } = cornerSheet(stopped, { ...frame, scale: 4 });
+    expect(tailFace.x1 - (groove?.stop ?? 0)).toBeCloseTo(6 * 4, 9);
+  });
+
   it('is as large as its frame lets it be', () => {
     expect(cornerSheet(corner, frame).scale).toBeCloseTo((500 - 100) / 75, 9);
     const narrow = cornerSheet(corner, { ...frame, width: 400, left: 40, gap: 50 });

@@ -15,7 +15,7 @@ const TITLES: GuideTitles = {
   stem: 'buttons-front',
   units: 'mm',
   ends: ['front'],
-  edge: ['reference edge', 'ref. edge'],
+  edge: ['reference edge', 'reference'],
   upper: 'upper edge',
 };
 
@@ -100,9 +100,9 @@ describe('guidePiece', () => {
     expect(said).toMatch(/Buttons, front · .*(tails|pins)/u);
     expect(said).toMatch(/bush 1[16] mm/u);
     expect(said).toMatch(/cutter (12\.7|8) mm/u);
-    expect(said).toMatch(/(set (9|14|15|16) mm deep below the guide|(9|14|15|16) mm below guide)/u);
+    expect(said).toMatch(/depth (9|14|15|16) mm below the guide/u);
     expect(said).toContain('fence');
-    expect(said).toMatch(/reference edge|ref\. edge/u);
+    expect(said).toMatch(/reference/u);
     expect(said).toContain('upper edge');
     expect(said).toContain('fence line');
     expect(said).toMatch(/FACE/u);

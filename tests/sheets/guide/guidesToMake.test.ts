@@ -38,8 +38,8 @@ describe('guidesToMake', () => {
       'mm',
     );
     expect(made.map(({ guide, titles }) => [guide.board, titles.item, titles.ends, titles.edge])).toEqual([
-      ['tail', 'Tray front', ['front'], ['reference edge', 'ref. edge', 'edge']],
-      ['pin', 'Tray front, Tray back', ['front', 'back'], ['reference edge', 'ref. edge', 'edge']],
+      ['tail', 'Tray front', ['front'], ['reference edge', 'reference', 'edge']],
+      ['pin', 'Tray front, Tray back', ['front', 'back'], ['reference edge', 'reference', 'edge']],
       ['tail', 'Tray back', ['back'], groove],
     ]);
   });

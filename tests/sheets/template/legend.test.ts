@@ -11,7 +11,8 @@ import { singleCorner } from '../../project/singleCorner.ts';
 import { cornerOf } from '../pieces.ts';
 import { sheetFaults, wordsOf } from '../sheetFaults.ts';
 
-const ALL: ReadonlySet<Sign> = new Set<Sign>(['waste', 'fold', 'edge', 'lap']);
+const FOLDED: ReadonlySet<Sign> = new Set<Sign>(['waste', 'fold', 'edge', 'lap']);
+const ALL: ReadonlySet<Sign> = new Set<Sign>(['waste', 'fold', 'edge', 'lap', 'tips', 'bases']);
 
 const signsOf = (kind: 'through' | 'lapped', choice: Partial<PieceChoice>): Sign[][] => {
   const common = { width: 96, tailBoard: 11, spacing: { kind: 'even', tails: 3 } } as const;
@@ -28,9 +29,12 @@ const signsOf = (kind: 'through' | 'lapped', choice: Partial<PieceChoice>): Sign
 };
 
 describe('the legend', () => {
-  it('explains on A4 the hatching, the fold, the arrow and the lap', () => {
-    expect(wordsOf(legend(ALL, 193))).toBe(
+  it('explains on A4 the hatching, the fold, the arrow and the lap, and with rods the names of their edges', () => {
+    expect(wordsOf(legend(FOLDED, 193))).toBe(
       'hatched = waste, cut away fold line up here: reference edge = lower edge lap: stop here',
+    );
+    expect(wordsOf(legend(ALL, 193))).toBe(
+      'waste fold reference = lower edge lap: stop TIPS: at the end BASES: at the baseline',
     );
   });
 
@@ -86,14 +90,14 @@ describe('the legend', () => {
     expect(signsOf('lapped', { boards: ['pin'], flat: true, rods: true })).toEqual([
       ['edge', 'waste'],
       ['edge', 'fold', 'lap', 'waste'],
-      ['edge', 'waste'],
+      ['bases', 'edge', 'tips', 'waste'],
     ]);
   });
 
   it('has room for every sign on any paper, on one row as long as it can, nothing over anything else', () => {
-    const rows = (width: number): number => {
-      const levels = legend(ALL, width).marks.flatMap((mark) => (mark.kind === 'text' ? [mark.at[1]] : []));
-      expect(levels).toHaveLength(4);
+    const rows = (signs: ReadonlySet<Sign>, width: number): number => {
+      const levels = legend(signs, width).marks.flatMap((mark) => (mark.kind === 'text' ? [mark.at[1]] : []));
+      expect(levels).toHaveLength(signs.size);
       return new Set(levels).size;
     };
     for (let width = 40; width <= 300; width += 0.5) {
@@ -106,8 +110,10 @@ describe('the legend', () => {
     // However narrow, each says which edge the reference edge is.
     for (let width = 40; width <= 300; width += 5)
       expect(wordsOf(legend(ALL, width))).toMatch(/reference (edge )?= lower edge/);
-    // A5 and larger; the narrowest that is allowed.
-    expect(rows(131)).toBe(1);
-    expect(rows(40)).toBeGreaterThan(1);
+    // A5 and larger, or A4 and larger with rods; the narrowest that is allowed.
+    expect(rows(FOLDED, 131)).toBe(1);
+    expect(rows(ALL, 193)).toBe(1);
+    expect(rows(FOLDED, 40)).toBeGreaterThan(1);
+    expect(rows(ALL, 40)).toBeGreaterThan(rows(FOLDED, 40));
   });
 });

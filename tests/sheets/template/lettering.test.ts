@@ -13,7 +13,7 @@ import {
 
 const lettering: Lettering = {
   name: [textLabel('bold', 'Buttons · left side', 'Butt… left side'), textLabel('bold', 'A')],
-  about: [textLabel('regular', 'slope 1:8', '1:8'), textLabel('regular', 'make 2', '× 2')],
+  about: [textLabel('regular', 'slope 1:8', '1:8'), textLabel('regular', 'quantity 2', 'qty 2')],
   place: [textLabel('regular', 'reference edge', 'edge'), textLabel('bold', 'INSIDE FACE', 'IN')],
 };
 
@@ -44,14 +44,14 @@ describe('setLettering', () => {
     const marks = setLettering(strip(120), lettering);
     expect(linesOf(marks)).toEqual([
       ['Buttons · left side', 'A'],
-      ['slope 1:8', 'make 2', 'reference edge', 'INSIDE FACE'],
+      ['slope 1:8', 'quantity 2', 'reference edge', 'INSIDE FACE'],
     ]);
     expect(sizesOf(marks)).toEqual(['5.00', '3.29']);
   });
 
   it('keeps the name on the outer side: last where that side is last', () => {
     expect(linesOf(setLettering(strip(120, { nameFirst: false }), lettering))).toEqual([
-      ['slope 1:8', 'make 2', 'reference edge', 'INSIDE FACE'],
+      ['slope 1:8', 'quantity 2', 'reference edge', 'INSIDE FACE'],
       ['Buttons · left side', 'A'],
     ]);
   });
@@ -61,7 +61,7 @@ describe('setLettering', () => {
     const marks = setLettering(strip(120, broad), lettering);
     expect(linesOf(marks)).toEqual([
       ['Buttons · left side', 'A'],
-      ['slope 1:8', 'make 2'],
+      ['slope 1:8', 'quantity 2'],
       ['reference edge', 'INSIDE FACE'],
     ]);
     expect(sizesOf(marks)).toEqual(['5.00', '3.29']);
@@ -71,7 +71,7 @@ describe('setLettering', () => {
     const marks = setLettering(strip(60), lettering);
     expect(linesOf(marks)).toEqual([
       ['Buttons · left side', 'A'],
-      ['slope 1:8', 'make 2'],
+      ['slope 1:8', 'quantity 2'],
       ['reference edge', 'INSIDE FACE'],
     ]);
     expect(sizesOf(marks)).toEqual(['3.29']);
@@ -79,7 +79,7 @@ describe('setLettering', () => {
 
   it('sets shorter wordings on a short area, but omits no label', () => {
     const lines = linesOf(setLettering(strip(31), lettering)).flat();
-    expect(lines.sort()).toEqual(['1:8', 'A', 'Butt… left side', 'IN', 'edge', '× 2']);
+    expect(lines.sort()).toEqual(['1:8', 'A', 'Butt… left side', 'IN', 'edge', 'qty 2']);
   });
 
   it('keeps the name and its letter on one line where it can, and skips wordings that save nothing', () => {
@@ -121,7 +121,7 @@ describe('a tag', () => {
         mark.kind === 'text' ? [mark.text] : [],
       );
       expect(texts.sort()).toEqual(
-        ['A', 'Buttons · left side', 'INSIDE FACE', 'make 2', 'reference edge', 'slope 1:8'].sort(),
+        ['A', 'Buttons · left side', 'INSIDE FACE', 'quantity 2', 'reference edge', 'slope 1:8'].sort(),
       );
     }
     expect(tagLength(12, lettering)).toBeGreaterThan(tagLength(24, lettering));

@@ -96,7 +96,7 @@ describe('a rod', () => {
     for (const [, y] of [...squares, ...segmentsOf(drawing, 'waste').flat()])
       expect(y).toBeGreaterThan(16 - 1e-9);
     const words = wordsOf(drawing);
-    expect(words.some((word) => /^back from (the line 16 mm above|16 mm up)$/.test(word))).toBe(true);
+    expect(words.some((word) => /^back starts (at the line )?16 mm above$/.test(word))).toBe(true);
     expect(words.filter((word) => word === 'NO TAIL')).toHaveLength(2);
     expect(words.filter((word) => /edge$/.test(word))).toEqual(['← reference edge']);
   });
