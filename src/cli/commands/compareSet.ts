@@ -67,7 +67,7 @@ const ofWidths = (options: CompareOptions): Comparison => {
   const unit = bareUnit(options);
   const read = optionReader(options, unit);
   const widths = read.lengths('widths');
-  const { spec, units, cutting, pitch, complaints } = readJointOptions({
+  const { name, spec, units, cutting, pitch, complaints } = readJointOptions({
     ...USUAL_BOARDS[unit],
     ...options,
     kind: options.kind ?? USUAL_FRONT,
@@ -84,11 +84,11 @@ const ofWidths = (options: CompareOptions): Comparison => {
       units,
     );
   return {
-    name: 'Bare widths',
+    name: options.name === undefined ? 'Bare widths' : name,
     units,
     family: laid.value.family,
     rows: laid.value.joints.map((joint) => ({ name: formatLength(joint.width, units), count: 1, joint })),
-    advice: [],
+    advice: laid.value.joints.flatMap(({ advice }) => advice),
   };
 };
 

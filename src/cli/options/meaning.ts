@@ -16,7 +16,8 @@ interface Line {
 /** Options that have no meaning where a condition holds. */
 interface Rule {
   readonly options: readonly string[];
-  where(line: Line): boolean;
+  /** Everywhere in the command unless given: then they are not in its help either. */
+  readonly where?: (line: Line) => boolean;
   readonly says: Phrase;
   readonly hint?: Phrase;
   readonly remedy?: Phrase;
@@ -51,7 +52,7 @@ const WITHOUT_FOLDER = (options: readonly string[]): Rule => ({
 
 const REMOVE = say`remove the option`;
 
-const NO_GUIDES: Omit<Rule, 'where'> = {
+const NO_GUIDES: Rule = {
   options: ['bush', 'pinBush'],
   says: say`a bush is for guides, and none are drawn here`,
   remedy: REMOVE,
@@ -110,12 +111,11 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
       where: (line) => !sheet(line, 'guides') && !drawnAs(line, 'svg') && !drawnAs(line, 'dxf'),
     },
   ],
-  lay: [{ ...NO_GUIDES, where: () => true }],
+  lay: [NO_GUIDES],
   compare: [
-    { ...NO_GUIDES, where: () => true },
+    NO_GUIDES,
     {
       options: ['straight'],
-      where: () => true,
       says: say`the look of a corner does not depend on the straight cutter`,
       remedy: REMOVE,
     },
@@ -128,15 +128,20 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
     },
     {
       options: ['width'],
-      where: (line) => line.has('widths'),
-      says: say`the widths are given by --widths already`,
+      says: say`the widths to compare are given by --widths`,
       remedy: REMOVE,
     },
     {
       options: ['name'],
-      where: (line) => line.has('widths'),
-      says: say`each corner here is called by its width`,
+      where: (line) => line.has('widths') && !line.has('out'),
+      says: say`the table is called nothing; a sheet is, by --out`,
       remedy: REMOVE,
+    },
+    {
+      options: ['graded', 'gradedFrom'],
+      where: (line) => line.has('widths') && !line.has('out'),
+      says: say`the table shows mean widths, which a grade leaves as they are`,
+      remedy: say`draw the corners by --out, or remove the option`,
     },
     {
       options: ['units', 'fractions'],
@@ -278,7 +283,8 @@ const withoutMeaning = (command: Command): Complaint[] => {
   const told = new Map<string, Complaint>();
   for (const { options, where, ...complaint } of MEANINGLESS[command.name()] ?? [])
     for (const option of options)
-      if (has(option) && !told.has(option) && where(line)) told.set(option, { at: [option], ...complaint });
+      if (has(option) && !told.has(option) && (where?.(line) ?? true))
+        told.set(option, { at: [option], ...complaint });
   return [...told.values()];
 };
 
@@ -286,11 +292,12 @@ const withoutMeaning = (command: Command): Complaint[] => {
 export const refuseMeaningless = (program: Command): void => {
   const counts = new Map<string, number>();
   for (const command of program.commands)
-    for (const option of command.options)
-      command.on(`option:${option.name()}`, () => {
-        const key = option.attributeName();
-        counts.set(key, (counts.get(key) ?? 0) + 1);
-      });
+    for (const option of command.options) {
+      const key = option.attributeName();
+      command.on(`option:${option.name()}`, () => counts.set(key, (counts.get(key) ?? 0) + 1));
+      if (MEANINGLESS[command.name()]?.some(({ options, where }) => !where && options.includes(key)))
+        option.hideHelp();
+    }
   program.hook('preSubcommand', () => counts.clear());
   program.hook('preAction', (_, command) => {
     const repeated = [...counts].flatMap(([option, count]): Complaint[] =>
