@@ -22,30 +22,16 @@ export const loadProject = async (plan: string | undefined, options: JointOption
 };
 
 /** Complaints of tools that are typed, and cut nothing of a project. */
-const unusedTools = (options: JointOptions, project: Project): Complaint[] => {
-  const straight = namedCorners(project).some(({ joint }) => kindOf(joint).sockets !== 'stopped');
-  return (['straight', 'pinBush'] as const)
-    .filter((key) => options[key] !== undefined)
-    .flatMap((key): Complaint[] =>
-      !straight
-        ? [
-            {
-              at: [key],
-              says: say`no pins here are cut with a straight cutter`,
-              remedy: say`remove the option`,
-            },
-          ]
-        : key === 'pinBush' && project.cutting?.bush === undefined
-          ? [
-              {
-                at: [key],
-                says: say`it goes beside the dovetail cutter's bush, which is missing`,
-                hint: say`--bush 16`,
-              },
-            ]
-          : [],
-    );
-};
+const unusedTools = (options: JointOptions, project: Project): Complaint[] =>
+  namedCorners(project).some(({ joint }) => kindOf(joint).sockets !== 'stopped')
+    ? []
+    : (['straight', 'pinBush'] as const)
+        .filter((key) => options[key] !== undefined)
+        .map((key) => ({
+          at: [key],
+          says: say`no pins here are cut with a straight cutter`,
+          remedy: say`remove the option`,
+        }));
 
 const projectOfOptions = (options: JointOptions): Project => {
   const { spec, complaints, ...wish } = readJointOptions(options);

@@ -50,11 +50,6 @@ const OF_PLAN: readonly Row<WrittenPlan>[] = [
     where: (plan) => !cutsStraight(plan),
     because: say`no pins here are cut with a straight cutter`,
   },
-  {
-    keys: ['cutter.pinBush'],
-    where: ({ cutter }) => cutter?.bush === undefined,
-    because: say`no guides are drawn without cutter.bush`,
-  },
 ];
 
 /** A drawer, and the plan's keys with its own in their place. */
@@ -184,10 +179,14 @@ export const unusedKeys = (plan: WrittenPlan): Complaint[] => {
   return [...told, ...(isTold(['woods']) ? [] : unusedWoods(plan, drawers))];
 };
 
-/** Woods of a plan that nothing is made of. */
+/** Woods of a plan that no board is made of that moves. */
 const unusedWoods = ({ woods = [], stock }: WrittenPlan, drawers: readonly Case[]): Complaint[] => {
-  const species = [stock, ...drawers.map(({ own }) => own.stock)].flatMap((boards) =>
-    Object.values(boards ?? {}).flatMap((board) => board?.species ?? []),
+  const species = drawers.flatMap((drawer) =>
+    (['front', 'side', 'back', 'bottom'] as const).flatMap((part) =>
+      part === 'bottom' && isPanel(drawer)
+        ? []
+        : (drawer.own.stock?.[part]?.species ?? stock?.[part]?.species ?? []),
+    ),
   );
   const used = new Set(
     [...new Set(species)].flatMap((name) => {
@@ -197,5 +196,5 @@ const unusedWoods = ({ woods = [], stock }: WrittenPlan, drawers: readonly Case[
   );
   return woods
     .filter((wood) => !used.has(wood))
-    .map(({ name }) => tell(['woods', name], say`nothing is made of it`));
+    .map(({ name }) => tell(['woods', name], say`no board that moves is made of it`));
 };

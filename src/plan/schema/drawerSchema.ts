@@ -55,7 +55,9 @@ export const drawerKeys = (unit: Unit) => {
       ...optional({ kind: cornerKind().describe('The kind of the front corners. `lapped` unless given.') }),
       ...corner,
       ...ownLengthKeys(unit),
-    }).describe('The front corners.'),
+    }).describe(
+      'The front corners. Single corners take from it what they do not give, where their kind has it, but for their kind, `tails`, `pins` and `graded`.',
+    ),
     groove: group(
       '{offset: 10, width: 5, depth: 5}',
       optional({
