@@ -16,6 +16,7 @@ import { addSchema } from './commands/schema.ts';
 import { addSeason } from './commands/season.ts';
 import { addStart } from './commands/start.ts';
 import { addTrial } from './commands/trial.ts';
+import { refuseMeaningless } from './options/meaning.ts';
 
 declare const HALFPIN_VERSION: string | undefined;
 /** Defined by the build; the sources run without it. */
@@ -49,6 +50,7 @@ for (const add of [
 ])
   add(program);
 for (const command of program.commands) command.copyInheritedSettings(program);
+refuseMeaningless(program);
 
 const fail = (error: unknown): number => {
   if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : WRONG_INPUT;

@@ -1,20 +1,37 @@
 import { Failure, optionName, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { readInput } from '../files/readInput.ts';
-import { OWN_LENGTH_KEYS } from '../joint/kinds/kinds.ts';
+import { kindOf, OWN_LENGTH_KEYS } from '../joint/kinds/kinds.ts';
 import type { PlanComplaint } from '../plan/read/planComplaint.ts';
-import { layOutCorner, type Project, withCuts } from '../project/project.ts';
+import { layOutCorner, namedCorners, type Project, withCuts } from '../project/project.ts';
 import type { Complaint } from '../units/complaint.ts';
 import { type Notation, unitOf } from '../units/notation.ts';
 import { inchesMeant, parseLength } from '../units/parseLength.ts';
+import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { atOption } from './options/atOption.ts';
 import { changeTools } from './options/cutterOptions.ts';
-import { type JointOptions, optionsOfJoint, readJointOptions } from './options/jointOptions.ts';
+import { type JointOptions, readJointOptions } from './options/jointOptions.ts';
+import { saidByPlan } from './options/meaning.ts';
 import { readNotation } from './options/notationOptions.ts';
 
 /** Reads a plan, or the options of one corner, and sets everything out. Throws a Failure with all that is wrong. */
-export const loadProject = async (plan: string | undefined, options: JointOptions): Promise<Project> =>
-  plan === undefined ? projectOfOptions(options) : projectOfPlan(plan, options);
+export const loadProject = async (plan: string | undefined, options: JointOptions): Promise<Project> => {
+  const project = plan === undefined ? projectOfOptions(options) : await projectOfPlan(plan, options);
+  const unused = unusedTools(options, project);
+  return unused.length > 0 ? refuseOptions(unused, project.units) : project;
+};
+
+/** Complaints of tools that are typed, and cut nothing of a project. */
+const unusedTools = (options: JointOptions, project: Project): Complaint[] =>
+  namedCorners(project).some(({ joint }) => kindOf(joint).sockets !== 'stopped')
+    ? []
+    : (['straight', 'pinBush'] as const)
+        .filter((key) => options[key] !== undefined)
+        .map((key) => ({
+          at: [key],
+          says: say`no pins here are cut with a straight cutter`,
+          remedy: say`remove the option`,
+        }));
 
 const projectOfOptions = (options: JointOptions): Project => {
   const { spec, complaints, ...wish } = readJointOptions(options);
@@ -69,13 +86,9 @@ const checkBlank = (file: string, options: JointOptions): void => {
 };
 
 const projectOfPlan = async (file: string, options: JointOptions): Promise<Project> => {
-  const beside = optionsOfJoint(options);
   checkBlank(file, options);
-  if (beside.length > 0)
-    throw new Failure(
-      beside.map((option) => `${option}: a plan says this itself; leave out the option, or the plan`),
-      WRONG_INPUT,
-    );
+  const beside = saidByPlan(options);
+  if (beside.length > 0) return refuseOptions(beside, 'mm');
   const bytes = await readInput(file, 'a plan; try halfpin start to begin one');
   // The parser and the schema of plans are loaded only where there is a plan.
   const [{ layOutPlan }, { firstComplaints, formatPlanComplaint }] = await Promise.all([

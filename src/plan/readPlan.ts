@@ -3,6 +3,7 @@ import type { Unit } from '../units/unit.ts';
 import { checkWhole, isGroup, tooManyEntries } from './check/checkWhole.ts';
 import { explainIssues } from './check/explainIssues.ts';
 import { inOtherUnit } from './check/otherUnit.ts';
+import { unusedKeys } from './check/unusedKeys.ts';
 import { fillPlan } from './fill/fillPlan.ts';
 import type { Plan } from './plan.ts';
 import { decode } from './read/decode.ts';
@@ -15,7 +16,13 @@ import { planSchema } from './schema/planSchema.ts';
 
 /** A plan, or every complaint about it; and how to locate a later complaint in the plan's text. */
 export type PlanReading =
-  | { readonly ok: true; readonly plan: Plan; readonly locate: Locate }
+  | {
+      readonly ok: true;
+      readonly plan: Plan;
+      /** On keys that have no effect. */
+      readonly advice: readonly Complaint[];
+      readonly locate: Locate;
+    }
   | {
       readonly ok: false;
       /** All complaints, from the top of the text down. */
@@ -59,7 +66,7 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
   const complaints = [...slips, ...wrong.map(found), ...filled.complaints.map(found)];
   const later: Locate = (complaint) => locate(find, filled.indices, complaint);
   return complaints.length === 0
-    ? { ok: true, plan: filled.plan, locate: later }
+    ? { ok: true, plan: filled.plan, advice: unusedKeys(written), locate: later }
     : { ok: false, valid: filled.plan, complaints: fromTheTop(complaints), locate: later };
 };
 

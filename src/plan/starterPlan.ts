@@ -23,7 +23,7 @@ interface StarterSizes {
   readonly cutter: readonly [string, string, string, string, string, string];
   readonly narrow: readonly [width: string, height: string, depth: string];
   readonly wide: readonly [width: string, height: string, depth: string];
-  readonly carcase: readonly [width: string, thickness: string];
+  readonly carcase: readonly [width: string, thickness: string, pin: string];
   readonly listed: readonly [tail: string, pin: string];
 }
 
@@ -49,7 +49,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     cutter: ['12.7', '20', '7', '8', '16', '11'],
     narrow: ['280', '76', '420'],
     wide: ['574', '146', '420'],
-    carcase: ['430', '19'],
+    carcase: ['430', '19', '10'],
     listed: ['20', '6'],
   },
   in: {
@@ -73,7 +73,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     cutter: ['1/2', '13/16', '1/4', '5/16', '5/8', '7/16'],
     narrow: ['11', '3', '16 1/2'],
     wide: ['22 1/2', '5 3/4', '16 1/2'],
-    carcase: ['17', '3/4'],
+    carcase: ['17', '3/4', '3/8'],
     listed: ['3/4', '1/4'],
   },
 };
@@ -110,7 +110,7 @@ stock:
   back:   {thickness: ${s.side}, species: "Ash, white"}
   bottom: {thickness: ${s.panel}}
 
-# The front corners.
+# The front corners; for single corners see the end.
 joint:
   kind: lapped ## lapped, hidden at the front, or through
   slope: "1:7" ## also "1 in 7" or "8.13deg"; in quotes
@@ -177,7 +177,8 @@ drawers:
   # - name: Loose tray
   #   size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}
 
-# Corners that belong to no drawer. Any key of joint may be given too.
+# Corners that belong to no drawer. Any key of joint may be given too; what joint says above holds here unless given, but
+# for the kind and the spacing of the tails (tails, pins, graded).
 joints:
   - name: Carcase
     kind: through
@@ -185,5 +186,7 @@ joints:
     tailBoard: ${s.carcase[1]} ## thickness of the board that carries the tails
     pinBoard: ${s.carcase[1]} ## thickness of the board that carries the pins
     tails: 9
+    pin: ${s.carcase[2]} ## wider than the drawers', as the boards are thicker
+    halfPin: ${s.carcase[2]}
 `);
 };

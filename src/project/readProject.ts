@@ -66,7 +66,11 @@ export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject>
       units,
     };
   const onClimate = climate ? under(['climate'], adviseClimate(climate)) : [];
-  const advised = { ...set.value, advice: [...onClimate, ...adviseWoods(plan), ...set.value.advice] };
+  const onKeys = reading.ok ? reading.advice : [];
+  const advised = {
+    ...set.value,
+    advice: [...onKeys, ...onClimate, ...adviseWoods(plan), ...set.value.advice],
+  };
   return {
     ok: true,
     value: { name, units, set: advised, joints, ...(climate && { climate }), ...(cutting && { cutting }) },

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { CHEST, folder, GUIDED_CHEST, halfpin } from './program.ts';
+import { CHEST, folder, GUIDED_CHEST, halfpin, replacing } from './program.ts';
 
 const CORNER = ['--width', '96', '--tail-board', '14', '--pin-board', '20', '--kind', 'lapped', '--lap', '5'];
 const CUTTER = ['--cutter-diameter', '12.7', '--cutter-angle', '8', '--cutter-length', '20'];
@@ -48,7 +48,7 @@ describe('a corner laid out for a cutter', () => {
   it('is described in words: every centre, where to stop, what to ease, and the cautions', () => {
     const { out } = halfpin(['lay', ...CORNER, ...CUTTER]);
     expect(out).toContain('Cut with the dovetail cutter of 12.7 mm at 8°, its depth 15 mm');
-    expect(out).toMatch(/^lower half +4\.24$/mu);
+    expect(out).toMatch(/^lower half space +4\.24$/mu);
     expect(out).toMatch(/^socket 1 +[\d.]+ +[\d.]+/mu);
     // 14 less what the cut is wide at the surface, 8.4838 / 2.
     expect(out).toContain("A socket is 14 mm long: stop the cutter's centre 9.76 mm from the pin board's");
@@ -110,7 +110,7 @@ describe('what a cutter does not allow', () => {
     [['--cutter-neck', '13'], /^--cutter-neck: the cutter's neck is 13 mm; it must be 1 mm or more/u],
   ])('is refused by name, and nothing is written: %j', (args, says) => {
     const where = folder();
-    const given = ['--cutter-diameter', '12.7', '--cutter-angle', '8', '--cutter-length', '20', ...args];
+    const given = replacing(CUTTER, args);
     const lines = refusals('draw', ...CORNER, ...given, '--out', join(where, 'out'));
     expect(lines).toHaveLength(1);
     expect(lines[0]).toMatch(says);
@@ -122,8 +122,8 @@ describe('what a cutter does not allow', () => {
       '--cutter-diameter',
       '--cutter-length',
     ]);
-    expect(refusals('lay', ...CORNER, '--bush', '16')[0]).toMatch(/^--bush: there is no dovetail cutter/u);
-    expect(refusals('lay', CHEST, '--bush', '16')[0]).toMatch(/^--bush: the plan names no cutter/u);
+    expect(refusals('draw', ...CORNER, '--bush', '16')[0]).toMatch(/^--bush: there is no dovetail cutter/u);
+    expect(refusals('draw', CHEST, '--bush', '16')[0]).toMatch(/^--bush: the plan names no cutter/u);
     expect(refusals('lay', CHEST, ...CUTTER).map((line) => line.split(':')[0])).toEqual([
       '--cutter-diameter',
       '--cutter-angle',

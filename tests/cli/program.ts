@@ -66,3 +66,9 @@ export const folder = (): string => {
   onTestFinished(() => rmSync(path, { recursive: true, force: true }));
   return path;
 };
+
+/** Options and their values, two by two, with others in the place of those of the same name. */
+export const replacing = (options: readonly string[], others: readonly string[]): string[] => [
+  ...options.filter((_, i) => !others.includes(options[i - (i % 2)] ?? '')),
+  ...others,
+];

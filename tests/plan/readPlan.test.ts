@@ -233,18 +233,26 @@ joints:
     expect(joints[1]?.spec).toMatchObject({ kind: 'lapped', lap: 5 });
   });
 
-  it('does not lay its keys for drawers over corners that belong to none', () => {
+  it('lays the keys of its joint over corners that belong to none, where their kind has them and their spacing is left', () => {
     const { joints } = planOf(
-      'joint: {slope: "1:7", pin: 5}\njoints: [{name: A, kind: through, width: 90, tailBoard: 12, pinBoard: 12}]',
+      `${STOCK}joint: {kind: lapped, slope: "1:7", pin: 5, lap: 4, tails: 3}
+joints:
+  - {name: A, kind: through, width: 90, tailBoard: 12, pinBoard: 12}
+  - {name: B, kind: lapped, width: 90, tailBoard: 12, pinBoard: 12, pin: 6}`,
     );
-    expect(joints[0]?.spec).toEqual({
-      notation: 'mm',
-      kind: 'through',
-      width: 90,
-      tailBoard: 12,
-      pinBoard: 12,
-      spacing: { kind: 'even' },
-    });
+    const common = { notation: 'mm', width: 90, tailBoard: 12, pinBoard: 12, slope: { run: 7 } };
+    expect(joints.map(({ spec }) => spec)).toEqual([
+      { ...common, kind: 'through', pin: 5, spacing: { kind: 'even' } },
+      { ...common, kind: 'lapped', pin: 6, lap: 4, spacing: { kind: 'even' } },
+    ]);
+  });
+
+  it('checks single corners only by a joint that is right', () => {
+    expect(
+      complaintsOf(
+        'joint: {pin: wide}\njoints: [{name: A, kind: through, width: 90, tailBoard: 12, pinBoard: 12, tails: 40}]',
+      ),
+    ).toEqual([expect.stringMatching(/^plan\.yaml:1:\d+ joint\.pin: "wide"/u)]);
   });
 
   it('trims names, and accepts them in any language', () => {

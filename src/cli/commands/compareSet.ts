@@ -27,7 +27,7 @@ interface Comparison extends ComparedSet {
 
 /** Prints the comparison of a plan's corners, or of bare widths, and draws it with --out. */
 export const compareSet = async (plan: string | undefined, options: CompareOptions): Promise<void> => {
-  const comparison = options.widths === undefined ? await ofPlan(plan, options) : ofWidths(plan, options);
+  const comparison = options.widths === undefined ? await ofPlan(plan, options) : ofWidths(options);
   // Drawing is loaded only with --out.
   const drawn =
     options.out === undefined
@@ -63,14 +63,11 @@ const USUAL_BOARDS = {
   in: { tailBoard: '1/2in', pinBoard: '3/4in' },
 };
 
-const ofWidths = (plan: string | undefined, options: CompareOptions): Comparison => {
-  if (plan !== undefined) throw new Failure(['--widths: give a plan or widths, not both'], WRONG_INPUT);
-  if (options.width !== undefined)
-    throw new Failure(['--width: the widths are given by --widths already; leave it out'], WRONG_INPUT);
+const ofWidths = (options: CompareOptions): Comparison => {
   const unit = bareUnit(options);
   const read = optionReader(options, unit);
   const widths = read.lengths('widths');
-  const { spec, units, cutting, pitch, complaints } = readJointOptions({
+  const { name, spec, units, cutting, pitch, complaints } = readJointOptions({
     ...USUAL_BOARDS[unit],
     ...options,
     kind: options.kind ?? USUAL_FRONT,
@@ -87,11 +84,11 @@ const ofWidths = (plan: string | undefined, options: CompareOptions): Comparison
       units,
     );
   return {
-    name: 'Bare widths',
+    name: options.name === undefined ? 'Bare widths' : name,
     units,
     family: laid.value.family,
     rows: laid.value.joints.map((joint) => ({ name: formatLength(joint.width, units), count: 1, joint })),
-    advice: [],
+    advice: laid.value.joints.flatMap(({ advice }) => advice),
   };
 };
 

@@ -31,9 +31,9 @@ export const drawSheets = async (
   options: DrawOptions & JointOptions,
 ): Promise<void> => {
   const whole = await loadProject(plan, options).catch((error: unknown) =>
-    failWith(error, () => readDrawOptions(options, bareUnit(options), plan, undefined)),
+    failWith(error, () => readDrawOptions(options, bareUnit(options), undefined)),
   );
-  const { kinds, sheetKinds, only, ...printed } = readDrawOptions(options, whole.units, plan, whole);
+  const { kinds, sheetKinds, only, ...printed } = readDrawOptions(options, whole.units, whole);
   const project: Project = { ...whole, ...(only && { only }) };
   const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
   const sheets = sheetsOf(project, { ...printed, kinds: sheetKinds, ...(correction && { correction }) });

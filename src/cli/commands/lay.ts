@@ -56,8 +56,8 @@ const layRecord = ({ units, set, joints, cuts }: Project) => {
       }),
       ...joints.map(({ name, joint }) => record(name, joint)),
     ],
-    ...(set.family && {
-      family: { target: set.family.target, spread: set.family.spread },
+    ...(set.family && { family: { target: set.family.target, spread: set.family.spread } }),
+    ...((set.family || set.advice.length > 0) && {
       advice: set.advice.map(({ says }) => speak(says, units)),
     }),
   };
@@ -90,8 +90,13 @@ const layText = ({ units, set, joints, cutting, cuts }: Project): string[] => {
       ],
     ]),
     ...joints.map(({ name, joint }) => [...corner(name, joint), ...adviceText(joint.advice, units)]),
-    ...(set.family
-      ? [[...terminalLines(familySentence(set.family, units)), ...adviceText(set.advice, units)]]
+    ...(set.family || set.advice.length > 0
+      ? [
+          [
+            ...(set.family ? terminalLines(familySentence(set.family, units)) : []),
+            ...adviceText(set.advice, units),
+          ],
+        ]
       : []),
     ...(cutting ? [cautionText(units)] : []),
   ].flatMap((block, i) => (i === 0 ? block : ['', ...block]));

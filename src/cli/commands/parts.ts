@@ -37,8 +37,6 @@ export const addParts = (program: Command): void => {
     .option(...FRACTIONS_OPTION)
     .addHelpText('after', '\nExample:\n  halfpin parts examples/haberdashery-chest.yaml --csv > parts.csv\n')
     .action(async (plan: string, options: PartsOptions) => {
-      if (options.csv && options.json)
-        throw new Failure(['--csv: give --csv or --json, not both'], WRONG_INPUT);
       const { units, set, climate } = await loadProject(plan, options);
       if (set.drawers.length === 0)
         throw new Failure(

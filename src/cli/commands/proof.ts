@@ -76,11 +76,6 @@ const proof = async (options: ProofOptions): Promise<void> => {
   if (read.complaints.length > 0 || printed === undefined) return refuseOptions(read.complaints, unit);
   const sheet: Sheet = { ...printed, unit };
   if (Object.keys(measures).length > 0) return keepErrorOf(sheet, measures, options);
-  if (options.save !== undefined)
-    throw new Failure(
-      ['--save: there is nothing to save yet; give what you measured, --measured-x and --measured-y'],
-      WRONG_INPUT,
-    );
   return drawSheet(options, sheet);
 };
 
@@ -104,11 +99,6 @@ const keepErrorOf = async (sheet: Sheet, measures: Measures, options: ProofOptio
   const { paper, margin, unit } = sheet;
   const nominal = proofLengths(paper, margin, unit);
   if (!nominal.ok) return refuseOptions(nominal.complaints, unit);
-  if (options.printer !== undefined)
-    throw new Failure(
-      ['--printer: a corrected sheet does not show the printer error; measure an uncorrected one'],
-      WRONG_INPUT,
-    );
   const read = readSides(nominal.value, measures);
   if (!read.ok) return refuseOptions([otherUnit(sheet, options) ?? read.complaints].flat(), unit);
   const { error, measured } = read.value;

@@ -1,4 +1,4 @@
-import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
+import { refuseOptions } from '../../files/failure.ts';
 import { printJson } from '../../render/json.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { formatLength } from '../../units/formatLength.ts';
@@ -27,8 +27,6 @@ interface Journey extends SawnWood {
 /** Prints the movement of one board. Throws a Failure with every complaint. */
 export const seasonOfBoard = (options: SeasonOptions): void => {
   const unit = readNotation(options, 'mm');
-  if (options.out !== undefined)
-    throw new Failure(['--out: pictures are drawn of the drawers of a plan; give one'], WRONG_INPUT);
   const journey = readJourney(options, unit);
   process.stdout.write(
     options.json ? printJson(record(journey, unit)) : `${text(journey, options, unit).join('\n')}\n`,

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { drawerSeason } from '../../drawer/drawerSeason.ts';
-import { Failure, optionName, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
+import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { writePdf, writeSvg } from '../../files/writeDrawn.ts';
 import type { Project } from '../../project/project.ts';
@@ -17,16 +17,8 @@ import { seasonRecord } from '../report/seasonRecord.ts';
 import { seasonText } from '../report/seasonText.ts';
 import type { SeasonOptions } from './season.ts';
 
-const OF_ONE_BOARD = ['species', 'shrinkage', 'coefficient', 'grain', 'size', 'from', 'to'] as const;
-
 /** Prints how a plan's drawers move through the year, and draws it with --out. Throws a Failure with every complaint. */
 export const seasonOfPlan = async (plan: string, options: SeasonOptions): Promise<void> => {
-  const beside = OF_ONE_BOARD.filter((key) => options[key] !== undefined);
-  if (beside.length > 0)
-    throw new Failure(
-      beside.map((key) => `${optionName([key])}: a plan says this itself; leave out the option, or the plan`),
-      WRONG_INPUT,
-    );
   const project = await loadProject(plan, options);
   const { climate, set, units } = project;
   if (climate === undefined)

@@ -45,8 +45,6 @@ import { adviceText, terminalLines } from '../report/jointText.ts';
 export const tryJoint = async (plan: string | undefined, options: TrialOptions): Promise<void> => {
   const typed = readUnits(options.units);
   const found = plan === undefined ? undefined : await plannedJoint(plan, options);
-  if (plan === undefined && options.joint !== undefined)
-    throw new Failure(['--joint: there is no plan to look it up in; give the plan too'], WRONG_INPUT);
   // What a trial joint corrects is finer than the marks of a rule.
   const unit = finest(found?.units ?? typed ?? 'mm');
   const { trial, measured } = readTrialOptions(options, unit, found?.planned);

@@ -12,6 +12,7 @@ import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
+import { commaWords } from './meaning.ts';
 import { optionReader } from './optionReader.ts';
 import { type PaperOptions, readPaperOptions } from './paperOptions.ts';
 
@@ -45,19 +46,19 @@ export interface DrawWish extends Required<Omit<SheetOptions, 'correction' | 'ki
 
 /**
  * The options of `draw`, bare numbers in `units`. Throws a Failure with every complaint.
- * @param plan its file, where there is one
  * @param whole all that can be drawn; what depends on it is not checked where it is not known
  */
 export const readDrawOptions = (
   options: DrawOptions,
   units: Notation,
-  plan: string | undefined,
   whole: Project | undefined,
 ): DrawWish => {
   const read = optionReader(options, unitOf(units));
-  const project = read.value('only', (typed) => readOnly(typed, plan, whole)) ?? whole;
+  const project =
+    read.value('only', (typed) => (whole === undefined ? accept(undefined) : chooseOnly(whole, typed))) ??
+    whole;
   const kinds = new Set<FileKind>();
-  for (const typed of options.as.split(',').map((part) => part.trim().toLowerCase())) {
+  for (const typed of commaWords(options.as)) {
     const kind = FILE_KINDS.find((each) => each === typed);
     if (kind !== undefined) kinds.add(kind);
     else
@@ -67,18 +68,6 @@ export const readDrawOptions = (
         hint: say`pdf,svg`,
       });
   }
-  if (options.send !== undefined && kinds.size > 0 && !kinds.has('pdf'))
-    read.complain({
-      at: ['send'],
-      says: say`only a PDF goes to a queue; it must be among --as`,
-      hint: say`--as pdf,svg`,
-    });
-  if (options.sheets !== undefined && kinds.size > 0 && !kinds.has('pdf'))
-    read.complain({
-      at: ['sheets'],
-      says: say`sheets are printed from a PDF; it must be among --as`,
-      hint: say`--as pdf,svg`,
-    });
   if (kinds.has('dxf') && project !== undefined && guidePieces(project).length === 0)
     read.complain({
       at: ['as'],
@@ -95,12 +84,6 @@ export const readDrawOptions = (
       says: say`there are no bench sheets and no comparison here to print; leave out the option`,
     });
   const copies = read.value('copies', parseCopies, 'one');
-  if (options.copies !== undefined && !(kinds.has('pdf') && sheetKinds.includes('templates')))
-    read.complain({
-      at: ['copies'],
-      says: say`it is about the templates of a PDF, and none are printed here`,
-      remedy: say`remove it`,
-    });
   const choice: PieceChoice = {
     boards: board === undefined ? ['tail', 'pin'] : [board],
     flat: options.flat === true,
@@ -124,20 +107,6 @@ export const readDrawOptions = (
   };
 };
 
-const readOnly = (
-  typed: string,
-  plan: string | undefined,
-  whole: Project | undefined,
-): Result<Project | undefined> =>
-  plan === undefined
-    ? refuse({
-        at: [],
-        says: say`it chooses drawers of a plan, and there is no plan here; leave out the option`,
-      })
-    : whole === undefined
-      ? accept(undefined)
-      : chooseOnly(whole, typed);
-
 /** Whether bench sheets or a comparison are chosen, and there are drawers for them. */
 const hasBench = (kinds: readonly SheetKind[], project: Project | undefined): boolean =>
   (kinds.includes('bench') || kinds.includes('comparison')) &&
@@ -160,7 +129,7 @@ const parseCopies = (typed: string): Result<Copies> => {
 };
 
 const parseSheetKinds = (typed: string): Result<SheetKind[]> => {
-  const names = typed.split(',').map((name) => name.trim().toLowerCase());
+  const names = commaWords(typed);
   const wrong = names.find((name) => !SHEET_KINDS.some((kind) => kind === name));
   if (wrong !== undefined)
     return refuse({

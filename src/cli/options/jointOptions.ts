@@ -76,33 +76,6 @@ export const addJointOptions = (command: Command): Command => {
   );
 };
 
-const JOINT_KEYS = [
-  'name',
-  'kind',
-  'width',
-  'tailBoard',
-  'pinBoard',
-  ...OWN_LENGTH_KEYS,
-  'slope',
-  'tails',
-  'pin',
-  'pins',
-  'halfPin',
-  'graded',
-  'gradedFrom',
-  'proud',
-  'chisel',
-  'pitch',
-  'cutterDiameter',
-  'cutterAngle',
-  'cutterLength',
-  'cutterNeck',
-] as const satisfies readonly (keyof JointOptions)[];
-
-/** Those options, as typed, that describe a corner. */
-export const optionsOfJoint = (options: JointOptions): string[] =>
-  JOINT_KEYS.filter((key) => options[key] !== undefined).map((key) => optionName([key]));
-
 /** What the options say, as far as it can be read. */
 export interface ReadOptions {
   readonly name: string;

@@ -117,6 +117,12 @@ export const readTrialOptions = (
     complain('depth', say`how deep the cutter was set is missing`, say`--depth 9.5`);
   if (byCutter && options.at !== undefined)
     complain('at', say`a cutter is set by its depth, not along a guide`, say`--depth`);
+  if (!byCutter && !byHand && options.cutterLength !== undefined && read.complaints.length === 0)
+    complain(
+      'cutterLength',
+      say`pins along a guide are cut by a straight cutter, and its length is not asked`,
+      say`--cutter-angle 14`,
+    );
   if (byHand)
     for (const key of ['depth', 'cutterLength', 'at', 'log', 'out'] as const)
       if (options[key] !== undefined)

@@ -6,18 +6,24 @@ import { contradictions } from '../check/contradictions.ts';
 import type { SingleCornerSpec } from '../plan.ts';
 import type { WrittenJoint, WrittenSingleCorner } from '../schema/planSchema.ts';
 
-/** A single corner; the plan's keys for drawers do not apply to it. */
+/**
+ * A single corner, from its own keys, else those of the plan's `joint` that its kind has; but the spacing of its tails is
+ * its own.
+ */
 export const fillJoint = (
+  plan: WrittenJoint,
   written: WrittenSingleCorner,
   at: Place,
   notation: Notation,
 ): Result<SingleCornerSpec> => {
-  const { name, tails, pins, graded, ...sizes } = withoutKind(written);
   const wrong = contradictions(written, at);
   if (wrong.length > 0) return refuse(...wrong);
+  const { tails: _, pins: __, graded: ___, ...sizes } = plan;
+  const merged = { ...written, ...mergeJoint(sizes, written) };
+  const { name, tails, pins, graded, ...own } = withoutKind(merged);
   return accept({
     name,
-    spec: { notation, ...sizes, spacing: spacingOf(written), ...KINDS[written.kind].wish(written) },
+    spec: { notation, ...own, spacing: spacingOf(written), ...KINDS[written.kind].wish(merged) },
   });
 };
 

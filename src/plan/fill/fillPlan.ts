@@ -43,7 +43,9 @@ export const fillPlan = (
     given.drawers,
   );
   const madeJoints = sift(
-    joints.map((joint, i) => fillJoint(joint, ['joints', given.joints[i] ?? i], notation)),
+    joints.map((joint, i) =>
+      fillJoint(written.joint ?? {}, joint, ['joints', given.joints[i] ?? i], notation),
+    ),
     given.joints,
   );
   return {

@@ -1,4 +1,5 @@
 import type { Complaint, Place } from '../../units/complaint.ts';
+import { SPACING_KEYS } from '../schema/cornerSchema.ts';
 import type { PlanComplaint } from './planComplaint.ts';
 import type { Position } from './position.ts';
 import type { EntryIndices } from './validEntries.ts';
@@ -6,13 +7,12 @@ import type { EntryIndices } from './validEntries.ts';
 /** Where a place is written; undefined where it is not. */
 type Find = (place: Place) => Position | undefined;
 
-/** What a back corner does not take from the front's: it has another width to fill. */
-const OWN_OF_THE_BACK = new Set<unknown>(['tails', 'pins', 'graded']);
+const OWN_OF_A_CORNER = new Set<unknown>(SPACING_KEYS);
 
 /** The place itself, then those that its value is taken from where it is not given. */
 const sources = (place: Place): readonly Place[] => {
   const [group, part, key] = place;
-  if (group === 'back' && part === 'joint' && key !== undefined && !OWN_OF_THE_BACK.has(key))
+  if (group === 'back' && part === 'joint' && key !== undefined && !OWN_OF_A_CORNER.has(key))
     return [place, place.slice(1)];
   if (group === 'stock' && part === 'back') return [place, ['stock', 'side', ...place.slice(2)]];
   if (group === 'stock' && part === 'bottom' && key === 'thickness') return [place, ['groove', 'width']];
@@ -43,7 +43,9 @@ export const locate = (find: Find, indices: EntryIndices, complaint: Complaint):
   const places =
     list === 'drawers' && rest.length > 0
       ? sources(rest).flatMap((source) => [[...entry, ...source], source])
-      : [];
+      : rest.length > 0 && !OWN_OF_A_CORNER.has(rest[0])
+        ? [at, ['joint', ...rest]]
+        : [];
   for (const place of places) {
     const position = find(place);
     if (position !== undefined) return { ...position, complaint: { ...complaint, at: place } };

@@ -19,12 +19,12 @@ export const validEntries = (value: unknown, wrong: readonly Place[]): ValidEntr
     if (!Array.isArray(entries) || invalid.has(undefined)) return [];
     return entries.flatMap((_, i) => (invalid.has(i) ? [] : [i]));
   };
-  // A fault in the plan's own keys may concern every drawer, but a single corner only where the unit is at fault.
+  // A fault in the plan's own keys may concern every drawer, but a single corner only where the unit or the joint is at fault.
   const general = wrong.map(([key]) => key).filter((key) => key !== 'drawers' && key !== 'joints');
   const unitless = general.includes(undefined) || general.includes('units');
   const indices = {
     drawers: general.length > 0 ? [] : validIn('drawers'),
-    joints: unitless ? [] : validIn('joints'),
+    joints: unitless || general.includes('joint') ? [] : validIn('joints'),
   };
   const pick = (list: List): unknown[] => {
     const entries = given[list];

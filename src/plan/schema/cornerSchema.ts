@@ -7,6 +7,9 @@ import * as ranges from './ranges.ts';
 /** The kinds of corner. */
 export const cornerKind = () => choice(...KIND_NAMES);
 
+/** What no corner takes from another: each has its own width to fill. */
+export const SPACING_KEYS = ['tails', 'pins', 'graded'] as const;
+
 /** The keys of any corner. */
 export const cornerKeys = (unit: Unit) => {
   const length = lengths(unit);

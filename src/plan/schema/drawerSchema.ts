@@ -57,7 +57,9 @@ export const drawerKeys = (unit: Unit) => {
       }),
       ...corner,
       ...ownLengthKeys(unit),
-    }).describe('The front corners.'),
+    }).describe(
+      'The front corners. Single corners take from it what they do not give, where their kind has it, but for their kind, `tails`, `pins` and `graded`.',
+    ),
     groove: group(
       '{offset: 10, width: 5, depth: 5}',
       optional({

@@ -66,7 +66,9 @@ export const planSchema = (unit: Unit) =>
         .describe('Each kind of drawer. What is given above for all of them may be given for one too.'),
       joints: z
         .array(namedJointSchema(unit), { error: 'a list of corners, each with a dash before it' })
-        .describe('Single corners: they belong to no drawer.'),
+        .describe(
+          'Single corners: they belong to no drawer. The slope, pin, half pins, lap, proud and chisel that they do not give are those of `joint`.',
+        ),
     }),
   });
 

@@ -41,7 +41,7 @@ describe('what draw makes', () => {
     [
       'a choice of drawers without a plan',
       [...CORNER, '--only', 'Buttons'],
-      '--only: it chooses drawers of a plan, and there is no plan here; leave out the option',
+      '--only: it chooses drawers of a plan, and there is no plan here; remove the option',
     ],
     [
       'parts that are not of the board chosen',
@@ -61,7 +61,7 @@ describe('what draw makes', () => {
     [
       'copies of templates that are not printed',
       [CHEST, '--copies', 'made', '--sheets', 'bench'],
-      '--copies: it is about the templates of a PDF, and none are printed here; remove it',
+      '--copies: it is about the templates of a PDF, and none are printed here; remove the option',
     ],
     [
       'a kind that does not exist',

@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { halfpin as run } from '../program.ts';
+import { replacing, halfpin as run } from '../program.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -162,7 +162,7 @@ describe('season, of one board', () => {
       /^--out: pictures are drawn of the drawers of a plan; give one$/u,
     ],
   ])('refuses %j', (options, line) => {
-    const { status, stdout, lines } = season(...CHERRY, ...options);
+    const { status, stdout, lines } = season(...replacing(CHERRY, options));
     expect({ status, stdout, lines }).toEqual({
       status: 2,
       stdout: '',
@@ -325,7 +325,11 @@ describe('season, of a plan', () => {
     ],
     ['examples/trinket-box.yaml', [], /^examples\/trinket-box\.yaml: this plan has no climate /u],
     ['examples/none.yaml', [], /^examples\/none\.yaml: there is no such file to read as a plan/u],
-    [CHEST, ['--size', '3'], /^--size: a plan says this itself; leave out the option, or the plan$/u],
+    [
+      CHEST,
+      ['--size', '3'],
+      /^--size: a plan says this itself; change the opening or size of a drawer there, or remove the option or the plan$/u,
+    ],
     [CHEST, ['--out', 'x', '--paper', 'A9'], /^--paper: /u],
   ])('refuses %s with %j', (plan, options, line) => {
     const { status, stdout, lines } = season(plan, ...options);

@@ -81,7 +81,12 @@ describe("a later step's complaint", () => {
 
   it('is placed in its corner, if it is about a single corner', () => {
     expect(lineOf('joints', 0, 'tails', 1)).toBe(36);
-    expect(lineOf('joints', 0, 'slope')).toBe(31);
+    expect(lineOf('joints', 0, 'pin')).toBe(31);
+  });
+
+  it("is placed at the plan's joint, if a single corner takes the value from it", () => {
+    expect(lineOf('joints', 0, 'slope')).toBe(5);
+    expect(lineOf('joints', 0, 'pins')).toBe(31);
   });
 
   it('is placed at the key that it names, if it is about the whole set', () => {

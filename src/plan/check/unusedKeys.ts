@@ -1,0 +1,200 @@
+import { hasLength, kindOf, OWN_LENGTH_KEYS } from '../../joint/kinds/kinds.ts';
+import type { Complaint, Place } from '../../units/complaint.ts';
+import { type Phrase, say } from '../../units/phrase.ts';
+import { findWood } from '../../wood/species.ts';
+import { mergeJoint } from '../fill/fillJoint.ts';
+import { SPACING_KEYS } from '../schema/cornerSchema.ts';
+import type { WrittenDrawer, WrittenPlan } from '../schema/planSchema.ts';
+import { isGroup } from './checkWhole.ts';
+
+/** Keys that are written, and have no effect under a condition. */
+interface Row<In> {
+  readonly keys: readonly string[];
+  where(plan: In): boolean;
+  readonly because: Phrase;
+}
+
+/** The groups of keys that a plan gives for every drawer. */
+const DRAWER_GROUPS = ['stock', 'joint', 'groove', 'fit', 'back', 'bottom', 'front'] as const;
+
+const NO_DRAWERS = say`this plan has no drawers`;
+const NO_CLIMATE = say`the movement of wood is calculated only where a climate is given`;
+
+const drawersOf = ({ drawers = [] }: WrittenPlan): readonly WrittenDrawer[] => drawers;
+
+/** Whether a straight cutter cuts any of a plan's pins: those of through corners, which every drawer has at its back. */
+const cutsStraight = ({ joints = [], ...plan }: WrittenPlan): boolean =>
+  drawersOf(plan).length > 0 || joints.some((corner) => kindOf(corner).sockets !== 'stopped');
+
+/** Keys of the plan. */
+const OF_PLAN: readonly Row<WrittenPlan>[] = [
+  {
+    keys: [...DRAWER_GROUPS.filter((group) => group !== 'joint'), 'climate', 'woods', 'family'],
+    where: (plan) => drawersOf(plan).length === 0,
+    because: NO_DRAWERS,
+  },
+  {
+    keys: ['joint.kind', ...SPACING_KEYS.map((key) => `joint.${key}`)],
+    where: (plan) => drawersOf(plan).length === 0,
+    because: say`it is for the front corners of drawers, and this plan has no drawers`,
+  },
+  { keys: ['woods'], where: ({ climate }) => climate === undefined, because: NO_CLIMATE },
+  {
+    keys: ['family.target'],
+    where: (plan) =>
+      drawersOf(plan).every(({ joint }) => mergeJoint(plan.joint ?? {}, joint ?? {}).tails !== undefined),
+    because: say`every drawer has its own number of tails`,
+  },
+  {
+    keys: ['cutter.straight', 'cutter.pinBush'],
+    where: (plan) => !cutsStraight(plan),
+    because: say`no pins here are cut with a straight cutter`,
+  },
+];
+
+/** A drawer, and the plan's keys with its own in their place. */
+interface Case {
+  readonly plan: WrittenPlan;
+  readonly own: WrittenDrawer;
+}
+
+const isPanel = ({ plan, own }: Case): boolean =>
+  (own.bottom?.kind ?? plan.bottom?.kind ?? 'panel') === 'panel';
+
+/** Keys that a plan or one of its drawers may give. */
+const OF_DRAWER: readonly Row<Case>[] = [
+  {
+    keys: ['fit.side', 'fit.top', 'fit.behind'],
+    where: ({ own }) => own.size !== undefined,
+    because: say`a drawer that is given its own size has no opening to fit`,
+  },
+  {
+    keys: ['stock.bottom.grain'],
+    where: isPanel,
+    because: say`a panel does not move`,
+  },
+  {
+    keys: ['stock.front.grain', 'stock.side.grain', 'stock.back.grain', 'stock.bottom.grain'],
+    where: ({ plan }) => plan.climate === undefined,
+    because: NO_CLIMATE,
+  },
+];
+
+/** What restates a default is not told of. */
+const DEFAULTS: Readonly<Record<string, unknown>> = {
+  'stock.front.grain': 'flatsawn',
+  'stock.side.grain': 'flatsawn',
+  'stock.back.grain': 'flatsawn',
+  'stock.bottom.grain': 'flatsawn',
+};
+
+const valueAt = (value: unknown, place: Place): unknown =>
+  place.reduce<unknown>((inner, key) => (isGroup(inner) ? inner[key] : undefined), value);
+
+/** The places of the keys that are written of those for drawers, each a value by itself. */
+const leavesOf = (written: WrittenPlan | WrittenDrawer): readonly (readonly string[])[] =>
+  DRAWER_GROUPS.flatMap((group) => keysIn(written, [group])).flatMap((place) =>
+    place[0] === 'stock' || place.join('.') === 'back.joint' ? keysIn(written, place) : [place],
+  );
+
+const keysIn = (written: unknown, place: readonly string[]): string[][] => {
+  const group = valueAt(written, place);
+  return isGroup(group)
+    ? Object.keys(group).flatMap((key) => (group[key] === undefined ? [] : [[...place, key]]))
+    : [];
+};
+
+const ofCorner = (place: Place): boolean => place.at(-2) === 'joint';
+
+/** Whether a drawer has a value of its own in the place of the plan's. */
+const overrides = ({ plan, own }: Case, place: readonly string[]): boolean => {
+  if (valueAt(own, place) !== undefined) return true;
+  if (!ofCorner(place)) return false;
+  // A number of tails replaces a list of them, and a kind the lengths of another.
+  const [outer = {}, inner = {}] =
+    place[0] === 'back' ? [plan.back?.joint, own.back?.joint] : [plan.joint, own.joint];
+  return valueAt(mergeJoint(outer, inner), place.slice(-1)) === undefined;
+};
+
+/** Whether a single corner takes a value from the plan's `joint`. */
+const heldBySingle = ({ joints = [] }: WrittenPlan, place: readonly string[]): boolean => {
+  const [group, key = ''] = place;
+  if (group !== 'joint' || key === 'kind' || SPACING_KEYS.some((own) => own === key)) return false;
+  const length = OWN_LENGTH_KEYS.find((own) => own === key);
+  return joints.some(
+    (corner) =>
+      valueAt(corner, [key]) === undefined && (length === undefined || hasLength(corner.kind, length)),
+  );
+};
+
+const tell = (at: Place, because: Phrase): Complaint => ({
+  at,
+  says: say`${at.join('.').replace(/\.(\d+)/u, '[$1]')} has no effect: ${because}`,
+});
+
+/** Why a leaf has no effect on one drawer, if it is written there; undefined where it has one. */
+const uselessFor = (drawer: Case, place: readonly string[], value: unknown): Phrase | undefined => {
+  const key = place.join('.');
+  return OF_DRAWER.find((row) => row.keys.includes(key) && value !== DEFAULTS[key] && row.where(drawer))
+    ?.because;
+};
+
+/** Why a plan's leaf has no effect on any of its drawers; undefined where it has one. */
+const uselessForAll = (
+  drawers: readonly Case[],
+  place: readonly string[],
+  value: unknown,
+): Phrase | undefined => {
+  const takers = drawers.filter((drawer) => !overrides(drawer, place));
+  if (takers.length === 0)
+    return OWN_LENGTH_KEYS.some((key) => key === place.at(-1))
+      ? say`no corner here takes its ${place.at(-1) ?? ''} from it`
+      : say`every drawer has its own in its place`;
+  const reasons = takers.map((drawer) => uselessFor(drawer, place, value));
+  return reasons.every((reason) => reason !== undefined) ? reasons[0] : undefined;
+};
+
+/** Advice on each key that is written, and has no effect on anything that this plan makes. */
+export const unusedKeys = (plan: WrittenPlan): Complaint[] => {
+  const told: Complaint[] = [];
+  const isTold = (place: Place): boolean => told.some(({ at }) => at.every((key, i) => place[i] === key));
+  for (const { keys, where, because } of OF_PLAN)
+    for (const key of keys) {
+      const place = key.split('.');
+      if (valueAt(plan, place) !== undefined && !isTold(place) && where(plan))
+        told.push(tell(place, because));
+    }
+  const drawers = drawersOf(plan).map((own): Case => ({ plan, own }));
+  for (const place of leavesOf(plan)) {
+    const because = uselessForAll(drawers, place, valueAt(plan, place));
+    if (because !== undefined && !isTold(place) && !heldBySingle(plan, place))
+      told.push(tell(place, because));
+  }
+  drawers.forEach((drawer, i) => {
+    for (const place of leavesOf(drawer.own)) {
+      const because = uselessFor(drawer, place, valueAt(drawer.own, place));
+      if (because !== undefined) told.push(tell(['drawers', i, ...place], because));
+    }
+  });
+  return [...told, ...(isTold(['woods']) ? [] : unusedWoods(plan, drawers))];
+};
+
+/** Woods of a plan that no board is made of that moves. */
+const unusedWoods = ({ woods = [], stock }: WrittenPlan, drawers: readonly Case[]): Complaint[] => {
+  const species = drawers.flatMap((drawer) =>
+    (['front', 'side', 'back', 'bottom'] as const).flatMap((part) =>
+      part === 'bottom' && isPanel(drawer)
+        ? []
+        : (drawer.own.stock?.[part]?.species ?? stock?.[part]?.species ?? []),
+    ),
+  );
+  const used = new Set(
+    [...new Set(species)].flatMap((name) => {
+      const found = findWood(name, woods);
+      return found.ok ? [found.value] : [];
+    }),
+  );
+  return woods
+    .filter((wood) => !used.has(wood))
+    .map(({ name }) => tell(['woods', name], say`no board that moves is made of it`));
+};

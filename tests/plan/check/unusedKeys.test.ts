@@ -1,0 +1,237 @@
+import { describe, expect, it } from 'vitest';
+import { drawerSeason } from '../../../src/drawer/drawerSeason.ts';
+import { parts } from '../../../src/drawer/partsList.ts';
+import { guidesOf } from '../../../src/project/guidesOf.ts';
+import type { Project } from '../../../src/project/project.ts';
+import { readProject } from '../../../src/project/readProject.ts';
+import { speak } from '../../../src/units/phrase.ts';
+
+type Tree = { readonly [key: string]: unknown };
+
+const isTree = (value: unknown): value is Tree =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** The dotted keys that lead to a value that is no group, each with its value. */
+const leavesOf = (tree: Tree, before: readonly string[] = []): (readonly [string, unknown])[] =>
+  Object.entries(tree).flatMap(([key, value]) =>
+    isTree(value) ? leavesOf(value, [...before, key]) : [[[...before, key].join('.'), value] as const],
+  );
+
+const withLeaf = (tree: Tree, [key = '', ...rest]: readonly string[], value: unknown): Tree => {
+  const inner = tree[key];
+  return { ...tree, [key]: rest.length === 0 ? value : withLeaf(isTree(inner) ? inner : {}, rest, value) };
+};
+
+const adviceOf = ({ set, units }: Project): string[] => set.advice.map(({ says }) => speak(says, units));
+
+/** All that is shown of a project: its corners, parts, sizes through the year, guides and advice. */
+const shown = (project: Project): string => {
+  const { name, units, set, joints, cuts } = project;
+  return JSON.stringify([
+    name,
+    units,
+    set.family,
+    set.drawers.map((drawer) => [
+      drawer.sizes,
+      drawer.boards,
+      drawer.front,
+      drawer.back,
+      drawerSeason(drawer),
+    ]),
+    set.drawers.map(({ spec }) => [spec.name, spec.count, spec.space, spec.lip]),
+    set.drawers.length === 0 ? [] : parts(set, units),
+    joints.map((corner) => [corner.name, corner.joint]),
+    [...cuts.values()],
+    guidesOf(project),
+    adviceOf(project),
+  ]);
+};
+
+const projectOf = (plan: Tree): Project => {
+  const reading = readProject(JSON.stringify(plan));
+  if (!reading.ok) throw new Error(JSON.stringify(reading.complaints));
+  return reading.value;
+};
+
+const board = (thickness: number, species: string) => ({ thickness, species, grain: 'quartersawn' });
+
+/** A plan that gives nearly every key. */
+const FULL: Tree = {
+  name: 'Chest',
+  stock: {
+    front: board(20, 'Cherry, black'),
+    side: board(12, 'Ash, white'),
+    back: board(11, 'Ash, white'),
+    bottom: board(6, 'Plum'),
+  },
+  joint: { kind: 'lapped', slope: '1:7', pin: 6, halfPin: 7, lap: 5, proud: 0.5, chisel: 4, tails: 3 },
+  groove: { offset: 11, width: 6, depth: 5, stopped: 8 },
+  fit: { side: 0.6, top: 1.2, behind: 12 },
+  back: { drop: 5, joint: { slope: '1:8', pin: 8, halfPin: 8, tails: 2 } },
+  bottom: { kind: 'solid', slack: 0.7 },
+  front: { lip: 5 },
+  climate: { making: '9%', driest: '6%', dampest: '12%' },
+  woods: { Plum: { shrinkage: { radial: 4, tangential: 8 } } },
+  family: { target: 20 },
+  drawers: [
+    { name: 'A', opening: { width: 280, height: 90, depth: 300 } },
+    { name: 'B', opening: { width: 280, height: 120, depth: 300 } },
+  ],
+};
+
+/** Another value for each key, in its range. */
+const OTHERS: Tree = {
+  name: 'Box',
+  stock: {
+    front: { thickness: 21, species: 'Ash, white', grain: 'flatsawn' },
+    side: { thickness: 13, species: 'Cherry, black', grain: 'flatsawn' },
+    back: { thickness: 12, species: 'Cherry, black', grain: 'flatsawn' },
+    bottom: { thickness: 7, species: 'Ash, white', grain: 'flatsawn' },
+  },
+  joint: { kind: 'through', slope: '1:6', pin: 7, halfPin: 8, lap: 6, proud: 0.4, chisel: 9, tails: 4 },
+  groove: { offset: 12, width: 5, depth: 4, stopped: 9 },
+  fit: { side: 0.7, top: 1.3, behind: 13 },
+  back: { drop: 6, joint: { slope: '1:7', pin: 9, halfPin: 9, tails: 1 } },
+  bottom: { kind: 'panel', slack: 0.8 },
+  front: { lip: 6 },
+  climate: { making: '8%', driest: '5%', dampest: '13%' },
+  woods: { Plum: { shrinkage: { radial: 5, tangential: 9 } } },
+  family: { target: 21 },
+  cutter: { diameter: 12, angle: 7, length: 22, neck: 7, straight: 7, bush: 17, pinBush: 12 },
+};
+
+const CORNER = { name: 'C', kind: 'through', width: 90, tailBoard: 12, pinBoard: 12 };
+const { joint, climate, cutter: _, ...rest } = FULL;
+const { lap, kind, ...plain } = isTree(joint) ? joint : {};
+const { woods, ...unmoved } = rest;
+
+/** What a plan has beside, or has in another's place. */
+const PLANS: readonly (readonly [string, Tree])[] = [
+  ['drawers of solid wood, with a climate', FULL],
+  ['drawers without a climate', { ...rest, joint }],
+  ['panels', { ...FULL, bottom: { kind: 'panel', slack: 0.7 } }],
+  [
+    'drawers of their own size, and a lapped corner',
+    {
+      ...FULL,
+      drawers: [{ name: 'A', size: { width: 280, height: 90, depth: 300 } }],
+      joints: [{ ...CORNER, kind: 'lapped' }],
+    },
+  ],
+  [
+    'drawers of their own kind, their own number of tails and their own boards',
+    {
+      ...unmoved,
+      joint,
+      drawers: [
+        {
+          name: 'A',
+          opening: { width: 280, height: 90, depth: 300 },
+          joint: { kind: 'through', tails: 3 },
+          stock: { front: { thickness: 18 } },
+          fit: { side: 0.4, top: 1 },
+          front: { lip: 0 },
+        },
+      ],
+    },
+  ],
+  ['single corners alone', { ...FULL, drawers: [], joints: [CORNER] }],
+  ['a lapped corner alone', { joint, joints: [{ ...CORNER, kind: 'lapped' }] }],
+  ['a corner with all keys of its own', { joint: plain, joints: [{ ...CORNER, ...plain }] }],
+  [
+    'a lapped corner cut with a router',
+    {
+      joints: [{ ...CORNER, kind: 'lapped', pinBoard: 20, tails: 2 }],
+      cutter: { diameter: 12.7, angle: 8, length: 20, neck: 6, straight: 6, bush: 16, pinBush: 11 },
+    },
+  ],
+  [
+    'a through corner cut without guides',
+    {
+      joints: [{ ...CORNER, tails: 2 }],
+      cutter: { diameter: 12.7, angle: 8, length: 20, neck: 6, straight: 6, pinBush: 10 },
+    },
+  ],
+];
+
+/** Limits that are kept, and change nothing within them. */
+const LIMITS = ['cutter.length', 'cutter.neck', 'joint.chisel'];
+
+describe('a key of a plan', () => {
+  it.each(PLANS)('changes what is shown, or advice names it: %s', (_name, plan) => {
+    const before = projectOf(plan);
+    const advice = adviceOf(before);
+    const ignored = leavesOf(plan).filter(([key, value]) => {
+      const place = key.split('.');
+      const other = place.reduce<unknown>((inner, each) => (isTree(inner) ? inner[each] : undefined), OTHERS);
+      if (other === undefined || LIMITS.includes(key)) return false;
+      // What is so already is a kind, and there are two.
+      const changed = other === value ? 'solid' : other;
+      if (
+        advice.some((line) =>
+          place.some((_each, i) => line.startsWith(`${place.slice(0, i + 1).join('.')} `)),
+        )
+      )
+        return false;
+      const reading = readProject(JSON.stringify(withLeaf(plan, place, changed)));
+      return reading.ok && shown(reading.value) === shown(before);
+    });
+    expect(ignored).toEqual([]);
+  });
+
+  const unused = (plan: Tree) => adviceOf(projectOf(plan)).filter((line) => line.includes('has no effect'));
+
+  it('is not told of where it has an effect', () => {
+    expect(unused({ ...FULL, family: undefined })).toEqual([]);
+    expect(unused({ joint, joints: [{ ...CORNER, kind: 'lapped' }] })).toEqual([
+      'joint.kind has no effect: it is for the front corners of drawers, and this plan has no drawers',
+      'joint.tails has no effect: it is for the front corners of drawers, and this plan has no drawers',
+    ]);
+  });
+
+  it('is told of with the reason, a group once', () => {
+    expect(unused({ stock: FULL.stock, fit: FULL.fit, climate, woods, joints: [CORNER] })).toEqual([
+      'stock has no effect: this plan has no drawers',
+      'fit has no effect: this plan has no drawers',
+      'climate has no effect: this plan has no drawers',
+      'woods has no effect: this plan has no drawers',
+    ]);
+    expect(
+      unused({
+        ...FULL,
+        woods: { ...(FULL.woods as Tree), Yew: { shrinkage: { radial: 4, tangential: 8 } } },
+      }),
+    ).toEqual([
+      'family.target has no effect: every drawer has its own number of tails',
+      'woods.Yew has no effect: no board that moves is made of it',
+    ]);
+  });
+
+  it('of every drawer, and a lap that no corner has, is named', () => {
+    const through = { joint: { kind: 'through', pin: 6 } };
+    const drawers = [{ name: 'A', opening: { width: 280, height: 90, depth: 300 }, ...through }];
+    expect(
+      unused({
+        stock: { front: { thickness: 20 }, side: { thickness: 11 } },
+        joint: { lap: 5, pin: 7 },
+        drawers,
+      }),
+    ).toEqual([
+      'joint.pin has no effect: every drawer has its own in its place',
+      'joint.lap has no effect: no corner here takes its lap from it',
+    ]);
+  });
+
+  it('of one drawer is named with its place', () => {
+    const drawers = [
+      {
+        name: 'A',
+        opening: { width: 280, height: 90, depth: 300 },
+        stock: { bottom: { thickness: 5, grain: 'quartersawn' } },
+      },
+    ];
+    expect(unused({ stock: { front: { thickness: 20 }, side: { thickness: 11 } }, drawers })).toEqual([
+      'drawers[0].stock.bottom.grain has no effect: a panel does not move',
+    ]);
+  });
+});
