@@ -60,7 +60,9 @@ const fail = (error: unknown): number => {
     return error.status;
   }
   const fault = error as NodeJS.ErrnoException;
-  const running = program.commands.find((command) => command.name() === program.args[0]);
+  const running = program.commands.find((command) =>
+    [command.name(), ...command.aliases()].includes(program.args[0] ?? ''),
+  );
   process.stderr.write(
     `${shownText(`${ioMessage(fault)}${suggestOutFolder(fault, running?.opts().out)}`)}\n`,
   );

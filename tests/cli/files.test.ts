@@ -50,7 +50,7 @@ describe('what is written', () => {
     expect([...filesOf(where)]).toEqual([['file', 'mine']]);
     const full = spawnSync(
       'sh',
-      ['-c', '"$0" "$@" > /dev/full', process.execPath, PROGRAM, 'lay', ...CORNER],
+      ['-c', '"$0" "$@" > /dev/full', process.execPath, PROGRAM, 'compare', ...CORNER],
       {
         encoding: 'utf8',
       },
@@ -93,7 +93,7 @@ describe('the help', () => {
     .filter((name) => name !== 'help');
 
   it('names every command', () => {
-    expect(commands).toEqual(expect.arrayContaining(['draw', 'lay', 'parts', 'start', 'schema']));
+    expect(commands).toEqual(expect.arrayContaining(['draw', 'compare', 'parts', 'start', 'schema']));
   });
 
   it.each(commands)('of %s has an example that runs as it stands', (command) => {
@@ -117,7 +117,7 @@ describe('the help', () => {
 
 describe('a closed pipe', () => {
   it('is no failure', () => {
-    for (const args of [['lay', CHEST], ['parts', CHEST, '--json'], ['schema'], ['start']]) {
+    for (const args of [['compare', CHEST], ['parts', CHEST, '--json'], ['schema'], ['start']]) {
       const { status, stderr } = spawnSync(
         'bash',
         ['-c', '"$0" "$@" | head -n 1 > /dev/null; exit "$PIPESTATUS"', process.execPath, PROGRAM, ...args],
@@ -132,7 +132,7 @@ describe('start', () => {
   it.each(['mm', 'in'])('writes a plan in %s that can be drawn as it is', (units) => {
     const where = folder();
     expect(halfpin(['start', 'plan.yaml', '--units', units], where).status).toBe(0);
-    const laid = halfpin(['lay', 'plan.yaml', '--json'], where);
+    const laid = halfpin(['compare', 'plan.yaml', '--json'], where);
     expect(laid.err).toBe('');
     expect(JSON.parse(laid.out).joints.length).toBeGreaterThan(0);
     expect(halfpin(['start', '--units', units], where).out).toBe(

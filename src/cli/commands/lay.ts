@@ -19,7 +19,8 @@ interface LayOptions extends JointOptions {
 /** `lay`: the numbers to mark out from. */
 export const addLay = (program: Command): void => {
   const command = program
-    .command('lay')
+    .command('set-out')
+    .alias('lay')
     .summary('the numbers to mark out from, without a printer')
     .description(
       'Prints every line of a joint, measured from the reference edge, and the settings to mark it with.',
@@ -29,7 +30,7 @@ export const addLay = (program: Command): void => {
   addJointOptions(command)
     .addHelpText(
       'after',
-      '\nExample:\n  halfpin lay --width 96 --tail-board 11 --pin-board 20 --lap 5 --slope 1:7\n',
+      '\nExample:\n  halfpin set-out --width 96 --tail-board 11 --pin-board 20 --lap 5 --slope 1:7\n',
     )
     .action(async (plan: string | undefined, options: LayOptions) => {
       const project = await loadProject(plan, options);

@@ -20,10 +20,11 @@ export interface SeasonOptions extends PaperOptions, NotationOptions {
 /** `season`: how wood moves, and what that does to drawers. */
 export const addSeason = (program: Command): void => {
   const command = program
-    .command('season')
-    .summary('how the wood moves through the year, and the gap to leave')
+    .command('movement')
+    .alias('season')
+    .summary('how the wood moves through the year, and the clearance to plan')
     .description(
-      'Of a plan with a climate: every part when made, driest and dampest, the gaps round every drawer, and the gap to leave today. Of one board: how much wider or narrower it becomes.',
+      'Of a plan with a climate: every part when made, driest and dampest, the gaps round every drawer, and the clearance to plan today. Of one board: how much wider or narrower it becomes.',
     )
     .argument('[plan]', 'a plan file, or - for standard input')
     .option('--json', 'print one JSON object: lengths in mm, moisture contents in percent')
@@ -45,9 +46,9 @@ export const addSeason = (program: Command): void => {
       'after',
       `
 Examples:
-  halfpin season examples/haberdashery-chest-seasons.yaml
-  halfpin season --woods
-  halfpin season --species cherry --size 180 --from 21C/45% --to 21C/70%
+  halfpin movement examples/haberdashery-chest-seasons.yaml
+  halfpin movement --woods
+  halfpin movement --species cherry --size 180 --from 21C/45% --to 21C/70%
 `,
     )
     .action(async (plan: string | undefined, options: SeasonOptions) => {

@@ -76,6 +76,9 @@ export const addJointOptions = (command: Command): Command => {
   );
 };
 
+/** Sizes of a drawer's corner, to try where one is missing. */
+const USUAL = { width: '96mm', tailBoard: '11mm', pinBoard: '20mm' } as const;
+
 /** What the options say, as far as it can be read. */
 export interface ReadOptions {
   readonly name: string;
@@ -97,7 +100,7 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
   const { shown, complaints } = notationShown(options, allInInches(options) ? 'in' : 'mm');
   complain(...complaints);
   const needed = (key: 'width' | 'tailBoard' | 'pinBoard', what: string): number | undefined => {
-    read.need(key, say`${what} is missing`, say`--width 96 --tail-board 11 --pin-board 20`);
+    read.need(key, say`${what} is missing`, say`${optionName([key])} ${USUAL[key]}`);
     return read.length(key);
   };
 
@@ -184,7 +187,7 @@ const checkPitchAlone = (options: JointOptions, complain: Complain): void => {
     complain({
       at: ['pitch'],
       says: say`the pitch sets the tails and both half pins by itself`,
-      hint: say`leaving out ${beside.map((key) => optionName([key])).join(' and ')}`,
+      remedy: say`remove ${beside.map((key) => optionName([key])).join(' and ')}`,
     });
 };
 

@@ -111,7 +111,7 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
       where: (line) => !sheet(line, 'guides') && !drawnAs(line, 'svg') && !drawnAs(line, 'dxf'),
     },
   ],
-  lay: [NO_GUIDES],
+  'set-out': [NO_GUIDES],
   compare: [
     NO_GUIDES,
     {
@@ -157,7 +157,7 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
       says: say`give --csv or --json, not both`,
     },
   ],
-  season: [
+  movement: [
     {
       options: [
         ...['units', 'fractions', 'out', 'force', 'paper', 'margin'],
