@@ -125,7 +125,7 @@ describe('a drawer that cannot be made', () => {
     });
     expect(refusals(space(30, 50, 350))).toEqual([
       `drawers.0.opening.width: "Buttons": the opening's width is 30 mm; with the clearances and the boards it must be at least 82 mm; try 82 mm, or make the clearance smaller (fit.side)`,
-      `drawers.0.opening.height: "Buttons": the opening's height is 50 mm; with the clearances and the boards it must be at least 65 mm; try 65 mm, or make the clearance smaller (fit.top)`,
+      `drawers.0.opening.height: "Buttons": the opening's height is 50 mm; with the clearances and the boards it must be at least 85 mm; try 85 mm, or make the clearance smaller (fit.top)`,
       `drawers.0.opening.depth: "Buttons": the opening's depth is 350 mm; with the clearances and the boards it must be at least 451 mm; try 451 mm, or make the clearance smaller (fit.behind)`,
     ]);
     expect(refusals({ space: { kind: 'size', size: { width: 40, height: 76, depth: 420 } } })).toEqual([

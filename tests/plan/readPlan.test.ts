@@ -482,8 +482,8 @@ describe('an unknown key', () => {
   it.each([
     ['joint: {halfpin: 3}', 'joint.halfpin: there is no such key here; try halfPin'],
     ['joint: {tail: 3}', 'joint.tail: there is no such key here; try tails'],
-    ['slope: "1:7"', 'slope: there is no such key here; try joint: {slope: …}'],
-    ['thickness: 20', 'thickness: there is no such key here; try stock: {front: {thickness: …}}'],
+    ['slope: "1:7"', 'slope: there is no such key here; write it as joint: {slope: …}'],
+    ['thickness: 20', 'thickness: there is no such key here; write it as stock: {front: {thickness: …}}'],
     [
       'joint: {slope:1:7}',
       'joint["slope:1:7"]: there is no such key here; try slope: 1:7, with a blank after the colon',

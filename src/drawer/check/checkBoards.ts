@@ -4,7 +4,7 @@ import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
 import { checkRange, isInRange } from '../../units/range.ts';
-import { LEAST_HELD, LEAST_INSIDE, LEAST_WALL } from '../drawerLimits.ts';
+import { GROOVE_RANGE, LEAST_HELD, LEAST_INSIDE, LEAST_WALL } from '../drawerLimits.ts';
 import type { Sizes } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 import { LEAST_STOP, latestStop } from '../groove/latestStop.ts';
@@ -48,7 +48,7 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
           : lap >= LEAST_WALL
             ? say`the groove is ${mm(groove.depth)} deep; at the front's ends it must stay within the sockets, so it may be at most ${atMost(Math.max(0, mostInFront))}`
             : say`the groove is ${mm(groove.depth)} deep; the front, ${mm(stock.front.thickness)} thick, must keep ${mm(LEAST_WALL)} before it, so it may be at most ${atMost(Math.max(0, mostInFront))}`,
-      ...(mostDepth > 0 ? { hint: say`${atMost(mostDepth)}` } : {}),
+      ...(mostDepth >= GROOVE_RANGE.least && { hint: say`${atMost(mostDepth)}` }),
     });
   wrong.push(...checkStop(spec, sizes));
   const mostSlack = groove.depth - LEAST_HELD;
@@ -84,7 +84,9 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
       wrong.push({
         at: ['bottom', 'slips', 'height'],
         says: say`the slips are ${mm(slips.height)} high; above their groove they must keep ${mm(LEAST_WALL)}, and they may not rise above the sides, so it must be ${atLeast(least)} to ${atMost(height)}`,
-        hint: say`${atLeast(least)}`,
+        ...(least <= height
+          ? { hint: say`${atLeast(least)}` }
+          : { remedy: say`make the drawer higher, or lower the groove (groove.offset)` }),
       });
     const mostWidth = (inside.width - LEAST_INSIDE) / 2;
     if (slips.width > mostWidth + EPSILON)

@@ -1,5 +1,6 @@
 import type { Complaint, Place } from '../../units/complaint.ts';
 import { repeatedNames } from '../../units/name.ts';
+import { FRACTIONS } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import type { Unit } from '../../units/unit.ts';
@@ -49,7 +50,7 @@ const fractionsOfMm = ({ fractions }: Group, unit: Unit): Complaint[] =>
         {
           at: ['fractions'],
           says: say`fractions are of an inch, and this plan is in mm`,
-          hint: say`units: in`,
+          ...(FRACTIONS.some((each) => each === fractions) && { hint: say`units: in` }),
           remedy: say`remove the fractions`,
         },
       ];

@@ -3,6 +3,7 @@ import type { Complaint, Place } from '../../units/complaint.ts';
 import { type Phrase, say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import { type JsonSchema, planJsonSchema } from '../planJsonSchema.ts';
+import { isGroup } from './checkWhole.ts';
 import { closestWord } from './editDistance.ts';
 import { keysOf, schemasAt, shortestPathTo } from './schemaPaths.ts';
 
@@ -22,9 +23,10 @@ const explainOne = (issue: Issue, outer: Place): Complaint[] => {
       return [{ at, ...(issue.params as Omit<Complaint, 'at'>) }];
     case 'unrecognized_keys': {
       const known = schemasAt(allKeys(), at);
-      const told = issue.keys
-        .slice(0, MOST_LISTED)
-        .map((key) => ({ at: [...at, key], ...(cutByComma(key, issue.input) ?? unknownKey(key, known)) }));
+      const told = issue.keys.slice(0, MOST_LISTED).map((key) => ({
+        at: [...at, key],
+        ...(cutByComma(key, issue.input) ?? unknownKey(key, known, issue.input)),
+      }));
       const rest = issue.keys.length - told.length;
       return rest === 0
         ? told
@@ -82,7 +84,7 @@ const cutByComma = (key: string, group: unknown): { says: Phrase; hint: Phrase }
     : undefined;
 };
 
-const unknownKey = (key: string, known: readonly JsonSchema[]): { says: Phrase; hint?: Phrase } => {
+const unknownKey = (key: string, known: readonly JsonSchema[], group: unknown): Omit<Complaint, 'at'> => {
   const says = say`there is no such key here`;
   const keys = keysOf(known);
   const [, glued, value] = /^(\w+):([\w.:/ -]+)$/u.exec(key) ?? [];
@@ -90,9 +92,14 @@ const unknownKey = (key: string, known: readonly JsonSchema[]): { says: Phrase; 
     return { says, hint: say`${glued}: ${value ?? ''}, with a blank after the colon` };
   if (/^\d+$/u.test(key))
     return { says, hint: say`a point in place of a decimal comma, or quotes round the number` };
-  const meant = closestWord(key, keys);
+  const given = isGroup(group) ? Object.keys(group) : [];
+  const meant = closestWord(
+    key,
+    keys.filter((each) => !given.includes(each)),
+  );
   if (meant !== undefined) return { says, hint: say`${meant}` };
   const way = shortestPathTo(key, known);
-  if (way !== undefined) return { says, hint: say`${way.join(': {')}: …${'}'.repeat(way.length - 1)}` };
+  if (way !== undefined)
+    return { says, remedy: say`write it as ${way.join(': {')}: …${'}'.repeat(way.length - 1)}` };
   return { says: say`there is no such key here; the keys are ${keys.join(', ')}` };
 };
