@@ -124,6 +124,6 @@ const tooWet = (percent: number): Result<never> =>
 const noConditions = (text: string): Result<never> =>
   refuse({
     at: [],
-    says: say`${quote(text)} is neither air nor a moisture content from a meter; air is a temperature and a relative humidity`,
+    says: say`${quote(text)} is neither air nor a moisture content; air is a temperature and a relative humidity`,
     hint: say`21C/45%, 70F/45% or 8%`,
   });

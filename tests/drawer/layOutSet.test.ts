@@ -153,7 +153,7 @@ describe('a drawer that cannot be made', () => {
 
   it('has no height left for its back', () => {
     expect(refusals({ backDrop: 55 })).toEqual([
-      `drawers.0.back.drop: "Buttons": no height is left for the back: of the sides' 75 mm the groove takes 16 mm from below and the drop 55 mm from above; the back must be at least 5 mm high; try 54 mm`,
+      `drawers.0.back.drop: "Buttons": no height is left for the back: of the sides' 75 mm the groove takes 16 mm from below and the drop 55 mm from above; the back must be at least 5 mm high; make the drop smaller, or lower the groove (groove.offset)`,
     ]);
   });
 

@@ -63,13 +63,13 @@ const hundredthDown = (value: number): number => roundDown(value, 100);
 export const grooveFixes = (spec: DrawerSpec, fits: (changed: DrawerSpec) => boolean): GrooveFixes => {
   const { offset } = spec.groove;
   const { pin, slope } = frontCorner(spec);
-  const moved = [keptMargins, grooveMargins]
-    .map((margins) => {
-      const { least, most } = feasible(spec, withOffset, offset, margins);
-      return offset < least
+  const kept = feasible(spec, withOffset, offset, keptMargins);
+  const moved = [...(kept.least <= kept.most + EPSILON ? [kept] : []), feasible(spec, withOffset, offset)]
+    .map(({ least, most }) =>
+      offset < least
         ? ({ bound: 'least', value: hundredthUp(least) } as const)
-        : ({ bound: 'most', value: hundredthDown(most) } as const);
-    })
+        : ({ bound: 'most', value: hundredthDown(most) } as const),
+    )
     .find(({ value }) => value > 0 && fits(withOffset(spec, value)));
   const narrowed = hundredthDown(feasible(spec, withPin, pin).most);
   const withRise = (spec: DrawerSpec, rise: number) => withSlope(spec, { run: 1 / rise });

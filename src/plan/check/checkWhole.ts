@@ -14,7 +14,7 @@ type Group = Readonly<Record<string, unknown>>;
 export const isGroup = (value: unknown): value is Group =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** The most drawers and single corners of one plan, `count` not multiplied: so many are set out in 250 MB of memory. */
+/** The most drawers and single corners of one plan, `count` not multiplied: setting so many out takes under 250 MB of memory. */
 const MOST_ENTRIES = 2000;
 
 /** A complaint about a plan with more entries than can be set out, at the first of them that is too many. */
