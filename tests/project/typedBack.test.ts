@@ -1,11 +1,18 @@
 import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
 import { load } from 'js-yaml';
 import { describe, expect, it } from 'vitest';
+import { readPlan } from '../../src/plan/readPlan.ts';
 import { starterPlan } from '../../src/plan/starterPlan.ts';
 import { withCuts } from '../../src/project/project.ts';
 import { layOutPlan } from '../../src/project/readProject.ts';
 import type { Complaint, Place } from '../../src/units/complaint.ts';
+import { formatLength } from '../../src/units/formatLength.ts';
+import { halfMark } from '../../src/units/notation.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { formatSlope, RUN_RANGE } from '../../src/units/slope.ts';
+import { formatPercent, parseMoisture } from '../../src/wood/moisture.ts';
+import { value } from '../value.ts';
 
 /** What is put into a plan's text letter by letter. */
 class Typed {
@@ -158,10 +165,10 @@ describe('what a complaint about a plan says to try', () => {
     let hints = 0;
     for (const plan of PLANS)
       for (const place of [...placesOf(plan), ...OTHERS])
-        for (const value of VALUES) {
+        for (const faultyValue of VALUES) {
           faulty += 1;
           if (faulty % STEP !== 0) continue;
-          const wrong = put(plan, place, value);
+          const wrong = put(plan, place, faultyValue);
           const complaints = complaintsAbout(wrong);
           for (const complaint of complaints)
             if (complaint.hint !== undefined) {
@@ -171,10 +178,48 @@ describe('what a complaint about a plan says to try', () => {
               for (const typed of choicesOf(hint))
                 expect(
                   leftOf(wrong, complaint, complaints, typed),
-                  `${place.join('.')} is ${JSON.stringify(value)}: ${speak(complaint.says, notation)}; try ${typed}`,
+                  `${place.join('.')} is ${JSON.stringify(faultyValue)}: ${speak(complaint.says, notation)}; try ${typed}`,
                 ).toEqual([]);
             }
         }
     expect(hints).toBeGreaterThan(100);
+  });
+});
+
+describe('what is printed is typed into a plan as it is', () => {
+  const lengths = fc.double({ min: 20, max: 400, noNaN: true });
+  const notations = fc.constantFrom(...NOTATIONS);
+  const runs = fc.double({ min: RUN_RANGE.least, max: RUN_RANGE.most, noNaN: true });
+  /** A single corner in each of the two ways of YAML, in a plan of either unit, its values without quotes. */
+  const cornersOf = (units: string, width: string, slope: string) =>
+    [
+      `joints: [{name: Box, kind: through, width: ${width}, tailBoard: 12mm, pinBoard: 12mm, slope: ${slope}}]`,
+      `joints:\n  - name: Box\n    kind: through\n    width: ${width}\n    tailBoard: 12mm\n    pinBoard: 12mm\n    slope: ${slope}`,
+    ].map((text) => {
+      const reading = readPlan(`units: ${units}\n${text}\n`);
+      return reading.ok ? reading.plan.joints[0]?.spec : undefined;
+    });
+
+  it('and means what it shows: lengths and slopes', () => {
+    fc.assert(
+      fc.property(lengths, runs, notations, fc.constantFrom('mm', 'in'), (length, run, notation, units) => {
+        const width = formatLength(length, notation);
+        const slope = formatSlope({ run });
+        for (const spec of cornersOf(units, width, slope)) {
+          expect(formatLength(spec?.width ?? 0, notation)).toBe(width);
+          expect(Math.abs((spec?.width ?? 0) - length)).toBeLessThanOrEqual(halfMark(notation) + 1e-6);
+          expect(formatSlope(spec?.slope ?? { run: 0 })).toBe(slope);
+        }
+      }),
+    );
+  });
+
+  it('and means what it shows: moisture contents', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 30, noNaN: true }), (percent) => {
+        const shown = formatPercent(percent);
+        expect(formatPercent(value(parseMoisture(shown)))).toBe(shown);
+      }),
+    );
   });
 });
