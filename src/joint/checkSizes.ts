@@ -3,6 +3,7 @@ import { EPSILON } from '../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { checkRange, isInRange, type Range } from '../units/range.ts';
 import { formatSlope, RUN_RANGE } from '../units/slope.ts';
+import { MM_PER_INCH } from '../units/unit.ts';
 import * as limits from './jointLimits.ts';
 import type { JointSpec } from './jointSpec.ts';
 import type { OwnLength } from './kinds/kind.ts';
@@ -49,6 +50,9 @@ export const checkSizes = (wish: JointSpec): Complaint[] => {
   ];
 };
 
+/** A range narrower than 1/32 in may hold no mark of an inch rule, and then nothing can be told to try. */
+const NARROWEST = MM_PER_INCH / 32;
+
 /** A length of the kind's own; where its board is wrong in itself, only what is given is judged. */
 const checkOwn = (wish: JointSpec, { key, word, on, usual, range }: OwnLength<OwnLengthKey>): Complaint[] => {
   const { THICKNESS_RANGE } = limits;
@@ -60,8 +64,8 @@ const checkOwn = (wish: JointSpec, { key, word, on, usual, range }: OwnLength<Ow
   });
   const ours = sound ? usual(wish) : undefined;
   const hint =
-    ours === undefined || within.most < within.least
+    ours === undefined || within.most - within.least < NARROWEST
       ? undefined
-      : say`${ours > within.most ? atMost(within.most) : mm(ours)}`;
+      : say`${atMost(Math.min(ours, within.most))}`;
   return checkRange([key], `the ${word}`, wish[key] ?? ours, within, hint);
 };

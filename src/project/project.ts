@@ -5,10 +5,11 @@ import type { JointSpec } from '../joint/jointSpec.ts';
 import { type Cuts, cutCorners, type NamedCorner } from '../router/guide/cutCorners.ts';
 import type { Cutting } from '../router/limits/cutting.ts';
 import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
-import { accept, type Result } from '../units/complaint.ts';
+import { accept, type Result, refuse } from '../units/complaint.ts';
 import type { Notation } from '../units/notation.ts';
 import type { Climate } from '../wood/climate.ts';
 import type { Only } from './only.ts';
+import { sharedHints } from './sharedHints.ts';
 
 /** A single corner (one that belongs to no drawer), laid out. */
 export interface SingleCorner {
@@ -90,7 +91,9 @@ export const layOutCorner = ({ name, units, spec, cutting, pitch }: CornerSpec):
 /** The project with its cuts; complaints at `cutter` and its keys where a tool is unsuitable. */
 export const withCuts = (project: UncutProject): Result<Project> => {
   const cuts = cutCorners(namedCorners(project), project.cutting);
-  return cuts.ok ? accept({ ...project, cuts: cuts.value }) : cuts;
+  if (cuts.ok) return accept({ ...project, cuts: cuts.value });
+  const shared = sharedHints(cuts.complaints.map((complaint) => ({ complaint })));
+  return refuse(...shared.map(({ complaint }) => complaint));
 };
 
 /** Every corner by its name: `Buttons front`, `Buttons back`, and the names of the single corners. */

@@ -4,6 +4,8 @@ import { MM_PER_INCH } from './unit.ts';
 
 /** Thousandths of an inch, in which is told what is too short for any mark of a rule. */
 const THOUSANDTHS = 1000;
+/** Hundredths of a mm, to which lengths are told. */
+const HUNDREDTHS = 100;
 /** In inches; longer than any rule, so that no marks are counted. */
 const PAST_ALL_RULES = 1e6;
 
@@ -21,16 +23,15 @@ export const nearestMark = (value: number, notation: Notation): number => {
   return (wholeMarks((value / MM_PER_INCH) * marks) / marks) * MM_PER_INCH;
 };
 
-/** The mark of the reader's rule next to a length, above or below it, or at it; all in mm. In mm the length itself. */
+/** The mark of the reader's rule next to a length, above or below it, or at it; all in mm. In mm a mark is a hundredth. */
 export const nextMark = (value: number, side: 'above' | 'below', notation: Notation): number => {
-  if (notation === 'mm') return value;
+  const per = notation === 'mm' ? 1 : MM_PER_INCH;
   const mark = (marks: number): number => {
-    const exact = (value / MM_PER_INCH) * marks;
+    const exact = (value / per) * marks;
     // What floats leave behind does not count as past a mark.
-    return (
-      ((side === 'above' ? Math.ceil(exact - EPSILON) : Math.floor(exact + EPSILON)) / marks) * MM_PER_INCH
-    );
+    return ((side === 'above' ? Math.ceil(exact - EPSILON) : Math.floor(exact + EPSILON)) / marks) * per;
   };
+  if (notation === 'mm') return mark(HUNDREDTHS) || value;
   // Less than the first mark is told in thousandths, and less than the first of those as it is.
   return mark(marksPerInch(notation)) || mark(THOUSANDTHS) || value;
 };

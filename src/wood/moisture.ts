@@ -125,5 +125,5 @@ const noConditions = (text: string): Result<never> =>
   refuse({
     at: [],
     says: say`${quote(text)} is neither air nor a moisture content; air is a temperature and a relative humidity`,
-    hint: say`21C/45%, 70F/45% or, from a moisture meter, 8%`,
+    hint: say`21C/45%, 70F/45% or 8%`,
   });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { parseAngle } from '../../src/cli/options/cutterOptions.ts';
 import { optionReader } from '../../src/cli/options/optionReader.ts';
+import { isPrinterName } from '../../src/files/printerStore.ts';
 import { parsePaper } from '../../src/paper/paperSizes.ts';
 import { readPlan } from '../../src/plan/readPlan.ts';
 import { parseTrialLog } from '../../src/router/trial/trialLog.ts';
@@ -50,6 +51,7 @@ const PARSERS: Readonly<
   'a wood': [findWood, [...UNMATCHED, each('ab '), each('abc'), each('oak ')]],
   'a name': [parseName, [...UNMATCHED, each('a')]],
   'a name to compare': [nameKey, [...UNMATCHED, each('a')]],
+  "a printer's name": [isPrinterName, [...UNMATCHED, each('a'), each('a ')]],
   'a quotation': [quote, [...UNMATCHED, each('\u0001')]],
   'a list of lengths': [(a) => optionReader({ a }, 'mm').lengths('a'), [each('1,'), each('z,')]],
   'a log of trials': [

@@ -105,7 +105,7 @@ describe('what a cutter does not allow', () => {
     [['--pin', '5'], /^--pin: a pin is 5 mm .* removes 8\.48 mm.*; the nearest that works: 3 tails/u],
     [['--tails', '5'], /^--tails: a tail is 9\.02 mm wide; the cutter of 12\.7 mm cannot enter its socket/u],
     [['--slope', '1:4'], /^--slope: a slope of 1:4 is not the cutter's: at 8 degrees it cuts 1:7\.12; try/u],
-    [['--pitch', '20'], /^--pitch: a pitch of 20 mm leaves tails of 11\.52 mm .* it must be 21\.18 mm to /u],
+    [['--pitch', '20'], /^--pitch: a pitch of 20 mm leaves tails of 11\.52 mm .* it must be 21\.19 mm to /u],
     [['--pitch', '30', '--tails', '3'], /^--pitch: the pitch sets the tails .*; remove --tails$/u],
     [['--cutter-neck', '13'], /^--cutter-neck: the cutter's neck is 13 mm; it must be 1 mm or more/u],
   ])('is refused by name, and nothing is written: %j', (args, says) => {

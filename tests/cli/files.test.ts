@@ -50,7 +50,7 @@ describe('what is written', () => {
     expect([...filesOf(where)]).toEqual([['file', 'mine']]);
     const full = spawnSync(
       'sh',
-      ['-c', '"$0" "$@" > /dev/full', process.execPath, PROGRAM, 'compare', ...CORNER],
+      ['-c', '"$0" "$@" > /dev/full', process.execPath, PROGRAM, 'lay', ...CORNER],
       {
         encoding: 'utf8',
       },
@@ -88,12 +88,12 @@ const examplesIn = (help: string): string[] =>
   [...help.matchAll(/^ {2}(halfpin .+)$/gm)].map(([, line]) => line ?? '');
 
 describe('the help', () => {
-  const commands = [...halfpin(['--help']).out.matchAll(/^ {2}([a-z]+) /gm)]
+  const commands = [...halfpin(['--help']).out.matchAll(/^ {2}([a-z-]+)[ |]/gm)]
     .map(([, name]) => name ?? '')
     .filter((name) => name !== 'help');
 
   it('names every command', () => {
-    expect(commands).toEqual(expect.arrayContaining(['draw', 'compare', 'parts', 'start', 'schema']));
+    expect(commands).toEqual(expect.arrayContaining(['draw', 'set-out', 'parts', 'movement', 'start', 'schema']));
   });
 
   it.each(commands)('of %s has an example that runs as it stands', (command) => {
@@ -117,7 +117,7 @@ describe('the help', () => {
 
 describe('a closed pipe', () => {
   it('is no failure', () => {
-    for (const args of [['compare', CHEST], ['parts', CHEST, '--json'], ['schema'], ['start']]) {
+    for (const args of [['lay', CHEST], ['parts', CHEST, '--json'], ['schema'], ['start']]) {
       const { status, stderr } = spawnSync(
         'bash',
         ['-c', '"$0" "$@" | head -n 1 > /dev/null; exit "$PIPESTATUS"', process.execPath, PROGRAM, ...args],
@@ -132,7 +132,7 @@ describe('start', () => {
   it.each(['mm', 'in'])('writes a plan in %s that can be drawn as it is', (units) => {
     const where = folder();
     expect(halfpin(['start', 'plan.yaml', '--units', units], where).status).toBe(0);
-    const laid = halfpin(['compare', 'plan.yaml', '--json'], where);
+    const laid = halfpin(['lay', 'plan.yaml', '--json'], where);
     expect(laid.err).toBe('');
     expect(JSON.parse(laid.out).joints.length).toBeGreaterThan(0);
     expect(halfpin(['start', '--units', units], where).out).toBe(

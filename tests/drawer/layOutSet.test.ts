@@ -125,7 +125,7 @@ describe('a drawer that cannot be made', () => {
     });
     expect(refusals(space(30, 50, 350))).toEqual([
       `drawers.0.opening.width: "Buttons": the opening's width is 30 mm; with the clearances and the boards it must be at least 82 mm; try 82 mm, or make the clearance smaller (fit.side)`,
-      `drawers.0.opening.height: "Buttons": the opening's height is 50 mm; with the clearances and the boards it must be at least 65 mm; try 65 mm, or make the clearance smaller (fit.top)`,
+      `drawers.0.opening.height: "Buttons": the opening's height is 50 mm; with the clearances and the boards it must be at least 85 mm; try 85 mm, or make the clearance smaller (fit.top)`,
       `drawers.0.opening.depth: "Buttons": the opening's depth is 350 mm; with the clearances and the boards it must be at least 451 mm; try 451 mm, or make the clearance smaller (fit.behind)`,
     ]);
     expect(refusals({ space: { kind: 'size', size: { width: 40, height: 76, depth: 420 } } })).toEqual([
@@ -153,7 +153,7 @@ describe('a drawer that cannot be made', () => {
 
   it('has no height left for its back', () => {
     expect(refusals({ backDrop: 55 })).toEqual([
-      `drawers.0.back.drop: "Buttons": no height is left for the back: of the sides' 75 mm the groove takes 16 mm from below and the drop 55 mm from above; the back must be at least 5 mm high; try 54 mm`,
+      `drawers.0.back.drop: "Buttons": no height is left for the back: of the sides' 75 mm the groove takes 16 mm from below and the drop 55 mm from above; the back must be at least 5 mm high; make the drop smaller, or lower the groove (groove.offset)`,
     ]);
   });
 

@@ -184,7 +184,7 @@ describe('a cutter', () => {
   it('is refused in plain words', () => {
     expect(complaintsOf(checkCutter({ diameter: 2.5, angle: 30, length: 0 }))).toEqual([
       "diameter: the cutter's diameter is 2.5 mm; it must be 3 mm to 60 mm; try 12.7 mm",
-      "angle: the cutter's angle is 30 degrees; it must be 2.86 to 21.80 degrees off its axis; try 8 for a slope near 1:7, 14 for 1:4",
+      "angle: the cutter's angle is 30 degrees; it must be 2.86 to 21.80 degrees off its axis, such as 8 for a slope near 1:7 or 14 for 1:4; try 8 or 14",
       "length: the cutter's cutting length is 0 mm; it must be more than 0 mm",
     ]);
     expect(complaintsOf(checkCutter({ ...CUTTER, diameter: 61 }))[0]).toContain(
@@ -243,7 +243,7 @@ describe('a straight cutter', () => {
     const { joint } = cutOf(THROUGH);
     // (150 - 4 x 12) / 3 = 34 at the tip, less 2 x 16 tan 8° at the base, across the slope 29.22.
     expect(told(checkStraight(joint, 30))).toEqual([
-      'straight: the straight cutter is 30 mm; to pass the narrowest socket it must be 1 mm to 29.22 mm; try 20 mm',
+      'straight: the straight cutter is 30 mm; to pass the narrowest socket it must be 1 mm to 29.21 mm; try 20 mm',
     ]);
     expect(checkStraight(joint, 1)).toEqual([]);
   });

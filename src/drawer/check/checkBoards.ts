@@ -4,7 +4,7 @@ import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
 import { checkRange, isInRange } from '../../units/range.ts';
-import { LEAST_HELD, LEAST_INSIDE, LEAST_WALL } from '../drawerLimits.ts';
+import { GROOVE_RANGE, LEAST_HELD, LEAST_INSIDE, LEAST_WALL } from '../drawerLimits.ts';
 import type { Sizes } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 import { LEAST_STOP, latestStop } from '../groove/latestStop.ts';
@@ -48,7 +48,8 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
           : lap >= LEAST_WALL
             ? say`the groove is ${mm(groove.depth)} deep; at the front's ends it must stay within the sockets, so it may be at most ${atMost(Math.max(0, mostInFront))}`
             : say`the groove is ${mm(groove.depth)} deep; the front, ${mm(stock.front.thickness)} thick, must keep ${mm(LEAST_WALL)} before it, so it may be at most ${atMost(Math.max(0, mostInFront))}`,
-      ...(mostDepth > 0 ? { hint: say`${atMost(mostDepth)}` } : {}),
+      // Less may be less than any mark of a rule in a groove's range.
+      ...(mostDepth >= 2 * GROOVE_RANGE.least && { hint: say`${atMost(mostDepth)}` }),
     });
   wrong.push(...checkStop(spec, sizes));
   const mostSlack = groove.depth - LEAST_HELD;
@@ -73,9 +74,10 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
       // Where no drop at all would leave enough, the drawer is too low, whatever its drop.
       at: mostDrop >= 0 ? ['back', 'drop'] : [space.kind, 'height'],
       says: say`no height is left for the back: of the sides' ${mm(height)} the groove takes ${mm(backFrom)} from below and the drop ${mm(backDrop)} from above; the back must be at least ${atLeast(WIDTH_RANGE.least)} high`,
-      ...(mostDrop >= 0
-        ? { hint: say`${atMost(mostDrop)}` }
-        : { remedy: say`make the drawer higher, or lower the groove (groove.offset)` }),
+      remedy:
+        mostDrop >= 0
+          ? say`make the drop smaller, or lower the groove (groove.offset)`
+          : say`make the drawer higher, or lower the groove (groove.offset)`,
     });
   }
   if (slips !== undefined) {
@@ -84,7 +86,9 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
       wrong.push({
         at: ['bottom', 'slips', 'height'],
         says: say`the slips are ${mm(slips.height)} high; above their groove they must keep ${mm(LEAST_WALL)}, and they may not rise above the sides, so it must be ${atLeast(least)} to ${atMost(height)}`,
-        hint: say`${atLeast(least)}`,
+        ...(least <= height
+          ? { hint: say`${atLeast(least)}` }
+          : { remedy: say`make the drawer higher, or lower the groove (groove.offset)` }),
       });
     const mostWidth = (inside.width - LEAST_INSIDE) / 2;
     if (slips.width > mostWidth + EPSILON)

@@ -13,11 +13,11 @@ const CLEARANCES = { width: 'fit.side', height: 'fit.top', depth: 'fit.behind' }
 export const checkSpace = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const { space, stock, lip } = spec;
   const wrong: Complaint[] = [];
-  const tooSmall = (key: 'width' | 'height' | 'depth', has: number, needs: number) => {
+  const tooSmall = (key: 'width' | 'height' | 'depth', has: number, needs: number, lacks = needs - has) => {
     // What is no number comes from a joint's measure, and is complained of with the joint.
     if (!(has < needs - EPSILON)) return;
     const given = space.kind === 'opening' ? space.opening[key] : space.size[key];
-    const least = given - has + needs;
+    const least = given + lacks;
     wrong.push({
       at: [space.kind, key],
       says:
@@ -29,7 +29,8 @@ export const checkSpace = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
     });
   };
   tooSmall('width', sizes.width, 2 * sizes.wall + LEAST_INSIDE);
-  tooSmall('height', sizes.height, WIDTH_RANGE.least);
+  // What is high enough for the sides may be too low for the back.
+  tooSmall('height', sizes.height, WIDTH_RANGE.least, WIDTH_RANGE.least - sizes.backHeight);
   tooSmall('depth', sizes.depth, stock.front.thickness + stock.back.thickness + LEAST_INSIDE);
   return wrong;
 };

@@ -11,6 +11,7 @@ import { grooveMiss, hidingChoices } from './hidingChoices.ts';
 /** The complaint about a groove that shows: by how much it misses the lowest tail, and what would help. */
 export const grooveComplaint = (spec: DrawerSpec, fixes: GrooveFixes): Complaint => {
   const { groove } = spec;
+  const { offset } = fixes;
   const corner = frontCorner(spec);
   const { low, high } = grooveMiss(corner, groove);
   const misses = [
@@ -20,7 +21,8 @@ export const grooveComplaint = (spec: DrawerSpec, fixes: GrooveFixes): Complaint
   return {
     at: ['groove', 'offset'],
     says: say`the groove, ${mm(groove.offset)} to ${mm(groove.offset + groove.width)} up, would show at the front: it must lie inside the base of ${lowestTail(corner)} with ${mm(GROOVE_SPARE)} to spare, but it ${join(misses, ' and ')}`,
-    hint: hint(fixes, mostHiding(corner, groove)),
+    ...(offset && { hint: say`${offset.bound === 'least' ? atLeast(offset.value) : atMost(offset.value)}` }),
+    remedy: remedy(fixes, mostHiding(corner, groove)),
   };
 };
 
@@ -30,24 +32,28 @@ const lowestTail = ({ spacing }: ResolvedSpec): string => {
   return spacing.tails === 1 ? 'the single tail' : `the lowest of ${spacing.tails} tails`;
 };
 
-const hint = ({ offset, pin, slope }: GrooveFixes, tails: number | undefined): Phrase => {
+const remedy = ({ offset, pin, slope }: GrooveFixes, tails: number | undefined): Phrase => {
   const help: Phrase[] = [];
-  const useless: string[] = [];
-  if (offset === undefined) useless.push('groove offset');
-  else
-    help.push(
-      say`a groove offset of at ${offset.bound} ${offset.bound === 'least' ? atLeast(offset.value) : atMost(offset.value)}`,
-    );
-  if (pin === undefined) useless.push('pin width');
-  else help.push(say`a pin of at most ${atMost(pin)}`);
-  if (slope === undefined) useless.push('slope');
-  else help.push(say`a slope of at most ${formatSlope(slope)}`);
+  if (pin !== undefined) help.push(say`a pin width of ${atMost(pin)} or less`);
+  if (slope !== undefined) help.push(say`a slope of ${formatSlope(slope)} or gentler`);
   if (tails !== undefined) help.push(say`${tails} ${tails === 1 ? 'tail' : 'tails'}`);
-  if (help.length === 0) help.push(say`a narrower groove or a higher drawer`);
+  if (help.length === 0) help.push(say`a narrower groove`, say`a higher drawer`);
+  const useless = [
+    ...(offset === undefined ? ['only the groove offset'] : []),
+    ...(pin === undefined ? ['only the pin width'] : []),
+    ...(slope === undefined ? ['only the slope'] : []),
+  ];
+  const choose = say`choose ${listed(help)}`;
   return useless.length === 0
-    ? join(help, '; or ')
-    : say`${join(help, '; or ')} (no ${useless.join(' and no ')} helps by itself)`;
+    ? choose
+    : say`${choose} (changing ${listed(useless.map((each) => [each]))} is not enough)`;
 };
+
+/** `a, b or c`. */
+const listed = (phrases: readonly Phrase[]): Phrase =>
+  phrases.length < 2
+    ? phrases.flat()
+    : join([join(phrases.slice(0, -1), ', '), phrases.at(-1) ?? []], ' or ');
 
 const join = (phrases: readonly Phrase[], between: string): Phrase =>
   phrases.flatMap((phrase, i) => (i === 0 ? phrase : [between, ...phrase]));

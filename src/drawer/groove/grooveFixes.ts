@@ -4,11 +4,14 @@ import type { Range } from '../../units/range.ts';
 import { RUN_RANGE, rise, type Slope } from '../../units/slope.ts';
 import { frontCorner } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
-import { grooveMargins } from './hidingChoices.ts';
+import { grooveMargins, keptMargins } from './hidingChoices.ts';
 
 /** Changes that would each hide a groove that shows; absent where no such change helps. */
 export interface GrooveFixes {
-  /** The nearest groove offset in mm, and whether it is the least that helps or the most. */
+  /**
+   * The nearest groove offset in mm, and whether it is the least that helps or the most: one that leaves the lower half
+   * pin as wished, or where there is none, one that needs another half pin.
+   */
   readonly offset?: { readonly bound: 'least' | 'most'; readonly value: number };
   /** The widest pin, in mm. */
   readonly pin?: number;
@@ -31,10 +34,11 @@ const feasible = (
   spec: DrawerSpec,
   change: (spec: DrawerSpec, value: number) => DrawerSpec,
   now: number,
+  margins = grooveMargins,
 ): Range => {
   const marginsAt = (value: number) => {
     const changed = change(spec, value);
-    return grooveMargins(frontCorner(changed), changed.groove);
+    return margins(frontCorner(changed), changed.groove);
   };
   const further = marginsAt(now + 1);
   let least = Number.NEGATIVE_INFINITY;
@@ -59,16 +63,19 @@ const hundredthDown = (value: number): number => roundDown(value, 100);
 export const grooveFixes = (spec: DrawerSpec, fits: (changed: DrawerSpec) => boolean): GrooveFixes => {
   const { offset } = spec.groove;
   const { pin, slope } = frontCorner(spec);
-  const offsets = feasible(spec, withOffset, offset);
-  const moved =
-    offset < offsets.least
-      ? ({ bound: 'least', value: hundredthUp(offsets.least) } as const)
-      : ({ bound: 'most', value: hundredthDown(offsets.most) } as const);
+  const kept = feasible(spec, withOffset, offset, keptMargins);
+  const moved = [...(kept.least <= kept.most + EPSILON ? [kept] : []), feasible(spec, withOffset, offset)]
+    .map(({ least, most }) =>
+      offset < least
+        ? ({ bound: 'least', value: hundredthUp(least) } as const)
+        : ({ bound: 'most', value: hundredthDown(most) } as const),
+    )
+    .find(({ value }) => value > 0 && fits(withOffset(spec, value)));
   const narrowed = hundredthDown(feasible(spec, withPin, pin).most);
   const withRise = (spec: DrawerSpec, rise: number) => withSlope(spec, { run: 1 / rise });
   const gentler: Slope = { run: hundredthUp(1 / feasible(spec, withRise, rise(slope)).most) };
   return {
-    ...(moved.value > 0 && fits(withOffset(spec, moved.value)) ? { offset: moved } : {}),
+    ...(moved && { offset: moved }),
     ...(narrowed >= LEAST_PIN && fits(withPin(spec, narrowed)) ? { pin: narrowed } : {}),
     ...(gentler.run > 0 && gentler.run <= RUN_RANGE.most && fits(withSlope(spec, gentler))
       ? { slope: gentler }

@@ -82,6 +82,15 @@ export const grooveMargins = (spec: ResolvedSpec, groove: Groove): number[] => {
     .concat(bounds.spare);
 };
 
+/** The margins where the lower half pin stays as wished: of a single tail where the number of tails is free. */
+export const keptMargins = (spec: ResolvedSpec, groove: Groove): number[] => {
+  const { spacing, halfPin } = spec;
+  if (spacing.kind === 'listed') return grooveMargins(spec, groove);
+  const count = spacing.tails ?? 1;
+  const room = tailRoom(spec, count);
+  return Object.values(edgeMargins(spec, groove, halfPin.lower, (shares(spacing, count)[0] ?? 1) * room));
+};
+
 /** By how much the groove misses the lowest tail, its spare included, in mm. */
 export interface GrooveMiss {
   /** How far it lies too low. */

@@ -1,5 +1,6 @@
 import type { Complaint, Place } from '../../units/complaint.ts';
 import { repeatedNames } from '../../units/name.ts';
+import { FRACTIONS } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import type { Unit } from '../../units/unit.ts';
@@ -13,7 +14,7 @@ type Group = Readonly<Record<string, unknown>>;
 export const isGroup = (value: unknown): value is Group =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** The most drawers and single corners of one plan, `count` not multiplied: so many are set out in 250 MB of memory. */
+/** The most drawers and single corners of one plan, `count` not multiplied: setting so many out takes under 250 MB of memory. */
 const MOST_ENTRIES = 2000;
 
 /** A complaint about a plan with more entries than can be set out, at the first of them that is too many. */
@@ -49,7 +50,7 @@ const fractionsOfMm = ({ fractions }: Group, unit: Unit): Complaint[] =>
         {
           at: ['fractions'],
           says: say`fractions are of an inch, and this plan is in mm`,
-          hint: say`units: in`,
+          ...(FRACTIONS.some((each) => each === fractions) && { hint: say`units: in` }),
           remedy: say`remove the fractions`,
         },
       ];

@@ -39,9 +39,10 @@ const explainOne = (issue: Issue, outer: Place): Complaint[] => {
       return [{ at, ...(issue.params as Omit<Complaint, 'at'>) }];
     case 'unrecognized_keys': {
       const known = schemasAt(allKeys(), at);
-      const told = issue.keys
-        .slice(0, MOST_LISTED)
-        .map((key) => ({ at: [...at, key], ...(cutByComma(key, issue.input) ?? unknownKey(key, known)) }));
+      const told = issue.keys.slice(0, MOST_LISTED).map((key) => ({
+        at: [...at, key],
+        ...(cutByComma(key, issue.input) ?? unknownKey(key, known, issue.input)),
+      }));
       const rest = issue.keys.length - told.length;
       return rest === 0
         ? told
@@ -106,7 +107,7 @@ const cutByComma = (key: string, group: unknown): { says: Phrase; hint: Phrase }
     : undefined;
 };
 
-const unknownKey = (key: string, known: readonly JsonSchema[]): Omit<Complaint, 'at'> => {
+const unknownKey = (key: string, known: readonly JsonSchema[], group: unknown): Omit<Complaint, 'at'> => {
   const says = say`there is no such key here`;
   const keys = keysOf(known);
   const [, glued, value] = /^(\w+):([\w.:/ -]+)$/u.exec(key) ?? [];
@@ -114,7 +115,11 @@ const unknownKey = (key: string, known: readonly JsonSchema[]): Omit<Complaint, 
     return { says, hint: say`${glued}: ${value ?? ''}` };
   if (/^\d+$/u.test(key))
     return { says, remedy: say`write a point in place of a decimal comma, or put the number in quotes` };
-  const meant = closestWord(key, keys);
+  const given = isGroup(group) ? Object.keys(group) : [];
+  const meant = closestWord(
+    key,
+    keys.filter((each) => !given.includes(each)),
+  );
   if (meant !== undefined) return { says, hint: say`${meant}` };
   const way = shortestPathTo(key, known);
   if (way !== undefined)

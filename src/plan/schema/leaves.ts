@@ -4,7 +4,7 @@ import type { Complaint, Place, Result } from '../../units/complaint.ts';
 import { LONGEST_NAME, parseName } from '../../units/name.ts';
 import { inchesMeant, parseLength } from '../../units/parseLength.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../../units/phrase.ts';
-import type { Range } from '../../units/range.ts';
+import { isInRange, type Range } from '../../units/range.ts';
 import { parseSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
 
@@ -54,7 +54,9 @@ export const lengths =
         if (!read.ok) return complain(sink, given, read.complaints[0] ?? { says: say`this is not a length` });
         const { value } = read;
         if (value >= least && value <= most) return value;
-        const hint = inchesMeant(given, unit);
+        const meant = inchesMeant(given, unit);
+        const inInches = parseLength(given, 'in');
+        const hint = inInches.ok && isInRange(inInches.value, { least, most }) ? meant : undefined;
         return complain(sink, given, {
           ...outside(say`${mm(value)}`, say`${atLeast(least)}`, say`${atMost(most)}`),
           ...(hint && { hint }),

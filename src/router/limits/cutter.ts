@@ -76,8 +76,8 @@ export const checkAngle = (angle: number): Complaint[] =>
     : [
         {
           at: ['angle'],
-          says: say`the cutter's angle is ${Number.isFinite(angle) ? `${angle} degrees` : 'not a number'}; it must be ${shownAngle(ANGLE_RANGE.least)} to ${shownAngle(ANGLE_RANGE.most)} degrees off its axis`,
-          hint: say`8 for a slope near 1:7, 14 for 1:4`,
+          says: say`the cutter's angle is ${Number.isFinite(angle) ? `${angle} degrees` : 'not a number'}; it must be ${shownAngle(ANGLE_RANGE.least)} to ${shownAngle(ANGLE_RANGE.most)} degrees off its axis, such as 8 for a slope near 1:7 or 14 for 1:4`,
+          hint: say`8 or 14`,
         },
       ];
 

@@ -10,10 +10,11 @@ import { complaintsOf } from '../../value.ts';
 import { drawer } from '../chest.ts';
 
 const { joint } = drawer();
-const told = (change: Partial<DrawerSpec>, fixes: GrooveFixes = {}): [says: string, hint: string] => {
+/** What is wrong, and what to try or to choose. */
+const told = (change: Partial<DrawerSpec>, fixes: GrooveFixes = {}): [says: string, ways: string] => {
   const [line = ''] = complaintsOf(refuse(grooveComplaint(drawer(change), fixes)));
-  const [says = '', hint = ''] = line.split('; try ');
-  return [says, hint];
+  const [says = '', ways = ''] = line.split('; ');
+  return [says, ways];
 };
 const LOW: Partial<DrawerSpec> = { groove: { offset: 3, width: 5, depth: 5 } };
 const spaced = (spacing: Spacing): Partial<DrawerSpec> => ({ joint: { ...joint, spacing } });
@@ -49,13 +50,13 @@ describe('a groove that would show', () => {
 
   it('is reported with what would hide it, and what would not', () => {
     expect(told(LOW)[1]).toBe(
-      'a narrower groove or a higher drawer (no groove offset and no pin width and no slope helps by itself)',
+      'choose a narrower groove or a higher drawer (changing only the groove offset, only the pin width or only the slope is not enough)',
     );
     expect(told(LOW, { offset: { bound: 'least', value: 4.15 }, slope: { run: 15 } })[1]).toBe(
-      'a groove offset of at least 4.15 mm; or a slope of at most 1:15 (no pin width helps by itself)',
+      'try 4.15 mm, or choose a slope of 1:15 or gentler (changing only the pin width is not enough)',
     );
     expect(told(LOW, { offset: { bound: 'most', value: 9.5 }, pin: 4.5, slope: { run: 6.57 } })[1]).toBe(
-      'a groove offset of at most 9.5 mm; or a pin of at most 4.5 mm; or a slope of at most 1:6.57',
+      'try 9.5 mm, or choose a pin width of 4.5 mm or less or a slope of 1:6.57 or gentler',
     );
   });
 
@@ -63,17 +64,17 @@ describe('a groove that would show', () => {
     const hintFor = (bound: 'least' | 'most') =>
       speak(grooveComplaint(drawer(LOW), { offset: { bound, value: 4.15 } }).hint ?? [], 'in');
     // 4.15 mm is 0.1634 in: between 10/64 and 11/64.
-    expect(hintFor('least')).toMatch(/^a groove offset of at least 11\/64" /u);
-    expect(hintFor('most')).toMatch(/^a groove offset of at most 5\/32" /u);
+    expect(hintFor('least')).toBe('11/64"');
+    expect(hintFor('most')).toBe('5/32"');
   });
 
   it('is reported with the nearest number of tails that would hide it, where another was wished', () => {
     const five = told(spaced({ kind: 'even', tails: 5 }));
     expect(five[0]).toContain('the lowest of 5 tails');
-    expect(five[1]).toMatch(/^4 tails \(/u);
+    expect(five[1]).toMatch(/^choose 4 tails \(/u);
     // A groove too wide for more than one tail: 30 mm and 2 to spare.
     const wide = { groove: { offset: 11, width: 30, depth: 5 } };
-    expect(told({ ...wide, ...spaced({ kind: 'even', tails: 3 }) })[1]).toMatch(/^1 tail \(/u);
+    expect(told({ ...wide, ...spaced({ kind: 'even', tails: 3 }) })[1]).toMatch(/^choose 1 tail \(/u);
     expect(told({ ...LOW, ...spaced({ kind: 'listed', tails: [18, 17, 18] }) })[1]).not.toMatch(/\d tail/u);
   });
 });
@@ -93,10 +94,10 @@ describe('a groove behind listed tails', () => {
   it('shows where one of them does', () => {
     // 15 s <= 8.9 - 1 - 6 is 1:7.89 or shallower.
     expect(complaintsOf(draftDrawer(listed(8.9)))).toEqual([
-      'groove.offset: the groove, 8.9 mm to 13.9 mm up, would show at the front: it must lie inside the base of the lowest tail listed with 1 mm to spare, but it lies 0.1 mm too low; try a groove offset of at least 9 mm; or a slope of at most 1:7.9 (no pin width helps by itself)',
+      'groove.offset: the groove, 8.9 mm to 13.9 mm up, would show at the front: it must lie inside the base of the lowest tail listed with 1 mm to spare, but it lies 0.1 mm too low; try 9 mm, or choose a slope of 1:7.9 or gentler (changing only the pin width is not enough)',
     ]);
     expect(complaintsOf(draftDrawer(listed(16.1)))).toEqual([
-      'groove.offset: the groove, 16.1 mm to 21.1 mm up, would show at the front: it must lie inside the base of the lowest tail listed with 1 mm to spare, but it reaches 0.1 mm too high; try a groove offset of at most 16 mm; or a slope of at most 1:7.9 (no pin width helps by itself)',
+      'groove.offset: the groove, 16.1 mm to 21.1 mm up, would show at the front: it must lie inside the base of the lowest tail listed with 1 mm to spare, but it reaches 0.1 mm too high; try 16 mm, or choose a slope of 1:7.9 or gentler (changing only the pin width is not enough)',
     ]);
   });
 });

@@ -23,9 +23,23 @@ const crowded = drawer({
 });
 
 describe('what would hide a groove', () => {
-  // Depth 15, slope 1:7: the least half pin of 1, the slope's 15/7 and 1 to spare.
-  it('is an offset of at least the least half pin, the loss and the spare', () => {
-    expect(grooveFixesOf(low).offset).toEqual({ bound: 'least', value: 4.15 });
+  // Depth 15, slope 1:7: the half pin of 6, the slope's 15/7 and 1 to spare.
+  it('is an offset of at least the wished half pin, the loss and the spare', () => {
+    expect(grooveFixesOf(low).offset).toEqual({ bound: 'least', value: 9.15 });
+  });
+
+  it('is an offset that changes the half pin where none leaves it as wished', () => {
+    // A single tail between half pins of 12 and 1: its base, from 14.14 to 75 - 1 - 2.14, holds no groove of 57. With the
+    // least half pin of 1 it begins at 3.14, and the groove, with 1 to spare, 4.15 up.
+    const wide = drawer({
+      groove: { offset: 3, width: 57, depth: 5 },
+      backDrop: 4,
+      joint: { ...drawer().joint, halfPin: { lower: 12, upper: 1 }, spacing: { kind: 'even', tails: 1 } },
+    });
+    expect(grooveFixes(wide, ({ groove }) => groove.offset < 13).offset).toEqual({
+      bound: 'least',
+      value: 4.15,
+    });
   });
 
   it('is a slope that loses no more than the offset leaves', () => {
@@ -102,10 +116,10 @@ describe('what would hide a groove', () => {
 
   it('is reported with its numbers, the miss, and the nearest count that helps', () => {
     expect(complaintsOf(draftDrawer(low))).toEqual([
-      'groove.offset: the groove, 3 mm to 8 mm up, would show at the front: it must lie inside the base of the lowest tail, however many there are, with 1 mm to spare, but it lies 1.14 mm too low; try a groove offset of at least 4.15 mm; or a slope of at most 1:15 (no pin width helps by itself)',
+      'groove.offset: the groove, 3 mm to 8 mm up, would show at the front: it must lie inside the base of the lowest tail, however many there are, with 1 mm to spare, but it lies 1.14 mm too low; try 9.15 mm, or choose a slope of 1:15 or gentler (changing only the pin width is not enough)',
     ]);
     expect(complaintsOf(draftDrawer(crowded))).toEqual([
-      'groove.offset: the groove, 11 mm to 16 mm up, would show at the front: it must lie inside the base of the lowest of 5 tails with 1 mm to spare, but it reaches 3.06 mm too high; try a pin of at most 1.17 mm; or 4 tails (no groove offset and no slope helps by itself)',
+      'groove.offset: the groove, 11 mm to 16 mm up, would show at the front: it must lie inside the base of the lowest of 5 tails with 1 mm to spare, but it reaches 3.06 mm too high; choose a pin width of 1.17 mm or less or 4 tails (changing only the groove offset or only the slope is not enough)',
     ]);
   });
 
@@ -147,8 +161,18 @@ describe('what would hide a groove', () => {
           for (let other = 1; other < height; other += 0.5)
             expect(works(withOffset(spec, other))).toBe(false);
         else {
-          expect(works(withOffset(spec, moved.value))).toBe(true);
-          expect(works(withOffset(spec, moved.value + (moved.bound === 'least' ? -0.02 : 0.02)))).toBe(false);
+          const keepsHalfPin = (changed: DrawerSpec): boolean => {
+            const laid = draftDrawer(changed);
+            if (!laid.ok) return false;
+            const { candidates, resolved } = laid.value.front;
+            return candidates.some(
+              ({ lowerHalfPin }) => Math.abs(lowerHalfPin - resolved.halfPin.lower) < 1e-6,
+            );
+          };
+          const there = withOffset(spec, moved.value);
+          const nearer = withOffset(spec, moved.value + (moved.bound === 'least' ? -0.02 : 0.02));
+          expect(works(there)).toBe(true);
+          expect((keepsHalfPin(there) ? keepsHalfPin : works)(nearer)).toBe(false);
         }
         if (narrowed === undefined)
           for (let other = 1; other < 20; other += 1) expect(works(withPin(spec, other))).toBe(false);

@@ -67,7 +67,7 @@ describe('a dovetail cutter', () => {
   it('says what the angle may be, where it is asked of nonsense', () => {
     const nonsense = checkCutter({ ...HALF_INCH, angle: 90 });
     expect(nonsense.ok ? '' : nonsense.complaints.map(({ says }) => speak(says, 'mm')).join()).toBe(
-      "the cutter's angle is 90 degrees; it must be 2.86 to 21.80 degrees off its axis",
+      "the cutter's angle is 90 degrees; it must be 2.86 to 21.80 degrees off its axis, such as 8 for a slope near 1:7 or 14 for 1:4",
     );
   });
 

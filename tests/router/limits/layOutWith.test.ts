@@ -31,7 +31,7 @@ describe('layOutWith', () => {
 
   it('refuses a pitch whose tails the cutter cannot enter', () => {
     expect(told({ cutter: CUTTER, pitch: 20 }, FREE)).toEqual([
-      'pitch: a pitch of 20 mm leaves tails of 11.52 mm beside pins of 8.48 mm; it must be 21.18 mm to 126.48 mm here',
+      'pitch: a pitch of 20 mm leaves tails of 11.52 mm beside pins of 8.48 mm; it must be 21.19 mm to 126.48 mm here',
     ]);
     // By hand a tail needs only its base of 3 mm and 15 / 8 on either side.
     expect(told({ pitch: 20 }, FREE)).toEqual([]);
