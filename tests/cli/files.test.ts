@@ -93,7 +93,9 @@ describe('the help', () => {
     .filter((name) => name !== 'help');
 
   it('names every command', () => {
-    expect(commands).toEqual(expect.arrayContaining(['draw', 'set-out', 'parts', 'movement', 'start', 'schema']));
+    expect(commands).toEqual(
+      expect.arrayContaining(['draw', 'set-out', 'parts', 'movement', 'start', 'schema']),
+    );
   });
 
   it.each(commands)('of %s has an example that runs as it stands', (command) => {

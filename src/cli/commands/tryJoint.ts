@@ -101,13 +101,20 @@ const correct = (trial: TrialSetting, measured: Measured, options: TrialOptions,
       complaints.map((each) => atOption(each, options)),
       unit,
     );
+  const isFitMeasured = options.loose !== undefined || options.tight !== undefined;
+  /** Nothing is said of a fit that was not measured, and nothing drawn in letters. */
+  const told = <T extends Correction>(move: T, pictured: readonly string[]) => {
+    const said = isFitMeasured ? move : { ...move, because: say`The fit was not measured.` };
+    return { said: reasons(said, unit), text: moveText(said, isFitMeasured ? pictured : [], unit) };
+  };
   if (trial.kind === 'depth') {
     const corrected = correctDepth(trial.setting, measured);
     if (!corrected.ok) return refused(corrected.complaints);
     const { depth, change } = corrected.value;
+    const { said, text } = told(corrected.value, depthPicture(corrected.value, unit));
     return {
-      record: { depth, change, ...reasons(corrected.value, unit) },
-      text: moveText(corrected.value, depthPicture(corrected.value, unit), unit),
+      record: { depth, change, ...said },
+      text,
       drawing: drawDepthMove(trial.setting, corrected.value, unit),
     };
   }
@@ -115,19 +122,18 @@ const correct = (trial: TrialSetting, measured: Measured, options: TrialOptions,
     const corrected = correctGuide(trial.setting, measured);
     if (!corrected.ok) return refused(corrected.complaints);
     const { move } = corrected.value;
+    const { said, text } = told(corrected.value, guidePicture(corrected.value, unit));
     return {
-      record: { move, ...reasons(corrected.value, unit) },
-      text: moveText(corrected.value, guidePicture(corrected.value, unit), unit),
+      record: { move, ...said },
+      text,
       drawing: drawGuideMove(trial.setting, corrected.value, unit),
     };
   }
   const corrected = correctByHand(measured, trial.depth);
   if (!corrected.ok) return refused(corrected.complaints);
   const { pare } = corrected.value;
-  return {
-    record: { pare, ...reasons(corrected.value, unit) },
-    text: moveText(corrected.value, [], unit),
-  };
+  const { said, text } = told(corrected.value, []);
+  return { record: { pare, ...said }, text };
 };
 
 const moveText = (move: Correction, picture: readonly string[], unit: Notation): string[] => [

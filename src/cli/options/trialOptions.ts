@@ -85,6 +85,13 @@ export const readTrialOptions = (
       hint: say`--loose 0.2, --tight 0.1, or --loose 0 where it fits`,
     });
 
+  if (!nothing && options.log !== undefined && options.loose === undefined && options.tight === undefined)
+    read.complain({
+      at: ['log'],
+      says: say`a log holds how joints fitted, and no fit was measured`,
+      remedy: say`add --loose or --tight`,
+    });
+
   const angle = read.value('cutterAngle', parseAngle);
   const cutterLength = read.length('cutterLength');
   const depth = read.length('depth') ?? planned?.joint.depth;
