@@ -7,7 +7,6 @@ import {
   KIND_NAMES,
   KINDS,
   kindFor,
-  kindsWith,
   OWN_LENGTH_KEYS,
   OWN_LENGTHS,
   type OwnLengthKey,
@@ -45,7 +44,7 @@ export interface JointOptions extends CutterOptions, OwnOptions, NotationOptions
   readonly chisel?: string;
 }
 
-const KINDS_IN_WORDS = KIND_NAMES.join(' or ');
+const KINDS_IN_WORDS = KIND_NAMES.join(', ');
 
 export const addJointOptions = (command: Command): Command => {
   command
@@ -112,7 +111,7 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
   if (kind === undefined)
     complain({
       at: ['kind'],
-      says: say`${quote(named)} is not a kind of joint; it must be ${KINDS_IN_WORDS}`,
+      says: say`${quote(named)} is not a kind of joint; the kinds are ${KINDS_IN_WORDS}`,
     });
   const own: { [Key in OwnLengthKey]?: number } = {};
   for (const key of OWN_LENGTH_KEYS) {
@@ -124,7 +123,7 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
       complain({
         at: [key],
         says: say`a ${kind} joint has no ${word}`,
-        hint: say`--kind ${kindsWith([key]).join(' or ')}`,
+        hint: say`--kind ${kindFor([key])}`,
       });
   const slope = read.value('slope', parseSlope);
   const pin = read.length('pin');

@@ -43,7 +43,7 @@ const measured = (line: Line): boolean =>
 /** Whether proof prints its lengths alone. */
 const lengthsOnly = (line: Line): boolean => line.has('json') && !line.has('out') && !measured(line);
 
-const WITHOUT_FOLDER = (options: readonly string[]): Rule => ({
+const withoutFolder = (options: readonly string[]): Rule => ({
   options,
   where: (line) => !line.has('out') && !line.has('woods'),
   says: say`this is for files, and none is written without --out`,
@@ -119,7 +119,7 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
       says: say`the look of a corner does not depend on the straight cutter`,
       remedy: REMOVE,
     },
-    WITHOUT_FOLDER(['force', 'paper', 'margin']),
+    withoutFolder(['force', 'paper', 'margin']),
     {
       options: ['widths'],
       where: (line) => line.plan !== undefined,
@@ -134,7 +134,7 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
     {
       options: ['name'],
       where: (line) => line.has('widths') && !line.has('out'),
-      says: say`the table is called nothing; a sheet is, by --out`,
+      says: say`only a sheet has a name, and none is drawn without --out`,
       remedy: REMOVE,
     },
     {
@@ -179,7 +179,7 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
       says: say`pictures are drawn of the drawers of a plan`,
       remedy: say`give one`,
     },
-    WITHOUT_FOLDER(['force', 'paper', 'margin']),
+    withoutFolder(['force', 'paper', 'margin']),
   ],
   trial: [
     {
@@ -195,7 +195,7 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
       hint: say`--log trials.txt`,
       remedy: REMOVE,
     },
-    WITHOUT_FOLDER(['force']),
+    withoutFolder(['force']),
   ],
   proof: [
     {

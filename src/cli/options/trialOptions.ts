@@ -125,11 +125,11 @@ export const readTrialOptions = (
   if (byCutter && options.at !== undefined)
     complain('at', say`a cutter is set by its depth, not along a guide`, say`--depth`);
   if (!byCutter && !byHand && options.cutterLength !== undefined && read.complaints.length === 0)
-    complain(
-      'cutterLength',
-      say`pins along a guide are cut by a straight cutter, and its length is not asked`,
-      say`--cutter-angle 14`,
-    );
+    read.complain({
+      at: ['cutterLength'],
+      says: say`pins along a guide are cut by a straight cutter, whose length limits no setting`,
+      remedy: say`remove the option`,
+    });
   if (byHand)
     for (const key of ['depth', 'cutterLength', 'at', 'log', 'out'] as const)
       if (options[key] !== undefined)

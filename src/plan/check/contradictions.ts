@@ -1,4 +1,4 @@
-import { foreignLengths, kindsWith } from '../../joint/kinds/kinds.ts';
+import { foreignLengths, kindFor } from '../../joint/kinds/kinds.ts';
 import type { Complaint, Place } from '../../units/complaint.ts';
 import { say } from '../../units/phrase.ts';
 import type { WrittenJoint } from '../schema/planSchema.ts';
@@ -12,7 +12,7 @@ export const contradictions = (written: WrittenJoint, at: Place): Complaint[] =>
       found.push({
         at: [...at, key],
         says: say`a ${kind} joint has no ${word}`,
-        hint: say`kind: ${kindsWith([key]).join(' or ')}`,
+        hint: say`kind: ${kindFor([key])}`,
         remedy: say`remove the ${word}`,
       });
   if (Array.isArray(tails) && graded !== undefined)

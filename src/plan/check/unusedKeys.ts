@@ -149,7 +149,7 @@ const uselessForAll = (
   if (takers.length === 0)
     return OWN_LENGTH_KEYS.some((key) => key === place.at(-1))
       ? say`no corner here takes its ${place.at(-1) ?? ''} from it`
-      : say`every drawer has its own in its place`;
+      : say`every ${place[0] === 'joint' ? 'corner' : 'drawer'} that it is for has its own in its place`;
   const reasons = takers.map((drawer) => uselessFor(drawer, place, value));
   return reasons.every((reason) => reason !== undefined) ? reasons[0] : undefined;
 };

@@ -217,7 +217,7 @@ describe('a key of a plan', () => {
         drawers,
       }),
     ).toEqual([
-      'joint.pin has no effect: every drawer has its own in its place',
+      'joint.pin has no effect: every corner that it is for has its own in its place',
       'joint.lap has no effect: no corner here takes its lap from it',
     ]);
   });
