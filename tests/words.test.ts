@@ -33,6 +33,8 @@ const NEVER: readonly (readonly [words: RegExp, instead: string])[] = [
   [/\bpages? of (?:A\d|Letter)/u, 'sheet'],
   [/\btarget\b(?!:)/iu, "set's tail width"],
   [/\bkeeps? to\b/iu, 'matched to'],
+  [/\bthe family\b/iu, 'set'],
+  [/\bcorner of its own\b/iu, 'single corner'],
   [/\bcut length\b/iu, 'finished length'],
   [/(?:^| {2})thick(?: {2}|$)/u, 'thickness'],
   [/(?<!-)\bspecies\b(?!:)/iu, 'wood'],

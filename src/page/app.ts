@@ -217,10 +217,10 @@ export const startApp = (): void => {
     const { corner, now } = shown;
     if (document.activeElement !== title) title.value = now.project.name;
     setText(names.corner, corner.name);
-    setText(names.ends, corner.ref.of === 'joint' ? 'a corner of its own' : `${corner.ref.end} corners`);
+    setText(names.ends, corner.ref.of === 'joint' ? 'single corner' : `${corner.ref.end} corners`);
     const { length } = now.project.set.drawers;
     hosts.cabinet.hidden = length === 0;
-    setText(familyTitle, length === 0 ? 'Corners' : 'The family');
+    setText(familyTitle, length === 0 ? 'Corners' : 'Corners side by side');
     undoButton.disabled = session.history.past.length === 0;
     redoButton.disabled = session.history.future.length === 0;
     render(

@@ -30,7 +30,7 @@ export const familyView =
     const members = [
       ...set.drawers.map(
         ({ spec, front }, index): Member => ({
-          name: spec.count > 1 ? `${spec.name} ×\u202f${spec.count}` : spec.name,
+          name: spec.count > 1 ? `${spec.name}, quantity\u00a0${spec.count}` : spec.name,
           joint: front,
           ref: { of: 'drawer', index, end: 'front' },
         }),
