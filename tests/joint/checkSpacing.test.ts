@@ -28,7 +28,7 @@ describe('a spacing that is no spacing', () => {
 
   it('with more or fewer pins than go between the tails', () => {
     expect(wrongWith({ kind: 'listed', tails: [20, 20, 20], pins: [5] })).toEqual([
-      'pins: 1 pins are listed between 3 tails; there must be 2 (the half pins are given apart)',
+      'pins: 1 pin is listed between 3 tails; there must be 2 (the half pins are given separately)',
     ]);
     expect(wrongWith({ kind: 'listed', tails: [90], pins: [5] })).toHaveLength(1);
   });

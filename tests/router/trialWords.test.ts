@@ -34,7 +34,7 @@ describe('a trial by depth', () => {
       'The tails end 0.25 mm short of the floors of their sockets. Set the cutter 0.25 mm deeper for the tail board alone, and do not move its guide: the fit stays the same.',
     ]);
     expect(words({ looseness: 0, proud: -0.4 })).toEqual([
-      'The tail board is 0.4 mm below flush: the sockets are that much too long. Stop the cutter 0.4 mm sooner.',
+      'The tail board is 0.4 mm below flush: the sockets are that much too long. Move the stop so that the cutter ends 0.4 mm sooner.',
       undefined,
     ]);
     expect(Object.keys(value(correctDepth(TRIAL, { looseness: 0 })))).not.toContain('tails');

@@ -186,7 +186,7 @@ describe('a bench sheet', () => {
     );
     expect(lipped).toContain('gauge front’s inside face, from shoulder; back’s both faces 11 11');
     expect(lipped).toContain(
-      '2 Cut the front’s rebate along its ends and both edges. 3 Gauge every end; the front from its rebate’s shoulder and lower edge.',
+      '2 Cut the front’s rebate along its ends and both edges. 3 Gauge every end; the front from its rebate’s shoulder and the rebate’s lower edge.',
     );
     const flush = words(drawer({ lip: { sides: 6, top: 5, bottom: 0 } }));
     expect(flush).toContain('Gauge every end; the front from its rebate’s shoulder.');
@@ -247,14 +247,18 @@ describe('a bench sheet', () => {
     it('gives the router’s order of work, with its cautions', () => {
       const text = guided({ bush: 16, pinBush: 11 });
       const steps = [
-        '3 Unplug the router. Fit the dovetail cutter and its guide bush; set its depth.',
-        '4 Cut a trial joint in scrap of the same thickness. Correct the settings by it.',
-        '5 Saw and chop the half spaces of the sides’ back ends: the cutter would cut into the sides.',
-        '6 Tails, by the tails’ guide: score lightly first, right to left; then full depth, left to right. Set the depth again for the back corners.',
-        '7 Front’s sockets, by the pins’ guide, same cutter: score first, then in to the stop and across along it.',
-        '8 Back’s pins, by the pins’ guide: fit the straight cutter and its guide bush; set its own depth. Cut a trial in scrap first.',
-        '9 Round the tails’ inside arrises to the front’s sockets.',
-        '10 Fit dry, and check.',
+        '3 Make the guides, one for each board of a corner.',
+        '4 Unplug the router. Fit the dovetail cutter and its guide bush; set its depth.',
+        '5 Cut a trial joint in scrap of the same thickness. Correct the settings by it.',
+        '6 Cut every part to its finished length.',
+        '7 Saw and chop the half spaces of the sides’ back ends by their templates: the cutter would cut into the sides.',
+        '8 Tails of the front corners, by the tails’ guide: score lightly first, right to left; then full depth, left to right.',
+        // The same depth serves both boards of the front; only then is it changed for the back.
+        '9 Front’s sockets, by the pins’ guide, same cutter and depth: score first, then in to the stop and across along it.',
+        '10 Set the dovetail cutter’s depth for the back. Its tails, by the tails’ guide.',
+        '11 Back’s pins, by the pins’ guide: fit the straight cutter and its guide bush; set its own depth. Cut a trial in scrap first.',
+        '12 Round the tails’ inside arrises to the front’s sockets.',
+        '13 Scrape off the paper. Fit dry, and check.',
       ];
       expect(text).toContain(steps.join(' '));
       expect(text).not.toMatch(/Saw and chop the tails|Scribe|Glue the tail/u);
@@ -279,14 +283,14 @@ describe('a bench sheet', () => {
       const bushes = { bush: 16, pinBush: 11 };
       const allRound = { sides: 6, top: 6, bottom: 6 };
       expect(of(bushes, allRound)).toContain(
-        'Front’s sockets, by the pins’ guide, its fence in the rebate, same cutter: score',
+        'Front’s sockets, by the pins’ guide, its fence in the rebate, same cutter and depth: score',
       );
       expect(of(bushes, allRound)).toContain('pins: cutter’s centre stops from shoulder 6.76 –');
       // Without a guide there is no fence.
       expect(of({}, allRound)).not.toContain('fence');
       // A lip along the edges only, with no gap at the sides to cover: the end has no shoulder.
       const edges = of(bushes, { sides: 0, top: 6, bottom: 6 }, 0);
-      expect(edges).toContain('Front’s sockets, by the pins’ guide, same cutter: score');
+      expect(edges).toContain('Front’s sockets, by the pins’ guide, same cutter and depth: score');
       expect(edges).toContain('pins: cutter’s centre stops from end 6.76 –');
     });
 
@@ -303,12 +307,14 @@ describe('a bench sheet', () => {
       expect(low.replaceAll('\u00A0', ' ')).toContain(
         'tails: dovetail cutter’s depth 15 – tails: guide bush 16 –',
       );
-      expect(low).not.toContain('Set the depth again');
+      expect(low).not.toContain('depth for the back');
     });
 
     it('names no guide and no bush where there is none', () => {
       const text = guided({});
-      expect(text).toContain('Tails, at the centres that are set out: score lightly first');
+      expect(text).toContain(
+        'Tails of the front corners, at the centres that are set out: score lightly first',
+      );
       expect(text).not.toMatch(/ bush|’ guide/u);
       expect(text).toContain('tails: dovetail cutter’s depth 15 11');
     });
@@ -321,7 +327,7 @@ describe('a bench sheet', () => {
 
     it('gives saw and chisel for all others', () => {
       expect(words(drawer())).toContain(
-        '3 Glue the tail templates on the sides’ ends. 4 Saw and chop the tails. 5 Scribe the pins from the tails, each corner from its own tails. Or use the pin templates. 6 Saw the pins',
+        '3 Cut a trial joint in the spare length; then cut every part to its finished length. 4 Glue the tail templates on the sides’ ends. 5 Saw and chop the tails. 6 Scribe the pins from the tails, each corner from its own tails. Or use the pin templates. 7 Saw the pins',
       );
       expect(words(drawer())).not.toMatch(/router|cutter|bush/iu);
     });
