@@ -87,8 +87,13 @@ export const keptMargins = (spec: ResolvedSpec, groove: Groove): number[] => {
   const { spacing, halfPin } = spec;
   if (spacing.kind === 'listed') return grooveMargins(spec, groove);
   const count = spacing.tails ?? 1;
-  const room = tailRoom(spec, count);
-  return Object.values(edgeMargins(spec, groove, halfPin.lower, (shares(spacing, count)[0] ?? 1) * room));
+  const { mostForBases } = lowerHalfPinBounds(spec, spacing, groove, count);
+  const tip = (shares(spacing, count)[0] ?? 1) * tailRoom(spec, count);
+  return [
+    ...Object.values(edgeMargins(spec, groove, halfPin.lower, tip)),
+    // With the wished half pin, some base may be too narrow to cut, wherever the groove lies.
+    mostForBases - halfPin.lower,
+  ];
 };
 
 /** By how much the groove misses the lowest tail, its spare included, in mm. */
