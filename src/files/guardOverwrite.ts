@@ -25,7 +25,9 @@ const refusal = async (path: string, force: boolean): Promise<string[]> => {
       return [`${path}: this is ${file.other}, which is never written over; choose another --out`];
     return file.size === 0 || file.mark !== undefined ? [] : foreign;
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
+    const { code, errno } = error as NodeJS.ErrnoException;
+    // Not of the disk but of the program, which then knows nothing of the file, and must not write over it.
+    if (errno === undefined) throw error;
     // What cannot be read for another reason will fail to be written, and say why.
     if (code === 'EACCES') return foreign;
     return (code === 'ENOENT' || code === 'ELOOP') && (await isLink(path)) ? foreign : [];

@@ -64,15 +64,17 @@ const pdfCreator = async (size: number, read: ReadPart): Promise<string | undefi
     /\/Info (\d{1,9}) 0 R\n[\s\S]*\nstartxref\n(\d{1,15})\n%%EOF\n?$/u.exec(
       await text(Math.max(0, size - SMALL)),
     ) ?? [];
+  if (info === undefined || table === undefined) return undefined;
   const [opening] = /^xref\n0 \d{1,9}\n/u.exec(await text(Number(table))) ?? [];
   if (opening === undefined) return undefined;
   /** What follows the number of an object; each has an entry of 20 bytes in the table. */
-  const object = async (number: string | undefined): Promise<string> => {
+  const object = async (number: string): Promise<string> => {
     const entry = await text(Number(table) + opening.length + 20 * Number(number));
     const [, offset] = /^(\d{10}) \d{5} n/u.exec(entry) ?? [];
     const found = offset === undefined ? '' : await text(Number(offset));
     return found.startsWith(`${number} 0 obj\n`) ? found.slice(`${number} 0 obj\n`.length) : '';
   };
   const [, creator] = /^<<\n\/Producer \d+ 0 R\n\/Creator (\d{1,9}) 0 R\n/u.exec(await object(info)) ?? [];
+  if (creator === undefined) return undefined;
   return (await object(creator)).startsWith(`(${CREATOR})\nendobj`) ? CREATOR : undefined;
 };
