@@ -58,8 +58,8 @@ const cutGroup = (
 const withoutSigns = (text: string): string => text.replace(/[\s\p{P}]+$/u, '');
 
 /**
- * Every name of a plan in its wordings, a group's names side by side: cut at its end or, where another name comes to the same, in its middle; where that
- * is another's too, with a number, its place in the list. Wordings are compared by `nameKey`.
+ * Every name of a plan in its wordings, a group's names side by side: cut at its end or, where another name comes to the
+ * same, in its middle; where that is another's too, with a number, its place in the list. Wordings are compared by `nameKey`.
  * @param word what stands before a number
  */
 export const shortNames = (groups: readonly (readonly string[])[], word = 'no.'): ShortName[] => {

@@ -40,6 +40,9 @@ const some = (steps: number, most: number): number[] => {
   return Array.from({ length: most }, (_, i) => 1 + Math.round(((steps - 1) * i) / (most - 1)));
 };
 
+/** Keeps a printer without an error. */
+const SAVE_PRINTER = ['proof', '--measured-x', '150', '--measured-y', '200', '--save', 'office'];
+
 /** One line that says what is wrong, and no trace of the program's inside. */
 const mustSayInOneLine = ({ stderr }: Outcome, what: RegExp): void => {
   expect(stderr).toMatch(/^[^\n]+\n$/u);
@@ -470,15 +473,7 @@ describe('a lock that is never released', AT_ONCE, () => {
     // Whoever holds it is alive.
     const held = setInterval(() => writeFileSync(lock, 'mine'), 500);
     writeFileSync(lock, 'mine');
-    const outcome = await run(at, [
-      'proof',
-      '--measured-x',
-      '150',
-      '--measured-y',
-      '200',
-      '--save',
-      'office',
-    ]);
+    const outcome = await run(at, SAVE_PRINTER);
     clearInterval(held);
     expect(outcome.status).toBe(1);
     mustSayInOneLine(outcome, /^--save: another run has kept .*printers\.json\.lock for too long; remove /mu);
@@ -609,8 +604,7 @@ describe('with a clock that is wrong', AT_ONCE, () => {
       mkdirSync(at.config);
       // A run that was killed left a lock, by a clock that was right.
       writeFileSync(join(at.config, 'printers.json.lock'), '');
-      const save = ['proof', '--measured-x', '150', '--measured-y', '200', '--save', 'office'];
-      expect(await run(at, save, { env })).toMatchObject({ status: 0, stderr: '' });
+      expect(await run(at, SAVE_PRINTER, { env })).toMatchObject({ status: 0, stderr: '' });
       const { stdout, status } = await run(at, ['printers'], { env });
       expect(status).toBe(0);
       expect(stdout).toContain(day);
@@ -673,15 +667,7 @@ describe('a file that halfpin did not make', AT_ONCE, () => {
     mkdirSync(at.config);
     const path = join(at.config, 'printers.json');
     writeFileSync(path, '{"office": {');
-    const refused = await run(at, [
-      'proof',
-      '--measured-x',
-      '150',
-      '--measured-y',
-      '200',
-      '--save',
-      'office',
-    ]);
+    const refused = await run(at, SAVE_PRINTER);
     expect(refused.status).toBe(1);
     mustSayInOneLine(refused, /this file of printers is damaged, and is unchanged/u);
     expect(readFileSync(path, 'utf8')).toBe('{"office": {');

@@ -7,6 +7,7 @@ import { renderDxf } from '../../src/render/dxf.ts';
 import { type GuideBoard, guideBoard } from '../../src/router/guide/guideBoard.ts';
 import { type GuideTitles, guideLayers } from '../../src/sheets/guide/drawGuide.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from '../router/example.ts';
+import { GUIDE_TITLES } from '../sheets/guide/guideTitles.ts';
 import { value } from '../value.ts';
 import { CrossSection } from './guidedSolids.ts';
 
@@ -124,14 +125,9 @@ describe('the guides for the back ends of the example chest’s sides', async ()
 
 describe('its DXF file, read again by dxf-parser', () => {
   const TITLES: GuideTitles = {
+    ...GUIDE_TITLES,
     names: ['Knöpfe,\n100 %%d Wolle front'],
     item: 'Knöpfe,\n100 %%d Wolle front',
-    shorter: [],
-    stem: 'buttons-front',
-    units: 'mm',
-    ends: ['front'],
-    edge: ['reference edge', 'reference'],
-    upper: 'upper edge',
   };
 
   const parse = (guide: GuideBoard) => {

@@ -4,6 +4,7 @@ import { CAP_HEIGHT, textWidth } from '../../src/drawing/textWidth.ts';
 import { NO_SPLITS } from '../../src/paper/piece.ts';
 import type { GuideBoard } from '../../src/router/guide/guideBoard.ts';
 import { type GuideTitles, guideLayers, guidePiece } from '../../src/sheets/guide/drawGuide.ts';
+import { GUIDE_TITLES } from './guide/guideTitles.ts';
 
 /** A guide of the plainest shape, its numbers easy to follow: behind the fence 31 mm, in front of it 20. */
 const GUIDE: GuideBoard = {
@@ -29,17 +30,7 @@ const GUIDE: GuideBoard = {
     [60, 130],
   ],
 };
-const TITLES: GuideTitles = {
-  names: ['Buttons, front'],
-  item: 'Buttons, front',
-  shorter: [],
-  stem: 'buttons-front',
-  units: 'mm',
-  ends: ['front'],
-  edge: ['reference edge', 'reference'],
-  upper: 'upper edge',
-};
-const piece = guidePiece(GUIDE, TITLES);
+const piece = guidePiece(GUIDE, GUIDE_TITLES);
 const drawing = piece.draw(NO_SPLITS);
 
 const line = (from: Point, to: Point): Path => ({ points: [from, to] });
@@ -48,7 +39,7 @@ const SMALL = 2.4 / CAP_HEIGHT;
 const strokes = drawing.marks.filter((mark) => mark.kind === 'stroke' && mark.role !== 'scale');
 const texts = (marks: readonly Mark[]): TextMark[] => marks.filter((mark) => mark.kind === 'text');
 const saidBy = (guide: GuideBoard, titles: Partial<GuideTitles> = {}): string =>
-  texts(guidePiece(guide, { ...TITLES, ...titles }).draw(NO_SPLITS).marks)
+  texts(guidePiece(guide, { ...GUIDE_TITLES, ...titles }).draw(NO_SPLITS).marks)
     .map(({ text }) => text)
     .join(' ');
 
@@ -145,7 +136,7 @@ describe('a guide as a piece', () => {
     expect(saidBy(flat)).toContain('INSIDE FACE up, END against the fence');
     expect(saidBy(flat)).not.toContain('END up');
     expect(saidBy(flat)).not.toMatch(/work \d/u);
-    const { marks } = guidePiece(flat, TITLES).draw(NO_SPLITS);
+    const { marks } = guidePiece(flat, GUIDE_TITLES).draw(NO_SPLITS);
     expect(texts(marks).find(({ text }) => text === 'fence line')?.at).toEqual([
       expect.closeTo(72 + 2.4, 9),
       3,
@@ -154,7 +145,7 @@ describe('a guide as a piece', () => {
 
   it('has the shoulder of a rebate against a fence that is clear of the lip', () => {
     const flat: GuideBoard = { ...GUIDE, lies: 'flat', fence: [0, 20], work: [-30, 0] };
-    const said = texts(guidePiece(flat, { ...TITLES, rebate: 15 }).draw(NO_SPLITS).marks)
+    const said = texts(guidePiece(flat, { ...GUIDE_TITLES, rebate: 15 }).draw(NO_SPLITS).marks)
       .map(({ text }) => text)
       .join('; ');
     expect(said).toMatch(/INSIDE FACE up, (REBATE’S )?SHOULDER/u);
@@ -171,7 +162,7 @@ describe('a guide as a piece', () => {
 
   it('leaves the word out where the thickness would come too near the reference edge', () => {
     const said = texts(
-      guidePiece({ ...GUIDE, work: [0, 23456.75] }, { ...TITLES, units: 'mm' }).draw(NO_SPLITS).marks,
+      guidePiece({ ...GUIDE, work: [0, 23456.75] }, { ...GUIDE_TITLES, units: 'mm' }).draw(NO_SPLITS).marks,
     ).map(({ text }) => text);
     expect(said).toContain('23456.75 mm');
     expect(said).not.toContain('work 23456.75 mm');
@@ -215,7 +206,7 @@ describe('a guide as a piece', () => {
 
 describe("a guide's layers for a DXF file", () => {
   it('are its outline, the centre lines, the fence, the reference edge, the work and its name, unshifted', () => {
-    expect(guideLayers(GUIDE, TITLES)).toEqual([
+    expect(guideLayers(GUIDE, GUIDE_TITLES)).toEqual([
       { name: 'OUTLINE', line: 'CONTINUOUS', outlines: [GUIDE.outline] },
       { name: 'CENTRE', line: 'CENTER', paths: GUIDE.centreLines },
       { name: 'FENCE', line: 'HIDDEN', paths: [line([-40, -30], [-40, 130]), line([0, -30], [0, 130])] },
@@ -233,13 +224,13 @@ describe("a guide's layers for a DXF file", () => {
   });
 
   it('leave out the edge of a fence that is the edge of the guide', () => {
-    const [, , fence] = guideLayers({ ...GUIDE, fence: [0, 20] }, TITLES);
+    const [, , fence] = guideLayers({ ...GUIDE, fence: [0, 20] }, GUIDE_TITLES);
     expect(fence?.paths).toEqual([line([0, -30], [0, 130])]);
   });
 
   it('have a name of any length within the guide, in fonts half as wide again as ours', () => {
     const item = 'Thread, ribbon, lace and bias binding in every colour of the rainbow'.repeat(2);
-    for (const titles of [TITLES, { ...TITLES, item }]) {
+    for (const titles of [GUIDE_TITLES, { ...GUIDE_TITLES, item }]) {
       const [name] = guideLayers(GUIDE, titles).at(-1)?.texts ?? [];
       const { text, size } = name ?? { text: '', size: 0 };
       expect(text).toContain(titles.item);

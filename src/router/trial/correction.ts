@@ -1,7 +1,8 @@
 import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
-import { mm, type Phrase, say } from '../../units/phrase.ts';
+import { type LengthWord, mm, type Phrase, say } from '../../units/phrase.ts';
 import { rise, type Slope } from '../../units/slope.ts';
+import type { Measured } from './checkTrial.ts';
 
 /** A change to one setting, in mm, and what to do. */
 export interface Move {
@@ -31,6 +32,26 @@ export const correction = (looseness: number, slope: Slope): number => {
   // No negative zero.
   return Math.abs(change) < EPSILON ? 0 : change;
 };
+
+/** What to do about boards that do not end flush, by how much, in the words of how the joint was cut. */
+export interface SideWords {
+  readonly proud: (by: LengthWord) => Phrase;
+  /** Below flush. */
+  readonly shy: (by: LengthWord) => Phrase;
+  /** Tails that end short of their sockets' floors. */
+  readonly short: (by: LengthWord) => Phrase;
+}
+
+/** The moves for boards that do not end flush; the fit stays as it is. */
+export const sideMoves = (
+  { proud = 0, short = 0 }: Measured,
+  words: SideWords,
+): Pick<Correction, 'stop' | 'tails'> => ({
+  ...(proud !== 0 && {
+    stop: { change: proud, because: proud > 0 ? words.proud(mm(proud)) : words.shy(mm(-proud)) },
+  }),
+  ...(short !== 0 && { tails: { change: short, because: words.short(mm(short)) } }),
+});
 
 /** `Loose by 0.2 mm`, the beginning of a sentence. */
 export const measuredFit = (looseness: number): Phrase =>

@@ -5,7 +5,7 @@ import { atLeast, mm, say } from '../../units/phrase.ts';
 import { slopeOfDegrees } from '../../units/slope.ts';
 import { checkAngle } from '../limits/cutter.ts';
 import { checkDepth, checkMeasured, checkMove, checkSideMoves, type Measured } from './checkTrial.ts';
-import { type Correction, correction, doubt, measuredFit } from './correction.ts';
+import { type Correction, correction, doubt, measuredFit, type SideWords, sideMoves } from './correction.ts';
 
 /** How a trial was set that one cutter cut in both boards. Lengths in mm. */
 export interface OneCutterSetting {
@@ -58,7 +58,7 @@ export const correctDepth = (setting: OneCutterSetting, measured: Measured): Res
         ? say`The fit is right: leave the depth at ${mm(depth)}.`
         : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} / (2 tan ${angle}°) = ${mm(Math.abs(change))} ${change > 0 ? 'deeper, so tighter' : 'shallower, so looser'}. Set the dovetail cutter at ${mm(depth + change)} for both boards.`,
     advice: [...doubt(looseness), ...adviseDepth(setting, depth + change), ...adviseSheets(setting, change)],
-    ...sideMoves(measured),
+    ...sideMoves(measured, SIDE_WORDS),
   });
 };
 
@@ -106,20 +106,11 @@ const adviseDepth = ({ length, pinBoard }: OneCutterSetting, depth: number): Com
 };
 
 /** The pin board lies flat: the cutter runs into it from its end. */
-const sideMoves = ({ proud = 0, short = 0 }: Measured): Pick<Correction, 'stop' | 'tails'> => ({
-  ...(proud !== 0 && {
-    stop: {
-      change: proud,
-      because:
-        proud > 0
-          ? say`The tail board is ${mm(proud)} proud: the sockets are that much too short. Move the stop so that the cutter runs ${mm(proud)} further in.`
-          : say`The tail board is ${mm(-proud)} below flush: the sockets are that much too long. Move the stop so that the cutter ends ${mm(-proud)} sooner.`,
-    },
-  }),
-  ...(short !== 0 && {
-    tails: {
-      change: short,
-      because: say`The tails end ${mm(short)} short of the floors of their sockets. Set the cutter ${mm(short)} deeper for the tail board alone, and do not move its guide: the fit stays the same.`,
-    },
-  }),
-});
+const SIDE_WORDS = {
+  proud: (by) =>
+    say`The tail board is ${by} proud: the sockets are that much too short. Move the stop so that the cutter runs ${by} further in.`,
+  shy: (by) =>
+    say`The tail board is ${by} below flush: the sockets are that much too long. Move the stop so that the cutter ends ${by} sooner.`,
+  short: (by) =>
+    say`The tails end ${by} short of the floors of their sockets. Set the cutter ${by} deeper for the tail board alone, and do not move its guide: the fit stays the same.`,
+} satisfies SideWords;

@@ -9,7 +9,7 @@ import {
   type Measured,
   MOST_DEPTH,
 } from './checkTrial.ts';
-import { type Correction, correction, doubt, measuredFit } from './correction.ts';
+import { type Correction, correction, doubt, measuredFit, type SideWords, sideMoves } from './correction.ts';
 
 /** How a trial was set whose pins a straight cutter cut along a sloped guide. Lengths in mm. */
 export interface GuideSetting {
@@ -57,31 +57,19 @@ export const correctGuide = (setting: GuideSetting, measured: Measured): Result<
         ? say`The fit is right: leave the guide where it is.`
         : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} x ${Number(slope.run.toFixed(2))} / 2 = ${by} towards the ${move > 0 ? say`outside face. Fasten the guide's fence ${by} further from the open ends of its slots` : say`inside face. Put a shim ${by} thick between the guide's fence and the pin board`}.`,
     advice: doubt(looseness),
-    ...sideMoves(setting, measured),
+    ...sideMoves(measured, sideWords(setting, measured)),
   });
 };
 
 /** The pin board stands upright: the straight cutter's depth is the length of its sockets. */
-const sideMoves = (
-  { straight }: GuideSetting,
-  { proud = 0, short = 0 }: Measured,
-): Pick<Correction, 'stop' | 'tails'> => {
+const sideWords = ({ straight }: GuideSetting, { proud = 0 }: Measured): SideWords => {
   const next = straight === undefined ? say`` : say`, at ${mm(straight + proud)}`;
   return {
-    ...(proud !== 0 && {
-      stop: {
-        change: proud,
-        because:
-          proud > 0
-            ? say`The tail board is ${mm(proud)} proud: the sockets are that much too shallow. Set the straight cutter ${mm(proud)} deeper${next}.`
-            : say`The tail board is ${mm(-proud)} below flush: the sockets are that much too deep. Set the straight cutter ${mm(-proud)} shallower${next}.`,
-      },
-    }),
-    ...(short !== 0 && {
-      tails: {
-        change: short,
-        because: say`The tails end ${mm(short)} short. Set the dovetail cutter ${mm(short)} deeper for the tail board, and do not move its guide: the fit stays the same.`,
-      },
-    }),
+    proud: (by) =>
+      say`The tail board is ${by} proud: the sockets are that much too shallow. Set the straight cutter ${by} deeper${next}.`,
+    shy: (by) =>
+      say`The tail board is ${by} below flush: the sockets are that much too deep. Set the straight cutter ${by} shallower${next}.`,
+    short: (by) =>
+      say`The tails end ${by} short. Set the dovetail cutter ${by} deeper for the tail board, and do not move its guide: the fit stays the same.`,
   };
 };

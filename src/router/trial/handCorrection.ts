@@ -1,7 +1,7 @@
 import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { mm, type Phrase, say } from '../../units/phrase.ts';
 import { checkMeasured, checkSideMoves, type Measured } from './checkTrial.ts';
-import { type Correction, doubt, measuredFit } from './correction.ts';
+import { type Correction, doubt, measuredFit, type SideWords, sideMoves } from './correction.ts';
 
 /** What to do by hand: no tool holds a setting. Lengths in mm. */
 export interface HandCorrection extends Correction {
@@ -26,7 +26,12 @@ export const correctByHand = (measured: Measured, depth?: number): Result<HandCo
   if (wrong.length > 0) return refuse(...wrong);
   const { looseness } = measured;
   const pare = looseness === 0 ? 0 : -looseness / 2;
-  return accept({ pare, because: because(looseness), advice: doubt(looseness), ...sideMoves(measured) });
+  return accept({
+    pare,
+    because: because(looseness),
+    advice: doubt(looseness),
+    ...sideMoves(measured, SIDE_WORDS),
+  });
 };
 
 const because = (looseness: number): Phrase => {
@@ -37,20 +42,10 @@ const because = (looseness: number): Phrase => {
     : say`${measuredFit(looseness)}: glue a shaving ${mm(looseness)} thick into each socket, at one side of the tail. Scribe the next pins from their own tails, and saw them ${half} further into the waste.`;
 };
 
-const sideMoves = ({ proud = 0, short = 0 }: Measured): Pick<Correction, 'stop' | 'tails'> => ({
-  ...(proud !== 0 && {
-    stop: {
-      change: proud,
-      because:
-        proud > 0
-          ? say`The tail board is ${mm(proud)} proud: chop the sockets ${mm(proud)} further from the end, and gauge the next sockets ${mm(proud)} longer.`
-          : say`The tail board is ${mm(-proud)} below flush: plane the pins' ends flush, and gauge the next sockets ${mm(-proud)} shorter.`,
-    },
-  }),
-  ...(short !== 0 && {
-    tails: {
-      change: short,
-      because: say`The tails end ${mm(short)} short: gauge the next tail board ${mm(short)} further from its end.`,
-    },
-  }),
-});
+const SIDE_WORDS = {
+  proud: (by) =>
+    say`The tail board is ${by} proud: chop the sockets ${by} further from the end, and gauge the next sockets ${by} longer.`,
+  shy: (by) =>
+    say`The tail board is ${by} below flush: plane the pins' ends flush, and gauge the next sockets ${by} shorter.`,
+  short: (by) => say`The tails end ${by} short: gauge the next tail board ${by} further from its end.`,
+} satisfies SideWords;

@@ -4,25 +4,15 @@ import { CAP_HEIGHT, textWidth } from '../../../src/drawing/textWidth.ts';
 import type { JointSpec } from '../../../src/joint/jointSpec.ts';
 import { NO_SPLITS, type Piece } from '../../../src/paper/piece.ts';
 import { guideBoard } from '../../../src/router/guide/guideBoard.ts';
-import { type GuideTitles, guideLayers, guidePiece } from '../../../src/sheets/guide/drawGuide.ts';
+import { guideLayers, guidePiece } from '../../../src/sheets/guide/drawGuide.ts';
 import { CUTTER, cutOf, LAPPED, THROUGH } from '../../router/example.ts';
 import { value } from '../../value.ts';
-
-const TITLES: GuideTitles = {
-  names: ['Buttons, front'],
-  item: 'Buttons, front',
-  shorter: [],
-  stem: 'buttons-front',
-  units: 'mm',
-  ends: ['front'],
-  edge: ['reference edge', 'reference'],
-  upper: 'upper edge',
-};
+import { GUIDE_TITLES } from './guideTitles.ts';
 
 const pieceOf = (spec: JointSpec, board: 'tail' | 'pin', bush: number): Piece => {
   const { joint, guided } = cutOf(spec);
   const guide = value(guideBoard(joint, CUTTER, guided, board, bush));
-  return guidePiece(guide, TITLES);
+  return guidePiece(guide, GUIDE_TITLES);
 };
 
 /** The narrowest joint that this cutter can cut at all. */
@@ -124,7 +114,7 @@ describe('guideLayers', () => {
   it('has the outline, the middles, the fence and the edges of the work, each on its layer', () => {
     const { joint, guided } = cutOf(LAPPED);
     const guide = value(guideBoard(joint, CUTTER, guided, 'tail', 16));
-    const layers = guideLayers(guide, TITLES);
+    const layers = guideLayers(guide, GUIDE_TITLES);
     expect(layers.map(({ name, line }) => [name, line])).toEqual([
       ['OUTLINE', 'CONTINUOUS'],
       ['CENTRE', 'CENTER'],
