@@ -3,9 +3,11 @@ import type { Drawer } from '../drawer/drawer.ts';
 import type { JointBoard } from '../joint/joint.ts';
 import { closestWord } from '../plan/check/editDistance.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
+import { LONGEST_LIST, listNames } from '../units/listNames.ts';
 import { LONGEST_NAME, nameKey } from '../units/name.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
+import { shellWord } from '../units/shellWord.ts';
 import type { Project } from './project.ts';
 
 /** The parts of a drawer whose ends have templates. */
@@ -135,7 +137,7 @@ const atSlash = (text: string): readonly [name: string, part: string] => {
 const complaintsOf = (items: readonly Item[], read: readonly (Chosen | string)[]): Complaint[] => {
   const meant = read.map((each) => (typeof each === 'string' ? nearest(items, each) : shown(each)));
   // What is suggested replaces the option's whole value, so it is complete or there is none.
-  const corrected = typeable(meant.join(','));
+  const corrected = shellWord(meant.join(','));
   const isComplete = meant.every((each) => each !== undefined) && corrected.length <= LONGEST_LIST;
   const hint = isComplete ? { hint: say`${corrected}` } : {};
   return read.flatMap((each) =>
@@ -165,20 +167,5 @@ const nearest = (items: readonly Item[], typed: string): string | undefined => {
   return item && part ? `${item.name}/${part}` : (closestWord(typed, names) ?? item?.name);
 };
 
-/** Letters that the names in a complaint, and what it suggests, may take. */
-const LONGEST_LIST = 300;
-
-const listed = (names: readonly string[]): string => {
-  let letters = 0;
-  const first = names.filter((name) => {
-    letters += name.length;
-    return letters <= LONGEST_LIST;
-  });
-  const more = names.length - first.length;
-  const shownNames = first.map((name) => (name.includes(',') ? `"${name}"` : name));
-  return `${shownNames.join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
-};
-
-/** Text as a shell reads it as one word. */
-const typeable = (text: string): string =>
-  /[^\p{L}\p{M}\p{N},./_-]/u.test(text) ? `"${text.replace(/["\\$`]/gu, '\\$&')}"` : text;
+const listed = (names: readonly string[]): string =>
+  listNames(names.map((name) => (name.includes(',') ? `"${name}"` : name)));

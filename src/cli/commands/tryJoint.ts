@@ -7,6 +7,7 @@ import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { readRegular } from '../../files/readInput.ts';
 import { writePdf, writeSvg } from '../../files/writeDrawn.ts';
+import { closestWord } from '../../plan/check/editDistance.ts';
 import { namedCorners } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
 import { PICTURE_MARK } from '../../render/mark.ts';
@@ -26,10 +27,12 @@ import { depthPicture, guidePicture } from '../../router/trial/trialPicture.ts';
 import { drawDepthMove, drawGuideMove } from '../../sheets/trialDrawing.ts';
 import { type Complaint, sentence } from '../../units/complaint.ts';
 import { formatLength } from '../../units/formatLength.ts';
+import { listNames } from '../../units/listNames.ts';
 import { nameKey } from '../../units/name.ts';
 import { finest, type Notation } from '../../units/notation.ts';
 import { mm, say, speak } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
+import { shellWord } from '../../units/shellWord.ts';
 import { loadProject } from '../loadProject.ts';
 import { atOption } from '../options/atOption.ts';
 import { readUnits } from '../options/notationOptions.ts';
@@ -75,17 +78,33 @@ const plannedJoint = async (
   const corners = namedCorners(project);
   const named = corners.filter(({ name }) => wanted !== undefined && nameKey(name) === nameKey(wanted));
   const [meant] = wanted === undefined && corners.length === 1 ? corners : named;
-  if (meant === undefined)
-    throw new Failure(
-      [
-        `--joint: ${wanted === undefined ? `${plan} has ${corners.length} corners` : `${plan} has no corner ${quote(wanted)}`}; it must be one of ${corners.map(({ name }) => quote(name)).join(', ')}`,
-      ],
-      WRONG_INPUT,
-    );
+  if (meant === undefined) return refuseJoint(plan, corners, wanted, project.units);
   return {
     units: project.units,
     planned: { joint: meant.joint, ...(project.cutting && { cutter: project.cutting.cutter }) },
   };
+};
+
+/** No corner is named, or none of the plan's. */
+const refuseJoint = (
+  plan: string,
+  corners: readonly { readonly name: string }[],
+  wanted: string | undefined,
+  units: Notation,
+): never => {
+  const names = corners.map(({ name }) => name);
+  const found = `${plan} has ${wanted === undefined ? `${names.length} corners` : `no corner ${quote(wanted)}`}`;
+  const nearest = wanted === undefined ? undefined : closestWord(wanted, names);
+  return refuseOptions(
+    [
+      {
+        at: ['joint'],
+        says: say`${found}; it must be one of ${listNames(names.map(shellWord))}`,
+        ...(nearest !== undefined && { hint: say`${shellWord(nearest)}` }),
+      },
+    ],
+    units,
+  );
 };
 
 /** The next setting as JSON, as text and as a drawing; work by hand moves nothing that could be drawn. */

@@ -120,6 +120,14 @@ describe('what a trial cannot be corrected by', () => {
   });
 });
 
+describe('a corner that the plan does not have', () => {
+  it('is refused with the corners it has, and the nearest as it is typed', () => {
+    const [line = ''] = refusals('trial', GUIDED_CHEST, '--joint', 'Buton front', '--loose', '0.1');
+    expect(line).toContain('it must be one of "Buttons front", "Buttons back", ');
+    expect(line).toMatch(/; try "Buttons front"$/u);
+  });
+});
+
 describe('a log of trials', () => {
   it('keeps every trial, and says where three of them are heading', () => {
     const log = join(folder(), 'logs', 'cutter.log');
