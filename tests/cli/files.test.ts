@@ -1,4 +1,4 @@
-import { execFileSync, spawn, spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { cpSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
@@ -106,12 +106,11 @@ describe('the help', () => {
     const examples = examplesIn(out);
     expect(examples.length).toBeGreaterThan(0);
     for (const example of examples) {
-      const run = example.replace(/^halfpin/, `"${process.execPath}" "${PROGRAM}"`);
-      execFileSync('sh', ['-ec', run], {
-        cwd: where,
-        env: { ...process.env, HALFPIN_CONFIG_DIR: join(where, 'settings') },
-        stdio: ['ignore', 'ignore', 'pipe'],
-      });
+      // As a shell takes it: words, some in quotes, and perhaps a file for what is said.
+      const [typed = ''] = example.split(/ > \S+$/u);
+      const [, ...words] = [...typed.matchAll(/"([^"]*)"|\S+/gu)].map(([word, quoted]) => quoted ?? word);
+      const { status, err } = halfpin(words, where, { HALFPIN_CONFIG_DIR: join(where, 'settings') });
+      expect({ example, status, err }).toEqual({ example, status: 0, err: '' });
     }
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
   });

@@ -1,4 +1,3 @@
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -16,7 +15,7 @@ export interface Run {
   readonly err: string;
 }
 
-/** The built program in a thread of its own that is kept: to start Node and load it anew takes longer than most commands. */
+/** The built program in a process that is kept: to start Node and load it anew takes longer than most commands. */
 const resident = () => {
   const { port1: port, port2 } = new MessageChannel();
   const done = new Int32Array(new SharedArrayBuffer(4));
@@ -30,25 +29,16 @@ const resident = () => {
 };
 let kept: ReturnType<typeof resident> | undefined;
 
-/** Runs a command to its end: in a process of its own where it is to work in another folder, which a thread cannot. */
+/** Runs a command to its end, in a folder. */
 export const halfpin = (
   args: readonly string[],
-  cwd?: string,
+  cwd = process.cwd(),
   env: Readonly<Record<string, string>> = {},
 ): Run => {
-  if (cwd !== undefined) {
-    const { status, stdout, stderr } = spawnSync(process.execPath, [PROGRAM, ...args], {
-      encoding: 'utf8',
-      maxBuffer: 1 << 28,
-      cwd,
-      env: { ...process.env, ...env },
-    });
-    return { status, out: stdout, err: stderr };
-  }
   kept ??= resident();
   const { port, done } = kept;
   Atomics.store(done, 0, 0);
-  port.postMessage({ args, env });
+  port.postMessage({ args, cwd, env });
   Atomics.wait(done, 0, 0, 60_000);
   return receiveMessageOnPort(port)?.message ?? { status: null, out: '', err: 'no answer within a minute' };
 };

@@ -1,6 +1,6 @@
 import { type Affine, apply, compose, IDENTITY, translation } from '../../src/drawing/affine.ts';
 import { touches } from '../../src/drawing/clip.ts';
-import type { Box, Mark, Path, Point } from '../../src/drawing/drawing.ts';
+import type { Box, Point } from '../../src/drawing/drawing.ts';
 import { PENS } from '../../src/drawing/pens.ts';
 import type { PrintPage } from '../../src/drawing/printPage.ts';
 import { textBox } from '../../src/drawing/textBox.ts';
@@ -14,22 +14,13 @@ const LEANING = 0.005;
 /** What is wrong with a page: ink in the margins before it is printed; labels over one another or over lines after that. */
 export const pageFaults = (page: PrintPage, margin: number, error?: PrinterError): string[] => {
   const { width, height } = page;
-  // A page draws what is placed on it anew each time that it is asked.
-  const placed = page.placed.map(({ drawing, at }) => ({ drawing, at }));
   const printable = grown({ x0: margin, y0: margin, x1: width - margin, y1: height - margin }, LEANING);
-  const printed = error === undefined ? IDENTITY : aboutMiddle(page, error);
-  const inMargins = placed.flatMap(({ drawing, at }) =>
-    drawing.marks
-      .filter((mark) => !isInside(inkBox(mark, at), printable))
-      .map(
-        (mark) =>
-          `${mark.kind === 'text' ? `"${mark.text}"` : `a ${mark.kind} of ${mark.role}`} leaves the margins`,
-      ),
-  );
-  return [
-    ...inMargins,
-    ...labelFaults(placed.flatMap(({ drawing, at }) => onSheet(drawing.marks, compose(at, printed)))),
-  ];
+  const sent = onSheet(page, IDENTITY);
+  const printed = error === undefined ? sent : onSheet(page, aboutMiddle(page, error));
+  const inMargins = sent
+    .filter((found) => !isInside(inkBox(found), printable))
+    .map((found) => `${found.kind === 'label' ? `"${found.text}"` : `a ${found.kind}`} leaves the margins`);
+  return [...inMargins, ...labelFaults(printed)];
 };
 
 /** What the printer does to a page: so much across, so much up, and upright lines lean by a sine. */
@@ -39,32 +30,45 @@ const aboutMiddle = ({ width, height }: PrintPage, { x, y, skew }: PrinterError)
     translation(width / 2, height / 2),
   );
 
-/** A mark as it lies on the sheet. */
+/** Part of a mark as it lies on the sheet. */
 type Found =
   | { readonly kind: 'label'; readonly text: string; readonly box: Box }
-  | {
-      readonly kind: 'line';
-      readonly role: string;
-      readonly ends: readonly [Point, Point];
-      readonly half: number;
-    }
-  | { readonly kind: 'ground'; readonly box: Box };
+  | Line
+  | { readonly kind: 'ground' | 'area'; readonly box: Box };
+interface Line {
+  readonly kind: 'line';
+  readonly role: string;
+  readonly ends: readonly [Point, Point];
+  readonly half: number;
+}
 
-const onSheet = (marks: readonly Mark[], map: Affine): Found[] =>
-  marks.flatMap((mark): Found[] => {
-    if (mark.kind === 'text') return [{ kind: 'label', text: mark.text, box: mapBox(map, textBox(mark)) }];
-    if (mark.kind === 'fill')
-      return mark.tone === 1
-        ? mark.paths.map(({ points }) => ({
-            kind: 'ground',
+// Loops, as a page has tens of thousands of lines.
+const onSheet = ({ placed }: PrintPage, printed: Affine): Found[] => {
+  const found: Found[] = [];
+  for (const { drawing, at } of placed) {
+    const map = compose(at, printed);
+    for (const mark of drawing.marks) {
+      if (mark.kind === 'text')
+        found.push({ kind: 'label', text: mark.text, box: mapBox(map, textBox(mark)) });
+      else if (mark.kind === 'fill')
+        for (const { points } of mark.paths)
+          found.push({
+            kind: mark.tone === 1 ? 'ground' : 'area',
             box: boxOf(points.map((point) => apply(map, point))),
-          }))
-        : [];
-    const half = PENS[mark.pen].width / 2;
-    return mark.paths
-      .flatMap((path) => mappedSegments(path, map))
-      .map((ends) => ({ kind: 'line', role: mark.role, ends, half }));
-  });
+          });
+      else
+        for (const path of mark.paths)
+          for (const [a, b] of segmentsOf(path))
+            found.push({
+              kind: 'line',
+              role: mark.role,
+              ends: [apply(map, a), apply(map, b)],
+              half: PENS[mark.pen].width / 2,
+            });
+    }
+  }
+  return found;
+};
 
 /** Half the width of the widest line, or more. */
 const WIDEST = 0.3;
@@ -80,7 +84,7 @@ const labelFaults = (found: readonly Found[]): string[] => {
   const labels = found.flatMap((each, order) => {
     if (each.kind !== 'label') return [];
     const ground = grounds.findLast((under) => under.order < order && isInside(each.box, under.box));
-    return { ...each, order, ground: ground?.order ?? -1, crossed: new Set<Found & { kind: 'line' }>() };
+    return { ...each, order, ground: ground?.order ?? -1, crossed: new Set<Line>() };
   });
   const labelsIn = new Map<number, typeof labels>();
   for (const label of labels)
@@ -104,30 +108,20 @@ const labelFaults = (found: readonly Found[]): string[] => {
   ]);
 };
 
-/** The box round what a mark paints. A line ends where its points do, and is half its width wide on both sides. */
-const inkBox = (mark: Mark, map: Affine): Box => {
-  if (mark.kind === 'text') return mapBox(map, textBox(mark));
-  if (mark.kind === 'fill')
-    return boxOf(mark.paths.flatMap(({ points }) => points.map((point) => apply(map, point))));
-  const half = PENS[mark.pen].width / 2;
-  return boxOf(
-    mark.paths.flatMap((path) =>
-      mappedSegments(path, map).flatMap(([[ax, ay], [bx, by]]): Point[] => {
-        const length = Math.hypot(bx - ax, by - ay) || 1;
-        const [dx, dy] = [(half * (ay - by)) / length, (half * (bx - ax)) / length];
-        return [
-          [ax + dx, ay + dy],
-          [ax - dx, ay - dy],
-          [bx + dx, by + dy],
-          [bx - dx, by - dy],
-        ];
-      }),
-    ),
-  );
+/** The box round what is painted. A line ends where its points do, and is half its width wide on both sides. */
+const inkBox = (found: Found): Box => {
+  if (found.kind !== 'line') return found.box;
+  const [[ax, ay], [bx, by]] = found.ends;
+  const length = Math.hypot(bx - ax, by - ay) || 1;
+  const dx = (found.half * Math.abs(by - ay)) / length;
+  const dy = (found.half * Math.abs(bx - ax)) / length;
+  return {
+    x0: Math.min(ax, bx) - dx,
+    y0: Math.min(ay, by) - dy,
+    x1: Math.max(ax, bx) + dx,
+    y1: Math.max(ay, by) + dy,
+  };
 };
-
-const mappedSegments = (path: Path, map: Affine): (readonly [Point, Point])[] =>
-  segmentsOf(path).map(([a, b]) => [apply(map, a), apply(map, b)]);
 
 const boxOf = (points: readonly Point[]): Box => ({
   x0: Math.min(...points.map(([x]) => x)),

@@ -27,5 +27,8 @@ export const sheetsOfPlan = async (
     choice: { boards: ['tail', 'pin'], flat, rods },
     ...(error && { correction: { printer: 'office', error } }),
   });
-  return value(sheets).flatMap((set) => [...set.pages()]);
+  // A page draws what is placed on it anew each time that it is asked.
+  return value(sheets)
+    .flatMap((set) => [...set.pages()])
+    .map((page) => ({ ...page, placed: page.placed.map(({ drawing, at }) => ({ drawing, at })) }));
 };

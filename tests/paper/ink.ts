@@ -30,11 +30,11 @@ export const isInside = (inner: Box, outer: Box): boolean =>
 export const overlaps = (a: Box, b: Box): boolean =>
   a.x0 < b.x1 - 1e-6 && b.x0 < a.x1 - 1e-6 && a.y0 < b.y1 - 1e-6 && b.y0 < a.y1 - 1e-6;
 
-export const segmentsOf = ({ points, closed }: Path): (readonly [Point, Point])[] =>
-  points.flatMap((a, i) => {
-    const b = points[i + 1] ?? (closed === true ? points[0] : undefined);
-    return b === undefined ? [] : [[a, b] as const];
-  });
+export const segmentsOf = ({ points, closed }: Path): (readonly [Point, Point])[] => {
+  const [first] = points;
+  const ends = closed === true && first !== undefined ? [...points, first] : points;
+  return ends.slice(1).map((b, i) => [ends[i] ?? b, b]);
+};
 
 export const lengthOf = (paths: readonly Path[]): number =>
   paths.flatMap(segmentsOf).reduce((sum, [a, b]) => sum + Math.hypot(b[0] - a[0], b[1] - a[1]), 0);
