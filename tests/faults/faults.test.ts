@@ -20,6 +20,7 @@ import {
   PROGRAM,
   restore,
   run,
+  runResident,
   type Scene,
   SEASONS,
   scene,
@@ -150,7 +151,7 @@ const mustBeOldOrNew = (now: Kept, old: Kept, next: Kept): void => {
 const prepared = await Promise.all(
   WRITERS.map(async ({ first, ...writer }) => {
     const at = scene();
-    if (first !== undefined) expect((await run(at, first(at))).stderr).toBe('');
+    if (first !== undefined) expect((await runResident(at, first(at))).stderr).toBe('');
     const old = kept(at);
     const steps = await stepsOf(at, writer.args(at));
     return { ...writer, old, steps, next: kept(at) };
@@ -174,7 +175,7 @@ describe.each(prepared)('$name', AT_ONCE, ({ args, once, kills, full, old, steps
       // Left by a run that was killed some time ago.
       if (existsSync(lock)) utimesSync(lock, 0, 0);
       if (once !== undefined && kept(at).out.get(once) === next.out.get(once)) return;
-      expect(await run(at, args(at))).toMatchObject({ status: 0, stderr: '' });
+      expect(await runResident(at, args(at))).toMatchObject({ status: 0, stderr: '' });
       expect(kept(at)).toEqual(next);
       // What the killed run left is cleared away by the run that succeeds.
       expect(hidden(at)).toEqual([]);
@@ -241,7 +242,7 @@ describe('draw', AT_ONCE, () => {
   it('says in one line that what should be its folder is a file, and leaves it', async () => {
     const at = scene();
     writeFileSync(at.out, 'mine');
-    const outcome = await run(at, drawInto(at.out));
+    const outcome = await runResident(at, drawInto(at.out));
     expect(outcome.status).toBe(1);
     mustSayInOneLine(
       outcome,
@@ -252,7 +253,7 @@ describe('draw', AT_ONCE, () => {
 
   it('twice at once into one folder leaves the files of one run', async () => {
     const at = scene();
-    await run(at, drawInto(at.out));
+    await runResident(at, drawInto(at.out));
     const alone = kept(at);
     restore(at.out, new Map());
     const both = await Promise.all([started(at, drawInto(at.out)), started(at, drawInto(at.out))].map(ended));
@@ -273,7 +274,7 @@ describe('draw', AT_ONCE, () => {
 
   it('whose reader goes away still writes every file', async () => {
     const at = scene();
-    await run(at, drawInto(at.out));
+    await runResident(at, drawInto(at.out));
     const alone = kept(at);
     restore(at.out, new Map());
     const { stdout, stderr } = await shell(
@@ -372,7 +373,7 @@ describe('what is read', AT_ONCE, () => {
     const at = scene();
     const { status, stdout, stderr } = await script(at, line);
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
-    expect(stdout).toBe((await run(at, ['lay', PLAN])).stdout);
+    expect(stdout).toBe((await runResident(at, ['lay', PLAN])).stdout);
   });
 
   it.each([
@@ -411,7 +412,7 @@ describe('a print queue', AT_ONCE, () => {
   it('that refuses is told last, when every file is written', async () => {
     const [at, env] = withQueue('echo "lp: Error - The printer does not exist." >&2; exit 1');
     const args = ['draw', GUIDED, '--as', 'pdf,svg,dxf', '--out', at.out];
-    const { stdout } = await run(at, args);
+    const { stdout } = await runResident(at, args);
     const written = kept(at);
     const outcome = await run(at, [...args, '--send', 'office'], { env });
     expect(outcome.status).toBe(1);
@@ -548,7 +549,7 @@ describe('draw --tidy', AT_ONCE, () => {
     const at = scene();
     const path = join(at.root, 'plan.yaml');
     const draw = async (...options: string[]): Promise<string> => {
-      const { status, stdout, stderr } = await run(at, [
+      const { status, stdout, stderr } = await runResident(at, [
         'draw',
         path,
         '--as',
@@ -570,7 +571,7 @@ describe('draw --tidy', AT_ONCE, () => {
     const gone = all.filter((name) => name.startsWith('tall-'));
     expect(gone.length).toBeGreaterThan(3);
     // Another plan's piece, a copy by another name, one that is torn, and what only names the plan.
-    expect((await run(at, ['draw', PLAN, '--as', 'svg', '--out', at.out])).status).toBe(0);
+    expect((await runResident(at, ['draw', PLAN, '--as', 'svg', '--out', at.out])).status).toBe(0);
     const piece = readFileSync(join(at.out, gone[0] ?? ''), 'utf8');
     writeFileSync(join(at.out, 'copy.svg'), piece);
     writeFileSync(join(at.out, 'torn.svg'), piece.slice(0, 100));
@@ -625,7 +626,7 @@ describe('a file that halfpin did not make', AT_ONCE, () => {
     mkdirSync(at.out);
     const path = join(at.out, name);
     writeFileSync(path, MINE);
-    const refused = await run(at, [...args, '--out', at.out]);
+    const refused = await runResident(at, [...args, '--out', at.out]);
     expect(refused.status).toBe(2);
     mustSayInOneLine(refused, /this file was not made by halfpin, so it is unchanged; choose .*--force$/mu);
     expect(readFileSync(path, 'utf8')).toBe(MINE);
@@ -640,10 +641,10 @@ describe('a file that halfpin did not make', AT_ONCE, () => {
   ])('is not written over by %s, unless it is forced', async (_, name, args) => {
     const at = scene();
     await mustLeaveMine(at, name, args);
-    expect((await run(at, [...args, '--out', at.out, '--force'])).status).toBe(0);
+    expect((await runResident(at, [...args, '--out', at.out, '--force'])).status).toBe(0);
     expect(readFileSync(join(at.out, name), 'utf8')).not.toBe(MINE);
     // Now it is halfpin's own.
-    expect((await run(at, [...args, '--out', at.out])).status).toBe(0);
+    expect((await runResident(at, [...args, '--out', at.out])).status).toBe(0);
   });
 
   it.each([
@@ -656,7 +657,7 @@ describe('a file that halfpin did not make', AT_ONCE, () => {
     const at = scene();
     const path = join(at.root, 'plan.yaml');
     writeFileSync(path, '');
-    const refused = await run(at, ['start', path]);
+    const refused = await runResident(at, ['start', path]);
     expect(refused.status).toBe(2);
     mustSayInOneLine(refused, /plan\.yaml: there is a file of this name already; choose another name$/mu);
     expect(readFileSync(path, 'utf8')).toBe('');
@@ -667,7 +668,7 @@ describe('a file that halfpin did not make', AT_ONCE, () => {
     mkdirSync(at.config);
     const path = join(at.config, 'printers.json');
     writeFileSync(path, '{"office": {');
-    const refused = await run(at, SAVE_PRINTER);
+    const refused = await runResident(at, SAVE_PRINTER);
     expect(refused.status).toBe(1);
     mustSayInOneLine(refused, /this file of printers is damaged, and is unchanged/u);
     expect(readFileSync(path, 'utf8')).toBe('{"office": {');

@@ -3,7 +3,7 @@ import { createHash } from 'node:crypto';
 import { rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { filesIn, GUIDED, run, scene } from './scene.ts';
+import { filesIn, GUIDED, run, runResident, scene } from './scene.ts';
 
 const EVERY = process.env.HALFPIN_EVERY === 'yes';
 const CHEST = resolve('examples/haberdashery-chest.yaml');
@@ -24,12 +24,12 @@ const COMMANDS: readonly (readonly string[])[] = [
   ['start'],
 ];
 
-/** Everything that the program writes and says, by the Node that runs it and what surrounds it. */
-const everything = async (node: string, env: NodeJS.ProcessEnv = {}): Promise<Record<string, string>> => {
+/** Everything that the program writes and says, however it is run. */
+const everything = async (run: typeof runResident): Promise<Record<string, string>> => {
   const at = scene();
   const said = await Promise.all(
     COMMANDS.map(async (args) => {
-      const { status, stdout, stderr } = await run(at, args, { node, env });
+      const { status, stdout, stderr } = await run(at, args);
       expect({ args, status, stderr }).toEqual({ args, status: 0, stderr: '' });
       return [args.join(' '), stdout] as const;
     }),
@@ -49,11 +49,11 @@ const SURROUNDINGS: readonly NodeJS.ProcessEnv[] = [
   { TZ: 'Pacific/Pago_Pago', LC_ALL: 'ar_EG.UTF-8', LANG: 'ar_EG.UTF-8' },
 ];
 
-const usual = await everything(process.execPath, { TZ: 'UTC', LC_ALL: 'C' });
+const usual = await everything(runResident);
 
 describe('the same input gives the same bytes', { timeout: 300_000 }, () => {
   it.each(EVERY ? SURROUNDINGS : SURROUNDINGS.slice(0, 1))('in $TZ under $LC_ALL', async (env) => {
-    expect(await everything(process.execPath, env)).toEqual(usual);
+    expect(await everything((at, args) => run(at, args, { env }))).toEqual(usual);
   });
 
   it.each(EVERY ? ['20', '22', '24'] : [])('under Node %s', async (version) => {
@@ -61,6 +61,6 @@ describe('the same input gives the same bytes', { timeout: 300_000 }, () => {
     const node = npx.stdout.trim();
     const shown = spawnSync(node, ['--version'], { encoding: 'utf8' }).stdout;
     expect(shown).toMatch(new RegExp(`^v${version}\\.`, 'u'));
-    expect(await everything(node)).toEqual(usual);
+    expect(await everything((at, args) => run(at, args, { node }))).toEqual(usual);
   });
 });

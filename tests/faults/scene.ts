@@ -1,4 +1,4 @@
-import { type ChildProcess, type SpawnOptions, spawn } from 'node:child_process';
+import { type ChildProcess, fork, type SpawnOptions, spawn } from 'node:child_process';
 import {
   existsSync,
   mkdirSync,
@@ -78,6 +78,35 @@ export const ended = (child: ChildProcess): Promise<Outcome> =>
 /** Runs the program to its end. */
 export const run = (at: Scene, args: readonly string[], how: Running = {}): Promise<Outcome> =>
   ended(started(at, args, how));
+
+let resident: ChildProcess | undefined;
+let earlier: Promise<unknown> = Promise.resolve();
+
+const startResident = (): ChildProcess => {
+  const child = fork(resolve('tests/cli/residentProgram.mjs'), [PROGRAM], {
+    execArgv: [],
+    env: { ...process.env, TZ: 'UTC', LC_ALL: 'C' },
+  });
+  child.unref();
+  child.channel?.unref();
+  return child;
+};
+
+/** Runs the program to its end in a process that is kept, one run after the other: for what no process is needed to show. */
+export const runResident = (at: Scene, args: readonly string[]): Promise<Outcome> => {
+  const outcome = earlier.then(
+    () =>
+      new Promise<Outcome>((done) => {
+        resident ??= startResident();
+        resident.once('message', ({ status, out, err }: { status: number; out: string; err: string }) =>
+          done({ status, signal: null, stdout: out, stderr: err }),
+        );
+        resident.send({ args, cwd: at.root, env: environment(at) });
+      }),
+  );
+  earlier = outcome;
+  return outcome;
+};
 
 /** How many steps a run takes by which it changes the disk. */
 export const stepsOf = async (at: Scene, args: readonly string[]): Promise<number> => {
