@@ -1,0 +1,21 @@
+// What a hand does on the page, and what an eye reads there.
+import { readFileSync } from 'node:fs';
+import type { Locator, Page } from 'playwright-core';
+
+export const slider = (page: Page, name: string): Locator => page.getByRole('slider', { name, exact: true });
+export const told = async (handle: Locator): Promise<number> =>
+  Number.parseFloat((await handle.getAttribute('aria-valuetext')) ?? '');
+export const kept = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    // The page keeps its work a moment after it has changed, and at once when it is left.
+    dispatchEvent(new Event('pagehide'));
+    return JSON.parse(localStorage.getItem('halfpin') ?? '{"text":""}').text;
+  });
+export const message = (page: Page): Locator => page.locator('#messages');
+export const give = (page: Page, name: string, buffer: Buffer): Promise<void> =>
+  page.locator('#file').setInputFiles({ name, mimeType: 'application/octet-stream', buffer });
+
+export const download = async (page: Page, button: string): Promise<{ name: string; bytes: Buffer }> => {
+  const [file] = await Promise.all([page.waitForEvent('download'), page.click(button)]);
+  return { name: file.suggestedFilename(), bytes: readFileSync(await file.path()) };
+};
