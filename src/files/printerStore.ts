@@ -45,7 +45,7 @@ export const loadPrinters = async (folder: string): Promise<Printers> => {
     if ((error as NodeJS.ErrnoException).code === 'ENOENT') return {};
     throw error;
   }
-  const printers = parse(text);
+  const printers = parsePrinters(text);
   if (printers === undefined)
     throw new Failure(
       [
@@ -56,7 +56,8 @@ export const loadPrinters = async (folder: string): Promise<Printers> => {
   return printers;
 };
 
-const parse = (text: string): Printers | undefined => {
+/** Reads a file of printers; undefined where it is damaged. */
+export const parsePrinters = (text: string): Printers | undefined => {
   try {
     const value: unknown = JSON.parse(text);
     if (typeof value !== 'object' || value === null || Array.isArray(value)) return undefined;

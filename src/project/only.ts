@@ -4,7 +4,7 @@ import type { JointBoard } from '../joint/joint.ts';
 import { closestWord } from '../plan/check/editDistance.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { LONGEST_LIST, listNames } from '../units/listNames.ts';
-import { LONGEST_NAME, nameKey } from '../units/name.ts';
+import { nameKey } from '../units/name.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { shellWord } from '../units/shellWord.ts';
@@ -106,10 +106,11 @@ export const chooseOnly = (project: Project, typed: string): Result<Project> => 
 const readChoices = (items: readonly Item[], typed: string): (Chosen | string)[] => {
   const byKey = new Map(items.map((item) => [nameKey(item.name), item]));
   const fields = typed.split(',');
+  // What is a choice has no more commas than a name of the project.
+  const most = items.reduce((fields, { name }) => Math.max(fields, nameKey(name).split(',').length), 1);
   const read: (Chosen | string)[] = [];
   for (let from = 0; from < fields.length; ) {
-    // A name holds no more commas than letters.
-    let to = Math.min(fields.length, from + LONGEST_NAME);
+    let to = Math.min(fields.length, from + most);
     let found: Chosen | undefined;
     for (; found === undefined && to > from; to--)
       found = readChoice(byKey, fields.slice(from, to).join(','));
