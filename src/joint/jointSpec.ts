@@ -25,6 +25,8 @@ export interface ListedSpacing {
   readonly tails: readonly number[];
   /** Narrow widths of the whole pins between them, one fewer than the tails; absent, all are `pin` wide. */
   readonly pins?: readonly number[];
+  /** How these widths are written, where it is not as the corner's other lengths are. */
+  readonly notation?: Notation;
 }
 
 /** A spacing that follows from a number of tails. */

@@ -58,9 +58,10 @@ const tooMany = (spec: ResolvedSpec, tails: number, most: number): Complaint => 
   hint: say`${chooseTails(spec, most)}`,
 });
 
-const listedWidths = (spec: ResolvedSpec, { tails, pins: given }: ListedSpacing): Result<TailWidths> => {
+const listedWidths = (spec: ResolvedSpec, spacing: ListedSpacing): Result<TailWidths> => {
+  const { tails, pins: given, notation = spec.notation } = spacing;
   const pins = given ?? new Array<number>(tails.length - 1).fill(spec.pin);
-  const { width, halfPin, notation } = spec;
+  const { width, halfPin } = spec;
   const sum = [...tails, ...pins, halfPin.lower, halfPin.upper].reduce((a, b) => a + b, 0);
   const over = sum - width;
   // Half pins that would take up the difference, where some can.

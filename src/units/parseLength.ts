@@ -24,6 +24,14 @@ const RULED = [2, 4, 8, 16, 32, 64, 128, 10, 20, 50, 100];
 /** A comma before three digits parts thousands for some people and decimals for others. */
 const TWO_READINGS = /^[1-9]\d{0,2},\d{3}$/u;
 
+/** What a length is written of, if it is one. */
+const partsOf = (text: string) =>
+  LENGTH.exec(
+    shortValue(text)
+      .replace(/[¼½¾⅛⅜⅝⅞]/gu, (sign) => ` ${FRACTION_SIGNS[sign]} `)
+      .trim(),
+  )?.groups;
+
 /**
  * Reads a length as people write it: `18`, `18mm`, `1.8 cm`, `0.75 in`, `3/4in`, `5 11/16"`, `5-11/16in`, `5½"`.
  * @param unit what a bare number means
@@ -36,10 +44,7 @@ const TWO_READINGS = /^[1-9]\d{0,2},\d{3}$/u;
  */
 export const parseLength = (text: string | number, unit: Unit): Result<number> => {
   if (typeof text === 'number') return finite(text * mmPer(unit), String(text));
-  const plain = shortValue(text)
-    .replace(/[¼½¾⅛⅜⅝⅞]/gu, (sign) => ` ${FRACTION_SIGNS[sign]} `)
-    .trim();
-  const parts = LENGTH.exec(plain)?.groups;
+  const parts = partsOf(text);
   if (parts === undefined) return noLength(text);
   const { sign, whole, top, bottom, number } = parts;
   if (number !== undefined && TWO_READINGS.test(number)) return twoReadings(text, number);
@@ -53,6 +58,12 @@ export const parseLength = (text: string | number, unit: Unit): Result<number> =
   const value = finite((sign === '' ? 1 : -1) * size * mmPer(meant), text);
   const ruled = bottom === undefined || mmPer(meant) !== MM_PER_INCH || RULED.includes(Number(bottom));
   return ruled || !value.ok ? value : notRuled(text, Number(bottom), value.value);
+};
+
+/** Whether a length that `parseLength` reads is typed in inches. */
+export const isInInches = (text: string | number, unit: Unit): boolean => {
+  const typed = typeof text === 'number' ? undefined : partsOf(text)?.unit;
+  return mmPer(typed?.toLowerCase() ?? unit) === MM_PER_INCH;
 };
 
 const mmPer = (unit: string): number => (unit === 'mm' ? 1 : unit === 'cm' ? 10 : MM_PER_INCH);

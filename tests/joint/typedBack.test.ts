@@ -19,15 +19,20 @@ const again = (mm: number, notation: Notation): number =>
 
 const size = ([from, to]: readonly [number, number]): number => to - from;
 
-/** A joint's own widths as a list, each rounded by itself. */
-const listOf = (spec: JointSpec, joint: Joint, notation: Notation): JointSpec => {
+/** A joint's own widths as a list, each rounded by itself, in a corner of its own notation or another. */
+const listOf = (spec: JointSpec, joint: Joint, notation: Notation, corner = notation): JointSpec => {
   const [lower = 0, ...rest] = joint.pins.map(({ narrow }) => again(size(narrow), notation));
   const upper = rest.pop() ?? 0;
   return {
     ...spec,
-    notation,
+    notation: corner,
     halfPin: { lower, upper },
-    spacing: { kind: 'listed', tails: joint.tails.map(({ tip }) => again(size(tip), notation)), pins: rest },
+    spacing: {
+      kind: 'listed',
+      tails: joint.tails.map(({ tip }) => again(size(tip), notation)),
+      pins: rest,
+      ...(corner !== notation && { notation }),
+    },
   };
 };
 
@@ -46,9 +51,9 @@ describe('a list of widths in inches', () => {
 
   it('fills the board it was told for, though each width is rounded by itself', () => {
     fc.assert(
-      fc.property(roomy, ({ spec, notation }) => {
+      fc.property(roomy, fc.boolean(), ({ spec, notation }, inMm) => {
         const joint = value(layOut(spec));
-        const listed = value(layOut(listOf(spec, joint, notation)));
+        const listed = value(layOut(listOf(spec, joint, notation, inMm ? 'mm' : notation)));
         expect(listed.tails).toHaveLength(joint.tails.length);
         expect(listed.pins.at(-1)?.narrow[1]).toBe(joint.width);
         // The pins are as they were listed, and what was rounded off is shared by the tails.
@@ -94,5 +99,11 @@ describe('a list of widths in inches', () => {
     expect(against(tails(5 * half))).toEqual([]);
     expect(against(tails(5 * half + 0.01)).join()).toContain("less than the board's");
     expect(against({ ...tails(5 * half), notation: 'mm' }).join()).toContain("less than the board's");
+    const among = (short: number): JointSpec => {
+      const spec = tails(short);
+      return { ...spec, notation: 'mm', spacing: { ...spec.spacing, notation: 'in' } } as JointSpec;
+    };
+    expect(against(among(5 * half))).toEqual([]);
+    expect(against(among(5 * half + 0.01)).join()).toContain("less than the board's");
   });
 });

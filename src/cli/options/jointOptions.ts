@@ -15,6 +15,7 @@ import type { Cutting } from '../../router/limits/cutting.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { parseName } from '../../units/name.ts';
 import type { Notation } from '../../units/notation.ts';
+import { isInInches } from '../../units/parseLength.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import { parseSlope } from '../../units/slope.ts';
@@ -159,9 +160,7 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
 };
 
 const allInInches = ({ width, tailBoard, pinBoard }: JointOptions): boolean =>
-  [width, tailBoard, pinBoard].every(
-    (text) => text !== undefined && /(?:in|inch|inches|["″”])\s*$/iu.test(text),
-  );
+  [width, tailBoard, pinBoard].every((text) => text !== undefined && isInInches(text, 'mm'));
 
 type Complain = (complaint: Complaint) => void;
 
@@ -209,9 +208,10 @@ const readSpacing = (options: JointOptions, read: OptionReader<JointOptions>): S
   if (listed) {
     const widths = read.lengths('tails');
     const between = read.lengths('pins');
+    const notation = read.notation('tails');
     return widths === undefined
       ? { kind: 'even' }
-      : { kind: 'listed', tails: widths, ...(between && { pins: between }) };
+      : { kind: 'listed', tails: widths, ...(between && { pins: between }), ...(notation && { notation }) };
   }
   const count = read.value('tails', parseCount);
   const counted = count === undefined ? {} : { tails: count };

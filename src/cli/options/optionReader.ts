@@ -1,4 +1,6 @@
 import { type Complaint, type Result, under } from '../../units/complaint.ts';
+import type { InchNotation } from '../../units/notation.ts';
+import { notationTyped } from '../../units/notationTyped.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import type { Phrase } from '../../units/phrase.ts';
 import type { Unit } from '../../units/unit.ts';
@@ -21,6 +23,8 @@ export interface OptionReader<O> {
   length(option: keyof O & string, otherwise?: string): number | undefined;
   /** Lengths in mm, between commas; undefined where any of them cannot be read. */
   lengths(option: keyof O & string): number[] | undefined;
+  /** What the lengths between commas are typed in, where it is inches among mm. */
+  notation(option: keyof O & string): InchNotation | undefined;
 }
 
 export const optionReader = <O extends object>(options: O, unit: Unit): OptionReader<O> => {
@@ -58,5 +62,6 @@ export const optionReader = <O extends object>(options: O, unit: Unit): OptionRe
         .map((part) => read(option, parseLength(part, unit)));
       return each?.every((length) => length !== undefined) ? each : undefined;
     },
+    notation: (option) => notationTyped(typed(option)?.split(',') ?? [], unit),
   };
 };

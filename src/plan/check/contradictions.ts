@@ -1,7 +1,7 @@
 import { foreignLengths, kindFor } from '../../joint/kinds/kinds.ts';
 import type { Complaint, Place } from '../../units/complaint.ts';
 import { say } from '../../units/phrase.ts';
-import type { WrittenJoint } from '../schema/planSchema.ts';
+import { areListed, type WrittenJoint } from '../schema/planSchema.ts';
 
 /** Wishes for one corner that contradict each other. */
 export const contradictions = (written: WrittenJoint, at: Place): Complaint[] => {
@@ -15,13 +15,13 @@ export const contradictions = (written: WrittenJoint, at: Place): Complaint[] =>
         hint: say`kind: ${kindFor([key])}`,
         remedy: say`remove the ${word}`,
       });
-  if (Array.isArray(tails) && graded !== undefined)
+  if (areListed(tails) && graded !== undefined)
     found.push({
       at: [...at, 'graded'],
       says: say`the tails are listed width by width, so they cannot be graded too`,
       remedy: say`give the number of tails, or remove the grade`,
     });
-  if (!Array.isArray(tails) && pins !== undefined)
+  if (!areListed(tails) && pins !== undefined)
     found.push({
       at: [...at, 'pins'],
       says: say`pins are listed, but the tails between them are not`,

@@ -4,7 +4,7 @@ import { accept, type Place, type Result, refuse } from '../../units/complaint.t
 import type { Notation } from '../../units/notation.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { SingleCornerSpec } from '../plan.ts';
-import type { WrittenJoint, WrittenSingleCorner } from '../schema/planSchema.ts';
+import { areListed, type WrittenJoint, type WrittenSingleCorner } from '../schema/planSchema.ts';
 
 /**
  * A single corner, from its own keys, else those of the plan's `joint` that its kind has; but the spacing of its tails is
@@ -34,13 +34,13 @@ export const fillJoint = (
  */
 export const mergeJoint = (outer: WrittenJoint, inner: WrittenJoint): WrittenJoint => {
   const { kind, tails, pins, graded, ...rest } = outer;
-  const respaced = inner.tails !== undefined || (inner.graded !== undefined && Array.isArray(tails));
+  const respaced = inner.tails !== undefined || (inner.graded !== undefined && areListed(tails));
   return {
     ...(kind === undefined ? {} : { kind }),
     ...(inner.kind === undefined ? rest : { ...withoutKind(rest), ...KINDS[inner.kind].wish(rest) }),
     ...(tails === undefined || respaced ? {} : { tails }),
     ...(pins === undefined || respaced ? {} : { pins }),
-    ...(graded === undefined || Array.isArray(inner.tails) ? {} : { graded }),
+    ...(graded === undefined || areListed(inner.tails) ? {} : { graded }),
     ...inner,
   };
 };
@@ -51,7 +51,15 @@ export const spacingOf = ({
   pins,
   graded,
 }: Pick<WrittenJoint, 'tails' | 'pins' | 'graded'>): Spacing => {
-  if (Array.isArray(tails)) return { kind: 'listed', tails, ...(pins === undefined ? {} : { pins }) };
+  if (areListed(tails)) {
+    const { lengths, notation } = tails;
+    return {
+      kind: 'listed',
+      tails: lengths,
+      ...(pins && { pins: pins.lengths }),
+      ...(notation && { notation }),
+    };
+  }
   const count = tails === undefined ? {} : { tails };
   return graded === undefined
     ? { kind: 'even', ...count }

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { KIND_NAMES, type OwnLengthKey } from '../../joint/kinds/kinds.ts';
 import type { Unit } from '../../units/unit.ts';
-import { choice, group, lengths, number, optional, slope, wholeNumber } from './leaves.ts';
+import { choice, group, lengthLists, lengths, number, optional, slope, wholeNumber } from './leaves.ts';
 import * as ranges from './ranges.ts';
 
 /** The kinds of corner. */
@@ -10,9 +10,12 @@ export const cornerKind = () => choice(...KIND_NAMES);
 /** What no corner takes from another: each has its own width to fill. */
 export const SPACING_KEYS = ['tails', 'pins', 'graded'] as const;
 
+const TAILS = 'a whole number of tails, or a list of their widths from the reference edge up';
+
 /** The keys of any corner. */
 export const cornerKeys = (unit: Unit) => {
   const length = lengths(unit);
+  const lists = lengthLists(unit);
   const pin = length(ranges.PIN);
   const lowerAndUpper = 'one width, or two: [lower, upper]';
   return optional({
@@ -30,19 +33,13 @@ export const cornerKeys = (unit: Unit) => {
       )
       .describe('The width of the half pins, both or [lower, upper]. As wide as a pin unless given.'),
     tails: z
-      .union(
-        [
-          wholeNumber(ranges.TAILS),
-          z.array(length(ranges.TAIL)).min(1, { error: 'a list of at least one width' }),
-        ],
-        { error: 'a whole number of tails, or a list of their widths from the reference edge up' },
-      )
+      .union([wholeNumber(ranges.TAILS), lists(ranges.TAIL, { what: TAILS, least: 1 })], { error: TAILS })
       .describe(
         'The number of tails, or the tail width of each from the reference edge up. Chosen for the look unless given.',
       ),
-    pins: z
-      .array(pin, { error: 'a list of widths, one between every two tails' })
-      .describe('The pin widths between listed tails. All as wide as `pin` unless given.'),
+    pins: lists(ranges.PIN, { what: 'a list of widths, one between every two tails' }).describe(
+      'The pin widths between listed tails. All as wide as `pin` unless given.',
+    ),
     graded: group('{ratio: 0.9, from: edge}', {
       ratio: number(ranges.RATIO).describe("Each tail's width as a part of its neighbour's."),
       ...optional({

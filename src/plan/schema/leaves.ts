@@ -2,11 +2,20 @@ import * as z from 'zod';
 import { checkAngle } from '../../router/limits/cutter.ts';
 import type { Complaint, Place, Result } from '../../units/complaint.ts';
 import { LONGEST_NAME, parseName } from '../../units/name.ts';
+import type { InchNotation } from '../../units/notation.ts';
+import { notationTyped } from '../../units/notationTyped.ts';
 import { inchesMeant, parseLength } from '../../units/parseLength.ts';
 import { atLeast, atMost, mm, type Phrase, say } from '../../units/phrase.ts';
 import { isInRange, type Range } from '../../units/range.ts';
 import { parseSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
+
+/** Lengths in mm, as they are listed in a plan. */
+export interface LengthList {
+  readonly lengths: readonly number[];
+  /** What they are typed in, where it is inches among mm. */
+  readonly notation?: InchNotation;
+}
 
 type Sink = z.core.$RefinementCtx;
 
@@ -43,24 +52,43 @@ const outside = (value: Phrase, least: Phrase, most: Phrase): Omit<Complaint, 'a
   says: say`${value} is out of range; it must be ${least} to ${most}`,
 });
 
+const typedLength = () =>
+  z.union([z.number(), z.string()], { error: 'a length, such as 18, 18mm, 0.75in or 5-11/16in' });
+
+const readLength = (given: string | number, unit: Unit, { least, most }: Range, sink: Sink): number => {
+  const read = parseLength(given, unit);
+  if (!read.ok) return complain(sink, given, read.complaints[0] ?? { says: say`this is not a length` });
+  const { value } = read;
+  if (value >= least && value <= most) return value;
+  const meant = inchesMeant(given, unit);
+  const inInches = parseLength(given, 'in');
+  const hint = inInches.ok && isInRange(inInches.value, { least, most }) ? meant : undefined;
+  return complain(sink, given, {
+    ...outside(say`${mm(value)}`, say`${atLeast(least)}`, say`${atMost(most)}`),
+    ...(hint && { hint }),
+  });
+};
+
 /** Lengths in mm, from `18`, `18mm`, `3/4in`; bare numbers are in `unit`. */
-export const lengths =
+export const lengths = (unit: Unit) => (range: Range) =>
+  typedLength().transform((given, sink): number => readLength(given, unit, range, sink));
+
+/** Lists of lengths, each within the range, and at least so many. */
+export const lengthLists =
   (unit: Unit) =>
-  ({ least, most }: Range) =>
+  (range: Range, { what, least = 0 }: { readonly what: string; readonly least?: number }) =>
     z
-      .union([z.number(), z.string()], { error: 'a length, such as 18, 18mm, 0.75in or 5-11/16in' })
-      .transform((given, sink): number => {
-        const read = parseLength(given, unit);
-        if (!read.ok) return complain(sink, given, read.complaints[0] ?? { says: say`this is not a length` });
-        const { value } = read;
-        if (value >= least && value <= most) return value;
-        const meant = inchesMeant(given, unit);
-        const inInches = parseLength(given, 'in');
-        const hint = inInches.ok && isInRange(inInches.value, { least, most }) ? meant : undefined;
-        return complain(sink, given, {
-          ...outside(say`${mm(value)}`, say`${atLeast(least)}`, say`${atMost(most)}`),
-          ...(hint && { hint }),
-        });
+      .array(
+        typedLength().transform((typed, sink) => ({ typed, length: readLength(typed, unit, range, sink) })),
+        { error: what },
+      )
+      .min(least, { error: 'a list of at least one width' })
+      .transform((list): LengthList => {
+        const notation = notationTyped(
+          list.map(({ typed }) => typed),
+          unit,
+        );
+        return { lengths: list.map(({ length }) => length), ...(notation && { notation }) };
       });
 
 /** A bare number written as text, as it should be: without its quotes. */

@@ -5,7 +5,7 @@ import { climateSchema } from './climateSchema.ts';
 import { cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
 import { cutterSchema } from './cutterSchema.ts';
 import { drawerKeys, drawerSchema } from './drawerSchema.ts';
-import { choice, group, lengths, name, optional } from './leaves.ts';
+import { choice, group, type LengthList, lengths, name, optional } from './leaves.ts';
 import * as ranges from './ranges.ts';
 import { woodsSchema } from './woodsSchema.ts';
 
@@ -78,3 +78,6 @@ export type WrittenCutter = NonNullable<WrittenPlan['cutter']>;
 export type WrittenDrawer = NonNullable<WrittenPlan['drawers']>[number];
 export type WrittenSingleCorner = NonNullable<WrittenPlan['joints']>[number];
 export type WrittenJoint = NonNullable<WrittenDrawer['joint']>;
+
+/** Whether the tails of a corner are listed, not counted. */
+export const areListed = (tails: WrittenJoint['tails']): tails is LengthList => typeof tails === 'object';
