@@ -1,6 +1,6 @@
 import type { Joint } from '../joint/joint.ts';
 import { setOut } from '../joint/layOut.ts';
-import { adviseCutter } from '../router/limits/cautions.ts';
+import { withAdvice } from '../router/limits/layOutForCutter.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { repeatedNames } from '../units/name.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
@@ -12,6 +12,7 @@ import { frontWith } from './draftFront.ts';
 import type { Drawer, DrawerSet } from './drawer.ts';
 import { TARGET_RANGE_IN_PINS } from './drawerLimits.ts';
 import { boardsOf } from './drawerParts.ts';
+import { frontJointSpec } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 import { commonPin, familyOf, familyTarget, nearestChoice } from './familyTarget.ts';
 import { type DrawerComplaint, mergeComplaints, saidOnce } from './mergeComplaints.ts';
@@ -94,11 +95,12 @@ export const layOutSet = (specs: readonly DrawerSpec[], target?: number): Result
 };
 
 /** The front joint with the number of tails that comes nearest to the aim; a listed one is as it was listed. */
-const frontJoint = ({ front, spec: { cutter } }: DrawerDraft, aim: number): Result<Joint> => {
+const frontJoint = ({ front, spec, sizes }: DrawerDraft, aim: number): Result<Joint> => {
+  const { cutter } = spec;
   const { resolved, possible } = front;
   const choice = nearestChoice(front.candidates, aim);
   const advised = (joint: Joint): Joint =>
-    cutter === undefined ? joint : { ...joint, advice: [...joint.advice, ...adviseCutter(joint, cutter)] };
+    cutter === undefined ? joint : withAdvice(frontJointSpec(spec, sizes.height), joint, cutter);
   if (choice === undefined || resolved.spacing.kind === 'listed') {
     const listed = setOut(resolved);
     return listed.ok ? accept(advised(listed.value)) : listed;

@@ -29,6 +29,23 @@ describe('drawers cut with a router', () => {
     expect(only?.front.slope.run).toBeCloseTo(7.1154, 3);
   });
 
+  it('are told of pins a little narrower than its cut, at the front and at the back', () => {
+    // 21/64 in, which is 0.149 mm less than 8.4838 mm, and 3/8 in, 0.083 mm less than 9.6081 mm.
+    const wished = guided();
+    const { advice } = laid(
+      inOpening(280, 146, 420, {
+        ...wished,
+        joint: { ...drawer(wished).joint, notation: 'in', pin: (21 / 64) * 25.4 },
+        backJoint: { ...drawer(wished).backJoint, notation: 'in', pin: (3 / 8) * 25.4 },
+      }),
+    );
+    const said = advice.filter(({ at }) => at.at(-1) === 'pin');
+    expect(said.map(({ at, says }) => `${at.join('.')}: ${speak(says, 'in')}`)).toEqual([
+      'drawers.0.joint.pin: "Buttons": front corners: a pin of 21/64" is .006" less than the cutter removes at this depth: it is made as wide as that',
+      'drawers.0.back.joint.pin: "Buttons": back corners: a pin of 3/8" is .003" less than the cutter removes at this depth: it is made as wide as that',
+    ]);
+  });
+
   it('never have tails whose sockets the cutter cannot enter, though the groove would be hidden', () => {
     const [only] = laid(inOpening(280, 190, 420, guided())).drawers;
     const tips = only?.choices.map(({ tip }) => tip) ?? [];

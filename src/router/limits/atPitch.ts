@@ -15,7 +15,11 @@ import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
  * @param entry the narrowest tail whose socket can be cut, where a cutter must enter it
  * @returns the wish with listed tails, or why the pitch does not work; the place is `pitch`, or that of a size that is wrong in itself
  */
-export const atPitch = (wish: JointSpec, pitch: number, entry = 0): Result<JointSpec> => {
+export const atPitch = (
+  wish: JointSpec,
+  pitch: number,
+  entry = 0,
+): Result<JointSpec & Required<Pick<JointSpec, 'pin' | 'halfPin'>>> => {
   const sizes = checkSizes(wish);
   if (sizes.length > 0) return refuse(...sizes);
   const resolved = withDefaults(wish);

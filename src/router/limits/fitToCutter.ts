@@ -4,7 +4,7 @@ import type { JointSpec } from '../../joint/jointSpec.ts';
 import { KINDS, kindOf } from '../../joint/kinds/kinds.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON, roundDown, roundUp } from '../../units/epsilon.ts';
-import { halfMark, type Notation } from '../../units/notation.ts';
+import { finest, halfMark, type Notation } from '../../units/notation.ts';
 import { atLeast, mm, say, soldAtMost } from '../../units/phrase.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
 import { type Cutter, cutterSlope, diameterAt, leastPin } from './cutter.ts';
@@ -16,7 +16,7 @@ const SAME_SLOPE = 0.5;
 /** How far a wished width may lie under the cutter's, in mm: what rounding to a thousandth of an inch leaves. */
 export const SAME_WIDTH = 0.02;
 
-/** The same of a width that is typed as it is shown, to the nearest mark. */
+/** The same of a width that is typed as it is shown, to the nearest mark; such a pin is as wide as the cutter's cut. */
 const sameMark = (notation: Notation = 'mm'): number => Math.max(SAME_WIDTH, halfMark(notation) + EPSILON);
 
 /**
@@ -77,9 +77,35 @@ const checkReach = (wish: JointSpec, { length }: Cutter, depth: number): Complai
         },
       ];
 
+/** The narrowest pin of a wish, where it gives any. */
+const narrowestPin = ({ pin, spacing }: JointSpec): { at: string; width: number } | undefined => {
+  const pins = spacing.kind === 'listed' ? spacing.pins : undefined;
+  if (pins !== undefined && pins.length > 0) return { at: 'pins', width: Math.min(...pins) };
+  return pin === undefined ? undefined : { at: 'pin', width: pin };
+};
+
+/** Advice where pins are wished for a little narrower than the cutter's cut, which they are then as wide as. */
+export const advisePins = (wish: JointSpec, cutter: Cutter): Complaint[] => {
+  const least = leastPin(cutter, withDefaults(wish).depth);
+  const pin = narrowestPin(wish);
+  if (pin === undefined || least - pin.width < halfMark(finest(wish.notation ?? 'mm'))) return [];
+  return [
+    {
+      at: [pin.at],
+      says: say`a pin of ${mm(pin.width)} is ${mm(least - pin.width)} less than the cutter removes at this depth: it is made as wide as that`,
+      hint: say`${atLeast(roundUp(least, 100))}`,
+    },
+  ];
+};
+
 const checkPins = ({ pin, spacing, notation }: JointSpec, least: number): Complaint[] => {
-  const tooNarrow = (at: Complaint['at'], what: string, value: number | undefined): Complaint[] =>
-    value === undefined || value >= least - sameMark(notation)
+  const tooNarrow = (
+    at: Complaint['at'],
+    what: string,
+    value: number | undefined,
+    typed = notation,
+  ): Complaint[] =>
+    value === undefined || value >= least - sameMark(typed)
       ? []
       : [
           {
@@ -92,7 +118,9 @@ const checkPins = ({ pin, spacing, notation }: JointSpec, least: number): Compla
   return [
     ...tooNarrow(['pin'], 'a pin', pin),
     ...(spacing.kind === 'listed'
-      ? (spacing.pins ?? []).flatMap((each, i) => tooNarrow(['pins', i], `pin ${i + 1}`, each))
+      ? (spacing.pins ?? []).flatMap((each, i) =>
+          tooNarrow(['pins', i], `pin ${i + 1}`, each, spacing.notation),
+        )
       : []),
   ];
 };

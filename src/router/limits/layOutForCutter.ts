@@ -7,7 +7,7 @@ import { accept, type Complaint, type Result, refuse } from '../../units/complai
 import { atLeast, mm, say } from '../../units/phrase.ts';
 import { adviseCutter } from './cautions.ts';
 import type { Cutter } from './cutter.ts';
-import { fitToCutter, SAME_WIDTH } from './fitToCutter.ts';
+import { advisePins, fitToCutter, SAME_WIDTH } from './fitToCutter.ts';
 import { clampToCutter, hintNearest } from './nearestLayout.ts';
 
 /**
@@ -22,13 +22,13 @@ export const layOutForCutter = (wish: JointSpec, cutter: Cutter): Result<Joint> 
   // What would help without a cutter need not help with it.
   if (!laid.ok) return refuse(...hintNearest(laid.complaints, nearestLayout(wish, cutter), wish, 'replaced'));
   const tight = checkEntry(laid.value, cutter);
-  if (tight.length === 0) return accept(forCutter(laid.value, cutter));
+  if (tight.length === 0) return accept(forCutter(wish, laid.value, cutter));
   const { spacing } = wish;
   const roomy =
     spacing.kind !== 'listed' && spacing.tails === undefined ? mostRoomy(fitted.value, cutter) : undefined;
   return roomy === undefined
     ? refuse(...hintNearest(tight, nearestLayout(wish, cutter), wish, 'kept'))
-    : accept(roomy);
+    : accept(forCutter(wish, roomy, cutter));
 };
 
 /** Whether a cutter can enter the socket of a tail: an open one is cut by another, a stopped one from the end by itself. */
@@ -60,16 +60,21 @@ const mostRoomy = (wish: JointSpec, cutter: Cutter): Joint | undefined => {
   const start = Math.min(room, spacing.tails ?? (chosen.ok ? chosen.value.tails.length : 0));
   for (let tails = start; tails >= 1; tails--) {
     const laid = layOut({ ...wish, spacing: { ...spacing, tails } });
-    if (laid.ok && checkEntry(laid.value, cutter).length === 0) return forCutter(laid.value, cutter);
+    if (laid.ok && checkEntry(laid.value, cutter).length === 0) return laid.value;
   }
   return undefined;
 };
 
 /** A joint that a cutter can cut, with advice on the cutter; other counts are offered only where it can cut them. */
-const forCutter = (joint: Joint, cutter: Cutter): Joint => ({
-  ...joint,
+const forCutter = (wish: JointSpec, joint: Joint, cutter: Cutter): Joint => ({
+  ...withAdvice(wish, joint, cutter),
   alternatives: joint.alternatives.filter(({ tip }) => cutterEnters(joint.kind, tip, cutter)),
-  advice: [...joint.advice, ...adviseCutter(joint, cutter)],
+});
+
+/** A joint that a cutter can cut, with all that is advised on the cutter and on what it makes of the wish. */
+export const withAdvice = (wish: JointSpec, joint: Joint, cutter: Cutter): Joint => ({
+  ...joint,
+  advice: [...joint.advice, ...adviseCutter(joint, cutter), ...advisePins(wish, cutter)],
 });
 
 /** The nearest layout to a wish that a cutter can cut. */

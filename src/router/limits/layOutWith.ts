@@ -2,7 +2,7 @@ import type { Joint } from '../../joint/joint.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { layOut } from '../../joint/layOut.ts';
-import type { Result } from '../../units/complaint.ts';
+import { accept, type Result } from '../../units/complaint.ts';
 import { atPitch } from './atPitch.ts';
 import type { Cutter } from './cutter.ts';
 import type { Cutting } from './cutting.ts';
@@ -22,13 +22,18 @@ export const toolingOf = (cutting: Cutting | undefined, pitch?: number): Tooling
   ...(pitch !== undefined && { pitch }),
 });
 
+/** A wish at a pitch, its pins as wide as the cutter asks; a pin and a slope that are wished for remain, to be judged as they are. */
+const heldAtPitch = (wish: JointSpec, pitch: number, cutter: Cutter | undefined): Result<JointSpec> => {
+  const entry = kindOf(wish).sockets === 'stopped' ? cutter?.diameter : undefined;
+  const spaced = atPitch(cutter === undefined ? wish : withCutter(wish, cutter), pitch, entry);
+  if (!spaced.ok) return spaced;
+  const { pin, halfPin, spacing } = spaced.value;
+  return accept({ ...wish, pin: wish.pin ?? pin, halfPin, spacing });
+};
+
 /** Sets out one corner within the limits of the tools, or of hand work where there are none; places as theirs. */
 export const layOutWith = (wish: JointSpec, { cutter, pitch }: Tooling): Result<Joint> => {
-  // A pin that is wished for is judged as it is; one that is not is as wide as the cutter asks.
-  const pinned = cutter !== undefined && wish.pin === undefined ? withCutter(wish, cutter) : wish;
-  const entry = kindOf(wish).sockets === 'stopped' ? cutter?.diameter : undefined;
-  const spaced = pitch === undefined ? undefined : atPitch(pinned, pitch, entry);
-  if (spaced?.ok === false) return spaced;
-  const held = spaced?.value ?? wish;
-  return cutter === undefined ? layOut(held) : layOutForCutter(held, cutter);
+  const held = pitch === undefined ? accept(wish) : heldAtPitch(wish, pitch, cutter);
+  if (!held.ok) return held;
+  return cutter === undefined ? layOut(held.value) : layOutForCutter(held.value, cutter);
 };

@@ -4,6 +4,7 @@ import type { Joint } from '../../../src/joint/joint.ts';
 import type { JointSpec } from '../../../src/joint/jointSpec.ts';
 import { type Cutter, leastPin } from '../../../src/router/limits/cutter.ts';
 import { layOutForCutter } from '../../../src/router/limits/layOutForCutter.ts';
+import { sentence } from '../../../src/units/complaint.ts';
 import { formatLength } from '../../../src/units/formatLength.ts';
 import type { Notation } from '../../../src/units/notation.ts';
 import { parseLength } from '../../../src/units/parseLength.ts';
@@ -77,6 +78,53 @@ describe('layOutForCutter', () => {
     // What is shown can be typed.
     expect(refusals({ ...FRONT, pin: 8.49 })).toEqual([]);
     expect(refusals({ ...FRONT, pin: 8.48 })).toEqual([]);
+  });
+
+  it('says of pins a little narrower than its cut that they are made as wide', () => {
+    // 21/64 in is 8.334 mm; 8.4838 mm, which is shown as 21/64 too, is 0.149 mm or 0.0059 in more.
+    const pin = (21 / 64) * 25.4;
+    const spec: JointSpec = { ...FRONT, notation: 'in', pin };
+    const said =
+      'is .006" less than the cutter removes at this depth: it is made as wide as that; try 11/32"';
+    const told = (wish: JointSpec) => laid(wish).advice.map((each) => sentence(each, 'in'));
+    expect(told(spec)).toEqual([`a pin of 21/64" ${said}`]);
+    for (const width of narrow(laid(spec))) expect(width).toBeCloseTo(LEAST, 9);
+    // Of several the narrowest, once: half pins of 9 and two pins of 21/64 in leave 85.332 mm.
+    const tails = new Array<number>(3).fill((120 - 18 - 2 * pin) / 3);
+    const listed = { kind: 'listed', tails, pins: [pin, pin] } as const;
+    expect(told({ ...FRONT, notation: 'in', halfPin: { lower: 9, upper: 9 }, spacing: listed })).toEqual([
+      `a pin of 21/64" ${said}`,
+    ]);
+    expect(told({ ...spec, pin: (11 / 32) * 25.4 })).toEqual([]);
+    // 8.48 mm is how it is shown.
+    expect(laid({ ...FRONT, pin: 8.48 }).advice).toEqual([]);
+  });
+
+  it('makes no pin other than it is wished without saying so', () => {
+    const cut = fc.record({
+      pin: fc.double({ min: 8.1, max: 9, noNaN: true }),
+      notation: fc.constantFrom<Notation[]>('mm', 'in', 'in/32', 'in/1000'),
+    });
+    fc.assert(
+      fc.property(cut, ({ pin, notation }) => {
+        const result = layOutForCutter({ ...FRONT, pin, notation, chisel: 1 }, EIGHT);
+        if (!result.ok) return;
+        const off = (narrow(result.value)[1] ?? 0) - pin;
+        const finest = notation === 'mm' ? 0.005 : 0.0005 * 25.4;
+        expect(result.value.advice.some(({ at }) => at[0] === 'pin')).toBe(off >= finest);
+      }),
+    );
+  });
+
+  it('takes listed pins in inches among mm for as wide as its cut, where they are shown alike', () => {
+    const tails = new Array<number>(3).fill((120 - 18 - 2 * 8.334) / 3);
+    const spec = (notation?: Notation): JointSpec => ({
+      ...FRONT,
+      halfPin: { lower: 9, upper: 9 },
+      spacing: { kind: 'listed', tails, pins: [8.334, 8.334], ...(notation && { notation }) },
+    });
+    expect(refusals(spec())[0]).toMatch(/^pins\.0: /u);
+    expect(refusals(spec('in'))).toEqual([]);
   });
 
   it('refuses listed pins and tails by their number', () => {

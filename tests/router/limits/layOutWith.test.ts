@@ -50,6 +50,20 @@ describe('layOutWith', () => {
     expect(told({ cutter: CUTTER, pitch: 25.4 }, narrow)[0]).toMatch(/^pin: /u);
   });
 
+  it('keeps a pitch where a pin is made a little wider, and says so', () => {
+    const spec = { ...FREE, notation: 'in', pin: (21 / 64) * 25.4 } as const;
+    const joint = value(layOutWith(spec, { cutter: CUTTER, pitch: 25.4 }));
+    const [first, second] = joint.tails;
+    expect((second?.tip[0] ?? 0) - (first?.tip[0] ?? 0)).toBeCloseTo(25.4, 9);
+    expect(joint.advice.map(({ at }) => at)).toContainEqual(['pin']);
+  });
+
+  it("refuses a slope that is not the cutter's, pitch or not", () => {
+    const steep = { ...FREE, slope: { run: 4 } };
+    expect(told({ cutter: CUTTER }, steep)[0]).toMatch(/^slope: /u);
+    expect(told({ cutter: CUTTER, pitch: 25.4 }, steep)[0]).toMatch(/^slope: /u);
+  });
+
   it('checks the sizes before the pitch', () => {
     expect(told({ pitch: 25.4 }, { ...FREE, width: 0 })).toEqual([
       "width: the boards' width is 0 mm; it must be 5 mm to 5000 mm",
