@@ -3,7 +3,7 @@ import { readInput } from '../files/readInput.ts';
 import { kindOf, OWN_LENGTH_KEYS } from '../joint/kinds/kinds.ts';
 import type { PlanComplaint } from '../plan/read/planComplaint.ts';
 import { layOutCorner, namedCorners, type Project, withCuts } from '../project/project.ts';
-import type { Complaint } from '../units/complaint.ts';
+import { type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { type Notation, unitOf } from '../units/notation.ts';
 import { inchesMeant, parseLength } from '../units/parseLength.ts';
 import { say } from '../units/phrase.ts';
@@ -34,30 +34,34 @@ const unusedTools = (options: JointOptions, project: Project): Complaint[] =>
         }));
 
 const projectOfOptions = (options: JointOptions): Project => {
+  const { project, units } = layOutOptions(options);
+  return project.ok ? project.value : refuseOptions(project.complaints, units);
+};
+
+/** The project of one corner that options describe, or every complaint, each at its option; and how lengths are shown. */
+export const layOutOptions = (
+  options: JointOptions,
+): { readonly project: Result<Project>; readonly units: Notation } => {
   const { spec, complaints, ...wish } = readJointOptions(options);
   const { units, pitch } = wish;
   const laid = spec && layOutCorner({ ...wish, spec });
-  if (laid?.ok !== true || complaints.length > 0) {
-    // An option that could not be read gets no second complaint, about its default.
-    const blamed = new Set(complaints.map(({ at }) => at[0]));
-    const more =
-      laid?.ok === false
-        ? laid.complaints
-            .map((each) => atOption(each, { pitch }))
-            .filter(({ at }) => !blamed.has(at[0] ?? ''))
-        : [];
-    return refuseOptions(
-      [...complaints, ...more].map((each) => withInches(each, options, units)),
+  if (laid?.ok === true && complaints.length === 0) {
+    const project = withCuts(laid.value);
+    return {
       units,
-    );
+      project: project.ok ? project : refuse(...project.complaints.map((each) => atOption(each))),
+    };
   }
-  const project = withCuts(laid.value);
-  return project.ok
-    ? project.value
-    : refuseOptions(
-        project.complaints.map((each) => atOption(each)),
-        units,
-      );
+  // An option that could not be read gets no second complaint, about its default.
+  const blamed = new Set(complaints.map(({ at }) => at[0]));
+  const more =
+    laid?.ok === false
+      ? laid.complaints.map((each) => atOption(each, { pitch })).filter(({ at }) => !blamed.has(at[0] ?? ''))
+      : [];
+  return {
+    units,
+    project: refuse(...[...complaints, ...more].map((each) => withInches(each, options, units))),
+  };
 };
 
 /** Options that are one length each. */

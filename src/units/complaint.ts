@@ -1,5 +1,5 @@
 import type { Notation } from './notation.ts';
-import { type Phrase, say, speak } from './phrase.ts';
+import { type Phrase, speak, typeOut } from './phrase.ts';
 
 /** The keys that lead to a value in what the user gave: `['drawers', 1, 'slope']`, or `['slope']` for an option. */
 export type Place = readonly (string | number)[];
@@ -41,7 +41,7 @@ export const under = (outer: Place, complaints: readonly Complaint[]): Complaint
  * ```
  */
 export const sentence = ({ says, hint, remedy }: Complaint, notation: Notation): string => {
-  const ways = [hint && say`try ${hint}`, remedy].filter((way) => way !== undefined);
-  const to = ways.map((way) => speak(way, notation)).join(', or ');
+  const ways = [hint && `try ${typeOut(hint, notation)}`, remedy && speak(remedy, notation)];
+  const to = ways.filter((way) => way !== undefined).join(', or ');
   return `${speak(says, notation)}${to === '' ? '' : `; ${to}`}`;
 };

@@ -1,5 +1,5 @@
 import { EPSILON } from './epsilon.ts';
-import { marksPerInch, type Notation } from './notation.ts';
+import { marksPerInch, type Notation, unitOf } from './notation.ts';
 import { MM_PER_INCH } from './unit.ts';
 
 /** Thousandths of an inch, in which is told what is too short for any mark of a rule. */
@@ -77,6 +77,10 @@ export const formatNumber = (value: number, notation: Notation): string => {
  */
 export const formatLength = (value: number, notation: Notation): string =>
   `${formatNumber(value, notation)}${notation === 'mm' ? ' mm' : '"'}`;
+
+/** A length as one word, as a command line and a plan read it: `18.5mm`, `5-11/16in`, `.797in`. */
+export const typedLength = (value: number, notation: Notation): string =>
+  `${formatNumber(value, notation).replace(' ', '-')}${unitOf(notation)}`;
 
 /** What areas are told in beside lengths in a notation. */
 export const areaUnit = (notation: Notation): string => (notation === 'mm' ? 'cm²' : 'sq in');

@@ -1,5 +1,5 @@
 import { EPSILON } from './epsilon.ts';
-import { formatLength, nextMark } from './formatLength.ts';
+import { formatLength, nextMark, typedLength } from './formatLength.ts';
 import { type Notation, unitOf } from './notation.ts';
 import type { Unit } from './unit.ts';
 
@@ -61,10 +61,13 @@ export const say = (
  *   console.log(part, worked.map((phrase) => speak(phrase, 'in')).join('; '));
  * ```
  */
-export const speak = (phrase: Phrase, notation: Notation): string =>
-  phrase
-    .map((word) => (typeof word === 'string' ? word : formatLength(shown(word, notation), notation)))
-    .join('');
+export const speak = (phrase: Phrase, notation: Notation): string => spell(phrase, notation, formatLength);
+
+/** The phrase as it is to be typed: each length is one word, that no command line parts and no quotation mark ends. */
+export const typeOut = (phrase: Phrase, notation: Notation): string => spell(phrase, notation, typedLength);
+
+const spell = (phrase: Phrase, notation: Notation, format: typeof formatLength): string =>
+  phrase.map((word) => (typeof word === 'string' ? word : format(shown(word, notation), notation))).join('');
 
 const shown = ({ mm: value, right, sold }: LengthWord, notation: Notation): number => {
   if (right === undefined) return value;

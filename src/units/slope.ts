@@ -20,6 +20,15 @@ export const degrees = (slope: Slope): number => (Math.atan(rise(slope)) * 180) 
 /** The slope of an angle off square, in degrees. */
 export const slopeOfDegrees = (angle: number): Slope => ({ run: 1 / Math.tan((angle * Math.PI) / 180) });
 
+/** The most that an angle, which is shown to a hundredth of a degree, may miss the slope that it stands for. */
+const HALF_HUNDREDTH = 0.005;
+
+/** The slope that is shown as an angle in degrees: one that is shown as the steepest or the gentlest is that. */
+const slopeShown = (angle: number): Slope =>
+  Object.values(RUN_RANGE)
+    .map((run): Slope => ({ run }))
+    .find((bound) => Math.abs(degrees(bound) - angle) <= HALF_HUNDREDTH) ?? slopeOfDegrees(angle);
+
 const RATIO = /^1\s*(?::|in|\/)\s*(\d+(?:[.,]\d+)?)$/iu;
 const ANGLE = /^(\d+(?:[.,]\d+)?)\s*(?:deg|degrees?|°)$/iu;
 
@@ -43,7 +52,7 @@ export const parseSlope = (text: string): Result<Slope> => {
       says: say`${quote(text)} is not a slope; a slope is written 1:7, 1 in 7 or 8.13deg`,
       hint: say`1:7`,
     });
-  const slope = ratio === undefined ? slopeOfDegrees(number) : { run: number };
+  const slope = ratio === undefined ? slopeShown(number) : { run: number };
   return isInRange(slope.run, RUN_RANGE)
     ? accept(slope)
     : refuse({

@@ -71,7 +71,7 @@ const cases: readonly (readonly [
   [
     'a lap thicker than the front',
     ['draw', ...CORNER, '--lap', '25'],
-    ['--lap: the lap is 25 mm; it must be 1 mm to 17 mm; try 5 mm'],
+    ['--lap: the lap is 25 mm; it must be 1 mm to 17 mm; try 5mm'],
   ],
   [
     'a length with a blank in it',
@@ -139,7 +139,7 @@ const cases: readonly (readonly [
       /^--slope: /,
       /^--as: /,
       /^--paper: /,
-      /^--margin: the margin is 1 mm; it must be 5 mm to 20 mm; try 6 mm$/,
+      /^--margin: the margin is 1 mm; it must be 5 mm to 20 mm; try 6mm$/,
       /^--boards: /,
     ],
   ],
@@ -193,7 +193,7 @@ const cases: readonly (readonly [
       /^wrong\.yaml:3:\d+ joints\[0\]\.slope: "1:0" .* must be 1:2\.5 to 1:20; try 1:7$/,
       /^wrong\.yaml:6:\d+ joints\[1\]\.width: /,
       /^wrong\.yaml:9:5 joints\[1\]\.colour: /,
-      /^wrong\.yaml:10:\d+ joints\[2\]\.lap: the lap is 25 mm; it must be 1 mm to 17 mm; try 5 mm$/,
+      /^wrong\.yaml:10:\d+ joints\[2\]\.lap: the lap is 25 mm; it must be 1 mm to 17 mm; try 5mm$/,
     ],
   ],
   [

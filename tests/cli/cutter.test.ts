@@ -86,9 +86,9 @@ describe('what a cutter does not allow', () => {
   it.each([
     [
       ['--cutter-angle', '0'],
-      /^--cutter-angle: the cutter's angle is 0 degrees; it must be 2\.86 to 21\.80/u,
+      /^--cutter-angle: the cutter's angle is 0 degrees; it must be 2\.87 to 21\.80/u,
     ],
-    [['--cutter-angle', '90'], /^--cutter-angle: the cutter's angle is 90 degrees; it must be 2\.86/u],
+    [['--cutter-angle', '90'], /^--cutter-angle: the cutter's angle is 90 degrees; it must be 2\.87/u],
     [['--cutter-angle', 'steep'], /^--cutter-angle: "steep" is not an angle in degrees; try 8$/u],
     [
       ['--cutter-length', '12'],
@@ -223,7 +223,7 @@ describe('a plan with a cutter', () => {
     [
       'angle: 8',
       'angle: 0',
-      "cutter.angle: the cutter's angle is 0 degrees; it must be 2.86 to 21.80 degrees",
+      "cutter.angle: the cutter's angle is 0 degrees; it must be 2.87 to 21.80 degrees",
     ],
     ['bush: 16', 'bush: 10', 'cutter.bush: the guide bush is 10 mm outside'],
     [

@@ -170,7 +170,7 @@ describe('drawers cut with a router', () => {
   it('hide the groove with its slope, and are refused where that is not enough', () => {
     const low = guided({ groove: { offset: 4, width: 5, depth: 5 } });
     // The lowest that leaves the half pin of 6: with 15 tan 8° = 2.108 and 1 mm to spare, to the hundredth above.
-    expect(refusals(drawer(low))[0]).toMatch(/^drawers\.0\.groove\.offset: .*; try 9\.11 mm, or /u);
+    expect(refusals(drawer(low))[0]).toMatch(/^drawers\.0\.groove\.offset: .*; try 9\.11mm, or /u);
   });
 });
 

@@ -167,17 +167,17 @@ describe('what is advised of the year', () => {
 
   it('is a wider gap, rounded up, where the drawer will stick', () => {
     expect(adviceOn(topped(1))).toEqual([
-      'drawers.0.fit.top: "Buttons": when dampest, the gap above the sides is 0.1 mm, so the drawer will stick; it should be at least 0.5 mm; try auto, or 1.4 mm',
+      'drawers.0.fit.top: "Buttons": when dampest, the gap above the sides is 0.1 mm, so the drawer will stick; it should be at least 0.5 mm; try auto, or 1.4mm',
     ]);
   });
 
   it('is a narrower gap where one shows, or calmer wood where that would not help', () => {
     expect(adviceOn(topped(3))).toEqual([
-      'drawers.0.fit.top: "Buttons": when driest, the gap above the front is 3.29 mm and will show; it should be at most 3 mm; try auto, or 1.4 mm',
+      'drawers.0.fit.top: "Buttons": when driest, the gap above the front is 3.29 mm and will show; it should be at most 3 mm; try auto, or 1.4mm',
     ]);
     const wild = movement({ climate: { making: 12, driest: 0, dampest: 12 } });
     expect(adviceOn(topped(1.3, { movement: wild, count: 1 }))).toEqual([
-      expect.stringContaining('try auto, or 0.5 mm'),
+      expect.stringContaining('try auto, or 0.5mm'),
     ]);
     const wilder = movement({
       climate: { making: 12, driest: 0, dampest: 12 },
@@ -195,7 +195,7 @@ describe('what is advised of the year', () => {
       front: { wood: { ...plum, tangential: 0.004 }, cut: 'flatsawn' },
     });
     expect(adviceOn(topped(1, { movement: restless }))).toEqual([
-      'drawers.0.fit.top: "Buttons": when dampest, the gap above the front is -0.2 mm, so the drawer will stick; it should be at least 0.5 mm; try auto, or 1.7 mm',
+      'drawers.0.fit.top: "Buttons": when dampest, the gap above the front is -0.2 mm, so the drawer will stick; it should be at least 0.5 mm; try auto, or 1.7mm',
       'drawers.0.fit.top: "Buttons": when driest, the gap above the front is 3.4 mm and will show; it should be at most 3 mm; use quartersawn stock, or a wood that moves less',
     ]);
   });
@@ -216,7 +216,7 @@ describe('what is advised of the year', () => {
       },
     });
     expect(adviceOn(tight)).toEqual([
-      'drawers.0.fit.side: "Buttons": when dampest, the gap beside each side is 0.03 mm, so the drawer will stick; it should be at least 0.1 mm; try 0.2 mm',
+      'drawers.0.fit.side: "Buttons": when dampest, the gap beside each side is 0.03 mm, so the drawer will stick; it should be at least 0.1 mm; try 0.2mm',
     ]);
   });
 

@@ -60,7 +60,7 @@ describe('a set of drawers', () => {
 
   it('complains of a lap that leaves no socket alone, and not of the groove behind it', () => {
     expect(refusals({ joint: { ...joint, lap: 22 } })).toEqual([
-      'drawers.0.joint.lap: "Buttons": front corners: the lap is 22 mm; it must be 1 mm to 17 mm; try 5 mm',
+      'drawers.0.joint.lap: "Buttons": front corners: the lap is 22 mm; it must be 1 mm to 17 mm; try 5mm',
     ]);
   });
 
@@ -124,12 +124,12 @@ describe('a drawer that cannot be made', () => {
       },
     });
     expect(refusals(space(30, 50, 350))).toEqual([
-      `drawers.0.opening.width: "Buttons": the opening's width is 30 mm; with the clearances and the boards it must be at least 82 mm; try 82 mm, or make the clearance smaller (fit.side)`,
-      `drawers.0.opening.height: "Buttons": the opening's height is 50 mm; with the clearances and the boards it must be at least 85 mm; try 85 mm, or make the clearance smaller (fit.top)`,
-      `drawers.0.opening.depth: "Buttons": the opening's depth is 350 mm; with the clearances and the boards it must be at least 451 mm; try 451 mm, or make the clearance smaller (fit.behind)`,
+      `drawers.0.opening.width: "Buttons": the opening's width is 30 mm; with the clearances and the boards it must be at least 82 mm; try 82mm, or make the clearance smaller (fit.side)`,
+      `drawers.0.opening.height: "Buttons": the opening's height is 50 mm; with the clearances and the boards it must be at least 85 mm; try 85mm, or make the clearance smaller (fit.top)`,
+      `drawers.0.opening.depth: "Buttons": the opening's depth is 350 mm; with the clearances and the boards it must be at least 451 mm; try 451mm, or make the clearance smaller (fit.behind)`,
     ]);
     expect(refusals({ space: { kind: 'size', size: { width: 40, height: 76, depth: 420 } } })).toEqual([
-      'drawers.0.size.width: "Buttons": the drawer\'s width is 40 mm; with its boards it must be at least 42 mm; try 42 mm',
+      'drawers.0.size.width: "Buttons": the drawer\'s width is 40 mm; with its boards it must be at least 42 mm; try 42mm',
     ]);
   });
 
@@ -159,7 +159,7 @@ describe('a drawer that cannot be made', () => {
 
   it('has a groove too deep for its sides or its front', () => {
     expect(refusals({ groove: { offset: 11, width: 5, depth: 9.5 } })).toEqual([
-      'drawers.0.groove.depth: "Buttons": the groove is 9.5 mm deep; the sides, 11 mm thick, must keep 2 mm behind it, so it may be at most 9 mm; try 9 mm',
+      'drawers.0.groove.depth: "Buttons": the groove is 9.5 mm deep; the sides, 11 mm thick, must keep 2 mm behind it, so it may be at most 9 mm; try 9mm',
     ]);
     expect(
       refusals({
@@ -168,7 +168,7 @@ describe('a drawer that cannot be made', () => {
         stock: { ...stock, front: { thickness: 10 } },
       }),
     ).toEqual([
-      `drawers.0.groove.depth: "Buttons": the groove is 6 mm deep; at the front's ends it must stay within the sockets, so it may be at most 5 mm; try 5 mm`,
+      `drawers.0.groove.depth: "Buttons": the groove is 6 mm deep; at the front's ends it must stay within the sockets, so it may be at most 5 mm; try 5mm`,
     ]);
     const { lap: _, ...noLap } = joint;
     expect(
@@ -178,23 +178,23 @@ describe('a drawer that cannot be made', () => {
         stock: { ...stock, front: { thickness: 10 } },
       }),
     ).toEqual([
-      `drawers.0.groove.depth: "Buttons": the groove is 8.5 mm deep; the front, 10 mm thick, must keep 2 mm before it, so it may be at most 8 mm; try 8 mm`,
+      `drawers.0.groove.depth: "Buttons": the groove is 8.5 mm deep; the front, 10 mm thick, must keep 2 mm before it, so it may be at most 8 mm; try 8mm`,
     ]);
   });
 
   it('has a bottom that its grooves cannot hold, or that would hang below', () => {
     expect(refusals({ bottom: { ...bottom, slack: 4.5 } })).toEqual([
-      'drawers.0.bottom.slack: "Buttons": a slack of 4.5 mm at each side leaves too little of the bottom in grooves 5 mm deep; at least 1 mm must be held; try 4 mm',
+      'drawers.0.bottom.slack: "Buttons": a slack of 4.5 mm at each side leaves too little of the bottom in grooves 5 mm deep; at least 1 mm must be held; try 4mm',
     ]);
     expect(refusals({ stock: { ...stock, bottom: { thickness: 18 } } })).toEqual([
-      `drawers.0.stock.bottom.thickness: "Buttons": the bottom is 18 mm thick and would hang below the sides: the groove's upper edge lies 16 mm up; try 16 mm, or raise the groove (groove.offset)`,
+      `drawers.0.stock.bottom.thickness: "Buttons": the bottom is 18 mm thick and would hang below the sides: the groove's upper edge lies 16 mm up; try 16mm, or raise the groove (groove.offset)`,
     ]);
   });
 
   it('has slips that are too low, or that leave the bottom no width', () => {
     expect(refusals({ bottom: { ...bottom, hold: { kind: 'slips', width: 120, height: 17 } } })).toEqual([
-      'drawers.0.bottom.slips.height: "Buttons": the slips are 17 mm high; above their groove they must keep 2 mm, and they may not rise above the sides, so it must be 18 mm to 75 mm; try 18 mm',
-      'drawers.0.bottom.slips.width: "Buttons": slips 120 mm wide leave no width for the bottom between sides 257 mm apart; they may be at most 118.5 mm; try 118.5 mm',
+      'drawers.0.bottom.slips.height: "Buttons": the slips are 17 mm high; above their groove they must keep 2 mm, and they may not rise above the sides, so it must be 18 mm to 75 mm; try 18mm',
+      'drawers.0.bottom.slips.width: "Buttons": slips 120 mm wide leave no width for the bottom between sides 257 mm apart; they may be at most 118.5 mm; try 118.5mm',
     ]);
   });
 
@@ -204,7 +204,7 @@ describe('a drawer that cannot be made', () => {
       refusals({ lip: { sides: 6, top: 6, bottom: 0 }, joint: { ...noLap, kind: 'through', proud: 0.5 } }),
     ).toEqual([
       'drawers.0.joint.kind: "Buttons": a front with a lip cannot have through corners: its lip is the lap of a lapped joint; try lapped, or remove the lip',
-      'drawers.0.back.joint.proud: "Buttons": the sides stand 0 mm proud at the back and 0.5 mm at the front; unless both are equal the sides are not parallel; try 0.5 mm',
+      'drawers.0.back.joint.proud: "Buttons": the sides stand 0 mm proud at the back and 0.5 mm at the front; unless both are equal the sides are not parallel; try 0.5mm',
     ]);
   });
 
@@ -318,7 +318,7 @@ describe('advice on a set', () => {
   it("names the drawer whose pins are not the set's", () => {
     const lone = inOpening(280, 100, 420, { name: 'Patches', joint: { ...joint, pin: 7 } });
     expect(advice(drawer(), inOpening(280, 100, 420, { name: 'Thread' }), lone)).toEqual([
-      `drawers.2.joint.pin: "Patches": pins of 7 mm differ from the set's, 5 mm; try 5 mm`,
+      `drawers.2.joint.pin: "Patches": pins of 7 mm differ from the set's, 5 mm; try 5mm`,
     ]);
   });
 
@@ -338,7 +338,7 @@ describe('advice on a set', () => {
       'drawers.0.stock.bottom.thickness: "Buttons": a bottom of 4 mm is loose in a groove of 5 mm and will rattle; make the groove 4 mm wide (groove.width)',
     ]);
     expect(advice(drawer({ groove: { offset: 11, width: 5, depth: 6 } }))).toEqual([
-      'drawers.0.groove.depth: "Buttons": a groove 6 mm deep takes more than half of sides 11 mm thick; try 5.5 mm, or let slips carry the bottom (bottom.slips)',
+      'drawers.0.groove.depth: "Buttons": a groove 6 mm deep takes more than half of sides 11 mm thick; try 5.5mm, or let slips carry the bottom (bottom.slips)',
     ]);
   });
 

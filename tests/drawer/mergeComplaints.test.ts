@@ -19,9 +19,9 @@ describe('a complaint that several drawers share', () => {
       { name: 'Cloth', entry: ['drawers', 4], complaint: { ...shallow, says: say`too deep by ${mm(3)}` } },
     ]);
     expect(complaintsOf(refuse(...said))).toEqual([
-      'drawers.0.groove.depth: "Buttons", "Thread" and "Cloth": too deep by 2 mm; try 5 mm',
+      'drawers.0.groove.depth: "Buttons", "Thread" and "Cloth": too deep by 2 mm; try 5mm',
       'drawers.0.stock.side.thickness: "Buttons": too thin',
-      'drawers.4.groove.depth: "Cloth": too deep by 3 mm; try 5 mm',
+      'drawers.4.groove.depth: "Cloth": too deep by 3 mm; try 5mm',
     ]);
     expect(said.map(({ also }) => also)).toEqual([
       [

@@ -17,8 +17,8 @@ const caught = (work: () => unknown): [readonly string[], number] | undefined =>
 describe('sentence', () => {
   it('says what is wrong and what to try, in the unit that the user reads', () => {
     const complaint = { at: ['lap'], says: say`the lap is ${mm(25.4)}`, hint: say`${mm(5)}` };
-    expect(sentence(complaint, 'mm')).toBe('the lap is 25.4 mm; try 5 mm');
-    expect(sentence(complaint, 'in')).toBe('the lap is 1"; try 13/64"');
+    expect(sentence(complaint, 'mm')).toBe('the lap is 25.4 mm; try 5mm');
+    expect(sentence(complaint, 'in')).toBe('the lap is 1"; try 13/64in');
     expect(sentence({ at: [], says: say`no` }, 'mm')).toBe('no');
   });
 });

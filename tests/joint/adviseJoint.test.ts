@@ -31,7 +31,7 @@ describe('advice', () => {
 
   it('warns where a pin is narrower than the narrowest chisel, which is 3 mm unless given', () => {
     expect(adviceFor({ ...plain, pin: 2.9 })).toEqual([
-      'pin: the narrowest pin is 2.9 mm, less than the narrowest chisel (3 mm); try 3 mm, or use a narrower chisel',
+      'pin: the narrowest pin is 2.9 mm, less than the narrowest chisel (3 mm); try 3mm, or use a narrower chisel',
     ]);
     expect(adviceFor({ ...plain, pin: 3 })).toEqual([]);
     expect(adviceFor({ ...plain, pin: 2.9, chisel: 2.9 })).toEqual([]);
@@ -46,7 +46,7 @@ describe('advice', () => {
     // 5 + 42 + 2 + 22 + 5 + 19 + 5 = 100; 42 is more than six pins of 5 too.
     const spacing = { kind: 'listed', tails: [42, 22, 19], pins: [2, 5] } as const;
     expect(adviceFor({ ...plain, spacing })).toEqual([
-      'pin: the narrowest pin is 2 mm, less than the narrowest chisel (3 mm); try 3 mm, or use a narrower chisel',
+      'pin: the narrowest pin is 2 mm, less than the narrowest chisel (3 mm); try 3mm, or use a narrower chisel',
       'tails: the widest tail is 42 mm, more than 6 pins of 5 mm: few pins hold a wide board; use more tails, or wider pins',
     ]);
   });

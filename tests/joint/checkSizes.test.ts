@@ -91,22 +91,22 @@ describe('what cannot be cut is refused with the range that can', () => {
     [
       'a lap under 1 mm',
       { ...lapped, lap: 0.9 },
-      ['lap: the lap is 0.9 mm; it must be 1 mm to 17 mm; try 5 mm'],
+      ['lap: the lap is 0.9 mm; it must be 1 mm to 17 mm; try 5mm'],
     ],
     [
       'a lap that leaves no socket',
       { ...lapped, lap: 17.1 },
-      ['lap: the lap is 17.1 mm; it must be 1 mm to 17 mm; try 5 mm'],
+      ['lap: the lap is 17.1 mm; it must be 1 mm to 17 mm; try 5mm'],
     ],
     [
       'a lap thicker than the front',
       { ...lapped, lap: 25 },
-      ['lap: the lap is 25 mm; it must be 1 mm to 17 mm; try 5 mm'],
+      ['lap: the lap is 25 mm; it must be 1 mm to 17 mm; try 5mm'],
     ],
     [
       'a front too thin for the lap it gets when none is given',
       { ...lapped, pinBoard: 5 },
-      ['lap: the lap is 3 mm; it must be 1 mm to 2 mm; try 2 mm'],
+      ['lap: the lap is 3 mm; it must be 1 mm to 2 mm; try 2mm'],
     ],
     [
       'a front too thin for any lap',

@@ -62,7 +62,7 @@ describe("a plan's cutter", () => {
     ],
     [
       'diameter: 12.7, angle: 90, length: 20',
-      ["2:26 cutter.angle: the cutter's angle is 90 degrees; it must be 2.86"],
+      ["2:26 cutter.angle: the cutter's angle is 90 degrees; it must be 2.87"],
     ],
     [
       'diameter: 12.7, angle: "8", length: 20',

@@ -19,14 +19,14 @@ const plan = (depth: number): string =>
 
 it('a hint for a key of all drawers works for each of them, and the key is named where it is written', () => {
   expect(told(plan(11)).map((line) => line.replace(/: .*; /u, ' '))).toEqual([
-    'a:2:10 groove.depth try 7 mm',
-    'a:2:10 groove.depth try 7 mm',
+    'a:2:10 groove.depth try 7mm',
+    'a:2:10 groove.depth try 7mm',
   ]);
   expect(told(plan(7))).toEqual([]);
 });
 
 it('a hint for a key of one drawer is its own', () => {
   expect(told(plan(7).replace('name: A', 'groove: {depth: 11}, name: A'))).toEqual([
-    expect.stringMatching(/^a:4:15 drawers\[0\]\.groove\.depth: .*; try 10 mm$/u),
+    expect.stringMatching(/^a:4:15 drawers\[0\]\.groove\.depth: .*; try 10mm$/u),
   ]);
 });

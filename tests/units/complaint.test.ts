@@ -26,10 +26,10 @@ describe('a complaint on one line', () => {
     const hint = say`${mm(5)}`;
     const remedy = say`remove one of them`;
     expect(sentence({ at, says }, 'mm')).toBe('the lap is 0 mm');
-    expect(sentence({ at, says, hint }, 'mm')).toBe('the lap is 0 mm; try 5 mm');
+    expect(sentence({ at, says, hint }, 'mm')).toBe('the lap is 0 mm; try 5mm');
     expect(sentence({ at, says, remedy }, 'mm')).toBe('the lap is 0 mm; remove one of them');
     expect(sentence({ at, says, hint, remedy }, 'mm')).toBe(
-      'the lap is 0 mm; try 5 mm, or remove one of them',
+      'the lap is 0 mm; try 5mm, or remove one of them',
     );
   });
 });

@@ -201,9 +201,9 @@ describe('a fraction of an inch', () => {
 
   it('is one that some rule is marked in', () => {
     for (const text of ['3/128in', '7/10in', '1 49/100"', '63/64']) expect(told(text, 'in')).toBe('');
-    expect(told('5/65', 'in')).toBe('"5/65" is in parts of 1/65 in, which no rule is marked in; try 5/64"');
+    expect(told('5/65', 'in')).toBe('"5/65" is in parts of 1/65 in, which no rule is marked in; try 5/64in');
     expect(told('2 1/3in', 'mm')).toBe(
-      '"2 1/3in" is in parts of 1/3 in, which no rule is marked in; try 2 21/64"',
+      '"2 1/3in" is in parts of 1/3 in, which no rule is marked in; try 2-21/64in',
     );
   });
 

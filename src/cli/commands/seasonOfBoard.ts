@@ -40,7 +40,7 @@ const readJourney = (options: SeasonOptions, unit: Notation): Journey => {
   const read = optionReader(options, unitOf(unit));
   const wood = readWood(options, read.complain);
   const cut = read.value('grain', parseCut, 'flatsawn');
-  read.need('size', say`the board's width is missing`, say`--size 180`);
+  read.need('size', say`the board's width is missing`, say`--size ${mm(180)}`);
   const size = read.value('size', (typed) => readSize(typed, unitOf(unit)));
   read.need('from', say`the conditions in which it was measured are missing`, say`--from 21C/45%`);
   const from = read.value('from', parseMaking);

@@ -2,7 +2,7 @@ import type { Command } from 'commander';
 import { type Cutting, checkCutting } from '../../router/limits/cutting.ts';
 import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
-import { say } from '../../units/phrase.ts';
+import { mm, say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import { atOption } from './atOption.ts';
 import { type OptionReader, optionReader } from './optionReader.ts';
@@ -36,7 +36,7 @@ const CUTTER_KEYS = ['cutterDiameter', 'cutterAngle', 'cutterLength', 'cutterNec
 /** Tools that may be changed beside a plan: no layout depends on them. */
 const TOOL_KEYS = ['straight', 'bush', 'pinBush'] as const;
 
-const EXAMPLE = say`--cutter-diameter 12.7 --cutter-angle 8 --cutter-length 20`;
+const EXAMPLE = say`--cutter-diameter ${mm(12.7)} --cutter-angle 8 --cutter-length ${mm(20)}`;
 
 /** The tools, as far as they can be read; undefined where no cutter is given. */
 export const readCutterOptions = (
@@ -84,7 +84,7 @@ export const changeTools = (
     return refuse({
       at: [typed],
       says: say`the plan names no cutter for it to go with`,
-      hint: say`cutter: {diameter: 12.7, angle: 8, length: 20} in the plan`,
+      hint: say`cutter: {diameter: ${mm(12.7)}, angle: 8, length: ${mm(20)}} in the plan`,
     });
   const read = optionReader(options, unitOf(unit));
   const cutting = { ...planned, ...readTools(read) };

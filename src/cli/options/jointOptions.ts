@@ -16,7 +16,7 @@ import { accept, type Complaint, type Result, refuse } from '../../units/complai
 import { parseName } from '../../units/name.ts';
 import type { Notation } from '../../units/notation.ts';
 import { isInInches } from '../../units/parseLength.ts';
-import { say } from '../../units/phrase.ts';
+import { mm, say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import { parseSlope } from '../../units/slope.ts';
 import { addCutterOptions, type CutterOptions, readCutterOptions } from './cutterOptions.ts';
@@ -171,7 +171,7 @@ const halfPins = (widths: readonly number[] | undefined, complain: Complain): Ha
     complain({
       at: ['halfPin'],
       says: say`there are two half pins, so one width or two`,
-      hint: say`6 or 6,8`,
+      hint: say`${mm(6)} or ${mm(6)},${mm(8)}`,
     });
   return lower === undefined || upper === undefined ? undefined : { lower, upper };
 };
@@ -199,7 +199,7 @@ const readSpacing = (options: JointOptions, read: OptionReader<JointOptions>): S
     complain({
       at: ['pins'],
       says: say`listed pins need listed tails`,
-      hint: say`--tails 20,25,20 --pins 5,5`,
+      hint: say`--tails ${mm(20)},${mm(25)},${mm(20)} --pins ${mm(5)},${mm(5)}`,
     });
   if (graded === undefined && options.gradedFrom !== undefined)
     complain({ at: ['gradedFrom'], says: say`there is no grading to count`, hint: say`--graded 0.9` });

@@ -52,7 +52,11 @@ export const notationShown = (
         shown,
         complaints: under(
           ['fractions'],
-          notation.complaints.map((each) => ({ hint: say`--units in`, ...each })),
+          notation.complaints.map((each) =>
+            unit.value === 'in'
+              ? each
+              : { ...each, hint: parts.ok ? say`--units in` : say`--units in --fractions 64` },
+          ),
         ),
       };
 };

@@ -67,7 +67,7 @@ export const readTrialOptions = (
         read.complain({
           at: [key],
           says: say`${mm(value)} is less than 0`,
-          hint: say`--${other} ${-value}mm`,
+          hint: say`--${other} ${mm(-value)}`,
         });
     return above ?? (below === undefined ? undefined : -below);
   };
@@ -82,7 +82,7 @@ export const readTrialOptions = (
     read.complain({
       at: ['loose'],
       says: say`what was measured on the trial joint is missing`,
-      hint: say`--loose 0.2, --tight 0.1, or --loose 0 where it fits`,
+      hint: say`--loose ${mm(0.2)}, --tight ${mm(0.1)}, or --loose 0 where it fits`,
     });
 
   if (!nothing && options.log !== undefined && options.loose === undefined && options.tight === undefined)
@@ -118,10 +118,10 @@ export const readTrialOptions = (
     complain(
       'cutterAngle',
       say`how the joint was cut is missing`,
-      say`--cutter-angle 14 --depth 9.5, --slope 1:8, --by-hand, or a plan`,
+      say`--cutter-angle 14 --depth ${mm(9.5)}, --slope 1:8, --by-hand, or a plan`,
     );
   if (byCutter && options.depth === undefined && depth === undefined)
-    complain('depth', say`how deep the cutter was set is missing`, say`--depth 9.5`);
+    complain('depth', say`how deep the cutter was set is missing`, say`--depth ${mm(9.5)}`);
   if (byCutter && options.at !== undefined)
     complain('at', say`a cutter is set by its depth, not along a guide`, say`--depth`);
   if (!byCutter && !byHand && options.cutterLength !== undefined && read.complaints.length === 0)

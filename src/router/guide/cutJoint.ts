@@ -32,6 +32,11 @@ export const cutJoint = (
   const wrong: Complaint[] = open ? checkStraight(joint, straight) : [];
   if (wrong.length > 0) return refuse(...under(['cutter'], wrong));
   const guided = routerCut(joint, cutter, straight, overhang);
+  /** The least bush to try: it passes all that runs in it, and a straight cutter that is not named stays as it is. */
+  const leastBush = {
+    bush: Math.max(cutter.diameter, open && pinKey === 'bush' ? straight : 0),
+    pinBush: cutting.straight ?? defaultStraight(joint, cutter) + BUSH_ROOM,
+  };
   const guides: GuideBoard[] = [];
   for (const [board, key] of [
     ['tail', 'bush'],
@@ -39,7 +44,7 @@ export const cutJoint = (
   ] as const) {
     const size = cutting[key];
     if (size === undefined || (board === 'tail' && tailsByHand(guided))) continue;
-    const guide = guideBoard(joint, cutter, guided, board, size, key);
+    const guide = guideBoard(joint, cutter, guided, board, size, key, leastBush[key]);
     if (guide.ok) guides.push(guide.value);
     else wrong.push(...guide.complaints);
   }

@@ -75,6 +75,7 @@ export const STRIP = 21;
  * A guide for the passes of one board.
  * @param bush outside diameter of the guide bush: at least the cutter's
  * @param key what the bush is given by
+ * @param leastBush the least one to try in its place
  * @returns the guide, or why there is none; the place is that key
  */
 export const guideBoard = (
@@ -84,6 +85,7 @@ export const guideBoard = (
   board: 'tail' | 'pin',
   bush: number,
   key: 'bush' | 'pinBush' = 'bush',
+  leastBush = 0,
 ): Result<GuideBoard> => {
   const plan = board === 'tail' ? tailPlan(joint, cutter, cut) : pinPlan(joint, cutter, cut);
   const { diameter } = plan.cutter;
@@ -92,7 +94,7 @@ export const guideBoard = (
   const radius = bush / 2;
   const { slots, mouth, fence, work } = plan;
   const walls = slots.map((slot) => span(slot, radius, mouth));
-  const narrow = checkFingers(key, board, bush, diameter, walls);
+  const narrow = checkFingers(key, board, bush, Math.max(diameter, leastBush), walls);
   if (narrow.length > 0) return refuse(...narrow);
   const ends = slots.map(({ lower }) => lower.end[0]);
   const back = Math.min(Math.min(...ends) - radius - SPINE, fence[0] - STRIP);
@@ -208,11 +210,16 @@ const centreLines = ({ lower, upper }: Slot, radius: number, mouth: number): Pat
     : [line(0, middle), line(lower.lean, lower.end[1]), line(upper.lean, upper.end[1])];
 };
 
+/** Whether a bush of this range can be told in inches too: one that is sold, or one at a mark of any rule. */
+const canTry = (least: number, most: number): boolean =>
+  most - least >= MM_PER_INCH / 16 ||
+  BUSHES.in.some((size) => size >= least - EPSILON && size <= most + EPSILON);
+
 const checkFingers = (
   key: 'bush' | 'pinBush',
   board: GuideBoard['board'],
   bush: number,
-  diameter: number,
+  least: number,
   walls: readonly Interval[],
 ): Complaint[] => {
   const narrowest = Math.min(...walls.slice(1).map(([from], i) => from - (walls[i]?.[1] ?? from)));
@@ -222,7 +229,9 @@ const checkFingers = (
     {
       at: [key],
       says: say`a guide bush of ${mm(bush)} leaves a finger of ${mm(Math.max(0, narrowest))} between two slots for the ${board}s; it must be ${atLeast(LEAST_FINGER)} or more`,
-      ...(bush - lacking >= diameter && { hint: say`${soldAtMost(bush - lacking, BUSHES, diameter)}` }),
+      ...(canTry(least, bush - lacking) && {
+        hint: say`${soldAtMost(bush - lacking, BUSHES, least)}`,
+      }),
       remedy: say`make the ${board}s wider by ${mm(lacking)}, or take a cutter of smaller diameter`,
     },
   ];

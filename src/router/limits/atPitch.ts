@@ -27,6 +27,12 @@ export const atPitch = (
   const tip = pitch - pin;
   const least = Math.max(leastTip(resolved), entry);
   const most = width - 2 * LEAST_PIN + pin;
+  if (least + pin > most + EPSILON)
+    return refuse({
+      at: ['pitch'],
+      says: say`boards ${mm(width)} wide have no room for a tail of ${mm(least)} and two half pins of ${mm(LEAST_PIN)}, whatever the pitch`,
+      remedy: say`use wider boards`,
+    });
   if (!(tip >= least - EPSILON && pitch <= most + EPSILON))
     return refuse({
       at: ['pitch'],

@@ -1,5 +1,5 @@
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
-import { EPSILON, roundDown } from '../../units/epsilon.ts';
+import { EPSILON, roundDown, roundUp } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
 import { checkRange, isInRange, lengthOrNaN } from '../../units/range.ts';
 import { degrees, RUN_RANGE, rise, type Slope, slopeOfDegrees } from '../../units/slope.ts';
@@ -76,7 +76,7 @@ export const checkAngle = (angle: number): Complaint[] =>
     : [
         {
           at: ['angle'],
-          says: say`the cutter's angle is ${Number.isFinite(angle) ? `${angle} degrees` : 'not a number'}; it must be ${shownAngle(ANGLE_RANGE.least)} to ${shownAngle(ANGLE_RANGE.most)} degrees off its axis, such as 8 for a slope near 1:7 or 14 for 1:4`,
+          says: say`the cutter's angle is ${Number.isFinite(angle) ? `${angle} degrees` : 'not a number'}; it must be ${shownAngle(roundUp(ANGLE_RANGE.least, 100))} to ${shownAngle(roundDown(ANGLE_RANGE.most, 100))} degrees off its axis, such as 8 for a slope near 1:7 or 14 for 1:4`,
           hint: say`8 or 14`,
         },
       ];

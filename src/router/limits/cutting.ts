@@ -43,7 +43,7 @@ export const checkCutting = ({ cutter, straight, bush, pinBush }: Cutting): Comp
   );
 };
 
-/** Whether a cutter passes through its bush. */
+/** Whether a cutter passes through its bush; of a cutter whose diameter is not known, 0, every bush is wide enough. */
 export const checkBush = (
   at: 'bush' | 'pinBush',
   bush: number,
@@ -55,7 +55,11 @@ export const checkBush = (
     : [
         {
           at: [at],
-          says: say`the guide bush is ${lengthOrNaN(bush)} outside; the ${cutter} cutter of ${mm(diameter)} must pass through it, so it must be ${atLeast(diameter)} or more`,
+          says: say`the guide bush is ${lengthOrNaN(bush)} outside; ${
+            diameter > 0
+              ? say`the ${cutter} cutter of ${mm(diameter)} must pass through it, so it must be ${atLeast(diameter)} or more`
+              : say`it must be more than ${mm(0)}`
+          }`,
           hint: say`${soldAtLeast(diameter + BUSH_ROOM, BUSHES)}`,
         },
       ];

@@ -176,7 +176,7 @@ describe('a log of trials', () => {
     const trial = ['trial', '--slope', '1:8', '--log', log];
     expect(json(...trial, '--loose', '0.2').converging).toEqual({ setting: 0.8, trials: 1, spread: 0 });
     expect(refusals(...trial, '--loose', '0.02')[0]).toMatch(
-      /^--at: the log holds earlier trials of this slope; .*; try 0\.8 mm, if it was moved/u,
+      /^--at: the log holds earlier trials of this slope; .*; try 0\.8mm, if it was moved/u,
     );
     expect(json(...trial, '--loose', '0', '--at', '0.8').converging).toEqual({
       setting: 0.8,

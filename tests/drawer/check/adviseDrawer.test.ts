@@ -56,7 +56,7 @@ describe('a drawer among others', () => {
   });
 
   it('differs by its pins', () => {
-    expect(said({}, { pin: 6 })).toEqual(["joint.pin: pins of 5 mm differ from the set's, 6 mm; try 6 mm"]);
+    expect(said({}, { pin: 6 })).toEqual(["joint.pin: pins of 5 mm differ from the set's, 6 mm; try 6mm"]);
   });
 });
 
@@ -64,12 +64,12 @@ describe('a groove', () => {
   it('may be half as deep as its board is thick, no more', () => {
     expect(said({ groove: { ...groove, depth: 5.5 } })).toEqual([]);
     expect(said({ groove: { ...groove, depth: 6 } })).toEqual([
-      'groove.depth: a groove 6 mm deep takes more than half of sides 11 mm thick; try 5.5 mm, or let slips carry the bottom (bottom.slips)',
+      'groove.depth: a groove 6 mm deep takes more than half of sides 11 mm thick; try 5.5mm, or let slips carry the bottom (bottom.slips)',
     ]);
     const slips = { ...bottom, hold: { kind: 'slips', width: 12, height: 20 } } as const;
     expect(said({ groove: { ...groove, depth: 6 }, bottom: slips })).toEqual([]);
     expect(said({ groove: { ...groove, depth: 7 }, bottom: slips })).toEqual([
-      'groove.depth: a groove 7 mm deep takes more than half of slips 12 mm thick; try 6 mm, or make the slips wider',
+      'groove.depth: a groove 7 mm deep takes more than half of slips 12 mm thick; try 6mm, or make the slips wider',
     ]);
   });
 
@@ -118,7 +118,7 @@ describe('a target that is given', () => {
       [20.1, 20],
     ] as const)
       expect(told(target)).toContain(
-        `family.target: tails of ${target} mm are not 2 to 4 times the set's pin of 5 mm; try ${nearest} mm`,
+        `family.target: tails of ${target} mm are not 2 to 4 times the set's pin of 5 mm; try ${nearest}mm`,
       );
   });
 

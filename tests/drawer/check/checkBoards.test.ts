@@ -56,10 +56,10 @@ describe('the boards of a drawer may not have', () => {
 
   it('a groove that goes too deep into thin sides or slips', () => {
     expect(wrongWith(drawer({ groove: { ...groove, depth: 9.5 } }))).toEqual([
-      'groove.depth: the groove is 9.5 mm deep; the sides, 11 mm thick, must keep 2 mm behind it, so it may be at most 9 mm; try 9 mm',
+      'groove.depth: the groove is 9.5 mm deep; the sides, 11 mm thick, must keep 2 mm behind it, so it may be at most 9 mm; try 9mm',
     ]);
     expect(wrongWith(drawer({ groove: { ...groove, depth: 7 }, ...slips(8, 20) }))).toEqual([
-      'groove.depth: the groove is 7 mm deep; the slips, 8 mm thick, must keep 2 mm behind it, so it may be at most 6 mm; try 6 mm',
+      'groove.depth: the groove is 7 mm deep; the slips, 8 mm thick, must keep 2 mm behind it, so it may be at most 6 mm; try 6mm',
     ]);
   });
 
@@ -67,7 +67,7 @@ describe('the boards of a drawer may not have', () => {
     // 11 - 2 and 14 - 5.
     const alike = { ...stock, front: { ...stock.front, thickness: 14 } };
     expect(wrongWith(drawer({ stock: alike, groove: { ...groove, depth: 9.5 } }))).toEqual([
-      'groove.depth: the groove is 9.5 mm deep; the sides, 11 mm thick, must keep 2 mm behind it, so it may be at most 9 mm; try 9 mm',
+      'groove.depth: the groove is 9.5 mm deep; the sides, 11 mm thick, must keep 2 mm behind it, so it may be at most 9 mm; try 9mm',
     ]);
   });
 
@@ -89,7 +89,7 @@ describe('the boards of a drawer may not have', () => {
         }),
       ),
     ).toEqual([
-      "groove.depth: the groove is 18.5 mm deep; at the front's ends it must stay within the sockets, so it may be at most 18 mm; try 18 mm",
+      "groove.depth: the groove is 18.5 mm deep; at the front's ends it must stay within the sockets, so it may be at most 18 mm; try 18mm",
     ]);
   });
 
@@ -100,7 +100,7 @@ describe('the boards of a drawer may not have', () => {
       ],
     );
     expect(wrongWith(drawer({ groove: { ...groove, depth: 1 } }))).toEqual([
-      'bottom.slack: a slack of 0.5 mm at each side leaves too little of the bottom in grooves 1 mm deep; at least 1 mm must be held; try 0 mm',
+      'bottom.slack: a slack of 0.5 mm at each side leaves too little of the bottom in grooves 1 mm deep; at least 1 mm must be held; try 0mm',
     ]);
   });
 
@@ -119,7 +119,7 @@ describe('the boards of a drawer may not have', () => {
 
   it('slips higher than the sides, or that fill the drawer', () => {
     expect(wrongWith(drawer(slips(12, 76)))).toEqual([
-      'bottom.slips.height: the slips are 76 mm high; above their groove they must keep 2 mm, and they may not rise above the sides, so it must be 18 mm to 75 mm; try 18 mm',
+      'bottom.slips.height: the slips are 76 mm high; above their groove they must keep 2 mm, and they may not rise above the sides, so it must be 18 mm to 75 mm; try 18mm',
     ]);
     expect(wrongWith(drawer(slips(12, 20)), { inside: { width: 20, depth: 377 } })).toEqual([
       'bottom.slips.width: slips 12 mm wide leave no width for the bottom between sides 20 mm apart; they may be at most 0 mm',

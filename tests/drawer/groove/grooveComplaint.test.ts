@@ -53,10 +53,10 @@ describe('a groove that would show', () => {
       'choose a narrower groove or a higher drawer (changing only the groove offset, only the pin width or only the slope is not enough)',
     );
     expect(told(LOW, { offset: { bound: 'least', value: 4.15 }, slope: { run: 15 } })[1]).toBe(
-      'try 4.15 mm, or choose a slope of 1:15 or gentler (changing only the pin width is not enough)',
+      'try 4.15mm, or choose a slope of 1:15 or gentler (changing only the pin width is not enough)',
     );
     expect(told(LOW, { offset: { bound: 'most', value: 9.5 }, pin: 4.5, slope: { run: 6.57 } })[1]).toBe(
-      'try 9.5 mm, or choose a pin width of 4.5 mm or less or a slope of 1:6.57 or gentler',
+      'try 9.5mm, or choose a pin width of 4.5 mm or less or a slope of 1:6.57 or gentler',
     );
   });
 
@@ -94,10 +94,10 @@ describe('a groove behind listed tails', () => {
   it('shows where one of them does', () => {
     // 15 s <= 8.9 - 1 - 6 is 1:7.89 or shallower.
     expect(complaintsOf(draftDrawer(listed(8.9)))).toEqual([
-      'groove.offset: the groove, 8.9 mm to 13.9 mm up, would show at the front: it must lie inside the base of the lowest tail listed with 1 mm to spare, but it lies 0.1 mm too low; try 9 mm, or choose a slope of 1:7.9 or gentler (changing only the pin width is not enough)',
+      'groove.offset: the groove, 8.9 mm to 13.9 mm up, would show at the front: it must lie inside the base of the lowest tail listed with 1 mm to spare, but it lies 0.1 mm too low; try 9mm, or choose a slope of 1:7.9 or gentler (changing only the pin width is not enough)',
     ]);
     expect(complaintsOf(draftDrawer(listed(16.1)))).toEqual([
-      'groove.offset: the groove, 16.1 mm to 21.1 mm up, would show at the front: it must lie inside the base of the lowest tail listed with 1 mm to spare, but it reaches 0.1 mm too high; try 16 mm, or choose a slope of 1:7.9 or gentler (changing only the pin width is not enough)',
+      'groove.offset: the groove, 16.1 mm to 21.1 mm up, would show at the front: it must lie inside the base of the lowest tail listed with 1 mm to spare, but it reaches 0.1 mm too high; try 16mm, or choose a slope of 1:7.9 or gentler (changing only the pin width is not enough)',
     ]);
   });
 });

@@ -133,7 +133,7 @@ describe('what would hide a groove', () => {
 
   it('is reported with its numbers, the miss, and the nearest count that helps', () => {
     expect(complaintsOf(draftDrawer(low))).toEqual([
-      'groove.offset: the groove, 3 mm to 8 mm up, would show at the front: it must lie inside the base of the lowest tail, however many there are, with 1 mm to spare, but it lies 1.14 mm too low; try 9.15 mm, or choose a slope of 1:15 or gentler (changing only the pin width is not enough)',
+      'groove.offset: the groove, 3 mm to 8 mm up, would show at the front: it must lie inside the base of the lowest tail, however many there are, with 1 mm to spare, but it lies 1.14 mm too low; try 9.15mm, or choose a slope of 1:15 or gentler (changing only the pin width is not enough)',
     ]);
     expect(complaintsOf(draftDrawer(crowded))).toEqual([
       'groove.offset: the groove, 11 mm to 16 mm up, would show at the front: it must lie inside the base of the lowest of 5 tails with 1 mm to spare, but it reaches 3.06 mm too high; choose a pin width of 1.17 mm or less or 4 tails (changing only the groove offset or only the slope is not enough)',

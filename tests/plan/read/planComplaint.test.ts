@@ -11,13 +11,13 @@ describe('a complaint about a plan', () => {
 
   it('is one line with file, line, column and place', () => {
     expect(formatPlanComplaint('plan.yaml', { line: 12, column: 5, complaint }, 'mm')).toBe(
-      'plan.yaml:12:5 drawers[1].joint.lap: the lap is 25.4 mm; try 5.08 mm',
+      'plan.yaml:12:5 drawers[1].joint.lap: the lap is 25.4 mm; try 5.08mm',
     );
   });
 
   it('shows its lengths in the unit that the maker reads', () => {
     expect(formatPlanComplaint('plan.yaml', { line: 12, column: 5, complaint }, 'in')).toContain(
-      'the lap is 1"; try 13/64"',
+      'the lap is 1"; try 13/64in',
     );
   });
 

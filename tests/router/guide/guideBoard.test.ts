@@ -122,7 +122,7 @@ describe('a guide for through pins whose sockets are as narrow as their cutter a
 describe('any guide', () => {
   it('refuses a bush smaller than the cutter, by name', () => {
     expect(refusal(LAPPED, 'tail', 12)).toEqual([
-      'bush: the guide bush is 12 mm outside; the dovetail cutter of 12.7 mm must pass through it, so it must be 12.7 mm or more; try 16 mm',
+      'bush: the guide bush is 12 mm outside; the dovetail cutter of 12.7 mm must pass through it, so it must be 12.7 mm or more; try 16mm',
     ]);
     expect(refusal(THROUGH, 'pin', 7)[0]).toContain('the straight cutter of 8 mm must pass through it');
     for (const bush of [0, -1, Number.NaN]) expect(refusal(LAPPED, 'pin', bush).length).toBe(1);
@@ -132,7 +132,7 @@ describe('any guide', () => {
     // Between two sockets lies a pin of 10: 10 + 12.7 - bush is 3 at 19.7.
     expect(refusal(LAPPED, 'pin', 19.7)).toEqual([]);
     expect(refusal(LAPPED, 'pin', 22)).toEqual([
-      'bush: a guide bush of 22 mm leaves a finger of 0.7 mm between two slots for the pins; it must be 3 mm or more; try 18 mm, or make the pins wider by 2.3 mm, or take a cutter of smaller diameter',
+      'bush: a guide bush of 22 mm leaves a finger of 0.7 mm between two slots for the pins; it must be 3 mm or more; try 18mm, or make the pins wider by 2.3 mm, or take a cutter of smaller diameter',
     ]);
   });
 
@@ -159,7 +159,7 @@ describe('any guide', () => {
     };
     const { pin: _, ...listed } = uneven;
     expect(refusal(listed, 'pin', 20)[0]).toMatch(
-      /leaves a finger of 1\.7 mm between two slots for the pins; .*; try 18 mm, or make the pins wider by 1\.3 mm/u,
+      /leaves a finger of 1\.7 mm between two slots for the pins; .*; try 18mm, or make the pins wider by 1\.3 mm/u,
     );
     // 12.7 + t - b must be 3 between tails of t: 15 - 12.7 wide bushes leave it, so only wider tails are offered.
     const narrow: JointSpec = {

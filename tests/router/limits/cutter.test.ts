@@ -66,8 +66,9 @@ describe('a dovetail cutter', () => {
 
   it('says what the angle may be, where it is asked of nonsense', () => {
     const nonsense = checkCutter({ ...HALF_INCH, angle: 90 });
+    // atan(1 / 20) is 2.8624 degrees, atan(1 / 2.5) 21.8014: the hundredths inside.
     expect(nonsense.ok ? '' : nonsense.complaints.map(({ says }) => speak(says, 'mm')).join()).toBe(
-      "the cutter's angle is 90 degrees; it must be 2.86 to 21.80 degrees off its axis, such as 8 for a slope near 1:7 or 14 for 1:4",
+      "the cutter's angle is 90 degrees; it must be 2.87 to 21.80 degrees off its axis, such as 8 for a slope near 1:7 or 14 for 1:4",
     );
   });
 

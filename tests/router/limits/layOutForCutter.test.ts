@@ -73,7 +73,7 @@ describe('layOutForCutter', () => {
 
   it('refuses pins that the cutter would cut away, and gives the nearest that it leaves', () => {
     expect(refusals({ ...FRONT, pin: 5 })).toEqual([
-      'pin: a pin is 5 mm wide; at this depth the cutter removes 8.48 mm, so it may not be less; try 8.49 mm, or take a cutter of smaller diameter; the nearest that works: 3 tails of 28.68 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
+      'pin: a pin is 5 mm wide; at this depth the cutter removes 8.48 mm, so it may not be less; try 8.49mm, or take a cutter of smaller diameter; the nearest that works: 3 tails of 28.68 mm, pins of 8.49 mm, slope 1:7.12, lap 5 mm',
     ]);
     // What is shown can be typed.
     expect(refusals({ ...FRONT, pin: 8.49 })).toEqual([]);
@@ -85,7 +85,7 @@ describe('layOutForCutter', () => {
     const pin = (21 / 64) * 25.4;
     const spec: JointSpec = { ...FRONT, notation: 'in', pin };
     const said =
-      'is .006" less than the cutter removes at this depth: it is made as wide as that; try 11/32"';
+      'is .006" less than the cutter removes at this depth: it is made as wide as that; try 11/32in';
     const told = (wish: JointSpec) => laid(wish).advice.map((each) => sentence(each, 'in'));
     expect(told(spec)).toEqual([`a pin of 21/64" ${said}`]);
     for (const width of narrow(laid(spec))) expect(width).toBeCloseTo(LEAST, 9);
@@ -209,7 +209,7 @@ describe('layOutForCutter', () => {
 
   it('refuses a round as long as a thin tail board is thick', () => {
     expect(refusals({ ...FRONT, tailBoard: 4 })[0]).toBe(
-      "cutter.diameter: the cutter's round of 4.24 mm takes all of a socket 4 mm long; try 8 mm, or take a thicker tail board",
+      "cutter.diameter: the cutter's round of 4.24 mm takes all of a socket 4 mm long; try 8mm, or take a thicker tail board",
     );
   });
 
