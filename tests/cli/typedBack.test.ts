@@ -7,12 +7,11 @@ import { jointText } from '../../src/cli/report/jointText.ts';
 import type { Joint } from '../../src/joint/joint.ts';
 import { type Complaint, sentence } from '../../src/units/complaint.ts';
 import { formatLength, nearestMark } from '../../src/units/formatLength.ts';
-import { marksPerInch, type Notation } from '../../src/units/notation.ts';
-import { parseLength } from '../../src/units/parseLength.ts';
-import { type LengthWord, mm, speak, typeOut } from '../../src/units/phrase.ts';
+import type { Notation } from '../../src/units/notation.ts';
+import { type LengthWord, speak, typeOut } from '../../src/units/phrase.ts';
 import { parseMaking } from '../../src/wood/climate.ts';
 import { parseMoisture } from '../../src/wood/moisture.ts';
-import { value } from '../value.ts';
+import { beyond, rangeOf } from '../toldRange.ts';
 
 type Options = JointOptions & Readonly<Record<string, unknown>>;
 
@@ -97,13 +96,6 @@ const faulty = (): Options[] =>
     ),
   ).filter((_, i) => i % STEP === 0);
 
-/** A length as it is shown, and one a mark further on the wrong side of the bound. */
-const beyond = (bound: LengthWord, notation: Notation): LengthWord => {
-  const shown = value(parseLength(typeOut([bound], notation), 'mm'));
-  const mark = notation === 'mm' ? 0.01 : 25.4 / marksPerInch(notation);
-  return mm(shown + (bound.right === 'above' ? -mark : mark));
-};
-
 describe('what a complaint about options says to try', () => {
   it('is accepted when it is typed there, and nothing new is wrong about it', () => {
     let hints = 0;
@@ -131,19 +123,6 @@ describe('what a complaint about options says to try', () => {
     expect(hints).toBeGreaterThan(50);
   });
 });
-
-/** Ranges of what follows from an option, not of what is typed there. */
-const OF_OTHERS = /a finger of|cannot enter its socket/u;
-
-/** The bounds that a complaint says its option must keep. */
-const rangeOf = ({ says }: Complaint): readonly LengthWord[] => {
-  const from = says.findIndex((word) => typeof word === 'string' && word.includes('must be'));
-  if (from < 0 || OF_OTHERS.test(speak(says, 'mm'))) return [];
-  const to = says.findIndex((word, i) => i > from && typeof word === 'string' && word.includes(','));
-  return says
-    .slice(from, to < 0 ? undefined : to)
-    .flatMap((word) => (typeof word === 'string' || word.right === undefined ? [] : [word]));
-};
 
 describe('a range that a complaint about options tells', () => {
   it('holds the bounds as they are shown, and nothing a mark beyond', () => {

@@ -9,9 +9,10 @@ import { layOutPlan } from '../../src/project/readProject.ts';
 import type { Complaint, Place } from '../../src/units/complaint.ts';
 import { formatLength } from '../../src/units/formatLength.ts';
 import { halfMark } from '../../src/units/notation.ts';
-import { speak } from '../../src/units/phrase.ts';
+import { type LengthWord, speak, typeOut } from '../../src/units/phrase.ts';
 import { formatSlope, RUN_RANGE } from '../../src/units/slope.ts';
 import { formatPercent, parseMoisture } from '../../src/wood/moisture.ts';
+import { beyond, rangeOf } from '../toldRange.ts';
 import { value } from '../value.ts';
 
 /** What is put into a plan's text letter by letter. */
@@ -174,7 +175,7 @@ describe('what a complaint about a plan says to try', () => {
             if (complaint.hint !== undefined) {
               const notation = NOTATIONS[hints % NOTATIONS.length] ?? 'mm';
               hints += 1;
-              const hint = speak(complaint.hint, notation);
+              const hint = typeOut(complaint.hint, notation);
               for (const typed of choicesOf(hint))
                 expect(
                   leftOf(wrong, complaint, complaints, typed),
@@ -183,6 +184,39 @@ describe('what a complaint about a plan says to try', () => {
             }
         }
     expect(hints).toBeGreaterThan(100);
+  });
+});
+
+/** What a complaint is about, whatever its figures; drawers by their names. */
+const aboutOf = ({ says }: Complaint): string => speak(says, 'mm').replace(/[\d.]+/gu, '0');
+
+describe('a range that a complaint about a plan tells', () => {
+  it('holds the bounds as they are shown, in any notation, and nothing a mark beyond', () => {
+    let faulty = 0;
+    let bounds = 0;
+    for (const plan of PLANS)
+      for (const place of [...placesOf(plan), ...OTHERS])
+        for (const faultyValue of VALUES) {
+          faulty += 1;
+          if (faulty % (2 * STEP + 1) !== 0) continue;
+          const wrong = put(plan, place, faultyValue);
+          const complaints = complaintsAbout(wrong).filter(({ at }) => at.join() === place.join());
+          // Of several corners that take a value from one place another may have less room.
+          for (const complaint of complaints.length === 1 ? complaints : []) {
+            for (const word of rangeOf(complaint)) {
+              const notation = NOTATIONS[bounds % NOTATIONS.length] ?? 'mm';
+              bounds += 1;
+              const told = `${place.join('.')} is ${JSON.stringify(faultyValue)}: ${speak(complaint.says, notation)}`;
+              const typed = (length: LengthWord): Complaint[] =>
+                complaintsAbout(put(wrong, place, new Typed(typeOut([length], notation)))).filter(
+                  ({ at }) => at.join() === place.join(),
+                );
+              expect(typed(word).map(aboutOf), told).not.toContain(aboutOf(complaint));
+              expect(typed(beyond(word, notation)), told).not.toEqual([]);
+            }
+          }
+        }
+    expect(bounds).toBeGreaterThan(20);
   });
 });
 
