@@ -135,7 +135,9 @@ const atSlash = (text: string): readonly [name: string, part: string] => {
   return slash < 0 ? ['', ''] : [text.slice(0, slash).trim(), text.slice(slash + 1).trim()];
 };
 
-const complaintsOf = (items: readonly Item[], read: readonly (Chosen | string)[]): Complaint[] => {
+const complaintsOf = (items: readonly Item[], all: readonly (Chosen | string)[]): Complaint[] => {
+  // What is typed twice is complained of once.
+  const read = [...new Set(all)];
   const meant = read.map((each) => (typeof each === 'string' ? nearest(items, each) : shown(each)));
   // What is suggested replaces the option's whole value, so it is complete or there is none.
   const corrected = shellWord(meant.join(','));
