@@ -162,7 +162,7 @@ const text = (journey: Journey, options: SeasonOptions, unit: Notation): string[
     ...terminalLines(`${wood.name}, ${cut}: ${length(size)} wide at ${moisture(from, options.from)}.`),
     ...terminalLines(`At ${moisture(to, options.to)}: ${length(size + change)}, ${outcome}.`),
     ...terminalLines(
-      `Each 1 % of moisture content makes ${Number(percentOf(journey).toFixed(3))} % of the width: ${SOURCE_NOTES[wood.source]}.`,
+      `Each 1 % of moisture content makes ${Number(percentOf(journey).toFixed(3))} % of the width, a coefficient of ${Number(widthCoefficient(wood, cut).toFixed(5))}: ${SOURCE_NOTES[wood.source]}.`,
     ),
     ...(options.grain === undefined
       ? terminalLines(

@@ -56,7 +56,7 @@ describe('season, of one board', () => {
     ).toEqual([
       'Cherry, black, flatsawn: 180 mm wide at 8 % moisture content.',
       'At 6 % moisture content: 179.11 mm, 0.89 mm narrower.',
-      'Each 1 % of moisture content makes 0.248 % of the width: Wood Handbook (FPL-GTR-190, 2010), Table 13-5.',
+      'Each 1 % of moisture content makes 0.248 % of the width, a coefficient of 0.00248: Wood Handbook (FPL-GTR-190, 2010), Table 13-5.',
       'Taken as flatsawn, which moves more across its width; add --grain quartersawn if it is that.',
       '',
     ]);
