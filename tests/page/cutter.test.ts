@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { adjust, dragQuantity } from '../../src/page/model/adjust.ts';
 import { dragLine, oneMore } from '../../src/page/model/edits.ts';
 import { quantity } from '../../src/page/model/quantities.ts';
+import { FIRST_SCOPE } from '../../src/page/model/scope.ts';
 import { type Snapshot, snapshot } from '../../src/page/model/snapshot.ts';
 import { linesOf, widthsOf } from '../../src/page/model/widths.ts';
 import { readProject } from '../../src/project/readProject.ts';
@@ -49,7 +50,7 @@ describe('a plan with a cutter', () => {
     // 20 mm of front; at a cutting length of 20 less 4 the lap is 4 at the least.
     const short = snapshotOf(GUIDED.replace('length: 20', 'length: 16'));
     const { corner, found } = measure(short, 'lap');
-    const { snapshot: next, stop } = dragQuantity(short, corner, found, 3, 'set');
+    const { snapshot: next, stop } = dragQuantity(short, corner, found, 3, FIRST_SCOPE);
     expect(cornerIn(next, FRONT).joint.pinBoard.lap).toBeCloseTo(4, 6);
     expect(words(stop)).toMatch(/the cutter cuts 16 mm deep; the joint is 16\.1 mm deep/u);
   });
@@ -65,7 +66,7 @@ describe('a plan with a cutter', () => {
 
   it('refuses another slope than the cutter has', () => {
     const { corner, found } = measure(guided, 'slope');
-    const refused = adjust(guided, corner, found, 6, 'set');
+    const refused = adjust(guided, corner, found, 6, FIRST_SCOPE);
     expect(refused.ok ? '' : words(refused.complaints)).toMatch(/a slope of 1:6 is not the cutter's/u);
   });
 
@@ -73,7 +74,7 @@ describe('a plan with a cutter', () => {
     const more = oneMore(guided, cornerIn(guided, BACK));
     const dragged = dragLine(guided, cornerIn(guided, FRONT), 0, 7).snapshot;
     const { corner, found } = measure(guided, 'grooveOffset');
-    const grooved = adjust(guided, corner, found, 12, 'set');
+    const grooved = adjust(guided, corner, found, 12, FIRST_SCOPE);
     const texts = [more, grooved].flatMap((each) => (each.ok ? [each.value.source.text] : []));
     expect(texts).toHaveLength(2);
     for (const text of [...texts, dragged.source.text]) {

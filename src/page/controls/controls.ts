@@ -1,11 +1,12 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
 import type { Complaint } from '../../units/complaint.ts';
-import type { Scope } from '../model/adjust.ts';
 import type { CornerRef } from '../model/editedCorner.ts';
 import type { Quantity } from '../model/quantities.ts';
+import type { Scope } from '../model/scope.ts';
 import type { View, ViewState } from '../model/viewState.ts';
 import { entry } from './entry.ts';
 import { measureList } from './measureList.ts';
+import { scopeChoice } from './scopeChoice.ts';
 import { widthTable } from './widthTable.ts';
 
 /** The actions of the controls. */
@@ -38,7 +39,7 @@ export const controls =
   (which: HTMLElement, tools: HTMLElement, host: HTMLElement, wishes: ControlActions): View =>
   (shown) => {
     render(cornerSwitch(shown, wishes), which);
-    render(tailControls(shown, wishes), tools);
+    render(html`${tailControls(shown, wishes)}${scopeChoice(shown, wishes)}`, tools);
     render(
       html`${widthTable(shown, wishes)}${itemControls(shown, wishes)}${measureList(shown, wishes)}`,
       host,

@@ -5,23 +5,18 @@ import { formatNumber } from '../../units/formatLength.ts';
 import { unitOf } from '../../units/notation.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import { formatSlope, parseSlope } from '../../units/slope.ts';
-import type { Scope } from '../model/adjust.ts';
 import { type Quantity, quantitiesOf } from '../model/quantities.ts';
 import type { ViewState } from '../model/viewState.ts';
 import type { ControlActions } from './controls.ts';
 import { entry } from './entry.ts';
 
-/** Every measure of the corner and its drawer, and the scope of a change. */
+/** Every measure of the corner and its drawer. */
 export const measureList = (
-  { corner, now, scope: chosen }: ViewState,
-  { measure, scope, complain }: ControlActions,
+  { corner, now }: ViewState,
+  { measure, complain }: ControlActions,
 ): TemplateResult => {
   const unit = now.project.units;
   const quantities = quantitiesOf(corner);
-
-  const choice = (value: Scope, label: string): TemplateResult =>
-    html`<label><input type="radio" name="scope" value=${value} .checked=${chosen === value}
-      @change=${() => scope(value)}>${label}</label>`;
 
   const row = (quantity: Quantity, i: number): TemplateResult => {
     const { group, label, kind } = quantity;
@@ -37,11 +32,6 @@ export const measureList = (
   };
 
   return html`<section aria-label="Measures">
-    <fieldset class="scope" ?hidden=${corner.ref.of === 'joint'}>
-      <legend>Corner, groove and thickness are changed for</legend>
-      ${choice('set', 'every drawer')}
-      ${choice('drawer', 'this drawer only')}
-    </fieldset>
     <div class="measures">${repeat(quantities, ({ key }) => `${corner.ref.of} ${key}`, row)}</div>
   </section>`;
 };

@@ -15,18 +15,18 @@ export interface Pointed {
   readonly above: boolean;
 }
 
-/** A callout beside what is moved, with the reason why it goes no further. */
+/** A callout beside what is moved: what it is now, and the reason why it goes no further. */
 export const callout = (
-  [first]: readonly Complaint[],
-  pointed: Pointed | undefined,
+  words: string,
+  [stop]: readonly Complaint[],
+  { at, above }: Pointed,
   room: number,
   unit: Notation,
 ) => {
-  if (first === undefined || pointed === undefined) return nothing;
-  const { at, above } = pointed;
   const width = Math.min(WIDEST, room - 2 * FREE);
   const left = Math.max(FREE, Math.min(at[0] + 12, room - width - FREE));
   const top = at[1] + (above ? -AWAY : AWAY);
-  return html`<div class="callout ${above ? 'above' : ''}"
-    style="width: ${width}px; left: ${left}px; top: ${top}px">${speak(first.says, unit)}</div>`;
+  const reason = stop && html`<p class="reason">${speak(stop.says, unit)}</p>`;
+  return html`<div class="callout ${above ? 'above' : ''} ${stop ? 'stopped' : ''}"
+    style="max-width: ${width}px; left: ${left}px; top: ${top}px"><p>${words}</p>${reason ?? nothing}</div>`;
 };

@@ -1,8 +1,9 @@
 import { type G, SVG } from '@svgdotjs/svg.js';
-import { render } from 'lit-html';
+import { nothing, render } from 'lit-html';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { setAttribute, sizeSvg } from '../browser/dom.ts';
 import type { Handle } from '../model/handles.ts';
+import { movedWords } from '../model/movedWords.ts';
 import type { View } from '../model/viewState.ts';
 import { boardsLayer } from './boardsLayer.ts';
 import { callout, type Pointed } from './callout.ts';
@@ -53,9 +54,19 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
     drawBoards(sheet);
     drawSizes(shown, sheet);
     const moved = drawHandles(shown, sheet);
-    const pointed = moved && pointedAt(moved.handle, moved.middle);
     // It follows the drawing in the host.
-    render(callout(moving?.stop ?? [], pointed, sheet.width, now.project.units), host);
+    render(
+      moving === undefined || moved === undefined
+        ? nothing
+        : callout(
+            movedWords(moved.handle, moving.from, shown),
+            moving.stop,
+            pointedAt(moved.handle, moved.middle),
+            sheet.width,
+            now.project.units,
+          ),
+      host,
+    );
   };
 };
 

@@ -1,43 +1,25 @@
-import { parseDocument } from 'yaml';
 import { backJointSpec, frontJointSpec, sizesOf } from '../../drawer/drawerSizes.ts';
-import { withDefaults } from '../../joint/defaults.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { readPlan } from '../../plan/readPlan.ts';
 import type { Cutter } from '../../router/limits/cutter.ts';
-import { withCutter } from '../../router/limits/fitToCutter.ts';
-import type { Place, Result } from '../../units/complaint.ts';
+import type { Result } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
 import { stepTowards } from './bisect.ts';
-import type { EditedCorner } from './editedCorner.ts';
+import { type CornerRef, cornerKey, type EditedCorner } from './editedCorner.ts';
 import { type Edit, editPlan, type PlanValue } from './editPlan.ts';
 import type { Moved } from './edits.ts';
-import { listEdits, planNumber, stepOf } from './planNumber.ts';
+import { resolvedWish } from './keepInherited.ts';
+import { listCorner } from './listCorner.ts';
+import { measureEdits } from './measureEdits.ts';
+import { planNumber, planSlope, stepOf } from './planNumber.ts';
 import type { Quantity } from './quantities.ts';
+import type { Scope } from './scope.ts';
 import { locksOf, type PlanSource, type Snapshot, snapshot } from './snapshot.ts';
 import { fill, type TipWidths, total } from './widths.ts';
 
-/** The drawers for which a shared measure is changed: all without a value of their own, or this one only. */
-export type Scope = 'set' | 'drawer';
-
-/** The place in the plan at which a measure is changed: where it is written, else by the scope. */
-const placeOf = (text: string, { ref }: EditedCorner, { at, shared }: Quantity, scope: Scope): Place => {
-  if (ref.of === 'joint') return ['joints', ref.index, ...at];
-  const document = parseDocument(text);
-  const own: Place = ['drawers', ref.index, ...at];
-  const backs: Place[] =
-    ref.end === 'back' && at[0] === 'joint'
-      ? [
-          ['drawers', ref.index, 'back', ...at],
-          ['back', ...at],
-        ]
-      : [];
-  const found = [...backs, own].find((place) => document.hasIn(place));
-  return found ?? (shared && scope === 'set' ? at : own);
-};
-
 const written = ({ kind }: Quantity, value: number, now: Snapshot): PlanValue =>
-  kind === 'slope' ? `1:${Number(value.toFixed(3))}` : planNumber(value, unitOf(now.project.units));
+  kind === 'slope' ? planSlope({ run: value }) : planNumber(value, unitOf(now.project.units));
 
 /** Sets a measure to a value in mm (of a slope, its run); listed tails are scaled to fill their boards. */
 export const adjust = (
@@ -46,10 +28,8 @@ export const adjust = (
   quantity: Quantity,
   value: number,
   scope: Scope,
-): Result<Snapshot> => {
-  const at = placeOf(now.source.text, corner, quantity, scope);
-  return adjustAt(now.source, [{ at, value: written(quantity, value, now) }]);
-};
+): Result<Snapshot> =>
+  adjustAt(now.source, measureEdits(now, corner, quantity, written(quantity, value, now), scope));
 
 const adjustAt = (source: PlanSource, edits: readonly Edit[]): Result<Snapshot> => {
   const changed = { ...source, text: editPlan(source.text, edits) };
@@ -76,28 +56,25 @@ export const dragQuantity = (
 };
 
 interface Wish {
-  readonly at: Place;
-  readonly key: string;
+  readonly ref: CornerRef;
+  readonly name: string;
   readonly spec: JointSpec;
 }
 
 const wishesOf = ({ drawers, joints }: Plan): Wish[] => [
-  ...drawers.flatMap((spec, i): Wish[] => {
+  ...drawers.flatMap((spec, index): Wish[] => {
     const { height, backHeight } = sizesOf(spec);
+    const { name } = spec;
     return [
-      { at: ['drawers', i, 'joint'], key: `front ${spec.name}`, spec: frontJointSpec(spec, height) },
-      {
-        at: ['drawers', i, 'back', 'joint'],
-        key: `back ${spec.name}`,
-        spec: backJointSpec(spec, backHeight),
-      },
+      { ref: { of: 'drawer', index, end: 'front' }, name, spec: frontJointSpec(spec, height) },
+      { ref: { of: 'drawer', index, end: 'back' }, name, spec: backJointSpec(spec, backHeight) },
     ];
   }),
-  ...joints.map(({ name, spec }, i) => ({ at: ['joints', i], key: `joint ${name}`, spec })),
+  ...joints.map(({ name, spec }, index): Wish => ({ ref: { of: 'joint', index }, name, spec })),
 ];
 
 const wishedWidths = (wish: JointSpec, cutter: Cutter | undefined): TipWidths | undefined => {
-  const { spacing, halfPin, pin } = withDefaults(cutter === undefined ? wish : withCutter(wish, cutter));
+  const { spacing, halfPin, pin } = resolvedWish(wish, cutter);
   if (spacing.kind !== 'listed') return undefined;
   const { tails, pins } = spacing;
   const inner = tails.flatMap((tail, i) => (i === 0 ? [tail] : [pins?.[i - 1] ?? pin, tail]));
@@ -106,9 +83,9 @@ const wishedWidths = (wish: JointSpec, cutter: Cutter | undefined): TipWidths | 
 
 /** The edits that scale listed tails to the changed widths of their boards. */
 const refitEdits = (plan: Plan, source: PlanSource): Edit[] =>
-  wishesOf(plan).flatMap(({ at, key, spec }) => {
+  wishesOf(plan).flatMap(({ ref, name, spec }) => {
     const widths = wishedWidths(spec, plan.cutting?.cutter);
     if (widths === undefined || Math.abs(total(widths) - spec.width) < 1e-6) return [];
-    const filled = fill(widths, locksOf(source, key), spec.width);
-    return filled.ok ? listEdits(at, filled.value, unitOf(plan.units)) : [];
+    const filled = fill(widths, locksOf(source, cornerKey({ ref, name })), spec.width);
+    return filled.ok ? listCorner(ref, filled.value, plan.drawers, source.text, unitOf(plan.units)) : [];
   });

@@ -38,7 +38,7 @@ export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): Edi
       ref,
       name: lone.name,
       joint: lone.joint,
-      at: ['joints', ref.index],
+      at: placeOfTails(ref),
       listed: lone.spec.spacing.kind === 'listed',
       judge: (widths) => layOutWith({ ...lone.spec, ...listed(widths) }, toolingOf(cutting)),
     };
@@ -52,14 +52,14 @@ export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): Edi
         ...common,
         joint: drawer.front,
         ...(spec.bottom.hold.kind === 'groove' && { groove: spec.groove }),
-        at: ['drawers', ref.index, 'joint'],
+        at: placeOfTails(ref),
         listed: spec.joint.spacing.kind === 'listed',
         judge: (widths) => draftDrawer({ ...spec, joint: { ...spec.joint, ...listed(widths) } }),
       }
     : {
         ...common,
         joint: drawer.back,
-        at: ['drawers', ref.index, 'back', 'joint'],
+        at: placeOfTails(ref),
         listed: spec.backJoint.spacing.kind === 'listed',
         judge: (widths) => draftDrawer({ ...spec, backJoint: { ...spec.backJoint, ...listed(widths) } }),
       };
@@ -69,6 +69,12 @@ export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): Edi
 export const startOnSides = ({ ref, drawer }: EditedCorner): number | undefined =>
   ref.of === 'drawer' && ref.end === 'back' ? drawer?.sizes.backFrom : undefined;
 
+/** Where in a plan a corner's tails are written. */
+export const placeOfTails = (ref: CornerRef): Place => {
+  if (ref.of === 'joint') return ['joints', ref.index];
+  return ['drawers', ref.index, ...(ref.end === 'front' ? [] : ['back']), 'joint'];
+};
+
 /** A key for a corner that does not depend on other entries. */
-export const cornerKey = ({ ref, name }: EditedCorner): string =>
+export const cornerKey = ({ ref, name }: Pick<EditedCorner, 'ref' | 'name'>): string =>
   ref.of === 'joint' ? `joint ${name}` : `${ref.end} ${name}`;

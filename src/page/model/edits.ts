@@ -3,7 +3,8 @@ import { unitOf } from '../../units/notation.ts';
 import { stepTowards } from './bisect.ts';
 import { cornerKey, type EditedCorner } from './editedCorner.ts';
 import { type Edit, editPlan } from './editPlan.ts';
-import { listEdits, stepOf } from './planNumber.ts';
+import { keepHalfPins, listCorner } from './listCorner.ts';
+import { stepOf } from './planNumber.ts';
 import { locksOf, type PlanSource, type Snapshot, snapshot, withLocks } from './snapshot.ts';
 import {
   addTail,
@@ -33,8 +34,9 @@ const writeWidths = (
   widths: TipWidths,
   locked?: Locked,
 ): Result<Snapshot> => {
-  const { units } = project;
-  const text = editPlan(source.text, listEdits(corner.at, widths, unitOf(units)));
+  const { units, set } = project;
+  const specs = set.drawers.map(({ spec }) => spec);
+  const text = editPlan(source.text, listCorner(corner.ref, widths, specs, source.text, unitOf(units)));
   const next: PlanSource = { text, locks: source.locks };
   return snapshot(locked === undefined ? next : withLocks(next, cornerKey(corner), locked));
 };
@@ -122,14 +124,16 @@ export const makeEven = (now: Snapshot, corner: EditedCorner): Result<Snapshot> 
   const { joint, at } = corner;
   const locked = lockedOf(now, corner);
   if (locked.size > 0) return writeIfFound(now, corner, evenOut(widthsOf(joint), locked, joint.width));
-  const { source } = now;
+  const { source, project } = now;
   const edits: Edit[] = [
     { at: [...at, 'tails'], value: joint.tails.length },
     { at: [...at, 'pins'], value: undefined },
     { at: [...at, 'graded'], value: undefined },
     ...(corner.listed ? [{ at: [...at, 'halfPin'], value: undefined }] : []),
   ];
-  return snapshot({ ...source, text: editPlan(source.text, edits) });
+  const specs = project.set.drawers.map(({ spec }) => spec);
+  const kept = keepHalfPins(corner.ref, edits, specs, source.text, unitOf(project.units));
+  return snapshot({ ...source, text: editPlan(source.text, kept) });
 };
 
 export const mirrorTails = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {

@@ -1,8 +1,9 @@
 import { kindOf } from '../../joint/kinds/kinds.ts';
-import { dragQuantity, type Scope } from './adjust.ts';
+import { dragQuantity } from './adjust.ts';
 import type { EditedCorner } from './editedCorner.ts';
 import { dragLine, type Moved } from './edits.ts';
 import { type Quantity, quantity } from './quantities.ts';
+import type { Scope } from './scope.ts';
 import type { Snapshot } from './snapshot.ts';
 import { isTail, linesOf, widthName, widthsOf } from './widths.ts';
 
@@ -12,6 +13,10 @@ export interface Handle {
   readonly id: string;
   /** For screen readers. */
   readonly label: string;
+  /** What it moves, in a sentence: `lap`, `tail 2 lower edge`. */
+  readonly name: string;
+  /** The measure that it changes; a line between two widths changes both of them. */
+  readonly measure?: Quantity;
   /** Up and down, or across. */
   readonly axis: 'u' | 'x';
   /** mm that its value grows by for 1 mm up or to the right. */
@@ -32,7 +37,8 @@ const lineHandles = (corner: EditedCorner): Handle[] => {
   const lines = linesOf(widths);
   return lines.map((value, line) => ({
     id: `line ${line}`,
-    label: lineLabel(line, widths.length),
+    label: lineWords(line, widths.length).join(', '),
+    name: lineWords(line, widths.length).join(' '),
     axis: 'u',
     sense: 1,
     value,
@@ -47,9 +53,9 @@ const lineHandles = (corner: EditedCorner): Handle[] => {
   }));
 };
 
-/** `tail 2, lower edge`: a line is the edge of the tail beside it. */
-const lineLabel = (line: number, count: number): string =>
-  isTail(line) ? `${widthName(line, count)}, upper edge` : `${widthName(line + 1, count)}, lower edge`;
+/** `tail 2`, `lower edge`: a line is the edge of the tail beside it. */
+const lineWords = (line: number, count: number): readonly [string, string] =>
+  isTail(line) ? [widthName(line, count), 'upper edge'] : [widthName(line + 1, count), 'lower edge'];
 
 const quantityHandle = (
   corner: EditedCorner,
@@ -61,6 +67,8 @@ const quantityHandle = (
   return [
     {
       ...handle,
+      name: measure.name,
+      measure,
       value,
       most: corner.joint.width,
       move: (now, at, to, scope) => dragQuantity(now, at, measure, to, scope),

@@ -1,4 +1,5 @@
 import type { Place } from '../../units/complaint.ts';
+import type { Slope } from '../../units/slope.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
 import type { Edit } from './editPlan.ts';
 import { isTail, type TipWidths } from './widths.ts';
@@ -20,6 +21,9 @@ export const planNumber = (value: number, unit: Unit): number | string => {
   while (top % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
   return `${whole === 0 ? '' : `${whole} `}${top}/${bottom}`;
 };
+
+/** A slope as it is written in a plan: `1:7`. */
+export const planSlope = ({ run }: Slope): string => `1:${Number(run.toFixed(3))}`;
 
 /** The resolution of listed widths, in mm. */
 const GRAIN: Readonly<Record<Unit, number>> = { mm: 0.01, in: MM_PER_INCH / 10_000 };

@@ -8,9 +8,13 @@ export interface Quantity {
   /** What it belongs to, and what it is called there. */
   readonly group: string;
   readonly label: string;
+  /** What it is called in a sentence: `pin`, `sides' thickness`. */
+  readonly name: string;
   readonly kind: 'length' | 'slope';
   /** Where it is written: in a drawer's entry, or among the plan's keys for all drawers; in the entry of a single corner. */
   readonly at: Place;
+  /** Which corners of a drawer it belongs to: front and back each have their own, both have one, or only one has it. */
+  readonly ends: 'each' | 'both' | 'front' | 'back';
   /** Whether all drawers may share it. */
   readonly shared: boolean;
   /** What it is now, in mm; of a slope, its run. Undefined where the corner has no such measure. */
@@ -19,21 +23,27 @@ export interface Quantity {
 
 const measure = (
   key: string,
-  [group, label]: readonly [string, string],
+  [group, label, name]: readonly [group: string, label: string, name: string],
   at: Place,
   get: (corner: EditedCorner) => number | undefined,
-  { kind = 'length', shared = true }: Partial<Pick<Quantity, 'kind' | 'shared'>> = {},
-): Quantity => ({ key, group, label, kind, at, shared, get });
+  { kind = 'length', ends = 'both', shared = true }: Partial<Pick<Quantity, 'kind' | 'ends' | 'shared'>> = {},
+): Quantity => ({ key, group, label, name, kind, at, ends, shared, get });
 
 /** Lengths that only some kinds of corner have; a drawer's are those of its front corners. */
 const own = (within: Place): Quantity[] =>
   OWN_LENGTHS.map(({ key, word }) =>
-    measure(key, ['Corner', word], [...within, key], ({ joint, drawer }) => {
-      const front = drawer?.front ?? joint;
-      return kindOf(front)
-        .lengths.find((length) => length.key === key)
-        ?.of(front);
-    }),
+    measure(
+      key,
+      ['Corner', word, word],
+      [...within, key],
+      ({ joint, drawer }) => {
+        const front = drawer?.front ?? joint;
+        return kindOf(front)
+          .lengths.find((length) => length.key === key)
+          ?.of(front);
+      },
+      { ends: 'front' },
+    ),
   );
 
 /** Where tails are listed, so are the pins. */
@@ -54,16 +64,16 @@ const GROOVE = [
   ['grooveDepth', 'depth', 'depth'],
 ] as const;
 const BOARDS = [
-  ['front', 'front'],
-  ['side', 'sides'],
-  ['back', 'back'],
+  ['front', 'front', 'front'],
+  ['side', 'sides', 'both'],
+  ['back', 'back', 'back'],
 ] as const;
 
 const DRAWER: readonly Quantity[] = [
   ...DIMENSIONS.map(([side]) =>
     measure(
       side,
-      ['Opening', side],
+      ['Opening', side, `opening's ${side}`],
       ['opening', side],
       ({ drawer }) => (drawer?.spec.space.kind === 'opening' ? drawer.spec.space.opening[side] : undefined),
       { shared: false },
@@ -72,42 +82,65 @@ const DRAWER: readonly Quantity[] = [
   ...DIMENSIONS.map(([side, key]) =>
     measure(
       key,
-      ['Drawer', side],
+      ['Drawer', side, `drawer's ${side}`],
       ['size', side],
       ({ drawer }) => (drawer?.spec.space.kind === 'size' ? drawer.spec.space.size[side] : undefined),
       { shared: false },
     ),
   ),
-  measure('slope', ['Corner', 'slope'], ['joint', 'slope'], ({ joint }) => joint.slope.run, {
+  measure('slope', ['Corner', 'slope', 'slope'], ['joint', 'slope'], ({ joint }) => joint.slope.run, {
     kind: 'slope',
+    ends: 'each',
   }),
-  measure('pin', ['Corner', 'pin'], ['joint', 'pin'], pin),
+  measure('pin', ['Corner', 'pin', 'pin'], ['joint', 'pin'], pin, { ends: 'each' }),
   ...own(['joint']),
   ...GROOVE.map(([key, label, of]) =>
-    measure(key, ['Groove', label], ['groove', of], ({ drawer }) => drawer?.spec.groove[of]),
+    measure(
+      key,
+      ['Groove', label, `groove ${label}`],
+      ['groove', of],
+      ({ drawer }) => drawer?.spec.groove[of],
+    ),
   ),
-  ...BOARDS.map(([part, label]) =>
+  ...BOARDS.map(([part, label, ends]) =>
     measure(
       part,
-      ['Thickness', label],
+      ['Thickness', label, `thickness of the ${label}`],
       ['stock', part, 'thickness'],
       ({ drawer }) => drawer?.spec.stock[part].thickness,
+      { ends },
     ),
   ),
 ];
 
 const JOINT: readonly Quantity[] = [
-  measure('jointWidth', ['Boards', 'width'], ['width'], ({ joint }) => joint.width),
-  measure('tailBoard', ['Boards', 'tail board'], ['tailBoard'], ({ joint }) => joint.tailBoard.thickness),
-  measure('pinBoard', ['Boards', 'pin board'], ['pinBoard'], ({ joint }) => joint.pinBoard.thickness),
-  measure('slope', ['Corner', 'slope'], ['slope'], ({ joint }) => joint.slope.run, { kind: 'slope' }),
-  measure('pin', ['Corner', 'pin'], ['pin'], pin),
+  measure('jointWidth', ['Boards', 'width', 'width of both boards'], ['width'], ({ joint }) => joint.width),
+  measure(
+    'tailBoard',
+    ['Boards', 'tail board', 'thickness of the tail board'],
+    ['tailBoard'],
+    ({ joint }) => joint.tailBoard.thickness,
+  ),
+  measure(
+    'pinBoard',
+    ['Boards', 'pin board', 'thickness of the pin board'],
+    ['pinBoard'],
+    ({ joint }) => joint.pinBoard.thickness,
+  ),
+  measure('slope', ['Corner', 'slope', 'slope'], ['slope'], ({ joint }) => joint.slope.run, {
+    kind: 'slope',
+  }),
+  measure('pin', ['Corner', 'pin', 'pin'], ['pin'], pin),
   ...own([]),
 ];
 
-/** Every measure that a corner has. */
-export const quantitiesOf = (corner: EditedCorner): readonly Quantity[] =>
-  (corner.ref.of === 'drawer' ? DRAWER : JOINT).filter(({ get }) => get(corner) !== undefined);
+/** Every measure that a corner has; at a drawer's front or back, none that only the other has. */
+export const quantitiesOf = (corner: EditedCorner): readonly Quantity[] => {
+  const { ref } = corner;
+  if (ref.of === 'joint') return JOINT.filter(({ get }) => get(corner) !== undefined);
+  const other = ref.end === 'front' ? 'back' : 'front';
+  return DRAWER.filter(({ get, ends }) => ends !== other && get(corner) !== undefined);
+};
 
 export const quantity = (corner: EditedCorner, key: string): Quantity | undefined =>
   quantitiesOf(corner).find((each) => each.key === key);

@@ -1,12 +1,12 @@
 import type { Project } from '../../project/project.ts';
 import type { Result } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
-import type { Scope } from './adjust.ts';
 import { type CornerRef, cornerKey, cornerOf, type EditedCorner } from './editedCorner.ts';
 import type { Moved } from './edits.ts';
 import type { Handle } from './handles.ts';
 import { back, forward, type History, push, startHistory } from './history.ts';
 import { stepOf } from './planNumber.ts';
+import { FIRST_SCOPE, type Scope } from './scope.ts';
 import { locksOf, type PlanSource, type Snapshot, snapshot } from './snapshot.ts';
 import type { ViewState } from './viewState.ts';
 
@@ -41,7 +41,7 @@ export const startSession = (now: Snapshot): Session => ({
   history: startHistory(now.source),
   now,
   selected: firstCorner(now.project),
-  scope: 'set',
+  scope: FIRST_SCOPE,
 });
 
 const firstCorner = ({ set }: Project): CornerRef => (set.drawers.length > 0 ? FIRST_DRAWER : FIRST_JOINT);
@@ -56,7 +56,10 @@ export const selectedCorner = ({ now, selected }: Session): EditedCorner => {
 export const viewStateOf = (session: Session): ViewState => {
   const { dragging, stopped, scope } = session;
   const now = dragging?.moved.snapshot ?? session.now;
-  const moving = dragging === undefined ? stopped : { handle: dragging.handle.id, stop: dragging.moved.stop };
+  const moving =
+    dragging === undefined
+      ? stopped
+      : { handle: dragging.handle.id, from: dragging.handle.value, stop: dragging.moved.stop };
   const corner = selectedCorner({ ...session, now });
   return {
     now,
@@ -155,5 +158,5 @@ export const nudge = (session: Session, handle: Handle, steps: number): Session 
   const to = handle.value + steps * stepOf(unitOf(session.now.project.units));
   const { snapshot: next, stop } = handle.move(session.now, selectedCorner(session), to, session.scope);
   const moved = commit(session, next);
-  return stop.length === 0 ? moved : { ...moved, stopped: { handle: handle.id, stop } };
+  return stop.length === 0 ? moved : { ...moved, stopped: { handle: handle.id, from: handle.value, stop } };
 };

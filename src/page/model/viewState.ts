@@ -1,8 +1,8 @@
 import type { Complaint } from '../../units/complaint.ts';
 import type { Notation } from '../../units/notation.ts';
 import type { Message } from '../dialogs/messages.ts';
-import type { Scope } from './adjust.ts';
 import type { CornerRef, EditedCorner } from './editedCorner.ts';
+import type { Scope } from './scope.ts';
 import type { Snapshot } from './snapshot.ts';
 import type { Locked } from './widths.ts';
 
@@ -12,8 +12,8 @@ export interface ViewState {
   readonly corner: EditedCorner;
   readonly locked: Locked;
   readonly scope: Scope;
-  /** The handle that is moved, and the complaints that stop it. */
-  readonly moving?: { readonly handle: string; readonly stop: readonly Complaint[] };
+  /** The handle that is moved, its value where it began, in mm, and the complaints that stop it. */
+  readonly moving?: { readonly handle: string; readonly from: number; readonly stop: readonly Complaint[] };
 }
 
 /** What is shown, and the widths available to the drawings in px: measured apart, as that makes the browser lay out. */

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { adjust, dragQuantity, type Scope } from '../../../src/page/model/adjust.ts';
+import { adjust, dragQuantity } from '../../../src/page/model/adjust.ts';
 import type { CornerRef } from '../../../src/page/model/editedCorner.ts';
 import { dragLine, toggleLock } from '../../../src/page/model/edits.ts';
 import { quantitiesOf, quantity } from '../../../src/page/model/quantities.ts';
+import { FIRST_SCOPE, type Scope } from '../../../src/page/model/scope.ts';
 import type { Snapshot } from '../../../src/page/model/snapshot.ts';
 import { total, widthsOf } from '../../../src/page/model/widths.ts';
 import type { Result } from '../../../src/units/complaint.ts';
@@ -15,8 +16,14 @@ const named = (now: Snapshot, key: string, ref: CornerRef = FRONT) => {
   if (found === undefined) throw new Error(`no ${key}`);
   return found;
 };
-const change = (now: Snapshot, key: string, value: number, scope: Scope = 'set', ref: CornerRef = FRONT) =>
-  adjust(now, cornerIn(now, ref), named(now, key, ref), value, scope);
+const change = (
+  now: Snapshot,
+  key: string,
+  value: number,
+  scope: Scope = FIRST_SCOPE,
+  ref: CornerRef = FRONT,
+) => adjust(now, cornerIn(now, ref), named(now, key, ref), value, scope);
+const ONE: Scope = { drawers: 'this', ends: 'shown' };
 const made = (result: Result<Snapshot>): Snapshot => {
   if (!result.ok) throw new Error(result.complaints.map(({ says }) => speak(says, 'mm')).join('; '));
   return result.value;
@@ -27,14 +34,15 @@ describe('adjust', () => {
     const all = made(change(chest, 'lap', 4));
     expect(all.source.text).toContain('joint: {slope: "1:7", pin: 5, halfPin: 6, lap: 4}');
     expect(all.project.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([4, 4, 4, 4, 4, 4]);
-    const one = made(change(chest, 'lap', 4, 'drawer'));
+    const one = made(change(chest, 'lap', 4, ONE));
     expect(one.project.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([4, 5, 5, 5, 5, 5]);
   });
 
-  it('changes a measure where the drawer has its own, whatever was meant for all', () => {
-    const one = made(change(chest, 'lap', 4, 'drawer'));
-    const again = made(change(one, 'lap', 3.5, 'set'));
-    expect(again.project.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([3.5, 5, 5, 5, 5, 5]);
+  it('changes a measure for all where all are meant, also for a drawer that has its own', () => {
+    const one = made(change(chest, 'lap', 4, ONE));
+    const again = made(change(one, 'lap', 3.5));
+    expect(again.project.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual(Array(6).fill(3.5));
+    expect(again.source.text).toBe(made(change(chest, 'lap', 3.5)).source.text);
   });
 
   it('gives an opening only to its own drawer', () => {
@@ -49,15 +57,15 @@ describe('adjust', () => {
   it('writes into a back corner what the back has for itself', () => {
     const text = CHEST.replace('back:   {drop: 4}', 'back: {drop: 4, joint: {slope: "1:6"}}');
     const now = snapshotOf(text);
-    const steeper = made(change(now, 'slope', 5, 'set', BACK));
+    const steeper = made(change(now, 'slope', 5, FIRST_SCOPE, BACK));
     expect(steeper.source.text).toContain('back: {drop: 4, joint: {slope: "1:5"}}');
     expect(steeper.source.text).toContain('joint: {slope: "1:7"');
   });
 
   it('changes a corner that belongs to no drawer', () => {
     const box = snapshotOf(BOX);
-    expect(made(change(box, 'jointWidth', 80, 'set', LONE)).source.text).toContain('width: 80');
-    expect(made(change(box, 'pinBoard', 12, 'set', LONE)).project.joints[0]?.joint.depth).toBe(12);
+    expect(made(change(box, 'jointWidth', 80, FIRST_SCOPE, LONE)).source.text).toContain('width: 80');
+    expect(made(change(box, 'pinBoard', 12, FIRST_SCOPE, LONE)).project.joints[0]?.joint.depth).toBe(12);
   });
 
   it('lets listed tails fill a board that has become higher, all but the locked ones', () => {
@@ -74,7 +82,7 @@ describe('adjust', () => {
 
   it('lets listed tails of a back fill it when the groove moves', () => {
     const { snapshot } = dragLine(chest, cornerIn(chest, BACK), 0, 7);
-    const raised = made(change(snapshot, 'grooveOffset', 12, 'drawer'));
+    const raised = made(change(snapshot, 'grooveOffset', 12, ONE));
     expect(total(widthsOf(cornerIn(raised, BACK).joint))).toBeCloseTo(75 - 4 - 17, 9);
   });
 
@@ -87,7 +95,7 @@ describe('adjust', () => {
 });
 
 describe('dragQuantity', () => {
-  const drag = (key: string, to: number, scope: Scope = 'set') =>
+  const drag = (key: string, to: number, scope: Scope = FIRST_SCOPE) =>
     dragQuantity(chest, cornerIn(chest, FRONT), named(chest, key), to, scope);
 
   it('moves the lap, and with it the depth of the tails: their length is the front less the lap', () => {
@@ -125,6 +133,20 @@ describe('quantitiesOf', () => {
       'grooveWidth',
       'grooveDepth',
       'front',
+      'side',
+    ]);
+  });
+
+  it('has at the back what the back has, and not what the front alone has', () => {
+    expect(quantitiesOf(cornerIn(chest, BACK)).map(({ key }) => key)).toEqual([
+      'width',
+      'height',
+      'depth',
+      'slope',
+      'pin',
+      'grooveOffset',
+      'grooveWidth',
+      'grooveDepth',
       'side',
       'back',
     ]);

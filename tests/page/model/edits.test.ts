@@ -40,11 +40,11 @@ describe('dragLine', () => {
 `);
   });
 
-  it('puts a half pin of a drawer where it was dragged to, in that drawer only', () => {
+  it('puts a half pin of a drawer where it was dragged to, at the front of that drawer only', () => {
     const { snapshot } = dragLine(chest, cornerIn(chest, FRONT), 5, 68);
     expect(widths(snapshot, FRONT).at(-1)).toBeCloseTo(7, 9);
     expect(snapshot.source.text).toContain(
-      '- {name: Buttons, count: 2, opening: {width: 280, height: 76, depth: 420}, joint: {tails: [17.67, 17.66, 16.67], pins: [5, 5], halfPin: [6, 7]}}',
+      '- {name: Buttons, count: 2, opening: {width: 280, height: 76, depth: 420}, joint: {tails: [17.67, 17.66, 16.67], pins: [5, 5], halfPin: [6, 7]}, back: {joint: {halfPin: 6}}}',
     );
     expect(snapshot.source.text).toContain(
       '- {name: Thread, count: 2, opening: {width: 280, height: 76, depth: 420}}',

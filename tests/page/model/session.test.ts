@@ -158,7 +158,9 @@ describe('a session', () => {
             );
           else
             session = tried(
-              attempt(session, (now, at) => adjust(now, at, measure, (measure.get(at) ?? 0) + by / 4, 'set')),
+              attempt(session, (now, at) =>
+                adjust(now, at, measure, (measure.get(at) ?? 0) + by / 4, session.scope),
+              ),
             );
         }
         const end = session.now.source;

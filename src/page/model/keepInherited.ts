@@ -1,0 +1,88 @@
+import { backJointSpec, sizesOf } from '../../drawer/drawerSizes.ts';
+import type { DrawerSpec } from '../../drawer/drawerSpec.ts';
+import { type ResolvedSpec, withDefaults } from '../../joint/defaults.ts';
+import type { JointSpec } from '../../joint/jointSpec.ts';
+import { hasLength, OWN_LENGTHS } from '../../joint/kinds/kinds.ts';
+import type { Project, SingleCorner } from '../../project/project.ts';
+import type { Cutter } from '../../router/limits/cutter.ts';
+import { withCutter } from '../../router/limits/fitToCutter.ts';
+import { unitOf } from '../../units/notation.ts';
+import type { Unit } from '../../units/unit.ts';
+import type { Edit, PlanValue } from './editPlan.ts';
+import { planNumber, planSlope } from './planNumber.ts';
+import { isWritten, type WrittenPlan } from './writtenPlan.ts';
+
+/** A wish as it is laid out: with its cutter's slope and pins, and every default. */
+export const resolvedWish = (wish: JointSpec, cutter: Cutter | undefined): ResolvedSpec =>
+  withDefaults(cutter === undefined ? wish : withCutter(wish, cutter));
+
+/** The keys of `joint` that a back corner inherits and the page changes. */
+export type BackKey = 'slope' | 'pin' | 'halfPin';
+
+const inheritedValue = ({ slope, pin, halfPin }: ResolvedSpec, key: BackKey, unit: Unit): PlanValue => {
+  switch (key) {
+    case 'slope':
+      return planSlope(slope);
+    case 'pin':
+      return planNumber(pin, unit);
+    case 'halfPin': {
+      const [lower, upper] = [planNumber(halfPin.lower, unit), planNumber(halfPin.upper, unit)];
+      return lower === upper ? lower : [lower, upper];
+    }
+  }
+};
+
+/** What a drawer's back corners have for a key, as a plan writes it. */
+export const backValue = (spec: DrawerSpec, key: BackKey, unit: Unit): PlanValue =>
+  inheritedValue(resolvedWish(backJointSpec(spec, sizesOf(spec).backHeight), spec.cutter), key, unit);
+
+/** The edits that write down what back corners inherit from the front of some drawers, before that is changed. */
+export const keepBacks = (
+  specs: readonly DrawerSpec[],
+  plan: WrittenPlan,
+  drawers: readonly number[],
+  key: BackKey,
+  unit: Unit,
+): Edit[] => {
+  if (isWritten(plan, ['back', 'joint', key])) return [];
+  const kept = drawers.flatMap((i): { readonly i: number; readonly value: PlanValue }[] => {
+    const spec = specs[i];
+    return spec === undefined || isWritten(plan, ['drawers', i, 'back', 'joint', key])
+      ? []
+      : [{ i, value: backValue(spec, key, unit) }];
+  });
+  // What most plans have, one value for all, is written once.
+  const common = drawers.length === specs.length && specs.length > 1 ? kept[0]?.value : undefined;
+  return [
+    ...(common === undefined ? [] : [{ at: ['back', 'joint', key], value: common }]),
+    ...kept
+      .filter(({ value }) => String(value) !== String(common))
+      .map(({ i, value }) => ({ at: ['drawers', i, 'back', 'joint', key], value })),
+  ];
+};
+
+/** The edits that write down what single corners inherit from the plan's `joint`, before that is changed. */
+export const keepSingleCorners = (
+  { joints, cutting, units }: Project,
+  plan: WrittenPlan,
+  key: string,
+): Edit[] =>
+  joints.flatMap((corner, i) => {
+    const at = ['joints', i, key];
+    const value = isWritten(plan, at) ? undefined : singleValue(corner, cutting?.cutter, key, unitOf(units));
+    return value === undefined ? [] : [{ at, value }];
+  });
+
+const singleValue = (
+  { spec, joint }: SingleCorner,
+  cutter: Cutter | undefined,
+  key: string,
+  unit: Unit,
+): PlanValue | undefined => {
+  if (isBackKey(key)) return inheritedValue(resolvedWish(spec, cutter), key, unit);
+  const own = OWN_LENGTHS.find((length) => length.key === key);
+  return own !== undefined && hasLength(joint.kind, own.key) ? planNumber(own.of(joint), unit) : undefined;
+};
+
+export const isBackKey = (key: unknown): key is BackKey =>
+  key === 'slope' || key === 'pin' || key === 'halfPin';

@@ -1,0 +1,33 @@
+import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import type { Notation } from '../../units/notation.ts';
+import type { EditedCorner } from './editedCorner.ts';
+import type { Handle } from './handles.ts';
+import { scopeWords } from './scopeWords.ts';
+import type { ViewState } from './viewState.ts';
+
+/** The value of what is moved, its change and what it changes: `lap 6.9 mm (+1.9), all nine drawers`. */
+export const movedWords = (
+  handle: Pick<Handle, 'name' | 'value' | 'measure'>,
+  from: number,
+  { now: { project }, corner, scope }: Pick<ViewState, 'now' | 'corner' | 'scope'>,
+): string => {
+  const { name, value, measure } = handle;
+  const change = changeInWords(value - from, project.units);
+  return `${name} ${formatLength(value, project.units)}${change}, ${scopeWords(project, corner, measure, scope)}`;
+};
+
+const changeInWords = (by: number, unit: Notation): string => {
+  const size = formatNumber(Math.abs(by), unit);
+  return size === '0' ? '' : ` (${by < 0 ? '−' : '+'}${size})`;
+};
+
+/** What was moved, for undo: `tail 2 lower edge, Thread`, `lap, all nine drawers`. */
+export const editWords = (
+  { name, measure }: Pick<Handle, 'name' | 'measure'>,
+  { now: { project }, corner, scope }: Pick<ViewState, 'now' | 'corner' | 'scope'>,
+): string =>
+  `${name}, ${measure?.shared === true && corner.ref.of === 'drawer' ? scopeWords(project, corner, measure, scope) : whereWords(corner)}`;
+
+/** `Thread`, `Thread at the back`. */
+export const whereWords = ({ ref, name }: EditedCorner): string =>
+  ref.of === 'drawer' && ref.end === 'back' ? `${name} at the back` : name;
