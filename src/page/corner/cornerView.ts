@@ -25,7 +25,9 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
   const sizes = layer('sizes');
   sizes.attr('aria-hidden', 'true');
   const drawSizes = sizesLayer(sizes);
-  const drawHandles = handleLayer(layer('handles'), hands);
+  const hits = layer('hits');
+  hits.attr('aria-hidden', 'true');
+  const drawHandles = handleLayer(hits, layer('handles'), hands);
   /** The scale that the drawing has while something is moved. */
   let held: number | undefined;
   /** Where on the drawing the pointer is; undefined where keys are used. */

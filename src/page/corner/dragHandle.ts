@@ -22,41 +22,50 @@ const KEYS: Readonly<Record<string, number>> = {
   PageDown: -MANY_STEPS,
 };
 
+/** Movement in px that is no edit: a hand that clicks or taps is not quite still. */
+const STILL = 3;
+
 /**
  * Makes an element draggable by pointer and by keys.
+ * @param node the grip, which takes the focus
+ * @param line where a mouse takes hold too; a finger there scrolls the page
  * @param held the handle of the element, and px to the mm, at the time of the call
  */
 export const dragHandle = (
   node: SVGElement,
+  line: SVGElement,
   { grab, drag, drop, nudge }: DragActions,
   held: () => { readonly handle: Handle; readonly scale: number } | undefined,
 ): void => {
-  let start: { x: number; y: number; scale: number } | undefined;
+  let start: { x: number; y: number; scale: number; pointer: number; isMoved: boolean } | undefined;
   let pending: number | undefined;
   let by = 0;
 
-  // A finger on a handle does not scroll the page; browsers ignore touch-action inside a drawing.
-  node.addEventListener('touchstart', (event) => event.preventDefault(), { passive: false });
-  node.addEventListener('pointerdown', (event) => {
+  const take = (event: PointerEvent): void => {
     const now = held();
-    if (now === undefined || event.button !== 0) return;
+    if (now === undefined || event.button !== 0 || !event.isPrimary) return;
+    if (event.currentTarget === line && event.pointerType !== 'mouse') return;
     event.preventDefault();
-    node.setPointerCapture(event.pointerId);
+    if (event.currentTarget instanceof Element) event.currentTarget.setPointerCapture(event.pointerId);
     node.focus({ preventScroll: true });
-    start = { x: event.clientX, y: event.clientY, scale: now.scale };
+    const { clientX: x, clientY: y, pointerId: pointer } = event;
+    start = { x, y, scale: now.scale, pointer, isMoved: false };
     by = 0;
     grab(now.handle);
-  });
-  node.addEventListener('pointermove', (event) => {
+  };
+  const move = (event: PointerEvent): void => {
     const now = held();
-    if (start === undefined || now === undefined) return;
-    by = (now.handle.axis === 'u' ? start.y - event.clientY : event.clientX - start.x) / start.scale;
+    if (now === undefined || event.pointerId !== start?.pointer) return;
+    const px = now.handle.axis === 'u' ? start.y - event.clientY : event.clientX - start.x;
+    start.isMoved ||= Math.abs(px) >= STILL;
+    if (!start.isMoved) return;
+    by = px / start.scale;
     // There may be many events for one frame.
     pending ??= requestAnimationFrame(() => {
       pending = undefined;
       if (start !== undefined) drag(by);
     });
-  });
+  };
   const end = (kept: boolean): void => {
     if (start === undefined) return;
     if (pending !== undefined) {
@@ -67,8 +76,16 @@ export const dragHandle = (
     start = undefined;
     drop(kept);
   };
-  node.addEventListener('pointerup', () => end(true));
-  node.addEventListener('pointercancel', () => end(false));
+  // Not every browser heeds touch-action inside a drawing.
+  node.addEventListener('touchstart', (event) => event.preventDefault(), { passive: false });
+  for (const each of [node, line]) {
+    each.addEventListener('pointerdown', take);
+    each.addEventListener('pointermove', move);
+    each.addEventListener('pointerup', () => end(true));
+    each.addEventListener('pointercancel', () => end(false));
+  }
+  line.addEventListener('pointerenter', () => node.setAttribute('data-near', ''));
+  line.addEventListener('pointerleave', () => node.removeAttribute('data-near'));
   node.addEventListener('keydown', (event) => {
     const now = held();
     if (now === undefined || event.ctrlKey || event.metaKey || event.altKey) return;

@@ -10,6 +10,7 @@ import { type HandleShape, handleShape } from './handleShape.ts';
 interface Drawn {
   readonly group: G;
   readonly hit: SvgPath;
+  readonly touch: SvgPath;
   readonly trace: SvgPath;
   readonly grip: SvgPath;
   readonly text: Text;
@@ -23,9 +24,10 @@ interface Moving {
 
 /**
  * The handles of a corner: each a mark on its line, and a slider for screen readers.
+ * @param hits under all marks, where a mouse takes hold of the lines themselves
  * @returns renders the handles, and returns the one that is moved
  */
-export const handleLayer = (layer: G, hands: DragActions) => {
+export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
   const drawn = new Map<string, Drawn>();
   let handles: ReadonlyMap<string, Handle> = new Map();
   let scale = 1;
@@ -34,13 +36,15 @@ export const handleLayer = (layer: G, hands: DragActions) => {
     const group = layer.group();
     group.attr({ role: 'slider', tabindex: 0, 'aria-valuemin': 0 });
     const path = (name: string): SvgPath => group.path('').addClass(name) as SvgPath;
-    dragHandle(group.node, hands, () => {
+    const hit = hits.path('').addClass('hit') as SvgPath;
+    dragHandle(group.node, hit.node, hands, () => {
       const handle = handles.get(id);
       return handle && { handle, scale };
     });
     return {
       group,
-      hit: path('hit'),
+      hit,
+      touch: path('touch'),
       trace: path('trace'),
       grip: path('grip'),
       text: group.plain('').addClass('grip-text'),
@@ -51,9 +55,10 @@ export const handleLayer = (layer: G, hands: DragActions) => {
     const unit = now.project.units;
     ({ scale } = sheet);
     handles = new Map(handlesOf(corner).map((handle) => [handle.id, handle]));
-    for (const [id, { group }] of drawn)
+    for (const [id, { group, hit }] of drawn)
       if (!handles.has(id)) {
         group.remove();
+        hit.remove();
         drawn.delete(id);
       }
     let found: Moving | undefined;
@@ -62,6 +67,8 @@ export const handleLayer = (layer: G, hands: DragActions) => {
       drawn.set(id, parts);
       const shape = handleShape(handle, sheet, unit);
       drawPath(parts.hit, shape.hit);
+      setAttribute(parts.hit.node, 'class', `hit along-${handle.axis}`);
+      drawPath(parts.touch, shape.touch);
       drawPath(parts.trace, shape.trace);
       drawPath(parts.grip, shape.grip);
       setText(parts.text.node, shape.text ?? '');

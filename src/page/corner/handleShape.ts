@@ -3,14 +3,14 @@ import type { Notation } from '../../units/notation.ts';
 import { px } from '../browser/dom.ts';
 import type { Handle } from '../model/handles.ts';
 import type { CornerSheet } from './cornerSheet.ts';
-
-/** The least size of a touch target, in px. */
-const FINGER = 44;
+import { FINGER, lineTarget, type Target, uprightTarget } from './touchTargets.ts';
 
 /** How a handle looks: SVG path data, and where its middle is, in px. */
 export interface HandleShape {
-  /** The area that can be grabbed. */
+  /** Where a mouse takes hold of it: anywhere on the line. */
   readonly hit: string;
+  /** Where a finger takes hold of it: at its grip, so that the rest of the drawing scrolls the page. */
+  readonly touch: string;
   /** The mark that is highlighted. */
   readonly trace: string;
   readonly grip: string;
@@ -21,6 +21,8 @@ export interface HandleShape {
 
 const rectangle = (x0: number, y0: number, x1: number, y1: number): string =>
   `M${px(x0)} ${px(y0)}H${px(x1)}V${px(y1)}H${px(x0)}Z`;
+
+const area = ({ x0, x1, top, bottom }: Target): string => rectangle(x0, top, x1, bottom);
 
 export const handleShape = (handle: Handle, sheet: CornerSheet, unit: Notation): HandleShape => {
   const { on } = handle;
@@ -43,10 +45,16 @@ const lineShape = ({ line, below, above }: On<'line'>, value: number, sheet: Cor
   const top = here - Math.min(FINGER / 2, (here - y(above)) / 2);
   const bottom = here + Math.min(FINGER / 2, (y(below) - here) / 2);
   const way = sheet.lines[line] ?? [];
+  const lines = sheet.lines.map((each) => y(each[2]?.[1] ?? 0));
+  // A grip lies in the gap, on the side of its target.
+  const isLeft = line % 2 === 0;
   return {
+    touch: area(lineTarget(lines, line, (tailEnd.x1 + pinEnd.x0) / 2, sheet.top - 2)),
     hit: rectangle(sheet.tailBaseline, top, sheet.pinBaseline, bottom),
     trace: `M${way.map(([x, u]) => `${px(x)} ${px(y(u))}`).join('L')}`,
-    grip: `M${px(tailEnd.x1 + 3)} ${px(here)}l9 -5v10z`,
+    grip: isLeft
+      ? `M${px(tailEnd.x1 + 3)} ${px(here)}l9 -5v10z`
+      : `M${px(pinEnd.x0 - 3)} ${px(here)}l-9 -5v10z`,
     middle: [pinEnd.x0, here],
   };
 };
@@ -62,6 +70,7 @@ const grooveShape = (
   const edge = (u: number): string =>
     `M${px(x0)} ${px(y(u))}H${px(x1)}M${px(pinFace.x0)} ${px(y(u))}H${px(pinFace.x1)}`;
   return {
+    touch: area({ x0: x0 - 8, x1: x0 + FINGER - 8, top: middle - FINGER / 2, bottom: middle + FINGER / 2 }),
     hit: rectangle(x0, middle - half, tailBaseline, middle + half),
     trace: edge(from) + edge(to),
     grip: `M${px(x0 + 14)} ${px(middle)}m-5 -3l5 -7l5 7zm0 6l5 7l5 -7z`,
@@ -73,9 +82,10 @@ const grooveShape = (
 const uprightShape = (
   { value, on }: Handle,
   x: number,
-  { top, y, tailFace, scale }: CornerSheet,
+  { top, y, tailFace, scale, tailBaseline, lapLine, pinBaseline }: CornerSheet,
   unit: Notation,
 ): HandleShape => ({
+  touch: area(uprightTarget(x, [tailBaseline, lapLine, pinBaseline], top - 2)),
   hit: rectangle(x - FINGER / 2, top - FINGER - 4, x + FINGER / 2, top - 2),
   trace: `M${px(x)} ${px(top - 12)}V${px(y(0))}`,
   grip: `M${px(x)} ${px(top - 2)}l-5 -9h10z`,
