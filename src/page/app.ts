@@ -2,14 +2,15 @@ import { html, render } from 'lit-html';
 import { formatPlanComplaint } from '../plan/read/planComplaint.ts';
 import { readProject } from '../project/readProject.ts';
 import { accept, type Complaint, type Result, sentence } from '../units/complaint.ts';
-import { formatLength } from '../units/formatLength.ts';
 import type { Notation } from '../units/notation.ts';
 import { quote } from '../units/quote.ts';
 import { find, setText } from './browser/dom.ts';
 import { files } from './browser/files.ts';
+import { keepFocus } from './browser/keepFocus.ts';
 import { storedPlan, storePlan } from './browser/storage.ts';
 import { controls } from './controls/controls.ts';
 import { cornerView } from './corner/cornerView.ts';
+import { handActions } from './corner/handActions.ts';
 import { benchDialog } from './dialogs/benchDialog.ts';
 import { exportDialog } from './dialogs/exportDialog.ts';
 import { licencesDialog } from './dialogs/licencesDialog.ts';
@@ -29,24 +30,26 @@ import {
   typeWidth,
 } from './model/edits.ts';
 import { type Handle, handlesOf } from './model/handles.ts';
+import { placeWords, whereWords } from './model/movedWords.ts';
 import {
   amend,
   attempt,
   commit,
   drag,
-  drop,
   grab,
-  nudge,
   redo,
+  redoable,
   type Session,
   selectCorner,
   selectedCorner,
   startSession,
   undo,
+  undoable,
   viewStateOf,
 } from './model/session.ts';
 import { type Snapshot, snapshot } from './model/snapshot.ts';
 import type { AppContext } from './model/viewState.ts';
+import { widthName, widthsOf } from './model/widths.ts';
 import { cabinetView } from './overview/cabinetView.ts';
 import { familyView } from './overview/familyView.ts';
 
@@ -70,6 +73,9 @@ export const startApp = (): void => {
 
   const said = messages(find('messages', HTMLElement));
   const spoken = find('spoken', HTMLElement);
+  /** Tells screen readers, also what was told before. */
+  const announce = (words: string): void => spoken.replaceChildren(words);
+  const refocus = keepFocus();
   const refuse = (complaints: readonly Complaint[]): void => {
     const [first, ...more] = complaints.map((complaint) => sentence(complaint, unit()));
     if (first !== undefined) said.show({ kind: 'stop', title: first, lines: more });
@@ -100,8 +106,13 @@ export const startApp = (): void => {
     show();
   };
 
-  const tryIt = (edit: (now: Snapshot, corner: EditedCorner) => Result<Snapshot>): void => {
-    const result = attempt(session, edit);
+  /** @param what the edit in words, for undo; its place is added */
+  const tryIt = (
+    what: string,
+    edit: (now: Snapshot, corner: EditedCorner) => Result<Snapshot>,
+    where = whereWords(selectedCorner(session)),
+  ): void => {
+    const result = attempt(session, edit, `${what}, ${where}`);
     if (result.ok) {
       said.clear();
       go(result.value);
@@ -113,6 +124,7 @@ export const startApp = (): void => {
 
   const welcome = find('welcome', HTMLElement);
   welcome.hidden = session.now.source.text !== HALFPIN_EXAMPLE;
+  const nameOf = (i: number): string => widthName(i, widthsOf(selectedCorner(session).joint).length);
   const page: AppContext = {
     now: () => session.now,
     unit,
@@ -122,7 +134,11 @@ export const startApp = (): void => {
         const text = typeof given === 'string' ? given : new TextDecoder().decode(given);
         said.clear();
         welcome.hidden = true;
-        const next = commit(session, { source: { text, locks: {} }, project: reading.value });
+        const next = commit(
+          session,
+          { source: { text, locks: {} }, project: reading.value },
+          `opening of ${quote(name)}`,
+        );
         go({ ...next, selected: startSession(next.now).selected });
       } else
         said.show({
@@ -144,39 +160,34 @@ export const startApp = (): void => {
   };
   const views = [
     cabinetView(find('cabinet', HTMLElement), { select }),
-    cornerView(find('corner', HTMLElement), {
-      grab: (handle) => go(grab(session, handle)),
-      drag: (by) => go(drag(session, by)),
-      drop: (isKept) => go(drop(session, isKept)),
-      nudge: (handle, steps) => {
-        said.clear();
-        go(nudge(session, handle, steps));
-        const [stop] = session.stopped?.stop ?? [];
-        const moved = handlesOf(selectedCorner(session)).find(({ id }) => id === handle.id);
-        if (stop !== undefined) setText(spoken, sentence(stop, unit()));
-        else if (moved !== undefined) setText(spoken, formatLength(moved.value, unit()));
-      },
-    }),
+    cornerView(
+      find('corner', HTMLElement),
+      handActions({ session: () => session, go, announce, clear: said.clear }),
+    ),
     familyView(find('family', HTMLElement), { select }),
     controls(find('which', HTMLElement), find('tools', HTMLElement), find('controls', HTMLElement), {
       select,
-      oneMore: () => tryIt(oneMore),
-      oneFewer: (i) => tryIt((now, corner) => oneFewer(now, corner, i)),
-      even: () => tryIt(makeEven),
-      choose: () => tryIt((now, corner) => setTailCount(now, corner, undefined)),
-      mirror: () => tryIt(mirrorTails),
-      lock: (i) => tryIt((now, corner) => accept(toggleLock(now, corner, i))),
-      width: (i, value) => tryIt((now, corner) => typeWidth(now, corner, i, value)),
+      oneMore: () => tryIt('one tail more', oneMore),
+      oneFewer: (i) => tryIt('one tail fewer', (now, corner) => oneFewer(now, corner, i)),
+      even: () => tryIt('even tails', makeEven),
+      choose: () => tryIt('tails as the set has them', (now, corner) => setTailCount(now, corner, undefined)),
+      mirror: () => tryIt('mirrored tails', mirrorTails),
+      lock: (i) => tryIt(`lock of ${nameOf(i)}`, (now, corner) => accept(toggleLock(now, corner, i))),
+      width: (i, value) => tryIt(nameOf(i), (now, corner) => typeWidth(now, corner, i, value)),
       measure: (quantity, value) =>
-        tryIt((now, corner) => adjust(now, corner, quantity, value, session.scope)),
+        tryIt(
+          quantity.name,
+          (now, corner) => adjust(now, corner, quantity, value, session.scope),
+          placeWords(quantity, viewStateOf(session)),
+        ),
       scope: (scope) => go({ ...session, scope }),
-      rename: (name) => tryIt((now, corner) => rename(now, corner, name)),
-      setCount: (number) => tryIt((now, corner) => setCount(now, corner, number)),
+      rename: (name) => tryIt('name', (now, corner) => rename(now, corner, name)),
+      setCount: (number) => tryIt('quantity', (now, corner) => setCount(now, corner, number)),
       duplicate: () => {
-        tryIt(duplicate);
+        tryIt('copy', duplicate);
         select({ ...session.selected, index: session.selected.index + 1 });
       },
-      remove: () => tryIt(remove),
+      remove: () => tryIt('removal', remove),
       complain: refuse,
     }),
   ];
@@ -184,8 +195,10 @@ export const startApp = (): void => {
   const title = find('title', HTMLInputElement);
   title.addEventListener('change', () => {
     const name = title.value;
-    tryIt(({ source }) =>
-      snapshot({ ...source, text: editPlan(source.text, [{ at: ['name'], value: name }]) }),
+    tryIt(
+      'name',
+      ({ source }) => snapshot({ ...source, text: editPlan(source.text, [{ at: ['name'], value: name }]) }),
+      'the plan',
     );
     title.value = session.now.project.name;
   });
@@ -197,8 +210,16 @@ export const startApp = (): void => {
   const openExport = exportDialog(page);
   const openBench = benchDialog(page);
   const actions: Readonly<Record<string, () => void>> = {
-    undo: () => go(undo(session)),
-    redo: () => go(redo(session)),
+    undo: () => {
+      const what = undoable(session);
+      go(undo(session));
+      if (what !== undefined) announce(`undone: ${what}`);
+    },
+    redo: () => {
+      const what = redoable(session);
+      go(redo(session));
+      if (what !== undefined) announce(`redone: ${what}`);
+    },
     take: openExport,
     bench: () => openBench(selectedCorner(session).ref),
     licences: licencesDialog(),
@@ -229,6 +250,7 @@ export const startApp = (): void => {
     );
     for (const view of views) view({ ...shown, room });
     showText();
+    refocus();
   };
 
   let room = { cabinet: 0, corner: 0 };
@@ -238,6 +260,8 @@ export const startApp = (): void => {
   };
 
   addEventListener('keydown', (event) => {
+    const isOver = event.defaultPrevented || document.querySelector('dialog[open]') !== null;
+    if (event.key === 'Escape' && !isOver) said.close();
     const typing = event.target instanceof HTMLTextAreaElement || event.target instanceof HTMLInputElement;
     const act = actions[shortcut(event, typing) ?? ''];
     if (act === undefined || document.querySelector('dialog[open]') !== null) return;

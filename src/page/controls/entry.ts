@@ -10,8 +10,11 @@ export const entry = (label: string, shown: string, take: (text: string) => void
     target.value = shown;
     take(value);
   };
-  const restore = ({ key, target }: KeyboardEvent): void => {
-    if (key === 'Escape' && target instanceof HTMLInputElement) target.value = shown;
+  const restore = (event: KeyboardEvent): void => {
+    const { key, target } = event;
+    if (key !== 'Escape' || !(target instanceof HTMLInputElement) || target.value === shown) return;
+    target.value = shown;
+    event.preventDefault();
   };
   return html`<input type="text" inputmode="text" autocomplete="off" spellcheck="false" aria-label=${label}
     .value=${shown} @change=${commit} @keydown=${restore}>`;

@@ -9,9 +9,18 @@ export interface DragActions {
   readonly drop: (kept: boolean) => void;
   /** @param steps of 0.1 mm or 1/64 in, by which its value grows */
   readonly nudge: (handle: Handle, steps: number) => void;
+  /** Moves it to its least or most. */
+  readonly limit: (handle: Handle, end: 'least' | 'most') => void;
+  /** Ends a run of keys: its focus has left, or it has paused. */
+  readonly settle: () => void;
+  /** Puts back what a run of keys has moved; false where there is none. */
+  readonly cancel: () => boolean;
 }
 
 const MANY_STEPS = 10;
+
+/** After so many ms another key begins another step of undo. */
+const PAUSE = 2000;
 
 const KEYS: Readonly<Record<string, number>> = {
   ArrowUp: 1,
@@ -34,7 +43,7 @@ const STILL = 3;
 export const dragHandle = (
   node: SVGElement,
   line: SVGElement,
-  { grab, drag, drop, nudge }: DragActions,
+  { grab, drag, drop, nudge, limit, settle, cancel }: DragActions,
   held: () => { readonly handle: Handle; readonly scale: number } | undefined,
 ): void => {
   let start: { x: number; y: number; scale: number; pointer: number; isMoved: boolean } | undefined;
@@ -86,13 +95,30 @@ export const dragHandle = (
   }
   line.addEventListener('pointerenter', () => node.setAttribute('data-near', ''));
   line.addEventListener('pointerleave', () => node.removeAttribute('data-near'));
+  let pause: ReturnType<typeof setTimeout> | undefined;
+  const rest = (): void => {
+    clearTimeout(pause);
+    settle();
+  };
+  node.addEventListener('blur', rest);
   node.addEventListener('keydown', (event) => {
     const now = held();
     if (now === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
-    if (event.key === 'Escape') end(false);
     const steps = KEYS[event.key];
-    if (steps === undefined || start !== undefined) return;
+    const isLimit = event.key === 'Home' || event.key === 'End';
+    if (event.key === 'Escape') {
+      const isDragged = start !== undefined;
+      end(false);
+      if (isDragged || cancel()) event.preventDefault();
+    }
+    if ((steps === undefined && !isLimit) || start !== undefined) return;
     event.preventDefault();
+    clearTimeout(pause);
+    pause = setTimeout(rest, PAUSE);
+    if (steps === undefined) {
+      limit(now.handle, event.key === 'Home' ? 'least' : 'most');
+      return;
+    }
     // An arrow key to the side moves an upright that way, whether its value grows or shrinks.
     const sense = event.key === 'ArrowLeft' || event.key === 'ArrowRight' ? now.handle.sense : 1;
     nudge(now.handle, sense * steps * (event.shiftKey ? MANY_STEPS : 1));

@@ -4,7 +4,7 @@ import type { Unit } from '../../units/unit.ts';
 import { type CornerRef, placeOfTails } from './editedCorner.ts';
 import { type Edit, editPlan } from './editPlan.ts';
 import { backValue, keepBacks } from './keepInherited.ts';
-import { listEdits } from './planNumber.ts';
+import { listEdits, listedValues, roundWidths } from './planNumber.ts';
 import type { TipWidths } from './widths.ts';
 import { writtenPlan } from './writtenPlan.ts';
 
@@ -15,9 +15,18 @@ export const listCorner = (
   specs: readonly DrawerSpec[],
   text: string,
   unit: Unit,
-): Edit[] => keepHalfPins(ref, listEdits(placeOfTails(ref), widths, unit), specs, text, unit);
+): Edit[] => {
+  const edits = listEdits(placeOfTails(ref), widths, unit);
+  const { halfPin } = listedValues(roundWidths(widths, unit), unit);
+  return [
+    ...edits,
+    ...inheritedHalfPins(ref, specs, text, unit).filter(
+      ({ value }) => String(value) !== [...new Set(halfPin)].join(),
+    ),
+  ];
+};
 
-/** Edits of a front corner, and what lets the back corners keep the half pins that they inherit from it. */
+/** Edits that take a front corner's half pins from it, and what lets the back corners keep what they inherit. */
 export const keepHalfPins = (
   ref: CornerRef,
   edits: Edit[],
@@ -25,11 +34,16 @@ export const keepHalfPins = (
   text: string,
   unit: Unit,
 ): Edit[] => {
-  if (ref.of === 'joint' || ref.end === 'back') return edits;
-  const kept = keepBacks(specs, writtenPlan(text), [ref.index], 'halfPin', unit);
-  if (kept.length === 0) return edits;
+  const [kept] = inheritedHalfPins(ref, specs, text, unit);
+  if (kept === undefined || ref.of === 'joint') return edits;
   const after = readPlan(editPlan(text, edits));
   const spec = after.ok ? after.plan.drawers[ref.index] : undefined;
-  const isSame = spec !== undefined && String(backValue(spec, 'halfPin', unit)) === String(kept[0]?.value);
-  return isSame ? edits : [...edits, ...kept];
+  const isSame = spec !== undefined && String(backValue(spec, 'halfPin', unit)) === String(kept.value);
+  return isSame ? edits : [...edits, kept];
 };
+
+/** The half pins that a drawer's back corners inherit from its front; none of a corner that leaves them nothing. */
+const inheritedHalfPins = (ref: CornerRef, specs: readonly DrawerSpec[], text: string, unit: Unit): Edit[] =>
+  ref.of === 'drawer' && ref.end === 'front'
+    ? keepBacks(specs, writtenPlan(text), [ref.index], 'halfPin', unit)
+    : [];

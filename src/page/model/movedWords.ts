@@ -2,6 +2,7 @@ import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import type { Notation } from '../../units/notation.ts';
 import type { EditedCorner } from './editedCorner.ts';
 import type { Handle } from './handles.ts';
+import type { Quantity } from './quantities.ts';
 import { scopeWords } from './scopeWords.ts';
 import type { ViewState } from './viewState.ts';
 
@@ -24,9 +25,17 @@ const changeInWords = (by: number, unit: Notation): string => {
 /** What was moved, for undo: `tail 2 lower edge, Thread`, `lap, all nine drawers`. */
 export const editWords = (
   { name, measure }: Pick<Handle, 'name' | 'measure'>,
+  shown: Pick<ViewState, 'now' | 'corner' | 'scope'>,
+): string => `${name}, ${placeWords(measure, shown)}`;
+
+/** Where an edit is made, for who looks elsewhere by then: `all nine drawers`, `Thread`. */
+export const placeWords = (
+  measure: Quantity | undefined,
   { now: { project }, corner, scope }: Pick<ViewState, 'now' | 'corner' | 'scope'>,
 ): string =>
-  `${name}, ${measure?.shared === true && corner.ref.of === 'drawer' ? scopeWords(project, corner, measure, scope) : whereWords(corner)}`;
+  measure?.shared === true && corner.ref.of === 'drawer' && scope.drawers === 'all'
+    ? scopeWords(project, corner, measure, scope)
+    : whereWords(corner);
 
 /** `Thread`, `Thread at the back`. */
 export const whereWords = ({ ref, name }: EditedCorner): string =>

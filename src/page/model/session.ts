@@ -5,6 +5,7 @@ import { type CornerRef, cornerKey, cornerOf, type EditedCorner } from './edited
 import type { Moved } from './edits.ts';
 import type { Handle } from './handles.ts';
 import { back, forward, type History, push, startHistory } from './history.ts';
+import { editWords } from './movedWords.ts';
 import { stepOf } from './planNumber.ts';
 import { FIRST_SCOPE, type Scope } from './scope.ts';
 import { locksOf, type PlanSource, type Snapshot, snapshot } from './snapshot.ts';
@@ -21,15 +22,33 @@ interface DragState {
   readonly limits: Readonly<Partial<Record<'up' | 'down', { readonly to: number; readonly moved: Moved }>>>;
 }
 
+/** A state of the plan in its history, and the edit that led to it, in words. */
+interface Step {
+  readonly source: PlanSource;
+  readonly what: string;
+}
+
+/** A run of keys on one handle, which is one step of the history. */
+interface KeyedState {
+  /** As it was when the run began, and the plan and its history then. */
+  readonly handle: Handle;
+  readonly start: Snapshot;
+  readonly history: History<Step>;
+  /** What the last key made of the plan. */
+  readonly made: PlanSource;
+  readonly stop: Moved['stop'];
+  /** Whether another key still belongs to it. */
+  readonly isOpen: boolean;
+}
+
 /** The state of the editor: the plan, its history, the selection, and a drag in progress. */
 export interface Session {
-  readonly history: History<PlanSource>;
+  readonly history: History<Step>;
   readonly now: Snapshot;
   readonly selected: CornerRef;
   readonly scope: Scope;
   readonly dragging?: DragState;
-  /** The last move by keys, where it reached a limit. */
-  readonly stopped?: NonNullable<ViewState['moving']>;
+  readonly keyed?: KeyedState;
   /** The result of typing in the plan's text, while nothing else has been changed since. */
   readonly typed?: PlanSource;
 }
@@ -38,7 +57,7 @@ const FIRST_DRAWER: CornerRef = { of: 'drawer', index: 0, end: 'front' };
 const FIRST_JOINT: CornerRef = { of: 'joint', index: 0 };
 
 export const startSession = (now: Snapshot): Session => ({
-  history: startHistory(now.source),
+  history: startHistory({ source: now.source, what: '' }),
   now,
   selected: firstCorner(now.project),
   scope: FIRST_SCOPE,
@@ -54,12 +73,9 @@ export const selectedCorner = ({ now, selected }: Session): EditedCorner => {
 };
 
 export const viewStateOf = (session: Session): ViewState => {
-  const { dragging, stopped, scope } = session;
+  const { dragging, scope } = session;
   const now = dragging?.moved.snapshot ?? session.now;
-  const moving =
-    dragging === undefined
-      ? stopped
-      : { handle: dragging.handle.id, from: dragging.handle.value, stop: dragging.moved.stop };
+  const moving = movingIn(session);
   const corner = selectedCorner({ ...session, now });
   return {
     now,
@@ -70,18 +86,26 @@ export const viewStateOf = (session: Session): ViewState => {
   };
 };
 
-const atRest = ({ dragging: _, stopped: __, ...rest }: Session): Session => rest;
+/** The handle that is moved; the reason that stopped the keys stays until something else is done. */
+const movingIn = ({ dragging, keyed }: Session): ViewState['moving'] => {
+  if (dragging !== undefined)
+    return { handle: dragging.handle.id, from: dragging.handle.value, stop: dragging.moved.stop };
+  if (keyed === undefined || !(keyed.isOpen || keyed.stop.length > 0)) return undefined;
+  return { handle: keyed.handle.id, from: keyed.handle.value, stop: keyed.stop };
+};
+
+const atRest = ({ dragging: _, keyed: __, ...rest }: Session): Session => rest;
 
 export const selectCorner = (session: Session, selected: CornerRef): Session => ({
   ...atRest(session),
   selected,
 });
 
-/** Adds the result of an edit to the history. */
-export const commit = (session: Session, next: Snapshot): Session => {
+/** Adds the result of an edit to the history. @param what the edit in words, for undo */
+export const commit = (session: Session, next: Snapshot, what = ''): Session => {
   const rest = atRest(session);
   const same = next.source === session.now.source;
-  return same ? rest : { ...rest, now: next, history: push(session.history, next.source) };
+  return same ? rest : { ...rest, now: next, history: push(session.history, { source: next.source, what }) };
 };
 
 /**
@@ -89,33 +113,41 @@ export const commit = (session: Session, next: Snapshot): Session => {
  */
 export const amend = (session: Session, next: Snapshot): Session => {
   const { typed } = session;
+  const what = 'the plan as text';
   if (typed !== undefined && typed === session.now.source)
     return {
       ...session,
       now: next,
-      history: { ...session.history, present: next.source },
+      history: { ...session.history, present: { source: next.source, what } },
       typed: next.source,
     };
-  return { ...commit(session, next), typed: next.source };
+  return { ...commit(session, next, what), typed: next.source };
 };
 
 export const attempt = (
   session: Session,
   edit: (now: Snapshot, corner: EditedCorner) => Result<Snapshot>,
+  what = '',
 ): Result<Session> => {
   const result = edit(session.now, selectedCorner(session));
-  return result.ok ? { ok: true, value: commit(session, result.value) } : result;
+  return result.ok ? { ok: true, value: commit(session, result.value, what) } : result;
 };
 
-const goTo = (session: Session, history: History<PlanSource>): Session => {
+const goTo = (session: Session, history: History<Step>): Session => {
   if (history === session.history) return session;
-  const made = snapshot(history.present);
+  const made = snapshot(history.present.source);
   // What has been laid out before can be laid out again.
   return made.ok ? { ...atRest(session), history, now: made.value } : session;
 };
 
 export const undo = (session: Session): Session => goTo(session, back(session.history));
 export const redo = (session: Session): Session => goTo(session, forward(session.history));
+
+/** The edit in words that undo would take back; undefined where there is none. */
+export const undoable = ({ history: { past, present } }: Session): string | undefined =>
+  past.length === 0 ? undefined : present.what;
+/** The edit in words that redo would bring back; undefined where there is none. */
+export const redoable = ({ history: { future } }: Session): string | undefined => future[0]?.what;
 
 export const grab = (session: Session, handle: Handle): Session => {
   const { now } = session;
@@ -150,13 +182,44 @@ export const drag = (session: Session, by: number): Session => {
 };
 
 /** Ends a drag: keeps its result, or restores the state before it. */
-export const drop = (session: Session, kept: boolean): Session =>
-  kept && session.dragging !== undefined ? commit(session, session.dragging.moved.snapshot) : atRest(session);
+export const drop = (session: Session, kept: boolean): Session => {
+  const { dragging } = session;
+  if (!kept || dragging === undefined) return atRest(session);
+  return commit(session, dragging.moved.snapshot, wordsOf(session, dragging.handle));
+};
+
+const wordsOf = (session: Session, handle: Handle): string => editWords(handle, viewStateOf(session));
 
 /** Moves a handle by steps of 0.1 mm or 1/64 in. */
-export const nudge = (session: Session, handle: Handle, steps: number): Session => {
-  const to = handle.value + steps * stepOf(unitOf(session.now.project.units));
-  const { snapshot: next, stop } = handle.move(session.now, selectedCorner(session), to, session.scope);
-  const moved = commit(session, next);
-  return stop.length === 0 ? moved : { ...moved, stopped: { handle: handle.id, from: handle.value, stop } };
+export const nudge = (session: Session, handle: Handle, steps: number): Session =>
+  keyTo(session, handle, handle.value + steps * stepOf(unitOf(session.now.project.units)));
+
+/** Moves a handle towards a value, by a key: keys on one handle are one step of the history, until the run is settled. */
+export const keyTo = (session: Session, handle: Handle, to: number): Session => {
+  const { keyed, now, history, scope } = session;
+  const isSameRun = keyed?.isOpen === true && keyed.handle.id === handle.id && keyed.made === now.source;
+  const run = isSameRun ? keyed : { handle, start: now, history };
+  const moved = handle.move(now, selectedCorner(session), to, scope);
+  const next = moved.snapshot.source.text === run.start.source.text ? run.start : moved.snapshot;
+  return {
+    ...atRest(session),
+    now: next,
+    history:
+      next === run.start
+        ? run.history
+        : push(run.history, { source: next.source, what: wordsOf(session, handle) }),
+    keyed: { ...run, made: next.source, stop: moved.stop, isOpen: true },
+  };
+};
+
+/** Ends a run of keys; another key begins another step. */
+export const settle = (session: Session): Session =>
+  session.keyed?.isOpen === true ? { ...session, keyed: { ...session.keyed, isOpen: false } } : session;
+
+/** Puts back where it began what is dragged, or what a run of keys has moved. */
+export const cancel = (session: Session): Session => {
+  const { keyed } = session;
+  return keyed?.isOpen === true
+    ? { ...atRest(session), now: keyed.start, history: keyed.history }
+    : atRest(session);
 };

@@ -14,16 +14,21 @@ import { quantitiesOf } from '../../../src/page/model/quantities.ts';
 import {
   amend,
   attempt,
+  cancel,
   drag,
   drop,
   grab,
+  keyTo,
   nudge,
   redo,
+  redoable,
   type Session,
   selectCorner,
   selectedCorner,
+  settle,
   startSession,
   undo,
+  undoable,
   viewStateOf,
 } from '../../../src/page/model/session.ts';
 import { widthsOf } from '../../../src/page/model/widths.ts';
@@ -92,6 +97,55 @@ describe('a session', () => {
     expect(viewStateOf(stopped).moving).toMatchObject({ handle: 'line 0', stop: [{ at: ['halfPin'] }] });
     expect(viewStateOf(undo(stopped)).moving).toBeUndefined();
     expect(viewStateOf(selectCorner(stopped, box.selected)).moving).toBeUndefined();
+  });
+
+  it('makes one step of a run of keys on one handle, until it is settled', () => {
+    let session = box;
+    for (let i = 0; i < 4; i++) session = nudge(session, handle(session, 'line 2'), 1);
+    expect(session.history.past).toHaveLength(1);
+    expect(viewStateOf(session).moving).toMatchObject({ handle: 'line 2', stop: [] });
+    expect(viewStateOf(session).moving?.from).toBeCloseTo(64 / 3, 9);
+    session = settle(session);
+    expect(viewStateOf(session).moving).toBeUndefined();
+    session = nudge(session, handle(session, 'line 2'), 1);
+    expect(session.history.past).toHaveLength(2);
+    session = nudge(session, handle(session, 'line 0'), 1);
+    expect(session.history.past).toHaveLength(3);
+    expect(undo(undo(undo(session))).now.source.text).toBe(BOX);
+  });
+
+  it('puts back where it began what a run of keys has moved, and leaves no step', () => {
+    const before = settle(nudge(box, handle(box, 'line 0'), 2));
+    const moved = nudge(nudge(before, handle(before, 'line 0'), 3), handle(before, 'line 0'), 5);
+    const back = cancel(moved);
+    expect(back.now).toBe(before.now);
+    expect(back.history).toBe(before.history);
+    expect(cancel(before).now).toBe(before.now);
+    // A run that comes back by itself leaves none either.
+    const once = nudge(settle(before), handle(before, 'line 2'), 1);
+    const twice = nudge(once, handle(once, 'line 2'), 1);
+    const home = keyTo(twice, handle(twice, 'line 2'), value(before, 'line 2'));
+    expect(home.now.source.text).toBe(before.now.source.text);
+    expect(home.history.past).toHaveLength(before.history.past.length);
+  });
+
+  it('moves a handle to its limits', () => {
+    const least = keyTo(box, handle(box, 'line 2'), 0);
+    expect(value(least, 'line 2')).toBeCloseTo(18.4, 9);
+    expect(viewStateOf(least).moving?.stop).toHaveLength(1);
+    expect(keyTo(least, handle(least, 'line 2'), 0).history.past).toHaveLength(1);
+  });
+
+  it('says what undo takes back and redo brings back', () => {
+    const dragged = drop(drag(grab(chest, handle(chest, 'line 2')), 2), true);
+    expect(undoable(chest)).toBeUndefined();
+    expect(undoable(dragged)).toBe('tail 2 lower edge, Buttons');
+    expect(redoable(undo(dragged))).toBe('tail 2 lower edge, Buttons');
+    const lap = nudge(dragged, handle(dragged, 'lap'), 3);
+    expect(undoable(lap)).toBe('lap, all nine drawers');
+    const back = selectCorner(chest, { of: 'drawer', index: 1, end: 'back' });
+    expect(undoable(nudge(back, handle(back, 'line 0'), 3))).toBe('tail 1 lower edge, Thread at the back');
+    expect(undoable(amend(box, snapshotOf(BOX.replace('tails: 3', 'tails: 4'))))).toBe('the plan as text');
   });
 
   it('makes one step of what is typed in one go', () => {

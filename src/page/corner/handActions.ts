@@ -1,0 +1,57 @@
+import { sentence } from '../../units/complaint.ts';
+import { formatLength } from '../../units/formatLength.ts';
+import { type Handle, handlesOf } from '../model/handles.ts';
+import {
+  cancel,
+  drag,
+  drop,
+  grab,
+  keyTo,
+  nudge,
+  type Session,
+  selectedCorner,
+  settle,
+} from '../model/session.ts';
+import type { DragActions } from './dragHandle.ts';
+
+/** What the handles need of the page. */
+export interface HandHost {
+  readonly session: () => Session;
+  readonly go: (next: Session) => void;
+  /** Tells screen readers. */
+  readonly announce: (words: string) => void;
+  /** Closes the page's message. */
+  readonly clear: () => void;
+}
+
+/** What a hand or a key on a handle does to the session. */
+export const handActions = ({ session, go, announce, clear }: HandHost): DragActions => {
+  /** Shows what a key has made of a handle, and tells its value or what stops it. */
+  const keyed = (handle: Handle, next: Session): void => {
+    clear();
+    go(next);
+    const { now, keyed: run } = session();
+    const [stop] = run?.stop ?? [];
+    const { units } = now.project;
+    const moved = handlesOf(selectedCorner(session())).find(({ id }) => id === handle.id);
+    if (stop !== undefined) announce(sentence(stop, units));
+    else if (moved !== undefined) announce(formatLength(moved.value, units));
+  };
+  return {
+    grab: (handle) => go(grab(session(), handle)),
+    drag: (by) => go(drag(session(), by)),
+    drop: (isKept) => go(drop(session(), isKept)),
+    nudge: (handle, steps) => keyed(handle, nudge(session(), handle, steps)),
+    limit: (handle, end) => keyed(handle, keyTo(session(), handle, end === 'least' ? 0 : handle.most)),
+    settle: () => {
+      const next = settle(session());
+      if (next !== session()) go(next);
+    },
+    cancel: () => {
+      if (session().keyed?.isOpen !== true) return false;
+      go(cancel(session()));
+      announce('put back');
+      return true;
+    },
+  };
+};
