@@ -187,7 +187,13 @@ export const startApp = (): void => {
         tryIt('copy', duplicate);
         select({ ...session.selected, index: session.selected.index + 1 });
       },
-      remove: () => tryIt('removal', remove),
+      remove: () => {
+        const { index } = session.selected;
+        tryIt('removal', remove);
+        // After the last of a list, the one before it.
+        if (selectedCorner(session).ref.index !== index)
+          select({ ...session.selected, index: Math.max(0, index - 1) });
+      },
       complain: refuse,
     }),
   ];
@@ -244,6 +250,8 @@ export const startApp = (): void => {
     setText(familyTitle, length === 0 ? 'Corners' : 'Corners side by side');
     undoButton.disabled = session.history.past.length === 0;
     redoButton.disabled = session.history.future.length === 0;
+    undoButton.title = undoable(session) ?? '';
+    redoButton.title = redoable(session) ?? '';
     render(
       adviceFor(corner, now).map((complaint) => html`<li>${sentence(complaint, unit())}</li>`),
       advice,

@@ -6,13 +6,14 @@ import { unitOf } from '../../units/notation.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import { formatSlope, parseSlope } from '../../units/slope.ts';
 import { type Quantity, quantitiesOf } from '../model/quantities.ts';
+import { scopeWords } from '../model/scopeWords.ts';
 import type { ViewState } from '../model/viewState.ts';
 import type { ControlActions } from './controls.ts';
 import { entry } from './entry.ts';
 
-/** Every measure of the corner and its drawer. */
+/** Every measure of the corner and its drawer, in groups that say what is changed. */
 export const measureList = (
-  { corner, now }: ViewState,
+  { corner, now, scope }: ViewState,
   { measure, complain }: ControlActions,
 ): TemplateResult => {
   const unit = now.project.units;
@@ -27,7 +28,12 @@ export const measureList = (
       if (read.ok) measure(quantity, read.value);
       else complain(read.complaints);
     });
-    const heading = quantities[i - 1]?.group === group ? nothing : html`<h3>${group}</h3>`;
+    const ofGroup = quantities.filter((each) => each.group === group);
+    const said = ofGroup.find(({ ends }) => ends !== 'both') ?? quantity;
+    const heading =
+      quantities[i - 1]?.group === group
+        ? nothing
+        : html`<h3>${group} <span class="quiet">${scopeWords(now.project, corner, said, scope)}</span></h3>`;
     return html`${heading}<label>${label}${typed}</label>`;
   };
 

@@ -49,5 +49,6 @@ export const scopeWords = (
   if (measure === undefined) return `${ref.end} corners of ${selectedDrawers(corner)}`;
   const who = drawersInWords(project, ref.index, drawersChanged(project, corner, measure, scope));
   if (measure.ends === 'each' && scope.ends === 'shown') return `${ref.end} corners of ${who}`;
-  return measure.ends === 'each' || measure.key === 'side' ? `front and back corners of ${who}` : who;
+  const isBoth = measure.ends === 'each' || (measure.ends === 'both' && measure.shared);
+  return isBoth ? `front and back corners of ${who}` : who;
 };
