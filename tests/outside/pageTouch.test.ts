@@ -78,6 +78,18 @@ describe('a finger on the drawing', () => {
 });
 
 describe('a mouse', () => {
+  it('beside a touchscreen takes the line that it is on, also where the grip of another is near', async () => {
+    await page.locator('#corner').evaluate((node) => node.scrollIntoView({ block: 'center' }));
+    const at = (name: string) => page.getByRole('slider', { name }).locator('.grip').boundingBox();
+    const [lower, upper] = [await at('tail 2, lower edge'), await at('tail 1, upper edge')];
+    // Under the grip of the line above, at the height of the line below it.
+    await page.mouse.move((lower?.x ?? 0) - 40, upper?.y ?? 0);
+    await page.mouse.move((lower?.x ?? 0) + 4, (upper?.y ?? 0) + 6, { steps: 2 });
+    await page.mouse.down();
+    expect(await page.locator('.callout').textContent()).toMatch(/^tail 1 upper edge/u);
+    await page.mouse.up();
+  });
+
   it('takes hold of the line itself, and edits nothing within 3 px', async () => {
     const desk = await there.open();
     const slider = desk.getByRole('slider', { name: 'tail 2, lower edge' });

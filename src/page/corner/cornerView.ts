@@ -39,6 +39,12 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
     grabbed = undefined;
   });
 
+  // Where there is a mouse and a touchscreen, the mouse is not kept from a line by the target of another's grip.
+  svg.node.addEventListener('pointerenter', ({ pointerType }) => {
+    svg.node.toggleAttribute('data-mouse', pointerType === 'mouse');
+  });
+  svg.node.addEventListener('pointerleave', () => svg.node.removeAttribute('data-mouse'));
+
   const pointedAt = ({ axis }: Handle, [x, y]: HandleShape['middle']): Pointed => ({
     at: [axis === 'u' ? (grabbed?.x ?? x) : x, y],
     above: grabbed?.touch === true,
