@@ -11,9 +11,9 @@ import { storedPlan, storePlan } from './browser/storage.ts';
 import { controls } from './controls/controls.ts';
 import { cornerView } from './corner/cornerView.ts';
 import { benchDialog } from './dialogs/benchDialog.ts';
-import { exportDialog } from './dialogs/exportDialog.ts';
 import { licencesDialog } from './dialogs/licencesDialog.ts';
 import { messages } from './dialogs/messages.ts';
+import { sheetsDialog } from './dialogs/sheetsDialog.ts';
 import { textPanel } from './dialogs/textPanel.ts';
 import { adjust } from './model/adjust.ts';
 import { duplicate, remove, rename, setCount } from './model/drawers.ts';
@@ -194,12 +194,13 @@ export const startApp = (): void => {
     const made = snapshot({ text, locks: {} });
     if (made.ok) go(amend(session, made.value));
   });
-  const openExport = exportDialog(page);
+  const sheets = sheetsDialog(page);
   const openBench = benchDialog(page);
   const actions: Readonly<Record<string, () => void>> = {
     undo: () => go(undo(session)),
     redo: () => go(redo(session)),
-    take: openExport,
+    take: sheets.print,
+    'save-sheets': sheets.save,
     bench: () => openBench(selectedCorner(session).ref),
     licences: licencesDialog(),
     ...files(page),
@@ -229,6 +230,7 @@ export const startApp = (): void => {
     );
     for (const view of views) view({ ...shown, room });
     showText();
+    sheets.update();
   };
 
   let room = { cabinet: 0, corner: 0 };
