@@ -125,13 +125,18 @@ export const startApp = (): void => {
         const next = commit(session, { source: { text, locks: {} }, project: reading.value });
         go({ ...next, selected: startSession(next.now).selected });
       } else
-        said.show({
-          kind: 'stop',
-          title: `${quote(name)} was not opened; your open plan is unchanged.`,
-          lines: reading.complaints.map((complaint) => formatPlanComplaint(name, complaint, 'mm')),
-        });
+        page.refusePlan(
+          name,
+          reading.complaints.map((complaint) => formatPlanComplaint(name, complaint, 'mm')),
+        );
       return reading.ok;
     },
+    refusePlan: (name, lines) =>
+      said.show({
+        kind: 'stop',
+        title: `${quote(name)} was not opened; your open plan is unchanged.`,
+        lines,
+      }),
     say: said.show,
     refuse,
   };

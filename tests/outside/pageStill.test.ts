@@ -39,29 +39,39 @@ const saved = async (page: Page, button: string): Promise<Buffer> => {
 
 const status = (page: Page): Promise<string | null> => page.locator('#take-status').textContent();
 
+/** The longest that the page is busy without a pause, in ms, while this is done; other programs can hold up one try, not every one. */
+const longestTask = async (
+  open: () => Promise<Page>,
+  act: (page: Page) => Promise<void>,
+): Promise<number> => {
+  let longest = Number.POSITIVE_INFINITY;
+  for (let tries = 0; tries < 5 && longest >= 50; tries++) {
+    const page = await open();
+    await page.evaluate(async () => {
+      if (!PerformanceObserver.supportedEntryTypes.includes('longtask')) throw new Error('no report');
+      // What began before does not count.
+      await new Promise((resolve) => setTimeout(resolve, 300));
+      document.body.dataset.longest = '0';
+      new PerformanceObserver((list) => {
+        for (const { duration } of list.getEntries())
+          document.body.dataset.longest = String(Math.max(duration, Number(document.body.dataset.longest)));
+      }).observe({ type: 'longtask' });
+    });
+    await act(page);
+    longest = Number(await page.locator('body').getAttribute('data-longest'));
+    await page.context().close();
+  }
+  return longest;
+};
+
 describe('while files are made', () => {
   it('the page is never busy for 50 ms, from when the dialog is asked for until all are saved', async () => {
-    // Other programs can hold up one visit, not every one.
-    let longest = Number.POSITIVE_INFINITY;
-    for (let visits = 0; visits < 5 && longest >= 50; visits++) {
-      const page = await openTwelve();
-      await page.evaluate(async () => {
-        // What began before it does not count.
-        await new Promise((resolve) => setTimeout(resolve, 300));
-        if (!PerformanceObserver.supportedEntryTypes.includes('longtask')) throw new Error('no report');
-        document.body.dataset.longest = '0';
-        new PerformanceObserver((list) => {
-          for (const { duration } of list.getEntries())
-            document.body.dataset.longest = String(Math.max(duration, Number(document.body.dataset.longest)));
-        }).observe({ type: 'longtask' });
-      });
+    const longest = await longestTask(openTwelve, async (page) => {
       await page.click('#save-sheets');
       await page.locator('#preview img').nth(3).waitFor();
       expect((await saved(page, '#take-templates')).subarray(0, 5).toString()).toBe('%PDF-');
       expect((await saved(page, '#take-pieces')).subarray(0, 2).toString()).toBe('PK');
-      longest = Number(await page.locator('body').getAttribute('data-longest'));
-      await page.context().close();
-    }
+    });
     expect(longest).toBeLessThan(50);
   });
 
@@ -79,9 +89,9 @@ describe('while files are made', () => {
     const made = page.locator('.progress', { hasText: 'Templates' });
     await made.waitFor();
     await page.click('#take-bench');
-    expect(await status(page)).toBe('Templates are still being made. Wait for them, or stop them.');
+    expect(await status(page)).toBe('Templates are still being made. Wait for them, or cancel them.');
     await made.getByRole('button', { name: 'Cancel' }).click();
-    expect(await status(page)).toBe('Stopped. Nothing was saved.');
+    expect(await status(page)).toBe('Cancelled. Nothing was saved.');
     expect(await made.count()).toBe(0);
 
     const out = folder();
@@ -93,5 +103,21 @@ describe('while files are made', () => {
     expect(await status(page)).toMatch(new RegExp(`^${count} sheets of A4\\.`, 'u'));
     expect(files).toBe(1);
     await page.context().close();
+  });
+});
+
+describe('while a large file is read', () => {
+  it('the page is never busy for 50 ms either', async () => {
+    const long = join(folder(), 'long.yaml');
+    writeFileSync(long, `name: Long\nlist:\n${'- [1, 2, 3, 4, 5, 6, 7, 8]\n'.repeat(40_000)}`);
+    const longest = await longestTask(there.open, async (page) => {
+      await page.locator('#file').setInputFiles(long);
+      const why = page.locator('#messages .stop');
+      await why.waitFor();
+      expect(await why.textContent()).toMatch(
+        /"long\.yaml" was not opened.*the plan has neither drawers nor joints/u,
+      );
+    });
+    expect(longest).toBeLessThan(50);
   });
 });

@@ -9,6 +9,8 @@ interface FileChoice {
   readonly takeParts: () => void;
 }
 
+const PIECES: SheetTask = { make: 'pieces' };
+
 /** Every file that can be saved, and what it holds. */
 export const fileRows = ({ counts, hasDrawers, hasGuides, take, takeParts }: FileChoice): TemplateResult => {
   const row = (id: string, name: string, holds: string, save: () => void): TemplateResult =>
@@ -27,7 +29,7 @@ export const fileRows = ({ counts, hasDrawers, hasGuides, take, takeParts }: Fil
       ${pdf('templates', 'Templates')}
       ${hasGuides ? pdf('guides', 'Guides') : nothing}
       ${hasDrawers ? [pdf('bench', 'Bench sheets'), pdf('comparison', 'Comparison sheets')] : nothing}
-      ${row('take-pieces', 'Templates, SVG', 'one file each, in a zip', take('Templates', { make: 'pieces' }))}
+      ${row('take-pieces', 'Templates, SVG', 'one file each, in a zip', take('Templates', PIECES))}
       ${hasDrawers ? row('take-parts', 'Parts, CSV', 'a table for spreadsheets', takeParts) : nothing}
     </ul>
   </fieldset>`;

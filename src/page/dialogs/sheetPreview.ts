@@ -27,7 +27,7 @@ export const sheetPreview = (
   return html`<section id="preview" aria-labelledby="preview-title" data-state=${is}>
     <h3 id="preview-title">Templates${count === 0 ? '' : `, ${count} ${count === 1 ? 'sheet' : 'sheets'}`}</h3>
     ${is === 'making' ? progress('Sheet', { number: Math.min(count, pages.length + 1), of: count }, stop) : nothing}
-    ${is === 'stopped' ? html`<p>Stopped. <button type="button" id="preview-again" @click=${ask}>Show the sheets</button></p>` : nothing}
+    ${is === 'stopped' ? html`<p>Cancelled. <button type="button" id="preview-again" @click=${ask}>Show the sheets</button></p>` : nothing}
     ${is === 'refused' ? html`<p class="stop">${says.join('. ')}</p>` : nothing}
     <ol>
       ${pages.map(

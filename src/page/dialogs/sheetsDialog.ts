@@ -77,7 +77,7 @@ export const sheetsDialog = ({ now, unit }: AppContext) => {
 
   const take = (what: string, task: SheetTask) => async (): Promise<void> => {
     if (making !== undefined) {
-      say(`${making.what} are still being made. Wait for them, or stop them.`, true);
+      say(`${making.what} are still being made. Wait for them, or cancel them.`, true);
       return;
     }
     const job = startJob(jobOf(task), (news) => {
@@ -104,7 +104,7 @@ export const sheetsDialog = ({ now, unit }: AppContext) => {
         say(`This did not work: ${end.says}.`, true);
         break;
       case 'stopped':
-        say('Stopped. Nothing was saved.');
+        say('Cancelled. Nothing was saved.');
     }
   };
 

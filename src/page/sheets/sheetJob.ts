@@ -30,6 +30,13 @@ export interface SheetJob {
   readonly task: SheetTask;
 }
 
+/** A file to be read, to learn whether it is a plan. */
+export interface ReadJob {
+  readonly read: Blob;
+  /** As the user knows it. */
+  readonly name: string;
+}
+
 /** A page to be printed, sizes in mm, and a small picture of it. */
 export interface DrawnPage {
   readonly width: number;
