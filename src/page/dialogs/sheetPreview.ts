@@ -14,7 +14,7 @@ export const progress = (
 ): TemplateResult =>
   html`<div class="row progress">
     <progress aria-label=${what} max=${of || 1} .value=${of === 0 ? 0 : (number - 1) / of}></progress>
-    <span>${of === 0 ? what : `${what}, ${number} of ${of}`}</span>
+    <span>${of === 0 ? what : `${what} ${number} of ${of}`}</span>
     <button type="button" class="cancel" @click=${stop}>Cancel</button>
   </div>`;
 
@@ -26,7 +26,7 @@ export const sheetPreview = (
   const count = counts?.templates ?? 0;
   return html`<section id="preview" aria-labelledby="preview-title" data-state=${is}>
     <h3 id="preview-title">Templates${count === 0 ? '' : `, ${count} ${count === 1 ? 'sheet' : 'sheets'}`}</h3>
-    ${is === 'making' ? progress('Sheet', { number: Math.min(count, pages.length + 1), of: count }, stop) : nothing}
+    ${is === 'making' ? progress(count === 0 ? 'Setting out' : 'Sheet', { number: Math.min(count, pages.length + 1), of: count }, stop) : nothing}
     ${is === 'stopped' ? html`<p>Cancelled. <button type="button" id="preview-again" @click=${ask}>Show the sheets</button></p>` : nothing}
     ${is === 'refused' ? html`<p class="stop">${says.join('. ')}</p>` : nothing}
     <ol>

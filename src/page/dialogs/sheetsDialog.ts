@@ -191,6 +191,12 @@ export const sheetsDialog = ({ now, unit }: AppContext) => {
     const isPrint = (event.ctrlKey || event.metaKey) && !event.altKey && !event.shiftKey;
     if (!isPrint || event.key.toLowerCase() !== 'p') return;
     event.preventDefault();
+    // What is being typed counts.
+    const at = document.activeElement;
+    if (at instanceof HTMLElement) {
+      at.blur();
+      at.focus();
+    }
     printNow();
   });
 
