@@ -64,7 +64,7 @@ export const buildPage = async () => {
     "form-action 'none'",
   ].join('; ');
   const sheets = [
-    packed('sheet-worker', worker),
+    packed('worker', worker),
     packed('font-regular', font('DejaVuSansCondensed')),
     packed('font-bold', font('DejaVuSansCondensed-Bold')),
     packed('packed-licences', `${read('LICENSE')}\n${thirdParty(inputs)}`),

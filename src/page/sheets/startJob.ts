@@ -11,7 +11,7 @@ export interface RunningJob {
 
 const load = async () => {
   // One after the other, so that the page can do other things between.
-  const script = await unpack('sheet-worker', 'text/javascript');
+  const script = await unpack('worker', 'text/javascript');
   const regular = await unpack('font-regular');
   const bold = await unpack('font-bold');
   return { script: URL.createObjectURL(script), fonts: { regular, bold } };
