@@ -20,7 +20,7 @@ export const progress = (
 
 /** Small pictures of the templates' sheets, each as it is printed, and their number. */
 export const sheetPreview = (
-  { is, counts, pages, says }: SheetsState,
+  { is, counts, pages, pictures, says }: SheetsState,
   { ask, stop }: PreviewActions,
 ): TemplateResult => {
   const count = counts?.templates ?? 0;
@@ -30,9 +30,9 @@ export const sheetPreview = (
     ${is === 'stopped' ? html`<p>Cancelled. <button type="button" id="preview-again" @click=${ask}>Show the sheets</button></p>` : nothing}
     ${is === 'refused' ? html`<p class="stop">${says.join('. ')}</p>` : nothing}
     <ol>
-      ${pages.map(
-        ({ url, width, height }, i) =>
-          html`<li><img src=${url} alt="Sheet ${i + 1}" loading="lazy" decoding="async" style="aspect-ratio: ${width} / ${height}"></li>`,
+      ${pictures.map(
+        (url, i) =>
+          html`<li><img src=${url} alt="Sheet ${i + 1}" loading="lazy" decoding="async" style="aspect-ratio: ${pages[i]?.width} / ${pages[i]?.height}"></li>`,
       )}
     </ol>
   </section>`;

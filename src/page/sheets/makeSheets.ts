@@ -9,14 +9,14 @@ import { readProject } from '../../project/readProject.ts';
 import { type SheetOptions, type SheetSet, sheetsOf } from '../../project/sheetsOf.ts';
 import { svgFiles } from '../../project/svgFiles.ts';
 import type { Fonts } from '../../render/fonts.ts';
-import { type PagePath, pagePaths } from '../../render/pagePaths.ts';
+import { pagePaths } from '../../render/pagePaths.ts';
 import { renderPdf } from '../../render/pdf.ts';
 import { svgWindow } from '../../render/svgWindow.ts';
 import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
 import { type Complaint, sentence } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
 import { type Printing, readPrinting } from './readPrinting.ts';
-import type { JobEnd, JobNews, SheetChoice, SheetCounts, SheetJob } from './sheetJob.ts';
+import type { DrawnPage, JobEnd, JobNews, SheetChoice, SheetCounts, SheetJob } from './sheetJob.ts';
 
 type Tell = (news: JobNews) => void;
 
@@ -50,14 +50,15 @@ export const makeSheets = async (
   if (task.make === 'print') {
     const templates = sheetsOf(project, { ...options, kinds: ['templates', 'contents'] });
     if (!templates.ok) return refused(templates.complaints);
-    await drawPages(ofKind('templates', templates.value), fonts, tell);
+    const pages = drawPages(ofKind('templates', templates.value), fonts, tell);
+    // What is not needed to print comes last.
+    const all = sheetsOf(project, options);
+    if (all.ok) tell({ is: 'counts', counts: countsOf(all.value) });
+    for (const page of pages) tell({ is: 'picture', picture: await pictureOf(page) });
+    return { is: 'made', says: '' };
   }
   const all = sheetsOf(project, options);
   if (!all.ok) return refused(all.complaints);
-  if (task.make === 'print') {
-    tell({ is: 'counts', counts: countsOf(all.value) });
-    return { is: 'made', says: '' };
-  }
   const set = ofKind(task.kind, all.value);
   const pages = counted(set.pages(), set.count, tell);
   const { paper, count } = set;
@@ -101,21 +102,24 @@ const pdf = async (title: string, pages: Iterable<PrintPage>, fonts: Fonts): Pro
   return new Blob(chunks, { type: 'application/pdf' });
 };
 
-/** Tells the number of pages, then one after the other. */
-const drawPages = async (set: SheetSet, fonts: Fonts, tell: Tell): Promise<void> => {
+/** Tells the number of pages, then each of them. */
+const drawPages = (set: SheetSet, fonts: Fonts, tell: Tell): DrawnPage[] => {
   tell({ is: 'counts', counts: countsOf([set]) });
+  const pages: DrawnPage[] = [];
   for (const page of set.pages()) {
     const { width, height } = page;
-    const paths = pagePaths(page, fonts);
-    tell({ is: 'page', page: { width, height, paths, picture: await pictureOf(page, paths) } });
+    const drawn = { width, height, paths: pagePaths(page, fonts) };
+    pages.push(drawn);
+    tell({ is: 'page', page: drawn });
   }
   tell({ is: 'drawn' });
+  return pages;
 };
 
 /** Width of a small picture of a page, in px. */
 const PICTURE = 300;
 
-const pictureOf = ({ width, height }: PrintPage, paths: readonly PagePath[]): Promise<Blob> => {
+const pictureOf = ({ width, height, paths }: DrawnPage): Promise<Blob> => {
   const scale = PICTURE / width;
   const canvas = new OffscreenCanvas(PICTURE, Math.round(height * scale));
   const context = canvas.getContext('2d');

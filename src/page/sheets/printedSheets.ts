@@ -1,4 +1,4 @@
-import { find } from '../browser/dom.ts';
+import { find, nextTask } from '../browser/dom.ts';
 import type { SheetsState } from './readySheets.ts';
 import type { DrawnPage } from './sheetJob.ts';
 
@@ -35,7 +35,7 @@ export const printedSheets = (state: () => SheetsState): (() => Promise<void>) =
   return async () => {
     const { pages } = state();
     show(pages);
-    while (shown === pages && rest.next().done !== true) await new Promise((resolve) => setTimeout(resolve));
+    while (shown === pages && rest.next().done !== true) await nextTask();
     if (state().pages === pages) print();
   };
 };

@@ -1,18 +1,15 @@
 import type { DrawnPage, SheetCounts, SheetJob } from './sheetJob.ts';
 import { type RunningJob, startJob } from './startJob.ts';
 
-/** A page that is made, and the address of its picture. */
-export interface ReadyPage extends DrawnPage {
-  readonly url: string;
-}
-
 /** The templates to print, and how far they are. */
 export interface SheetsState {
   /** `waiting` until editing pauses. */
   readonly is: 'waiting' | 'making' | 'ready' | 'stopped' | 'refused';
   /** Known from when making has begun. */
   readonly counts?: SheetCounts;
-  readonly pages: readonly ReadyPage[];
+  readonly pages: readonly DrawnPage[];
+  /** Addresses of small pictures of the pages; the last may not be made yet. */
+  readonly pictures: readonly string[];
   /** Why they cannot be made. */
   readonly says: readonly string[];
 }
@@ -23,7 +20,7 @@ const PAUSE = 3000;
 /** More sheets than these are made only when they are asked for. */
 const MOST_UNASKED = 100;
 
-const WAITING: SheetsState = { is: 'waiting', pages: [], says: [] };
+const WAITING: SheetsState = { is: 'waiting', pages: [], pictures: [], says: [] };
 
 /**
  * The templates, made beforehand so that they can be printed at once.
@@ -45,7 +42,7 @@ export const readySheets = (job: () => SheetJob, show: () => void) => {
     running?.stop();
     running = undefined;
     isAsked = false;
-    for (const { url } of state.pages) URL.revokeObjectURL(url);
+    for (const url of state.pictures) URL.revokeObjectURL(url);
     set({ ...WAITING, is });
   };
 
@@ -53,19 +50,26 @@ export const readySheets = (job: () => SheetJob, show: () => void) => {
     clearTimeout(pause);
     set({ ...WAITING, is: 'making' });
     const mine = startJob(job(), (news) => {
-      if (news.is === 'page') {
-        const url = URL.createObjectURL(news.page.picture);
-        set({ ...state, pages: [...state.pages, { ...news.page, url }] });
-      } else if (news.is === 'counts') {
-        if (!isAsked && (news.counts.templates ?? 0) > MOST_UNASKED) end('waiting');
-        else set({ ...state, counts: { ...state.counts, ...news.counts } });
-      } else if (news.is === 'drawn') set({ ...state, is: 'ready' });
+      switch (news.is) {
+        case 'counts':
+          if (!isAsked && (news.counts.templates ?? 0) > MOST_UNASKED) end('waiting');
+          else set({ ...state, counts: { ...state.counts, ...news.counts } });
+          break;
+        case 'page':
+          set({ ...state, pages: [...state.pages, news.page] });
+          break;
+        case 'drawn':
+          set({ ...state, is: 'ready' });
+          break;
+        case 'picture':
+          set({ ...state, pictures: [...state.pictures, URL.createObjectURL(news.picture)] });
+      }
     });
     running = mine;
     void mine.end.then((how) => {
       if (running !== mine) return;
       running = undefined;
-      if (how.is === 'refused' || how.is === 'failed')
+      if (state.is !== 'ready' && (how.is === 'refused' || how.is === 'failed'))
         set({ ...WAITING, is: 'refused', says: [how.says].flat() });
     });
   };

@@ -37,12 +37,11 @@ export interface ReadJob {
   readonly name: string;
 }
 
-/** A page to be printed, sizes in mm, and a small picture of it. */
+/** A page to be printed; sizes in mm. */
 export interface DrawnPage {
   readonly width: number;
   readonly height: number;
   readonly paths: readonly PagePath[];
-  readonly picture: Blob;
 }
 
 /** The number of sheets of each kind that the plan has. */
@@ -54,6 +53,8 @@ export type JobNews =
   | { readonly is: 'page'; readonly page: DrawnPage }
   /** All pages are told. */
   | { readonly is: 'drawn' }
+  /** A small picture of the next page, from the first on. */
+  | { readonly is: 'picture'; readonly picture: Blob }
   /** The so-manyth sheet, or piece, is being made. */
   | { readonly is: 'progress'; readonly number: number; readonly of: number };
 
