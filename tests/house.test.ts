@@ -78,7 +78,7 @@ describe('what these checks read', () => {
         'src/cli/halfpin.ts',
         'src/index.ts',
         'src/page/main.ts',
-        'src/page/dialogs/exportSheets.ts',
+        'src/page/sheets/sheetWorker.ts',
       ],
       bundle: true,
       write: false,

@@ -7,6 +7,11 @@ import { BUNDLING, fromRoot } from './bundling.mjs';
 import { font } from './fonts.mjs';
 import { thirdParty } from './licences.mjs';
 
+/** Of Node, svgdom imports the paths of files. */
+const NO_PATHS = Object.fromEntries(
+  ['path', 'node:path', 'node:url'].map((name) => [name, fromRoot('src/build/unused.mjs')]),
+);
+
 const read = (path) => readFileSync(fromRoot(path), 'utf8');
 
 const bundle = async (entry, options = {}) => {
@@ -39,27 +44,27 @@ export const buildPage = async () => {
     bundle('src/page/main.ts', {
       define: { HALFPIN_EXAMPLE: JSON.stringify(read('examples/haberdashery-chest.yaml')) },
     }),
-    bundle('src/page/dialogs/exportSheets.ts', {
-      globalName: 'globalThis.halfpinExporter',
-      alias: BUNDLING.alias,
-      // An inline script has no URL; pdfkit derives a name from it.
+    bundle('src/page/sheets/sheetWorker.ts', {
+      alias: { ...BUNDLING.alias, ...NO_PATHS },
+      // A worker made of a blob has no URL; pdfkit derives a name from it.
       define: { 'import.meta.url': '"https://example.org/"' },
     }),
     bundle('src/page/page.css', { loader: { '.css': 'css', '.woff2': 'dataurl' } }),
   ]);
-  const [script, exporter, css] = bundles.map(({ code }) => code);
+  const [script, worker, css] = bundles.map(({ code }) => code);
   const inputs = bundles.flatMap((each) => each.inputs);
   const policy = [
     "default-src 'none'",
-    `script-src ${hash(script)} ${hash(exporter)}`,
+    `script-src ${hash(script)}`,
+    'worker-src blob:',
     "style-src 'unsafe-inline'",
     'font-src data:',
-    'img-src data:',
+    'img-src data: blob:',
     "base-uri 'none'",
     "form-action 'none'",
   ].join('; ');
   const sheets = [
-    packed('exporter', exporter),
+    packed('worker', worker),
     packed('font-regular', font('DejaVuSansCondensed')),
     packed('font-bold', font('DejaVuSansCondensed-Bold')),
     packed('packed-licences', `${read('LICENSE')}\n${thirdParty(inputs)}`),

@@ -13,3 +13,8 @@ export {
 
 /** Called for every glyph, but only the shaping of text needs it. */
 export const isMark = () => false;
+
+/** Called when svgdom is loaded, to know where its fonts for measuring text would lie. */
+const nowhere = () => '';
+
+export { nowhere as dirname, nowhere as fileURLToPath, nowhere as join };

@@ -12,9 +12,9 @@ import { controls } from './controls/controls.ts';
 import { cornerView } from './corner/cornerView.ts';
 import { handActions } from './corner/handActions.ts';
 import { benchDialog } from './dialogs/benchDialog.ts';
-import { exportDialog } from './dialogs/exportDialog.ts';
 import { licencesDialog } from './dialogs/licencesDialog.ts';
 import { messages } from './dialogs/messages.ts';
+import { sheetsDialog } from './dialogs/sheetsDialog.ts';
 import { textPanel } from './dialogs/textPanel.ts';
 import { adjust } from './model/adjust.ts';
 import { duplicate, remove, rename, setCount } from './model/drawers.ts';
@@ -141,13 +141,18 @@ export const startApp = (): void => {
         );
         go({ ...next, selected: startSession(next.now).selected });
       } else
-        said.show({
-          kind: 'stop',
-          title: `${quote(name)} was not opened; your open plan is unchanged.`,
-          lines: reading.complaints.map((complaint) => formatPlanComplaint(name, complaint, 'mm')),
-        });
+        page.refusePlan(
+          name,
+          reading.complaints.map((complaint) => formatPlanComplaint(name, complaint, 'mm')),
+        );
       return reading.ok;
     },
+    refusePlan: (name, lines) =>
+      said.show({
+        kind: 'stop',
+        title: `${quote(name)} was not opened; your open plan is unchanged.`,
+        lines,
+      }),
     say: said.show,
     refuse,
   };
@@ -213,7 +218,7 @@ export const startApp = (): void => {
     const made = snapshot({ text, locks: {} });
     if (made.ok) go(amend(session, made.value));
   });
-  const openExport = exportDialog(page);
+  const sheets = sheetsDialog(page);
   const openBench = benchDialog(page);
   const actions: Readonly<Record<string, () => void>> = {
     undo: () => {
@@ -226,7 +231,8 @@ export const startApp = (): void => {
       go(redo(session));
       if (what !== undefined) announce(`redone: ${what}`);
     },
-    take: openExport,
+    take: sheets.print,
+    'save-sheets': sheets.save,
     bench: () => openBench(selectedCorner(session).ref),
     licences: licencesDialog(),
     ...files(page),
@@ -259,6 +265,7 @@ export const startApp = (): void => {
     for (const view of views) view({ ...shown, room });
     showText();
     refocus();
+    sheets.update();
   };
 
   let room = { cabinet: 0, corner: 0 };

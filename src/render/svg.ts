@@ -59,8 +59,13 @@ const groupBy = <T, K>(items: readonly T[], keyOf: (item: T) => K): Map<K, T[]> 
 };
 
 const drawFill = (group: G, { tone, paths }: FillMark, map: Affine): void => {
+  group.element('path').attr({ fill: greyOf(tone), d: pathData(paths, map) });
+};
+
+/** A tone, 0 black to 1 paper, as a colour of SVG and of a canvas. */
+export const greyOf = (tone: number): string => {
   const grey = Math.round(tone * 255);
-  group.element('path').attr({ fill: `rgb(${grey},${grey},${grey})`, d: pathData(paths, map) });
+  return `rgb(${grey},${grey},${grey})`;
 };
 
 const drawStrokes = (group: G, name: PenName, strokes: readonly StrokeMark[], map: Affine): void => {
@@ -82,7 +87,8 @@ const drawTexts = (group: G, texts: readonly TextMark[], map: Affine, fonts: Fon
   });
 };
 
-const pathData = (paths: readonly Path[], map: Affine): string => {
+/** Lines as SVG path data, mapped by `map`. */
+export const pathData = (paths: readonly Path[], map: Affine): string => {
   let data = '';
   for (const { points, closed } of paths) {
     let command = 'M';

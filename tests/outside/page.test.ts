@@ -67,7 +67,7 @@ describe('the page', () => {
 
   it('is under 300 kB gzipped before it is asked for sheets', () => {
     const html = readFileSync('dist/halfpin.html', 'utf8');
-    const first = html.replace(/<script type="text\/plain" id="(?:exporter|font-\w+)">.*?<\/script>/gsu, '');
+    const first = html.replace(/<script type="text\/plain" id="(?:worker|font-\w+)">.*?<\/script>/gsu, '');
     expect(first.length).toBeLessThan(html.length / 2);
     expect(first).toContain('id="packed-licences"');
     expect(gzipSync(first).length).toBeLessThan(300_000);
@@ -278,7 +278,7 @@ describe('the keyboard alone', () => {
     expect(text).toBe(await kept(page));
     expect(parse(text)).toMatchObject({ name: 'Seed box', units: 'in' });
     expect(parse(text).drawers[0].joint.tails).toHaveLength(3);
-    await tabTo(/^Print$/u);
+    await tabTo(/^Save sheets$/u);
     await press('Enter');
     await tabTo(/^Templates, PDF$/u);
     const [pdf] = await Promise.all([page.waitForEvent('download'), press('Enter')]);

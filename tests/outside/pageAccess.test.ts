@@ -76,6 +76,10 @@ const STATES: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await page.click('#take');
     await page.locator('#take-dialog summary').click();
   },
+  'while files are chosen': async (page) => {
+    await page.click('#save-sheets');
+    await page.locator('#preview img').first().waitFor();
+  },
   'at the bench': async (page) => {
     await page.click('#bench');
   },

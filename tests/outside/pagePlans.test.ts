@@ -117,7 +117,7 @@ describe('what comes in', () => {
     }
     expect(await page.title()).toBe('Halfpin');
     expect(await page.locator('main img, main script').count()).toBe(0);
-    await page.click('#take');
+    await page.click('#save-sheets');
     expect((await download(page, '#take-templates')).bytes.subarray(0, 5).toString()).toBe('%PDF-');
     await page.context().close();
   });

@@ -45,7 +45,7 @@ describe('taking it away', () => {
       const title = document.querySelector('input')?.value ?? '';
       return title.includes('guided') === cut;
     }, names.includes('guides'));
-    await page.click('#take');
+    await page.click('#save-sheets');
     expect(await page.locator('#take-guides').isVisible()).toBe(names.includes('guides'));
     for (const name of names) {
       const made = await download(page, `#take-${name}`);
@@ -61,7 +61,7 @@ describe('taking it away', () => {
     const page = await there.open();
     await give(page, 'guided.yaml', readFileSync(path));
     await page.waitForFunction(() => document.querySelector('input')?.value.includes('guided'));
-    await page.click('#take');
+    await page.click('#save-sheets');
     const pieces = unzipSync((await download(page, '#take-pieces')).bytes);
     expect(Object.keys(pieces).sort()).toEqual(readdirSync(out).sort());
     for (const [name, bytes] of Object.entries(pieces))

@@ -115,7 +115,7 @@ export const measurePage = async () => {
     await page.waitForFunction(() => document.querySelectorAll('.member').length === 12);
     const worked = await workOf(page);
     const first = readFileSync(PAGE, 'utf8').replace(
-      /<script type="text\/plain" id="(?:exporter|font-\w+)">.*?<\/script>/gsu,
+      /<script type="text\/plain" id="(?:worker|font-\w+)">.*?<\/script>/gsu,
       '',
     );
     const gestures = {};

@@ -29,3 +29,14 @@ export const sizeSvg = ({ node }: Svg, width: number, height: number): void => {
   setAttribute(node, 'height', h);
   setAttribute(node, 'viewBox', `0 0 ${w} ${h}`);
 };
+
+/** Lets the browser do what is due, such as painting, and goes on at once: a timer would wait 4 ms. */
+export const nextTask = (): Promise<void> =>
+  new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      resolve();
+    };
+    port2.postMessage(null);
+  });

@@ -3,17 +3,50 @@ import { fileStem } from '../../sheets/fileStem.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { quote } from '../../units/quote.ts';
 import type { AppContext } from '../model/viewState.ts';
+import { startJob } from '../sheets/startJob.ts';
 import { find } from './dom.ts';
 import { linkOf, planInLink } from './link.ts';
 
 /** More bytes than a plan may have; a larger file is read this far only. */
 const MOST_READ = 100e6;
 
+/** A larger file, in bytes, is first read where the page does not wait for it. */
+const LARGE = 100e3;
+
+/** The longest that reading may take, in ms. */
+const LONGEST = 20e3;
+
+/** Why a large file is no plan; nothing where it is one. */
+const readAside = async (read: Blob, name: string): Promise<readonly string[]> => {
+  const { end, stop } = startJob({ read, name }, () => {});
+  const limit = setTimeout(stop, LONGEST);
+  const how = await end;
+  clearTimeout(limit);
+  if (how.is === 'stopped') return [`it takes longer than ${LONGEST / 1000} seconds to read`];
+  return how.is === 'made' ? [] : [how.says].flat();
+};
+
 /** Opens and saves plans, as files and as links. */
-export const files = ({ now, unit, openPlan, say }: AppContext) => {
+export const files = ({ now, unit, openPlan, refusePlan, say }: AppContext) => {
+  /** What was given last: reading may take longer than it takes to give another. */
+  let latest: Blob | undefined;
+  const openFile = async (given: Blob, name: string): Promise<void> => {
+    latest = given;
+    const file = given.slice(0, MOST_READ);
+    if (file.size > LARGE) {
+      say({ kind: 'note', title: 'A large plan is being read.' });
+      const wrong = await readAside(file, name);
+      if (latest !== given) return;
+      if (wrong.length > 0) {
+        refusePlan(name, wrong);
+        return;
+      }
+    }
+    openPlan(new Uint8Array(await file.arrayBuffer()), name);
+  };
   const open = async (file: File): Promise<void> => {
     try {
-      openPlan(new Uint8Array(await file.slice(0, MOST_READ).arrayBuffer()), file.name);
+      await openFile(file, file.name);
     } catch {
       say({ kind: 'stop', title: `${quote(file.name)} could not be read; your open plan is unchanged.` });
     }
@@ -55,7 +88,7 @@ export const files = ({ now, unit, openPlan, say }: AppContext) => {
     if (bytes === null)
       say({ kind: 'stop', title: 'The plan in this link is damaged; your open plan is unchanged.' });
     else if (bytes !== undefined && new TextDecoder().decode(bytes) !== now().source.text)
-      openPlan(bytes, 'link');
+      await openFile(new Blob([bytes]), 'link');
   };
   addEventListener('hashchange', () => void openLink());
   void openLink();

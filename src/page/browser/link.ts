@@ -28,7 +28,7 @@ export const linkOf = async (text: string): Promise<string> => {
 };
 
 /** The plan in a link's part after `#`: undefined where there is none, null where it is damaged. */
-export const planInLink = async (hash: string): Promise<Uint8Array | null | undefined> => {
+export const planInLink = async (hash: string): Promise<Uint8Array<ArrayBuffer> | null | undefined> => {
   const packed = hash.replace(/^#/u, '');
   if (!packed.startsWith(MARK)) return undefined;
   if (packed.length > LONGEST) return null;

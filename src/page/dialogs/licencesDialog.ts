@@ -1,5 +1,5 @@
 import { find, setText } from '../browser/dom.ts';
-import { unpack } from './loadExporter.ts';
+import { unpack } from '../browser/unpack.ts';
 
 /** The dialog with the licences of the page and of all that is bundled in it. */
 export const licencesDialog = (): (() => void) => {

@@ -1,4 +1,3 @@
-import type { Paper } from '../../paper/paperSizes.ts';
 import type { PrinterError } from '../../paper/printerCorrection.ts';
 import { accuracyText, finenessOf } from '../../paper/proofAccuracy.ts';
 import { proofLengths } from '../../paper/proofLengths.ts';
@@ -8,12 +7,7 @@ import { parseLength } from '../../units/parseLength.ts';
 import { mm, say } from '../../units/phrase.ts';
 import type { Unit } from '../../units/unit.ts';
 import { find } from '../browser/dom.ts';
-
-/** What is printed on. */
-export interface Printing {
-  readonly paper: Paper;
-  readonly margin: number;
-}
+import type { Printing } from '../sheets/readPrinting.ts';
 
 /** A printer's error, and how true it is with the correction, in words. */
 export interface ReadError {

@@ -38,6 +38,8 @@ export interface AppContext {
   readonly unit: () => Notation;
   /** Opens a plan in place of the present one; where it is not valid, shows why and returns false. */
   readonly openPlan: (given: Uint8Array | string, name: string) => boolean;
+  /** Says why a plan was not opened. */
+  readonly refusePlan: (name: string, lines: readonly string[]) => void;
   readonly say: (message: Message) => void;
   readonly refuse: (complaints: readonly Complaint[]) => void;
 }

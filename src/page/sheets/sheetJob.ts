@@ -1,0 +1,73 @@
+import type { Correction } from '../../paper/printerCorrection.ts';
+import type { SheetSet } from '../../project/sheetsOf.ts';
+import type { PagePath } from '../../render/pagePaths.ts';
+
+/** What is chosen of paper, templates and printer. */
+export interface SheetChoice {
+  /** As it is typed: `A4`. */
+  readonly paper: string;
+  /** As it is typed, in the plan's unit. */
+  readonly margin: string;
+  readonly boards: 'both' | 'tail' | 'pin';
+  readonly flat: boolean;
+  readonly rods: boolean;
+  /** Of the printer that is chosen. */
+  readonly correction?: Correction;
+}
+
+/** What is made: templates to print, a PDF of one kind of sheet, all pieces in a zip, or a proof sheet. */
+export type SheetTask =
+  | { readonly make: 'print' }
+  | { readonly make: 'pieces' }
+  | { readonly make: 'proof' }
+  | { readonly make: 'pdf'; readonly kind: SheetSet['kind'] };
+
+/** All that a worker needs to make sheets. */
+export interface SheetJob {
+  /** The plan's text, which is valid. */
+  readonly plan: string;
+  readonly choice: SheetChoice;
+  readonly task: SheetTask;
+}
+
+/** A file to be read, to learn whether it is a plan. */
+export interface ReadJob {
+  readonly read: Blob;
+  /** As the user knows it. */
+  readonly name: string;
+}
+
+/** A page to be printed; sizes in mm. */
+export interface DrawnPage {
+  readonly width: number;
+  readonly height: number;
+  readonly paths: readonly PagePath[];
+}
+
+/** The number of sheets of each kind that the plan has. */
+export type SheetCounts = Readonly<Partial<Record<SheetSet['kind'], number>>>;
+
+/** What is said of a job while it runs. */
+export type JobNews =
+  | { readonly is: 'counts'; readonly counts: SheetCounts }
+  | { readonly is: 'page'; readonly page: DrawnPage }
+  /** All pages are told. */
+  | { readonly is: 'drawn' }
+  /** A small picture of the next page, from the first on. */
+  | { readonly is: 'picture'; readonly picture: Blob }
+  /** The so-manyth sheet, or piece, is being made. */
+  | { readonly is: 'progress'; readonly number: number; readonly of: number };
+
+/** A file to save: `ending` follows the plan's name in the file's. */
+export interface MadeFile {
+  readonly name: string;
+  readonly ending: string;
+  readonly blob: Blob;
+}
+
+/** How a job ends. */
+export type JobEnd =
+  | { readonly is: 'made'; readonly says: string; readonly file?: MadeFile }
+  | { readonly is: 'refused'; readonly says: readonly string[] }
+  | { readonly is: 'failed'; readonly says: string }
+  | { readonly is: 'stopped' };

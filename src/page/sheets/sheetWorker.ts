@@ -1,0 +1,44 @@
+import * as z from 'zod';
+import { formatPlanComplaint } from '../../plan/read/planComplaint.ts';
+import { readProject } from '../../project/readProject.ts';
+import { makeSheets } from './makeSheets.ts';
+import type { JobEnd, JobNews, ReadJob, SheetJob } from './sheetJob.ts';
+
+/** What the page hands to the worker that this script is started in. */
+export interface WorkerOrder {
+  readonly job: SheetJob | ReadJob;
+  readonly fonts: { readonly regular: Blob; readonly bold: Blob };
+  /** Takes the news of the job, then its end. */
+  readonly port: MessagePort;
+}
+
+// The page's security policy holds here too.
+z.config({ jitless: true });
+
+const bytesOf = async (blob: Blob): Promise<Uint8Array> => new Uint8Array(await blob.arrayBuffer());
+
+const readFile = async ({ read, name }: ReadJob): Promise<JobEnd> => {
+  const reading = readProject(await bytesOf(read));
+  return reading.ok
+    ? { is: 'made', says: '' }
+    : {
+        is: 'refused',
+        says: reading.complaints.map((complaint) => formatPlanComplaint(name, complaint, 'mm')),
+      };
+};
+
+const work = async ({ job, fonts, port }: WorkerOrder): Promise<void> => {
+  const tell = (what: JobNews | JobEnd): void => port.postMessage(what);
+  try {
+    if ('read' in job) {
+      tell(await readFile(job));
+      return;
+    }
+    const [regular, bold] = await Promise.all([bytesOf(fonts.regular), bytesOf(fonts.bold)]);
+    tell(await makeSheets(job, { regular, bold }, tell));
+  } catch (error) {
+    tell({ is: 'failed', says: error instanceof Error ? error.message : String(error) });
+  }
+};
+
+addEventListener('message', ({ data }: MessageEvent<WorkerOrder>) => void work(data));

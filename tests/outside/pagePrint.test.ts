@@ -1,0 +1,91 @@
+// What the page prints in Debian's Chromium, as its own PDF of that shows, against the program's PDF; both read by pdf.js.
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { CHEST, folder, said } from '../cli/program.ts';
+import { type Visit, visit } from '../page/chromium.ts';
+import { type ReadPage, readWithPdfjs } from './readPdf.ts';
+
+vi.setConfig({ testTimeout: 30_000 });
+
+let there: Visit;
+beforeAll(async () => {
+  there = await visit();
+}, 60_000);
+afterAll(() => there.close());
+
+/** A headless browser has no print window: `print()` is only counted, and what it would print is what its own PDF has. */
+const countPrints = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    window.print = () => document.body.setAttribute('data-printed', '');
+  });
+
+const printed = (page: Page): Promise<Buffer> => page.pdf({ preferCSSPageSize: true });
+
+const wordsOf = async (bytes: Buffer): Promise<{ pages: number; words: string }> => {
+  const pdf = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
+  const { items } = await (await pdf.getPage(1)).getTextContent();
+  return { pages: pdf.numPages, words: items.map((item) => ('str' in item ? item.str : '')).join('') };
+};
+
+/** Where lines end, in mm from the top left: Chromium cuts a page down to whole px of 1/96 inch at its foot. */
+const endsOf = ({ strokes, height }: ReadPage) =>
+  strokes.flatMap(({ from, to }) => [from, to].map(([x, y]) => [x, height - y] as const));
+
+describe('printing', () => {
+  it('by Ctrl+P is of the templates that the program draws, to 0.01 mm', async () => {
+    const out = folder();
+    said('draw', CHEST, '--out', out);
+    const drawn = await readWithPdfjs(join(out, 'haberdashery-chest-templates.pdf'));
+    const page = await there.open();
+    await countPrints(page);
+    await page.keyboard.press('Control+p');
+    await page.waitForSelector('body[data-printed]');
+    expect(await page.locator('#take-print').textContent()).toBe(`Print ${drawn.pages.length} sheets`);
+    expect(await page.locator('#preview img').count()).toBe(drawn.pages.length);
+    writeFileSync(join(out, 'printed.pdf'), await printed(page));
+    const { pages } = await readWithPdfjs(join(out, 'printed.pdf'));
+    expect(pages.length).toBe(drawn.pages.length);
+    for (const [i, sheet] of pages.entries()) {
+      const own = drawn.pages[i] as ReadPage;
+      const ends = endsOf(own);
+      const found = endsOf(sheet).map(([x, y]) =>
+        Math.min(...ends.map(([u, v]) => Math.max(Math.abs(u - x), Math.abs(v - y)))),
+      );
+      expect(Math.max(...found), `sheet ${i + 1}`).toBeLessThan(0.01);
+      // Chromium fills the dashes of a line that is alone in its path.
+      expect(sheet.strokes.length).toBeGreaterThan(0.95 * own.strokes.length);
+    }
+    await page.context().close();
+  });
+
+  it('from the browser’s menu is of the same, once editing pauses; before that it is in words', async () => {
+    const page = await there.open();
+    const early = await wordsOf(await printed(page));
+    expect(early).toEqual({
+      pages: 1,
+      words: 'The templates were not ready to print. On the page, press Print.',
+    });
+    await expect
+      .poll(async () => (await wordsOf(await printed(page))).pages, { timeout: 20_000, interval: 1000 })
+      .toBe(7);
+    await page.getByRole('slider', { name: 'tail 2, lower edge', exact: true }).press('PageUp');
+    expect((await wordsOf(await printed(page))).words).toBe(early.words);
+    await page.context().close();
+  });
+
+  it('says why sheets cannot be made, on the page and on paper', async () => {
+    const page = await there.open();
+    await page.click('#take');
+    await page.fill('#paper', '80x100');
+    await page.locator('#paper').press('Enter');
+    const why = page.locator('#preview .stop');
+    await why.waitFor();
+    expect((await wordsOf(await printed(page))).words).toBe(
+      `The templates cannot be made: ${await why.textContent()}.`,
+    );
+    await page.context().close();
+  });
+});
