@@ -48,7 +48,7 @@ import {
   viewStateOf,
 } from './model/session.ts';
 import { type Snapshot, snapshot } from './model/snapshot.ts';
-import type { AppContext } from './model/viewState.ts';
+import type { AppContext, Room } from './model/viewState.ts';
 import { widthName, widthsOf } from './model/widths.ts';
 import { cabinetView } from './overview/cabinetView.ts';
 import { familyView } from './overview/familyView.ts';
@@ -157,20 +157,22 @@ export const startApp = (): void => {
     refuse,
   };
 
-  const drawing = find('drawing', HTMLElement);
+  const hosts = {
+    set: find('set', HTMLElement),
+    tools: find('tools', HTMLElement),
+    corner: find('corner', HTMLElement),
+  };
   const select = (selected: Session['selected']): void => {
     go(selectCorner(session, selected));
     // In one column, the selected corner may be out of sight.
-    if (drawing.getBoundingClientRect().top > innerHeight * 0.6) drawing.scrollIntoView();
+    const { top, bottom } = hosts.corner.getBoundingClientRect();
+    if (top > innerHeight * 0.6 || bottom < innerHeight * 0.2) hosts.tools.scrollIntoView();
   };
   const views = [
     cabinetView(find('cabinet', HTMLElement), { select }),
-    cornerView(
-      find('corner', HTMLElement),
-      handActions({ session: () => session, go, announce, clear: said.clear }),
-    ),
+    cornerView(hosts.corner, handActions({ session: () => session, go, announce, clear: said.clear })),
     familyView(find('family', HTMLElement), { select }),
-    controls(find('which', HTMLElement), find('tools', HTMLElement), find('controls', HTMLElement), {
+    controls(find('which', HTMLElement), hosts.tools, find('controls', HTMLElement), {
       select,
       oneMore: () => tryIt('one tail more', oneMore),
       oneFewer: (i) => tryIt('one tail fewer', (now, corner) => oneFewer(now, corner, i)),
@@ -240,7 +242,6 @@ export const startApp = (): void => {
   for (const [id, act] of Object.entries(actions)) find(id, HTMLButtonElement).addEventListener('click', act);
 
   const names = { corner: find('corner-name', HTMLElement), ends: find('corner-ends', HTMLElement) };
-  const hosts = { cabinet: find('set', HTMLElement), corner: find('corner', HTMLElement) };
   const familyTitle = find('family-title', HTMLElement);
   const undoButton = find('undo', HTMLButtonElement);
   const redoButton = find('redo', HTMLButtonElement);
@@ -252,7 +253,7 @@ export const startApp = (): void => {
     setText(names.corner, corner.name);
     setText(names.ends, corner.ref.of === 'joint' ? 'single corner' : `${corner.ref.end} corners`);
     const { length } = now.project.set.drawers;
-    hosts.cabinet.hidden = length === 0;
+    hosts.set.hidden = length === 0;
     setText(familyTitle, length === 0 ? 'Corners' : 'Corners side by side');
     undoButton.disabled = session.history.past.length === 0;
     redoButton.disabled = session.history.future.length === 0;
@@ -268,9 +269,10 @@ export const startApp = (): void => {
     sheets.update();
   };
 
-  let room = { cabinet: 0, corner: 0 };
+  let room: Room = { cabinet: 0, corner: 0, letters: 1 };
   const measure = (): void => {
-    room = { cabinet: hosts.cabinet.clientWidth, corner: hosts.corner.clientWidth };
+    const letters = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16;
+    room = { cabinet: hosts.set.clientWidth, corner: hosts.corner.clientWidth, letters };
     show();
   };
 
@@ -286,7 +288,7 @@ export const startApp = (): void => {
   addEventListener('pagehide', () => {
     if (storing !== undefined) storeNow();
   });
-  new ResizeObserver(measure).observe(find('corner', HTMLElement));
+  new ResizeObserver(measure).observe(hosts.corner);
   measure();
 
   // The browser compiles the code of a drag at its first move. A moment after the page is seen, simulated moves have it

@@ -12,6 +12,7 @@ import { formatSlope } from '../../units/slope.ts';
 import { find, setText } from '../browser/dom.ts';
 import { type CornerRef, cornerOf, type EditedCorner, startOnSides } from '../model/editedCorner.ts';
 import type { AppContext } from '../model/viewState.ts';
+import { fillScreen } from './fillScreen.ts';
 
 /** Every corner of a plan, in the order of work. */
 const cornersOf = ({ set, joints }: Project): CornerRef[] => [
@@ -47,6 +48,7 @@ export const benchDialog = ({ now, unit }: AppContext): ((ref: CornerRef) => voi
       body,
     );
     body.scrollTop = 0;
+    fillScreen(body);
   };
 
   const stayAwake = async (): Promise<void> => {
@@ -66,12 +68,20 @@ export const benchDialog = ({ now, unit }: AppContext): ((ref: CornerRef) => voi
     void lock?.release();
     lock = undefined;
   });
-  const turn = (by: number) => (): void => {
+  const turn = (by: number): void => {
     at += by;
     show();
   };
-  find('bench-back', HTMLButtonElement).addEventListener('click', turn(-1));
-  find('bench-on', HTMLButtonElement).addEventListener('click', turn(1));
+  find('bench-back', HTMLButtonElement).addEventListener('click', () => turn(-1));
+  find('bench-on', HTMLButtonElement).addEventListener('click', () => turn(1));
+  dialog.addEventListener('keydown', ({ key, altKey, ctrlKey, metaKey }) => {
+    if (altKey || ctrlKey || metaKey) return;
+    if (key === 'ArrowLeft') turn(-1);
+    if (key === 'ArrowRight') turn(1);
+  });
+  addEventListener('resize', () => {
+    if (dialog.open) fillScreen(body);
+  });
   find('bench-close', HTMLButtonElement).addEventListener('click', () => dialog.close());
 
   return (ref) => {
@@ -79,8 +89,8 @@ export const benchDialog = ({ now, unit }: AppContext): ((ref: CornerRef) => voi
       0,
       cornersOf(now().project).findIndex((other) => sameCorner(other, ref)),
     );
-    show();
     dialog.showModal();
+    show();
     void stayAwake();
   };
 };
