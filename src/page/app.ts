@@ -6,6 +6,7 @@ import type { Notation } from '../units/notation.ts';
 import { quote } from '../units/quote.ts';
 import { find, setText } from './browser/dom.ts';
 import { files } from './browser/files.ts';
+import { inPauses } from './browser/inPauses.ts';
 import { keepFocus } from './browser/keepFocus.ts';
 import { storedPlan, storePlan } from './browser/storage.ts';
 import { controls } from './controls/controls.ts';
@@ -168,9 +169,12 @@ export const startApp = (): void => {
     const { top, bottom } = hosts.corner.getBoundingClientRect();
     if (top > innerHeight * 0.6 || bottom < innerHeight * 0.2) hosts.tools.scrollIntoView();
   };
+  const drawCorner = cornerView(
+    hosts.corner,
+    handActions({ session: () => session, go, announce, clear: said.clear }),
+  );
   const views = [
     cabinetView(find('cabinet', HTMLElement), { select }),
-    cornerView(hosts.corner, handActions({ session: () => session, go, announce, clear: said.clear })),
     familyView(find('family', HTMLElement), { select }),
     controls(find('which', HTMLElement), hosts.tools, find('controls', HTMLElement), {
       select,
@@ -247,6 +251,12 @@ export const startApp = (): void => {
   const redoButton = find('redo', HTMLButtonElement);
   const advice = find('advice', HTMLElement);
   const show = (): void => {
+    drawCorner({ ...viewStateOf(session), room });
+    // While a hand moves a line, all else follows when there is time for it.
+    if (session.dragging === undefined) follow.now();
+    else follow.later();
+  };
+  const follow = inPauses(() => {
     const shown = viewStateOf(session);
     const { corner, now } = shown;
     if (document.activeElement !== title) title.value = now.project.name;
@@ -267,7 +277,7 @@ export const startApp = (): void => {
     showText();
     refocus();
     sheets.update();
-  };
+  });
 
   let room: Room = { cabinet: 0, corner: 0, letters: 1 };
   const measure = (): void => {

@@ -14,13 +14,21 @@ export interface Edit {
  * A plan's text with some changes, YAML or JSON; it must be valid. Comments, order and spelling of all else are kept.
  */
 export const editPlan = (text: string, edits: readonly Edit[]): string => {
-  const document = parseDocument(text);
+  const document = documentOf(text);
   for (const { at, value } of edits) {
     ownEveryNode(document, at);
     if (value === undefined) removeAt(document, at);
     else setAt(document, at, value);
   }
   return finish(document, text);
+};
+
+let last: { readonly text: string; readonly document: Document } | undefined;
+
+/** A copy of a text's document. The last one is remembered, as every move of a drag edits the same text. */
+const documentOf = (text: string): Document => {
+  if (last?.text !== text) last = { text, document: parseDocument(text) };
+  return last.document.clone();
 };
 
 const finish = (document: Document, before: string): string =>
