@@ -16,17 +16,17 @@ export const listCorner = (
   text: string,
   unit: Unit,
 ): Edit[] => {
-  const edits = listEdits(placeOfTails(ref), widths, unit);
   const { halfPin } = listedValues(roundWidths(widths, unit), unit);
+  const back = backOf(ref, specs);
+  const isSame =
+    back === undefined || String(backValue(back, 'halfPin', unit)) === [...new Set(halfPin)].join();
   return [
-    ...edits,
-    ...inheritedHalfPins(ref, specs, text, unit).filter(
-      ({ value }) => String(value) !== [...new Set(halfPin)].join(),
-    ),
+    ...listEdits(placeOfTails(ref), widths, unit),
+    ...(isSame ? [] : keepBacks(specs, writtenPlan(text), [ref.index], 'halfPin', unit)),
   ];
 };
 
-/** Edits that take a front corner's half pins from it, and what lets the back corners keep what they inherit. */
+/** Edits of a front corner, and what lets the back corners keep the half pins that they inherit from it. */
 export const keepHalfPins = (
   ref: CornerRef,
   edits: Edit[],
@@ -34,16 +34,14 @@ export const keepHalfPins = (
   text: string,
   unit: Unit,
 ): Edit[] => {
-  const [kept] = inheritedHalfPins(ref, specs, text, unit);
-  if (kept === undefined || ref.of === 'joint') return edits;
+  const back = backOf(ref, specs);
   const after = readPlan(editPlan(text, edits));
-  const spec = after.ok ? after.plan.drawers[ref.index] : undefined;
-  const isSame = spec !== undefined && String(backValue(spec, 'halfPin', unit)) === String(kept.value);
-  return isSame ? edits : [...edits, kept];
+  const then = after.ok ? backOf(ref, after.plan.drawers) : undefined;
+  if (back === undefined || then === undefined) return edits;
+  const isSame = String(backValue(back, 'halfPin', unit)) === String(backValue(then, 'halfPin', unit));
+  return isSame ? edits : [...edits, ...keepBacks(specs, writtenPlan(text), [ref.index], 'halfPin', unit)];
 };
 
-/** The half pins that a drawer's back corners inherit from its front; none of a corner that leaves them nothing. */
-const inheritedHalfPins = (ref: CornerRef, specs: readonly DrawerSpec[], text: string, unit: Unit): Edit[] =>
-  ref.of === 'drawer' && ref.end === 'front'
-    ? keepBacks(specs, writtenPlan(text), [ref.index], 'halfPin', unit)
-    : [];
+/** The drawer whose back corners may inherit from a corner; none where it is no front. */
+const backOf = (ref: CornerRef, specs: readonly DrawerSpec[]): DrawerSpec | undefined =>
+  ref.of === 'drawer' && ref.end === 'front' ? specs[ref.index] : undefined;
