@@ -18,7 +18,6 @@ import { textPanel } from './dialogs/textPanel.ts';
 import { adjust } from './model/adjust.ts';
 import { duplicate, remove, rename, setCount } from './model/drawers.ts';
 import type { EditedCorner } from './model/editedCorner.ts';
-import { editPlan } from './model/editPlan.ts';
 import {
   makeEven,
   mirrorTails,
@@ -49,6 +48,7 @@ import { type Snapshot, snapshot } from './model/snapshot.ts';
 import type { AppContext } from './model/viewState.ts';
 import { cabinetView } from './overview/cabinetView.ts';
 import { familyView } from './overview/familyView.ts';
+import { editPlan } from './text/editPlan.ts';
 
 /** Defined by the build: the plan that a first visitor sees. */
 declare const HALFPIN_EXAMPLE: string;
@@ -119,7 +119,8 @@ export const startApp = (): void => {
     openPlan: (given, name) => {
       const reading = readProject(given);
       if (reading.ok) {
-        const text = typeof given === 'string' ? given : new TextDecoder().decode(given);
+        const text =
+          typeof given === 'string' ? given : new TextDecoder('utf-8', { ignoreBOM: true }).decode(given);
         said.clear();
         welcome.hidden = true;
         const next = commit(session, { source: { text, locks: {} }, project: reading.value });

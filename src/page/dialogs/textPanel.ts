@@ -4,6 +4,7 @@ import { readProject } from '../../project/readProject.ts';
 import { sentence } from '../../units/complaint.ts';
 import { find } from '../browser/dom.ts';
 import type { AppContext } from '../model/viewState.ts';
+import { retype } from '../text/retype.ts';
 
 /** The most complaints that are shown: later ones often follow from the first. */
 const MOST_LINES = 8;
@@ -28,16 +29,17 @@ export const textPanel = (page: Pick<AppContext, 'now'>, write: (text: string) =
   };
 
   area.addEventListener('input', () => {
-    const reading = readProject(area.value);
+    const text = retype(page.now().source.text, area.value);
+    const reading = readProject(text);
     if (reading.ok) {
       say([]);
-      write(area.value);
+      write(text);
     } else say(reading.complaints.map(lineOf));
   });
 
   const show = (): void => {
     const { text } = page.now().source;
-    if (!panel.open || document.activeElement === area || area.value === text) return;
+    if (!panel.open || document.activeElement === area || retype(text, area.value) === text) return;
     area.value = text;
     say([]);
   };

@@ -1,8 +1,8 @@
 import { type Result, refuse } from '../../units/complaint.ts';
 import { nameKey } from '../../units/name.ts';
 import { say } from '../../units/phrase.ts';
+import { copyItem, editPlan, type PlanValue } from '../text/editPlan.ts';
 import type { EditedCorner } from './editedCorner.ts';
-import { copyItem, editPlan, type PlanValue } from './editPlan.ts';
 import { type Snapshot, snapshot } from './snapshot.ts';
 
 const listOf = ({ ref }: EditedCorner): 'drawers' | 'joints' => (ref.of === 'drawer' ? 'drawers' : 'joints');

@@ -1,8 +1,8 @@
 import type { Complaint, Result } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
+import { type Edit, editPlan } from '../text/editPlan.ts';
 import { stepTowards } from './bisect.ts';
 import { cornerKey, type EditedCorner } from './editedCorner.ts';
-import { type Edit, editPlan } from './editPlan.ts';
 import { listEdits, stepOf } from './planNumber.ts';
 import { locksOf, type PlanSource, type Snapshot, snapshot, withLocks } from './snapshot.ts';
 import {

@@ -1,6 +1,6 @@
 import type { Place } from '../../units/complaint.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
-import type { Edit } from './editPlan.ts';
+import type { Edit } from '../text/editPlan.ts';
 import { isTail, type TipWidths } from './widths.ts';
 
 /** The step of the arrow keys and of dragging, in mm: a tenth of a millimetre, or 1/64 inch. */

@@ -25,7 +25,7 @@ const made = (result: Result<Snapshot>): Snapshot => {
 describe('adjust', () => {
   it('changes a shared measure for every drawer, or for one', () => {
     const all = made(change(chest, 'lap', 4));
-    expect(all.source.text).toContain('joint: {slope: "1:7", pin: 5, halfPin: 6, lap: 4}');
+    expect(all.source.text).toContain('joint:  {slope: "1:7", pin: 5, halfPin: 6, lap: 4}');
     expect(all.project.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([4, 4, 4, 4, 4, 4]);
     const one = made(change(chest, 'lap', 4, 'drawer'));
     expect(one.project.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([4, 5, 5, 5, 5, 5]);
@@ -51,7 +51,7 @@ describe('adjust', () => {
     const now = snapshotOf(text);
     const steeper = made(change(now, 'slope', 5, 'set', BACK));
     expect(steeper.source.text).toContain('back: {drop: 4, joint: {slope: "1:5"}}');
-    expect(steeper.source.text).toContain('joint: {slope: "1:7"');
+    expect(steeper.source.text).toContain('joint:  {slope: "1:7"');
   });
 
   it('changes a corner that belongs to no drawer', () => {
