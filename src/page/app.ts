@@ -1,7 +1,7 @@
 import { html, render } from 'lit-html';
 import { formatPlanComplaint } from '../plan/read/planComplaint.ts';
 import { readProject } from '../project/readProject.ts';
-import { accept, type Complaint, type Result, sentence } from '../units/complaint.ts';
+import { type Complaint, type Result, sentence } from '../units/complaint.ts';
 import { formatLength } from '../units/formatLength.ts';
 import type { Notation } from '../units/notation.ts';
 import { quote } from '../units/quote.ts';
@@ -56,9 +56,9 @@ declare const HALFPIN_EXAMPLE: string;
 /** The plan of the last visit, or the example. */
 const firstSnapshot = (): Snapshot => {
   const before = storedPlan();
-  const last = before && snapshot(before);
+  const last = before === undefined ? undefined : snapshot(before);
   if (last?.ok) return last.value;
-  const example = snapshot({ text: HALFPIN_EXAMPLE, locks: {} });
+  const example = snapshot(HALFPIN_EXAMPLE);
   if (!example.ok) throw new Error('The example is no plan');
   return example.value;
 };
@@ -81,7 +81,7 @@ export const startApp = (): void => {
   const storeNow = (): void => {
     clearTimeout(storing);
     storing = undefined;
-    if (storePlan(session.now.source) || storesNothing) return;
+    if (storePlan(session.now.text) || storesNothing) return;
     storesNothing = true;
     said.show({
       kind: 'note',
@@ -112,7 +112,7 @@ export const startApp = (): void => {
   };
 
   const welcome = find('welcome', HTMLElement);
-  welcome.hidden = session.now.source.text !== HALFPIN_EXAMPLE;
+  welcome.hidden = session.now.text !== HALFPIN_EXAMPLE;
   const page: AppContext = {
     now: () => session.now,
     unit,
@@ -123,7 +123,7 @@ export const startApp = (): void => {
           typeof given === 'string' ? given : new TextDecoder('utf-8', { ignoreBOM: true }).decode(given);
         said.clear();
         welcome.hidden = true;
-        const next = commit(session, { source: { text, locks: {} }, project: reading.value });
+        const next = commit(session, { text, project: reading.value });
         go({ ...next, selected: startSession(next.now).selected });
       } else
         said.show({
@@ -166,7 +166,7 @@ export const startApp = (): void => {
       even: () => tryIt(makeEven),
       choose: () => tryIt((now, corner) => setTailCount(now, corner, undefined)),
       mirror: () => tryIt(mirrorTails),
-      lock: (i) => tryIt((now, corner) => accept(toggleLock(now, corner, i))),
+      lock: (i) => tryIt((now, corner) => toggleLock(now, corner, i)),
       width: (i, value) => tryIt((now, corner) => typeWidth(now, corner, i, value)),
       measure: (quantity, value) =>
         tryIt((now, corner) => adjust(now, corner, quantity, value, session.scope)),
@@ -185,14 +185,12 @@ export const startApp = (): void => {
   const title = find('title', HTMLInputElement);
   title.addEventListener('change', () => {
     const name = title.value;
-    tryIt(({ source }) =>
-      snapshot({ ...source, text: editPlan(source.text, [{ at: ['name'], value: name }]) }),
-    );
+    tryIt(({ text }) => snapshot(editPlan(text, [{ at: ['name'], value: name }])));
     title.value = session.now.project.name;
   });
 
   const showText = textPanel(page, (text) => {
-    const made = snapshot({ text, locks: {} });
+    const made = snapshot(text);
     if (made.ok) go(amend(session, made.value));
   });
   const openExport = exportDialog(page);

@@ -2,7 +2,7 @@
 export const STARTER_NOTES: readonly RegExp[] = [
   /^ {2}# tails: \d.*$/mu,
   /^ {2}# graded: .*$/mu,
-  /^ {2}# tails: \[.*\n {2}# pins: .*$/mu,
+  /^ {2}# tails: \[.*\n {2}# pins: .*\n {2}# locked: .*$/mu,
   /^ {2}# joint: .*$/mu,
   /^# climate: .*$/mu,
   /^# woods:\n# {3}My wood: .*\n# {3}My other wood: .*$/mu,

@@ -41,7 +41,7 @@ export const files = ({ now, unit, openPlan, say }: AppContext) => {
   });
 
   const copyLink = async (): Promise<void> => {
-    history.replaceState(null, '', `#${await linkOf(now().source.text)}`);
+    history.replaceState(null, '', `#${await linkOf(now().text)}`);
     try {
       await navigator.clipboard.writeText(location.href);
       say({ kind: 'note', title: 'A link that holds the whole plan has been copied.' });
@@ -54,7 +54,10 @@ export const files = ({ now, unit, openPlan, say }: AppContext) => {
     const bytes = await planInLink(location.hash);
     if (bytes === null)
       say({ kind: 'stop', title: 'The plan in this link is damaged; your open plan is unchanged.' });
-    else if (bytes !== undefined && new TextDecoder().decode(bytes) !== now().source.text)
+    else if (
+      bytes !== undefined &&
+      new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes) !== now().text
+    )
       openPlan(bytes, 'link');
   };
   addEventListener('hashchange', () => void openLink());
@@ -64,7 +67,7 @@ export const files = ({ now, unit, openPlan, say }: AppContext) => {
 
   return {
     open: () => chooser.click(),
-    save: () => saveFile(now().project.name, '.yaml', 'application/yaml', [now().source.text]),
+    save: () => saveFile(now().project.name, '.yaml', 'application/yaml', [now().text]),
     fresh: () => begin(unit()),
     'fresh-mm': () => begin('mm'),
     'fresh-in': () => begin('in'),

@@ -29,7 +29,7 @@ export const textPanel = (page: Pick<AppContext, 'now'>, write: (text: string) =
   };
 
   area.addEventListener('input', () => {
-    const text = retype(page.now().source.text, area.value);
+    const text = retype(page.now().text, area.value);
     const reading = readProject(text);
     if (reading.ok) {
       say([]);
@@ -38,7 +38,7 @@ export const textPanel = (page: Pick<AppContext, 'now'>, write: (text: string) =
   });
 
   const show = (): void => {
-    const { text } = page.now().source;
+    const { text } = page.now();
     if (!panel.open || document.activeElement === area || retype(text, area.value) === text) return;
     area.value = text;
     say([]);

@@ -4,18 +4,21 @@ import { withDefaults } from '../../joint/defaults.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { readPlan } from '../../plan/readPlan.ts';
+import type { Project } from '../../project/project.ts';
 import type { Cutter } from '../../router/limits/cutter.ts';
 import { withCutter } from '../../router/limits/fitToCutter.ts';
-import type { Place, Result } from '../../units/complaint.ts';
+import { accept, type Complaint, type Place, type Result, refuse } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
+import { say } from '../../units/phrase.ts';
+import { quote } from '../../units/quote.ts';
 import { type Edit, editPlan, type PlanValue } from '../text/editPlan.ts';
 import { stepTowards } from './bisect.ts';
-import type { EditedCorner } from './editedCorner.ts';
+import { cornerOf, cornersOf, type EditedCorner } from './editedCorner.ts';
 import type { Moved } from './edits.ts';
 import { listEdits, planNumber, stepOf } from './planNumber.ts';
 import type { Quantity } from './quantities.ts';
-import { locksOf, type PlanSource, type Snapshot, snapshot } from './snapshot.ts';
-import { fill, type TipWidths, total } from './widths.ts';
+import { type Snapshot, snapshot } from './snapshot.ts';
+import { allLocked, fill, type Locked, lockedIn, type TipWidths, total, widthsOf } from './widths.ts';
 
 /** The drawers for which a shared measure is changed: all without a value of their own, or this one only. */
 export type Scope = 'set' | 'drawer';
@@ -47,18 +50,33 @@ export const adjust = (
   value: number,
   scope: Scope,
 ): Result<Snapshot> => {
-  const at = placeOf(now.source.text, corner, quantity, scope);
-  return adjustAt(now.source, [{ at, value: written(quantity, value, now) }]);
+  const at = placeOf(now.text, corner, quantity, scope);
+  return adjustAt(now, [{ at, value: written(quantity, value, now) }]);
 };
 
-const adjustAt = (source: PlanSource, edits: readonly Edit[]): Result<Snapshot> => {
-  const changed = { ...source, text: editPlan(source.text, edits) };
-  const made = snapshot(changed);
-  if (made.ok) return made;
-  const reading = readPlan(changed.text);
-  const refit = reading.ok ? refitEdits(reading.plan, changed) : [];
-  return refit.length === 0 ? made : snapshot({ ...changed, text: editPlan(changed.text, refit) });
+const adjustAt = (now: Snapshot, edits: readonly Edit[]): Result<Snapshot> => {
+  const text = editPlan(now.text, edits);
+  const made = snapshot(text);
+  if (made.ok && locksHold(now.project, made.value.project)) return made;
+  const reading = readPlan(text);
+  const refit = reading.ok ? refitEdits(reading.plan) : accept([]);
+  if (!refit.ok) return refit;
+  if (refit.value.length === 0) return made;
+  const refitted = snapshot(editPlan(text, refit.value));
+  return refitted.ok || !reading.ok ? refitted : refuse(...refitted.complaints, ...locksOf(reading.plan));
 };
+
+/** Whether every locked width is as it was. */
+const locksHold = (before: Project, after: Project): boolean =>
+  cornersOf(before).every((ref) => {
+    const corner = cornerOf(before, ref);
+    if (corner === undefined || corner.locked.size === 0) return true;
+    const now = cornerOf(after, ref);
+    const widths = now === undefined ? [] : widthsOf(now.joint);
+    return widthsOf(corner.joint).every(
+      (width, i) => !corner.locked.has(i) || Math.abs(width - (widths[i] ?? 0)) < 1e-6,
+    );
+  });
 
 /** Moves a measure towards a value, as far as the set can be made. */
 export const dragQuantity = (
@@ -77,23 +95,20 @@ export const dragQuantity = (
 
 interface Wish {
   readonly at: Place;
-  readonly key: string;
+  readonly name: string;
   readonly spec: JointSpec;
 }
 
 const wishesOf = ({ drawers, joints }: Plan): Wish[] => [
   ...drawers.flatMap((spec, i): Wish[] => {
     const { height, backHeight } = sizesOf(spec);
+    const { name } = spec;
     return [
-      { at: ['drawers', i, 'joint'], key: `front ${spec.name}`, spec: frontJointSpec(spec, height) },
-      {
-        at: ['drawers', i, 'back', 'joint'],
-        key: `back ${spec.name}`,
-        spec: backJointSpec(spec, backHeight),
-      },
+      { at: ['drawers', i, 'joint'], name, spec: frontJointSpec(spec, height) },
+      { at: ['drawers', i, 'back', 'joint'], name: `${name}, back`, spec: backJointSpec(spec, backHeight) },
     ];
   }),
-  ...joints.map(({ name, spec }, i) => ({ at: ['joints', i], key: `joint ${name}`, spec })),
+  ...joints.map(({ name, spec }, i) => ({ at: ['joints', i], name, spec })),
 ];
 
 const wishedWidths = (wish: JointSpec, cutter: Cutter | undefined): TipWidths | undefined => {
@@ -104,11 +119,35 @@ const wishedWidths = (wish: JointSpec, cutter: Cutter | undefined): TipWidths | 
   return [halfPin.lower, ...inner, halfPin.upper];
 };
 
-/** The edits that scale listed tails to the changed widths of their boards. */
-const refitEdits = (plan: Plan, source: PlanSource): Edit[] =>
-  wishesOf(plan).flatMap(({ at, key, spec }) => {
-    const widths = wishedWidths(spec, plan.cutting?.cutter);
-    if (widths === undefined || Math.abs(total(widths) - spec.width) < 1e-6) return [];
-    const filled = fill(widths, locksOf(source, key), spec.width);
-    return filled.ok ? listEdits(at, filled.value, unitOf(plan.units)) : [];
+/** A corner whose listed widths do not fill its board any more. */
+interface Misfit extends Wish {
+  readonly widths: TipWidths;
+  readonly locked: Locked;
+}
+
+const misfitsOf = (plan: Plan): Misfit[] =>
+  wishesOf(plan).flatMap((wish) => {
+    const widths = wishedWidths(wish.spec, plan.cutting?.cutter);
+    if (widths === undefined || Math.abs(total(widths) - wish.spec.width) < 1e-6) return [];
+    return [{ ...wish, widths, locked: lockedIn(wish.spec.spacing) }];
   });
+
+/** The edits that scale listed tails to the changed widths of their boards, all but locked ones. */
+const refitEdits = (plan: Plan): Result<Edit[]> => {
+  const unit = unitOf(plan.units);
+  const edits = misfitsOf(plan).map(({ at, name, spec, widths, locked }): Result<Edit[]> => {
+    const filled = fill(widths, locked, spec.width);
+    return filled.ok
+      ? accept(listEdits(at, filled.value, unit, locked, widths))
+      : refuse(...ofCorner(name, filled.complaints));
+  });
+  const wrong = edits.flatMap((each) => (each.ok ? [] : each.complaints));
+  return wrong.length > 0 ? refuse(...wrong) : accept(edits.flatMap((each) => (each.ok ? each.value : [])));
+};
+
+/** What stands in the way, where widths that do not fill their boards cannot be scaled. */
+const locksOf = (plan: Plan): Complaint[] =>
+  misfitsOf(plan).flatMap(({ name, widths, locked }) => ofCorner(name, allLocked(widths, locked)));
+
+const ofCorner = (name: string, complaints: readonly Complaint[]): Complaint[] =>
+  complaints.map((complaint) => ({ ...complaint, says: say`${quote(name)}: ${complaint.says}` }));

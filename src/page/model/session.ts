@@ -2,12 +2,12 @@ import type { Project } from '../../project/project.ts';
 import type { Result } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
 import type { Scope } from './adjust.ts';
-import { type CornerRef, cornerKey, cornerOf, type EditedCorner } from './editedCorner.ts';
+import { type CornerRef, cornerOf, type EditedCorner } from './editedCorner.ts';
 import type { Moved } from './edits.ts';
 import type { Handle } from './handles.ts';
 import { back, forward, type History, push, startHistory } from './history.ts';
 import { stepOf } from './planNumber.ts';
-import { locksOf, type PlanSource, type Snapshot, snapshot } from './snapshot.ts';
+import { type Snapshot, snapshot } from './snapshot.ts';
 import type { ViewState } from './viewState.ts';
 
 /** A drag in progress: its start, and how far it has come. */
@@ -23,7 +23,7 @@ interface DragState {
 
 /** The state of the editor: the plan, its history, the selection, and a drag in progress. */
 export interface Session {
-  readonly history: History<PlanSource>;
+  readonly history: History<string>;
   readonly now: Snapshot;
   readonly selected: CornerRef;
   readonly scope: Scope;
@@ -31,14 +31,14 @@ export interface Session {
   /** The last move by keys, where it reached a limit. */
   readonly stopped?: NonNullable<ViewState['moving']>;
   /** The result of typing in the plan's text, while nothing else has been changed since. */
-  readonly typed?: PlanSource;
+  readonly typed?: string;
 }
 
 const FIRST_DRAWER: CornerRef = { of: 'drawer', index: 0, end: 'front' };
 const FIRST_JOINT: CornerRef = { of: 'joint', index: 0 };
 
 export const startSession = (now: Snapshot): Session => ({
-  history: startHistory(now.source),
+  history: startHistory(now.text),
   now,
   selected: firstCorner(now.project),
   scope: 'set',
@@ -61,7 +61,7 @@ export const viewStateOf = (session: Session): ViewState => {
   return {
     now,
     corner,
-    locked: locksOf(now.source, cornerKey(corner)),
+    locked: corner.locked,
     scope,
     ...(moving && { moving }),
   };
@@ -77,8 +77,8 @@ export const selectCorner = (session: Session, selected: CornerRef): Session => 
 /** Adds the result of an edit to the history. */
 export const commit = (session: Session, next: Snapshot): Session => {
   const rest = atRest(session);
-  const same = next.source === session.now.source;
-  return same ? rest : { ...rest, now: next, history: push(session.history, next.source) };
+  const same = next.text === session.now.text;
+  return same ? rest : { ...rest, now: next, history: push(session.history, next.text) };
 };
 
 /**
@@ -86,14 +86,14 @@ export const commit = (session: Session, next: Snapshot): Session => {
  */
 export const amend = (session: Session, next: Snapshot): Session => {
   const { typed } = session;
-  if (typed !== undefined && typed === session.now.source)
+  if (typed !== undefined && typed === session.now.text)
     return {
       ...session,
       now: next,
-      history: { ...session.history, present: next.source },
-      typed: next.source,
+      history: { ...session.history, present: next.text },
+      typed: next.text,
     };
-  return { ...commit(session, next), typed: next.source };
+  return { ...commit(session, next), typed: next.text };
 };
 
 export const attempt = (
@@ -104,7 +104,7 @@ export const attempt = (
   return result.ok ? { ok: true, value: commit(session, result.value) } : result;
 };
 
-const goTo = (session: Session, history: History<PlanSource>): Session => {
+const goTo = (session: Session, history: History<string>): Session => {
   if (history === session.history) return session;
   const made = snapshot(history.present);
   // What has been laid out before can be laid out again.

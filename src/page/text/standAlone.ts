@@ -57,8 +57,10 @@ const handOn = (text: string, document: Document, at: Place): string | undefined
   const from = text.lastIndexOf(name, target.range?.[0]);
   const [start, end] = alias.range ?? [0, 0];
   const blank = text[from + name.length] === ' ' ? 1 : 0;
+  // What is inside the change goes with it.
+  const stays = !inside || from < inside[0];
   return spliced(text, [
-    { from, to: from + name.length + blank, put: '' },
+    { from, to: stays ? from + name.length + blank : from, put: '' },
     { from: start, to: end, put: `${name} ${value}` },
   ]);
 };

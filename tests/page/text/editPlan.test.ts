@@ -53,6 +53,9 @@ describe('editPlan', () => {
   it('gives what is repeated to the first that repeats it, where the one that all repeat changes', () => {
     expect(set('a: &p 5 # five\nb: *p\nc: *p\n', ['a'], 6)).toBe('a: 6 # five\nb: &p 5\nc: *p\n');
     expect(set('a: {b: &p {c: 1}}\nd: *p\n', ['a'], undefined)).toBe('d: &p {c: 1}\n');
+    expect(set('a: {b: &p 1, c: &q {d: *p}}\ne: *q\nf: *p\n', ['a'], 0)).toBe(
+      'a: 0\ne: &q {d: 1}\nf: &p 1\n',
+    );
     expect(parse(set('a: &l [&t 12, *t]\nb: *l\n', ['a'], [13, 12]))).toEqual({ a: [13, 12], b: [12, 12] });
   });
 

@@ -121,7 +121,9 @@ const anyChange = fc
     const groups = [[], ...placesIn(root).filter((at) => isGroup(valueAt(root, at)))];
     const places = isNew ? groups.map((at) => [...at, 'new']) : placesIn(root);
     const at = places[pick % places.length] ?? [];
-    return { text, root, at, value: value as PlanValue | undefined };
+    // The page puts nothing in the place of a drawer.
+    const put = typeof at.at(-1) === 'number' ? undefined : (value as PlanValue | undefined);
+    return { text, root, at, value: put };
   });
 
 const repeats = (text: string): boolean => /[&*]n\d/u.test(text);

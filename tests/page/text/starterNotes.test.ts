@@ -54,7 +54,7 @@ describe.each(['mm', 'in'] as const)('the notes of the starter plan in %s', (uni
     const start = snapshotOf(starterPlan(unit));
     const made = edit(start, cornerIn(start, ref));
     if (!made.ok) throw new Error('refused');
-    const { text } = made.value.source;
+    const { text } = made.value;
     expect(text).not.toBe(starterPlan(unit));
     for (const note of STARTER_NOTES) {
       expect(text).toMatch(note);
