@@ -7,13 +7,18 @@ import type { Notation } from '../units/notation.ts';
 import { quote } from '../units/quote.ts';
 import { find, setText } from './browser/dom.ts';
 import { files } from './browser/files.ts';
-import { storedPlan, storePlan } from './browser/storage.ts';
+import { keepPlan } from './browser/keptPlans.ts';
+import { storedPlan } from './browser/storage.ts';
+import { storing } from './browser/storing.ts';
 import { controls } from './controls/controls.ts';
+import { leaveField } from './controls/leaveField.ts';
 import { cornerView } from './corner/cornerView.ts';
 import { benchDialog } from './dialogs/benchDialog.ts';
 import { exportDialog } from './dialogs/exportDialog.ts';
+import { keptDialog } from './dialogs/keptDialog.ts';
 import { licencesDialog } from './dialogs/licencesDialog.ts';
 import { messages } from './dialogs/messages.ts';
+import { otherTab } from './dialogs/otherTab.ts';
 import { textPanel } from './dialogs/textPanel.ts';
 import { adjust } from './model/adjust.ts';
 import { duplicate, remove, rename, setCount } from './model/drawers.ts';
@@ -70,29 +75,26 @@ export const startApp = (): void => {
 
   const said = messages(find('messages', HTMLElement));
   const spoken = find('spoken', HTMLElement);
+  // What was typed last, where it was refused.
+  let refused: readonly Complaint[] = [];
   const refuse = (complaints: readonly Complaint[]): void => {
     const [first, ...more] = complaints.map((complaint) => sentence(complaint, unit()));
+    refused = complaints;
     if (first !== undefined) said.show({ kind: 'stop', title: first, lines: more });
   };
 
-  // The plan is stored a moment after a change, so that dragging is not delayed.
-  let storing: ReturnType<typeof setTimeout> | undefined;
-  let storesNothing = false;
-  const storeNow = (): void => {
-    clearTimeout(storing);
-    storing = undefined;
-    if (storePlan(session.now.text) || storesNothing) return;
-    storesNothing = true;
-    said.show({
-      kind: 'note',
-      title:
-        'This browser does not keep your plan: its storage is full or switched off. Save the plan as a file before you leave.',
-    });
-  };
+  find('save', HTMLButtonElement).addEventListener('pointerdown', () => {
+    refused = [];
+  });
+  const stored = storing(
+    () => session.now.text,
+    () => keepOther(),
+    said.show,
+  );
 
   const go = (next: Session): void => {
     if (next.now !== session.now) {
-      storing ??= setTimeout(storeNow, 400);
+      stored.soon();
       // An address with another plan would open that one again.
       if (location.hash.startsWith('#plan=')) history.replaceState(null, '', '#');
     }
@@ -103,6 +105,7 @@ export const startApp = (): void => {
   const tryIt = (edit: (now: Snapshot, corner: EditedCorner) => Result<Snapshot>): void => {
     const result = attempt(session, edit);
     if (result.ok) {
+      refused = [];
       said.clear();
       go(result.value);
     } else {
@@ -123,6 +126,7 @@ export const startApp = (): void => {
           typeof given === 'string' ? given : new TextDecoder('utf-8', { ignoreBOM: true }).decode(given);
         said.clear();
         welcome.hidden = true;
+        if (text !== session.now.text) void keepPlan(session.now.text, session.now.project.name);
         const next = commit(session, { text, project: reading.value });
         go({ ...next, selected: startSession(next.now).selected });
       } else
@@ -135,7 +139,16 @@ export const startApp = (): void => {
     },
     say: said.show,
     refuse,
+    settle: () => {
+      if (document.activeElement instanceof HTMLInputElement) refused = [];
+      leaveField();
+      const wrong = [...refused.map((complaint) => sentence(complaint, unit())), ...plan.wrong()];
+      refused = [];
+      return wrong;
+    },
+    saved: stored.saved,
   };
+  const keepOther = otherTab(page, stored.now);
 
   const drawing = find('drawing', HTMLElement);
   const select = (selected: Session['selected']): void => {
@@ -189,7 +202,7 @@ export const startApp = (): void => {
     title.value = session.now.project.name;
   });
 
-  const showText = textPanel(page, (text) => {
+  const plan = textPanel(page, (text) => {
     const made = snapshot(text);
     if (made.ok) go(amend(session, made.value));
   });
@@ -200,6 +213,7 @@ export const startApp = (): void => {
     redo: () => go(redo(session)),
     take: openExport,
     bench: () => openBench(selectedCorner(session).ref),
+    kept: keptDialog(page),
     licences: licencesDialog(),
     ...files(page),
   };
@@ -218,7 +232,11 @@ export const startApp = (): void => {
     setText(names.corner, corner.name);
     setText(names.ends, corner.ref.of === 'joint' ? 'single corner' : `${corner.ref.end} corners`);
     const { length } = now.project.set.drawers;
-    hosts.cabinet.hidden = length === 0;
+    if (hosts.cabinet.hidden !== (length === 0)) {
+      hosts.cabinet.hidden = length === 0;
+      // What is hidden has no width.
+      room = rooms();
+    }
     setText(familyTitle, length === 0 ? 'Corners' : 'Corners side by side');
     undoButton.disabled = session.history.past.length === 0;
     redoButton.disabled = session.history.future.length === 0;
@@ -227,12 +245,13 @@ export const startApp = (): void => {
       advice,
     );
     for (const view of views) view({ ...shown, room });
-    showText();
+    plan.show();
   };
 
-  let room = { cabinet: 0, corner: 0 };
+  const rooms = () => ({ cabinet: hosts.cabinet.clientWidth, corner: hosts.corner.clientWidth });
+  let room = rooms();
   const measure = (): void => {
-    room = { cabinet: hosts.cabinet.clientWidth, corner: hosts.corner.clientWidth };
+    room = rooms();
     show();
   };
 
@@ -242,9 +261,6 @@ export const startApp = (): void => {
     if (act === undefined || document.querySelector('dialog[open]') !== null) return;
     event.preventDefault();
     act();
-  });
-  addEventListener('pagehide', () => {
-    if (storing !== undefined) storeNow();
   });
   new ResizeObserver(measure).observe(find('corner', HTMLElement));
   measure();

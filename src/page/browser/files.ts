@@ -10,7 +10,7 @@ import { linkOf, planInLink } from './link.ts';
 const MOST_READ = 100e6;
 
 /** Opens and saves plans, as files and as links. */
-export const files = ({ now, unit, openPlan, say }: AppContext) => {
+export const files = ({ now, unit, openPlan, say, settle, saved }: AppContext) => {
   const open = async (file: File): Promise<void> => {
     try {
       openPlan(new Uint8Array(await file.slice(0, MOST_READ).arrayBuffer()), file.name);
@@ -63,11 +63,23 @@ export const files = ({ now, unit, openPlan, say }: AppContext) => {
   addEventListener('hashchange', () => void openLink());
   void openLink();
 
+  const save = (): void => {
+    const wrong = settle();
+    saveFile(now().project.name, '.yaml', 'application/yaml', [now().text]);
+    saved();
+    if (wrong.length > 0)
+      say({
+        kind: 'stop',
+        title: 'The file holds the last valid plan: what you typed since could not be taken.',
+        lines: wrong,
+      });
+  };
+
   const begin = (unit: Notation): void => void openPlan(starterPlan(unitOf(unit)), 'a new plan');
 
   return {
     open: () => chooser.click(),
-    save: () => saveFile(now().project.name, '.yaml', 'application/yaml', [now().text]),
+    save,
     fresh: () => begin(unit()),
     'fresh-mm': () => begin('mm'),
     'fresh-in': () => begin('in'),

@@ -2,6 +2,7 @@ import type { Correction, PrinterError } from '../../paper/printerCorrection.ts'
 
 const KEY = 'halfpin';
 const PRINTERS_KEY = 'halfpin printers';
+const PROBE_KEY = 'halfpin probe';
 
 /** The text of the plan stored on an earlier visit; undefined where there is none, or the browser stores nothing. */
 export const storedPlan = (): string | undefined => {
@@ -16,6 +17,21 @@ const textIn = (stored: string | null): string | undefined => {
   const found: unknown = JSON.parse(stored ?? 'null');
   if (typeof found !== 'object' || found === null || !('text' in found)) return undefined;
   return typeof found.text === 'string' ? found.text : undefined;
+};
+
+/** The text of a plan that another tab has stored; undefined where it stored something else. */
+export const storedIn = ({ key, newValue }: StorageEvent): string | undefined =>
+  key === KEY ? textIn(newValue) : undefined;
+
+/** Whether this browser stores anything. */
+export const canStore = (): boolean => {
+  try {
+    localStorage.setItem(PROBE_KEY, '');
+    localStorage.removeItem(PROBE_KEY);
+    return true;
+  } catch {
+    return false;
+  }
 };
 
 /** Stores the plan for the next visit; false where the browser's storage is full or switched off. */

@@ -14,13 +14,22 @@ const lineOf = ({ line, complaint }: PlanComplaint): string => {
   return `Line ${line}: ${place}${sentence(complaint, 'mm')}`;
 };
 
+export interface TextPanel {
+  /** Shows the plan's text, unless it is being typed. */
+  readonly show: () => void;
+  /** What is wrong with what is typed. */
+  readonly wrong: () => readonly string[];
+}
+
 /** The plan's text, to be edited; while it is not valid, the drawings stay as they are. */
-export const textPanel = (page: Pick<AppContext, 'now'>, write: (text: string) => void) => {
+export const textPanel = (page: Pick<AppContext, 'now'>, write: (text: string) => void): TextPanel => {
+  let faults: readonly string[] = [];
   const panel = find('text-panel', HTMLDetailsElement);
   const area = find('text', HTMLTextAreaElement);
   const wrong = find('text-wrong', HTMLUListElement);
 
   const say = (lines: readonly string[]): void => {
+    faults = lines;
     render(
       lines.slice(0, MOST_LINES).map((line) => html`<li>${line}</li>`),
       wrong,
@@ -45,7 +54,7 @@ export const textPanel = (page: Pick<AppContext, 'now'>, write: (text: string) =
   };
   panel.addEventListener('toggle', show);
   area.addEventListener('blur', () => {
-    if (wrong.childElementCount === 0) show();
+    if (faults.length === 0) show();
   });
-  return show;
+  return { show, wrong: () => faults };
 };

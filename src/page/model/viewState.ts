@@ -40,4 +40,8 @@ export interface AppContext {
   readonly openPlan: (given: Uint8Array | string, name: string) => boolean;
   readonly say: (message: Message) => void;
   readonly refuse: (complaints: readonly Complaint[]) => void;
+  /** Takes what is still being typed; what is wrong with it, where it cannot be taken. */
+  readonly settle: () => readonly string[];
+  /** To be called when the plan has been saved as a file. */
+  readonly saved: () => void;
 }
