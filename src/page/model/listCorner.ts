@@ -1,29 +1,34 @@
 import type { DrawerSpec } from '../../drawer/drawerSpec.ts';
 import { readPlan } from '../../plan/readPlan.ts';
 import type { Unit } from '../../units/unit.ts';
+import { type Edit, editPlan } from '../text/editPlan.ts';
 import { type CornerRef, placeOfTails } from './editedCorner.ts';
-import { type Edit, editPlan } from './editPlan.ts';
 import { backValue, keepBacks } from './keepInherited.ts';
-import { listEdits, listedValues, roundWidths } from './planNumber.ts';
-import type { TipWidths } from './widths.ts';
+import { listEdits } from './planNumber.ts';
+import type { Locked, TipWidths } from './widths.ts';
 import { writtenPlan } from './writtenPlan.ts';
+
+/** Widths to be listed, which of them are locked, and those that were listed before, if any. */
+export interface Listing {
+  readonly widths: TipWidths;
+  readonly locked: Locked;
+  readonly before: TipWidths;
+}
 
 /** The edits that list a corner's widths, and leave the other corners of its drawer as they are. */
 export const listCorner = (
   ref: CornerRef,
-  widths: TipWidths,
+  { widths, locked, before }: Listing,
   specs: readonly DrawerSpec[],
   text: string,
   unit: Unit,
 ): Edit[] => {
-  const { halfPin } = listedValues(roundWidths(widths, unit), unit);
+  const edits = listEdits(placeOfTails(ref), widths, unit, locked, before);
+  const halfPin = edits.find(({ at }) => at.at(-1) === 'halfPin')?.value;
   const back = backOf(ref, specs);
   const isSame =
-    back === undefined || String(backValue(back, 'halfPin', unit)) === [...new Set(halfPin)].join();
-  return [
-    ...listEdits(placeOfTails(ref), widths, unit),
-    ...(isSame ? [] : keepBacks(specs, writtenPlan(text), [ref.index], 'halfPin', unit)),
-  ];
+    back === undefined || String(backValue(back, 'halfPin', unit)) === [...new Set([halfPin].flat())].join();
+  return isSame ? edits : [...edits, ...keepBacks(specs, writtenPlan(text), [ref.index], 'halfPin', unit)];
 };
 
 /** Edits of a front corner, and what lets the back corners keep the half pins that they inherit from it. */
