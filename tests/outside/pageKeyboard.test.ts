@@ -30,6 +30,7 @@ describe('the focus', () => {
     const by = async (name: string, ...keys: string[]): Promise<void> => {
       await button(page, name).focus();
       await press(page, ...(keys.length > 0 ? keys : ['Enter']));
+      await page.waitForFunction(() => document.querySelector('dialog[open]') === null);
       found.push(await focused(page));
     };
     await by('Remove tail 3');
