@@ -145,7 +145,7 @@ const replacement = (source: Source, node: Node, change: Change, sign?: number):
   const written: unknown = isAlias(node) ? node.toJS(document) : isScalar(node) ? node.value : undefined;
   if (!isTree(change) && change.value !== undefined && written !== undefined && same(written, change.value))
     return [];
-  if (isSeq(node) && Array.isArray(value) && node.items.length === value.length && !node.items.some(isNamed))
+  if (isSeq(node) && Array.isArray(value) && node.items.length === value.length && node.items.every(isOwn))
     return node.items.flatMap((item, i) =>
       isNode(item) ? replacement(source, item, { at: [], value: value[i] as PlanValue, same }) : [],
     );
@@ -160,8 +160,8 @@ const replacement = (source: Source, node: Node, change: Change, sign?: number):
   return [{ from, to: end, put: quotedAs(node, value, writeValue(value, style)) }];
 };
 
-/** Whether an item repeats another, or another may repeat it: their values depend on each other. */
-const isNamed = (item: unknown): boolean => isAlias(item) || (isScalar(item) && item.anchor !== undefined);
+/** Whether an item is a number or a word that neither repeats another nor may be repeated. */
+const isOwn = (item: unknown): boolean => isScalar(item) && item.anchor === undefined;
 
 /** The items of a list, each on a line of its own. */
 const onLines = ({ text, style }: Source, from: number, value: readonly Written[]): string =>

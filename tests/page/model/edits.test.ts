@@ -139,6 +139,18 @@ describe('locks', () => {
     expect(says(adjust(locked, corner, width, 34, FIRST_SCOPE))).toContain(`"Corner": ${tailTwo}`);
   });
 
+  it('hold in inches too, where a board becomes wider by less than lists may miss it by', () => {
+    const now = snapshotOf(
+      'units: in\njoints: [{name: A, kind: through, width: 3, tailBoard: 1/2, pinBoard: 1/2, tails: 3}]\n',
+    );
+    const locked = made(toggleLock(now, lone(now), 3));
+    const width = quantity(lone(locked), 'jointWidth');
+    if (width === undefined) throw new Error('no width');
+    const wider = made(adjust(locked, lone(locked), width, 3.02 * 25.4, 'set'));
+    expect(widths(wider)[3]).toBeCloseTo(widths(locked)[3] ?? 0, 4);
+    expect(widths(wider)[1]).toBeCloseTo((widths(locked)[1] ?? 0) + 0.01 * 25.4, 2);
+  });
+
   it('hold through every edit, or it is refused', () => {
     const quantities = ['jointWidth', 'tailBoard', 'slope', 'height', 'lap', 'grooveOffset', 'side', 'width'];
     const edit = fc.record({

@@ -8,6 +8,8 @@ import {
   type Node,
   parseDocument,
   parse as parseYaml,
+  type YAMLMap,
+  type YAMLSeq,
 } from 'yaml';
 import { editPlan, type PlanValue } from '../../../src/page/text/editPlan.ts';
 import type { Place } from '../../../src/units/complaint.ts';
@@ -47,10 +49,18 @@ const removedAt = (value: unknown, at: Place): Place => {
   return alone && outer.length > 0 ? removedAt(value, outer) : at;
 };
 
+/** Where the dash of an item is, which may have a line to itself. */
+const dashOf = (holder: YAMLMap | YAMLSeq, index: number): number | undefined => {
+  const token = holder.srcToken;
+  return token?.type === 'block-seq'
+    ? token.items[index]?.start.find(({ type }) => type === 'seq-item-ind')?.offset
+    : undefined;
+};
+
 /** The numbers of the lines on which the value at a place is written, its key, what repeats it, and a bracket or a comma beside it. */
 const linesOf = (text: string, at: Place): Set<number> => {
   const counter = new LineCounter();
-  const document = parseDocument(text, { lineCounter: counter });
+  const document = parseDocument(text, { lineCounter: counter, keepSourceTokens: true });
   const held = new Set<number>();
   const add = (from: number, to: number): void => {
     for (let line = counter.linePos(from).line; line <= counter.linePos(Math.max(from, to)).line; line++)
@@ -73,7 +83,8 @@ const linesOf = (text: string, at: Place): Set<number> => {
       const start = isPair(item) && isNode(item.key) ? item.key : value;
       const last = index < 0 ? items.at(-1) : item;
       const end = isPair(last) ? (last.value ?? last.key) : last;
-      if (index >= 0 && isNode(start) && isNode(end)) add(ranges(start)[0], ranges(end)[1]);
+      if (index >= 0 && isNode(start) && isNode(end))
+        add(dashOf(holder as YAMLMap | YAMLSeq, index) ?? ranges(start)[0], ranges(end)[1]);
       // Inside brackets a comma goes or comes beside it.
       if (holder.flow === true) {
         const before = items[(index < 0 ? items.length : index) - 1];
