@@ -323,7 +323,10 @@ const layoutOf = (
 /** A page that holds one drawing. */
 const alone = (drawing: Drawing): Placed[] => [{ drawing, at: IDENTITY }];
 
-/** Leading pages from drawings that each fill a page; drawn again when they are needed, so that they take no memory until then. */
+/** Leading pages from drawings that each fill a page. */
 const asLeading =
   (draw: (area: Size) => readonly Drawing[]): LeadingPages =>
-  (area) => [{ count: draw(area).length, draw: () => draw(area).map(alone) }];
+  (area) => {
+    const pages = draw(area);
+    return [{ count: pages.length, draw: () => pages.map(alone) }];
+  };
