@@ -146,7 +146,7 @@ describe('locks', () => {
     const locked = made(toggleLock(now, lone(now), 3));
     const width = quantity(lone(locked), 'jointWidth');
     if (width === undefined) throw new Error('no width');
-    const wider = made(adjust(locked, lone(locked), width, 3.02 * 25.4, 'set'));
+    const wider = made(adjust(locked, lone(locked), width, 3.02 * 25.4, FIRST_SCOPE));
     expect(widths(wider)[3]).toBeCloseTo(widths(locked)[3] ?? 0, 4);
     expect(widths(wider)[1]).toBeCloseTo((widths(locked)[1] ?? 0) + 0.01 * 25.4, 2);
   });
