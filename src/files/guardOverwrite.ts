@@ -48,7 +48,9 @@ export const markedFile = async (path: string): Promise<{ size: number; mark?: s
   try {
     const { size } = await file.stat();
     const mark = await readMark(size, async (from, length) => {
-      const { buffer, bytesRead } = await file.read(Buffer.alloc(length), 0, length, from);
+      // Most files are shorter than what is asked for, and a folder may hold thousands of them.
+      const rest = Math.min(length, Math.max(0, size - from));
+      const { buffer, bytesRead } = await file.read(Buffer.alloc(rest), 0, rest, from);
       return buffer.subarray(0, bytesRead);
     });
     return { size, ...(mark !== undefined && { mark }) };

@@ -27,6 +27,8 @@ export interface ListedSpacing {
   readonly pins?: readonly number[];
   /** How these widths are written, where it is not as the corner's other lengths are. */
   readonly notation?: Notation;
+  /** Numbers of the widths that the page leaves as they are: 0 is the lower half pin, 1 the first tail, 2 the pin above it. */
+  readonly locked?: readonly number[];
 }
 
 /** A spacing that follows from a number of tails. */

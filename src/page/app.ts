@@ -1,26 +1,31 @@
 import { html, render } from 'lit-html';
+import { widthName } from '../joint/widthName.ts';
 import { formatPlanComplaint } from '../plan/read/planComplaint.ts';
 import { readProject } from '../project/readProject.ts';
-import { accept, type Complaint, type Result, sentence } from '../units/complaint.ts';
+import { type Complaint, type Result, sentence } from '../units/complaint.ts';
 import type { Notation } from '../units/notation.ts';
 import { quote } from '../units/quote.ts';
 import { find, setText } from './browser/dom.ts';
 import { files } from './browser/files.ts';
 import { inPauses } from './browser/inPauses.ts';
 import { keepFocus } from './browser/keepFocus.ts';
-import { storedPlan, storePlan } from './browser/storage.ts';
+import { keepPlan } from './browser/keptPlans.ts';
+import { storedPlan } from './browser/storage.ts';
+import { storing } from './browser/storing.ts';
 import { controls } from './controls/controls.ts';
+import { leaveField } from './controls/leaveField.ts';
 import { cornerView } from './corner/cornerView.ts';
 import { handActions } from './corner/handActions.ts';
 import { benchDialog } from './dialogs/benchDialog.ts';
+import { keptDialog } from './dialogs/keptDialog.ts';
 import { licencesDialog } from './dialogs/licencesDialog.ts';
 import { messages } from './dialogs/messages.ts';
+import { otherTab } from './dialogs/otherTab.ts';
 import { sheetsDialog } from './dialogs/sheetsDialog.ts';
 import { textPanel } from './dialogs/textPanel.ts';
 import { adjust } from './model/adjust.ts';
 import { duplicate, remove, rename, setCount } from './model/drawers.ts';
 import type { EditedCorner } from './model/editedCorner.ts';
-import { editPlan } from './model/editPlan.ts';
 import {
   makeEven,
   mirrorTails,
@@ -50,9 +55,10 @@ import {
 } from './model/session.ts';
 import { type Snapshot, snapshot } from './model/snapshot.ts';
 import type { AppContext, Room } from './model/viewState.ts';
-import { widthName, widthsOf } from './model/widths.ts';
+import { widthsOf } from './model/widths.ts';
 import { cabinetView } from './overview/cabinetView.ts';
 import { familyView } from './overview/familyView.ts';
+import { editPlan } from './text/editPlan.ts';
 
 /** Defined by the build: the plan that a first visitor sees. */
 declare const HALFPIN_EXAMPLE: string;
@@ -60,9 +66,9 @@ declare const HALFPIN_EXAMPLE: string;
 /** The plan of the last visit, or the example. */
 const firstSnapshot = (): Snapshot => {
   const before = storedPlan();
-  const last = before && snapshot(before);
+  const last = before === undefined ? undefined : snapshot(before);
   if (last?.ok) return last.value;
-  const example = snapshot({ text: HALFPIN_EXAMPLE, locks: {} });
+  const example = snapshot(HALFPIN_EXAMPLE);
   if (!example.ok) throw new Error('The example is no plan');
   return example.value;
 };
@@ -77,29 +83,26 @@ export const startApp = (): void => {
   /** Tells screen readers, also what was told before. */
   const announce = (words: string): void => spoken.replaceChildren(words);
   const refocus = keepFocus();
+  // What was typed last, where it was refused.
+  let refused: readonly Complaint[] = [];
   const refuse = (complaints: readonly Complaint[]): void => {
     const [first, ...more] = complaints.map((complaint) => sentence(complaint, unit()));
+    refused = complaints;
     if (first !== undefined) said.show({ kind: 'stop', title: first, lines: more });
   };
 
-  // The plan is stored a moment after a change, so that dragging is not delayed.
-  let storing: ReturnType<typeof setTimeout> | undefined;
-  let storesNothing = false;
-  const storeNow = (): void => {
-    clearTimeout(storing);
-    storing = undefined;
-    if (storePlan(session.now.source) || storesNothing) return;
-    storesNothing = true;
-    said.show({
-      kind: 'note',
-      title:
-        'This browser does not keep your plan: its storage is full or switched off. Save the plan as a file before you leave.',
-    });
-  };
+  find('save', HTMLButtonElement).addEventListener('pointerdown', () => {
+    refused = [];
+  });
+  const stored = storing(
+    () => session.now.text,
+    () => keepOther(),
+    said.show,
+  );
 
   const go = (next: Session): void => {
     if (next.now !== session.now) {
-      storing ??= setTimeout(storeNow, 400);
+      stored.soon();
       // An address with another plan would open that one again.
       if (location.hash.startsWith('#plan=')) history.replaceState(null, '', '#');
     }
@@ -115,6 +118,7 @@ export const startApp = (): void => {
   ): void => {
     const result = attempt(session, edit, `${what}, ${where}`);
     if (result.ok) {
+      refused = [];
       said.clear();
       go(result.value);
     } else {
@@ -124,7 +128,7 @@ export const startApp = (): void => {
   };
 
   const welcome = find('welcome', HTMLElement);
-  welcome.hidden = session.now.source.text !== HALFPIN_EXAMPLE;
+  welcome.hidden = session.now.text !== HALFPIN_EXAMPLE;
   const nameOf = (i: number): string => widthName(i, widthsOf(selectedCorner(session).joint).length);
   const page: AppContext = {
     now: () => session.now,
@@ -132,14 +136,12 @@ export const startApp = (): void => {
     openPlan: (given, name) => {
       const reading = readProject(given);
       if (reading.ok) {
-        const text = typeof given === 'string' ? given : new TextDecoder().decode(given);
+        const text =
+          typeof given === 'string' ? given : new TextDecoder('utf-8', { ignoreBOM: true }).decode(given);
         said.clear();
         welcome.hidden = true;
-        const next = commit(
-          session,
-          { source: { text, locks: {} }, project: reading.value },
-          `opening of ${quote(name)}`,
-        );
+        if (text !== session.now.text) void keepPlan(session.now.text, session.now.project.name);
+        const next = commit(session, { text, project: reading.value }, `opening of ${quote(name)}`);
         go({ ...next, selected: startSession(next.now).selected });
       } else
         page.refusePlan(
@@ -156,7 +158,16 @@ export const startApp = (): void => {
       }),
     say: said.show,
     refuse,
+    settle: () => {
+      if (document.activeElement instanceof HTMLInputElement) refused = [];
+      leaveField();
+      const wrong = [...refused.map((complaint) => sentence(complaint, unit())), ...plan.wrong()];
+      refused = [];
+      return wrong;
+    },
+    saved: stored.saved,
   };
+  const keepOther = otherTab(page, stored.now);
 
   const hosts = {
     set: find('set', HTMLElement),
@@ -183,7 +194,7 @@ export const startApp = (): void => {
       even: () => tryIt('even tails', makeEven),
       choose: () => tryIt('tails as the set has them', (now, corner) => setTailCount(now, corner, undefined)),
       mirror: () => tryIt('mirrored tails', mirrorTails),
-      lock: (i) => tryIt(`lock of ${nameOf(i)}`, (now, corner) => accept(toggleLock(now, corner, i))),
+      lock: (i) => tryIt(`lock of ${nameOf(i)}`, (now, corner) => toggleLock(now, corner, i)),
       width: (i, value) => tryIt(nameOf(i), (now, corner) => typeWidth(now, corner, i, value)),
       measure: (quantity, value) =>
         tryIt(
@@ -212,16 +223,12 @@ export const startApp = (): void => {
   const title = find('title', HTMLInputElement);
   title.addEventListener('change', () => {
     const name = title.value;
-    tryIt(
-      'name',
-      ({ source }) => snapshot({ ...source, text: editPlan(source.text, [{ at: ['name'], value: name }]) }),
-      'the plan',
-    );
+    tryIt('name', ({ text }) => snapshot(editPlan(text, [{ at: ['name'], value: name }])), 'the plan');
     title.value = session.now.project.name;
   });
 
-  const showText = textPanel(page, (text) => {
-    const made = snapshot({ text, locks: {} });
+  const plan = textPanel(page, (text) => {
+    const made = snapshot(text);
     if (made.ok) go(amend(session, made.value));
   });
   const sheets = sheetsDialog(page);
@@ -240,6 +247,7 @@ export const startApp = (): void => {
     take: sheets.print,
     'save-sheets': sheets.save,
     bench: () => openBench(selectedCorner(session).ref),
+    kept: keptDialog(page),
     licences: licencesDialog(),
     ...files(page),
   };
@@ -263,7 +271,11 @@ export const startApp = (): void => {
     setText(names.corner, corner.name);
     setText(names.ends, corner.ref.of === 'joint' ? 'single corner' : `${corner.ref.end} corners`);
     const { length } = now.project.set.drawers;
-    hosts.set.hidden = length === 0;
+    if (hosts.set.hidden !== (length === 0)) {
+      hosts.set.hidden = length === 0;
+      // What is hidden has no width.
+      room = rooms();
+    }
     setText(familyTitle, length === 0 ? 'Corners' : 'Corners side by side');
     undoButton.disabled = session.history.past.length === 0;
     redoButton.disabled = session.history.future.length === 0;
@@ -274,15 +286,19 @@ export const startApp = (): void => {
       advice,
     );
     for (const view of views) view({ ...shown, room });
-    showText();
+    plan.show();
     refocus();
     sheets.update();
   });
 
-  let room: Room = { cabinet: 0, corner: 0, letters: 1 };
+  const rooms = (): Room => ({
+    cabinet: hosts.set.clientWidth,
+    corner: hosts.corner.clientWidth,
+    letters: Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16,
+  });
+  let room = rooms();
   const measure = (): void => {
-    const letters = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16;
-    room = { cabinet: hosts.set.clientWidth, corner: hosts.corner.clientWidth, letters };
+    room = rooms();
     show();
   };
 
@@ -294,9 +310,6 @@ export const startApp = (): void => {
     if (act === undefined || document.querySelector('dialog[open]') !== null) return;
     event.preventDefault();
     act();
-  });
-  addEventListener('pagehide', () => {
-    if (storing !== undefined) storeNow();
   });
   new ResizeObserver(measure).observe(hosts.corner);
   measure();

@@ -181,6 +181,15 @@ const packParts = (
   return total(single) < total(repeated) - EPSILON ? single : repeated;
 };
 
+/** A value that is computed when it is first asked for. */
+const once = <T>(compute: () => T): (() => T) => {
+  let known: { readonly value: T } | undefined;
+  return () => {
+    known ??= { value: compute() };
+    return known.value;
+  };
+};
+
 /** The pages of parts packed together. */
 const packTogether = (parts: readonly Tile[], area: Size, gap: number, roll: boolean): PlacedPart[][] => {
   const sizes = parts.map(({ room }) => sizeOf(room));
@@ -223,19 +232,22 @@ export const layPages = (layout: Layout): Result<Sheets> => {
   );
 
   const front = leadingArea(paper, area);
-  const leaders = leading(
-    front,
-    packedPages.map((page) => page.needed),
-  );
-  const leadingCount = leaders.reduce((sum, { count }) => sum + count, 0);
-  const pagesOf = new Map<string, number[]>();
-  packedPages.forEach(({ content }, i) => {
-    for (const name of new Set(content.map(({ part }) => part.piece.name)))
-      pagesOf.set(name, [...(pagesOf.get(name) ?? []), leadingCount + i + 1]);
+  /** The pages before, and the numbers that follow from them; laid out when the first is asked for, as that may take long. */
+  const numbers = once(() => {
+    const leaders = leading(
+      front,
+      packedPages.map((page) => page.needed),
+    );
+    const leadingCount = leaders.reduce((sum, { count }) => sum + count, 0);
+    const pagesOf = new Map<string, number[]>();
+    packedPages.forEach(({ content }, i) => {
+      for (const name of new Set(content.map(({ part }) => part.piece.name)))
+        pagesOf.set(name, [...(pagesOf.get(name) ?? []), leadingCount + i + 1]);
+    });
+    const needed = [...new Array<number>(leadingCount).fill(1), ...packedPages.map((page) => page.needed)];
+    return { leaders, pagesOf, needed };
   });
-  const needed = [...new Array<number>(leadingCount).fill(1), ...packedPages.map((page) => page.needed)];
-  const count = needed.length;
-  const printed = (number: number): number => (copies === 'made' ? (needed[number - 1] ?? 1) : 1);
+  const printed = (number: number): number => (copies === 'made' ? (numbers().needed[number - 1] ?? 1) : 1);
 
   const framed = (number: number, height: number, content: readonly Placed[], copy = 1): PrintPage => {
     const size = {
@@ -249,7 +261,7 @@ export const layPages = (layout: Layout): Result<Sheets> => {
     const frame = drawFrame(printable, {
       planName,
       number,
-      count,
+      count: numbers().needed.length,
       copy: [copy, printed(number)],
       paper: paper.name,
       unit,
@@ -268,10 +280,17 @@ export const layPages = (layout: Layout): Result<Sheets> => {
   };
 
   return accept({
-    count: needed.reduce((sum, _, i) => sum + printed(i + 1), 0),
-    pagesOf,
-    copies: needed,
+    get count() {
+      return numbers().needed.reduce((sum, _, i) => sum + printed(i + 1), 0);
+    },
+    get pagesOf() {
+      return numbers().pagesOf;
+    },
+    get copies() {
+      return numbers().needed;
+    },
     *pages() {
+      const { leaders, pagesOf } = numbers();
       let number = 0;
       // Parts of a piece follow each other, so one drawing serves them all.
       let last: { readonly piece: Piece; readonly whole: Drawing } | undefined;

@@ -25,6 +25,9 @@ export interface Tile {
 /** Number of letters that no join has: A to D are corners. */
 const CORNERS = 4;
 
+/** Those of a piece in one part; a large set holds thousands of such pieces. */
+const NO_JOINS: readonly Join[] = [];
+
 /** A to Z, then AA. */
 const letterOf = (index: number): string =>
   (index < 26 ? '' : letterOf(Math.floor(index / 26) - 1)) + String.fromCharCode(65 + (index % 26));
@@ -35,6 +38,10 @@ const letterOf = (index: number): string =>
  */
 export const partsOf = (piece: Piece, splits: Splits, firstLetter: number): Tile[] => {
   const { width, height, overhang, splittable } = piece;
+  if (joinCount(splits) === 0) {
+    const whole = { x0: -overhang, y0: -overhang, x1: width + overhang, y1: height + overhang };
+    return [{ piece, splits, cell: whole, window: whole, room: whole, tabbed: NO_JOINS, covering: NO_JOINS }];
+  }
   const columns = [0, ...splits.x, width];
   const rows = [0, ...splits.y, height];
   const [across, up] = [columns.length - 1, rows.length - 1];

@@ -122,7 +122,8 @@ joint:
   # tails: 4 ## their number; chosen for the look of the whole set unless given
   # graded: {ratio: 0.9, from: edge} ## each tail width 0.9 of the one below it; from: middle, from the middle out
   # tails: [${s.listed[0]}, ${s.listed[0]}] ## or each tail width, from the reference edge up,
-  # pins: [${s.listed[1]}] ## and the pins between them
+  # pins: [${s.listed[1]}] ## and the pins between them;
+  # locked: [tail 1] ## those that stay as they are while others are changed on the page
 
 # The groove for the bottom, in the front and the sides.
 groove:
@@ -178,7 +179,7 @@ drawers:
   #   size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}
 
 # Corners that belong to no drawer. Any key of joint may be given too; what joint says above holds here unless given, but
-# for the kind and the spacing of the tails (tails, pins, graded).
+# for the kind and the spacing of the tails (tails, pins, locked, graded).
 joints:
   - name: Carcase
     kind: through

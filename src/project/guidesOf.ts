@@ -7,7 +7,7 @@ import { guidePiece } from '../sheets/guide/drawGuide.ts';
 import { type CornerGuides, guidesToMake, type NamedGuide } from '../sheets/guide/guidesToMake.ts';
 import { REBATE_EDGE } from '../sheets/template/titles.ts';
 import { boardsDrawn } from './only.ts';
-import type { Project } from './project.ts';
+import { hasGuides, type Project } from './project.ts';
 
 /**
  * The guides of every corner that is cut with a bush, under the names of its templates, as full-size drawings; equal
@@ -25,6 +25,7 @@ type GuidedProject = Pick<Project, 'set' | 'joints' | 'units' | 'cuts' | 'only'>
 
 /** Each guide with the text on it. */
 export const guidesOf = ({ set, joints, units, cuts, only }: GuidedProject): NamedGuide[] => {
+  if (!hasGuides({ cuts })) return [];
   const stem = stems();
   const guides = (joint: Joint, ...corner: readonly [name: string, end?: CornerEnd]) => {
     const boards = boardsDrawn(only, ...corner);

@@ -1,7 +1,7 @@
 import { cornerLetter } from '../drawer/cornerLetters.ts';
 import type { Drawer } from '../drawer/drawer.ts';
 import { type Sizes, sidesPastBack } from '../drawer/drawerSizes.ts';
-import type { JointBoard } from '../joint/joint.ts';
+import type { Joint, JointBoard } from '../joint/joint.ts';
 import { stems } from '../sheets/fileStem.ts';
 import {
   BOTH_BOARDS,
@@ -9,6 +9,7 @@ import {
   type Corner,
   cornerPieces,
   type PieceChoice,
+  pieceNames,
 } from '../sheets/template/cornerPieces.ts';
 import type { GrooveMark } from '../sheets/template/grooveMark.ts';
 import type { TemplatePiece } from '../sheets/template/templatePiece.ts';
@@ -28,10 +29,21 @@ const HANDS = ['left', 'right'] as const;
  * console.log(tailsOnly.map(({ title, count }) => `${title}: quantity ${count}`));
  * ```
  */
-export const piecesOf = (project: DrawnProject, choice: PieceChoice = BOTH_BOARDS): TemplatePiece[] =>
-  templateCorners(project).flatMap(({ boards, ...corner }) =>
-    cornerPieces(corner, { ...choice, boards: choice.boards.filter((board) => boards.includes(board)) }),
-  );
+export const piecesOf = (project: DrawnProject, choice = BOTH_BOARDS): TemplatePiece[] =>
+  templateCorners(project).flatMap((corner) => cornerPieces(corner, ofCorner(corner, choice)));
+
+/** The corners of which a choice has templates. */
+export const chosenCorners = (project: DrawnProject, choice = BOTH_BOARDS): DrawnCorner[] =>
+  templateCorners(project).filter((corner) => {
+    const { boards, rods } = ofCorner(corner, choice);
+    return boards.length > 0 || rods;
+  });
+
+/** What is chosen of a corner: of its boards only those that are drawn. */
+const ofCorner = ({ boards: drawn }: DrawnCorner, choice: PieceChoice): PieceChoice => ({
+  ...choice,
+  boards: choice.boards.filter((board) => drawn.includes(board)),
+});
 
 /** The part of a project that templates depend on. */
 type DrawnProject = Pick<Project, 'set' | 'joints' | 'units' | 'only'>;
@@ -42,20 +54,30 @@ export interface DrawnCorner extends Corner {
 }
 
 /** Every corner to be drawn; equal ones of several drawers only once, named for them all. */
-export const templateCorners = ({ set, joints, units, only }: DrawnProject): DrawnCorner[] => {
+export const templateCorners = (project: DrawnProject): DrawnCorner[] => {
+  const corners = unnamedCorners(project);
+  const nameOf = groupNames(
+    [...project.set.drawers.map(({ spec }) => spec.name), ...project.joints.map(({ name }) => name)],
+    corners.map(({ names }) => names),
+  );
+  return corners.map((corner) => ({ ...corner, ...nameOf(corner.names) }));
+};
+
+/** The name of every template that a project can have, whatever the choice. */
+export const templateNames = (project: DrawnProject): string[] =>
+  unnamedCorners(project).flatMap((corner) =>
+    [false, true].flatMap((flat) => pieceNames(corner, { boards: corner.boards, flat, rods: true })),
+  );
+
+const unnamedCorners = ({ set, joints, units, only }: DrawnProject): UnnamedCorner[] => {
   // What is not drawn has its stem too, so that a piece's file has the same name whatever else is drawn.
   const stem = stems();
-  const corners = merged(
+  return merged(
     [
       ...set.drawers.flatMap((drawer) => drawerCorners(drawer, stem(drawer.spec.name), units, only)),
       ...joints.flatMap((single) => jointCorners(single, stem(single.name), units, only)),
     ].filter(({ boards }) => boards.length > 0),
   );
-  const nameOf = groupNames(
-    [...set.drawers.map(({ spec }) => spec.name), ...joints.map(({ name }) => name)],
-    corners.map(({ names }) => names),
-  );
-  return corners.map((corner) => ({ ...corner, ...nameOf(corner.names) }));
 };
 
 /** A corner that has no wordings of its names yet. */
@@ -136,20 +158,13 @@ const behindLip = ({ rebate: { sides, bottom } }: Sizes): Pick<BoardEnd, 'rebate
 });
 
 const merged = (corners: readonly UnnamedCorner[]): UnnamedCorner[] => {
+  const shapeOf = shapes();
   const byShape = new Map<string, UnnamedCorner>();
   for (const corner of corners) {
     const { joint, letter, hand, tailBoard, pinBoard, boards } = corner;
-    const { advice: _, alternatives: __, pinBoard: end, ...shape } = joint;
     // What a rebate leaves of the pin board's end is as thick as the joint is deep, however much it takes.
-    const key = JSON.stringify([
-      shape,
-      pinBoard.rebated ? undefined : end,
-      letter,
-      hand,
-      tailBoard,
-      pinBoard,
-      boards,
-    ]);
+    const end = pinBoard.rebated ? undefined : joint.pinBoard;
+    const key = JSON.stringify([shapeOf(joint), end, letter, hand, tailBoard, pinBoard, boards]);
     const equal = byShape.get(key);
     byShape.set(
       key,
@@ -159,4 +174,16 @@ const merged = (corners: readonly UnnamedCorner[]): UnnamedCorner[] => {
     );
   }
   return [...byShape.values()];
+};
+
+/** A function that numbers the shapes of joints, equal ones alike; what the pin board's end is of is no part of them. */
+const shapes = (): ((joint: Joint) => number) => {
+  const numbers = new Map<string, number>();
+  return (joint) => {
+    const { advice: _, alternatives: __, pinBoard: ___, ...shape } = joint;
+    const key = JSON.stringify(shape);
+    const number = numbers.get(key) ?? numbers.size;
+    numbers.set(key, number);
+    return number;
+  };
 };

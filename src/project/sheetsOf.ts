@@ -26,7 +26,7 @@ import { guidePiece } from '../sheets/guide/drawGuide.ts';
 import { guideNote } from '../sheets/guide/guideNote.ts';
 import type { NamedGuide } from '../sheets/guide/guidesToMake.ts';
 import { nameNumbers, numbersByName } from '../sheets/nameNumbers.ts';
-import { BOTH_BOARDS, type PieceChoice } from '../sheets/template/cornerPieces.ts';
+import type { PieceChoice } from '../sheets/template/cornerPieces.ts';
 import { legend } from '../sheets/template/legend.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { type Notation, unitOf } from '../units/notation.ts';
@@ -34,7 +34,7 @@ import { say } from '../units/phrase.ts';
 import type { ShortName } from '../units/shortNames.ts';
 import { guidesOf } from './guidesOf.ts';
 import { onlyWords, wholeDrawers } from './only.ts';
-import { piecesOf } from './piecesOf.ts';
+import { chosenCorners, piecesOf } from './piecesOf.ts';
 import { frontCorners, type Project } from './project.ts';
 
 /** Paper, margin and printer of sheets, and the choice of templates. */
@@ -93,7 +93,7 @@ const FEW = 4;
  */
 export const sheetsOf = (project: Project, options: SheetOptions): Result<SheetSet[]> => {
   const { kinds = SHEET_KINDS } = options;
-  const all = layoutsOf(project, options);
+  const all = layoutsOf(project);
   const chosen = all.filter(({ kind }) => kinds.includes(kind));
   if (chosen.length === 0)
     return refuse({
@@ -101,7 +101,7 @@ export const sheetsOf = (project: Project, options: SheetOptions): Result<SheetS
       says: say`there are no sheets of the kinds chosen here; there are ${all.map(({ kind }) => kind).join(', ')}`,
     });
   const laid = chosen.map(({ kind, layout: layoutOfKind }) => {
-    const layout = layoutOfKind();
+    const layout = layoutOfKind(options);
     return {
       kind,
       title: `${layout.planName}: ${kind}`,
@@ -114,7 +114,7 @@ export const sheetsOf = (project: Project, options: SheetOptions): Result<SheetS
     sheets.ok ? [] : sheets.complaints.map((each) => ofPaper(each, paper === options.benchPaper)),
   );
   if (complaints.length > 0) return refuse(...complaints);
-  return accept(laid.flatMap(({ sheets, ...set }) => (sheets.ok ? [{ ...set, ...sheets.value }] : [])));
+  return accept(laid.flatMap(({ sheets, ...set }) => (sheets.ok ? [Object.assign(sheets.value, set)] : [])));
 };
 
 /** A complaint about the paper at the key that gave it. */
@@ -123,11 +123,13 @@ const ofPaper = (complaint: Complaint, isBench: boolean): Complaint =>
 
 const countOf = (sheets: Result<Sheets>): number | undefined => (sheets.ok ? sheets.value.count : undefined);
 
+/** The kinds of sheet that a project has, in the order of printing. */
+export const kindsOf = (project: Project): SheetSet['kind'][] => layoutsOf(project).map(({ kind }) => kind);
+
 /** The layouts of all kinds of sheet that a project has, each made when it is needed. */
 const layoutsOf = (
   whole: Project,
-  options: SheetOptions,
-): { readonly kind: SheetSet['kind']; layout(): Layout }[] => {
+): { readonly kind: SheetSet['kind']; layout(options: SheetOptions): Layout }[] => {
   const project = titled(whole);
   const {
     units,
@@ -135,23 +137,31 @@ const layoutsOf = (
   } = project;
   const guides = guidesOf(project);
   const drawers = wholeDrawers(project);
-  const held = inHand(options, units);
   return [
-    { kind: 'templates', layout: () => templatesLayout(project, options) },
+    { kind: 'templates', layout: (options) => templatesLayout(project, options) },
     ...(guides.length > 0
-      ? [{ kind: 'guides' as const, layout: () => guidesLayout(project, options, guides) }]
+      ? [
+          {
+            kind: 'guides' as const,
+            layout: (options: SheetOptions) => guidesLayout(project, options, guides),
+          },
+        ]
       : []),
     ...(family === undefined || drawers.length === 0
       ? []
       : [
-          { kind: 'bench' as const, layout: () => benchLayout(project, drawers, held) },
+          {
+            kind: 'bench' as const,
+            layout: (options: SheetOptions) => benchLayout(project, drawers, inHand(options, units)),
+          },
           // One drawer of several has nothing to be compared with.
           ...(drawers.length === 1 && project.set.drawers.length > 1
             ? []
             : [
                 {
                   kind: 'comparison' as const,
-                  layout: () => comparisonLayout(comparedSet(project, family, drawers), held),
+                  layout: (options: SheetOptions) =>
+                    comparisonLayout(comparedSet(project, family, drawers), inHand(options, units)),
                 },
               ]),
         ]),
@@ -172,7 +182,7 @@ const inHand = (options: SheetOptions, units: Notation): SheetOptions => {
 };
 
 const templatesLayout = (project: Project, options: SheetOptions): Layout => {
-  const pieces = piecesOf(project, options.choice ?? BOTH_BOARDS);
+  const pieces = piecesOf(project, options.choice);
   const names = pieces.map(({ itemName }) => itemName);
   const signs = new Set(pieces.flatMap((piece) => piece.signs));
   const { kinds = SHEET_KINDS, copies = 'one' } = options;
@@ -214,9 +224,7 @@ const explained = (title: string, named: readonly ShortName[]): LeadingPages =>
 
 const benchLayout = (project: Project, drawers: readonly Drawer[], options: SheetOptions): Layout => {
   const { units, cuts } = project;
-  const numbers = numbersByName(
-    piecesOf(project, options.choice ?? BOTH_BOARDS).map(({ itemName }) => itemName),
-  );
+  const numbers = numbersByName(chosenCorners(project, options.choice));
   const bench = (drawer: Drawer, area: Size): PageRun => {
     const cut = drawerCut(drawer, cuts);
     const listed = parts({ drawers: [drawer], advice: [] }, units);

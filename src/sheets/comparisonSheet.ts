@@ -132,9 +132,12 @@ const paged = (lines: readonly Block[], first: number, later: number): Block[][]
 /** Reach of a corner's joint seen from the side, mm. */
 const jointReach = (joint: Joint): number => kindOf(joint).sideView(joint).reach;
 
+/** A page, whose marks are made when it is drawn: those of a large set fill a hundred pages. */
 const sheet = (block: Block, { width, height }: Size): Drawing => ({
   box: { x0: 0, y0: 0, x1: width, y1: height },
-  marks: block.marks(0, height),
+  get marks() {
+    return block.marks(0, height);
+  },
 });
 
 const heading = (title: string, text: string, width: number): Block =>

@@ -20,14 +20,25 @@ const inScratch = (name) => join(scratch, name);
 
 const run = (...args) => {
   const started = performance.now();
-  const { status, stdout, stderr } = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8' });
+  const { status, stdout, stderr } = spawnSync(process.execPath, args, {
+    cwd: root,
+    encoding: 'utf8',
+    maxBuffer: 1 << 26,
+  });
   if (status !== 0) throw new Error(`node ${args.join(' ')}: ${stderr}`);
-  return { ms: performance.now() - started, stdout };
+  return { ms: performance.now() - started, stdout, stderr };
 };
 /** How long a whole process takes. */
 const cold = (...args) => ({ ms: run(...args).ms });
 /** What a process finds out about itself. */
 const inside = (...args) => JSON.parse(run('tests/bench/inside.mjs', ...args).stdout);
+/** The most memory that a whole process takes, in MB. */
+const peak = (...args) =>
+  Number(
+    run('--import', './tests/bench/peak.mjs', ...args)
+      .stderr.split('\n')
+      .at(-1),
+  );
 const raw = (...args) => JSON.parse(run('tests/bench/rawPdfkit.mjs', ...args).stdout);
 
 /** Every measurement's median figures; they run in turn, so that a busy spell of the machine meets them all. */
@@ -165,6 +176,17 @@ heading('The same, as a set grows', 'smaller set', 'ratio');
   const name = `${size} drawers, to ${largest.size}`;
   report(`${name}, time`, ms(more.ms), ms(largest.ms), more.ms / largest.ms);
   report(`${name}, memory`, mb(more.megabytes), mb(largest.megabytes), more.megabytes / largest.megabytes);
+}
+
+heading('The whole program, a large plan', 'drawers', 'MB');
+{
+  const size = QUICK ? 250 : 2000;
+  const plan = inScratch('large.yaml');
+  writeFileSync(plan, JSON.stringify(chestOf(size)));
+  for (const format of ['pdf', 'svg']) {
+    const most = peak('dist/halfpin.js', 'draw', plan, '--as', format, '--out', inScratch(`large-${format}`));
+    report(`draw --as ${format}, memory in MB`, '', `${size}`, most);
+  }
 }
 
 // A browser is many processes, and what else the machine does can only slow it: the best of some visits counts.

@@ -594,6 +594,37 @@ describe('draw --tidy', AT_ONCE, () => {
     expect(names()).toEqual(before.filter((name) => !gone.includes(name)));
     expect(await draw('--tidy')).not.toMatch(/no longer/u);
   });
+
+  it('removes the PDFs that a run leaves out of its set; without it they are told', async () => {
+    const at = scene();
+    const path = join(at.root, 'plan.yaml');
+    writeFileSync(path, plan(drawer('Thread')));
+    const draw = async (...options: string[]): Promise<string[]> => {
+      const { status, stdout, stderr } = await run(at, ['draw', path, '--out', at.out, ...options]);
+      expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+      return stdout.split('\n').filter((line) => line.includes('out of date'));
+    };
+    expect(await draw()).toEqual([]);
+    // Neither those of a choice of its drawers, nor what somebody else calls so.
+    expect(await draw('--only', 'Thread')).toEqual([]);
+    const own = (kind: string): string => join(at.out, `a-set-more-${kind}.pdf`);
+    writeFileSync(own('guides'), 'my own notes\n');
+    const before = readdirSync(at.out).sort();
+    const old = ['bench', 'comparison'].map(own);
+    // What is drawn in another format leaves the PDFs as they are.
+    expect(await draw('--as', 'svg', '--boards', 'pin')).toEqual([]);
+    expect(await draw('--sheets', 'templates')).toEqual(
+      old.map(
+        (file) => `${file}: this run did not draw it, so it may be out of date; add --tidy to remove it`,
+      ),
+    );
+    for (const name of before) expect(readdirSync(at.out)).toContain(name);
+    expect(await draw('--sheets', 'templates', '--tidy')).toEqual(
+      old.map((file) => `${file}: removed; this run did not draw it, so it may be out of date`),
+    );
+    for (const name of before) expect(existsSync(join(at.out, name))).toBe(!old.includes(join(at.out, name)));
+    expect(readFileSync(own('guides'), 'utf8')).toBe('my own notes\n');
+  });
 });
 
 describe('with a clock that is wrong', AT_ONCE, () => {

@@ -44,6 +44,11 @@ describe('printing', () => {
     await page.keyboard.press('Control+p');
     await page.waitForSelector('body[data-printed]');
     expect(await page.locator('#take-print').textContent()).toBe(`Print ${drawn.pages.length} sheets`);
+    // The pictures are made when the sheets are printed already.
+    await page
+      .locator('#preview img')
+      .nth(drawn.pages.length - 1)
+      .waitFor();
     expect(await page.locator('#preview img').count()).toBe(drawn.pages.length);
     writeFileSync(join(out, 'printed.pdf'), await printed(page));
     const { pages } = await readWithPdfjs(join(out, 'printed.pdf'));

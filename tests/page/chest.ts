@@ -5,8 +5,8 @@ import { type Snapshot, snapshot } from '../../src/page/model/snapshot.ts';
 /** The example that the page begins with. */
 export const CHEST = readFileSync('examples/haberdashery-chest.yaml', 'utf8');
 
-export const snapshotOf = (text: string, locks: Record<string, number[]> = {}): Snapshot => {
-  const made = snapshot({ text, locks });
+export const snapshotOf = (text: string): Snapshot => {
+  const made = snapshot(text);
   if (!made.ok) throw new Error(JSON.stringify(made.complaints));
   return made.value;
 };

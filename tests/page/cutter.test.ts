@@ -75,9 +75,9 @@ describe('a plan with a cutter', () => {
     const dragged = dragLine(guided, cornerIn(guided, FRONT), 0, 7).snapshot;
     const { corner, found } = measure(guided, 'grooveOffset');
     const grooved = adjust(guided, corner, found, 12, FIRST_SCOPE);
-    const texts = [more, grooved].flatMap((each) => (each.ok ? [each.value.source.text] : []));
+    const texts = [more, grooved].flatMap((each) => (each.ok ? [each.value.text] : []));
     expect(texts).toHaveLength(2);
-    for (const text of [...texts, dragged.source.text]) {
+    for (const text of [...texts, dragged.text]) {
       expect(text).not.toBe(GUIDED);
       expect(text).toContain(`\n${CUTTER}\n`);
     }
@@ -90,7 +90,7 @@ describe('a plan with a cutter', () => {
     expect(made.complaints[0]?.line).toBe(
       text.split('\n').findIndex((line) => line.startsWith('cutter:')) + 1,
     );
-    expect(snapshot({ text, locks: {} }).ok).toBe(false);
+    expect(snapshot(text).ok).toBe(false);
   });
 
   it('holds a corner of its own within the same limits', () => {

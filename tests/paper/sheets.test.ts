@@ -216,8 +216,8 @@ describe('copies of pages', () => {
         return [{ count: 1, draw: () => [[{ drawing: { box, marks: [] }, at: IDENTITY }]] }];
       },
     });
-    expect(told).toEqual([[3, 1]]);
     expect(sheets.copies).toEqual([1, 3, 1]);
+    expect(told).toEqual([[3, 1]]);
   });
 
   test('hold every piece exactly as often as it is made, on sheets and on rolls', () => {
@@ -335,8 +335,9 @@ describe('a roll too narrow for a printer with skew', () => {
       return [];
     };
     // 90 mm less two margins of 6 and what the frame takes; lying down such a sheet would be some 52 mm high.
-    lay([], { paper: paperOf('90xroll'), leading });
-    lay([], { paper: paperOf('610xroll'), leading });
+    // They are laid out when the sheets are counted.
+    expect(lay([], { paper: paperOf('90xroll'), leading }).count).toBe(0);
+    expect(lay([], { paper: paperOf('610xroll'), leading }).count).toBe(0);
     const [narrow, wide] = areas;
     expect(narrow?.width).toBeCloseTo(73, 9);
     expect(narrow?.height).toBe(130);

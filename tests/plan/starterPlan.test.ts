@@ -5,6 +5,7 @@ import { type JsonSchema, planJsonSchema } from '../../src/plan/planJsonSchema.t
 import { readPlan } from '../../src/plan/readPlan.ts';
 import { starterPlan } from '../../src/plan/starterPlan.ts';
 import { complaintsOf } from './complaintsOf.ts';
+import { STARTER_NOTES, withNote } from './starterNotes.ts';
 
 const keysIn = (schema: JsonSchema): string[] => [
   ...Object.entries(schema.properties ?? {}).flatMap(([key, inner]) => [key, ...keysIn(inner)]),
@@ -36,21 +37,8 @@ describe.each(['mm', 'in'] as const)('the starter plan in %s', (unit) => {
     expect(unnamed).toEqual([]);
   });
 
-  it.each([
-    /^ {2}# tails: \d.*$/mu,
-    /^ {2}# graded: .*$/mu,
-    /^ {2}# tails: \[.*\n {2}# pins: .*$/mu,
-    /^ {2}# joint: .*$/mu,
-    /^# climate: .*$/mu,
-    /^# woods:\n# {3}My wood: .*\n# {3}My other wood: .*$/mu,
-    /^ {2}# slips: .*$/mu,
-    /^# front: .*$/mu,
-    /^# family: .*$/mu,
-    /^# cutter: .*$/mu,
-    /^ {2}# - name: .*\n {2}# {3}size: .*$/mu,
-  ])('stays a plan where the # is taken away from %s', (note) => {
+  it.each(STARTER_NOTES)('stays a plan where the # is taken away from %s', (note) => {
     expect(text).toMatch(note);
-    const taken = text.replace(note, (lines) => lines.replace(/# /u, '').replace(/\n( {2})?# /gu, '\n$1'));
-    expect(complaintsOf(taken)).toEqual([]);
+    expect(complaintsOf(withNote(text, note))).toEqual([]);
   });
 });

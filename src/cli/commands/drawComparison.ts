@@ -2,8 +2,8 @@ import { join } from 'node:path';
 import { refuseOptions } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { writePdf } from '../../files/writeDrawn.ts';
+import { pdfName } from '../../project/fileNames.ts';
 import { type ComparedSet, comparisonSheets } from '../../project/sheetsOf.ts';
-import { fileStem } from '../../sheets/fileStem.ts';
 import { unitOf } from '../../units/notation.ts';
 import { optionReader } from '../options/optionReader.ts';
 import { readPaperOptions } from '../options/paperOptions.ts';
@@ -21,7 +21,7 @@ export const drawComparison = async (
   if (printed === undefined) return refuseOptions(read.complaints, units);
   const sheets = comparisonSheets(comparison, printed);
   if (!sheets.ok) return refuseOptions(sheets.complaints, units);
-  const path = join(folder, `${fileStem(name)}-comparison.pdf`);
+  const path = join(folder, pdfName(name, 'comparison'));
   await guardOverwrite([path], options.force === true);
   await writePdf(path, `${name}: comparison`, sheets.value.pages());
   return ['', `${path}: the set as it will be seen`];

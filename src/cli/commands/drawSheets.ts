@@ -8,11 +8,12 @@ import { copiesNeeded } from '../../paper/copiesNeeded.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper } from '../../paper/paperSizes.ts';
 import type { Size } from '../../paper/printable.ts';
 import type { Copies } from '../../paper/sheets.ts';
+import { pdfName } from '../../project/fileNames.ts';
 import { guidePieces } from '../../project/guidesOf.ts';
 import { onlyNumbers } from '../../project/only.ts';
 import { piecesOf } from '../../project/piecesOf.ts';
 import { hasGuides, type Project } from '../../project/project.ts';
-import { type SheetSet, sheetsOf } from '../../project/sheetsOf.ts';
+import { kindsOf, type SheetOptions, type SheetSet, sheetsOf } from '../../project/sheetsOf.ts';
 import type { DrawnFile } from '../../project/svgFiles.ts';
 import { BEFORE_ROUTING } from '../../router/limits/cautions.ts';
 import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
@@ -23,35 +24,39 @@ import type { JointOptions } from '../options/jointOptions.ts';
 import { bareUnit } from '../options/notationOptions.ts';
 import { loadCorrection } from '../options/printerOption.ts';
 import { adviceText, terminalLines } from '../report/jointText.ts';
-import { pdfName, tidyPieces } from './tidyPieces.ts';
+import { keepHeapSmall } from './keepHeapSmall.ts';
+import { tidyFiles } from './tidyFiles.ts';
 
 /** Sets a plan or one corner out, writes its sheets, and says what was made. */
 export const drawSheets = async (
   plan: string | undefined,
   options: DrawOptions & JointOptions,
 ): Promise<void> => {
+  keepHeapSmall();
   const whole = await loadProject(plan, options).catch((error: unknown) =>
     failWith(error, () => readDrawOptions(options, bareUnit(options), undefined)),
   );
   const { kinds, sheetKinds, only, ...printed } = readDrawOptions(options, whole.units, whole);
   const project: Project = { ...whole, ...(only && { only }) };
   const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
-  const sheets = sheetsOf(project, { ...printed, kinds: sheetKinds, ...(correction && { correction }) });
-  if (!sheets.ok) return refuseOptions(sheets.complaints, project.units);
+  const asked = { ...printed, kinds: sheetKinds, ...(correction && { correction }) };
+  const sets = laySheets(project, asked, kinds.has('pdf'));
 
   const at = (name: string): string => join(options.out, name);
   // The sheets of chosen drawers do not take the place of the whole set's.
   const chosen = only === undefined ? '' : `only-${onlyNumbers(whole, only)}-`;
-  const pdfs = kinds.has('pdf')
-    ? sheets.value.map((set) => ({ ...set, path: at(pdfName(project.name, `${chosen}${set.kind}`)) }))
-    : [];
+  const nameOf = (kind: SheetSet['kind']): string => pdfName(whole.name, kind, chosen);
+  const pdfs = sets.map(({ kind }) => kind);
+  const leftOut = kinds.has('pdf') ? kindsOf(project).filter((kind) => !pdfs.includes(kind)) : [];
   const svgs = kinds.has('svg') ? await drawSvgs(project, printed.choice) : [];
   const dxfs = kinds.has('dxf') ? await drawDxfs(project) : [];
-  const paths = [...pdfs.map(({ path }) => path), ...[...svgs, ...dxfs].map(({ name }) => at(name))];
+  const paths = [...pdfs.map(nameOf), ...[...svgs, ...dxfs].map(({ name }) => name)].map(at);
   await guardOverwrite(paths, options.force === true);
   const sizes = new Map<string, Size[]>();
-  for (const set of pdfs) {
-    const { path, kind, title, count, paper } = set;
+  // Each is dropped when it is written: the pages of a large set take much memory.
+  for (let set = sets.shift(); set !== undefined; set = sets.shift()) {
+    const { kind, title, count, paper } = set;
+    const path = at(nameOf(kind));
     if (kind === 'templates') for (const line of sheetsLines(set, printed.copies)) say(line);
     sizes.set(path, await writePdf(path, title, set.pages()));
     say(`${path}: ${pagesOf(count, paper.name)}, ${PURPOSE[kind]}`);
@@ -60,9 +65,20 @@ export const drawSheets = async (
   if (kinds.has('svg')) say(`${options.out}: ${svgs.length} templates as SVG, one a file`);
   for (const { name, text } of dxfs) await writeWhole(at(name), (write) => write(text()));
   if (kinds.has('dxf')) say(`${options.out}: ${dxfs.length} guides as DXF, in mm, one a file`);
-  for (const line of await tidyPieces(whole, options.out || '.', options.tidy === true)) say(line);
+  const tidied = await tidyFiles(whole, options.out || '.', {
+    leftOut: leftOut.map(nameOf),
+    remove: options.tidy === true,
+  });
+  for (const line of tidied) say(line);
   for (const line of closing(project, hasGuides(project))) say(line);
   if (options.send !== undefined) await send(options.send, sizes);
+};
+
+/** The sheets to write as PDF. For other files they are laid out all the same, as what is wrong is told for them too. */
+const laySheets = (project: Project, options: SheetOptions, asPdf: boolean): SheetSet[] => {
+  const sheets = sheetsOf(project, options);
+  if (!sheets.ok) return refuseOptions(sheets.complaints, project.units);
+  return asPdf ? sheets.value : [];
 };
 
 /** Sends every file, whatever becomes of another. Throws a Failure with all that the queue did not take. */

@@ -4,7 +4,7 @@ import { type Paper, parsePaper } from '../../paper/paperSizes.ts';
 import type { Copies } from '../../paper/sheets.ts';
 import { guidePieces } from '../../project/guidesOf.ts';
 import { chooseOnly, type Only, wholeDrawers } from '../../project/only.ts';
-import { piecesOf } from '../../project/piecesOf.ts';
+import { chosenCorners } from '../../project/piecesOf.ts';
 import type { Project } from '../../project/project.ts';
 import { SHEET_KINDS, type SheetKind, type SheetOptions } from '../../project/sheetsOf.ts';
 import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
@@ -89,7 +89,7 @@ export const readDrawOptions = (
     flat: options.flat === true,
     rods: options.rods === true,
   };
-  if (project?.only !== undefined && piecesOf(project, choice).length === 0)
+  if (project?.only !== undefined && chosenCorners(project, choice).length === 0)
     read.complain({
       at: ['boards'],
       says: say`the parts chosen by --only are not ${choice.boards.join()} boards, so no template is left; leave out the option`,

@@ -27,7 +27,7 @@ const readAside = async (read: Blob, name: string): Promise<readonly string[]> =
 };
 
 /** Opens and saves plans, as files and as links. */
-export const files = ({ now, unit, openPlan, refusePlan, say }: AppContext) => {
+export const files = ({ now, unit, openPlan, refusePlan, say, settle, saved }: AppContext) => {
   /** What was given last: reading may take longer than it takes to give another. */
   let latest: Blob | undefined;
   const openFile = async (given: Blob, name: string): Promise<void> => {
@@ -74,7 +74,7 @@ export const files = ({ now, unit, openPlan, refusePlan, say }: AppContext) => {
   });
 
   const copyLink = async (): Promise<void> => {
-    history.replaceState(null, '', `#${await linkOf(now().source.text)}`);
+    history.replaceState(null, '', `#${await linkOf(now().text)}`);
     try {
       await navigator.clipboard.writeText(location.href);
       say({ kind: 'note', title: 'A link that holds the whole plan has been copied.' });
@@ -87,17 +87,32 @@ export const files = ({ now, unit, openPlan, refusePlan, say }: AppContext) => {
     const bytes = await planInLink(location.hash);
     if (bytes === null)
       say({ kind: 'stop', title: 'The plan in this link is damaged; your open plan is unchanged.' });
-    else if (bytes !== undefined && new TextDecoder().decode(bytes) !== now().source.text)
+    else if (
+      bytes !== undefined &&
+      new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes) !== now().text
+    )
       await openFile(new Blob([bytes]), 'link');
   };
   addEventListener('hashchange', () => void openLink());
   void openLink();
 
+  const save = (): void => {
+    const wrong = settle();
+    saveFile(now().project.name, '.yaml', 'application/yaml', [now().text]);
+    saved();
+    if (wrong.length > 0)
+      say({
+        kind: 'stop',
+        title: 'The file holds the last valid plan: what you typed since could not be taken.',
+        lines: wrong,
+      });
+  };
+
   const begin = (unit: Notation): void => void openPlan(starterPlan(unitOf(unit)), 'a new plan');
 
   return {
     open: () => chooser.click(),
-    save: () => saveFile(now().project.name, '.yaml', 'application/yaml', [now().source.text]),
+    save,
     fresh: () => begin(unit()),
     'fresh-mm': () => begin('mm'),
     'fresh-in': () => begin('in'),

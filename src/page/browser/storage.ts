@@ -1,34 +1,43 @@
 import type { Correction, PrinterError } from '../../paper/printerCorrection.ts';
-import type { PlanSource } from '../model/snapshot.ts';
 
 const KEY = 'halfpin';
 const PRINTERS_KEY = 'halfpin printers';
+const PROBE_KEY = 'halfpin probe';
 
-/** The plan stored on an earlier visit; undefined where there is none, or the browser stores nothing. */
-export const storedPlan = (): PlanSource | undefined => {
+/** The text of the plan stored on an earlier visit; undefined where there is none, or the browser stores nothing. */
+export const storedPlan = (): string | undefined => {
   try {
-    const found: unknown = JSON.parse(localStorage.getItem(KEY) ?? 'null');
-    return isPlanSource(found) ? found : undefined;
+    return textIn(localStorage.getItem(KEY));
   } catch {
     return undefined;
   }
 };
 
-const isPlanSource = (value: unknown): value is PlanSource => {
-  if (typeof value !== 'object' || value === null || !('text' in value) || !('locks' in value)) return false;
-  const { text, locks } = value;
-  return (
-    typeof text === 'string' &&
-    typeof locks === 'object' &&
-    locks !== null &&
-    Object.values(locks).every((list) => Array.isArray(list) && list.every(Number.isInteger))
-  );
+const textIn = (stored: string | null): string | undefined => {
+  const found: unknown = JSON.parse(stored ?? 'null');
+  if (typeof found !== 'object' || found === null || !('text' in found)) return undefined;
+  return typeof found.text === 'string' ? found.text : undefined;
+};
+
+/** The text of a plan that another tab has stored; undefined where it stored something else. */
+export const storedIn = ({ key, newValue }: StorageEvent): string | undefined =>
+  key === KEY ? textIn(newValue) : undefined;
+
+/** Whether this browser stores anything. */
+export const canStore = (): boolean => {
+  try {
+    localStorage.setItem(PROBE_KEY, '');
+    localStorage.removeItem(PROBE_KEY);
+    return true;
+  } catch {
+    return false;
+  }
 };
 
 /** Stores the plan for the next visit; false where the browser's storage is full or switched off. */
-export const storePlan = (source: PlanSource): boolean => {
+export const storePlan = (text: string): boolean => {
   try {
-    localStorage.setItem(KEY, JSON.stringify(source));
+    localStorage.setItem(KEY, JSON.stringify({ text }));
     return true;
   } catch {
     return false;

@@ -1,10 +1,11 @@
 import { html, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
+import { isTail, widthName } from '../../joint/widthName.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { unitOf } from '../../units/notation.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import type { ViewState } from '../model/viewState.ts';
-import { isTail, widthName, widthsOf } from '../model/widths.ts';
+import { widthsOf } from '../model/widths.ts';
 import type { ControlActions } from './controls.ts';
 import { entry } from './entry.ts';
 

@@ -1,9 +1,10 @@
 import type { G, Path as SvgPath } from '@svgdotjs/svg.js';
+import { isTail } from '../../joint/widthName.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { drawPath, px } from '../browser/dom.ts';
 import { startOnSides } from '../model/editedCorner.ts';
 import type { ViewState } from '../model/viewState.ts';
-import { isTail, linesOf, widthsOf } from '../model/widths.ts';
+import { linesOf, widthsOf } from '../model/widths.ts';
 import type { CornerSheet, Face } from './cornerSheet.ts';
 import { Texts } from './texts.ts';
 

@@ -2,7 +2,6 @@ import { html, render, type TemplateResult } from 'lit-html';
 import { rebateFirst } from '../../drawer/rebateFirst.ts';
 import { dividers } from '../../joint/gauges.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
-import type { Project } from '../../project/project.ts';
 import type { JointCut } from '../../router/guide/cutJoint.ts';
 import { type RouterSettingName, routerSettings } from '../../router/passes/routerSettings.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
@@ -10,18 +9,15 @@ import { type Notation, unitWords } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
 import { formatSlope } from '../../units/slope.ts';
 import { find, setText } from '../browser/dom.ts';
-import { type CornerRef, cornerOf, type EditedCorner, startOnSides } from '../model/editedCorner.ts';
+import {
+  type CornerRef,
+  cornerOf,
+  cornersOf,
+  type EditedCorner,
+  startOnSides,
+} from '../model/editedCorner.ts';
 import type { AppContext } from '../model/viewState.ts';
 import { fillScreen } from './fillScreen.ts';
-
-/** Every corner of a plan, in the order of work. */
-const cornersOf = ({ set, joints }: Project): CornerRef[] => [
-  ...set.drawers.flatMap((_, index): CornerRef[] => [
-    { of: 'drawer', index, end: 'front' },
-    { of: 'drawer', index, end: 'back' },
-  ]),
-  ...joints.map((_, index): CornerRef => ({ of: 'joint', index })),
-];
 
 const sameCorner = (a: CornerRef, b: CornerRef): boolean => JSON.stringify(a) === JSON.stringify(b);
 

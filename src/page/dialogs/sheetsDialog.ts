@@ -45,7 +45,7 @@ export const sheetsDialog = ({ now, unit }: AppContext) => {
       ...(error && { correction: { printer, error } }),
     };
   };
-  const jobOf = (task: SheetTask): SheetJob => ({ plan: now().source.text, choice: choice(), task });
+  const jobOf = (task: SheetTask): SheetJob => ({ plan: now().text, choice: choice(), task });
 
   const templates = readySheets(
     () => jobOf({ make: 'print' }),
@@ -206,8 +206,8 @@ export const sheetsDialog = ({ now, unit }: AppContext) => {
     save: () => open('save'),
     /** What the plan is now may be another than before. */
     update: (): void => {
-      if (plan === now().source.text) return;
-      plan = now().source.text;
+      if (plan === now().text) return;
+      plan = now().text;
       templates.renew();
       if (dialog.open) templates.ask();
     },

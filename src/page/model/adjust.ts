@@ -2,12 +2,15 @@ import { backJointSpec, frontJointSpec, sizesOf } from '../../drawer/drawerSizes
 import type { JointSpec } from '../../joint/jointSpec.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { readPlan } from '../../plan/readPlan.ts';
+import type { Project } from '../../project/project.ts';
 import type { Cutter } from '../../router/limits/cutter.ts';
-import type { Result } from '../../units/complaint.ts';
+import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
+import { say } from '../../units/phrase.ts';
+import { quote } from '../../units/quote.ts';
+import { type Edit, editPlan, type PlanValue } from '../text/editPlan.ts';
 import { stepTowards } from './bisect.ts';
-import { type CornerRef, cornerKey, type EditedCorner } from './editedCorner.ts';
-import { type Edit, editPlan, type PlanValue } from './editPlan.ts';
+import { type CornerRef, cornerOf, cornersOf, type EditedCorner } from './editedCorner.ts';
 import type { Moved } from './edits.ts';
 import { resolvedWish } from './keepInherited.ts';
 import { listCorner } from './listCorner.ts';
@@ -15,8 +18,8 @@ import { measureEdits } from './measureEdits.ts';
 import { planNumber, planSlope, stepOf } from './planNumber.ts';
 import type { Quantity } from './quantities.ts';
 import type { Scope } from './scope.ts';
-import { locksOf, type PlanSource, type Snapshot, snapshot } from './snapshot.ts';
-import { fill, type TipWidths, total } from './widths.ts';
+import { type Snapshot, snapshot } from './snapshot.ts';
+import { allLocked, fill, type Locked, lockedIn, type TipWidths, total, widthsOf } from './widths.ts';
 
 const written = ({ kind }: Quantity, value: number, now: Snapshot): PlanValue =>
   kind === 'slope' ? planSlope({ run: value }) : planNumber(value, unitOf(now.project.units));
@@ -29,16 +32,31 @@ export const adjust = (
   value: number,
   scope: Scope,
 ): Result<Snapshot> =>
-  adjustAt(now.source, measureEdits(now, corner, quantity, written(quantity, value, now), scope));
+  adjustAt(now, measureEdits(now, corner, quantity, written(quantity, value, now), scope));
 
-const adjustAt = (source: PlanSource, edits: readonly Edit[]): Result<Snapshot> => {
-  const changed = { ...source, text: editPlan(source.text, edits) };
-  const made = snapshot(changed);
-  if (made.ok) return made;
-  const reading = readPlan(changed.text);
-  const refit = reading.ok ? refitEdits(reading.plan, changed) : [];
-  return refit.length === 0 ? made : snapshot({ ...changed, text: editPlan(changed.text, refit) });
+const adjustAt = (now: Snapshot, edits: readonly Edit[]): Result<Snapshot> => {
+  const text = editPlan(now.text, edits);
+  const made = snapshot(text);
+  if (made.ok && locksHold(now.project, made.value.project)) return made;
+  const reading = readPlan(text);
+  const refit = reading.ok ? refitEdits(reading.plan, text) : accept([]);
+  if (!refit.ok) return refit;
+  if (refit.value.length === 0) return made;
+  const refitted = snapshot(editPlan(text, refit.value));
+  return refitted.ok || !reading.ok ? refitted : refuse(...refitted.complaints, ...locksOf(reading.plan));
 };
+
+/** Whether every locked width is as it was. */
+const locksHold = (before: Project, after: Project): boolean =>
+  cornersOf(before).every((ref) => {
+    const corner = cornerOf(before, ref);
+    if (corner === undefined || corner.locked.size === 0) return true;
+    const now = cornerOf(after, ref);
+    const widths = now === undefined ? [] : widthsOf(now.joint);
+    return widthsOf(corner.joint).every(
+      (width, i) => !corner.locked.has(i) || Math.abs(width - (widths[i] ?? 0)) < 1e-6,
+    );
+  });
 
 /** Moves a measure towards a value, as far as the set can be made. */
 export const dragQuantity = (
@@ -67,7 +85,11 @@ const wishesOf = ({ drawers, joints }: Plan): Wish[] => [
     const { name } = spec;
     return [
       { ref: { of: 'drawer', index, end: 'front' }, name, spec: frontJointSpec(spec, height) },
-      { ref: { of: 'drawer', index, end: 'back' }, name, spec: backJointSpec(spec, backHeight) },
+      {
+        ref: { of: 'drawer', index, end: 'back' },
+        name: `${name}, back`,
+        spec: backJointSpec(spec, backHeight),
+      },
     ];
   }),
   ...joints.map(({ name, spec }, index): Wish => ({ ref: { of: 'joint', index }, name, spec })),
@@ -81,11 +103,35 @@ const wishedWidths = (wish: JointSpec, cutter: Cutter | undefined): TipWidths | 
   return [halfPin.lower, ...inner, halfPin.upper];
 };
 
-/** The edits that scale listed tails to the changed widths of their boards. */
-const refitEdits = (plan: Plan, source: PlanSource): Edit[] =>
-  wishesOf(plan).flatMap(({ ref, name, spec }) => {
-    const widths = wishedWidths(spec, plan.cutting?.cutter);
-    if (widths === undefined || Math.abs(total(widths) - spec.width) < 1e-6) return [];
-    const filled = fill(widths, locksOf(source, cornerKey({ ref, name })), spec.width);
-    return filled.ok ? listCorner(ref, filled.value, plan.drawers, source.text, unitOf(plan.units)) : [];
+/** A corner whose listed widths do not fill its board any more. */
+interface Misfit extends Wish {
+  readonly widths: TipWidths;
+  readonly locked: Locked;
+}
+
+const misfitsOf = (plan: Plan): Misfit[] =>
+  wishesOf(plan).flatMap((wish) => {
+    const widths = wishedWidths(wish.spec, plan.cutting?.cutter);
+    if (widths === undefined || Math.abs(total(widths) - wish.spec.width) < 1e-6) return [];
+    return [{ ...wish, widths, locked: lockedIn(wish.spec.spacing) }];
   });
+
+/** The edits that scale listed tails to the changed widths of their boards, all but locked ones. */
+const refitEdits = (plan: Plan, text: string): Result<Edit[]> => {
+  const unit = unitOf(plan.units);
+  const edits = misfitsOf(plan).map(({ ref, name, spec, widths, locked }): Result<Edit[]> => {
+    const filled = fill(widths, locked, spec.width);
+    return filled.ok
+      ? accept(listCorner(ref, { widths: filled.value, locked, before: widths }, plan.drawers, text, unit))
+      : refuse(...ofCorner(name, filled.complaints));
+  });
+  const wrong = edits.flatMap((each) => (each.ok ? [] : each.complaints));
+  return wrong.length > 0 ? refuse(...wrong) : accept(edits.flatMap((each) => (each.ok ? each.value : [])));
+};
+
+/** What stands in the way, where widths that do not fill their boards cannot be scaled. */
+const locksOf = (plan: Plan): Complaint[] =>
+  misfitsOf(plan).flatMap(({ name, widths, locked }) => ofCorner(name, allLocked(widths, locked)));
+
+const ofCorner = (name: string, complaints: readonly Complaint[]): Complaint[] =>
+  complaints.map((complaint) => ({ ...complaint, says: say`${quote(name)}: ${complaint.says}` }));

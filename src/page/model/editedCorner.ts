@@ -2,10 +2,11 @@ import { draftDrawer } from '../../drawer/draftDrawer.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
 import type { Groove } from '../../drawer/drawerSpec.ts';
 import type { Joint } from '../../joint/joint.ts';
+import type { Spacing } from '../../joint/jointSpec.ts';
 import type { Project } from '../../project/project.ts';
 import { layOutWith, toolingOf } from '../../router/limits/layOutWith.ts';
 import type { Place, Result } from '../../units/complaint.ts';
-import { listed, type TipWidths } from './widths.ts';
+import { type Locked, listed, lockedIn, type TipWidths } from './widths.ts';
 
 /** Which of a plan's corners is meant. */
 export type CornerRef =
@@ -25,9 +26,19 @@ export interface EditedCorner {
   readonly at: Place;
   /** Whether its tails are listed, width by width. */
   readonly listed: boolean;
+  readonly locked: Locked;
   /** Complaints where the corner cannot be cut with these widths; the rest of the set is not considered. */
   readonly judge: (widths: TipWidths) => Result<unknown>;
 }
+
+/** Every corner of a plan, in the order of work. */
+export const cornersOf = ({ set, joints }: Project): CornerRef[] => [
+  ...set.drawers.flatMap((_, index): CornerRef[] => [
+    { of: 'drawer', index, end: 'front' },
+    { of: 'drawer', index, end: 'back' },
+  ]),
+  ...joints.map((_, index): CornerRef => ({ of: 'joint', index })),
+];
 
 /** The corner; undefined where the plan has none of that index. */
 export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): EditedCorner | undefined => {
@@ -39,7 +50,7 @@ export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): Edi
       name: lone.name,
       joint: lone.joint,
       at: placeOfTails(ref),
-      listed: lone.spec.spacing.kind === 'listed',
+      ...spacedAs(lone.spec.spacing),
       judge: (widths) => layOutWith({ ...lone.spec, ...listed(widths) }, toolingOf(cutting)),
     };
   }
@@ -53,17 +64,22 @@ export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): Edi
         joint: drawer.front,
         ...(spec.bottom.hold.kind === 'groove' && { groove: spec.groove }),
         at: placeOfTails(ref),
-        listed: spec.joint.spacing.kind === 'listed',
+        ...spacedAs(spec.joint.spacing),
         judge: (widths) => draftDrawer({ ...spec, joint: { ...spec.joint, ...listed(widths) } }),
       }
     : {
         ...common,
         joint: drawer.back,
         at: placeOfTails(ref),
-        listed: spec.backJoint.spacing.kind === 'listed',
+        ...spacedAs(spec.backJoint.spacing),
         judge: (widths) => draftDrawer({ ...spec, backJoint: { ...spec.backJoint, ...listed(widths) } }),
       };
 };
+
+const spacedAs = (spacing: Spacing): Pick<EditedCorner, 'listed' | 'locked'> => ({
+  listed: spacing.kind === 'listed',
+  locked: lockedIn(spacing),
+});
 
 /** The start of a back corner's measures, the groove's upper edge, in mm above the sides' reference edge. */
 export const startOnSides = ({ ref, drawer }: EditedCorner): number | undefined =>
@@ -74,7 +90,3 @@ export const placeOfTails = (ref: CornerRef): Place => {
   if (ref.of === 'joint') return ['joints', ref.index];
   return ['drawers', ref.index, ...(ref.end === 'front' ? [] : ['back']), 'joint'];
 };
-
-/** A key for a corner that does not depend on other entries. */
-export const cornerKey = ({ ref, name }: Pick<EditedCorner, 'ref' | 'name'>): string =>
-  ref.of === 'joint' ? `joint ${name}` : `${ref.end} ${name}`;

@@ -1,15 +1,16 @@
-import type { Complaint, Result } from '../../units/complaint.ts';
+import { isTail } from '../../joint/widthName.ts';
+import { type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
+import { type Edit, editPlan } from '../text/editPlan.ts';
 import { stepTowards } from './bisect.ts';
-import { cornerKey, type EditedCorner } from './editedCorner.ts';
-import { type Edit, editPlan } from './editPlan.ts';
+import type { EditedCorner } from './editedCorner.ts';
 import { keepHalfPins, listCorner } from './listCorner.ts';
 import { stepOf } from './planNumber.ts';
-import { locksOf, type PlanSource, type Snapshot, snapshot, withLocks } from './snapshot.ts';
+import { type Snapshot, snapshot } from './snapshot.ts';
 import {
   addTail,
+  allLocked,
   evenOut,
-  isTail,
   type Locked,
   linesOf,
   locksAfterAdding,
@@ -29,16 +30,16 @@ export interface Moved {
 }
 
 const writeWidths = (
-  { source, project }: Snapshot,
+  { text, project }: Snapshot,
   corner: EditedCorner,
   widths: TipWidths,
-  locked?: Locked,
+  locked: Locked = corner.locked,
 ): Result<Snapshot> => {
-  const { units, set } = project;
-  const specs = set.drawers.map(({ spec }) => spec);
-  const text = editPlan(source.text, listCorner(corner.ref, widths, specs, source.text, unitOf(units)));
-  const next: PlanSource = { text, locks: source.locks };
-  return snapshot(locked === undefined ? next : withLocks(next, cornerKey(corner), locked));
+  const before = corner.listed ? widthsOf(corner.joint) : [];
+  const specs = project.set.drawers.map(({ spec }) => spec);
+  const edits = listCorner(corner.ref, { widths, locked, before }, specs, text, unitOf(project.units));
+  const next = snapshot(editPlan(text, edits));
+  return next.ok ? next : refuse(...next.complaints, ...allLocked(widths, locked));
 };
 
 const writeIfFound = (
@@ -54,10 +55,9 @@ const writeIfFound = (
  */
 export const dragLine = (now: Snapshot, corner: EditedCorner, line: number, to: number): Moved => {
   const widths = widthsOf(corner.joint);
-  const locked = locksOf(now.source, cornerKey(corner));
   const by = to - (linesOf(widths)[line] ?? to);
   const reach = stepTowards(by, stepOf(unitOf(now.project.units)), (part) => {
-    const moved = moveLine(widths, locked, line, part);
+    const moved = moveLine(widths, corner.locked, line, part);
     if (!moved.ok) return moved;
     const judged = corner.judge(moved.value);
     return judged.ok ? moved : judged;
@@ -67,8 +67,6 @@ export const dragLine = (now: Snapshot, corner: EditedCorner, line: number, to: 
   return next.ok ? { snapshot: next.value, stop: reach.stop } : { snapshot: now, stop: next.complaints };
 };
 
-const lockedOf = (now: Snapshot, corner: EditedCorner): Locked => locksOf(now.source, cornerKey(corner));
-
 /** Sets one width of a corner, in mm. */
 export const typeWidth = (
   now: Snapshot,
@@ -76,7 +74,7 @@ export const typeWidth = (
   i: number,
   value: number,
 ): Result<Snapshot> => {
-  const widths = setWidth(widthsOf(corner.joint), lockedOf(now, corner), i, value);
+  const widths = setWidth(widthsOf(corner.joint), corner.locked, i, value);
   if (!widths.ok) return widths;
   const judged = corner.judge(widths.value);
   return judged.ok ? writeWidths(now, corner, widths.value) : judged;
@@ -86,7 +84,7 @@ export const typeWidth = (
 export const oneMore = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
   if (!corner.listed) return setTailCount(now, corner, corner.joint.tails.length + 1);
   const widths = widthsOf(corner.joint);
-  const locked = lockedOf(now, corner);
+  const { locked } = corner;
   return writeIfFound(now, corner, addTail(widths, locked), locksAfterAdding(widths, locked));
 };
 
@@ -95,7 +93,7 @@ export const oneFewer = (now: Snapshot, corner: EditedCorner, i?: number): Resul
   const { tails } = corner.joint;
   if (!corner.listed && i === undefined) return setTailCount(now, corner, tails.length - 1);
   const widths = widthsOf(corner.joint);
-  const locked = lockedOf(now, corner);
+  const { locked } = corner;
   const which = i !== undefined && isTail(i) ? i : widths.length - 2;
   return writeIfFound(
     now,
@@ -107,33 +105,35 @@ export const oneFewer = (now: Snapshot, corner: EditedCorner, i?: number): Resul
 
 /** Sets the number of tails; undefined leaves it to the family rule. */
 export const setTailCount = (
-  { source }: Snapshot,
-  { at }: EditedCorner,
+  { text }: Snapshot,
+  { at, joint, locked }: EditedCorner,
   tails: number | undefined,
 ): Result<Snapshot> =>
-  snapshot({
-    ...source,
-    text: editPlan(source.text, [
-      { at: [...at, 'tails'], value: tails },
-      { at: [...at, 'pins'], value: undefined },
-    ]),
-  });
+  locked.size > 0
+    ? refuse(...allLocked(widthsOf(joint), locked))
+    : snapshot(
+        editPlan(text, [
+          { at: [...at, 'tails'], value: tails },
+          { at: [...at, 'pins'], value: undefined },
+          { at: [...at, 'locked'], value: undefined },
+        ]),
+      );
 
 /** Makes the same number of tails equal; where some widths are locked, all others. */
 export const makeEven = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
-  const { joint, at } = corner;
-  const locked = lockedOf(now, corner);
+  const { joint, at, locked } = corner;
   if (locked.size > 0) return writeIfFound(now, corner, evenOut(widthsOf(joint), locked, joint.width));
-  const { source, project } = now;
+  const { text, project } = now;
   const edits: Edit[] = [
     { at: [...at, 'tails'], value: joint.tails.length },
     { at: [...at, 'pins'], value: undefined },
+    { at: [...at, 'locked'], value: undefined },
     { at: [...at, 'graded'], value: undefined },
     ...(corner.listed ? [{ at: [...at, 'halfPin'], value: undefined }] : []),
   ];
   const specs = project.set.drawers.map(({ spec }) => spec);
-  const kept = keepHalfPins(corner.ref, edits, specs, source.text, unitOf(project.units));
-  return snapshot({ ...source, text: editPlan(source.text, kept) });
+  const kept = keepHalfPins(corner.ref, edits, specs, text, unitOf(project.units));
+  return snapshot(editPlan(text, kept));
 };
 
 export const mirrorTails = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
@@ -141,11 +141,12 @@ export const mirrorTails = (now: Snapshot, corner: EditedCorner): Result<Snapsho
   const judged = corner.judge(widths);
   if (!judged.ok) return judged;
   const last = widths.length - 1;
-  return writeWidths(now, corner, widths, new Set([...lockedOf(now, corner)].map((i) => last - i)));
+  return writeWidths(now, corner, widths, new Set([...corner.locked].map((i) => last - i)));
 };
 
-export const toggleLock = (now: Snapshot, corner: EditedCorner, i: number): Snapshot => {
-  const locked = new Set(lockedOf(now, corner));
+/** Locks a width, or unlocks it. A locked one is listed, with all others, so that nothing else can change it. */
+export const toggleLock = (now: Snapshot, corner: EditedCorner, i: number): Result<Snapshot> => {
+  const locked = new Set(corner.locked);
   if (!locked.delete(i)) locked.add(i);
-  return { ...now, source: withLocks(now.source, cornerKey(corner), locked) };
+  return writeWidths(now, corner, widthsOf(corner.joint), locked);
 };

@@ -1,11 +1,12 @@
 import { kindOf } from '../../joint/kinds/kinds.ts';
+import { isTail, widthName } from '../../joint/widthName.ts';
 import { dragQuantity } from './adjust.ts';
 import type { EditedCorner } from './editedCorner.ts';
 import { dragLine, type Moved } from './edits.ts';
 import { type Quantity, quantity } from './quantities.ts';
 import type { Scope } from './scope.ts';
 import type { Snapshot } from './snapshot.ts';
-import { isTail, linesOf, widthName, widthsOf } from './widths.ts';
+import { linesOf, widthsOf } from './widths.ts';
 
 /** Something on a corner that can be dragged along one line. */
 export interface Handle {

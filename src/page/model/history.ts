@@ -1,16 +1,15 @@
 import { type Difference, difference, differing } from './difference.ts';
-import type { PlanSource } from './snapshot.ts';
 
 /** A state of the plan, and the edit that led to it, in words. */
 export interface Step {
-  readonly source: PlanSource;
+  /** The plan, as it is saved. */
+  readonly text: string;
   readonly what: string;
 }
 
 /** A step whose text is told by what differs from its neighbour's, so that a thousand of them take little memory. */
 interface Packed {
   readonly what: string;
-  readonly locks: PlanSource['locks'];
   readonly text: Difference;
 }
 
@@ -21,14 +20,13 @@ export interface History {
   readonly future: readonly Packed[];
 }
 
-const pack = ({ source: { text, locks }, what }: Step, beside: Step): Packed => ({
+const pack = ({ text, what }: Step, beside: Step): Packed => ({
   what,
-  locks,
-  text: difference(beside.source.text, text),
+  text: difference(beside.text, text),
 });
 
-const unpack = ({ what, locks, text }: Packed, beside: Step): Step => ({
-  source: { text: differing(beside.source.text, text), locks },
+const unpack = ({ what, text }: Packed, beside: Step): Step => ({
+  text: differing(beside.text, text),
   what,
 });
 

@@ -1,32 +1,37 @@
 import type { DrawerSpec } from '../../drawer/drawerSpec.ts';
 import { readPlan } from '../../plan/readPlan.ts';
 import type { Unit } from '../../units/unit.ts';
+import { type Edit, editPlan } from '../text/editPlan.ts';
 import { type CornerRef, placeOfTails } from './editedCorner.ts';
-import { type Edit, editPlan } from './editPlan.ts';
 import { backValue, keepBacks } from './keepInherited.ts';
-import { listEdits, listedValues, roundWidths } from './planNumber.ts';
-import type { TipWidths } from './widths.ts';
+import { listEdits } from './planNumber.ts';
+import type { Locked, TipWidths } from './widths.ts';
 import { writtenPlan } from './writtenPlan.ts';
+
+/** Widths to be listed, which of them are locked, and those that were listed before, if any. */
+export interface Listing {
+  readonly widths: TipWidths;
+  readonly locked: Locked;
+  readonly before: TipWidths;
+}
 
 /** The edits that list a corner's widths, and leave the other corners of its drawer as they are. */
 export const listCorner = (
   ref: CornerRef,
-  widths: TipWidths,
+  { widths, locked, before }: Listing,
   specs: readonly DrawerSpec[],
   text: string,
   unit: Unit,
 ): Edit[] => {
-  const edits = listEdits(placeOfTails(ref), widths, unit);
-  const { halfPin } = listedValues(roundWidths(widths, unit), unit);
-  return [
-    ...edits,
-    ...inheritedHalfPins(ref, specs, text, unit).filter(
-      ({ value }) => String(value) !== [...new Set(halfPin)].join(),
-    ),
-  ];
+  const edits = listEdits(placeOfTails(ref), widths, unit, locked, before);
+  const halfPin = edits.find(({ at }) => at.at(-1) === 'halfPin')?.value;
+  const back = backOf(ref, specs);
+  const isSame =
+    back === undefined || String(backValue(back, 'halfPin', unit)) === [...new Set([halfPin].flat())].join();
+  return isSame ? edits : [...edits, ...keepBacks(specs, writtenPlan(text), [ref.index], 'halfPin', unit)];
 };
 
-/** Edits that take a front corner's half pins from it, and what lets the back corners keep what they inherit. */
+/** Edits of a front corner, and what lets the back corners keep the half pins that they inherit from it. */
 export const keepHalfPins = (
   ref: CornerRef,
   edits: Edit[],
@@ -34,16 +39,14 @@ export const keepHalfPins = (
   text: string,
   unit: Unit,
 ): Edit[] => {
-  const [kept] = inheritedHalfPins(ref, specs, text, unit);
-  if (kept === undefined || ref.of === 'joint') return edits;
+  const back = backOf(ref, specs);
   const after = readPlan(editPlan(text, edits));
-  const spec = after.ok ? after.plan.drawers[ref.index] : undefined;
-  const isSame = spec !== undefined && String(backValue(spec, 'halfPin', unit)) === String(kept.value);
-  return isSame ? edits : [...edits, kept];
+  const then = after.ok ? backOf(ref, after.plan.drawers) : undefined;
+  if (back === undefined || then === undefined) return edits;
+  const isSame = String(backValue(back, 'halfPin', unit)) === String(backValue(then, 'halfPin', unit));
+  return isSame ? edits : [...edits, ...keepBacks(specs, writtenPlan(text), [ref.index], 'halfPin', unit)];
 };
 
-/** The half pins that a drawer's back corners inherit from its front; none of a corner that leaves them nothing. */
-const inheritedHalfPins = (ref: CornerRef, specs: readonly DrawerSpec[], text: string, unit: Unit): Edit[] =>
-  ref.of === 'drawer' && ref.end === 'front'
-    ? keepBacks(specs, writtenPlan(text), [ref.index], 'halfPin', unit)
-    : [];
+/** The drawer whose back corners may inherit from a corner; none where it is no front. */
+const backOf = (ref: CornerRef, specs: readonly DrawerSpec[]): DrawerSpec | undefined =>
+  ref.of === 'drawer' && ref.end === 'front' ? specs[ref.index] : undefined;

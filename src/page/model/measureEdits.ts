@@ -2,8 +2,8 @@ import { hasLength, isKind, OWN_LENGTH_KEYS } from '../../joint/kinds/kinds.ts';
 import type { Project } from '../../project/project.ts';
 import type { Place } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
+import type { Edit, PlanValue } from '../text/editPlan.ts';
 import { cornerOf, type EditedCorner } from './editedCorner.ts';
-import type { Edit, PlanValue } from './editPlan.ts';
 import { isBackKey, keepBacks, keepSingleCorners } from './keepInherited.ts';
 import type { Quantity } from './quantities.ts';
 import type { Scope } from './scope.ts';
@@ -30,7 +30,7 @@ export const drawersChanged = (
  * has its own value written down first.
  */
 export const measureEdits = (
-  { source, project }: Snapshot,
+  { text, project }: Snapshot,
   corner: EditedCorner,
   quantity: Quantity,
   value: PlanValue,
@@ -39,7 +39,7 @@ export const measureEdits = (
   const { ref } = corner;
   const { at, ends, shared } = quantity;
   if (ref.of === 'joint') return [{ at: ['joints', ref.index, ...at], value }];
-  const plan = writtenPlan(source.text);
+  const plan = writtenPlan(text);
   const specs = project.set.drawers.map(({ spec }) => spec);
   const drawers = drawersChanged(project, corner, quantity, scope);
   const once = shared && scope.drawers === 'all' && isForAll(plan, at);

@@ -1,8 +1,10 @@
+import { isTail, widthName } from '../../joint/widthName.ts';
 import type { Place } from '../../units/complaint.ts';
+import { parseLength } from '../../units/parseLength.ts';
 import type { Slope } from '../../units/slope.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
-import type { Edit } from './editPlan.ts';
-import { isTail, type TipWidths } from './widths.ts';
+import type { Edit, PlanValue } from '../text/editPlan.ts';
+import type { Locked, TipWidths } from './widths.ts';
 
 /** The step of the arrow keys and of dragging, in mm: a tenth of a millimetre, or 1/64 inch. */
 export const stepOf = (unit: Unit): number => (unit === 'mm' ? 0.1 : MM_PER_INCH / 64);
@@ -28,18 +30,22 @@ export const planSlope = ({ run }: Slope): string => `1:${Number(run.toFixed(3))
 /** The resolution of listed widths, in mm. */
 const GRAIN: Readonly<Record<Unit, number>> = { mm: 0.01, in: MM_PER_INCH / 10_000 };
 
-/** Widths rounded such that they still fill the same board: every line moves to the nearest multiple of the resolution. */
-export const roundWidths = (widths: TipWidths, unit: Unit): TipWidths => {
+/**
+ * Widths rounded such that they still fill the same board: every line moves to the nearest multiple of the resolution,
+ * but widths that are to stay as they are keep all their digits.
+ */
+export const roundWidths = (widths: TipWidths, unit: Unit, kept: Locked = new Set()): TipWidths => {
   const grain = GRAIN[unit];
   const step = stepOf(unit);
+  const last = widths.findLastIndex((_, i) => !kept.has(i));
   let line = 0;
   let from = 0;
   return widths.map((width, i) => {
     line += width;
     const marks = line / step;
     const onMark = Math.abs(marks - Math.round(marks)) < 1e-6;
-    const to =
-      i === widths.length - 1 ? line : onMark ? Math.round(marks) * step : Math.round(line / grain) * grain;
+    const nearest = onMark ? Math.round(marks) * step : Math.round(line / grain) * grain;
+    const to = kept.has(i) ? from + width : i === last ? line : nearest;
     const rounded = to - from;
     from = to;
     return rounded;
@@ -56,13 +62,47 @@ export const listedValues = (widths: TipWidths, unit: Unit) => {
   };
 };
 
-/** The edits that list a corner's widths. */
-export const listEdits = (at: Place, widths: TipWidths, unit: Unit): Edit[] => {
-  const { tails, pins, halfPin } = listedValues(roundWidths(widths, unit), unit);
+/** Whether a length that is written, or each of two half pins by one, is the same to the resolution of a plan. */
+const sameLength =
+  (unit: Unit) =>
+  (written: unknown, value: PlanValue): boolean => {
+    if (typeof value === 'object') return value.every((each) => sameLength(unit)(written, each));
+    const [a, b] = [written, value].map((each) =>
+      typeof each === 'number' || typeof each === 'string' ? parseLength(each, unit) : undefined,
+    );
+    return a?.ok === true && b?.ok === true && Math.abs(a.value - b.value) < SAME;
+  };
+
+/** Half of the last digit that is written, and a little, in mm. */
+const SAME = 0.6e-4;
+
+/**
+ * The edits that list a corner's widths, and name the locked ones.
+ * @param before the widths that were listed before: those that are the same stay as they are written
+ */
+export const listEdits = (
+  at: Place,
+  widths: TipWidths,
+  unit: Unit,
+  locked: Locked,
+  before: TipWidths,
+): Edit[] => {
+  const sameNumber = widths.length === before.length;
+  const kept = widths.flatMap((width, i) =>
+    before.length > 0 && (locked.has(i) || (sameNumber && Math.abs(width - (before[i] ?? 0)) < 1e-9))
+      ? i
+      : [],
+  );
+  const { tails, pins, halfPin } = listedValues(roundWidths(widths, unit, new Set(kept)), unit);
+  const names = widths.flatMap((_, i) => (locked.has(i) ? widthName(i, widths.length) : []));
+  const same = sameLength(unit);
+  // A number of tails is no width.
+  const sameItem: Edit['same'] = (written, value) => typeof value !== 'object' && same(written, value);
   return [
-    { at: [...at, 'tails'], value: tails },
-    { at: [...at, 'pins'], value: pins.length > 0 ? pins : undefined },
-    { at: [...at, 'halfPin'], value: halfPin },
+    { at: [...at, 'tails'], value: tails, same: sameItem },
+    { at: [...at, 'pins'], value: pins.length > 0 ? pins : undefined, same: sameItem },
+    { at: [...at, 'halfPin'], value: halfPin, same },
+    { at: [...at, 'locked'], value: names.length > 0 ? names : undefined },
     { at: [...at, 'graded'], value: undefined },
   ];
 };

@@ -1,14 +1,14 @@
 import type { Project } from '../../project/project.ts';
 import type { Result } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
-import { type CornerRef, cornerKey, cornerOf, type EditedCorner } from './editedCorner.ts';
+import { type CornerRef, cornerOf, type EditedCorner } from './editedCorner.ts';
 import type { Moved } from './edits.ts';
 import type { Handle } from './handles.ts';
 import { back, forward, type History, push, startHistory } from './history.ts';
 import { editWords } from './movedWords.ts';
 import { stepOf } from './planNumber.ts';
 import { FIRST_SCOPE, type Scope } from './scope.ts';
-import { locksOf, type PlanSource, type Snapshot, snapshot } from './snapshot.ts';
+import { type Snapshot, snapshot } from './snapshot.ts';
 import type { ViewState } from './viewState.ts';
 
 /** A drag in progress: its start, and how far it has come. */
@@ -29,7 +29,7 @@ interface KeyedState {
   readonly start: Snapshot;
   readonly history: History;
   /** What the last key made of the plan. */
-  readonly made: PlanSource;
+  readonly made: string;
   readonly stop: Moved['stop'];
   /** Whether another key still belongs to it. */
   readonly isOpen: boolean;
@@ -44,14 +44,14 @@ export interface Session {
   readonly dragging?: DragState;
   readonly keyed?: KeyedState;
   /** The result of typing in the plan's text, while nothing else has been changed since. */
-  readonly typed?: PlanSource;
+  readonly typed?: string;
 }
 
 const FIRST_DRAWER: CornerRef = { of: 'drawer', index: 0, end: 'front' };
 const FIRST_JOINT: CornerRef = { of: 'joint', index: 0 };
 
 export const startSession = (now: Snapshot): Session => ({
-  history: startHistory({ source: now.source, what: '' }),
+  history: startHistory({ text: now.text, what: '' }),
   now,
   selected: firstCorner(now.project),
   scope: FIRST_SCOPE,
@@ -74,7 +74,7 @@ export const viewStateOf = (session: Session): ViewState => {
   return {
     now,
     corner,
-    locked: locksOf(now.source, cornerKey(corner)),
+    locked: corner.locked,
     scope,
     ...(moving && { moving }),
   };
@@ -98,8 +98,8 @@ export const selectCorner = (session: Session, selected: CornerRef): Session => 
 /** Adds the result of an edit to the history. @param what the edit in words, for undo */
 export const commit = (session: Session, next: Snapshot, what = ''): Session => {
   const rest = atRest(session);
-  const same = next.source === session.now.source;
-  return same ? rest : { ...rest, now: next, history: push(session.history, { source: next.source, what }) };
+  const same = next.text === session.now.text;
+  return same ? rest : { ...rest, now: next, history: push(session.history, { text: next.text, what }) };
 };
 
 /**
@@ -108,14 +108,14 @@ export const commit = (session: Session, next: Snapshot, what = ''): Session => 
 export const amend = (session: Session, next: Snapshot): Session => {
   const { typed } = session;
   const what = 'the plan as text';
-  if (typed !== undefined && typed === session.now.source)
+  if (typed !== undefined && typed === session.now.text)
     return {
       ...session,
       now: next,
-      history: push(back(session.history), { source: next.source, what }),
-      typed: next.source,
+      history: push(back(session.history), { text: next.text, what }),
+      typed: next.text,
     };
-  return { ...commit(session, next, what), typed: next.source };
+  return { ...commit(session, next, what), typed: next.text };
 };
 
 export const attempt = (
@@ -129,7 +129,7 @@ export const attempt = (
 
 const goTo = (session: Session, history: History): Session => {
   if (history === session.history) return session;
-  const made = snapshot(history.present.source);
+  const made = snapshot(history.present.text);
   // What has been laid out before can be laid out again.
   return made.ok ? { ...atRest(session), history, now: made.value } : session;
 };
@@ -191,18 +191,18 @@ export const nudge = (session: Session, handle: Handle, steps: number): Session 
 /** Moves a handle towards a value, by a key: keys on one handle are one step of the history, until the run is settled. */
 export const keyTo = (session: Session, handle: Handle, to: number): Session => {
   const { keyed, now, history, scope } = session;
-  const isSameRun = keyed?.isOpen === true && keyed.handle.id === handle.id && keyed.made === now.source;
+  const isSameRun = keyed?.isOpen === true && keyed.handle.id === handle.id && keyed.made === now.text;
   const run = isSameRun ? keyed : { handle, start: now, history };
   const moved = handle.move(now, selectedCorner(session), to, scope);
-  const next = moved.snapshot.source.text === run.start.source.text ? run.start : moved.snapshot;
+  const next = moved.snapshot.text === run.start.text ? run.start : moved.snapshot;
   return {
     ...atRest(session),
     now: next,
     history:
       next === run.start
         ? run.history
-        : push(run.history, { source: next.source, what: wordsOf(session, handle) }),
-    keyed: { ...run, made: next.source, stop: moved.stop, isOpen: true },
+        : push(run.history, { text: next.text, what: wordsOf(session, handle) }),
+    keyed: { ...run, made: next.text, stop: moved.stop, isOpen: true },
   };
 };
 

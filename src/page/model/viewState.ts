@@ -51,4 +51,8 @@ export interface AppContext {
   readonly refusePlan: (name: string, lines: readonly string[]) => void;
   readonly say: (message: Message) => void;
   readonly refuse: (complaints: readonly Complaint[]) => void;
+  /** Takes what is still being typed; what is wrong with it, where it cannot be taken. */
+  readonly settle: () => readonly string[];
+  /** To be called when the plan has been saved as a file. */
+  readonly saved: () => void;
 }

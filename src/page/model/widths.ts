@@ -1,7 +1,8 @@
 import type { Joint } from '../../joint/joint.ts';
 import type { HalfPins, Spacing } from '../../joint/jointSpec.ts';
+import { isTail, widthName } from '../../joint/widthName.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
-import { say } from '../../units/phrase.ts';
+import { mm, say } from '../../units/phrase.ts';
 
 /**
  * Every width at the tip level from the reference edge up: half pin, tail, pin, tail … half pin. Those with even numbers
@@ -28,14 +29,9 @@ export const linesOf = (widths: TipWidths): number[] => {
 
 export const total = (widths: TipWidths): number => widths.reduce((sum, width) => sum + width, 0);
 
-export const isTail = (i: number): boolean => i % 2 === 1;
-
-/** `lower half pin`, `tail 2`, `pin 1`. */
-export const widthName = (i: number, count: number): string => {
-  if (i === 0) return 'lower half pin';
-  if (i === count - 1) return 'upper half pin';
-  return isTail(i) ? `tail ${(i + 1) / 2}` : `pin ${i / 2}`;
-};
+/** The locked widths of a corner, all of which are listed. */
+export const lockedIn = (spacing: Spacing): Locked =>
+  new Set(spacing.kind === 'listed' ? spacing.locked : undefined);
 
 /** The same widths as a plan lists them. */
 export const listed = (widths: TipWidths): { spacing: Spacing; halfPin: HalfPins } => {
@@ -47,11 +43,16 @@ export const listed = (widths: TipWidths): { spacing: Spacing; halfPin: HalfPins
   };
 };
 
-const held = (side: 'below' | 'above'): Complaint => ({
+/** Why a width is left as it is. */
+export const lockedAt = (widths: TipWidths, i: number): Complaint => ({
   at: ['tails'],
-  says: say`every width ${side} this line is locked`,
-  hint: say`unlocking one`,
+  says: say`${widthName(i, widths.length)} is locked at ${mm(widths[i] ?? 0)}`,
+  hint: say`unlocking it`,
 });
+
+/** Why each locked width is left as it is. */
+export const allLocked = (widths: TipWidths, locked: Locked): Complaint[] =>
+  [...locked].sort((a, b) => a - b).map((i) => lockedAt(widths, i));
 
 /**
  * Moves a line up (down, where negative). The nearest width on either side that is not locked gives or takes; locked
@@ -62,21 +63,19 @@ export const moveLine = (widths: TipWidths, locked: Locked, line: number, by: nu
   while (below >= 0 && locked.has(below)) below--;
   let above = line + 1;
   while (above < widths.length && locked.has(above)) above++;
-  if (below < 0) return refuse(held('below'));
-  if (above >= widths.length) return refuse(held('above'));
+  if (below < 0) return refuse(lockedAt(widths, line));
+  if (above >= widths.length) return refuse(lockedAt(widths, line + 1));
   return accept(widths.map((width, i) => (i === below ? width + by : i === above ? width - by : width)));
 };
 
 /** Gives a width a new value; the lines above it move, or those below it where those above cannot. */
 export const setWidth = (widths: TipWidths, locked: Locked, i: number, value: number): Result<TipWidths> => {
+  if (locked.has(i)) return refuse(lockedAt(widths, i));
   const by = value - (widths[i] ?? 0);
-  const others = new Set(locked);
-  // What is typed for a locked width is meant; its neighbours make room.
-  others.delete(i);
-  const up = i < widths.length - 1 ? moveEnd(widths, others, i, by, 1) : undefined;
-  if (up?.ok) return up;
-  const down = i > 0 ? moveEnd(widths, others, i, by, -1) : undefined;
-  return down ?? up ?? refuse(held('above'));
+  const up = moveEnd(widths, locked, i, by, 1);
+  if (up.ok || i === 0) return up;
+  const down = moveEnd(widths, locked, i, by, -1);
+  return down.ok || i === widths.length - 1 ? down : up;
 };
 
 /** Lets the next width that is not locked, upward or downward, make room for a change of width `i`. */
@@ -89,7 +88,7 @@ const moveEnd = (
 ): Result<TipWidths> => {
   let other = i + way;
   while (other >= 0 && other < widths.length && locked.has(other)) other += way;
-  if (other < 0 || other >= widths.length) return refuse(held(way === 1 ? 'above' : 'below'));
+  if (other < 0 || other >= widths.length) return refuse(lockedAt(widths, i + way));
   return accept(widths.map((width, j) => (j === i ? width + by : j === other ? width - by : width)));
 };
 
@@ -97,8 +96,9 @@ const moveEnd = (
 export const fill = (widths: TipWidths, locked: Locked, boardWidth: number): Result<TipWidths> => {
   const free = (i: number): boolean => isTail(i) && !locked.has(i);
   const room = widths.reduce((sum, width, i) => (free(i) ? sum + width : sum), 0);
-  if (room <= 0) return refuse({ at: ['tails'], says: say`every tail is locked`, hint: say`unlocking one` });
-  const ratio = (boardWidth - total(widths) + room) / room;
+  const left = boardWidth - total(widths) + room;
+  if (locked.size > 0 && (room <= 0 || left <= 0)) return refuse(...allLocked(widths, locked));
+  const ratio = left / room;
   return accept(widths.map((width, i) => (free(i) ? width * ratio : width)));
 };
 
@@ -118,6 +118,8 @@ export const addTail = (widths: TipWidths, locked: Locked): Result<TipWidths> =>
 export const removeTail = (widths: TipWidths, locked: Locked, i: number): Result<TipWidths> => {
   if (widths.length <= 3) return refuse({ at: ['tails'], says: say`a corner needs at least one tail` });
   const from = removedFrom(widths, i);
+  const held = [from, from + 1].filter((each) => locked.has(each));
+  if (held.length > 0) return refuse(...held.map((each) => lockedAt(widths, each)));
   return fill([...widths.slice(0, from), ...widths.slice(from + 2)], raise(locked, from, -2), total(widths));
 };
 

@@ -2,11 +2,12 @@ import { foreignLengths, kindFor } from '../../joint/kinds/kinds.ts';
 import type { Complaint, Place } from '../../units/complaint.ts';
 import { say } from '../../units/phrase.ts';
 import { areListed, type WrittenJoint } from '../schema/planSchema.ts';
+import { checkLocked } from './checkLocked.ts';
 
 /** Wishes for one corner that contradict each other. */
 export const contradictions = (written: WrittenJoint, at: Place): Complaint[] => {
   const { kind, tails, pins, graded } = written;
-  const found: Complaint[] = [];
+  const found: Complaint[] = checkLocked(written, at);
   if (kind !== undefined)
     for (const { key, word } of foreignLengths(kind, written))
       found.push({

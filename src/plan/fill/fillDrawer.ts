@@ -194,7 +194,7 @@ const backWishOf = (front: WrittenJoint, back: WrittenJoint): CornerWish => ({
 });
 
 const sizesOf = (joint: WrittenJoint) => {
-  const { tails, pins, graded, ...sizes } = withoutKind(joint);
+  const { tails, pins, locked, graded, ...sizes } = withoutKind(joint);
   return sizes;
 };
 

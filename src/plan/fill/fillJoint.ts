@@ -1,9 +1,11 @@
 import type { Spacing } from '../../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../../joint/kinds/kinds.ts';
+import { widthNames } from '../../joint/widthName.ts';
 import { accept, type Place, type Result, refuse } from '../../units/complaint.ts';
 import type { Notation } from '../../units/notation.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { SingleCornerSpec } from '../plan.ts';
+import type { SPACING_KEYS } from '../schema/cornerSchema.ts';
 import { areListed, type WrittenJoint, type WrittenSingleCorner } from '../schema/planSchema.ts';
 
 /**
@@ -18,9 +20,9 @@ export const fillJoint = (
 ): Result<SingleCornerSpec> => {
   const wrong = contradictions(written, at);
   if (wrong.length > 0) return refuse(...wrong);
-  const { tails: _, pins: __, graded: ___, ...sizes } = plan;
+  const { tails: _, pins: __, graded: ___, locked: ____, ...sizes } = plan;
   const merged = { ...written, ...mergeJoint(sizes, written) };
-  const { name, tails, pins, graded, ...own } = withoutKind(merged);
+  const { name, tails, pins, locked, graded, ...own } = withoutKind(merged);
   return accept({
     name,
     spec: { notation, ...own, spacing: spacingOf(written), ...KINDS[written.kind].wish(merged) },
@@ -33,13 +35,14 @@ export const fillJoint = (
  * drawer's kind remain.
  */
 export const mergeJoint = (outer: WrittenJoint, inner: WrittenJoint): WrittenJoint => {
-  const { kind, tails, pins, graded, ...rest } = outer;
+  const { kind, tails, pins, locked, graded, ...rest } = outer;
   const respaced = inner.tails !== undefined || (inner.graded !== undefined && areListed(tails));
   return {
     ...(kind === undefined ? {} : { kind }),
     ...(inner.kind === undefined ? rest : { ...withoutKind(rest), ...KINDS[inner.kind].wish(rest) }),
     ...(tails === undefined || respaced ? {} : { tails }),
     ...(pins === undefined || respaced ? {} : { pins }),
+    ...(locked === undefined || respaced ? {} : { locked }),
     ...(graded === undefined || areListed(inner.tails) ? {} : { graded }),
     ...inner,
   };
@@ -49,14 +52,16 @@ export const mergeJoint = (outer: WrittenJoint, inner: WrittenJoint): WrittenJoi
 export const spacingOf = ({
   tails,
   pins,
+  locked,
   graded,
-}: Pick<WrittenJoint, 'tails' | 'pins' | 'graded'>): Spacing => {
+}: Pick<WrittenJoint, (typeof SPACING_KEYS)[number]>): Spacing => {
   if (areListed(tails)) {
     const { lengths, notation } = tails;
     return {
       kind: 'listed',
       tails: lengths,
       ...(pins && { pins: pins.lengths }),
+      ...(locked && { locked: numbersOf(locked, lengths.length) }),
       ...(notation && { notation }),
     };
   }
@@ -65,3 +70,6 @@ export const spacingOf = ({
     ? { kind: 'even', ...count }
     : { kind: 'graded', ...count, ratio: graded.ratio, from: graded.from ?? 'edge' };
 };
+
+const numbersOf = (names: readonly string[], tails: number): number[] =>
+  widthNames(tails).flatMap((name, i) => (names.includes(name) ? i : []));

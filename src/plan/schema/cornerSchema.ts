@@ -8,7 +8,7 @@ import * as ranges from './ranges.ts';
 export const cornerKind = () => choice(...KIND_NAMES);
 
 /** What no corner takes from another: each has its own width to fill. */
-export const SPACING_KEYS = ['tails', 'pins', 'graded'] as const;
+export const SPACING_KEYS = ['tails', 'pins', 'locked', 'graded'] as const;
 
 const TAILS = 'a whole number of tails, or a list of their widths from the reference edge up';
 
@@ -40,6 +40,13 @@ export const cornerKeys = (unit: Unit) => {
     pins: lists(ranges.PIN, { what: 'a list of widths, one between every two tails' }).describe(
       'The pin widths between listed tails. All as wide as `pin` unless given.',
     ),
+    locked: z
+      .array(z.string({ error: 'the name of a width, such as tail 2' }), {
+        error: 'a list of widths by their names, such as [lower half pin, tail 2]',
+      })
+      .describe(
+        'Widths that stay as they are listed while others are changed on the page: `lower half pin`, `tail 1`, `pin 1` and so on. On the page only: it changes nothing that is made. None unless given.',
+      ),
     graded: group('{ratio: 0.9, from: edge}', {
       ratio: number(ranges.RATIO).describe("Each tail's width as a part of its neighbour's."),
       ...optional({

@@ -58,7 +58,7 @@ export const drawerKeys = (unit: Unit) => {
       ...corner,
       ...ownLengthKeys(unit),
     }).describe(
-      'The front corners. Single corners take from it what they do not give, where their kind has it, but for their kind, `tails`, `pins` and `graded`.',
+      'The front corners. Single corners take from it what they do not give, where their kind has it, but for their kind, `tails`, `pins`, `locked` and `graded`.',
     ),
     groove: group(
       '{offset: 10, width: 5, depth: 5}',

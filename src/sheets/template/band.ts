@@ -38,6 +38,12 @@ export interface MarkedEnd {
   readonly rebated?: boolean;
 }
 
+/** The surfaces of a board's end that its bands are on, in the same order. */
+export const surfacesOf = ({ joint, board }: Pick<MarkedEnd, 'joint' | 'board'>): Surface[] =>
+  kindOf(joint)
+    .marks(joint)
+    [board].map(({ surface }) => surface);
+
 /** The bands of a board's end, from its inside face over the end to its outside face. */
 export const bandsOf = ({ joint, board, jointFrom, rebated = false }: MarkedEnd): Band[] =>
   kindOf(joint)

@@ -2,9 +2,16 @@ import type { Interval, Joint, JointBoard } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { Notation } from '../../units/notation.ts';
 import type { ShortName } from '../../units/shortNames.ts';
+import { surfacesOf } from './band.ts';
 import type { GrooveMark } from './grooveMark.ts';
 import { rod } from './rod.ts';
-import { flatTemplates, foldedTemplate, type TemplatePiece, type TemplateSpec } from './templatePiece.ts';
+import {
+  flatName,
+  flatTemplates,
+  foldedTemplate,
+  type TemplatePiece,
+  type TemplateSpec,
+} from './templatePiece.ts';
 import { REFERENCE_EDGE, type Titles } from './titles.ts';
 
 /** Names of one board of a corner on its template. */
@@ -61,20 +68,37 @@ export const cornerPieces = (
   { boards, flat: asFlat, rods }: PieceChoice,
 ): TemplatePiece[] => [
   ...boards.flatMap((board) => {
-    const spec = templateSpec(corner, board);
-    return asFlat ? flatTemplates(spec) : [foldedTemplate(spec)];
+    const specOf = () => templateSpec(corner, board);
+    return asFlat ? flatTemplates(specOf) : [foldedTemplate(specOf)];
   }),
   ...(rods ? [cornerRod(corner)] : []),
 ];
 
+/** The names of the templates that `cornerPieces` makes, without making them. */
+export const pieceNames = (corner: CornerEnds, { boards, flat: asFlat, rods }: PieceChoice): string[] => [
+  ...boards.flatMap((board) => {
+    const name = pieceName(corner, board);
+    return asFlat ? surfacesOf({ ...corner, board }).map((face) => flatName(name, face)) : [name];
+  }),
+  ...(rods ? [rodName(corner)] : []),
+];
+
+/** What the names of a corner's pieces depend on. */
+type CornerEnds = Pick<Corner, 'stem' | 'letter' | 'joint' | 'tailBoard' | 'pinBoard'>;
+
+const pieceName = (corner: CornerEnds, board: JointBoard): string =>
+  `${corner.stem}-${corner[`${board}Board`].part.replaceAll(' ', '-')}-${corner.letter.toLowerCase()}`;
+
+const rodName = (corner: CornerEnds): string => `${pieceName(corner, 'tail')}-rod`;
+
 /** A rod serves both boards of its corner. */
 const cornerRod = (corner: Corner): TemplatePiece => {
-  const { name, joint, titles } = templateSpec(corner, 'tail');
-  return rod(`${name}-rod`, joint, titles, corner.pinBoard);
+  const { joint, titles } = templateSpec(corner, 'tail');
+  return rod(rodName(corner), joint, titles, corner.pinBoard);
 };
 
 const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
-  const { joint, names, item, shorter, letter, hand, count, units, stem } = corner;
+  const { joint, names, item, shorter, letter, hand, count, units } = corner;
   const {
     part,
     end,
@@ -83,18 +107,18 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
     edge = REFERENCE_EDGE,
     upper = 'upper edge',
     rebated = false,
-  } = board === 'tail' ? corner.tailBoard : corner.pinBoard;
+  } = corner[`${board}Board`];
   // A rebate removes the lap from the marked end.
   const lengths = rebated ? [] : kindOf(joint).lengths.filter(({ on }) => on === board);
-  const partStem = part.replaceAll(' ', '-');
   return {
-    name: `${stem}-${partStem}-${letter.toLowerCase()}`,
+    name: pieceName(corner, board),
     joint: raised(joint, jointFrom),
     board,
     jointFrom,
     rebated,
     // In front of the end of a left side, its outside face is on the left; in front of the left end of a front, its inside face.
     insideOn: (hand === 'left') === (board === 'pin') ? 'left' : 'right',
+    itemName: corner,
     titles: {
       names,
       item,
@@ -118,6 +142,7 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
 
 /** A joint measured from an edge `by` mm below its lower edge. */
 const raised = (joint: Joint, by: number): Joint => {
+  if (by === 0) return joint;
   const up = ([from, to]: Interval): Interval => [from + by, to + by];
   return {
     ...joint,

@@ -5,7 +5,7 @@ import type { Surface } from '../../joint/kinds/kind.ts';
 import type { Piece, Splits, TapedLength } from '../../paper/piece.ts';
 import { betweenSplits } from '../../paper/piece.ts';
 import type { ShortName } from '../../units/shortNames.ts';
-import { type Band, bandsOf, INSIDE_FLAP, type MarkedEnd } from './band.ts';
+import { type Band, bandsOf, INSIDE_FLAP, type MarkedEnd, surfacesOf } from './band.ts';
 import { edgeMark } from './edgeMark.ts';
 import { endWords } from './endWords.ts';
 import { gripLettering } from './gripLettering.ts';
@@ -14,7 +14,7 @@ import type { Sign } from './legend.ts';
 import { type Lettering, setTagLettering } from './lettering.ts';
 import { noTailWord } from './noTailWord.ts';
 import { type PieceShape, pieceShape } from './pieceShape.ts';
-import { isFace, type PlacedBand, placeBands } from './placedBand.ts';
+import { isFace, type PlacedBand } from './placedBand.ts';
 import {
   gripLabels,
   letteringOf,
@@ -42,6 +42,8 @@ export interface TemplateSpec extends MarkedEnd {
   readonly name: string;
   /** Side of the inside face, seen in front of the board's end with its reference edge down. */
   readonly insideOn: 'left' | 'right';
+  /** The drawer, or the single corner, as it is in the titles. */
+  readonly itemName: ShortName;
   readonly titles: Titles;
   readonly groove?: GrooveMark;
 }
@@ -56,59 +58,83 @@ const FLAT_TITLES: Readonly<Record<Surface, string>> = {
   end: 'end grain',
 };
 
+/**
+ * Gives a piece's spec whenever it is needed, as its bands and its shape are made again for each drawing: kept, those of
+ * 1,000 drawers take over 100 MB.
+ */
+type SpecOf = () => TemplateSpec;
+
 /** The bands of a board's end as one piece, to be folded round it. */
-export const foldedTemplate = (spec: TemplateSpec): TemplatePiece => pieceOf(spec, () => bandsOf(spec));
+export const foldedTemplate = (specOf: SpecOf): TemplatePiece => pieceOf(specOf, bandsOf);
 
 /** Each band as a piece of its own, for boards of uneven thickness; the end grain's has a flap over the inside arris. */
-export const flatTemplates = (spec: TemplateSpec): TemplatePiece[] => {
-  const { groove: _, ...withoutGroove } = spec;
-  return bandsOf(spec).map(({ name }) => {
-    const end = name === 'end';
-    return pieceOf(
-      { ...(end ? withoutGroove : spec), name: `${spec.name}-${name}` },
-      () => [...(end ? [INSIDE_FLAP] : []), ...bandsOf(spec).filter((band) => band.name === name)],
-      name,
-    );
-  });
-};
+export const flatTemplates = (specOf: SpecOf): TemplatePiece[] =>
+  surfacesOf(specOf()).map((face) =>
+    pieceOf(
+      () => {
+        const { groove, name, ...spec } = specOf();
+        return { ...spec, name: flatName(name, face), ...(face !== 'end' && groove && { groove }) };
+      },
+      (spec) => [
+        ...(face === 'end' ? [INSIDE_FLAP] : []),
+        ...bandsOf(spec).filter((band) => band.name === face),
+      ],
+      face,
+    ),
+  );
 
-/**
- * @param bands computed again for each drawing: kept, those of 1,000 drawers take over 100 MB
- * @param only the surface of a flat template's single band
- */
-const pieceOf = (spec: TemplateSpec, bands: () => readonly Band[], only?: Surface): TemplatePiece => {
-  const { joint, titles, name, insideOn } = spec;
-  const { placed, ...frame } = shapeOfPiece(spec, bands());
-  const start = placed[0]?.x0 ?? 0;
-  const shape = (): PieceShape => ({ ...frame, placed: placeBands(bands(), insideOn, start) });
+/** The name of the flat template of one face. */
+export const flatName = (name: string, face: Surface): string => `${name}-${face}`;
+
+/** @param only the surface of a flat template's single band */
+const pieceOf = (
+  specOf: SpecOf,
+  bands: (spec: TemplateSpec) => readonly Band[],
+  only?: Surface,
+): TemplatePiece => {
+  const shapeOf = (spec: TemplateSpec): PieceShape => shapeOfPiece(spec, bands(spec));
+  const spec = specOf();
+  const { joint, titles, name, itemName } = spec;
+  const { placed, width, height } = shapeOf(spec);
   const strip = only === undefined ? [] : [FLAT_TITLES[only]];
+  const y = tapedUp(titles, joint.width);
   return {
     name,
     title: [titles.item, titles.part, titles.end, `corner ${titles.corner}`, ...strip].join(', '),
     caption: [titles.item, `${titles.part} · ${titles.corner}`, titles.end, ...strip],
-    itemName: titles,
-    signs: [
-      'waste',
-      'edge',
-      ...(placed.length > 1 ? ['fold' as const] : []),
-      ...(placed.some((each) => !isFace(each) && each.band.reach < each.band.width) ? ['lap' as const] : []),
-    ],
+    itemName,
+    signs: signsOn(placed),
     count: titles.count,
-    width: frame.width,
-    height: frame.height,
+    width,
+    height,
     overhang: FOLD_OVERHANG,
     splittable: {
       x: placed.slice(1).map(({ x0 }) => x0),
       y: joint.tails.map(({ base }) => base),
     },
-    taped: { ...(placed.length > 1 && { x: tapedAcross(placed) }), y: tapedUp(titles, joint.width) },
+    taped: placed.length > 1 ? { x: tapedAcross(placed), y } : { y },
     lines: () => {
-      const whole = shape();
-      return [...whole.placed.flatMap(strokeMarks), ...outlineMarks(whole)];
+      const shape = shapeOf(specOf());
+      return [...shape.placed.flatMap(strokeMarks), ...outlineMarks(shape)];
     },
-    draw: (splits) => draw(spec, shape(), splits),
+    draw: (splits) => {
+      const drawn = specOf();
+      return draw(drawn, shapeOf(drawn), splits);
+    },
   };
 };
+
+/** Signs of a piece with these bands. */
+const signsOn = (placed: readonly PlacedBand[]): readonly Sign[] => {
+  const hasLap = placed.some((each) => !isFace(each) && each.band.reach < each.band.width);
+  return SIGNS[placed.length > 1 ? 'folded' : 'flat'][hasLap ? 'lapped' : 'through'];
+};
+
+/** Shared by all pieces, of which a large set has thousands. */
+const SIGNS = {
+  folded: { through: ['waste', 'edge', 'fold'], lapped: ['waste', 'edge', 'fold', 'lap'] },
+  flat: { through: ['waste', 'edge'], lapped: ['waste', 'edge', 'lap'] },
+} as const;
 
 /** The length across the joint of a whole piece: from one face's baseline to the other's, or to the outline where it has one face. */
 const tapedAcross = (placed: readonly PlacedBand[]): TapedLength => {

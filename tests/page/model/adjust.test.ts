@@ -32,7 +32,7 @@ const made = (result: Result<Snapshot>): Snapshot => {
 describe('adjust', () => {
   it('changes a shared measure for every drawer, or for one', () => {
     const all = made(change(chest, 'lap', 4));
-    expect(all.source.text).toContain('joint: {slope: "1:7", pin: 5, halfPin: 6, lap: 4}');
+    expect(all.text).toContain('joint:  {slope: "1:7", pin: 5, halfPin: 6, lap: 4}');
     expect(all.project.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([4, 4, 4, 4, 4, 4]);
     const one = made(change(chest, 'lap', 4, ONE));
     expect(one.project.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual([4, 5, 5, 5, 5, 5]);
@@ -42,7 +42,7 @@ describe('adjust', () => {
     const one = made(change(chest, 'lap', 4, ONE));
     const again = made(change(one, 'lap', 3.5));
     expect(again.project.set.drawers.map(({ front }) => front.pinBoard.lap)).toEqual(Array(6).fill(3.5));
-    expect(again.source.text).toBe(made(change(chest, 'lap', 3.5)).source.text);
+    expect(again.text).toBe(made(change(chest, 'lap', 3.5)).text);
   });
 
   it('gives an opening only to its own drawer', () => {
@@ -51,31 +51,31 @@ describe('adjust', () => {
   });
 
   it('writes a slope as a ratio', () => {
-    expect(made(change(chest, 'slope', 6)).source.text).toContain('slope: "1:6"');
+    expect(made(change(chest, 'slope', 6)).text).toContain('slope: "1:6"');
   });
 
   it('writes into a back corner what the back has for itself', () => {
     const text = CHEST.replace('back:   {drop: 4}', 'back: {drop: 4, joint: {slope: "1:6"}}');
     const now = snapshotOf(text);
     const steeper = made(change(now, 'slope', 5, FIRST_SCOPE, BACK));
-    expect(steeper.source.text).toContain('back: {drop: 4, joint: {slope: "1:5"}}');
-    expect(steeper.source.text).toContain('joint: {slope: "1:7"');
+    expect(steeper.text).toContain('back: {drop: 4, joint: {slope: "1:5"}}');
+    expect(steeper.text).toContain('joint:  {slope: "1:7"');
   });
 
   it('changes a corner that belongs to no drawer', () => {
     const box = snapshotOf(BOX);
-    expect(made(change(box, 'jointWidth', 80, FIRST_SCOPE, LONE)).source.text).toContain('width: 80');
+    expect(made(change(box, 'jointWidth', 80, FIRST_SCOPE, LONE)).text).toContain('width: 80');
     expect(made(change(box, 'pinBoard', 12, FIRST_SCOPE, LONE)).project.joints[0]?.joint.depth).toBe(12);
   });
 
   it('lets listed tails fill a board that has become higher, all but the locked ones', () => {
     const { snapshot } = dragLine(chest, cornerIn(chest, FRONT), 2, 30);
-    const locked = toggleLock(snapshot, cornerIn(snapshot, FRONT), 3);
+    const locked = made(toggleLock(snapshot, cornerIn(snapshot, FRONT), 3));
     const before = widthsOf(cornerIn(locked, FRONT).joint);
     const higher = made(change(locked, 'height', 86));
     const after = widthsOf(cornerIn(higher, FRONT).joint);
     expect(total(after)).toBeCloseTo(85, 9);
-    expect(after[3]).toBeCloseTo(before[3] ?? 0, 2);
+    expect(after[3]).toBeCloseTo(before[3] ?? 0, 9);
     expect(after[0]).toBeCloseTo(6, 2);
     expect((after[1] ?? 0) / (after[5] ?? 1)).toBeCloseTo((before[1] ?? 0) / (before[5] ?? 1), 2);
   });

@@ -34,7 +34,7 @@ describe('the drawers of a plan', () => {
     expect(names(two).slice(0, 3)).toEqual(['Buttons', 'Buttons 2', 'Thread']);
     const three = made(duplicate(two, cornerIn(two, { of: 'drawer', index: 1, end: 'front' })));
     expect(names(three).slice(0, 4)).toEqual(['Buttons', 'Buttons 2', 'Buttons 3', 'Thread']);
-    expect(three.source.text).toContain(
+    expect(three.text).toContain(
       '  - {name: Buttons 2, count: 2, opening: {width: 280, height: 76, depth: 420}}\n',
     );
   });

@@ -10,10 +10,7 @@ import {
 } from '../../../src/page/model/history.ts';
 
 /** A plan whose text says what led to it. */
-const step = (what: string): Step => ({
-  source: { text: `name: ${what}\n`, locks: { what: [what.length] } },
-  what,
-});
+const step = (what: string): Step => ({ text: `name: ${what}\n`, what });
 
 describe('history', () => {
   it('undoes and redoes one step at a time', () => {

@@ -75,14 +75,14 @@ describe('an edit of the slope', () => {
   });
 
   it('is written where it belongs, once for all', () => {
-    expect(edited(three, 'slope', 6, BACK, FIRST_SCOPE).source.text).toMatch(
+    expect(edited(three, 'slope', 6, BACK, FIRST_SCOPE).text).toMatch(
       /back: +\{drop: 4, joint: \{slope: "?1:6"?\}\}/u,
     );
-    const front = edited(three, 'slope', 6, FRONT, FIRST_SCOPE).source.text;
+    const front = edited(three, 'slope', 6, FRONT, FIRST_SCOPE).text;
     expect(front).toContain('{slope: "1:6", pin: 5, halfPin: 6, lap: 5}');
     expect(front).toMatch(/back: +\{drop: 4, joint: \{slope: "?1:7"?\}\}/u);
     // Where both are changed, the backs follow their fronts again.
-    const both = edited(front, 'slope', 5, BACK, ALL_BOTH).source.text;
+    const both = edited(front, 'slope', 5, BACK, ALL_BOTH).text;
     expect(both).toContain('{slope: "1:5", pin: 5, halfPin: 6, lap: 5}');
     expect(both).toMatch(/back: +\{drop: 4\}/u);
   });
@@ -91,9 +91,9 @@ describe('an edit of the slope', () => {
     const text = `${three}joints: [{name: Carcase, kind: through, width: 430, tailBoard: 19, pinBoard: 19}]\n`;
     const now = edited(text, 'slope', 6, FRONT, ALL_BOTH);
     expect(now.project.joints[0]?.joint.slope.run).toBe(7);
-    expect(
-      edited(now.source.text, 'pin', 6, FRONT, ALL_BOTH).project.joints[0]?.joint.pins[1]?.narrow,
-    ).toEqual(snapshotOf(text).project.joints[0]?.joint.pins[1]?.narrow);
+    expect(edited(now.text, 'pin', 6, FRONT, ALL_BOTH).project.joints[0]?.joint.pins[1]?.narrow).toEqual(
+      snapshotOf(text).project.joints[0]?.joint.pins[1]?.narrow,
+    );
   });
 
   it('reaches drawers that have a value of their own, and leaves the length out that their kind does not have', () => {
@@ -148,7 +148,7 @@ drawers:
 ${joints ? 'joints: [{name: C, kind: through, width: 90, tailBoard: 12, pinBoard: 12}]\n' : ''}`,
     );
   const made = (text: string): Snapshot | undefined => {
-    const read = snapshot({ text, locks: {} });
+    const read = snapshot(text);
     return read.ok ? read.value : undefined;
   };
   const edit = fc.record({

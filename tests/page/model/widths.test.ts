@@ -1,10 +1,10 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { isTail, widthName } from '../../../src/joint/widthName.ts';
 import {
   addTail,
   evenOut,
   fill,
-  isTail,
   linesOf,
   listed,
   locksAfterAdding,
@@ -15,9 +15,8 @@ import {
   setWidth,
   type TipWidths,
   total,
-  widthName,
 } from '../../../src/page/model/widths.ts';
-import type { Result } from '../../../src/units/complaint.ts';
+import { type Result, sentence } from '../../../src/units/complaint.ts';
 
 /** Half pin 4, tail 12, pin 4, tail 12, pin 4, tail 12, half pin 4: 52 in all. */
 const EVEN: TipWidths = [4, 12, 4, 12, 4, 12, 4];
@@ -66,18 +65,14 @@ describe('moveLine', () => {
     expect(made(moveLine(EVEN, new Set([2, 3, 4]), 3, 2))).toEqual([4, 14, 4, 12, 4, 10, 4]);
   });
 
-  it('says which side is held where everything there is locked', () => {
-    const below = moveLine(EVEN, new Set([0, 1]), 1, 1);
-    expect(below.ok ? '' : below.complaints[0]?.says).toEqual([
-      'every width ',
-      'below',
-      ' this line is locked',
+  it('names the nearest lock where every width on one side is locked', () => {
+    const told = (result: Result<TipWidths>) =>
+      result.ok ? [] : result.complaints.map((complaint) => sentence(complaint, 'mm'));
+    expect(told(moveLine(EVEN, new Set([0, 1]), 1, 1))).toEqual([
+      'tail 1 is locked at 12 mm; try unlocking it',
     ]);
-    const above = moveLine(EVEN, new Set([6]), 5, 1);
-    expect(above.ok ? '' : above.complaints[0]?.says).toEqual([
-      'every width ',
-      'above',
-      ' this line is locked',
+    expect(told(moveLine(EVEN, new Set([6]), 5, 1))).toEqual([
+      'upper half pin is locked at 4 mm; try unlocking it',
     ]);
   });
 });
@@ -96,8 +91,8 @@ describe('setWidth', () => {
     expect(made(setWidth(EVEN, new Set([6]), 5, 13))).toEqual([4, 12, 4, 12, 3, 13, 4]);
   });
 
-  it('accepts what is typed for a locked width', () => {
-    expect(made(setWidth(EVEN, new Set([1]), 1, 13))).toEqual([4, 13, 3, 12, 4, 12, 4]);
+  it('refuses to change a locked width', () => {
+    expect(setWidth(EVEN, new Set([1]), 1, 13).ok).toBe(false);
   });
 
   it('refuses where nothing can make room', () => {

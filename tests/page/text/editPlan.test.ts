@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
-import { editPlan } from '../../../src/page/model/editPlan.ts';
+import { copyItem, editPlan } from '../../../src/page/text/editPlan.ts';
 import type { Place } from '../../../src/units/complaint.ts';
 import { CHEST } from '../chest.ts';
 
@@ -12,7 +12,7 @@ describe('editPlan', () => {
   it('changes a number and leaves comments, order and spelling of all else', () => {
     const text = `# My chest\nname: "Tall"   \njoint: {slope: "1:7", pin: 5} # all corners\n\n# drawers\ndrawers:\n  - name: A # the first\n    count: 2\n`;
     expect(set(text, ['joint', 'pin'], 6.5)).toBe(
-      `# My chest\nname: "Tall"\njoint: {slope: "1:7", pin: 6.5} # all corners\n\n# drawers\ndrawers:\n  - name: A # the first\n    count: 2\n`,
+      `# My chest\nname: "Tall"   \njoint: {slope: "1:7", pin: 6.5} # all corners\n\n# drawers\ndrawers:\n  - name: A # the first\n    count: 2\n`,
     );
   });
 
@@ -48,6 +48,44 @@ describe('editPlan', () => {
   it('changes only the place that is meant where a plan repeats itself with *names', () => {
     const text = 'a: &j {pin: 5}\nb: *j\n';
     expect(parse(set(text, ['b', 'pin'], 6))).toEqual({ a: { pin: 5 }, b: { pin: 6 } });
+  });
+
+  it('gives what is repeated to the first that repeats it, where the one that all repeat changes', () => {
+    expect(set('a: &p 5 # five\nb: *p\nc: *p\n', ['a'], 6)).toBe('a: 6 # five\nb: &p 5\nc: *p\n');
+    expect(set('a: {b: &p {c: 1}}\nd: *p\n', ['a'], undefined)).toBe('d: &p {c: 1}\n');
+    expect(set('a: {b: &p 1, c: &q {d: *p}}\ne: *q\nf: *p\n', ['a'], 0)).toBe(
+      'a: 0\ne: &q {d: 1}\nf: &p 1\n',
+    );
+    expect(parse(set('a: &l [&t 12, *t]\nb: *l\n', ['a'], [13, 12]))).toEqual({ a: [13, 12], b: [12, 12] });
+  });
+
+  it('changes of a list on lines of their own those items only that change, and keeps it on lines', () => {
+    const text = 'tails:\n  - 12.0 # low\n  - 13 # high\npin: 5\n';
+    expect(set(text, ['tails'], [12, 14])).toBe(text.replace('13', '14'));
+    expect(set(text, ['tails'], [1, 2, 3])).toBe('tails:\n  - 1\n  - 2\n  - 3 # high\npin: 5\n');
+    expect(set(text, ['tails'], 4)).toBe('tails: 4\npin: 5\n');
+  });
+
+  it('adds and removes lines of a block, and leaves the notes among them', () => {
+    const text = 'joint:\r\n    pin: 5 # mm\r\n    # tails: 4\r\n\r\nlist:\r\n-   lap: 3\r\n    pin: 4';
+    expect(set(text, ['joint', 'lap'], 3)).toBe(text.replace('mm\r\n', 'mm\r\n    lap: 3\r\n'));
+    expect(set(text, ['list', 0, 'lap'], undefined)).toBe(text.replace('-   lap: 3', '-'));
+    expect(set(text, ['list', 0, 'slope'], '1:7')).toBe(`${text}\r\n    slope: "1:7"`);
+    expect(set(text, ['list', 0], undefined)).toBe(text.slice(0, text.indexOf('\r\nlist')));
+  });
+
+  it('puts commas where brackets need them, and leaves the comments beside other lines', () => {
+    const text = '{\n  "a": 1, # one\n  "b": 2 # two\n}\n';
+    expect(set(text, ['c'], 3)).toBe('{\n  "a": 1, # one\n  "b": 2, # two\n  c: 3\n}\n');
+    expect(set(text, ['b'], undefined)).toBe('{\n  "a": 1 # one\n}\n');
+    expect(set(text, ['a'], undefined)).toBe('{\n  "b": 2 # two\n}\n');
+    expect(set('a: { b: 1 ,c: 2, }', ['a', 'd'], 3)).toBe('a: { b: 1 ,c: 2, d: 3, }');
+    expect(set('a: { b: 1 ,c: 2 }', ['a', 'c'], undefined)).toBe('a: { b: 1  }');
+  });
+
+  it('keeps the quotes of a word that changes', () => {
+    expect(set(`a: 'x'\nb: "y"\nc: z\n`, ['a'], "it's")).toBe(`a: 'it''s'\nb: "y"\nc: z\n`);
+    expect(set(`a: 'x'\nb: "y"\nc: z\n`, ['b'], 'new')).toBe(`a: 'x'\nb: "new"\nc: z\n`);
   });
 
   it('leaves JSON as JSON', () => {
@@ -88,6 +126,21 @@ describe('editPlan', () => {
         expect(text).toContain('# bolder, as it is the deepest');
       }),
       { numRuns: 60 },
+    );
+  });
+});
+
+describe('copyItem', () => {
+  it('copies an item as it is written, in a block, in braces and in JSON', () => {
+    expect(
+      copyItem('list:\n  - name: A # first\n    pin: 5.0\n  # B follows\n  - name: B\n', 'list', 0, 'A 2'),
+    ).toBe(
+      'list:\n  - name: A # first\n    pin: 5.0\n  - name: A 2 # first\n    pin: 5.0\n  # B follows\n  - name: B\n',
+    );
+    expect(copyItem('list: [ {name: A} ]', 'list', 0, 'C')).toBe('list: [ {name: A}, {name: C} ]');
+    const json = JSON.stringify({ list: [{ name: 'A' }, { name: 'B', pins: [1, 2] }] }, null, 2);
+    expect(copyItem(json, 'list', 0, 'C')).toBe(
+      JSON.stringify({ list: [{ name: 'A' }, { name: 'C' }, { name: 'B', pins: [1, 2] }] }, null, 2),
     );
   });
 });

@@ -1,0 +1,61 @@
+import type { Message } from '../dialogs/messages.ts';
+import { find, setText } from './dom.ts';
+import { canStore, storePlan } from './storage.ts';
+
+/** After a change, in ms, so that dragging is not delayed. */
+const MOMENT = 400;
+
+/** Stores the plan in the browser while it is edited. */
+export interface Storing {
+  /** Stores it a moment from now. */
+  readonly soon: () => void;
+  readonly now: () => void;
+  /** The plan is saved as a file: nothing is lost with the page. */
+  readonly saved: () => void;
+}
+
+/**
+ * Where the browser stores nothing, this says so beside Save for as long as that is so, and asks before the page is left
+ * with changes that are in no file.
+ * @param text the plan
+ * @param before called before another plan that is stored is written over
+ */
+export const storing = (text: () => string, before: () => void, say: (message: Message) => void): Storing => {
+  const note = find('unkept', HTMLElement);
+  let inFile = text();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let stores = true;
+  const tell = (works: boolean): void =>
+    setText(note, works ? '' : 'This browser keeps nothing: save before you leave.');
+  tell(canStore());
+  const now = (): void => {
+    clearTimeout(timer);
+    timer = undefined;
+    before();
+    const didBefore = stores;
+    stores = storePlan(text());
+    tell(stores);
+    if (!stores && didBefore)
+      say({
+        kind: 'note',
+        title:
+          'This browser does not keep your plan: its storage is full or switched off. Save the plan as a file before you leave.',
+      });
+  };
+  addEventListener('pagehide', () => {
+    if (timer !== undefined) now();
+  });
+  addEventListener('beforeunload', (event) => {
+    if (timer !== undefined) now();
+    if (!stores && text() !== inFile) event.preventDefault();
+  });
+  return {
+    soon: () => {
+      timer ??= setTimeout(now, MOMENT);
+    },
+    now,
+    saved: () => {
+      inFile = text();
+    },
+  };
+};

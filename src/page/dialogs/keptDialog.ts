@@ -1,0 +1,37 @@
+import { html, render, type TemplateResult } from 'lit-html';
+import { find } from '../browser/dom.ts';
+import { type KeptPlan, keptPlans } from '../browser/keptPlans.ts';
+import type { AppContext } from '../model/viewState.ts';
+
+/** The dialog that brings back plans which others took the place of. */
+export const keptDialog = ({ openPlan }: AppContext): (() => void) => {
+  const dialog = find('kept-dialog', HTMLDialogElement);
+  const body = find('kept-body', HTMLElement);
+  find('kept-close', HTMLButtonElement).addEventListener('click', () => dialog.close());
+
+  const bringBack = ({ text, name }: KeptPlan): void => {
+    dialog.close();
+    openPlan(text, name);
+  };
+  const row = (plan: KeptPlan): TemplateResult => html`<li>
+    <span class="name">${plan.name}</span>
+    <time class="quiet" datetime=${plan.at.toISOString()}>${formatDate(plan.at)}</time>
+    <button type="button" @click=${() => bringBack(plan)}>Bring it back</button>
+  </li>`;
+  const list = (plans: readonly KeptPlan[] | undefined): TemplateResult => {
+    if (plans === undefined)
+      return html`<p>This browser keeps no plans: its storage is full or switched off.</p>`;
+    return plans.length === 0
+      ? html`<p>There are none yet. Where New, Open or a link takes the place of a plan, that plan is kept here.</p>`
+      : html`<ol>${plans.map(row)}</ol>`;
+  };
+
+  return () =>
+    void keptPlans().then((plans) => {
+      render(list(plans), body);
+      dialog.showModal();
+    });
+};
+
+const formatDate = (at: Date): string =>
+  at.toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });

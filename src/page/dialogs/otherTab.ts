@@ -1,0 +1,63 @@
+import { html, nothing, render } from 'lit-html';
+import { readProject } from '../../project/readProject.ts';
+import { quote } from '../../units/quote.ts';
+import { find } from '../browser/dom.ts';
+import { keepPlan } from '../browser/keptPlans.ts';
+import { otherTabs } from '../browser/otherTabs.ts';
+import type { AppContext } from '../model/viewState.ts';
+
+/** A plan that another tab has stored in the place of this tab's. */
+interface Other {
+  readonly text: string;
+  readonly name: string;
+}
+
+/**
+ * Says that another tab has stored a newer plan, and lets the user choose. Whatever is done, the other is kept.
+ * @param store stores this tab's plan
+ * @returns keeps the other tab's plan, if there is one: to be called before this tab's is stored in its place
+ */
+export const otherTab = ({ now, openPlan, say }: AppContext, store: () => void): (() => void) => {
+  const host = find('other-tab', HTMLElement);
+  let other: Other | undefined;
+
+  const settle = (): void => {
+    if (other !== undefined) void keepPlan(other.text, other.name);
+    other = undefined;
+    render(nothing, host);
+  };
+  const take = ({ text, name }: Other): void => {
+    other = undefined;
+    render(nothing, host);
+    openPlan(text, name);
+  };
+  const show = (found: Other): void =>
+    void render(
+      html`<div class="message note">
+        <p>Another tab has stored a newer plan, ${quote(found.name)}. The one that you leave is kept among the earlier plans.</p>
+        <div class="row">
+          <button type="button" @click=${() => take(found)}>Take that one</button>
+          <button type="button" @click=${store}>Keep mine</button>
+        </div>
+      </div>`,
+      host,
+    );
+
+  otherTabs(
+    () =>
+      say({
+        kind: 'note',
+        title: 'Halfpin is open in another tab too. What is changed there will be offered here.',
+      }),
+    (text) => {
+      const reading = readProject(text);
+      if (!reading.ok) return;
+      other = undefined;
+      render(nothing, host);
+      if (text === now().text) return;
+      other = { text, name: reading.value.name };
+      show(other);
+    },
+  );
+  return settle;
+};

@@ -1,0 +1,25 @@
+import { fileStem } from '../sheets/fileStem.ts';
+import { guidePieces } from './guidesOf.ts';
+import { templateNames } from './piecesOf.ts';
+import type { Project } from './project.ts';
+import { kindsOf, type SheetKind } from './sheetsOf.ts';
+
+/**
+ * The name of the PDF that holds a plan's sheets of one kind.
+ * @param chosen what stands for a choice of its drawers; nothing for the whole set
+ */
+export const pdfName = (plan: string, kind: SheetKind, chosen = ''): string =>
+  `${fileStem(plan)}-${chosen}${kind}.pdf`;
+
+/** The names of the PDFs that a project can be drawn as. */
+export const pdfNames = (project: Project): string[] =>
+  kindsOf(project).map((kind) => pdfName(project.name, kind));
+
+/** The names of the SVG and DXF files that a project can be drawn as, whatever the choice of its pieces. */
+export const pieceFileNames = (project: Project): string[] => {
+  const guides = guidePieces(project).map(({ name }) => name);
+  return [
+    ...[...templateNames(project), ...guides].map((name) => `${name}.svg`),
+    ...guides.map((name) => `${name}.dxf`),
+  ];
+};

@@ -1,0 +1,150 @@
+// What the page keeps: plans that others took the place of, the work of two tabs, what is typed when it is saved.
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { type Visit, visit } from '../page/chromium.ts';
+
+vi.setConfig({ testTimeout: 20_000 });
+
+let there: Visit;
+beforeAll(async () => {
+  there = await visit();
+}, 60_000);
+afterAll(() => there.close());
+
+const title = (page: Page): Promise<string> => page.locator('#title').inputValue();
+const named = async (page: Page, name: string): Promise<void> => {
+  await page.fill('#title', name);
+  await page.locator('#title').press('Enter');
+};
+const kept = async (page: Page): Promise<string[]> => {
+  await page.click('#kept');
+  await page.locator('#kept-dialog').waitFor();
+  return page.locator('#kept-body .name').allTextContents();
+};
+const opened = async (page: Page, name: string): Promise<void> => {
+  const text = `name: ${name}\njoints: [{name: A, kind: through, width: 60, tailBoard: 12, pinBoard: 12}]\n`;
+  await page
+    .locator('#file')
+    .setInputFiles({ name: 'p.yaml', mimeType: 'text/plain', buffer: Buffer.from(text) });
+  await page.waitForFunction((name) => document.querySelector('input')?.value === name, name);
+};
+const saved = async (page: Page, save: () => Promise<void>): Promise<string> => {
+  const [file] = await Promise.all([page.waitForEvent('download'), save()]);
+  return readFileSync(await file.path(), 'utf8');
+};
+
+describe('earlier plans', () => {
+  it('are kept where New or Open takes their place, the latest first, and come back after a reload too', async () => {
+    const page = await there.open();
+    expect(await kept(page)).toEqual([]);
+    expect(await page.locator('#kept-body').textContent()).toContain('There are none yet');
+    await page.keyboard.press('Escape');
+    await named(page, 'Sewing table');
+    await page.click('#fresh');
+    await opened(page, 'Other');
+    await page.reload();
+    expect(await kept(page)).toEqual(['My chest', 'Sewing table']);
+    await page.getByRole('button', { name: 'Bring it back' }).last().click();
+    expect(await title(page)).toBe('Sewing table');
+    // Nothing is kept twice in a row.
+    expect(await kept(page)).toEqual(['Other', 'My chest', 'Sewing table']);
+    await page.context().close();
+  });
+
+  it('are thirty at the most', async () => {
+    const page = await there.open();
+    for (let i = 1; i <= 33; i++) await opened(page, `Plan ${i}`);
+    const names = await kept(page);
+    expect(names).toHaveLength(30);
+    expect(names[0]).toBe('Plan 32');
+    expect(names.at(-1)).toBe('Plan 3');
+    await page.context().close();
+  });
+});
+
+describe('two tabs', () => {
+  const two = async (): Promise<[Page, Page]> => {
+    const one = await there.open();
+    const other = await one.context().newPage();
+    await other.goto(one.url());
+    await other.locator('#messages').filter({ hasText: 'open in another tab too' }).waitFor();
+    await named(other, 'Theirs');
+    await one.locator('#other-tab').filter({ hasText: 'a newer plan, "Theirs"' }).waitFor();
+    return [one, other];
+  };
+
+  it('tell each other of a newer plan, which may be taken; the one that is left is kept', async () => {
+    const [one] = await two();
+    await one.click('text=Take that one');
+    expect(await title(one)).toBe('Theirs');
+    expect(await one.locator('#other-tab').textContent()).toBe('');
+    expect(await kept(one)).toEqual(['Haberdashery chest']);
+    await one.context().close();
+  });
+
+  it('lose nothing where the other is not taken, or is not answered', async () => {
+    const [one, other] = await two();
+    await one.click('text=Keep mine');
+    await other.locator('#other-tab').filter({ hasText: 'a newer plan, "Haberdashery chest"' }).waitFor();
+    expect(await kept(one)).toEqual(['Theirs']);
+    await named(other, 'Theirs, further');
+    await one.locator('#other-tab').filter({ hasText: 'Theirs, further' }).waitFor();
+    expect(await other.locator('#other-tab').textContent()).toBe('');
+    expect(await kept(other)).toEqual(['Haberdashery chest', 'Theirs']);
+    await one.context().close();
+  });
+});
+
+describe('Save', () => {
+  it('takes what is being typed', async () => {
+    const page = await there.open();
+    await page.fill('#title', 'Typed');
+    expect(await saved(page, () => page.keyboard.press('Control+s'))).toContain('name: Typed\n');
+    await page.getByLabel('Opening, height').fill('80');
+    expect(await saved(page, () => page.click('#save'))).toContain('height: 80,');
+    await page.context().close();
+  });
+
+  it('says that the file holds the last valid plan where what is being typed is not valid, and why', async () => {
+    const page = await there.open();
+    const message = page.locator('#messages');
+    await page.getByLabel('Opening, height').fill('8 feet');
+    expect(await saved(page, () => page.keyboard.press('Control+s'))).toContain('height: 76,');
+    expect(await message.textContent()).toMatch(/The file holds the last valid plan.*8 feet/su);
+    await page.click('#text-panel summary');
+    await page.fill('#text', 'name: 1\n');
+    expect(await saved(page, () => page.click('#save'))).toContain('height: 76,');
+    expect(await message.textContent()).toMatch(/The file holds the last valid plan.*Line 1: name/su);
+    await page.context().close();
+  });
+});
+
+describe('a browser that stores nothing', () => {
+  it('is told of beside Save, and asks before it is left with what is in no file', async () => {
+    const page = await there.open();
+    expect(await page.locator('#unkept').textContent()).toBe('');
+    await page.context().addInitScript(() => {
+      Object.defineProperty(window, 'localStorage', {
+        get: () => {
+          throw new DOMException('no', 'SecurityError');
+        },
+      });
+    });
+    await page.reload();
+    expect(await page.locator('#unkept').textContent()).toMatch(/keeps nothing/u);
+    const asked: string[] = [];
+    page.on('dialog', (dialog) => {
+      asked.push(dialog.type());
+      void dialog.accept();
+    });
+    await named(page, 'Mine');
+    await page.reload();
+    expect(asked).toEqual(['beforeunload']);
+    await named(page, 'Mine');
+    await saved(page, () => page.click('#save'));
+    await page.reload();
+    expect(asked).toHaveLength(1);
+    await page.context().close();
+  });
+});

@@ -1,0 +1,18 @@
+/** Each note of the starter plan that shows keys to use. */
+export const STARTER_NOTES: readonly RegExp[] = [
+  /^ {2}# tails: \d.*$/mu,
+  /^ {2}# graded: .*$/mu,
+  /^ {2}# tails: \[.*\n {2}# pins: .*\n {2}# locked: .*$/mu,
+  /^ {2}# joint: .*$/mu,
+  /^# climate: .*$/mu,
+  /^# woods:\n# {3}My wood: .*\n# {3}My other wood: .*$/mu,
+  /^ {2}# slips: .*$/mu,
+  /^# front: .*$/mu,
+  /^# family: .*$/mu,
+  /^# cutter: .*$/mu,
+  /^ {2}# - name: .*\n {2}# {3}size: .*$/mu,
+];
+
+/** The plan with the # taken away from a note. */
+export const withNote = (text: string, note: RegExp): string =>
+  text.replace(note, (lines) => lines.replace(/# /u, '').replace(/\n( {2})?# /gu, '\n$1'));
