@@ -158,7 +158,10 @@ describe('what is needed everywhere', () => {
         // What is above it on the page is not below it in the window.
         if (document.activeElement !== each || cover === null || each.closest('.headed, header, #welcome'))
           return [];
-        const isUnder = each.getBoundingClientRect().top < cover.getBoundingClientRect().bottom - 1;
+        const { top, bottom, height } = each.getBoundingClientRect();
+        const under = cover.getBoundingClientRect().bottom;
+        // What fits below it is seen whole; a line that is longer than the window is seen in part.
+        const isUnder = height <= innerHeight - under ? top < under - 1 : bottom <= under;
         return isUnder ? [each.getAttribute('aria-label') ?? each.textContent ?? ''] : [];
       });
     });
