@@ -102,6 +102,16 @@ describe('set-out along fingers', () => {
     expect(out).toMatch(/set\s+the\s+pin\s+board's\s+inside\s+face\s+1\.17 mm beyond/u);
   });
 
+  it('gives spacers in inches finer than a rule is marked', () => {
+    const mm = [...CORNER, ...CUTTER, ...FINGERS].map((word, i, all) =>
+      /^\d/u.test(word) && all[i - 1] !== '--cutter-angle' ? `${word}mm` : word,
+    );
+    const { out } = lay(...mm, '--tails', '2', '--half-pin', '10mm', '--units', 'in');
+    expect(out).toMatch(/reference edge, inches to 1\/64;\s+spacers\s+inches to \.001:/u);
+    // Two tails of 35 mm: 35 + 12.7 - 30 tan 8 - 16 - 14 mm are .531 in.
+    expect(out).toMatch(/^pair 2 .* \.531\s*$/mu);
+  });
+
   it.each([
     [
       [...FINGERS.slice(0, 2)],

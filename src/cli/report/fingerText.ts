@@ -5,7 +5,7 @@ import { table } from '../../render/table.ts';
 import type { FingerCut } from '../../router/fingers/fingerCut.ts';
 import type { SocketWay } from '../../router/fingers/socketWay.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
-import { type Notation, unitWords } from '../../units/notation.ts';
+import { finest, type Notation, unitWords } from '../../units/notation.ts';
 import { terminalLines } from './jointText.ts';
 
 /**
@@ -14,15 +14,18 @@ import { terminalLines } from './jointText.ts';
  */
 export const fingerText = ({ setting, pins }: FingerCut, outer: boolean, unit: Notation): string[] => {
   const { pairs, gaps } = setting;
+  const fine = finest(unit);
   return [
-    `The pairs of fingers over the tails, from the reference edge, ${unitWords(unit)}:`,
+    ...terminalLines(
+      `The pairs of fingers over the tails, from the reference edge, ${unitWords(unit)}${fine === unit ? '' : `; spacers ${unitWords(fine)}`}:`,
+    ),
     ...table(
       ['', 'from', 'to', 'spacer', 'gap above'],
       pairs.map(({ from, to, spacer }, i) => [
         `pair ${i + 1}`,
         formatNumber(from, unit),
         formatNumber(to, unit),
-        spacer === 0 ? 'none' : formatNumber(spacer, unit),
+        spacer === 0 ? 'none' : formatNumber(spacer, fine),
         gaps[i] === undefined ? '' : formatNumber(gaps[i], unit),
       ]),
       [false, true, true, true, true],
@@ -70,7 +73,10 @@ export const spacerText = (set: DrawerSet, unit: Notation): string[] => {
   return [
     ...(groups.length === 0
       ? ['No pair of fingers needs a spacer.']
-      : [`The spacers between the fingers of a pair, ${unitWords(unit)}:`, ...groupTable(groups, unit)]),
+      : [
+          `The spacers between the fingers of a pair, ${unitWords(finest(unit))}:`,
+          ...groupTable(groups, unit),
+        ]),
     ...(prices.length === 0
       ? []
       : [
@@ -84,7 +90,7 @@ export const spacerText = (set: DrawerSet, unit: Notation): string[] => {
 const groupTable = (groups: readonly SpacerGroup[], unit: Notation): string[] => {
   const rows = table(
     ['width', 'count', 'corners'],
-    groups.map(({ width, count, corner }) => [formatNumber(width, unit), String(count), corner]),
+    groups.map(({ width, count, corner }) => [formatNumber(width, finest(unit)), String(count), corner]),
     [true, true, false],
   );
   return rows.flatMap((row, i) => {
