@@ -2,8 +2,8 @@ import type { Joint, TailCount } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
-import { atLeast, mm, say } from '../../units/phrase.ts';
-import { type Fingers, leastGuardedTail } from '../fingers/fingers.ts';
+import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
+import { type Fingers, leastGuardedTail, TOGETHER_RANGE } from '../fingers/fingers.ts';
 import type { Cutter } from './cutter.ts';
 import { SAME_WIDTH } from './fitToCutter.ts';
 
@@ -53,6 +53,7 @@ export const checkTails = (joint: Joint, tools: TailTools): Complaint[] => {
   const told = (even ? narrow.slice(0, 1) : narrow).map(({ i, width }): Complaint => {
     const tail = say`${even ? 'a tail' : `tail ${i + 1}`} is ${mm(width)} wide`;
     const must = say`so it must be ${atLeast(least)} or more`;
+    const pair = fingers === undefined ? 0 : fingers.together + width - least;
     return {
       at: even ? ['tails'] : ['tails', i],
       ...(fingers === undefined || leastGuarded(joint, tools) < least - EPSILON
@@ -61,8 +62,8 @@ export const checkTails = (joint: Joint, tools: TailTools): Complaint[] => {
             remedy: say`use fewer and wider tails, or a cutter of smaller diameter`,
           }
         : {
-            says: say`${tail}; the pair of fingers that guards it would be ${mm(Math.max(0, fingers.together + width - least))} wide, and is ${mm(fingers.together)} pushed together, ${must}`,
-            remedy: say`use fewer and wider tails, or narrower fingers`,
+            says: say`${tail}; the pair of fingers that guards it would be ${mm(Math.max(0, pair))} wide, and is ${mm(fingers.together)} pushed together, ${must}`,
+            remedy: say`use fewer and wider tails, or narrower fingers${pair < TOGETHER_RANGE.least ? [] : say`: ${atMost(pair)} together`}`,
           }),
     };
   });

@@ -68,7 +68,7 @@ describe('a set of drawers along fingers', () => {
     const narrow = [drawer('Buttons', 75, { fingers: { together: 60, bush: 16 } })];
     const [first] = complaintsOf(layOutSet(narrow));
     expect(first).toBe(
-      'drawers.0.joint.tails: "Buttons": front corners: a tail is 63 mm wide; the pair of fingers that guards it would be 55.48 mm wide, and is 60 mm pushed together, so it must be 67.52 mm or more; use fewer and wider tails, or narrower fingers',
+      'drawers.0.joint.tails: "Buttons": front corners: a tail is 63 mm wide; the pair of fingers that guards it would be 55.48 mm wide, and is 60 mm pushed together, so it must be 67.52 mm or more; use fewer and wider tails, or narrower fingers: 55.48 mm together',
     );
     const asked = [
       drawer('Buttons', 75, { joint: { ...WISH, spacing: { kind: 'even', tails: 3 } }, fingers: FINGERS }),

@@ -53,7 +53,7 @@ describe('the setting of the fingers', () => {
     expect(leastGuardedTail(FINGERS, CUTTER, 14)).toBeCloseTo(21.3, 9);
     const even = lapped({ width: 86, spacing: { kind: 'even', tails: 3 } });
     expect(complaintsOf(layOutForCutter(even, CUTTER, FINGERS))).toEqual([
-      'tails: a tail is 17 mm wide; the pair of fingers that guards it would be 9.7 mm wide, and is 14 mm pushed together, so it must be 21.3 mm or more; use fewer and wider tails, or narrower fingers; the nearest that works: 2 tails of 30.5 mm, pins of 10 mm, slope 1:7, lap 6 mm',
+      'tails: a tail is 17 mm wide; the pair of fingers that guards it would be 9.7 mm wide, and is 14 mm pushed together, so it must be 21.3 mm or more; use fewer and wider tails, or narrower fingers: 9.7 mm together; the nearest that works: 2 tails of 30.5 mm, pins of 10 mm, slope 1:7, lap 6 mm',
     ]);
     // Without a number, the usual 3 give way to 2.
     const open = lapped({ width: 86, spacing: { kind: 'even' } });
