@@ -124,7 +124,7 @@ describe('set-out along fingers', () => {
     [['--fingers-together', '-5', '--fingers-bush', '16'], /^--fingers-together: .*-5/u],
     [
       ['--fingers-together', '14', '--fingers-bush', '12'],
-      '--fingers-bush: the guide bush is 12 mm outside; the dovetail cutter of 12.7 mm must pass through it, so it must be 12.7 mm or more; try 16 mm\n',
+      '--fingers-bush: the guide bush is 12 mm outside; the dovetail cutter of 12.7 mm must pass through it, so it must be 12.7 mm or more; try 16mm\n',
     ],
     [
       [...FINGERS, '--fingers-pairs', 'two'],
@@ -132,7 +132,7 @@ describe('set-out along fingers', () => {
     ],
     [
       [...FINGERS, '--fingers-bar', '20'],
-      /^--fingers-bar: from the first pair's outer edge to the last's there are [\d.]+ mm, more than the bar's 20 mm; try [\d.]+ mm\n$/u,
+      /^--fingers-bar: from the first pair's outer edge to the last's there are [\d.]+ mm, more than the bar's 20 mm; try [\d.]+mm\n$/u,
     ],
     [
       [...FINGERS, '--tails', '4'],
@@ -153,8 +153,8 @@ describe('set-out along fingers', () => {
 
   it('refuses fingers without a cutter, and beside a plan that names its own', () => {
     expect(lay(...CORNER, ...FINGERS).err).toBe(
-      '--fingers-together: there is no dovetail cutter for it to go with; try --cutter-diameter 12.7 --cutter-angle 8 --cutter-length 20\n' +
-        '--fingers-bush: there is no dovetail cutter for it to go with; try --cutter-diameter 12.7 --cutter-angle 8 --cutter-length 20\n',
+      '--fingers-together: there is no dovetail cutter for it to go with; try --cutter-diameter 12.7mm --cutter-angle 8 --cutter-length 20mm\n' +
+        '--fingers-bush: there is no dovetail cutter for it to go with; try --cutter-diameter 12.7mm --cutter-angle 8 --cutter-length 20mm\n',
     );
     expect(lay(PLAN, ...FINGERS).err).toContain('change fingers.together there');
     expect(halfpin(['draw', PLAN, '--bush', '17', '--out', join(HERE, 'out')]).err).toBe(

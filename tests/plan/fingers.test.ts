@@ -97,7 +97,7 @@ describe("a plan's fingers", () => {
     ['family: {spacers: 9}', 'family.spacers: 9 is out of range; it must be 0 to 6'],
     [
       'family: {halfPins: [8, 5]}',
-      'family.halfPins: the least, 8 mm, is more than the most, 5 mm; try [5 mm, 8 mm]',
+      'family.halfPins: the least, 8 mm, is more than the most, 5 mm; try [5mm, 8mm]',
     ],
     ['family: {halfPins: 5}', 'family.halfPins: this is 5; it must be two widths, [least, most]'],
   ])('are not asked for what cannot be: %s', (family, says) => {

@@ -97,7 +97,7 @@ const readFingers = (
   read.need(
     'fingersTogether',
     say`the width of a pair of fingers pushed together is missing`,
-    say`--fingers-together 20mm`,
+    say`--fingers-together ${mm(20)}`,
   );
   const together = read.length('fingersTogether');
   const bush = read.length('fingersBush');

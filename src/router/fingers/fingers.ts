@@ -1,6 +1,6 @@
 import { type Complaint, under } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
-import { atLeast, say } from '../../units/phrase.ts';
+import { atLeast, mm, say } from '../../units/phrase.ts';
 import { checkRange, lengthOrNaN } from '../../units/range.ts';
 import { checkBush } from '../limits/checkBush.ts';
 import { type Cutter, leastPin } from '../limits/cutter.ts';
@@ -65,7 +65,13 @@ export const checkFingers = (
 ): Complaint[] => {
   const { diameter, angle } = cutter;
   const wrong: Complaint[] = [
-    ...checkRange(['together'], 'a pair of fingers pushed together', together, TOGETHER_RANGE, say`20mm`),
+    ...checkRange(
+      ['together'],
+      'a pair of fingers pushed together',
+      together,
+      TOGETHER_RANGE,
+      say`${mm(20)}`,
+    ),
     ...checkBush('bush', bush, 'dovetail', diameter),
     ...checkRange(['lapped', 'channel'], 'the channel for lapped sockets', lapped?.channel, TOGETHER_RANGE),
     ...checkRange(['through', 'channel'], 'the channel for through pins', through?.channel, TOGETHER_RANGE),

@@ -1,5 +1,5 @@
 import { accept, type Result, refuse } from '../../units/complaint.ts';
-import { say } from '../../units/phrase.ts';
+import { mm, say } from '../../units/phrase.ts';
 import type { Fingers } from './fingers.ts';
 
 /** Fingers as they are given: their bush may be that of the guides. */
@@ -15,7 +15,7 @@ export const settleFingers = (wish: FingersWish, guideBush: number | undefined):
     ? refuse({
         at: ['fingers', 'bush'],
         says: say`the guide bush that runs between the fingers is missing`,
-        hint: say`16mm`,
+        hint: say`${mm(16)}`,
       })
     : accept({ ...wish, bush });
 };

@@ -77,7 +77,7 @@ describe('the setting of the fingers', () => {
     // 77.35 - 9.65.
     expect(told(checkBar(setting, { ...FINGERS, bar: 67.7 }))).toEqual([]);
     expect(told(checkBar(setting, { ...FINGERS, bar: 67 }))).toEqual([
-      "fingers.bar: from the first pair's outer edge to the last's there are 67.7 mm, more than the bar's 67 mm; try 67.7 mm",
+      "fingers.bar: from the first pair's outer edge to the last's there are 67.7 mm, more than the bar's 67 mm; try 67.7mm",
     ]);
   });
 });
@@ -169,7 +169,7 @@ describe('fingers that guide nothing', () => {
     ],
     [
       { bush: 12 },
-      'fingers.bush: the guide bush is 12 mm outside; the dovetail cutter of 12.7 mm must pass through it, so it must be 12.7 mm or more; try 16 mm',
+      'fingers.bush: the guide bush is 12 mm outside; the dovetail cutter of 12.7 mm must pass through it, so it must be 12.7 mm or more; try 16mm',
     ],
     [
       { pairs: 2.5 },
@@ -177,7 +177,7 @@ describe('fingers that guide nothing', () => {
     ],
     [
       { bar: 10 },
-      'fingers.bar: the bar is 10 mm long; one pair of fingers takes 14 mm of it, so it must be 14 mm or more; try 14 mm',
+      'fingers.bar: the bar is 10 mm long; one pair of fingers takes 14 mm of it, so it must be 14 mm or more; try 14mm',
     ],
     [
       { through: { channel: 26, taper: 14 } },
