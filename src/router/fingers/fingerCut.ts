@@ -22,6 +22,8 @@ export interface FingerCut {
       }
     | {
         readonly kind: 'straight';
+        /** Outside diameter of the straight cutter's bush. */
+        readonly bush: number;
         /** Of the inside face from the mark of tapered fingers; absent without those. */
         readonly beyond?: number;
       };
@@ -50,7 +52,7 @@ export const fingerCut = (
       },
     };
   const beyond = pinsBeyond(fingers, cutter, straight, pinBush);
-  return { setting, pins: { kind: 'straight', ...(beyond !== undefined && { beyond }) } };
+  return { setting, pins: { kind: 'straight', bush: pinBush, ...(beyond !== undefined && { beyond }) } };
 };
 
 /** Whether the pairs of a corner are within the bar. The place is `fingers.bar`. */

@@ -62,6 +62,13 @@ export const cutJoint = (
     : accept({ guided, guides, ...(along && { fingers: along }) });
 };
 
+/** Whether either board of a corner is cut along fingers; half spaces that are cut by hand may be all of its spaces. */
+export const isAlongFingers = ({ guided, fingers }: JointCut): boolean => {
+  if (fingers === undefined) return false;
+  const { pins } = fingers;
+  return !tailsByHand(guided) || (pins.kind === 'round' ? pins.way !== 'none' : pins.beyond !== undefined);
+};
+
 /** The straight cutter that is taken where none is named: one that passes the sockets, and its bush. */
 const straightFor = (joint: Joint, { cutter, pinBush }: Cutting): number =>
   pinBush === undefined
