@@ -1,4 +1,5 @@
 import { fileStem } from '../sheets/fileStem.ts';
+import { dxfFiles } from './dxfFiles.ts';
 import { guidePieces } from './guidesOf.ts';
 import { templateNames } from './piecesOf.ts';
 import type { Project } from './project.ts';
@@ -16,10 +17,9 @@ export const pdfNames = (project: Project): string[] =>
   kindsOf(project).map((kind) => pdfName(project.name, kind));
 
 /** The names of the SVG and DXF files that a project can be drawn as, whatever the choice of its pieces. */
-export const pieceFileNames = (project: Project): string[] => {
-  const guides = guidePieces(project).map(({ name }) => name);
-  return [
-    ...[...templateNames(project), ...guides].map((name) => `${name}.svg`),
-    ...guides.map((name) => `${name}.dxf`),
-  ];
-};
+export const pieceFileNames = (project: Project): string[] => [
+  ...[...templateNames(project), ...guidePieces(project).map(({ name }) => name)].map(
+    (name) => `${name}.svg`,
+  ),
+  ...dxfFiles(project).map(({ name }) => name),
+];

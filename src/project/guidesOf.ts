@@ -5,20 +5,24 @@ import type { Piece } from '../paper/piece.ts';
 import { stems } from '../sheets/fileStem.ts';
 import { guidePiece } from '../sheets/guide/drawGuide.ts';
 import { type CornerGuides, guidesToMake, type NamedGuide } from '../sheets/guide/guidesToMake.ts';
+import { settingRod } from '../sheets/guide/settingRod.ts';
 import { REBATE_EDGE } from '../sheets/template/titles.ts';
 import { boardsDrawn } from './only.ts';
 import { hasGuides, type Project } from './project.ts';
+import { type FingeredProject, settingsOf } from './settingsOf.ts';
 
 /**
- * The guides of every corner that is cut with a bush, under the names of its templates, as full-size drawings; equal
- * ones once.
+ * The guides of every corner that is cut with a bush, under the names of its templates, as full-size drawings, and the
+ * setting rods of fingers; equal ones once.
  * @example
  * ```ts
  * for (const { title, width, height } of guidePieces(project)) console.log(title, width, height);
  * ```
  */
-export const guidePieces = (project: GuidedProject): Piece[] =>
-  guidesOf(project).map(({ guide, titles }) => guidePiece(guide, titles));
+export const guidePieces = (project: FingeredProject): Piece[] => [
+  ...guidesOf(project).map(({ guide, titles }) => guidePiece(guide, titles)),
+  ...settingsOf(project).map(settingRod),
+];
 
 /** The part of a project that guides depend on. */
 type GuidedProject = Pick<Project, 'set' | 'joints' | 'units' | 'cuts' | 'only'>;

@@ -114,6 +114,6 @@ export const frontCorners = ({ drawers }: DrawerSet) =>
     lip: rebate,
   }));
 
-/** Whether there are guides to make: only where corners are cut with a bush. */
+/** Whether there are guides to make, or setting rods of fingers: only where corners are cut with a bush. */
 export const hasGuides = ({ cuts }: Pick<Project, 'cuts'>): boolean =>
-  [...cuts.values()].some(({ guides }) => guides.length > 0);
+  [...cuts.values()].some(({ guides, fingers }) => guides.length > 0 || fingers !== undefined);

@@ -3,6 +3,7 @@ import type { Drawer, Family } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
 import { familyOf } from '../drawer/familyTarget.ts';
 import { parts } from '../drawer/partsList.ts';
+import { gapBlock, spacersToCut } from '../drawer/spacers/spacersToCut.ts';
 import { IDENTITY } from '../drawing/affine.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Placed } from '../drawing/printPage.ts';
@@ -18,6 +19,7 @@ import {
   type PageRun,
   type Sheets,
 } from '../paper/sheets.ts';
+import type { SettingPlaces } from '../sheets/bench/benchFingers.ts';
 import { benchSheet } from '../sheets/bench/benchSheet.ts';
 import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
@@ -25,6 +27,9 @@ import { gapSheets } from '../sheets/gapSheets.ts';
 import { guidePiece } from '../sheets/guide/drawGuide.ts';
 import { guideNote } from '../sheets/guide/guideNote.ts';
 import type { NamedGuide } from '../sheets/guide/guidesToMake.ts';
+import { settingRod } from '../sheets/guide/settingRod.ts';
+import { settingSheets } from '../sheets/guide/settingSheet.ts';
+import type { NamedSetting } from '../sheets/guide/settingsToMake.ts';
 import { nameNumbers, numbersByName } from '../sheets/nameNumbers.ts';
 import type { PieceChoice } from '../sheets/template/cornerPieces.ts';
 import { legend } from '../sheets/template/legend.ts';
@@ -36,6 +41,7 @@ import { guidesOf } from './guidesOf.ts';
 import { onlyWords, wholeDrawers } from './only.ts';
 import { chosenCorners, piecesOf } from './piecesOf.ts';
 import { frontCorners, type Project } from './project.ts';
+import { settingsOf } from './settingsOf.ts';
 
 /** Paper, margin and printer of sheets, and the choice of templates. */
 export interface SheetOptions {
@@ -65,7 +71,10 @@ export type SheetKind = (typeof SHEET_KINDS)[number];
 
 /** Sheets of one kind, to be printed together. */
 export interface SheetSet extends Sheets {
-  /** Templates to glue on, guides for a router, bench sheets drawer by drawer, or the comparison of the front corners. */
+  /**
+   * Templates to glue on, guides for a router with the setting rods of its fingers, bench sheets drawer by drawer, or the
+   * comparison of the front corners.
+   */
   readonly kind: Exclude<SheetKind, 'contents'>;
   /** `Haberdashery chest: templates`. */
   readonly title: string;
@@ -136,14 +145,15 @@ const layoutsOf = (
     set: { family },
   } = project;
   const guides = guidesOf(project);
+  const settings = settingsOf(project);
   const drawers = wholeDrawers(project);
   return [
     { kind: 'templates', layout: (options) => templatesLayout(project, options) },
-    ...(guides.length > 0
+    ...(guides.length + settings.length > 0
       ? [
           {
             kind: 'guides' as const,
-            layout: (options: SheetOptions) => guidesLayout(project, options, guides),
+            layout: (options: SheetOptions) => guidesLayout(project, options, guides, settings),
           },
         ]
       : []),
@@ -205,18 +215,29 @@ const templatesLayout = (project: Project, options: SheetOptions): Layout => {
   };
 };
 
-const guidesLayout = (project: Project, options: SheetOptions, guides: readonly NamedGuide[]): Layout => ({
-  ...layoutOf(
-    project,
-    options,
-    explained(
-      project.name,
-      guides.filter(bearsNumber).map(({ titles }) => titles),
+const guidesLayout = (
+  project: Project,
+  options: SheetOptions,
+  guides: readonly NamedGuide[],
+  settings: readonly NamedSetting[],
+): Layout => {
+  const { name, units, set } = project;
+  const numbered = [...guides.filter(bearsNumber), ...settings].map(({ titles }) => titles);
+  const block = gapBlock(set);
+  const work = { settings, spacers: spacersToCut(set), ...(block !== undefined && { block }) };
+  return {
+    ...layoutOf(
+      project,
+      options,
+      asLeading((area) => [
+        ...nameNumbers(name, numbered, area),
+        ...(settings.length > 0 ? settingSheets(name, work, units, area) : []),
+      ]),
+      [...guides.map(({ guide, titles }) => guidePiece(guide, titles)), ...settings.map(settingRod)],
     ),
-    guides.map(({ guide, titles }) => guidePiece(guide, titles)),
-  ),
-  legend: (width: number) => guideNote(project.units, width),
-});
+    ...(guides.length > 0 && { legend: (width: number) => guideNote(units, width) }),
+  };
+};
 
 /** What the numbers in shortened names stand for; no page where there are none. */
 const explained = (title: string, named: readonly ShortName[]): LeadingPages =>
@@ -225,18 +246,30 @@ const explained = (title: string, named: readonly ShortName[]): LeadingPages =>
 const benchLayout = (project: Project, drawers: readonly Drawer[], options: SheetOptions): Layout => {
   const { units, cuts } = project;
   const numbers = numbersByName(chosenCorners(project, options.choice));
+  const settings = settingsOf(project);
   const bench = (drawer: Drawer, area: Size): PageRun => {
     const cut = drawerCut(drawer, cuts);
+    const places = placesOf(settings, drawer.spec.name);
     const listed = parts({ drawers: [drawer], advice: [] }, units);
     const { count, draw } = benchSheet(drawer, listed, {
       units,
       area,
       ...(cut && { cut }),
+      ...(places && { places }),
       numbers: numbers.get(drawer.spec.name) ?? [],
     });
     return { count, draw: () => draw().map(alone) };
   };
   return layoutOf(project, options, (area) => drawers.map((drawer) => bench(drawer, area)));
+};
+
+/** The places of a drawer's settings among those of its set; undefined without fingers. */
+const placesOf = (settings: readonly NamedSetting[], drawer: string): SettingPlaces | undefined => {
+  if (settings.length === 0) return undefined;
+  const placeOf = (item: string): number =>
+    settings.findIndex(({ titles }) => titles.names.includes(item)) + 1;
+  const [front, back] = [placeOf(`${drawer} front`), placeOf(`${drawer} back`)];
+  return { ...(front > 0 && { front }), ...(back > 0 && { back }), of: settings.length };
 };
 
 /** Whether a guide's name is in a wording with its number; most guides have room for one without. */

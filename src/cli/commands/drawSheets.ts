@@ -9,7 +9,7 @@ import { ANSI_PAPERS, ISO_PAPERS, type Paper } from '../../paper/paperSizes.ts';
 import type { Size } from '../../paper/printable.ts';
 import type { Copies } from '../../paper/sheets.ts';
 import { pdfName } from '../../project/fileNames.ts';
-import { guidePieces } from '../../project/guidesOf.ts';
+import { guidePieces, guidesOf } from '../../project/guidesOf.ts';
 import { onlyNumbers } from '../../project/only.ts';
 import { piecesOf } from '../../project/piecesOf.ts';
 import { hasGuides, type Project } from '../../project/project.ts';
@@ -59,7 +59,7 @@ export const drawSheets = async (
     const path = at(nameOf(kind));
     if (kind === 'templates') for (const line of sheetsLines(set, printed.copies)) say(line);
     sizes.set(path, await writePdf(path, title, set.pages()));
-    say(`${path}: ${pagesOf(count, paper.name)}, ${PURPOSE[kind]}`);
+    say(`${path}: ${pagesOf(count, paper.name)}, ${purposeOf(kind, project)}`);
   }
   for (const { name, text } of svgs) await writeWhole(at(name), (write) => write(text()));
   if (kinds.has('svg')) say(`${options.out}: ${svgs.length} templates as SVG, one a file`);
@@ -107,6 +107,12 @@ const PURPOSE: Readonly<Record<SheetSet['kind'], string>> = {
   guides: 'guides to make of sheet material, for the guide bush to run in',
   bench: 'bench sheets, drawer by drawer',
   comparison: 'the comparison sheet',
+};
+
+const purposeOf = (kind: SheetSet['kind'], project: Project): string => {
+  if (kind !== 'guides' || project.cutting?.fingers === undefined) return PURPOSE[kind];
+  const rods = 'setting rods of the fingers, spacers and the order of settings';
+  return guidesOf(project).length > 0 ? `${PURPOSE.guides}; ${rods}` : rods;
 };
 
 /** More pieces than this are not laid out again on other papers. */

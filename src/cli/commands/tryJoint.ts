@@ -79,9 +79,14 @@ const plannedJoint = async (
   const named = corners.filter(({ name }) => wanted !== undefined && nameKey(name) === nameKey(wanted));
   const [meant] = wanted === undefined && corners.length === 1 ? corners : named;
   if (meant === undefined) return refuseJoint(plan, corners, wanted, project.units);
+  const fingers = project.cuts.get(meant.joint)?.fingers;
   return {
     units: project.units,
-    planned: { joint: meant.joint, ...(project.cutting && { cutter: project.cutting.cutter }) },
+    planned: {
+      joint: meant.joint,
+      ...(project.cutting && { cutter: project.cutting.cutter }),
+      ...(fingers && { fingers }),
+    },
   };
 };
 
@@ -161,15 +166,16 @@ const moveText = (move: Correction, picture: readonly string[], unit: Notation):
   ...adviceText(move.advice, unit),
 ];
 
-const reasons = ({ because, stop, tails, advice }: Correction, unit: Notation) => ({
+const reasons = ({ because, stop, tails, fingers, advice }: Correction, unit: Notation) => ({
   because: speak(because, unit),
   ...(stop && { stop: { change: stop.change, because: speak(stop.because, unit) } }),
   ...(tails && { tails: { change: tails.change, because: speak(tails.because, unit) } }),
+  ...(fingers && { fingers: { ...fingers, because: speak(fingers.because, unit) } }),
   advice: advice.map((each) => sentence(each, unit)),
 });
 
-const sentences = ({ because, stop, tails }: Correction, unit: Notation): string[] =>
-  [because, stop?.because, tails?.because].flatMap((each) =>
+const sentences = ({ because, fingers, stop, tails }: Correction, unit: Notation): string[] =>
+  [because, fingers?.because, stop?.because, tails?.because].flatMap((each) =>
     each === undefined ? [] : terminalLines(speak(each, unit)),
   );
 

@@ -2,7 +2,7 @@ import { refuseOptions } from '../../files/failure.ts';
 import type { JointBoard } from '../../joint/joint.ts';
 import { type Paper, parsePaper } from '../../paper/paperSizes.ts';
 import type { Copies } from '../../paper/sheets.ts';
-import { guidePieces } from '../../project/guidesOf.ts';
+import { guidesOf } from '../../project/guidesOf.ts';
 import { chooseOnly, type Only, wholeDrawers } from '../../project/only.ts';
 import { chosenCorners } from '../../project/piecesOf.ts';
 import type { Project } from '../../project/project.ts';
@@ -68,7 +68,7 @@ export const readDrawOptions = (
         hint: say`pdf,svg`,
       });
   }
-  if (kinds.has('dxf') && project !== undefined && guidePieces(project).length === 0)
+  if (kinds.has('dxf') && project !== undefined && guidesOf(project).length === 0)
     read.complain({
       at: ['as'],
       says: say`dxf is for guides to be cut by machine, and there are none without a cutter and a bush`,

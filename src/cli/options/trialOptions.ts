@@ -2,6 +2,7 @@ import { optionName, refuseOptions } from '../../files/failure.ts';
 import { gauges } from '../../joint/gauges.ts';
 import type { Joint } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
+import type { FingerCut } from '../../router/fingers/fingerCut.ts';
 import type { Cutter } from '../../router/limits/cutter.ts';
 import type { Measured } from '../../router/trial/checkTrial.ts';
 import type { OneCutterSetting } from '../../router/trial/depthCorrection.ts';
@@ -45,6 +46,8 @@ export type TrialSetting =
 export interface PlannedJoint {
   readonly joint: Joint;
   readonly cutter?: Cutter;
+  /** How it is cut along fingers; absent without those. */
+  readonly fingers?: FingerCut;
 }
 
 /** Reads how a trial joint was cut and what was measured of it. Throws a Failure with all that is wrong. */
@@ -146,6 +149,8 @@ export const readTrialOptions = (
     ...(short !== undefined && { short }),
   };
   if (byHand) return { trial: { kind: 'hand', ...(depth !== undefined && { depth }) }, measured };
+  // Another way than the plan's has no fingers.
+  const pins = own && planned?.fingers?.pins;
   const cutAngle = angle ?? both?.angle;
   if (cutAngle !== undefined && depth !== undefined) {
     const reach = cutterLength ?? planned?.cutter?.length;
@@ -157,6 +162,7 @@ export const readTrialOptions = (
           depth,
           ...(reach !== undefined && { length: reach }),
           ...(stopped && { pinBoard: planned.joint.pinBoard.thickness }),
+          ...(pins?.kind === 'round' && { fingers: true }),
         },
       },
       measured,
@@ -170,6 +176,7 @@ export const readTrialOptions = (
         slope: along,
         ...(depth !== undefined && { depth }),
         ...(own && planned && { straight: gauges(planned.joint).pinBoardFace }),
+        ...(pins?.kind === 'straight' && pins.beyond !== undefined && { beyond: pins.beyond }),
       },
       ...(at !== undefined && { at }),
     },

@@ -42,3 +42,11 @@ export const CAUTIONS: readonly Phrase[] = [
   say`Then feed against the cutter's turn, from left to right as you stand before the work, and back the far face with a strip of scrap.`,
   say`Cut one trial joint in scrap of the same thickness before the work, and set the cutter by what it shows.`,
 ];
+
+/** Work with fingers that slide along a bar (common practice). */
+export const FINGER_CAUTIONS: readonly Phrase[] = [
+  say`Set every pair from the reference edge, by the rod; never from the pair beside it, as errors would add up.`,
+  say`Push the two fingers of each pair against their spacer and lock both. Push every finger by hand before the router is switched on.`,
+  say`Clamp a backing board behind the work, its end level with the work's: the cutter then breaks out in scrap.`,
+  say`Beyond the half spaces there is no finger: put a support as high as the fingers under the router there.`,
+];

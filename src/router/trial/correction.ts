@@ -20,6 +20,19 @@ export interface Correction {
   readonly tails?: Move;
   /** Doubt of what was measured, and what the correction needs that the tools or the board may not have. */
   readonly advice: readonly Complaint[];
+  /** What becomes of a setting of fingers; absent without them. */
+  readonly fingers?: FingersAfter;
+}
+
+/** What is kept of a setting of fingers after a trial joint, and what to move. Lengths in mm. */
+export interface FingersAfter {
+  readonly because: Phrase;
+  /** How much wider every tail is to be, the fingers and their spacers left where they are. */
+  readonly tails?: number;
+  /** How much thicker every spacer is to be instead, where the plan's tails are kept. */
+  readonly spacers?: number;
+  /** How far the inside face is to be beyond the mark of tapered fingers. */
+  readonly beyond?: number;
 }
 
 /**

@@ -6,6 +6,7 @@ import { slopeOfDegrees } from '../../units/slope.ts';
 import { checkAngle } from '../limits/cutter.ts';
 import { checkDepth, checkMeasured, checkMove, checkSideMoves, type Measured } from './checkTrial.ts';
 import { type Correction, correction, doubt, measuredFit, type SideWords, sideMoves } from './correction.ts';
+import { fingersAfterDepth } from './fingersAfter.ts';
 
 /** How a trial was set that one cutter cut in both boards. Lengths in mm. */
 export interface OneCutterSetting {
@@ -17,6 +18,8 @@ export interface OneCutterSetting {
   readonly length?: number;
   /** The pin board's thickness, where it is known. */
   readonly pinBoard?: number;
+  /** Whether both boards were cut along fingers. */
+  readonly fingers?: boolean;
 }
 
 /** The next setting of one cutter for both boards. Lengths in mm. */
@@ -59,6 +62,7 @@ export const correctDepth = (setting: OneCutterSetting, measured: Measured): Res
         : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} / (2 tan ${angle}°) = ${mm(Math.abs(change))} ${change > 0 ? 'deeper, so tighter' : 'shallower, so looser'}. Set the dovetail cutter at ${mm(depth + change)} for both boards.`,
     advice: [...doubt(looseness), ...adviseDepth(setting, depth + change), ...adviseSheets(setting, change)],
     ...sideMoves(measured, SIDE_WORDS),
+    ...(setting.fingers && { fingers: fingersAfterDepth(change, slopeOfDegrees(angle)) }),
   });
 };
 

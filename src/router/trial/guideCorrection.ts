@@ -10,6 +10,7 @@ import {
   MOST_DEPTH,
 } from './checkTrial.ts';
 import { type Correction, correction, doubt, measuredFit, type SideWords, sideMoves } from './correction.ts';
+import { fingersAfterMove } from './fingersAfter.ts';
 
 /** How a trial was set whose pins a straight cutter cut along a sloped guide. Lengths in mm. */
 export interface GuideSetting {
@@ -18,6 +19,8 @@ export interface GuideSetting {
   readonly depth?: number;
   /** How deep the straight cutter was set, from the pin board's end, where it is known. */
   readonly straight?: number;
+  /** How far the inside face was beyond the mark of tapered fingers, which then are the guide. */
+  readonly beyond?: number;
 }
 
 /** The next place of a sloped guide. Lengths in mm. */
@@ -38,7 +41,7 @@ export interface GuideMove extends Correction {
  * ```
  */
 export const correctGuide = (setting: GuideSetting, measured: Measured): Result<GuideMove> => {
-  const { slope, depth } = setting;
+  const { slope, depth, beyond } = setting;
   const wrong = [...(depth === undefined ? [] : checkDepth(depth)), ...checkMeasured(measured)];
   if (wrong.length > 0) return refuse(...wrong);
   const { looseness } = measured;
@@ -55,9 +58,12 @@ export const correctGuide = (setting: GuideSetting, measured: Measured): Result<
     because:
       move === 0
         ? say`The fit is right: leave the guide where it is.`
-        : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} x ${Number(slope.run.toFixed(2))} / 2 = ${by} towards the ${move > 0 ? say`outside face. Fasten the guide's fence ${by} further from the open ends of its slots` : say`inside face. Put a shim ${by} thick between the guide's fence and the pin board`}.`,
+        : beyond !== undefined
+          ? say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} x ${Number(slope.run.toFixed(2))} / 2 = ${by}.`
+          : say`${measuredFit(looseness)}: ${mm(Math.abs(looseness))} x ${Number(slope.run.toFixed(2))} / 2 = ${by} towards the ${move > 0 ? say`outside face. Fasten the guide's fence ${by} further from the open ends of its slots` : say`inside face. Put a shim ${by} thick between the guide's fence and the pin board`}.`,
     advice: doubt(looseness),
     ...sideMoves(measured, sideWords(setting, measured)),
+    ...(beyond !== undefined && { fingers: fingersAfterMove(beyond, move) }),
   });
 };
 

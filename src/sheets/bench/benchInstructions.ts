@@ -2,7 +2,7 @@ import type { Drawer } from '../../drawer/drawer.ts';
 import type { DrawerCut } from '../../drawer/drawerCut.ts';
 import type { Part } from '../../drawer/partsList.ts';
 import { rebatedEdges } from '../../drawer/rebateFirst.ts';
-import { CAUTIONS } from '../../router/limits/cautions.ts';
+import { CAUTIONS, FINGER_CAUTIONS } from '../../router/limits/cautions.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Notation } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
@@ -46,7 +46,7 @@ export const benchInstructions = (
         'Mark outside faces and reference edges; letter corners.',
         ...(spec.lip === undefined ? [] : [`Cut the front’s rebate along ${rebatedEdges(sizes.rebate)}.`]),
         gaugeStep(drawer),
-        ...(cut === undefined ? BY_HAND : routerSteps(drawer, cut)),
+        ...(cut === undefined ? BY_HAND : routerSteps(drawer, cut, unit)),
         'Scrape off the paper. Fit dry, and check.',
         `Groove ${hold.kind === 'slips' ? 'front and slips' : 'front and sides'}.${
           spec.groove.stopped === undefined
@@ -99,7 +99,9 @@ export const benchInstructions = (
           {
             heading: 'At the router',
             numbered: false,
-            lines: CAUTIONS.map((phrase) => ({ text: speak(phrase, unit) })),
+            lines: [...(spec.fingers === undefined ? [] : FINGER_CAUTIONS), ...CAUTIONS].map((phrase) => ({
+              text: speak(phrase, unit),
+            })),
           },
         ]),
     {

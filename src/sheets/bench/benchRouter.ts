@@ -4,6 +4,8 @@ import type { JointCut } from '../../router/guide/cutJoint.ts';
 import { byHand } from '../../router/guide/guideBoard.ts';
 import { tailsByHand } from '../../router/passes/routerCut.ts';
 import { type RouterSettingName, routerSettings } from '../../router/passes/routerSettings.ts';
+import type { Notation } from '../../units/notation.ts';
+import { alongFingers, FINGER_STEP } from './benchFingers.ts';
 
 /** A setting for the front corners and for the back corners: a length in mm, or text. */
 export interface SettingRow {
@@ -45,30 +47,40 @@ export const routerRows = (
 };
 
 /** The router's steps for a drawer's corners, from gauged ends to joints ready to fit. */
-export const routerSteps = ({ sizes: { rebate } }: Drawer, { front, back }: DrawerCut): string[] => {
+export const routerSteps = (
+  { sizes: { rebate } }: Drawer,
+  { front, back }: DrawerCut,
+  unit: Notation,
+): string[] => {
   const guided = front.guides.length > 0;
-  const by = (board: string) => (guided ? `by the ${board}s’ guide` : 'at the centres that are set out');
+  const fingered = front.fingers !== undefined;
+  const by = (board: 'tail' | 'pin', cut: JointCut): string =>
+    alongFingers(board, cut, unit) ??
+    (cut.guides.length > 0 ? `by the ${board}s’ guide` : 'at the centres that are set out');
   const round = front.guided.pinCut.kind === 'round';
   // A lip projects under the fence, which bears on the shoulder behind it.
   const inRebate = guided && rebate.sides > 0 ? ', its fence in the rebate' : '';
   const alike = !round && front.guided.depth === back.guided.depth;
-  const tails = `${by('tail')}: score lightly first, right to left; then full depth, left to right.`;
+  const bush = guided || fingered ? ' and its guide bush' : '';
   return [
-    ...(guided ? ['Make the guides, one for each board of a corner.'] : []),
-    `Unplug the router. Fit the dovetail cutter${guided ? ' and its guide bush' : ''}; set its depth.`,
+    ...(guided ? [`Make the guides, one for each board of a corner${fingered ? ' that has one' : ''}.`] : []),
+    ...(fingered ? [FINGER_STEP] : []),
+    `Unplug the router. Fit the dovetail cutter${bush}; set its depth.`,
     'Cut a trial joint in scrap of the same thickness. Correct the settings by it.',
     'Cut every part to its finished length.',
     `Saw and chop the ${byHand(back.guided).length > 1 ? 'half spaces' : 'lower half space'} of the sides’ back ends by their templates: the cutter would cut into the sides.`,
-    `${alike ? 'Tails' : 'Tails of the front corners'}, ${tails}`,
+    `${alike ? 'Tails' : 'Tails of the front corners'}, ${by('tail', front)}: score lightly first, right to left; then full depth, left to right.`,
     ...(round
       ? [
-          `Front’s sockets, ${by('pin')}${inRebate}, same cutter and depth: score first, then in to the stop and across along it.`,
+          `Front’s sockets, ${by('pin', front)}${inRebate}, same cutter and depth: score first, then in to the stop and across along it.`,
         ]
       : []),
     ...(alike || tailsByHand(back.guided)
       ? []
-      : [`Set the dovetail cutter’s depth for the back. Its tails, ${by('tail')}.`]),
-    `${round ? 'Back’s pins' : 'Pins'}, ${by('pin')}: fit the straight cutter${guided ? ' and its guide bush' : ''}; set its own depth. Cut a trial in scrap first.`,
+      : [
+          `${fingered ? 'Set the fingers, and the' : 'Set the'} dovetail cutter’s depth for the back. Its tails, ${by('tail', back)}.`,
+        ]),
+    `${round ? 'Back’s pins' : 'Pins'}, ${by('pin', back)}: fit the straight cutter${bush}; set its own depth. Cut a trial in scrap first.`,
     ...(round ? ['Round the tails’ inside arrises to the front’s sockets.'] : []),
   ];
 };

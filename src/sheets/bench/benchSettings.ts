@@ -11,6 +11,7 @@ import { type Block, rule, stack, type TextRun } from '../typeset/block.ts';
 import { columnsOf, tableRow } from '../typeset/tableRow.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
 import { figure } from '../typeset/typeSizes.ts';
+import { fingerRows, type SettingPlaces } from './benchFingers.ts';
 import { routerRows, type SettingRow } from './benchRouter.ts';
 
 /** Shares of the width: the label, then each pair of corners. */
@@ -24,6 +25,7 @@ export const benchSettings = (
   unit: Notation,
   type: TypeSizes,
   width: number,
+  places?: SettingPlaces,
 ): Block[] => {
   const columns = columnsOf(SHARES, width);
   const cell = (value: number | string | undefined): TextRun[] =>
@@ -46,7 +48,7 @@ export const benchSettings = (
       front: value(drawer.front),
       back: value(drawer.back),
     })),
-    ...(cut === undefined ? [] : routerRows(drawer, cut)),
+    ...(cut === undefined ? [] : [...routerRows(drawer, cut), ...fingerRows(drawer, cut, places, unit)]),
   ];
   return rows.map(({ label, front, back }, i) => {
     const row = tableRow(

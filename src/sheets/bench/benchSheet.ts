@@ -11,6 +11,7 @@ import { gapPicture } from '../gapPicture.ts';
 import { type Block, beside, paragraph, rule, stack, type TextRun } from '../typeset/block.ts';
 import { type Flow, flow } from '../typeset/flow.ts';
 import { figure, type TypeSizes, typeSizes } from '../typeset/typeSizes.ts';
+import type { SettingPlaces } from './benchFingers.ts';
 import { benchInstructions, type Section } from './benchInstructions.ts';
 import { benchParts } from './benchParts.ts';
 import { benchSettings } from './benchSettings.ts';
@@ -22,6 +23,8 @@ export interface BenchSheetOptions {
   readonly area: Size;
   /** The router's cut of the drawer's corners; absent for hand tools. */
   readonly cut?: DrawerCut;
+  /** The places of its settings in the order in which the fingers of its set are set; absent without fingers. */
+  readonly places?: SettingPlaces;
   /** The numbers that stand for the drawer's name on templates; none by default. */
   readonly numbers?: readonly string[];
 }
@@ -86,7 +89,7 @@ export const benchSheet = (drawer: Drawer, parts: readonly Part[], options: Benc
 const sheet = (
   drawer: Drawer,
   parts: readonly Part[],
-  { units: unit, area, cut, numbers = [] }: BenchSheetOptions,
+  { units: unit, area, cut, places, numbers = [] }: BenchSheetOptions,
   type: TypeSizes,
   spacing: Spacing,
 ): Flow => {
@@ -97,7 +100,7 @@ const sheet = (
   const head = stack([headline(drawer, type, width), paragraph(outline(drawer, unit, numbers, type), width)]);
   const later = paragraph([{ text: drawer.spec.name, size: type.heading, weight: 'bold' }], width);
   const list = [...benchParts(parts, unit, type, width), ...adviceRows(drawer, unit, type, width)];
-  const settings = benchSettings(drawer, cut, unit, type, column);
+  const settings = benchSettings(drawer, cut, unit, type, column, places);
   const gapAbove = benchGap(drawer, unit, type, { width: column, height: spacing.picture * type.text });
   const listHeight = stack(list).height;
   const settingsHeight = stack([stack(settings), ...gapAbove], gap).height;

@@ -1,4 +1,4 @@
-import { type CornerEnd, cornerLetter, type Hand } from '../../drawer/cornerLetters.ts';
+import type { CornerEnd } from '../../drawer/cornerLetters.ts';
 import type { Box, Drawing, Mark, Path, PenName, Point, Role, TextMark } from '../../drawing/drawing.ts';
 import type { Layer } from '../../drawing/layer.ts';
 import { flatten, type Outline } from '../../drawing/outline.ts';
@@ -20,6 +20,7 @@ import {
 } from '../template/lettering.ts';
 import { scaleBar } from '../template/scaleBar.ts';
 import { type Titles, tapedUp } from '../template/titles.ts';
+import { lettersSeen } from './seenCorners.ts';
 
 /** The text of a guide, with the names of its drawers and their corners, or of the single corner. */
 export interface GuideTitles extends ShortName {
@@ -238,9 +239,7 @@ const placeLabels = (
   { board, lies }: GuideBoard,
   { ends, edge, rebate, units }: GuideTitles,
 ): readonly Label[] => {
-  const [drawn, other] = (['left', 'right'] as const).map((seen) =>
-    ends.map((end) => cornerLetter(end, handSeen(end, seen))).join(', '),
-  );
+  const [drawn, other] = [lettersSeen(ends, 'left'), lettersSeen(ends, 'right')];
   const [fullest, ...shorter] = edge;
   const onLine = textLabel(
     'regular',
@@ -282,7 +281,3 @@ const placeLabels = (
     ),
   ];
 };
-
-/** The hand of a drawer on one side, seen in front of that end: from behind, the right hand is on the left. */
-const handSeen = (end: CornerEnd, seen: Hand): Hand =>
-  end === 'front' ? seen : seen === 'left' ? 'right' : 'left';
