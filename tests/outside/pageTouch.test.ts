@@ -80,6 +80,13 @@ describe('a finger on the drawing', () => {
 describe('a mouse', () => {
   it('beside a touchscreen takes the line that it is on, also where the grip of another is near', async () => {
     await page.locator('#corner').evaluate((node) => node.scrollIntoView({ block: 'center' }));
+    // The drawing stays where it is only when all of the page is laid out.
+    await page.waitForFunction(async () => {
+      const top = () => document.querySelector('#corner svg')?.getBoundingClientRect().top;
+      const before = top();
+      await new Promise((resolve) => setTimeout(resolve, 150));
+      return top() === before;
+    });
     const at = (name: string) => page.getByRole('slider', { name }).locator('.grip').boundingBox();
     const [lower, upper] = [await at('tail 2, lower edge'), await at('tail 1, upper edge')];
     // Under the grip of the line above, at the height of the line below it.

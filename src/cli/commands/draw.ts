@@ -41,6 +41,7 @@ Examples:
   halfpin draw examples/haberdashery-chest.yaml
   halfpin draw --width 96 --tail-board 11 --pin-board 20 --lap 5 --paper A4
   halfpin draw examples/haberdashery-chest-guided.yaml --as pdf,svg,dxf
+  halfpin draw examples/haberdashery-chest-fingers.yaml --sheets guides
   halfpin draw examples/haberdashery-chest.yaml --sheets templates,bench
   halfpin draw examples/haberdashery-chest.yaml --only Buttons,Cloth/side
   halfpin draw examples/haberdashery-chest.yaml --sheets templates --copies made

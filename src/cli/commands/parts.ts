@@ -5,7 +5,6 @@ import { Failure, WRONG_INPUT } from '../../files/failure.ts';
 import { partsCsv } from '../../project/partsCsv.ts';
 import { printJson } from '../../render/json.ts';
 import { table } from '../../render/table.ts';
-import type { Complaint } from '../../units/complaint.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitOf, unitWords } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
@@ -14,6 +13,8 @@ import type { Climate } from '../../wood/climate.ts';
 import { formatPercent } from '../../wood/moisture.ts';
 import { loadProject } from '../loadProject.ts';
 import { FRACTIONS_OPTION, type NotationOptions } from '../options/notationOptions.ts';
+import { spacerPartsRecord } from '../report/fingerRecord.ts';
+import { spacerPartsText } from '../report/fingerText.ts';
 import { fitTable } from '../report/fitTable.ts';
 import { adviceText, terminalLines } from '../report/jointText.ts';
 
@@ -51,18 +52,18 @@ export const addParts = (program: Command): void => {
           ? printJson({
               parts: rows.map((row) => partRecord(row, units)),
               totals,
+              ...spacerPartsRecord(set),
               ...(climate && { making: { mc: climate.making } }),
               advice: set.advice.map(({ says }) => speak(says, units)),
             })
           : options.csv
             ? partsCsv(rows, units)
-            : `${[...text(rows, totals, units, climate), ...adviceLines(set.advice, units)].join('\n')}\n`,
+            : `${[...text(rows, totals, units, climate), ...afterBlank(spacerPartsText(set, units)), ...afterBlank(adviceText(set.advice, units))].join('\n')}\n`,
       );
     });
 };
 
-const adviceLines = (advice: readonly Complaint[], units: Notation): string[] =>
-  advice.length === 0 ? [] : ['', ...adviceText(advice, units)];
+const afterBlank = (lines: readonly string[]): string[] => (lines.length === 0 ? [] : ['', ...lines]);
 
 const partRecord = ({ worked, ...part }: Part, units: Notation) => ({
   ...part,

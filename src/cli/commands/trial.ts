@@ -7,7 +7,7 @@ export const addTrial = (program: Command): void => {
     .command('trial')
     .summary('what a trial joint measures, turned into the next setting')
     .description(
-      "Says what to change after a trial joint. One cutter in both boards: its depth. Pins cut along a sloped guide: the guide's place, and the straight cutter's depth. By hand: what to pare, shim or scribe again.",
+      "Says what to change after a trial joint. One cutter in both boards: its depth. Pins cut along a sloped guide: the guide's place, and the straight cutter's depth. Fingers: what is left where it is, and what moves. By hand: what to pare, shim or scribe again.",
     )
     .argument('[plan]', 'a plan file that has the joint, and what it is cut with; or -')
     .option('--json', 'print one JSON object, lengths in mm')

@@ -1,6 +1,7 @@
 import type { DrawerSet } from '../../drawer/drawer.ts';
 import { spacerList } from '../../drawer/spacers/spacerList.ts';
 import { spacerPrices } from '../../drawer/spacers/spacerPrices.ts';
+import { gapBlock, SPACER_TOLERANCE, spacersToCut } from '../../drawer/spacers/spacersToCut.ts';
 import type { FingerCut } from '../../router/fingers/fingerCut.ts';
 
 /** How a corner is cut along fingers, as other programs read it: lengths in mm from the reference edge. */
@@ -26,3 +27,13 @@ export const spacerRecord = (set: DrawerSet) =>
           changed: look?.changed ?? [],
         })),
       };
+
+/** The spacers of a set as parts to cut, one spare among them, and its gap block; nothing without fingers. */
+export const spacerPartsRecord = (set: DrawerSet) => {
+  if (set.asked === undefined) return {};
+  const block = gapBlock(set);
+  return {
+    spacers: spacersToCut(set).map((group) => ({ ...group, tolerance: SPACER_TOLERANCE })),
+    ...(block !== undefined && { gapBlock: block }),
+  };
+};

@@ -1,6 +1,7 @@
 import type { DrawerSet } from '../../drawer/drawer.ts';
 import { type SpacerGroup, spacerList } from '../../drawer/spacers/spacerList.ts';
 import { type SpacerPrice, spacerPrices } from '../../drawer/spacers/spacerPrices.ts';
+import { gapBlock, SPACER_TOLERANCE, spacersToCut } from '../../drawer/spacers/spacersToCut.ts';
 import { table } from '../../render/table.ts';
 import type { FingerCut } from '../../router/fingers/fingerCut.ts';
 import type { SocketWay } from '../../router/fingers/socketWay.ts';
@@ -87,6 +88,27 @@ export const spacerText = (set: DrawerSet, unit: Notation): string[] => {
   ];
 };
 
+/** The spacers of a set as parts to cut, one spare among them, and its gap block; nothing without fingers. */
+export const spacerPartsText = (set: DrawerSet, unit: Notation): string[] => {
+  const groups = spacersToCut(set);
+  const block = gapBlock(set);
+  const fine = finest(unit);
+  return [
+    ...(groups.length === 0
+      ? []
+      : [
+          ...terminalLines(
+            `The spacers between fingers, one spare counted, ${unitWords(fine)}; their thickness within ${formatLength(SPACER_TOLERANCE, fine)} over or under:`,
+          ),
+          ...groupTable(groups, unit),
+        ]),
+    ...(block === undefined
+      ? []
+      : [`One block ${formatLength(block, fine)} wide checks the gap between any two pairs.`]),
+  ];
+};
+
+/** Spacers by width, and the corners that need them. */
 const groupTable = (groups: readonly SpacerGroup[], unit: Notation): string[] => {
   const rows = table(
     ['width', 'count', 'corners'],

@@ -16,7 +16,7 @@ export const familySchema = (unit: Unit) => {
         "The set's tail width, which all drawers are matched to. Found from the set unless given.",
       ),
       spacers: wholeNumber(ranges.SPACERS).describe(
-        'The most different spacers that the front corners may need along `fingers`. Not limited unless given.',
+        'The most different spacers that the front corners may need along `fingers`. Fronts of different joint depths share a spacer only where it is the least or the most that one of them may have. Not limited unless given.',
       ),
       within: length(ranges.WITHIN).describe(
         'Spacers that differ by no more are listed as one. 0.1 mm unless given.',

@@ -127,13 +127,13 @@ const pieceOf = (
 /** Signs of a piece with these bands. */
 const signsOn = (placed: readonly PlacedBand[]): readonly Sign[] => {
   const hasLap = placed.some((each) => !isFace(each) && each.band.reach < each.band.width);
-  return SIGNS[placed.length > 1 ? 'folded' : 'flat'][hasLap ? 'lapped' : 'through'];
+  return SIGNS[placed.length > 1 ? 'folded' : 'flat'][hasLap ? 'withLap' : 'without'];
 };
 
 /** Shared by all pieces, of which a large set has thousands. */
 const SIGNS = {
-  folded: { through: ['waste', 'edge', 'fold'], lapped: ['waste', 'edge', 'fold', 'lap'] },
-  flat: { through: ['waste', 'edge'], lapped: ['waste', 'edge', 'lap'] },
+  folded: { without: ['waste', 'edge', 'fold'], withLap: ['waste', 'edge', 'fold', 'lap'] },
+  flat: { without: ['waste', 'edge'], withLap: ['waste', 'edge', 'lap'] },
 } as const;
 
 /** The length across the joint of a whole piece: from one face's baseline to the other's, or to the outline where it has one face. */
