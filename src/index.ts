@@ -70,6 +70,7 @@ export type { Fonts } from './render/fonts.ts';
 export { renderPdf } from './render/pdf.ts';
 export { svgWindow } from './render/svgWindow.ts';
 // Cutting with a router, and the next setting after a trial joint.
+export type { Fingers } from './router/fingers/fingers.ts';
 export type { JointCut } from './router/guide/cutJoint.ts';
 export type { Cutter } from './router/limits/cutter.ts';
 export type { Cutting } from './router/limits/cutting.ts';

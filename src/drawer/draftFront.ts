@@ -6,10 +6,9 @@ import { KINDS, withoutKind } from '../joint/kinds/kinds.ts';
 import { checkWish, setOut } from '../joint/layOut.ts';
 import { narrowestTip } from '../joint/spacing.ts';
 import { tailWidths } from '../joint/tailWidths.ts';
-import type { Cutter } from '../router/limits/cutter.ts';
 import { fitToCutter } from '../router/limits/fitToCutter.ts';
-import { checkEntry, cutterEnters } from '../router/limits/layOutForCutter.ts';
 import { clampToCutter, hintNearest } from '../router/limits/nearestLayout.ts';
+import { checkTails, type TailTools, tailsFit } from '../router/limits/tailLimits.ts';
 import { accept, type Result, refuse } from '../units/complaint.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { spareRounded } from './drawerLimits.ts';
@@ -69,7 +68,8 @@ const nearestFront = (spec: DrawerSpec, wish: JointSpec): Joint | undefined => {
 
 const draftWithin = (spec: DrawerSpec): Result<FrontDraft> => {
   const wish = frontJointSpec(spec, sizesOf(spec).height);
-  const { cutter } = spec;
+  const { cutter, fingers } = spec;
+  const tools: TailTools | undefined = cutter && { cutter, ...(fingers && { fingers }) };
   const fitted = cutter === undefined ? accept(wish) : fitToCutter(wish, cutter);
   if (!fitted.ok) return fitted;
   const resolved = withDefaults(fitted.value);
@@ -79,7 +79,7 @@ const draftWithin = (spec: DrawerSpec): Result<FrontDraft> => {
   if (spacing.kind === 'listed') {
     const listed = setOut(resolved);
     if (!listed.ok) return listed;
-    const tight = cutter === undefined ? [] : checkEntry(listed.value, cutter);
+    const tight = tools === undefined ? [] : checkTails(listed.value, tools);
     if (tight.length > 0) return refuse(...tight);
     const rounded = spareRounded(resolved.notation) + EPSILON;
     const grooveShows = grooveMargins(resolved, spec.groove).some((margin) => margin < -rounded);
@@ -89,14 +89,16 @@ const draftWithin = (spec: DrawerSpec): Result<FrontDraft> => {
     spacing.tails === undefined ? choices : choices.filter(({ tails }) => tails === spacing.tails);
   const hiding = hidingChoices(resolved, spacing, spec.groove);
   const possible =
-    cutter === undefined
+    tools === undefined
       ? hiding
-      : hiding.filter((choice) => cutterEnters(resolved.kind, narrowestTip(spacing, choice), cutter));
+      : hiding.filter((choice) =>
+          tailsFit(resolved, { tails: choice.tails, tip: narrowestTip(spacing, choice) }, tools),
+        );
   const candidates = wished(possible);
   if (candidates.length === 0) {
     const tooTight = wished(hiding)[0];
-    if (cutter !== undefined && tooTight !== undefined)
-      return tightFront(frontWith(resolved, spacing, tooTight), cutter);
+    if (tools !== undefined && tooTight !== undefined)
+      return tightFront(frontWith(resolved, spacing, tooTight), tools);
     // The groove may ask for a narrower half pin than was wished; what even the narrowest leaves no room for is no matter of the groove.
     const narrowest = tailWidths({ ...resolved, halfPin: { ...resolved.halfPin, lower: LEAST_PIN } });
     if (!narrowest.ok) return narrowest;
@@ -104,9 +106,9 @@ const draftWithin = (spec: DrawerSpec): Result<FrontDraft> => {
   return accept({ resolved, possible, candidates, grooveShows: candidates.length === 0 });
 };
 
-/** Tails that hide the groove but whose sockets the cutter cannot enter. */
-const tightFront = (front: Result<Joint>, cutter: Cutter): Result<never> =>
-  refuse(...(front.ok ? checkEntry(front.value, cutter) : front.complaints));
+/** Tails that hide the groove but that the tools cannot cut. */
+const tightFront = (front: Result<Joint>, tools: TailTools): Result<never> =>
+  refuse(...(front.ok ? checkTails(front.value, tools) : front.complaints));
 
 /** The front joint with one of the numbers of tails that hide the groove. */
 export const frontWith = (

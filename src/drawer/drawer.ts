@@ -4,6 +4,7 @@ import type { DrawerParts } from './drawerParts.ts';
 import type { Sizes } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 import type { HidingChoice } from './groove/hidingChoices.ts';
+import type { SpacerWish } from './spacers/spacerWish.ts';
 
 /** One kind of drawer, sized and set out. Lengths in mm. */
 export interface Drawer {
@@ -37,6 +38,8 @@ export interface DrawerSet {
   readonly drawers: readonly Drawer[];
   /** Absent where there are no drawers. */
   readonly family?: Family;
+  /** What was asked of its tails and spacers; absent without fingers. */
+  readonly asked?: { readonly target?: number; readonly spacers: SpacerWish };
   /** All advice on the set, that on its joints included, each with its place from the plan's top: `['drawers', 0, 'joint', 'slope']`. */
   readonly advice: readonly Complaint[];
 }

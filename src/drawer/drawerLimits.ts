@@ -36,5 +36,13 @@ export const TRIM_SPARE: Readonly<Record<Unit, number>> = { mm: 5, in: (MM_PER_I
 export const LOOSE_BOTTOM = 0.5;
 export const FAMILY_RATIO = 1.5;
 
+/** How many different spacers a set of drawers may need, and how far those may differ that are told as one. */
+export const SPACERS_RANGE = { least: 0, most: 6 } as const;
+export const WITHIN_RANGE = { least: 0, most: 10 } as const;
+/** The most drawers for which layouts are sought that need few spacers. */
+export const MOST_SOUGHT = 16;
+/** Spacers that differ by no more are told as one, unless given. */
+export const USUAL_WITHIN = 0.1;
+
 /** Range of a set's tail width, in pins (common practice). */
 export const TARGET_RANGE_IN_PINS = { least: 2, most: 4 } as const;

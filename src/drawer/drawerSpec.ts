@@ -1,5 +1,6 @@
 import type { CornerWish } from '../joint/jointSpec.ts';
 import type { JointKind, KindWish } from '../joint/kinds/kinds.ts';
+import type { Fingers } from '../router/fingers/fingers.ts';
 import type { Cutter } from '../router/limits/cutter.ts';
 import type { BottomStock } from '../wood/bottomSeason.ts';
 import type { Climate } from '../wood/climate.ts';
@@ -103,6 +104,8 @@ export interface DrawerSpec {
   readonly bottom: BottomSpec;
   /** What its corners are cut with, where that is not by hand. */
   readonly cutter?: Cutter;
+  /** What guides the cutter, where that moves on a bar; only beside a cutter. */
+  readonly fingers?: Fingers;
   /** Absent where no climate is given: then nothing is known of how the wood will move. Sizes are those on the day of making. */
   readonly movement?: Movement;
 }

@@ -3,8 +3,8 @@ import { type Joint, meanTail } from '../joint/joint.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
 import { meanTip, mostTails, narrowestTip } from '../joint/spacing.ts';
 import { withCutter } from '../router/limits/fitToCutter.ts';
-import { cutterEnters } from '../router/limits/layOutForCutter.ts';
 import { layOutWith, type Tooling } from '../router/limits/layOutWith.ts';
+import { tailsFit } from '../router/limits/tailLimits.ts';
 import { accept, type Complaint, type Result } from '../units/complaint.ts';
 import type { Family } from './drawer.ts';
 import { familyOf, familyTarget, nearestChoice } from './familyTarget.ts';
@@ -26,7 +26,7 @@ export const layOutWidths = (
   widths: readonly number[],
   tooling: Tooling = {},
 ): Result<LaidWidths> => {
-  const { cutter, pitch } = tooling;
+  const { cutter, fingers, pitch } = tooling;
   const { spacing } = wish;
   const held = (spec: JointSpec): JointSpec => (cutter === undefined ? spec : withCutter(spec, cutter));
   const wrong: Complaint[] = [];
@@ -47,7 +47,13 @@ export const layOutWidths = (
     }));
     return cutter === undefined
       ? choices
-      : choices.filter((choice) => cutterEnters(wish.kind, narrowestTip(spacing, choice), cutter));
+      : choices.filter(({ tails, tip }) =>
+          tailsFit(
+            resolved,
+            { tails, tip: narrowestTip(spacing, { tails, tip }) },
+            { cutter, ...(fingers && { fingers }) },
+          ),
+        );
   });
   if (wrong.length > 0) return { ok: false, complaints: wrong };
   const { pin } = withDefaults(held(wish));

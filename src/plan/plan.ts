@@ -1,4 +1,5 @@
 import type { DrawerSpec } from '../drawer/drawerSpec.ts';
+import type { SpacerWish } from '../drawer/spacers/spacerWish.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
 import type { Cutting } from '../router/limits/cutting.ts';
 import type { Notation } from '../units/notation.ts';
@@ -26,4 +27,6 @@ export interface Plan {
   readonly woods?: readonly Wood[];
   /** The tail width to match the set to, in mm; found by the family rule unless given. */
   readonly target?: number;
+  /** What is asked of the spacers of fingers. */
+  readonly spacers?: SpacerWish;
 }

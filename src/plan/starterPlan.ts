@@ -21,6 +21,9 @@ interface StarterSizes {
   readonly target: string;
   /** Diameter, length, neck, straight, bush, bush for pins. */
   readonly cutter: readonly [string, string, string, string, string, string];
+  /** A pair together, the bar, both channels, and how far spacers may differ that are told as one. */
+  readonly fingers: readonly [string, string, string, string, string];
+  readonly halfPins: string;
   readonly narrow: readonly [width: string, height: string, depth: string];
   readonly wide: readonly [width: string, height: string, depth: string];
   readonly carcase: readonly [width: string, thickness: string, pin: string];
@@ -47,6 +50,8 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     slip: ['10', '18'],
     target: '18',
     cutter: ['12.7', '20', '7', '8', '16', '11'],
+    fingers: ['15', '600', '30', '26', '0.1'],
+    halfPins: '4, 9',
     narrow: ['280', '76', '420'],
     wide: ['574', '146', '420'],
     carcase: ['430', '19', '10'],
@@ -71,6 +76,8 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     slip: ['3/8', '3/4'],
     target: '3/4',
     cutter: ['1/2', '13/16', '1/4', '5/16', '5/8', '7/16'],
+    fingers: ['5/8', '24', '1 1/4', '1', '0.1mm'],
+    halfPins: '3/16, 3/8',
     narrow: ['11', '3', '16 1/2'],
     wide: ['22 1/2', '5 3/4', '16 1/2'],
     carcase: ['17', '3/4', '3/8'],
@@ -165,6 +172,13 @@ bottom:
 # A dovetail cutter in a router, for every corner: its angle, in degrees, sets the slope, its diameter the least pin.
 # straight is the straight cutter for through pins; bush, pinBush: the guide bushes' outside diameters, for guides to make.
 # cutter: {diameter: ${s.cutter[0]}, angle: 8, length: ${s.cutter[1]}, neck: ${s.cutter[2]}, straight: ${s.cutter[3]}, bush: ${s.cutter[4]}, pinBush: ${s.cutter[5]}}
+
+# Fingers that slide along a bar in pairs, one pair for each tail: together is a pair's width pushed together, bush that of
+# the guide bush between the pairs, if it is not the cutter's. The quantity of pairs, and the bar, are checked if given;
+# lapped and through are other ends of the same fingers, by the channel of a pair pushed together.
+# fingers: {together: ${s.fingers[0]}, bush: ${s.cutter[4]}, pairs: 10, bar: ${s.fingers[1]}, lapped: {channel: ${s.fingers[2]}}, through: {channel: ${s.fingers[3]}, taper: 8}}
+# spacers: the most different spacers that the fronts may need; half pins then move, from the least to the most, for few.
+# family: {spacers: 2, within: ${s.fingers[4]}, halfPins: [${s.halfPins}]}
 
 # Each kind of drawer. What is given above for all drawers may be given for one drawer too, as for Letters.
 drawers:

@@ -50,7 +50,7 @@ export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject>
   const reading = readPlan(given);
   const plan = reading.ok ? reading.plan : reading.valid;
   const { name, units, climate, cutting } = plan;
-  const set = layOutSet(plan.drawers, plan.target);
+  const set = layOutSet(plan.drawers, plan.target, plan.spacers);
   const later: Complaint[] = set.ok ? [] : [...set.complaints];
   const joints = plan.joints.flatMap((corner, i): SingleCorner[] => {
     const laid = layOutWith(corner.spec, toolingOf(cutting));

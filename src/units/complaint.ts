@@ -26,10 +26,16 @@ export const accept = <T>(value: T): Result<T> => ({ ok: true, value });
 
 export const refuse = (...complaints: readonly Complaint[]): Result<never> => ({ ok: false, complaints });
 
-/** The complaints, each with `outer` before its place; one of the cutter keeps its place, as the cutter is the whole plan's. */
+/** The groups of keys that are the whole plan's, whichever of its corners they are complained of for. */
+const OF_ALL: Place = ['cutter', 'fingers'];
+
+/** Whether a complaint is of what all corners are cut with. */
+export const isOnTools = ({ at: [group = ''] }: Complaint): boolean => OF_ALL.includes(group);
+
+/** The complaints, each with `outer` before its place; one of the tools keeps its place, as they are the whole plan's. */
 export const under = (outer: Place, complaints: readonly Complaint[]): Complaint[] =>
   complaints.map((complaint) =>
-    complaint.at[0] === 'cutter' ? complaint : { ...complaint, at: [...outer, ...complaint.at] },
+    isOnTools(complaint) ? complaint : { ...complaint, at: [...outer, ...complaint.at] },
   );
 
 /**

@@ -218,11 +218,37 @@ const name = fc.oneof(
 );
 const box = fc.record({ width: sizes(120, 600), height: sizes(60, 220), depth: sizes(200, 500) });
 
+/** What is given beside a cutter, here and there. */
+const beside = optional({
+  fingers: fc
+    .tuple(
+      fc.record({ together: mainly(sizes(8, 14), sizes(14, 60)) }),
+      optional({
+        bush: mainly(sizes(13, 17), sizes(5, 40)),
+        pairs: fc.integer({ min: 0, max: 12 }),
+        bar: mainly(sizes(150, 600), sizes(5, 100)),
+        lapped: fc.record({ channel: sizes(10, 40) }),
+        through: fc.record({ channel: sizes(10, 40), taper: fc.constantFrom(7, 8, 9.5) }),
+      }),
+    )
+    .map((parts) => Object.assign({}, ...parts)),
+  family: optional({
+    spacers: fc.integer({ min: 0, max: 4 }),
+    within: sizes(0, 1),
+    halfPins: fc.tuple(sizes(2, 6), sizes(5, 12)),
+  }),
+});
+
 /** Plans as people write them, of sizes that go together more often than not. */
-const planOf = (corner: Corner, cutter: fc.Arbitrary<unknown>) =>
+const planOf = (
+  corner: Corner,
+  cutter: fc.Arbitrary<unknown>,
+  tools: fc.Arbitrary<object> = fc.constant({}),
+) =>
   fc
     .record({
       cutter,
+      tools,
       head: optional({
         name,
         units: fc.constant('mm'),
@@ -266,12 +292,12 @@ const planOf = (corner: Corner, cutter: fc.Arbitrary<unknown>) =>
         { maxLength: 2 },
       ),
     })
-    .map(({ cutter, head, stock, keys, drawers, joints }) =>
-      JSON.stringify({ cutter, ...head, stock, ...keys, drawers, joints }),
+    .map(({ cutter, tools, head, stock, keys, drawers, joints }) =>
+      JSON.stringify({ cutter, ...tools, ...head, stock, ...keys, drawers, joints }),
     );
 
 /** Plans for work by hand. */
 export const ordinaryPlan = planOf(corner, fc.constant(undefined));
 
 /** Plans for work with a router. */
-export const guidedPlan = planOf(cutCorner, cutter);
+export const guidedPlan = planOf(cutCorner, cutter, beside);

@@ -116,6 +116,11 @@ const PLANS: readonly unknown[] = [
   put(starter, ['bottom', 'slips'], { width: 10, height: 18 }),
   put(starter, ['front', 'lip'], 6),
   put(starter, ['cutter'], { diameter: 12.7, angle: 8, length: 20, neck: 7, straight: 8, bush: 16 }),
+  put(
+    put(example('haberdashery-chest-guided'), ['fingers'], { together: 14, through: { channel: 20 } }),
+    ['family'],
+    { spacers: 2 },
+  ),
 ];
 
 /** The places of a plan, and others that it could have. */
@@ -130,6 +135,7 @@ const OTHERS = [
   'groove.stopped groove.width back.drop back.joint back.joint.tails back.joint.pin back.joint.slope back.joint.kind',
   'bottom.slack bottom.slips bottom.slips.height front.lip family.target units fractions climate.making stock.frnt',
   'cutter.diameter cutter.angle cutter.length cutter.bush cutter.pinBush cutter.straight',
+  'fingers.together fingers.bush fingers.pairs fingers.bar fingers.through.taper family.spacers family.halfPins',
 ]
   .flatMap((line) => line.split(' '))
   .map((place): Place => place.split('.'));

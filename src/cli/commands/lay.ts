@@ -5,11 +5,14 @@ import type { Joint } from '../../joint/joint.ts';
 import { jointRecord } from '../../joint/jointRecord.ts';
 import type { Project } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
+import type { RouterCut } from '../../router/passes/routerCut.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { speak } from '../../units/phrase.ts';
 import { loadProject } from '../loadProject.ts';
 import { addJointOptions, type JointOptions } from '../options/jointOptions.ts';
 import { cautionText, cutText } from '../report/cutText.ts';
+import { fingerRecord, spacerRecord } from '../report/fingerRecord.ts';
+import { fingerText, spacerText } from '../report/fingerText.ts';
 import { adviceText, familySentence, jointText, terminalLines } from '../report/jointText.ts';
 
 interface LayOptions extends JointOptions {
@@ -41,7 +44,11 @@ export const addLay = (program: Command): void => {
 const layRecord = ({ units, set, joints, cuts }: Project) => {
   const record = (name: string, joint: Joint) => {
     const cut = cuts.get(joint);
-    return { ...jointRecord(name, joint, units), ...(cut && { guided: cut.guided }) };
+    return {
+      ...jointRecord(name, joint, units),
+      ...(cut && { guided: cut.guided }),
+      ...(cut?.fingers && fingerRecord(cut.fingers)),
+    };
   };
   return {
     joints: [
@@ -58,11 +65,16 @@ const layRecord = ({ units, set, joints, cuts }: Project) => {
       ...joints.map(({ name, joint }) => record(name, joint)),
     ],
     ...(set.family && { family: { target: set.family.target, spread: set.family.spread } }),
+    ...spacerRecord(set),
     ...((set.family || set.advice.length > 0) && {
       advice: set.advice.map(({ says }) => speak(says, units)),
     }),
   };
 };
+
+/** Whether a half space at either edge is cut, and not left to be cut by hand. */
+const cutsOuter = ({ passes }: RouterCut): boolean =>
+  [passes[0], passes.at(-1)].some((centres = []) => centres.length > 0);
 
 const layText = ({ units, set, joints, cutting, cuts }: Project): string[] => {
   const corner = (heading: string, joint: Joint, pinBoardFrom?: string): string[] => {
@@ -70,6 +82,7 @@ const layText = ({ units, set, joints, cutting, cuts }: Project): string[] => {
     return [
       ...jointText(heading, joint, units, pinBoardFrom),
       ...(cut && cutting ? ['', ...cutText(cut.guided, cutting, units, pinBoardFrom)] : []),
+      ...(cut?.fingers ? ['', ...fingerText(cut.fingers, cutsOuter(cut.guided), units)] : []),
     ];
   };
   const frontText = (drawer: Drawer): string[] => {
@@ -99,6 +112,7 @@ const layText = ({ units, set, joints, cutting, cuts }: Project): string[] => {
           ],
         ]
       : []),
+    ...(set.asked ? [spacerText(set, units)] : []),
     ...(cutting ? [cautionText(units)] : []),
   ].flatMap((block, i) => (i === 0 ? block : ['', ...block]));
 };

@@ -10,6 +10,10 @@ export interface Instead {
 /** A complaint of a corner, its cutter or its trial joint, at the option that can put it right. */
 export const atOption = (complaint: Complaint, { pitch, tight, shy }: Instead = {}): Complaint => {
   const [group, ...within] = complaint.at;
+  if (group === 'fingers') {
+    const [own = 'together', ...deeper] = within.map(String);
+    return { ...complaint, at: [`fingers${own.charAt(0).toUpperCase()}${own.slice(1)}`, ...deeper] };
+  }
   const [key, ...rest] = group === 'cutter' && within.length > 0 ? within : complaint.at;
   const at = (option: string): Complaint => ({ ...complaint, at: [option, ...rest] });
   switch (key) {

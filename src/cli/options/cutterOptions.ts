@@ -1,4 +1,6 @@
 import type { Command } from 'commander';
+import type { Fingers } from '../../router/fingers/fingers.ts';
+import { settleFingers } from '../../router/fingers/settleFingers.ts';
 import { type Cutting, checkCutting } from '../../router/limits/cutting.ts';
 import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
@@ -16,6 +18,10 @@ export interface CutterOptions {
   readonly straight?: string;
   readonly bush?: string;
   readonly pinBush?: string;
+  readonly fingersTogether?: string;
+  readonly fingersBush?: string;
+  readonly fingersPairs?: string;
+  readonly fingersBar?: string;
 }
 
 export const addCutterOptions = (command: Command): Command =>
@@ -27,14 +33,21 @@ export const addCutterOptions = (command: Command): Command =>
     .option('--cutter-neck <length>', 'its diameter above the cutting length')
     .option('--straight <length>', 'diameter of the straight cutter for through pins')
     .option('--bush <length>', 'outside diameter of the guide bush, for guides to make')
+    .option('--pin-bush <length>', 'outside diameter of the guide bush for the straight cutter, if different')
+    .option('--fingers-together <length>', 'fingers that slide on a bar: width of a pair pushed together')
     .option(
-      '--pin-bush <length>',
-      'outside diameter of the guide bush for the straight cutter, if different',
-    );
+      '--fingers-bush <length>',
+      'outside diameter of the guide bush between them (--bush unless given)',
+    )
+    .option('--fingers-pairs <count>', 'quantity of pairs, one for each tail')
+    .option('--fingers-bar <length>', "the most from the first pair's outer edge to the last's");
 
 const CUTTER_KEYS = ['cutterDiameter', 'cutterAngle', 'cutterLength', 'cutterNeck'] as const;
-/** Tools that may be changed beside a plan: no layout depends on them. */
+/** Tools that may be changed beside a plan: no layout depends on them, but on a bush that fingers share. */
 const TOOL_KEYS = ['straight', 'bush', 'pinBush'] as const;
+
+/** Fingers are set to a layout as a cutter is. */
+const FINGER_KEYS = ['fingersTogether', 'fingersBush', 'fingersPairs', 'fingersBar'] as const;
 
 const EXAMPLE = say`--cutter-diameter ${mm(12.7)} --cutter-angle 8 --cutter-length ${mm(20)}`;
 
@@ -45,7 +58,7 @@ export const readCutterOptions = (
 ): Cutting | undefined => {
   const tools = readTools(read);
   if (CUTTER_KEYS.every((key) => options[key] === undefined)) {
-    const typed = TOOL_KEYS.filter((key) => options[key] !== undefined);
+    const typed = [...TOOL_KEYS, ...FINGER_KEYS].filter((key) => options[key] !== undefined);
     read.complain(
       ...typed.map((key) => ({
         at: [key],
@@ -62,15 +75,57 @@ export const readCutterOptions = (
   read.need('cutterLength', say`the cutter's cutting length is missing`, EXAMPLE);
   const length = read.length('cutterLength');
   const neck = read.length('cutterNeck');
+  const fingers = readFingers(options, read, tools.bush);
   if (diameter === undefined || angle === undefined || length === undefined) return undefined;
   const cutting: Cutting = {
     cutter: { diameter, angle, length, ...(neck !== undefined && { neck }) },
     ...tools,
+    ...(fingers && { fingers }),
   };
   const wrong = checkCutting(cutting).map((each) => atOption(each));
   read.complain(...wrong);
   return wrong.length > 0 ? undefined : cutting;
 };
+
+/** The fingers, as far as they can be read; undefined where none are given. */
+const readFingers = (
+  options: CutterOptions,
+  read: OptionReader<CutterOptions>,
+  guideBush: number | undefined,
+): Fingers | undefined => {
+  if (FINGER_KEYS.every((key) => options[key] === undefined)) return undefined;
+  read.need(
+    'fingersTogether',
+    say`the width of a pair of fingers pushed together is missing`,
+    say`--fingers-together ${mm(20)}`,
+  );
+  const together = read.length('fingersTogether');
+  const bush = read.length('fingersBush');
+  const pairs = read.value('fingersPairs', parsePairs);
+  const bar = read.length('fingersBar');
+  if (together === undefined || (bush === undefined && options.fingersBush !== undefined)) return undefined;
+  const settled = settleFingers(
+    {
+      together,
+      ...(bush !== undefined && { bush }),
+      ...(pairs !== undefined && { pairs }),
+      ...(bar !== undefined && { bar }),
+    },
+    guideBush,
+  );
+  if (settled.ok) return settled.value;
+  if (options.bush === undefined) read.complain(...settled.complaints.map((each) => atOption(each)));
+  return undefined;
+};
+
+const parsePairs = (text: string): Result<number> =>
+  /^\s*\d+\s*$/u.test(text)
+    ? accept(Number(text))
+    : refuse({
+        at: [],
+        says: say`${quote(text)} is not a number of pairs of fingers; it must be a whole number from 1`,
+        hint: say`10`,
+      });
 
 /** A plan's tools with those that are typed beside it in their place; a tool without a cutter is complained of. */
 export const changeTools = (
@@ -85,6 +140,12 @@ export const changeTools = (
       at: [typed],
       says: say`the plan names no cutter for it to go with`,
       hint: say`cutter: {diameter: ${mm(12.7)}, angle: 8, length: ${mm(20)}} in the plan`,
+    });
+  if (options.bush !== undefined && planned.fingers !== undefined && planned.fingers.bush === planned.bush)
+    return refuse({
+      at: ['bush'],
+      says: say`the plan's fingers are set for its own bush`,
+      remedy: say`change cutter.bush in the plan, or give the fingers a bush there (fingers.bush)`,
     });
   const read = optionReader(options, unitOf(unit));
   const cutting = { ...planned, ...readTools(read) };

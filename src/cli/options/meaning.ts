@@ -53,10 +53,16 @@ const withoutFolder = (options: readonly string[]): Rule => ({
 const REMOVE = say`remove the option`;
 
 const NO_GUIDES: Rule = {
-  options: ['bush', 'pinBush'],
+  options: ['pinBush', 'bush'],
   says: say`a bush is for guides, and none are drawn here`,
   remedy: REMOVE,
 };
+
+/** Where no guides are drawn, the bush for them may be that of fingers. */
+const NO_GUIDE_BUSHES: readonly Rule[] = [
+  { ...NO_GUIDES, options: ['pinBush'] },
+  { ...NO_GUIDES, options: ['bush'], where: (line) => !line.has('fingersTogether') },
+];
 
 /** For each command: what has no meaning beside what. */
 const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
@@ -108,12 +114,21 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
     },
     {
       ...NO_GUIDES,
-      where: (line) => !sheet(line, 'guides') && !drawnAs(line, 'svg') && !drawnAs(line, 'dxf'),
+      where: (line) =>
+        !line.has('fingersTogether') &&
+        !sheet(line, 'guides') &&
+        !drawnAs(line, 'svg') &&
+        !drawnAs(line, 'dxf'),
     },
   ],
-  'set-out': [NO_GUIDES],
+  'set-out': NO_GUIDE_BUSHES,
   compare: [
-    NO_GUIDES,
+    ...NO_GUIDE_BUSHES,
+    {
+      options: ['fingersBar'],
+      says: say`the look of a corner does not depend on the bar that carries fingers`,
+      remedy: REMOVE,
+    },
     {
       options: ['straight'],
       says: say`the look of a corner does not depend on the straight cutter`,
@@ -247,6 +262,10 @@ const IN_PLAN: Readonly<Record<string, string>> = {
   cutterAngle: 'cutter.angle',
   cutterLength: 'cutter.length',
   cutterNeck: 'cutter.neck',
+  fingersTogether: 'fingers.together',
+  fingersBush: 'fingers.bush',
+  fingersPairs: 'fingers.pairs',
+  fingersBar: 'fingers.bar',
   species: 'stock.side.species',
   shrinkage: 'woods',
   coefficient: 'woods',

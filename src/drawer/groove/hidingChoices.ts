@@ -15,7 +15,7 @@ export interface HidingChoice extends TailCount {
 }
 
 /** What must lie inside the lowest tail's base: the groove with its spare at both edges. */
-const band = ({ offset, width }: Groove): readonly [from: number, to: number] => [
+export const grooveBand = ({ offset, width }: Groove): readonly [from: number, to: number] => [
   offset - GROOVE_SPARE,
   offset + width + GROOVE_SPARE,
 ];
@@ -28,7 +28,7 @@ const band = ({ offset, width }: Groove): readonly [from: number, to: number] =>
  * tail (f = 1) the latter does not depend on h and is what must be spare. Nor may any base grow too narrow to cut.
  */
 const lowerHalfPinBounds = (spec: ResolvedSpec, spacing: SharedSpacing, groove: Groove, count: number) => {
-  const [from, to] = band(groove);
+  const [from, to] = grooveBand(groove);
   const loss = spec.depth * rise(spec.slope);
   const all = shares(spacing, count);
   const first = all[0] ?? 1;
@@ -61,7 +61,7 @@ export const hidingChoices = (spec: ResolvedSpec, spacing: SharedSpacing, groove
 
 /** How far the groove's band lies inside the lowest tail's base at its lower and its upper edge; under 0 where it is outside. */
 const edgeMargins = (spec: ResolvedSpec, groove: Groove, lowerHalfPin: number, tip: number) => {
-  const [from, to] = band(groove);
+  const [from, to] = grooveBand(groove);
   const loss = spec.depth * rise(spec.slope);
   return { lower: from - (lowerHalfPin + loss), upper: lowerHalfPin + tip - loss - to };
 };

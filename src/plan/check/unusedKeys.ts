@@ -1,10 +1,11 @@
+import { USUAL_FRONT } from '../../drawer/drawerSpec.ts';
 import { hasLength, kindOf, OWN_LENGTH_KEYS } from '../../joint/kinds/kinds.ts';
 import type { Complaint, Place } from '../../units/complaint.ts';
 import { type Phrase, say } from '../../units/phrase.ts';
 import { findWood } from '../../wood/species.ts';
 import { mergeJoint } from '../fill/fillJoint.ts';
 import { SPACING_KEYS } from '../schema/cornerSchema.ts';
-import type { WrittenDrawer, WrittenPlan } from '../schema/planSchema.ts';
+import type { WrittenDrawer, WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
 import { isGroup } from './checkWhole.ts';
 
 /** Keys that are written, and have no effect under a condition. */
@@ -26,6 +27,13 @@ const drawersOf = ({ drawers = [] }: WrittenPlan): readonly WrittenDrawer[] => d
 const cutsStraight = ({ joints = [], ...plan }: WrittenPlan): boolean =>
   drawersOf(plan).length > 0 || joints.some((corner) => kindOf(corner).sockets !== 'stopped');
 
+/** Whether any of a plan's corners has stopped sockets. */
+const cutsLapped = ({ joint, drawers = [], joints = [] }: WrittenPlan): boolean =>
+  drawers.some((own) => isStopped(mergeJoint(joint ?? {}, own.joint ?? {}))) || joints.some(isStopped);
+
+const isStopped = ({ kind = USUAL_FRONT }: Pick<WrittenJoint, 'kind'>): boolean =>
+  kindOf({ kind }).sockets === 'stopped';
+
 /** Keys of the plan. */
 const OF_PLAN: readonly Row<WrittenPlan>[] = [
   {
@@ -42,8 +50,29 @@ const OF_PLAN: readonly Row<WrittenPlan>[] = [
   {
     keys: ['family.target'],
     where: (plan) =>
+      (plan.fingers === undefined || plan.family?.spacers === undefined) &&
       drawersOf(plan).every(({ joint }) => mergeJoint(plan.joint ?? {}, joint ?? {}).tails !== undefined),
     because: say`every drawer has its own number of tails`,
+  },
+  {
+    keys: ['family.spacers', 'family.within', 'family.halfPins'],
+    where: ({ fingers }) => fingers === undefined,
+    because: say`spacers are for fingers, and this plan names none`,
+  },
+  {
+    keys: ['family.halfPins'],
+    where: ({ family }) => family?.target !== undefined,
+    because: say`the set's tail width is given, so half pins stay as wished`,
+  },
+  {
+    keys: ['fingers.lapped'],
+    where: (plan) => !cutsLapped(plan),
+    because: say`no corner here is lapped`,
+  },
+  {
+    keys: ['fingers.through'],
+    where: (plan) => !cutsStraight(plan),
+    because: say`no corner here is through`,
   },
   {
     keys: ['cutter.straight', 'cutter.pinBush'],

@@ -11,7 +11,7 @@ import { topGap } from '../../drawer/gaps.ts';
 import { latestStop } from '../../drawer/groove/latestStop.ts';
 import type { CornerWish } from '../../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../../joint/kinds/kinds.ts';
-import type { Cutter } from '../../router/limits/cutter.ts';
+import type { Cutting } from '../../router/limits/cutting.ts';
 import { accept, type Complaint, type Place, type Result, refuse } from '../../units/complaint.ts';
 import { roundDown } from '../../units/epsilon.ts';
 import { nextMark } from '../../units/formatLength.ts';
@@ -59,7 +59,7 @@ export const fillDrawer = (
   drawer: WrittenDrawer,
   at: Place,
   notation: Notation,
-  cutter: Cutter | undefined,
+  cutting: Pick<Cutting, 'cutter' | 'fingers'> | undefined,
 ): Result<DrawerSpec> => {
   const unit = unitOf(notation);
   const defaults = DEFAULTS[unit];
@@ -111,7 +111,8 @@ export const fillDrawer = (
     groove,
     backDrop: drawer.back?.drop ?? plan.back?.drop ?? defaults.backDrop,
     bottom,
-    ...(cutter && { cutter }),
+    ...(cutting && { cutter: cutting.cutter }),
+    ...(cutting?.fingers && { fingers: cutting.fingers }),
     ...(movement.value && { movement: movement.value }),
   };
   return accept(

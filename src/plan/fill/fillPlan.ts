@@ -1,11 +1,13 @@
+import { settleFingers } from '../../router/fingers/settleFingers.ts';
 import { type Cutting, checkCutting } from '../../router/limits/cutting.ts';
-import type { Complaint, Result } from '../../units/complaint.ts';
+import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { notationOf } from '../../units/notation.ts';
+import { say } from '../../units/phrase.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { Plan } from '../plan.ts';
 import { formatPlace } from '../read/planComplaint.ts';
 import type { EntryIndices } from '../read/validEntries.ts';
-import type { WrittenCutter, WrittenPlan } from '../schema/planSchema.ts';
+import type { WrittenPlan } from '../schema/planSchema.ts';
 import { fillDrawer } from './fillDrawer.ts';
 import { fillJoint } from './fillJoint.ts';
 
@@ -27,10 +29,11 @@ export const fillPlan = (
   // Fractions beside mm are complained of by checkWhole.
   const asked = notationOf(units, fractions);
   const notation = asked.ok ? asked.value : units;
-  const cutting = written.cutter && cuttingOf(written.cutter);
-  const onCutter = cutting === undefined ? [] : checkCutting(cutting);
+  const tools = cuttingOf(written);
+  const cutting = tools.ok ? tools.value : undefined;
+  const { target, ...spacers } = family ?? {};
   const general = [
-    ...onCutter,
+    ...(tools.ok ? [] : tools.complaints),
     ...contradictions(written.joint ?? {}, ['joint']),
     ...contradictions(written.back?.joint ?? {}, ['back', 'joint']),
   ];
@@ -38,7 +41,7 @@ export const fillPlan = (
     general.length > 0
       ? []
       : drawers.map((drawer, i) =>
-          fillDrawer(written, drawer, ['drawers', given.drawers[i] ?? i], notation, cutting?.cutter),
+          fillDrawer(written, drawer, ['drawers', given.drawers[i] ?? i], notation, cutting),
         ),
     given.drawers,
   );
@@ -54,20 +57,34 @@ export const fillPlan = (
       units: notation,
       drawers: madeDrawers.values,
       joints: madeJoints.values,
-      ...(cutting === undefined || onCutter.length > 0 ? {} : { cutting }),
+      ...(cutting && { cutting }),
       ...(climate && { climate }),
       ...(woods && { woods }),
-      ...(family?.target === undefined ? {} : { target: family.target }),
+      ...(target !== undefined && { target }),
+      ...(Object.keys(spacers).length > 0 && { spacers }),
     },
     indices: { drawers: madeDrawers.indices, joints: madeJoints.indices },
     complaints: onceAPlace([...general, ...madeDrawers.complaints, ...madeJoints.complaints]),
   };
 };
 
-const cuttingOf = ({ diameter, angle, length, neck, ...rest }: WrittenCutter): Cutting => ({
-  cutter: { diameter, angle, length, ...(neck !== undefined && { neck }) },
-  ...rest,
-});
+/** The tools that a plan names, if any, as far as they can be judged before its joints. */
+const cuttingOf = ({ cutter: given, fingers }: WrittenPlan): Result<Cutting | undefined> => {
+  if (given === undefined)
+    return fingers === undefined
+      ? accept(undefined)
+      : refuse({
+          at: ['fingers'],
+          says: say`fingers guide a dovetail cutter, and the plan names none`,
+          remedy: say`give one: cutter: {diameter: 12.7mm, angle: 8, length: 20mm}, or remove them`,
+        });
+  const { diameter, angle, length, neck, ...rest } = given;
+  const cutter = { diameter, angle, length, ...(neck !== undefined && { neck }) };
+  const settled = fingers && settleFingers(fingers, rest.bush);
+  const cutting: Cutting = { cutter, ...rest, ...(settled?.ok && { fingers: settled.value }) };
+  const wrong = [...checkCutting(cutting), ...(settled?.ok === false ? settled.complaints : [])];
+  return wrong.length > 0 ? refuse(...wrong) : accept(cutting);
+};
 
 /** The values, the indices that they have in the plan as given, and the complaints of the others. */
 const sift = <T>(results: readonly Result<T>[], given: readonly number[]) => {

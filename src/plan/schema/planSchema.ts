@@ -5,6 +5,8 @@ import { climateSchema } from './climateSchema.ts';
 import { cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
 import { cutterSchema } from './cutterSchema.ts';
 import { drawerKeys, drawerSchema } from './drawerSchema.ts';
+import { familySchema } from './familySchema.ts';
+import { fingersSchema } from './fingersSchema.ts';
 import { choice, group, type LengthList, lengths, name, optional } from './leaves.ts';
 import * as ranges from './ranges.ts';
 import { woodsSchema } from './woodsSchema.ts';
@@ -50,16 +52,12 @@ export const planSchema = (unit: Unit) =>
       woods: woodsSchema().describe(
         'Woods of your own, each by its name, in addition to those that are known.',
       ),
-      family: group(
-        '{target: 18}',
-        optional({
-          target: lengths(unit)(ranges.TAIL).describe(
-            "The set's tail width, which all drawers are matched to. Found from the set unless given.",
-          ),
-        }),
-      ).describe('The look that all drawers of the set share.'),
+      family: familySchema(unit).describe('The look that all drawers of the set share.'),
       cutter: cutterSchema(unit).describe(
         'The dovetail cutter that every corner is cut with, drawers and all. Cut by hand unless given.',
+      ),
+      fingers: fingersSchema(unit).describe(
+        'A guide beside the cutter whose fingers slide along a bar in pairs, one pair for each tail, with spacers between the fingers of a pair. None unless given.',
       ),
       drawers: z
         .array(drawerSchema(unit), { error: 'a list of drawers, each with a dash before it' })
@@ -75,6 +73,7 @@ export const planSchema = (unit: Unit) =>
 /** A plan as it was written, lengths in mm, before defaults. */
 export type WrittenPlan = z.output<ReturnType<typeof planSchema>>;
 export type WrittenCutter = NonNullable<WrittenPlan['cutter']>;
+export type WrittenFingers = NonNullable<WrittenPlan['fingers']>;
 export type WrittenDrawer = NonNullable<WrittenPlan['drawers']>[number];
 export type WrittenSingleCorner = NonNullable<WrittenPlan['joints']>[number];
 export type WrittenJoint = NonNullable<WrittenDrawer['joint']>;

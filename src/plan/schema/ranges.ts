@@ -5,6 +5,8 @@ import {
   GROOVE_RANGE,
   LIP_RANGE,
   SPACE_RANGE,
+  SPACERS_RANGE,
+  WITHIN_RANGE,
 } from '../../drawer/drawerLimits.ts';
 import {
   CHISEL_RANGE,
@@ -15,6 +17,7 @@ import {
   THICKNESS_RANGE,
   WIDTH_RANGE,
 } from '../../joint/jointLimits.ts';
+import { BAR_RANGE, PAIRS_RANGE, TOGETHER_RANGE } from '../../router/fingers/fingers.ts';
 import { DIAMETER_RANGE } from '../../router/limits/cutter.ts';
 
 /** The ranges of a plan's values, in mm, as far as they depend on no other value. */
@@ -34,9 +37,16 @@ export const TAIL = { least: LEAST_BASE, most: WIDTH_RANGE.most };
 export const CUTTER = DIAMETER_RANGE;
 /** Of a cutter or a bush, as far as it can be judged by itself. */
 export const TOOL = { least: 0.5, most: 200 };
+/** A pair of fingers, how many there are, and the bar that carries them. */
+export const TOGETHER = TOGETHER_RANGE;
+export const PAIRS = PAIRS_RANGE;
+export const BAR = BAR_RANGE;
 /** From each tail to its neighbour. */
 export const RATIO = RATIO_RANGE;
 /** Equal drawers. */
 export const COUNT = COUNT_RANGE;
+/** How many different spacers a set may need, and how far those may differ that are told as one. */
+export const SPACERS = SPACERS_RANGE;
+export const WITHIN = WITHIN_RANGE;
 /** How many of these a board has room for, its layout says. */
 export const TAILS = { least: 1, most: 10_000 };

@@ -2,7 +2,9 @@ import type { Joint } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { accept, type Complaint, type Result, refuse, under } from '../../units/complaint.ts';
 import { roundDown } from '../../units/epsilon.ts';
-import { BUSH_ROOM, type Cutting } from '../limits/cutting.ts';
+import { checkBar, type FingerCut, fingerCut } from '../fingers/fingerCut.ts';
+import { BUSH_ROOM } from '../limits/checkBush.ts';
+import type { Cutting } from '../limits/cutting.ts';
 import { NO_OVERHANG, type Overhang, type RouterCut, routerCut, tailsByHand } from '../passes/routerCut.ts';
 import { checkStraight, defaultStraight } from '../passes/straightPasses.ts';
 import { type GuideBoard, guideBoard } from './guideBoard.ts';
@@ -12,20 +14,22 @@ export interface JointCut {
   readonly guided: RouterCut;
   /** One for each board; none where no bush is given, nor for a board that is cut by hand throughout. */
   readonly guides: readonly GuideBoard[];
+  /** How it is cut along fingers; absent without those. */
+  readonly fingers?: FingerCut;
 }
 
 /**
  * The passes and the guides for a joint that was laid out for a cutter.
  * @param cutting one that `checkCutting` accepts
  * @param overhang where the tail board is wider than the pin board
- * @returns the cut, or which of the tools do not suit this joint; places start with `cutter`
+ * @returns the cut, or which of the tools do not suit this joint; places start with `cutter` or `fingers`
  */
 export const cutJoint = (
   joint: Joint,
   cutting: Cutting,
   overhang: Overhang = NO_OVERHANG,
 ): Result<JointCut> => {
-  const { cutter } = cutting;
+  const { cutter, fingers } = cutting;
   const open = kindOf(joint).sockets === 'open';
   const pinKey = open && cutting.pinBush !== undefined ? 'pinBush' : 'bush';
   const straight = cutting.straight ?? straightFor(joint, cutting);
@@ -48,7 +52,14 @@ export const cutJoint = (
     if (guide.ok) guides.push(guide.value);
     else wrong.push(...guide.complaints);
   }
-  return wrong.length > 0 ? refuse(...under(['cutter'], wrong)) : accept({ guided, guides });
+  const along = fingers && fingerCut(joint, cutter, fingers, straight, cutting.pinBush ?? cutting.bush);
+  const complaints = [
+    ...under(['cutter'], wrong),
+    ...(fingers && along ? checkBar(along.setting, fingers) : []),
+  ];
+  return complaints.length > 0
+    ? refuse(...complaints)
+    : accept({ guided, guides, ...(along && { fingers: along }) });
 };
 
 /** The straight cutter that is taken where none is named: one that passes the sockets, and its bush. */

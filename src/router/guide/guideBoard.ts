@@ -5,8 +5,8 @@ import { accept, type Complaint, type Result, refuse } from '../../units/complai
 import { EPSILON, roundUp } from '../../units/epsilon.ts';
 import { atLeast, mm, say, soldAtMost } from '../../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
+import { checkBush } from '../limits/checkBush.ts';
 import type { Cutter } from '../limits/cutter.ts';
-import { checkBush } from '../limits/cutting.ts';
 import { BUSHES } from '../limits/soldSizes.ts';
 import type { RouterCut } from '../passes/routerCut.ts';
 import type { StraightPass } from '../passes/straightPasses.ts';

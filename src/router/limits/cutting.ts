@@ -1,9 +1,9 @@
 import { type Complaint, under } from '../../units/complaint.ts';
-import { EPSILON } from '../../units/epsilon.ts';
-import { atLeast, mm, say, soldAtLeast } from '../../units/phrase.ts';
+import { mm, say } from '../../units/phrase.ts';
 import { lengthOrNaN } from '../../units/range.ts';
+import { checkFingers, type Fingers } from '../fingers/fingers.ts';
+import { checkBush } from './checkBush.ts';
 import { type Cutter, checkCutter } from './cutter.ts';
-import { BUSHES } from './soldSizes.ts';
 
 /** What a maker cuts with. Lengths in mm. */
 export interface Cutting {
@@ -14,19 +14,18 @@ export interface Cutting {
   readonly bush?: number;
   /** That of the bush for the straight cutter, where it is another. */
   readonly pinBush?: number;
+  /** A guide whose fingers slide along a bar; without one there is none. */
+  readonly fingers?: Fingers;
 }
-
-/** What a bush that a cutter passes through is wider than it, in mm: its wall, and room for the chips (common practice). */
-export const BUSH_ROOM = 3;
 
 /**
  * Everything that can be judged of the tools before any joint; places lie under `cutter`: `diameter`, `angle`,
- * `length`, `neck`, `straight`, `bush` and `pinBush`.
+ * `length`, `neck`, `straight`, `bush` and `pinBush`; of fingers, under `fingers`.
  */
-export const checkCutting = ({ cutter, straight, bush, pinBush }: Cutting): Complaint[] => {
+export const checkCutting = ({ cutter, straight, bush, pinBush, fingers }: Cutting): Complaint[] => {
   const checked = checkCutter(cutter);
   if (!checked.ok) return under(['cutter'], checked.complaints);
-  return under(
+  const tools = under(
     ['cutter'],
     [
       ...(straight === undefined || (straight > 0 && Number.isFinite(straight))
@@ -41,25 +40,8 @@ export const checkCutting = ({ cutter, straight, bush, pinBush }: Cutting): Comp
       ...(pinBush === undefined ? [] : checkBush('pinBush', pinBush, 'straight', straight ?? 0)),
     ],
   );
+  const onFingers = fingers === undefined ? [] : checkFingers(fingers, cutter);
+  // A bush that both share is complained of once.
+  const shared = tools.some(({ at }) => at[1] === 'bush') && bush === fingers?.bush;
+  return [...tools, ...(shared ? onFingers.filter(({ at }) => at[1] !== 'bush') : onFingers)];
 };
-
-/** Whether a cutter passes through its bush; of a cutter whose diameter is not known, 0, every bush is wide enough. */
-export const checkBush = (
-  at: 'bush' | 'pinBush',
-  bush: number,
-  cutter: 'dovetail' | 'straight',
-  diameter: number,
-): Complaint[] =>
-  bush > 0 && bush >= diameter - EPSILON && Number.isFinite(bush)
-    ? []
-    : [
-        {
-          at: [at],
-          says: say`the guide bush is ${lengthOrNaN(bush)} outside; ${
-            diameter > 0
-              ? say`the ${cutter} cutter of ${mm(diameter)} must pass through it, so it must be ${atLeast(diameter)} or more`
-              : say`it must be more than ${mm(0)}`
-          }`,
-          hint: say`${soldAtLeast(diameter + BUSH_ROOM, BUSHES)}`,
-        },
-      ];

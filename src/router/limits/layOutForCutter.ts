@@ -1,58 +1,40 @@
 import type { Joint } from '../../joint/joint.ts';
 import { LEAST_BASE } from '../../joint/jointLimits.ts';
 import type { JointSpec, SharedSpacing } from '../../joint/jointSpec.ts';
-import { type JointKind, KINDS } from '../../joint/kinds/kinds.ts';
 import { layOut } from '../../joint/layOut.ts';
-import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
-import { atLeast, mm, say } from '../../units/phrase.ts';
-import { adviseCutter } from './cautions.ts';
+import { accept, type Result, refuse } from '../../units/complaint.ts';
+import type { Fingers } from '../fingers/fingers.ts';
+import { adviseTools } from './adviseTools.ts';
 import type { Cutter } from './cutter.ts';
-import { advisePins, fitToCutter, SAME_WIDTH } from './fitToCutter.ts';
+import { advisePins, fitToCutter } from './fitToCutter.ts';
 import { clampToCutter, hintNearest } from './nearestLayout.ts';
+import { checkTails, type TailTools, tailsFit } from './tailLimits.ts';
 
 /**
  * Sets out one corner within the limits of a cutter that `checkCutter` accepts: its slope, its least pin, the depth that it
- * reaches and, where it cuts stopped sockets too, tails as wide as itself.
+ * reaches and, where it cuts stopped sockets too, tails as wide as itself; and of the fingers that guide it, which
+ * `checkFingers` accepts, where there are some.
  * @returns the joint, or every limit that the wish breaks, the first one with the nearest layout that would work
  */
-export const layOutForCutter = (wish: JointSpec, cutter: Cutter): Result<Joint> => {
+export const layOutForCutter = (wish: JointSpec, cutter: Cutter, fingers?: Fingers): Result<Joint> => {
+  const tools: TailTools = { cutter, ...(fingers && { fingers }) };
   const fitted = fitToCutter(wish, cutter);
-  if (!fitted.ok) return refuse(...hintNearest(fitted.complaints, nearestLayout(wish, cutter), wish, 'kept'));
+  if (!fitted.ok) return refuse(...hintNearest(fitted.complaints, nearestLayout(wish, tools), wish, 'kept'));
   const laid = layOut(fitted.value);
   // What would help without a cutter need not help with it.
-  if (!laid.ok) return refuse(...hintNearest(laid.complaints, nearestLayout(wish, cutter), wish, 'replaced'));
-  const tight = checkEntry(laid.value, cutter);
-  if (tight.length === 0) return accept(forCutter(wish, laid.value, cutter));
+  if (!laid.ok) return refuse(...hintNearest(laid.complaints, nearestLayout(wish, tools), wish, 'replaced'));
+  const tight = checkTails(laid.value, tools);
+  if (tight.length === 0) return accept(forTools(wish, laid.value, tools));
   const { spacing } = wish;
   const roomy =
-    spacing.kind !== 'listed' && spacing.tails === undefined ? mostRoomy(fitted.value, cutter) : undefined;
+    spacing.kind !== 'listed' && spacing.tails === undefined ? mostRoomy(fitted.value, tools) : undefined;
   return roomy === undefined
-    ? refuse(...hintNearest(tight, nearestLayout(wish, cutter), wish, 'kept'))
-    : accept(forCutter(wish, roomy, cutter));
+    ? refuse(...hintNearest(tight, nearestLayout(wish, tools), wish, 'kept'))
+    : accept(forTools(wish, roomy, tools));
 };
 
-/** Whether a cutter can enter the socket of a tail: an open one is cut by another, a stopped one from the end by itself. */
-export const cutterEnters = (kind: JointKind, tip: number, { diameter }: Cutter): boolean =>
-  KINDS[kind].sockets === 'open' || tip >= diameter - SAME_WIDTH;
-
-/**
- * The tails whose stopped sockets a cutter cannot enter: they must be as wide at the tip as it is at its end. Places are
- * `['tails']`, or `['tails', i]` where tails differ.
- */
-export const checkEntry = ({ kind, tails, even }: Joint, cutter: Cutter): Complaint[] => {
-  const { diameter } = cutter;
-  const narrow = tails.flatMap(({ tip: [from, to] }, i) =>
-    cutterEnters(kind, to - from, cutter) ? [] : [{ i, width: to - from }],
-  );
-  return (even ? narrow.slice(0, 1) : narrow).map(({ i, width }) => ({
-    at: even ? ['tails'] : ['tails', i],
-    says: say`${even ? 'a tail' : `tail ${i + 1}`} is ${mm(width)} wide; the cutter of ${mm(diameter)} cannot enter its socket, so it must be ${atLeast(diameter)} or more`,
-    remedy: say`use fewer and wider tails, or a cutter of smaller diameter`,
-  }));
-};
-
-/** The layout with the most tails, no more than wished, whose sockets the cutter can enter. */
-const mostRoomy = (wish: JointSpec, cutter: Cutter): Joint | undefined => {
+/** The layout with the most tails, no more than wished, that the tools can cut. */
+const mostRoomy = (wish: JointSpec, tools: TailTools): Joint | undefined => {
   const spacing: SharedSpacing =
     wish.spacing.kind === 'listed' ? { kind: 'even', tails: wish.spacing.tails.length } : wish.spacing;
   const chosen = layOut({ ...wish, spacing });
@@ -60,25 +42,25 @@ const mostRoomy = (wish: JointSpec, cutter: Cutter): Joint | undefined => {
   const start = Math.min(room, spacing.tails ?? (chosen.ok ? chosen.value.tails.length : 0));
   for (let tails = start; tails >= 1; tails--) {
     const laid = layOut({ ...wish, spacing: { ...spacing, tails } });
-    if (laid.ok && checkEntry(laid.value, cutter).length === 0) return laid.value;
+    if (laid.ok && checkTails(laid.value, tools).length === 0) return laid.value;
   }
   return undefined;
 };
 
-/** A joint that a cutter can cut, with advice on the cutter; other counts are offered only where it can cut them. */
-const forCutter = (wish: JointSpec, joint: Joint, cutter: Cutter): Joint => ({
-  ...withAdvice(wish, joint, cutter),
-  alternatives: joint.alternatives.filter(({ tip }) => cutterEnters(joint.kind, tip, cutter)),
+/** A joint that the tools can cut, with advice on them; other counts are offered only where they can cut them. */
+const forTools = (wish: JointSpec, joint: Joint, tools: TailTools): Joint => ({
+  ...withAdvice(wish, joint, tools),
+  alternatives: joint.alternatives.filter((other) => tailsFit(joint, other, tools)),
 });
 
-/** A joint that a cutter can cut, with all that is advised on the cutter and on what it makes of the wish. */
-export const withAdvice = (wish: JointSpec, joint: Joint, cutter: Cutter): Joint => ({
+/** A joint that the tools can cut, with all that is advised on them and on what they make of the wish. */
+export const withAdvice = (wish: JointSpec, joint: Joint, tools: TailTools): Joint => ({
   ...joint,
-  advice: [...joint.advice, ...adviseCutter(joint, cutter), ...advisePins(wish, cutter)],
+  advice: [...joint.advice, ...adviseTools(joint, tools), ...advisePins(wish, tools.cutter)],
 });
 
-/** The nearest layout to a wish that a cutter can cut. */
-const nearestLayout = (wish: JointSpec, cutter: Cutter): Joint | undefined => {
-  const nearest = clampToCutter(wish, cutter);
-  return fitToCutter(nearest, cutter).ok ? mostRoomy(nearest, cutter) : undefined;
+/** The nearest layout to a wish that the tools can cut. */
+const nearestLayout = (wish: JointSpec, tools: TailTools): Joint | undefined => {
+  const nearest = clampToCutter(wish, tools.cutter);
+  return fitToCutter(nearest, tools.cutter).ok ? mostRoomy(nearest, tools) : undefined;
 };

@@ -48,6 +48,7 @@ const VALUES: Readonly<Record<string, readonly string[]>> = {
   ...{ pins: ['8,11'], 'half-pin': ['7'], graded: ['0.9'], pitch: ['30'], 'graded-from': ['middle'] },
   ...{ chisel: ['12'], units: ['in'], fractions: ['16'], straight: ['9'], bush: ['17'], 'pin-bush': ['18'] },
   ...{ 'cutter-diameter': ['11'], 'cutter-angle': ['9'], 'cutter-length': ['25'], 'cutter-neck': ['6'] },
+  ...{ 'fingers-together': ['21'], 'fingers-bush': ['18'], 'fingers-pairs': ['1'], 'fingers-bar': ['90'] },
   ...{ widths: ['60,140'], species: ['Walnut, black'], shrinkage: ['4,8'], coefficient: ['0.001,0.002'] },
   ...{
     grain: ['quartersawn'],
@@ -64,6 +65,7 @@ const VALUES: Readonly<Record<string, readonly string[]>> = {
 
 const CORNER = ['--width', '130mm', '--tail-board', '19mm', '--pin-board', '19mm'];
 const CUTTER = ['--cutter-diameter', '12.7mm', '--cutter-angle', '8', '--cutter-length', '20mm'];
+const FINGERS = [...CUTTER, '--fingers-together', '12mm', '--bush', '16mm'];
 const BOARD = ['--species', 'Ash, white', '--size', '180', '--from', '8%', '--to', '12%'];
 const SIDES = [
   '--measured-x',
@@ -88,6 +90,7 @@ const LINES: readonly (readonly [command: string, flags: readonly string[], opti
   ['lay', [], CORNER],
   ['lay', [], [...CORNER, '--tails', '30mm,32mm,30mm']],
   ['lay', [], [...CORNER, ...CUTTER]],
+  ['lay', [], [...CORNER, ...FINGERS, '--pin', '10mm']],
   ['lay', [], [...CORNER, '--graded', '0.8']],
   ['lay', [], [...CORNER, '--units', 'in']],
   ['lay', [PLAN], []],
@@ -95,6 +98,7 @@ const LINES: readonly (readonly [command: string, flags: readonly string[], opti
   ['compare', [], ['--widths', '60mm,90mm']],
   ['compare', [], ['--widths', '60mm,90mm', ...OUT]],
   ['compare', [], ['--widths', '60mm,90mm', ...CUTTER]],
+  ['compare', [], ['--widths', '70mm,90mm,130mm', ...FINGERS]],
   ['compare', [], ['--widths', '130mm', '--tails', '20,20,20', '--pin', '9.5', '--half-pin', '25.5', ...OUT]],
   ['compare', [], ['--widths', '60mm,90mm', '--units', 'in']],
   ['compare', [], ['--widths', '60mm,90mm', '--graded', '0.8', ...OUT]],
@@ -133,7 +137,7 @@ const RESTATED: readonly RegExp[] = [
   // One corner is made once.
   /^draw .*--copies made$/u,
   // Limits that are kept.
-  /--cutter-(?:length|neck) \S+$/u,
+  /--(?:cutter-length|cutter-neck|fingers-pairs|fingers-bar) \S+$/u,
   /^trial .*--depth 9$/u,
   // The same bars fit between wider margins.
   /^proof .*--margin 12$/u,

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { drawerSeason } from '../../../src/drawer/drawerSeason.ts';
 import { parts } from '../../../src/drawer/partsList.ts';
+import { spacerList } from '../../../src/drawer/spacers/spacerList.ts';
+import { spacerPrices } from '../../../src/drawer/spacers/spacerPrices.ts';
 import { guidesOf } from '../../../src/project/guidesOf.ts';
 import type { Project } from '../../../src/project/project.ts';
 import { readProject } from '../../../src/project/readProject.ts';
@@ -43,6 +45,7 @@ const shown = (project: Project): string => {
     joints.map((corner) => [corner.name, corner.joint]),
     [...cuts.values()],
     guidesOf(project),
+    [spacerList(set), spacerPrices(set)],
     adviceOf(project),
   ]);
 };
@@ -96,7 +99,15 @@ const OTHERS: Tree = {
   front: { lip: 6 },
   climate: { making: '8%', driest: '5%', dampest: '13%' },
   woods: { Plum: { shrinkage: { radial: 5, tangential: 9 } } },
-  family: { target: 21 },
+  family: { target: 21, spacers: 3, within: 2, halfPins: [4, 8] },
+  fingers: {
+    together: 11,
+    bush: 17,
+    pairs: 1,
+    bar: 60,
+    lapped: { channel: 31 },
+    through: { channel: 25, taper: 8 },
+  },
   cutter: { diameter: 12, angle: 7, length: 22, neck: 7, straight: 7, bush: 17, pinBush: 12 },
 };
 
@@ -146,6 +157,41 @@ const PLANS: readonly (readonly [string, Tree])[] = [
     },
   ],
   [
+    'drawers cut along fingers',
+    {
+      stock: { front: { thickness: 20 }, side: { thickness: 12 } },
+      joint: { pin: 8.5, halfPin: 7, lap: 5 },
+      back: { joint: { pin: 10 } },
+      cutter: { diameter: 12.7, angle: 8, length: 20, straight: 6, bush: 16, pinBush: 11 },
+      fingers: {
+        together: 12,
+        pairs: 9,
+        bar: 400,
+        lapped: { channel: 30 },
+        through: { channel: 26, taper: 8 },
+      },
+      family: { spacers: 2, within: 0.1, halfPins: [5, 12] },
+      drawers: [
+        { name: 'A', opening: { width: 280, height: 101, depth: 300 } },
+        { name: 'B', opening: { width: 280, height: 163, depth: 300 } },
+        { name: 'C', opening: { width: 280, height: 87, depth: 300 } },
+        { name: 'D', opening: { width: 280, height: 127, depth: 300 } },
+      ],
+    },
+  ],
+  [
+    'drawers of a given tail width along fingers',
+    {
+      stock: { front: { thickness: 20 }, side: { thickness: 12 } },
+      joint: { pin: 8.5, halfPin: 7, lap: 5 },
+      back: { joint: { pin: 9.7 } },
+      cutter: { diameter: 12.7, angle: 8, length: 20, bush: 16 },
+      fingers: { together: 12 },
+      family: { target: 30, halfPins: [5, 12] },
+      drawers: [{ name: 'A', opening: { width: 280, height: 101, depth: 300 } }],
+    },
+  ],
+  [
     'a through corner cut without guides',
     {
       joints: [{ ...CORNER, tails: 2 }],
@@ -155,7 +201,14 @@ const PLANS: readonly (readonly [string, Tree])[] = [
 ];
 
 /** Limits that are kept, and change nothing within them. */
-const LIMITS = ['cutter.length', 'cutter.neck', 'joint.chisel'];
+const LIMITS = [
+  'cutter.length',
+  'cutter.neck',
+  'joint.chisel',
+  'fingers.pairs',
+  'fingers.bar',
+  'fingers.through.taper',
+];
 
 describe('a key of a plan', () => {
   it.each(PLANS)('changes what is shown, or advice names it: %s', (_name, plan) => {
