@@ -7,6 +7,7 @@ import type { Notation } from '../units/notation.ts';
 import { quote } from '../units/quote.ts';
 import { find, setText } from './browser/dom.ts';
 import { files } from './browser/files.ts';
+import { inPauses } from './browser/inPauses.ts';
 import { keepFocus } from './browser/keepFocus.ts';
 import { keepPlan } from './browser/keptPlans.ts';
 import { storedPlan } from './browser/storage.ts';
@@ -53,7 +54,7 @@ import {
   viewStateOf,
 } from './model/session.ts';
 import { type Snapshot, snapshot } from './model/snapshot.ts';
-import type { AppContext } from './model/viewState.ts';
+import type { AppContext, Room } from './model/viewState.ts';
 import { widthsOf } from './model/widths.ts';
 import { cabinetView } from './overview/cabinetView.ts';
 import { familyView } from './overview/familyView.ts';
@@ -168,20 +169,25 @@ export const startApp = (): void => {
   };
   const keepOther = otherTab(page, stored.now);
 
-  const drawing = find('drawing', HTMLElement);
+  const hosts = {
+    set: find('set', HTMLElement),
+    tools: find('tools', HTMLElement),
+    corner: find('corner', HTMLElement),
+  };
   const select = (selected: Session['selected']): void => {
     go(selectCorner(session, selected));
     // In one column, the selected corner may be out of sight.
-    if (drawing.getBoundingClientRect().top > innerHeight * 0.6) drawing.scrollIntoView();
+    const { top, bottom } = hosts.corner.getBoundingClientRect();
+    if (top > innerHeight * 0.6 || bottom < innerHeight * 0.2) hosts.tools.scrollIntoView();
   };
+  const drawCorner = cornerView(
+    hosts.corner,
+    handActions({ session: () => session, go, announce, clear: said.clear }),
+  );
   const views = [
     cabinetView(find('cabinet', HTMLElement), { select }),
-    cornerView(
-      find('corner', HTMLElement),
-      handActions({ session: () => session, go, announce, clear: said.clear }),
-    ),
     familyView(find('family', HTMLElement), { select }),
-    controls(find('which', HTMLElement), find('tools', HTMLElement), find('controls', HTMLElement), {
+    controls(find('which', HTMLElement), hosts.tools, find('controls', HTMLElement), {
       select,
       oneMore: () => tryIt('one tail more', oneMore),
       oneFewer: (i) => tryIt('one tail fewer', (now, corner) => oneFewer(now, corner, i)),
@@ -248,20 +254,25 @@ export const startApp = (): void => {
   for (const [id, act] of Object.entries(actions)) find(id, HTMLButtonElement).addEventListener('click', act);
 
   const names = { corner: find('corner-name', HTMLElement), ends: find('corner-ends', HTMLElement) };
-  const hosts = { cabinet: find('set', HTMLElement), corner: find('corner', HTMLElement) };
   const familyTitle = find('family-title', HTMLElement);
   const undoButton = find('undo', HTMLButtonElement);
   const redoButton = find('redo', HTMLButtonElement);
   const advice = find('advice', HTMLElement);
   const show = (): void => {
+    drawCorner({ ...viewStateOf(session), room });
+    // While a hand moves a line, all else follows when there is time for it.
+    if (session.dragging === undefined) follow.now();
+    else follow.later();
+  };
+  const follow = inPauses(() => {
     const shown = viewStateOf(session);
     const { corner, now } = shown;
     if (document.activeElement !== title) title.value = now.project.name;
     setText(names.corner, corner.name);
     setText(names.ends, corner.ref.of === 'joint' ? 'single corner' : `${corner.ref.end} corners`);
     const { length } = now.project.set.drawers;
-    if (hosts.cabinet.hidden !== (length === 0)) {
-      hosts.cabinet.hidden = length === 0;
+    if (hosts.set.hidden !== (length === 0)) {
+      hosts.set.hidden = length === 0;
       // What is hidden has no width.
       room = rooms();
     }
@@ -278,9 +289,13 @@ export const startApp = (): void => {
     plan.show();
     refocus();
     sheets.update();
-  };
+  });
 
-  const rooms = () => ({ cabinet: hosts.cabinet.clientWidth, corner: hosts.corner.clientWidth });
+  const rooms = (): Room => ({
+    cabinet: hosts.set.clientWidth,
+    corner: hosts.corner.clientWidth,
+    letters: Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16,
+  });
   let room = rooms();
   const measure = (): void => {
     room = rooms();
@@ -296,7 +311,7 @@ export const startApp = (): void => {
     event.preventDefault();
     act();
   });
-  new ResizeObserver(measure).observe(find('corner', HTMLElement));
+  new ResizeObserver(measure).observe(hosts.corner);
   measure();
 
   // The browser compiles the code of a drag at its first move. A moment after the page is seen, simulated moves have it

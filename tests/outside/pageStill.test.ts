@@ -1,4 +1,4 @@
-// How free the page is while files are made, in Debian's Chromium: its own report of long tasks (W3C, Long Tasks API).
+// How free the page is while files are made, in Debian's Chromium.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { folder, said } from '../cli/program.ts';
 import { CHEST } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
+import { watchTasks } from '../page/longTasks.mjs';
 
 vi.setConfig({ testTimeout: 40_000 });
 
@@ -47,18 +48,9 @@ const longestTask = async (
   let longest = Number.POSITIVE_INFINITY;
   for (let tries = 0; tries < 5 && longest >= 50; tries++) {
     const page = await open();
-    await page.evaluate(async () => {
-      if (!PerformanceObserver.supportedEntryTypes.includes('longtask')) throw new Error('no report');
-      // What began before does not count.
-      await new Promise((resolve) => setTimeout(resolve, 300));
-      document.body.dataset.longest = '0';
-      new PerformanceObserver((list) => {
-        for (const { duration } of list.getEntries())
-          document.body.dataset.longest = String(Math.max(duration, Number(document.body.dataset.longest)));
-      }).observe({ type: 'longtask' });
-    });
+    const longestSoFar = await watchTasks(page);
     await act(page);
-    longest = Number(await page.locator('body').getAttribute('data-longest'));
+    longest = await longestSoFar();
     await page.context().close();
   }
   return longest;

@@ -17,13 +17,14 @@ const pictureOf = async ({ width, height, colorScheme }) => {
   const page = await browser.newPage({ viewport: { width, height }, colorScheme });
   await page.goto(PAGE);
   const handle = page.getByRole('slider', { name: 'tail 2, lower edge', exact: true });
-  if (width < 800) await page.locator('#drawing').evaluate((node) => node.scrollIntoView());
+  if (width < 800) await page.locator('#tools').evaluate((node) => node.scrollIntoView());
   const box = await handle.locator('.grip').boundingBox();
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
   await page.mouse.move(x, y);
   await page.mouse.down();
   await page.mouse.move(x, y - 12);
-  await page.evaluate(() => new Promise(requestAnimationFrame));
+  // The numbers follow a moment after the corner.
+  await page.waitForTimeout(500);
   const picture = await page.screenshot();
   await page.close();
   return `<img src="data:image/png;base64,${picture.toString('base64')}" alt="">`;

@@ -1,9 +1,10 @@
-import { html, nothing, render, type TemplateResult } from 'lit-html';
+import { html, render, type TemplateResult } from 'lit-html';
 import type { Complaint } from '../../units/complaint.ts';
 import type { CornerRef } from '../model/editedCorner.ts';
 import type { Quantity } from '../model/quantities.ts';
 import type { Scope } from '../model/scope.ts';
 import type { View, ViewState } from '../model/viewState.ts';
+import { cornerChoice } from './cornerChoice.ts';
 import { entry } from './entry.ts';
 import { measureList } from './measureList.ts';
 import { scopeChoice } from './scopeChoice.ts';
@@ -31,30 +32,20 @@ export interface ControlActions {
 
 /**
  * The lists, fields and buttons beside the drawing.
- * @param which for the choice between a drawer's corners
+ * @param which for the choice of a corner
  * @param tools what goes beside the drawing
  * @param host what goes apart from it
  */
 export const controls =
   (which: HTMLElement, tools: HTMLElement, host: HTMLElement, wishes: ControlActions): View =>
   (shown) => {
-    render(cornerSwitch(shown, wishes), which);
+    render(cornerChoice(shown, wishes), which);
     render(html`${tailControls(shown, wishes)}${scopeChoice(shown, wishes)}`, tools);
     render(
       html`${widthTable(shown, wishes)}${itemControls(shown, wishes)}${measureList(shown, wishes)}`,
       host,
     );
   };
-
-/** Front corners or back corners. */
-const cornerSwitch = ({ corner: { ref } }: ViewState, { select }: ControlActions) => {
-  if (ref.of === 'joint') return nothing;
-  const choice = (end: 'front' | 'back', label: string): TemplateResult =>
-    html`<button type="button" aria-pressed=${ref.end === end} @click=${() => select({ ...ref, end })}>${label}</button>`;
-  return html`<div class="switch" role="group" aria-label="Which corners">
-    ${choice('front', 'Front')}${choice('back', 'Back')}
-  </div>`;
-};
 
 /** The number of tails, and the actions on all of them. */
 const tailControls = (

@@ -20,6 +20,8 @@ export type FaceOutline = readonly Point[];
 export interface CornerSheet {
   /** px to the mm. */
   readonly scale: number;
+  /** How large its letters are, to those of a user who has asked for none. */
+  readonly letters: number;
   readonly width: number;
   readonly height: number;
   /** In px: where the boards' upper edge lies. */
@@ -65,6 +67,7 @@ export interface Frame {
   readonly top: number;
   readonly bottom: number;
   readonly gap: number;
+  readonly letters: number;
   /** The scale while something is moved; else the largest for which there is room. */
   readonly scale?: number;
 }
@@ -72,8 +75,10 @@ export interface Frame {
 /** How much of the boards is seen beyond the joint, in mm. */
 const LEAST_GRIP = 12;
 const MOST_GRIP = 70;
+/** Of both boards together, in px. */
+const LEAST_ROOM = 120;
 /** px to the mm. */
-const LARGEST_SCALE = 9;
+const LARGEST_SCALE = 12;
 /** The least scale of a wide board, so that its pins can be grabbed, if there is room beside it. */
 const LEAST_SCALE = 3.2;
 
@@ -81,7 +86,7 @@ export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): Corn
   const { depth, width, tails, tailBoard, pinBoard } = joint;
   const { pinBoardFace } = gauges(joint);
   const fixed = depth + tailBoard.thickness + pinBoard.thickness + pinBoardFace;
-  const room = Math.max(160, frame.width - frame.left - frame.right - frame.gap);
+  const room = Math.max(LEAST_ROOM, frame.width - frame.left - frame.right - frame.gap);
   const widths = widthsOf(joint);
   const byWidth = room / (fixed + 2 * LEAST_GRIP);
   const byHeight = Math.max((frame.height - frame.top - frame.bottom) / width, LEAST_SCALE);
@@ -113,6 +118,7 @@ export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): Corn
   ]);
   return {
     scale,
+    letters: frame.letters,
     width: Math.max(frame.width, pinFace.x1 + frame.right),
     height: frame.top + width * scale + frame.bottom,
     top: frame.top,

@@ -2,9 +2,10 @@ import { type G, SVG } from '@svgdotjs/svg.js';
 import { nothing, render } from 'lit-html';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { setAttribute, sizeSvg } from '../browser/dom.ts';
+import { lettersIn } from '../browser/letters.ts';
 import type { Handle } from '../model/handles.ts';
 import { movedWords } from '../model/movedWords.ts';
-import type { View } from '../model/viewState.ts';
+import type { Room, View } from '../model/viewState.ts';
 import { boardsLayer } from './boardsLayer.ts';
 import { callout, type Pointed } from './callout.ts';
 import { cornerSheet, type Frame } from './cornerSheet.ts';
@@ -54,10 +55,11 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
     const { corner, now, moving, room } = shown;
     const sheet = cornerSheet(
       corner,
-      frameOf(room.corner, now.project.units, moving === undefined ? undefined : held),
+      frameOf(room, now.project.units, moving === undefined ? undefined : held),
     );
     held = sheet.scale;
     sizeSvg(svg, sheet.width, sheet.height);
+    svg.node.style.setProperty('--letters', String(sheet.letters));
     setAttribute(svg.node, 'aria-label', `${corner.name}: both boards of the corner`);
     drawBoards(sheet);
     drawSizes(shown, sheet);
@@ -78,25 +80,35 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
   };
 };
 
-/** In px: the part of the window's height above the drawing; and the least height of a drawing. */
-const ABOVE = 260;
-const HEIGHT = { least: 360, most: 700 };
+/** In px: the part of the window's height that is around the drawing; and the least and the most height of a drawing. */
+const AROUND = 310;
+const HEIGHT = { least: 360, most: 1000 };
 
-/** Sizes are written at the left and in the gap; those in inches are long: `11/16 −.002`. */
+/** Sizes are written at the left and in the gap; those in inches are long: `1 11/16`. */
 const WRITTEN = {
   mm: { narrow: { left: 44, gap: 56 }, wide: { left: 76, gap: 92 } },
-  in: { narrow: { left: 90, gap: 92 }, wide: { left: 100, gap: 100 } },
+  in: { narrow: { left: 62, gap: 82 }, wide: { left: 100, gap: 100 } },
 };
+/** A drawing less wide than this, in px, is narrow. */
+const NARROW = 560;
 
-const frameOf = (width: number, unit: Notation, scale: number | undefined): Frame => {
-  const narrow = width < 560;
+const frameOf = (
+  { corner: width, letters: wanted }: Room,
+  unit: Notation,
+  scale: number | undefined,
+): Frame => {
+  const letters = lettersIn(width, wanted);
+  const isNarrow = width < NARROW * letters;
+  const { left, gap } = WRITTEN[unitOf(unit)][isNarrow ? 'narrow' : 'wide'];
   return {
     width,
-    height: Math.max(HEIGHT.least, Math.min(innerHeight - ABOVE, HEIGHT.most)),
-    ...WRITTEN[unitOf(unit)][narrow ? 'narrow' : 'wide'],
-    right: narrow ? 8 : 32,
-    top: 58,
-    bottom: 34,
+    height: Math.max(HEIGHT.least, Math.min(innerHeight - AROUND * wanted, HEIGHT.most)),
+    left: left * letters,
+    gap: gap * letters,
+    right: isNarrow ? 8 : 32,
+    top: 40 + 18 * letters,
+    bottom: 14 + 20 * letters,
+    letters,
     ...(scale === undefined ? {} : { scale }),
   };
 };

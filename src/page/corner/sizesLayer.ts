@@ -8,15 +8,14 @@ import { linesOf, widthsOf } from '../model/widths.ts';
 import type { CornerSheet, Face } from './cornerSheet.ts';
 import { Texts } from './texts.ts';
 
+// Lengths in px, of letters that the user has not asked to be larger.
 /** A size is written where it is so many px high; smaller ones are in the table only. */
 const LEAST_ROOM = 12;
-/** The frame of a locked width, in px. */
+/** The frame of a locked width. */
 const LOCK = { width: 50, height: 18 };
-/** A face this wide, in px, has room for its whole name. */
-const NAMED = 112;
-/** Room for each letter of a name, in px. */
-const LETTER = 8;
-/** From a text's middle down to its baseline, in px. */
+/** Room for each letter of a name. */
+const LETTER = 7.5;
+/** From a text's middle down to its baseline. */
 const HALF_HIGH = 5;
 
 /** A corner's sizes and the names of its faces. */
@@ -37,7 +36,7 @@ export const sizesLayer = (group: G): ((shown: ViewState, sheet: CornerSheet) =>
 /** Every width at the tips, between the two ends. Returns the ticks at its lines. */
 const writeWidths = ({ corner, locked, now }: ViewState, sheet: CornerSheet, texts: Texts): string => {
   const { joint } = corner;
-  const { tailEnd, pinEnd, scale, y } = sheet;
+  const { tailEnd, pinEnd, scale, letters, y } = sheet;
   const widths = widthsOf(joint);
   const lines = [0, ...linesOf(widths), joint.width];
   const middle = (tailEnd.x1 + pinEnd.x0) / 2;
@@ -45,13 +44,14 @@ const writeWidths = ({ corner, locked, now }: ViewState, sheet: CornerSheet, tex
     .map((u) => `M${px(tailEnd.x1 + 4)} ${px(y(u))}h10M${px(pinEnd.x0 - 4)} ${px(y(u))}h-10`)
     .join('');
   widths.forEach((width, i) => {
-    if (width * scale < LEAST_ROOM) return;
+    if (width * scale < LEAST_ROOM * letters) return;
     const at = y((lines[i] ?? 0) + width / 2);
     const words = formatNumber(width, now.project.units);
-    texts.put(words, middle, at + HALF_HIGH, `middle${isTail(i) ? ' tail' : ''}`);
+    texts.put(words, middle, at + HALF_HIGH * letters, `middle${isTail(i) ? ' tail' : ''}`);
     // A size in a frame is fixed, as on technical drawings.
-    if (locked.has(i))
-      ticks += `M${px(middle - LOCK.width / 2)} ${px(at - LOCK.height / 2)}h${LOCK.width}v${LOCK.height}h${-LOCK.width}Z`;
+    if (!locked.has(i)) return;
+    const [wide, high] = [LOCK.width * letters, LOCK.height * letters];
+    ticks += `M${px(middle - wide / 2)} ${px(at - high / 2)}h${wide}v${high}h${-wide}Z`;
   });
   return ticks;
 };
@@ -59,7 +59,7 @@ const writeWidths = ({ corner, locked, now }: ViewState, sheet: CornerSheet, tex
 /** The board's whole width, and the groove's place, at the left. Returns their lines. */
 const writeMeasures = ({ corner, now }: ViewState, sheet: CornerSheet, texts: Texts): string => {
   const { joint, groove } = corner;
-  const { tailFace, y } = sheet;
+  const { tailFace, scale, letters, y } = sheet;
   const unit = now.project.units;
   const x = tailFace.x0 - 14;
   const tick = (u: number): string => `M${px(x - 4)} ${px(y(u))}h8`;
@@ -68,26 +68,34 @@ const writeMeasures = ({ corner, now }: ViewState, sheet: CornerSheet, texts: Te
   const whole = `M${px(x)} ${px(y(0))}V${px(y(joint.width))}${tick(0)}${tick(joint.width)}`;
   if (groove === undefined) return whole;
   const { offset, width } = groove;
-  texts.put(formatNumber(offset, unit), x - 8, y(offset / 2) + HALF_HIGH, 'end');
-  texts.put(formatNumber(width, unit), x - 8, y(offset + width / 2) + HALF_HIGH, 'end');
+  const put = (size: number, from: number): void => {
+    if (size * scale < LEAST_ROOM * letters) return;
+    texts.put(formatNumber(size, unit), x - 8, y(from + size / 2) + HALF_HIGH * letters, 'end');
+  };
+  put(offset, 0);
+  put(width, offset);
   return whole + tick(offset) + tick(offset + width);
 };
 
 const writeNames = ({ corner, now }: ViewState, sheet: CornerSheet, texts: Texts): void => {
   const { ref } = corner;
-  const { tailFace, tailEnd, pinEnd, pinFace, y } = sheet;
+  const { tailFace, tailEnd, pinEnd, pinFace, letters, y } = sheet;
   const [tail, pin] =
     ref.of === 'joint' ? ['Tail board', 'Pin board'] : ['Side', ref.end === 'front' ? 'Front' : 'Back'];
-  const put = (words: string, { x0, x1 }: Face): void => texts.put(words, (x0 + x1) / 2, y(0) + 22, 'middle');
-  const whole = ({ x0, x1 }: Face): boolean => x1 - x0 > NAMED;
+  const isWithin = (words: string, { x0, x1 }: Face): boolean => x1 - x0 > LETTER * words.length * letters;
+  /** The first that there is room for. */
+  const put = (face: Face, ...names: readonly string[]): void => {
+    const words = names.find((each) => isWithin(each, face));
+    if (words !== undefined) texts.put(words, (face.x0 + face.x1) / 2, y(0) + 8 + 14 * letters, 'middle');
+  };
   const start = startOnSides(corner);
   const from = start === undefined ? 'outside' : `from ${formatNumber(start, now.project.units)} up`;
-  put(whole(tailFace) ? `${tail}, ${from}` : start === undefined ? tail : from, tailFace);
-  put('end', tailEnd);
-  const gap = { x0: tailEnd.x1, x1: pinEnd.x0 };
   const [edge, short] =
     start === undefined ? ['reference edge', 'reference'] : ['groove’s upper edge', 'groove'];
-  put(gap.x1 - gap.x0 > LETTER * edge.length ? edge : short, gap);
-  put('end', pinEnd);
-  put(whole(pinFace) ? `${pin}, inside` : pin, pinFace);
+  const gap = { x0: tailEnd.x1, x1: pinEnd.x0 };
+  const areEndsNamed = [tailEnd, pinEnd].every((face) => isWithin('end', face)) && isWithin(short, gap);
+  put(tailFace, `${tail}, ${from}`, start === undefined ? tail : from);
+  put(pinFace, `${pin}, inside`, pin);
+  if (areEndsNamed) for (const face of [tailEnd, pinEnd]) put(face, 'end');
+  put(areEndsNamed ? gap : { x0: tailEnd.x0, x1: pinEnd.x1 }, edge, short);
 };

@@ -17,6 +17,7 @@ import {
   startOnSides,
 } from '../model/editedCorner.ts';
 import type { AppContext } from '../model/viewState.ts';
+import { fillScreen } from './fillScreen.ts';
 
 const sameCorner = (a: CornerRef, b: CornerRef): boolean => JSON.stringify(a) === JSON.stringify(b);
 
@@ -43,6 +44,7 @@ export const benchDialog = ({ now, unit }: AppContext): ((ref: CornerRef) => voi
       body,
     );
     body.scrollTop = 0;
+    fillScreen(body);
   };
 
   const stayAwake = async (): Promise<void> => {
@@ -62,12 +64,20 @@ export const benchDialog = ({ now, unit }: AppContext): ((ref: CornerRef) => voi
     void lock?.release();
     lock = undefined;
   });
-  const turn = (by: number) => (): void => {
+  const turn = (by: number): void => {
     at += by;
     show();
   };
-  find('bench-back', HTMLButtonElement).addEventListener('click', turn(-1));
-  find('bench-on', HTMLButtonElement).addEventListener('click', turn(1));
+  find('bench-back', HTMLButtonElement).addEventListener('click', () => turn(-1));
+  find('bench-on', HTMLButtonElement).addEventListener('click', () => turn(1));
+  dialog.addEventListener('keydown', ({ key, altKey, ctrlKey, metaKey }) => {
+    if (altKey || ctrlKey || metaKey) return;
+    if (key === 'ArrowLeft') turn(-1);
+    if (key === 'ArrowRight') turn(1);
+  });
+  addEventListener('resize', () => {
+    if (dialog.open) fillScreen(body);
+  });
   find('bench-close', HTMLButtonElement).addEventListener('click', () => dialog.close());
 
   return (ref) => {
@@ -75,8 +85,8 @@ export const benchDialog = ({ now, unit }: AppContext): ((ref: CornerRef) => voi
       0,
       cornersOf(now().project).findIndex((other) => sameCorner(other, ref)),
     );
-    show();
     dialog.showModal();
+    show();
     void stayAwake();
   };
 };

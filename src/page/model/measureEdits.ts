@@ -41,10 +41,10 @@ export const measureEdits = (
   if (ref.of === 'joint') return [{ at: ['joints', ref.index, ...at], value }];
   const plan = writtenPlan(text);
   const specs = project.set.drawers.map(({ spec }) => spec);
-  const drawers = drawersChanged(project, corner, quantity, scope);
   const once = shared && scope.drawers === 'all' && isForAll(plan, at);
-  const own = (place: Place): Place[] =>
-    (once ? specs.map((_, i) => i) : drawers).map((i) => ['drawers', i, ...place]);
+  // What is given once reaches the backs of drawers too whose fronts list it.
+  const drawers = once ? specs.map((_, i) => i) : drawersChanged(project, corner, quantity, scope);
+  const own = (place: Place): Place[] => drawers.map((i) => ['drawers', i, ...place]);
   const set = (place: Place): Edit[] =>
     once
       ? [...removals(plan, own(place)), { at: place, value }]

@@ -22,18 +22,12 @@ interface DragState {
   readonly limits: Readonly<Partial<Record<'up' | 'down', { readonly to: number; readonly moved: Moved }>>>;
 }
 
-/** A state of the plan in its history, and the edit that led to it, in words. */
-interface Step {
-  readonly text: string;
-  readonly what: string;
-}
-
 /** A run of keys on one handle, which is one step of the history. */
 interface KeyedState {
   /** As it was when the run began, and the plan and its history then. */
   readonly handle: Handle;
   readonly start: Snapshot;
-  readonly history: History<Step>;
+  readonly history: History;
   /** What the last key made of the plan. */
   readonly made: string;
   readonly stop: Moved['stop'];
@@ -43,7 +37,7 @@ interface KeyedState {
 
 /** The state of the editor: the plan, its history, the selection, and a drag in progress. */
 export interface Session {
-  readonly history: History<Step>;
+  readonly history: History;
   readonly now: Snapshot;
   readonly selected: CornerRef;
   readonly scope: Scope;
@@ -118,7 +112,7 @@ export const amend = (session: Session, next: Snapshot): Session => {
     return {
       ...session,
       now: next,
-      history: { ...session.history, present: { text: next.text, what } },
+      history: push(back(session.history), { text: next.text, what }),
       typed: next.text,
     };
   return { ...commit(session, next, what), typed: next.text };
@@ -133,7 +127,7 @@ export const attempt = (
   return result.ok ? { ok: true, value: commit(session, result.value, what) } : result;
 };
 
-const goTo = (session: Session, history: History<Step>): Session => {
+const goTo = (session: Session, history: History): Session => {
   if (history === session.history) return session;
   const made = snapshot(history.present.text);
   // What has been laid out before can be laid out again.

@@ -16,9 +16,18 @@ export interface ViewState {
   readonly moving?: { readonly handle: string; readonly from: number; readonly stop: readonly Complaint[] };
 }
 
-/** What is shown, and the widths available to the drawings in px: measured apart, as that makes the browser lay out. */
+/**
+ * The widths available to the drawings in px, and how large the user wants letters, to those of one who has asked for none:
+ * measured apart, as that makes the browser lay out.
+ */
+export interface Room {
+  readonly cabinet: number;
+  readonly corner: number;
+  readonly letters: number;
+}
+
 export interface SizedViewState extends ViewState {
-  readonly room: { readonly cabinet: number; readonly corner: number };
+  readonly room: Room;
 }
 
 /** A part of the page, which renders what is shown. */

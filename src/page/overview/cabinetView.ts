@@ -3,13 +3,15 @@ import { type CabinetFront, cabinetOf } from '../../drawer/cabinet.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
+import { lettersIn } from '../browser/letters.ts';
 import { MOST_DRAWN, type View, type ViewActions } from '../model/viewState.ts';
 
 /** Round the drawers, in px. */
 const FRAME = 10;
 const MOST_HEIGHT = 520;
-/** The least mean width of a letter, in px. */
+/** The least mean width of a letter, and the height of a line, in px. */
 const LETTER = 7.6;
+const LINE = 15;
 
 /** The set in its cabinet, from the front; the tails' ends are shaded, as if the lap were glass. */
 export const cabinetView =
@@ -18,6 +20,7 @@ export const cabinetView =
     const drawers = now.project.set.drawers.slice(0, MOST_DRAWN);
     if (drawers.length === 0) return;
     const { units } = now.project;
+    const letters = lettersIn(room.cabinet, room.letters);
     const cabinet = cabinetOf(drawers);
     const fronts = cabinet.rows.flat();
     const scale = Math.min(
@@ -57,12 +60,12 @@ export const cabinetView =
         @click=${choose} @keydown=${chooseByKey}>
         <path class="board" d="M${px(x0)} ${px(y1)}h${px(w)}v${px(-h)}h${px(-w)}Z"></path>
         <path class="tail-wood" d=${tails.join('')}></path>
-        <text class="name middle" transform="translate(${px(x0 + w / 2)} ${px(y1 - h / 2 + 5)})">${fitting(drawer.spec.name, w - 2 * strip)}</text>
+        <text class="name middle" transform="translate(${px(x0 + w / 2)} ${px(y1 - h / 2 + 5 * letters)})">${h < LINE * letters ? '' : fitting(drawer.spec.name, (w - 2 * strip) / letters)}</text>
       </g>`;
     };
 
     render(
-      html`<svg class="cabinet" role="group" aria-label="The drawers in the cabinet"
+      html`<svg class="cabinet" style="--letters: ${letters}" role="group" aria-label="The drawers in the cabinet"
         width=${px(width)} height=${px(height)} viewBox="0 0 ${px(width)} ${px(height)}">
         <path class="carcase" d="M1 1H${width - 1}V${height - 1}H1Z"></path>
         ${fronts.map(drawn)}

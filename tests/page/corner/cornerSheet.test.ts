@@ -3,7 +3,7 @@ import { cornerSheet } from '../../../src/page/corner/cornerSheet.ts';
 import { CHEST, cornerIn, FRONT, snapshotOf } from '../chest.ts';
 
 const corner = cornerIn(snapshotOf(CHEST), FRONT);
-const frame = { width: 900, height: 500, left: 80, right: 20, top: 60, bottom: 40, gap: 100 };
+const frame = { width: 900, height: 500, left: 80, right: 20, top: 60, bottom: 40, gap: 100, letters: 1 };
 const sheet = cornerSheet(corner, { ...frame, scale: 4 });
 
 describe('cornerSheet', () => {
@@ -42,7 +42,7 @@ describe('cornerSheet', () => {
 
   it('is as large as its frame lets it be', () => {
     expect(cornerSheet(corner, frame).scale).toBeCloseTo((500 - 100) / 75, 9);
-    const narrow = cornerSheet(corner, { ...frame, width: 400, left: 40, gap: 50 });
+    const narrow = cornerSheet(corner, { ...frame, width: 400, left: 40, gap: 50, letters: 1 });
     expect(narrow.pinFace.x1).toBeLessThanOrEqual(380 + 1e-9);
   });
 });

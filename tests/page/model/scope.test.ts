@@ -165,6 +165,20 @@ ${joints ? 'joints: [{name: C, kind: through, width: 90, tailBoard: 12, pinBoard
     ...pins.flatMap(({ narrow, wide }) => [...narrow, ...wide]),
   ];
 
+  it('writes down the back pins of a drawer whose front lists its own', () => {
+    const now = snapshotOf(`stock: {front: {thickness: 20}, side: {thickness: 11}}
+joint: {slope: "1:7"}
+drawers:
+  - {name: A, opening: {width: 280, height: 76, depth: 420}, joint: {tails: [17, 18.34, 17.66], pins: [5, 5], halfPin: [6, 6]}}
+  - {name: B, opening: {width: 280, height: 110, depth: 420}}
+`);
+    const corner = cornerIn(now, { of: 'drawer', index: 1, end: 'front' });
+    const pin = quantity(corner, 'pin');
+    const after = pin && adjust(now, corner, pin, 7, FIRST_SCOPE);
+    const backs = ({ project }: Snapshot) => project.set.drawers.map(({ back }) => layout(back));
+    expect(after?.ok && backs(after.value)).toEqual(backs(now));
+  });
+
   it.each(['front', 'back'] as const)(
     'at the %s never changes a corner of the other, nor a single corner',
     (end) => {

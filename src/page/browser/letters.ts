@@ -1,0 +1,9 @@
+/** The letters of a drawing grow with those that the user has asked for while it has so much room for each size, in px. */
+const ROOM = 340;
+
+/**
+ * How large the letters of a drawing are, to those of a user who has asked for none.
+ * @param room width of the drawing in px
+ * @param wanted the same for all other letters
+ */
+export const lettersIn = (room: number, wanted: number): number => Math.max(1, Math.min(wanted, room / ROOM));
