@@ -10,6 +10,7 @@ import { boardsLayer } from './boardsLayer.ts';
 import { callout, type Pointed } from './callout.ts';
 import { cornerSheet, type Frame } from './cornerSheet.ts';
 import type { DragActions } from './dragHandle.ts';
+import { fingersLayer } from './fingersLayer.ts';
 import { handleLayer } from './handleLayer.ts';
 import type { HandleShape } from './handleShape.ts';
 import { sizesLayer } from './sizesLayer.ts';
@@ -23,6 +24,9 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
   hatch.element('path').attr('d', 'M-1 1l2 -2M0 6l6 -6M5 7l2 -2');
   const layer = (name: string): G => svg.group().addClass(name);
   const drawBoards = boardsLayer(layer('boards'));
+  const fingers = layer('fingers');
+  fingers.attr('aria-hidden', 'true');
+  const drawFingers = fingersLayer(fingers);
   const sizes = layer('sizes');
   sizes.attr('aria-hidden', 'true');
   const drawSizes = sizesLayer(sizes);
@@ -62,6 +66,7 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
     svg.node.style.setProperty('--letters', String(sheet.letters));
     setAttribute(svg.node, 'aria-label', `${corner.name}: both boards of the corner`);
     drawBoards(sheet);
+    drawFingers(shown, sheet);
     drawSizes(shown, sheet);
     const moved = drawHandles(shown, sheet);
     // It follows the drawing in the host.

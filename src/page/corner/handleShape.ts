@@ -19,6 +19,9 @@ export interface HandleShape {
   readonly middle: readonly [x: number, y: number];
 }
 
+/** The least height in px where a mouse takes hold of a spacer. */
+const SPACER = 14;
+
 const rectangle = (x0: number, y0: number, x1: number, y1: number): string =>
   `M${px(x0)} ${px(y0)}H${px(x1)}V${px(y1)}H${px(x0)}Z`;
 
@@ -31,6 +34,8 @@ export const handleShape = (handle: Handle, sheet: CornerSheet, unit: Notation):
       return lineShape(on, handle.value, sheet);
     case 'groove':
       return grooveShape(on, sheet);
+    case 'spacer':
+      return spacerShape(on, sheet);
     case 'upright':
       return uprightShape(handle, sheet[on.x], sheet, unit);
   }
@@ -75,6 +80,21 @@ const grooveShape = (
     trace: edge(from) + edge(to),
     grip: `M${px(x0 + 14)} ${px(middle)}m-5 -3l5 -7l5 7zm0 6l5 7l5 -7z`,
     middle: [(x0 + tailBaseline) / 2, middle],
+  };
+};
+
+/** A spacer is grabbed on the tail board's end, with a finger beside it on its face. */
+const spacerShape = ({ from, to }: On<'spacer'>, { y, tailEnd }: CornerSheet): HandleShape => {
+  const { x0, x1 } = tailEnd;
+  const middle = (y(from) + y(to)) / 2;
+  const half = Math.max(SPACER, y(from) - y(to)) / 2;
+  const grip = x0 - 7;
+  return {
+    touch: area({ x0: x0 - FINGER, x1: x0, top: middle - FINGER / 2, bottom: middle + FINGER / 2 }),
+    hit: rectangle(grip - 12, middle - half, x1, middle + half),
+    trace: rectangle(x0, y(to), x1, y(from)),
+    grip: `M${px(grip)} ${px(middle)}m-5 -3l5 -7l5 7zm0 6l5 7l5 -7z`,
+    middle: [x1, middle],
   };
 };
 

@@ -1,11 +1,11 @@
-import { html, render, type TemplateResult } from 'lit-html';
+import { html, nothing, render, type TemplateResult } from 'lit-html';
 import { rebateFirst } from '../../drawer/rebateFirst.ts';
 import { dividers } from '../../joint/gauges.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { JointCut } from '../../router/guide/cutJoint.ts';
 import { type RouterSettingName, routerSettings } from '../../router/passes/routerSettings.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
-import { type Notation, unitWords } from '../../units/notation.ts';
+import { finest, type Notation, unitWords } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
 import { formatSlope } from '../../units/slope.ts';
 import { find, setText } from '../browser/dom.ts';
@@ -40,7 +40,7 @@ export const benchDialog = ({ now, unit }: AppContext): ((ref: CornerRef) => voi
     const ends = corner.ref.of === 'joint' ? '' : `, ${corner.ref.end} corners`;
     setText(title, `${corner.name}${ends}`);
     render(
-      html`${first(corner, unit())}${settings(corner, project.cuts.get(corner.joint), unit())}${marks(corner, unit())}`,
+      html`${first(corner, unit())}${settings(corner, project.cuts.get(corner.joint), unit())}${marks(corner, unit())}${fingerMarks(corner, unit())}`,
       body,
     );
     body.scrollTop = 0;
@@ -160,6 +160,30 @@ const marks = (corner: EditedCorner, unit: Notation): TemplateResult => {
     <caption>Tails from the ${edge}, in ${unitWords(unit)}</caption>
     <thead>
       <tr><td></td><th scope="colgroup" colspan="2">tip</th><th scope="colgroup" colspan="2">base</th></tr>
+    </thead>
+    <tbody>${rows.toReversed()}</tbody>
+  </table>`;
+};
+
+/** How the fingers are set over the tails, the highest pair first as on the board; from where the tails are marked. */
+const fingerMarks = (corner: EditedCorner, unit: Notation): TemplateResult | typeof nothing => {
+  if (corner.fingers === undefined) return nothing;
+  const { pairs, gaps } = corner.fingers.setting;
+  const fine = finest(unit);
+  const edge = startOnSides(corner) === undefined ? 'reference edge' : "groove's upper edge";
+  const rows = pairs.map(({ from, to, spacer }, i) => {
+    const cells = [
+      formatNumber(from, unit),
+      formatNumber(to, unit),
+      spacer === 0 ? 'none' : formatNumber(spacer, fine),
+      gaps[i] === undefined ? '' : formatNumber(gaps[i], unit),
+    ];
+    return html`<tr><th scope="row">${i + 1}</th>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`;
+  });
+  return html`<table>
+    <caption>Pairs of fingers from the ${edge}, in ${unitWords(unit)}${fine === unit ? '' : `; spacers in ${unitWords(fine)}`}</caption>
+    <thead>
+      <tr><td></td>${['from', 'to', 'spacer', 'gap above'].map((name) => html`<th scope="col">${name}</th>`)}</tr>
     </thead>
     <tbody>${rows.toReversed()}</tbody>
   </table>`;

@@ -4,6 +4,8 @@ import type { Groove } from '../../drawer/drawerSpec.ts';
 import type { Joint } from '../../joint/joint.ts';
 import type { Spacing } from '../../joint/jointSpec.ts';
 import type { Project } from '../../project/project.ts';
+import { type FingerSetting, fingerSetting } from '../../router/fingers/fingerSetting.ts';
+import type { Cutting } from '../../router/limits/cutting.ts';
 import { layOutWith, toolingOf } from '../../router/limits/layOutWith.ts';
 import type { Place, Result } from '../../units/complaint.ts';
 import { type Locked, listed, lockedIn, type TipWidths } from './widths.ts';
@@ -22,6 +24,8 @@ export interface EditedCorner {
   readonly drawer?: Drawer;
   /** Where the groove crosses the tail board, from the joint's reference edge. */
   readonly groove?: Groove;
+  /** The fingers over its tails; none without a guide of fingers. */
+  readonly fingers?: CornerFingers;
   /** Where in a plan its tails are written. */
   readonly at: Place;
   /** Whether its tails are listed, width by width. */
@@ -30,6 +34,18 @@ export interface EditedCorner {
   /** Complaints where the corner cannot be cut with these widths; the rest of the set is not considered. */
   readonly judge: (widths: TipWidths) => Result<unknown>;
 }
+
+/** Movable fingers over the tails of a corner. */
+export interface CornerFingers {
+  readonly setting: FingerSetting;
+  /** Width of a pair that is pushed together, in mm. */
+  readonly together: number;
+}
+
+const fingersOf = (joint: Joint, { cutter, fingers }: Partial<Cutting>): Pick<EditedCorner, 'fingers'> =>
+  cutter && fingers
+    ? { fingers: { setting: fingerSetting(joint, cutter, fingers), together: fingers.together } }
+    : {};
 
 /** Every corner of a plan, in the order of work. */
 export const cornersOf = ({ set, joints }: Project): CornerRef[] => [
@@ -49,6 +65,7 @@ export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): Edi
       ref,
       name: lone.name,
       joint: lone.joint,
+      ...fingersOf(lone.joint, cutting ?? {}),
       at: placeOfTails(ref),
       ...spacedAs(lone.spec.spacing),
       judge: (widths) => layOutWith({ ...lone.spec, ...listed(widths) }, toolingOf(cutting)),
@@ -62,6 +79,7 @@ export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): Edi
     ? {
         ...common,
         joint: drawer.front,
+        ...fingersOf(drawer.front, spec),
         ...(spec.bottom.hold.kind === 'groove' && { groove: spec.groove }),
         at: placeOfTails(ref),
         ...spacedAs(spec.joint.spacing),
@@ -70,6 +88,7 @@ export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): Edi
     : {
         ...common,
         joint: drawer.back,
+        ...fingersOf(drawer.back, spec),
         at: placeOfTails(ref),
         ...spacedAs(spec.backJoint.spacing),
         judge: (widths) => draftDrawer({ ...spec, backJoint: { ...spec.backJoint, ...listed(widths) } }),

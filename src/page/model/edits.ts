@@ -18,6 +18,7 @@ import {
   mirror,
   moveLine,
   removeTail,
+  setTail,
   setWidth,
   type TipWidths,
   widthsOf,
@@ -34,8 +35,8 @@ const writeWidths = (
   corner: EditedCorner,
   widths: TipWidths,
   locked: Locked = corner.locked,
+  before: TipWidths = corner.listed ? widthsOf(corner.joint) : [],
 ): Result<Snapshot> => {
-  const before = corner.listed ? widthsOf(corner.joint) : [];
   const specs = project.set.drawers.map(({ spec }) => spec);
   const edits = listCorner(corner.ref, { widths, locked, before }, specs, text, unitOf(project.units));
   const next = snapshot(editPlan(text, edits));
@@ -65,6 +66,31 @@ export const dragLine = (now: Snapshot, corner: EditedCorner, line: number, to: 
   if (reach.value === undefined) return { snapshot: now, stop: reach.stop };
   const next = writeWidths(now, corner, reach.value);
   return next.ok ? { snapshot: next.value, stop: reach.stop } : { snapshot: now, stop: next.complaints };
+};
+
+/**
+ * Moves the spacer of pair `i` towards a width in mm, as far as the corner can be cut: its tail becomes wider by as much,
+ * in all its digits.
+ */
+export const dragSpacer = (now: Snapshot, corner: EditedCorner, i: number, to: number): Moved => {
+  const { fingers, locked, listed } = corner;
+  const pair = fingers?.setting.pairs[i];
+  if (fingers === undefined || pair === undefined) return { snapshot: now, stop: [] };
+  const before = widthsOf(corner.joint);
+  const tail = 2 * i + 1;
+  /** What its tail has beside the spacer; a pair may stand open by less than a spacer. */
+  const rest = (before[tail] ?? 0) - (pair.to - pair.from - fingers.together);
+  const reach = stepTowards(to - pair.spacer, stepOf(unitOf(now.project.units)), (part) => {
+    const moved = setTail(before, locked, tail, rest + pair.spacer + part);
+    if (!moved.ok) return moved;
+    const judged = corner.judge(moved.value);
+    return judged.ok ? moved : judged;
+  });
+  const { value, stop } = reach;
+  if (value === undefined) return { snapshot: now, stop };
+  const kept = value.map((width, j) => (j === tail ? width : listed ? (before[j] ?? width) : Number.NaN));
+  const next = writeWidths(now, corner, value, locked, kept);
+  return next.ok ? { snapshot: next.value, stop } : { snapshot: now, stop: next.complaints };
 };
 
 /** Sets one width of a corner, in mm. */

@@ -2,7 +2,7 @@ import { kindOf } from '../../joint/kinds/kinds.ts';
 import { isTail, widthName } from '../../joint/widthName.ts';
 import { dragQuantity } from './adjust.ts';
 import type { EditedCorner } from './editedCorner.ts';
-import { dragLine, type Moved } from './edits.ts';
+import { dragLine, dragSpacer, type Moved } from './edits.ts';
 import { type Quantity, quantity } from './quantities.ts';
 import type { Scope } from './scope.ts';
 import type { Snapshot } from './snapshot.ts';
@@ -16,6 +16,8 @@ export interface Handle {
   readonly label: string;
   /** What it moves, in a sentence: `lap`, `tail 2 lower edge`. */
   readonly name: string;
+  /** The width that follows it: `tail 2`, of a spacer. */
+  readonly part?: string;
   /** The measure that it changes; a line between two widths changes both of them. */
   readonly measure?: Quantity;
   /** Up and down, or across. */
@@ -25,10 +27,11 @@ export interface Handle {
   /** In mm. */
   readonly value: number;
   readonly most: number;
-  /** What it moves: a line between two widths, the groove, or an upright of the drawing. Heights in mm. */
+  /** What it moves: a line between two widths, the groove, a spacer, or an upright of the drawing. Heights in mm. */
   readonly on:
     | { readonly kind: 'line'; readonly line: number; readonly below: number; readonly above: number }
     | { readonly kind: 'groove'; readonly from: number; readonly to: number }
+    | { readonly kind: 'spacer'; readonly from: number; readonly to: number }
     | { readonly kind: 'upright'; readonly x: 'tailBaseline' | 'lapLine' | 'pinBaseline' };
   readonly move: (now: Snapshot, corner: EditedCorner, to: number, scope: Scope) => Moved;
 }
@@ -129,9 +132,29 @@ const grooveHandle = (corner: EditedCorner): Handle[] => {
   });
 };
 
+/** A pair's spacer lies in its middle, between its two fingers. */
+const spacerHandles = ({ fingers, joint }: EditedCorner): Handle[] =>
+  (fingers?.setting.pairs ?? []).map(({ from, to, spacer }, i) => {
+    const part = `tail ${i + 1}`;
+    const middle = (from + to) / 2;
+    return {
+      id: `spacer ${i}`,
+      label: `spacer of ${part}`,
+      name: 'spacer',
+      part,
+      axis: 'u',
+      sense: 1,
+      value: spacer,
+      most: joint.width,
+      on: { kind: 'spacer', from: middle - spacer / 2, to: middle + spacer / 2 },
+      move: (now, at, width) => dragSpacer(now, at, i, width),
+    };
+  });
+
 /** Everything on a corner that can be moved. */
 export const handlesOf = (corner: EditedCorner): Handle[] => [
   ...uprightHandles(corner),
   ...grooveHandle(corner),
   ...lineHandles(corner),
+  ...spacerHandles(corner),
 ];

@@ -3,18 +3,29 @@ import type { Notation } from '../../units/notation.ts';
 import type { EditedCorner } from './editedCorner.ts';
 import type { Handle } from './handles.ts';
 import type { Quantity } from './quantities.ts';
-import { scopeWords } from './scopeWords.ts';
+import { scopeWords, selectedDrawers } from './scopeWords.ts';
 import type { ViewState } from './viewState.ts';
 
-/** The value of what is moved, its change and what it changes: `lap 6.9 mm (+1.9), all nine drawers`. */
+/**
+ * The value of what is moved, its change and what it changes: `lap 6.9 mm (+1.9), all nine drawers`,
+ * `spacer 6.4 mm (+0.2), tail 2 of these two drawers`.
+ */
 export const movedWords = (
-  handle: Pick<Handle, 'name' | 'value' | 'measure'>,
+  handle: Pick<Handle, 'name' | 'part' | 'value' | 'measure'>,
   from: number,
   { now: { project }, corner, scope }: Pick<ViewState, 'now' | 'corner' | 'scope'>,
 ): string => {
-  const { name, value, measure } = handle;
+  const { name, part, value, measure } = handle;
   const change = changeInWords(value - from, project.units);
-  return `${name} ${formatLength(value, project.units)}${change}, ${scopeWords(project, corner, measure, scope)}`;
+  const what = part === undefined ? scopeWords(project, corner, measure, scope) : partWords(part, corner);
+  return `${name} ${formatLength(value, project.units)}${change}, ${what}`;
+};
+
+/** `tail 2 of these two drawers`, `tail 2 at the back of this drawer`. */
+const partWords = (part: string, corner: EditedCorner): string => {
+  const { ref } = corner;
+  if (ref.of === 'joint') return `${part} of this corner`;
+  return `${part}${ref.end === 'back' ? ' at the back' : ''} of ${selectedDrawers(corner)}`;
 };
 
 const changeInWords = (by: number, unit: Notation): string => {
@@ -24,9 +35,9 @@ const changeInWords = (by: number, unit: Notation): string => {
 
 /** What was moved, for undo: `tail 2 lower edge, Thread`, `lap, all nine drawers`. */
 export const editWords = (
-  { name, measure }: Pick<Handle, 'name' | 'measure'>,
+  { name, part, measure }: Pick<Handle, 'name' | 'part' | 'measure'>,
   shown: Pick<ViewState, 'now' | 'corner' | 'scope'>,
-): string => `${name}, ${placeWords(measure, shown)}`;
+): string => `${name}${part === undefined ? '' : ` of ${part}`}, ${placeWords(measure, shown)}`;
 
 /** Where an edit is made, for who looks elsewhere by then: `all nine drawers`, `Thread`. */
 export const placeWords = (

@@ -78,6 +78,16 @@ export const setWidth = (widths: TipWidths, locked: Locked, i: number, value: nu
   return down.ok || i === widths.length - 1 ? down : up;
 };
 
+/**
+ * Gives a tail a new width where a guide cuts it: pins stay as wide as the cutter left them, and the next tail or half pin
+ * makes room. Where none can, a pin does.
+ */
+export const setTail = (widths: TipWidths, locked: Locked, i: number, value: number): Result<TipWidths> => {
+  const pins = widths.flatMap((_, j) => (isTail(j) || j === 0 || j === widths.length - 1 ? [] : [j]));
+  const set = setWidth(widths, new Set([...locked, ...pins]), i, value);
+  return set.ok ? set : setWidth(widths, locked, i, value);
+};
+
 /** Lets the next width that is not locked, upward or downward, make room for a change of width `i`. */
 const moveEnd = (
   widths: TipWidths,
