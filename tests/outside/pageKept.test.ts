@@ -43,6 +43,7 @@ describe('earlier plans', () => {
     await named(page, 'Sewing table');
     await page.click('#fresh');
     await opened(page, 'Other');
+    expect(await kept(page)).toEqual(['My chest', 'Sewing table']);
     await page.reload();
     expect(await kept(page)).toEqual(['My chest', 'Sewing table']);
     await page.getByRole('button', { name: 'Bring it back' }).last().click();

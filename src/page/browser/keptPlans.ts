@@ -9,8 +9,16 @@ export interface KeptPlan {
 const MOST = 30;
 const STORE = 'plans';
 
+/** The last plan that is being kept. */
+let keeping: Promise<boolean> = Promise.resolve(true);
+
 /** Keeps a plan in this browser, unless it is the last that was kept; false where the browser keeps nothing. */
-export const keepPlan = async (text: string, name: string): Promise<boolean> => {
+export const keepPlan = (text: string, name: string): Promise<boolean> => {
+  keeping = keeping.then(() => addPlan(text, name));
+  return keeping;
+};
+
+const addPlan = async (text: string, name: string): Promise<boolean> => {
   try {
     const plans = (await database()).transaction(STORE, 'readwrite').objectStore(STORE);
     const last = await answer(plans.openCursor(null, 'prev'));
@@ -24,8 +32,9 @@ export const keepPlan = async (text: string, name: string): Promise<boolean> => 
   }
 };
 
-/** The plans that are kept, the latest first; undefined where the browser keeps nothing. */
+/** The plans that are kept, the latest first, when all of them are; undefined where the browser keeps nothing. */
 export const keptPlans = async (): Promise<readonly KeptPlan[] | undefined> => {
+  await keeping;
   try {
     const plans = (await database()).transaction(STORE).objectStore(STORE);
     return ((await answer(plans.getAll())) as KeptPlan[]).toReversed();
