@@ -1,32 +1,22 @@
-import type { FillMark, Mark, StrokeMark, TextMark } from '../../drawing/drawing.ts';
+import type { FillMark, StrokeMark, TextMark } from '../../drawing/drawing.ts';
 import { line, rectangle, stroke } from '../../drawing/shapes.ts';
-import { textWidth } from '../../drawing/textWidth.ts';
 import type { Interval } from '../../joint/joint.ts';
 import { betweenSplits, type Piece } from '../../paper/piece.ts';
 import type { FingerPair } from '../../router/fingers/fingerSetting.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { finest } from '../../units/notation.ts';
-import { EDGE_MARK_HEIGHT, edgeMark } from '../template/edgeMark.ts';
-import {
-  type Label,
-  type LabelArea,
-  type Lettering,
-  SMALL,
-  setLettering,
-  setTagLettering,
-  tagLength,
-  textLabel,
-} from '../template/lettering.ts';
+import { edgeMark } from '../template/edgeMark.ts';
+import { type Label, type Lettering, textLabel } from '../template/lettering.ts';
+import { holdsWord, type RodBreadth, rodOutline, rodStrip, rodWidth } from '../template/rodStrip.ts';
 import { scaleBar } from '../template/scaleBar.ts';
 import { REFERENCE_EDGE, tapedUp } from '../template/titles.ts';
 import { centredWord } from '../template/word.ts';
 import { lettersSeen } from './seenCorners.ts';
 import type { NamedSetting, RodSetting, SettingTitles } from './settingsToMake.ts';
 
-/** Length of the marks at either edge, and width of the words between them, mm. */
 const MARKS = 8;
-const WORDS = 20;
-const WIDTH = 2 * MARKS + WORDS;
+const BREADTH: RodBreadth = { marks: MARKS, words: 20 };
+const WIDTH = rodWidth(BREADTH);
 
 /**
  * A setting of fingers as a strip at full size, to lay against their bar: the outer edges of every pair are marked at both
@@ -37,13 +27,7 @@ export const settingRod = ({ setting, titles }: NamedSetting): Piece => {
   const lettering = letteringOf(setting, titles);
   // A short part of a long rod need not repeat how the boards are placed.
   const short: Lettering = { ...lettering, place: lettering.place.slice(0, 1) };
-  const beside = ([from, to]: Interval): LabelArea => ({
-    box: { x0: MARKS, x1: MARKS + WORDS, y0: Math.max(from, EDGE_MARK_HEIGHT), y1: to },
-    turn: 90,
-    nameFirst: true,
-  });
-  const fits = setLettering(beside([0, height]), lettering) !== undefined;
-  const top = fits ? height : height + tagLength(WIDTH, lettering);
+  const { top, letter } = rodStrip(BREADTH, height, lettering, short);
   return {
     name: `${titles.stem}-setting-rod`,
     title: `${titles.item}, setting rod for the fingers`,
@@ -62,12 +46,7 @@ export const settingRod = ({ setting, titles }: NamedSetting): Piece => {
           ...lineMarks(setting, top),
           edgeMark(WIDTH / 2),
           ...parts.flatMap((part) => words(setting, titles, part)),
-          ...(fits
-            ? parts.flatMap(
-                (part): Mark[] =>
-                  setLettering(beside(part), lettering) ?? setLettering(beside(part), short) ?? [],
-              )
-            : setTagLettering({ box: { x0: 0, x1: WIDTH, y0: height, y1: top }, turn: 90 }, lettering)),
+          ...letter(parts),
         ],
       };
     },
@@ -155,13 +134,7 @@ const lineMarks = (setting: RodSetting, top: number): StrokeMark[] => {
           ),
         ]
       : []),
-    stroke('outline', 'cut', [
-      rectangle(0, 0, WIDTH, top),
-      line(MARKS, 0, MARKS, height),
-      line(right, 0, right, height),
-      ...(top > height ? [line(0, height, WIDTH, height)] : []),
-    ]),
-    stroke('outline', 'edge', [line(0, 0, WIDTH, 0)]),
+    ...rodOutline(BREADTH, height, top),
   ];
 };
 
@@ -207,7 +180,7 @@ const words = (setting: RodSetting, { units }: SettingTitles, part: Interval): T
   const placed = (rooms: typeof left | typeof right, x: number): TextMark[] =>
     rooms.flatMap(([room, ...wordings]) => {
       const [low, high] = [Math.max(room[0], part[0]), Math.min(room[1], part[1])];
-      const word = wordings.find((each) => high - low >= textWidth(each, SMALL, 'bold') + 1.5);
+      const word = wordings.find((each) => holdsWord([low, high], each));
       return word === undefined ? [] : [centredWord(word, 'bold', 90, [x, (low + high) / 2])];
     });
   return [...placed(left, MARKS / 2), ...placed(right, WIDTH - MARKS / 2)];

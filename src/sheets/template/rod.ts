@@ -1,29 +1,19 @@
 import type { StrokeMark, TextMark } from '../../drawing/drawing.ts';
 import { hatch } from '../../drawing/hatch.ts';
 import { line, rectangle, stroke } from '../../drawing/shapes.ts';
-import { textWidth } from '../../drawing/textWidth.ts';
 import type { Interval, Joint } from '../../joint/joint.ts';
 import { betweenSplits } from '../../paper/piece.ts';
 import { formatLength } from '../../units/formatLength.ts';
-import { EDGE_MARK_HEIGHT, edgeMark } from './edgeMark.ts';
-import {
-  type Label,
-  type LabelArea,
-  type Lettering,
-  SMALL,
-  setLettering,
-  setTagLettering,
-  tagLength,
-  textLabel,
-} from './lettering.ts';
+import { edgeMark } from './edgeMark.ts';
+import { type Label, type Lettering, textLabel } from './lettering.ts';
+import { holdsWord, type RodBreadth, rodOutline, rodStrip, rodWidth } from './rodStrip.ts';
 import type { TemplatePiece } from './templatePiece.ts';
 import { edgeLabel, letteringOf, type Titles, tapedUp } from './titles.ts';
 import { centredWord, hatchFreeBox } from './word.ts';
 
-/** Length of the marks at each edge, and width of the words between them, mm. */
 const MARKS = 7;
-const WORDS = 12;
-const WIDTH = 2 * MARKS + WORDS;
+const BREADTH: RodBreadth = { marks: MARKS, words: 12 };
+const WIDTH = rodWidth(BREADTH);
 
 /**
  * A corner's rod: a strip with every mark at full size, to knife from its edge instead of gluing on a template. The
@@ -38,13 +28,7 @@ export const rod = (name: string, joint: Joint, board: Titles, pinBoard: OtherBo
   const lettering = letteringOfRod(titles, [...notes(board, pinBoard), ...edges]);
   // A short part of a long rod need not repeat what both boards take from it.
   const short = letteringOfRod(titles, edges);
-  const beside = ([from, to]: Interval): LabelArea => ({
-    box: { x0: MARKS, x1: MARKS + WORDS, y0: Math.max(from, EDGE_MARK_HEIGHT), y1: to },
-    turn: 90,
-    nameFirst: true,
-  });
-  const fits = setLettering(beside([0, height]), lettering) !== undefined;
-  const top = fits ? height : height + tagLength(WIDTH, lettering);
+  const { top, letter } = rodStrip(BREADTH, height, lettering, short);
   return {
     name,
     title: `${titles.item}, ${titles.part}, corner ${titles.corner}`,
@@ -71,11 +55,7 @@ export const rod = (name: string, joint: Joint, board: Titles, pinBoard: OtherBo
           ...lineMarks(joint, board.jointFrom, top),
           edgeMark(WIDTH / 2),
           ...words,
-          ...(fits
-            ? parts.flatMap(
-                (part) => setLettering(beside(part), lettering) ?? setLettering(beside(part), short) ?? [],
-              )
-            : setTagLettering({ box: { x0: 0, x1: WIDTH, y0: height, y1: top }, turn: 90 }, lettering)),
+          ...letter(parts),
         ],
       };
     },
@@ -153,13 +133,7 @@ const lineMarks = (joint: Joint, jointFrom: number, top: number): StrokeMark[] =
       [...(jointFrom > 0 ? [jointFrom] : []), ...tails.flat()].map((u) => line(x0, u, x0 + MARKS, u)),
     ),
   ),
-  stroke('outline', 'cut', [
-    rectangle(0, 0, WIDTH, top),
-    line(MARKS, 0, MARKS, joint.width),
-    line(WIDTH - MARKS, 0, WIDTH - MARKS, joint.width),
-    ...(top > joint.width ? [line(0, joint.width, WIDTH, joint.width)] : []),
-  ]),
-  stroke('outline', 'edge', [line(0, 0, WIDTH, 0)]),
+  ...rodOutline(BREADTH, joint.width, top),
 ];
 
 /** The tail board's waste, hatched as on its template. */
@@ -176,7 +150,7 @@ const wasteMarks = (joint: Joint, words: readonly TextMark[]): StrokeMark => {
 
 /** Whether both edges of an undivided rod can be named beside their marks. */
 const hasSideWords = (joint: Joint): boolean =>
-  columnsOf(joint).every(({ name, tails }) => tails.some((tail) => holds(tail, name)));
+  columnsOf(joint).every(({ name, tails }) => tails.some((tail) => holdsWord(tail, name)));
 
 /** Words beside a column's marks on one part: its name in the first tail with room for it, and what the others are. */
 const columnWords = (
@@ -186,16 +160,13 @@ const columnWords = (
 ): TextMark[] => {
   const onPart = ([from, to]: Interval): Interval => [Math.max(from, part[0]), Math.min(to, part[1])];
   const rooms = tails.map(onPart);
-  const first = named ? rooms.find((room) => holds(room, name)) : undefined;
+  const first = named ? rooms.find((room) => holdsWord(room, name)) : undefined;
   const words = [
     ...rooms.map((room) => [room, room === first ? name : 'TAIL'] as const),
     ...waste.map((room) => [onPart(room), 'WASTE'] as const),
     [onPart(below), 'NO TAIL'] as const,
   ];
   return words
-    .filter(([room, word]) => holds(room, word))
+    .filter(([room, word]) => holdsWord(room, word))
     .map(([[from, to], word]) => centredWord(word, 'bold', 90, [x0 + MARKS / 2, (from + to) / 2]));
 };
-
-const holds = ([from, to]: Interval, word: string): boolean =>
-  to - from >= textWidth(word, SMALL, 'bold') + 1.5;
