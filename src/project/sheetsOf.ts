@@ -162,7 +162,8 @@ const layoutsOf = (
       : [
           {
             kind: 'bench' as const,
-            layout: (options: SheetOptions) => benchLayout(project, drawers, inHand(options, units)),
+            layout: (options: SheetOptions) =>
+              benchLayout(project, drawers, settings, inHand(options, units)),
           },
           // One drawer of several has nothing to be compared with.
           ...(drawers.length === 1 && project.set.drawers.length > 1
@@ -243,10 +244,14 @@ const guidesLayout = (
 const explained = (title: string, named: readonly ShortName[]): LeadingPages =>
   asLeading((area) => nameNumbers(title, named, area));
 
-const benchLayout = (project: Project, drawers: readonly Drawer[], options: SheetOptions): Layout => {
+const benchLayout = (
+  project: Project,
+  drawers: readonly Drawer[],
+  settings: readonly NamedSetting[],
+  options: SheetOptions,
+): Layout => {
   const { units, cuts } = project;
   const numbers = numbersByName(chosenCorners(project, options.choice));
-  const settings = settingsOf(project);
   const bench = (drawer: Drawer, area: Size): PageRun => {
     const cut = drawerCut(drawer, cuts);
     const places = placesOf(settings, drawer.spec.name);
