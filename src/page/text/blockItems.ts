@@ -1,11 +1,11 @@
 import type { Item, Items } from './items.ts';
 import {
   beforeBlanks,
-  isBlank,
   lineBreakOf,
   lineEnd,
   lineStart,
   type Splice,
+  startsLine,
   withoutLines,
 } from './splice.ts';
 
@@ -40,6 +40,6 @@ export const changeBlock = (
 
 /** Its lines, and the comment beside it; the dash of a list stays that stands before a map's first key. */
 const without = (text: string, { start, end }: Item): Splice =>
-  isBlank(text.slice(lineStart(text, start), start))
+  startsLine(text, start)
     ? withoutLines(text, start, end)
     : { from: beforeBlanks(text, start), to: lineEnd(text, end), put: '' };

@@ -14,7 +14,7 @@ import { changeBlock } from './blockItems.ts';
 import { changeFlow } from './flowItems.ts';
 import { type Collection, endOf, indexOf, itemsIn } from './items.ts';
 import { parsePlan } from './parsePlan.ts';
-import { isBlank, lineBreakOf, lineEnd, lineStart, type Splice, spliced, withoutLines } from './splice.ts';
+import { lineBreakOf, lineEnd, lineStart, type Splice, spliced, startsLine, withoutLines } from './splice.ts';
 import { standAlone } from './standAlone.ts';
 import { type Style, styleOf, type Written, writeEntry, writeValue } from './writeValue.ts';
 
@@ -155,7 +155,7 @@ const replacement = (source: Source, node: Node, change: Change, sign?: number):
   if (from === to) return [after];
   if (isSeq(node) && node.flow !== true && Array.isArray(value))
     return [{ from, to: end, put: onLines(source, from, value) }];
-  if (isCollection(node) && node.flow !== true && isBlank(text.slice(lineStart(text, from), from)))
+  if (isCollection(node) && node.flow !== true && startsLine(text, from))
     return [after, withoutLines(text, from, end)];
   return [{ from, to: end, put: quotedAs(node, value, writeValue(value, style)) }];
 };

@@ -8,6 +8,7 @@ import {
   lineEnd,
   lineStart,
   type Splice,
+  startsLine,
   withoutLines,
 } from './splice.ts';
 
@@ -44,22 +45,19 @@ export const changeFlow = (
 const withCommaAfter = (text: string, { start, end }: Item, comma: number): Splice[] => {
   const next = Math.max(end, comma + 1);
   if (!endsLine(text, next)) return [{ from: start, to: afterBlanks(text, next), put: '' }];
-  return [
-    isBlank(text.slice(lineStart(text, start), start))
-      ? withoutLines(text, start, next)
-      : { from: beforeBlanks(text, start), to: next, put: '' },
-  ];
+  return [without(text, start, next)];
 };
 
 const withCommaBefore = (text: string, { start, end, comma = start }: Item): Splice[] => {
   if (isBlank(text.slice(comma + 1, start))) return [{ from: comma, to: end, put: '' }];
-  return [
-    { from: comma, to: comma + 1, put: '' },
-    isBlank(text.slice(lineStart(text, start), start)) && endsLine(text, end)
-      ? withoutLines(text, start, end)
-      : { from: beforeBlanks(text, start), to: end, put: '' },
-  ];
+  return [{ from: comma, to: comma + 1, put: '' }, without(text, start, end)];
 };
+
+/** Its lines where it has them to itself, else the item and the blanks before it. */
+const without = (text: string, start: number, end: number): Splice =>
+  startsLine(text, start) && endsLine(text, end)
+    ? withoutLines(text, start, end)
+    : { from: beforeBlanks(text, start), to: end, put: '' };
 
 /** Puts items after another, or after the comma that follows it. */
 const put = (
@@ -69,9 +67,8 @@ const put = (
   comma: number | undefined,
 ): Splice[] => {
   if (added.length === 0) return [];
-  const from = lineStart(text, start);
-  if (!isBlank(text.slice(from, start))) return [{ from: end, to: end, put: `, ${added.join(', ')}` }];
-  const between = lineBreakOf(text) + text.slice(from, start);
+  if (!startsLine(text, start)) return [{ from: end, to: end, put: `, ${added.join(', ')}` }];
+  const between = lineBreakOf(text) + text.slice(lineStart(text, start), start);
   const items = between + added.join(`,${between}`);
   const next = comma === undefined ? end : comma + 1;
   // A comment beside the item before stays there.

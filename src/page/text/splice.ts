@@ -32,6 +32,10 @@ export const lineBreakOf = (text: string): string => /\r?\n/u.exec(text)?.[0] ??
 /** Whether a piece of text has blanks in it alone, on one line. */
 export const isBlank = (piece: string): boolean => /^[ \t]*$/u.test(piece);
 
+/** Whether nothing but blanks is before an offset on its line. */
+export const startsLine = (text: string, offset: number): boolean =>
+  isBlank(text.slice(lineStart(text, offset), offset));
+
 /** Whether what follows an offset on its line is nothing but blanks and a comment. */
 export const endsLine = (text: string, offset: number): boolean =>
   /^[ \t]*(?:#.*)?$/u.test(text.slice(offset, lineEnd(text, offset)));
