@@ -1,4 +1,5 @@
-import { type Cabinet, cabinetOf } from '../drawer/cabinet.ts';
+import { cabinetOf } from '../drawer/cabinet.ts';
+import type { Cabinet } from '../drawer/cabinetFront.ts';
 import type { Drawer, Family } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
 import { familyOf } from '../drawer/familyTarget.ts';

@@ -128,7 +128,11 @@ const cabinetText = ({ rows, cabinet }: Comparison): string[] => {
   });
   return [
     '',
-    ...terminalLines("Rows from the top, assumed from the plan's order and the heights:"),
+    ...terminalLines(
+      cabinet.planned
+        ? 'Rows from the top:'
+        : "Rows from the top, assumed from the plan's order and the heights:",
+    ),
     ...lines.flatMap(terminalLines),
   ];
 };

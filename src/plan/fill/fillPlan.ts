@@ -8,6 +8,7 @@ import type { Plan } from '../plan.ts';
 import { formatPlace } from '../read/planComplaint.ts';
 import type { EntryIndices } from '../read/validEntries.ts';
 import type { WrittenPlan } from '../schema/planSchema.ts';
+import { fillCabinet, type PlacedDrawer } from './fillCabinet.ts';
 import { fillDrawer } from './fillDrawer.ts';
 import { fillJoint } from './fillJoint.ts';
 
@@ -23,7 +24,8 @@ export const fillPlan = (
     family,
     climate,
     woods,
-    drawers = [],
+    cabinet,
+    drawers: listed = [],
     joints = [],
   } = written;
   // Fractions beside mm are complained of by checkWhole.
@@ -32,8 +34,11 @@ export const fillPlan = (
   const tools = cuttingOf(written);
   const cutting = tools.ok ? tools.value : undefined;
   const { target, ...spacers } = family ?? {};
+  const placed = cabinet && fillCabinet(cabinet, listed, units);
+  const drawers: readonly PlacedDrawer[] = placed?.ok ? placed.value : listed;
   const general = [
     ...(tools.ok ? [] : tools.complaints),
+    ...(placed?.ok === false ? placed.complaints : []),
     ...contradictions(written.joint ?? {}, ['joint']),
     ...contradictions(written.back?.joint ?? {}, ['back', 'joint']),
   ];

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { FRACTIONS, FRACTIONS_IN_WORDS } from '../../units/notation.ts';
 import type { Unit } from '../../units/unit.ts';
+import { cabinetSchema } from './cabinetSchema.ts';
 import { climateSchema } from './climateSchema.ts';
 import { cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
 import { cutterSchema } from './cutterSchema.ts';
@@ -59,9 +60,14 @@ export const planSchema = (unit: Unit) =>
       fingers: fingersSchema(unit).describe(
         'A guide beside the cutter whose fingers slide along a bar in pairs, one pair for each tail, with spacers between the fingers of a pair. None unless given.',
       ),
+      cabinet: cabinetSchema(unit).describe(
+        'The cabinet that the drawers stand in, from which their openings follow. None unless given.',
+      ),
       drawers: z
         .array(drawerSchema(unit), { error: 'a list of drawers, each with a dash before it' })
-        .describe('Each kind of drawer. What is given above for all of them may be given for one too.'),
+        .describe(
+          'Each kind of drawer. What is given above for all of them may be given for one too. Those that the rows of a cabinet name, unless given.',
+        ),
       joints: z
         .array(namedJointSchema(unit), { error: 'a list of corners, each with a dash before it' })
         .describe(

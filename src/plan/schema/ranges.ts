@@ -43,6 +43,10 @@ export const PAIRS = PAIRS_RANGE;
 export const BAR = BAR_RANGE;
 /** From each tail to its neighbour. */
 export const RATIO = RATIO_RANGE;
+/** A rail or divider; how much higher a row is than the one above, and heights over each other. */
+export const BETWEEN = { least: 0, most: 500 };
+export const STEP = { least: -1000, most: 1000 };
+export const PROPORTION = { least: 0.1, most: 20 };
 /** Equal drawers. */
 export const COUNT = COUNT_RANGE;
 /** How many different spacers a set may need, and how far those may differ that are told as one. */
