@@ -24,6 +24,8 @@ interface StarterSizes {
   /** A pair together, the bar, both channels, and how far spacers may differ that are told as one. */
   readonly fingers: readonly [string, string, string, string, string];
   readonly halfPins: string;
+  /** Clear width and height, a rail, and a drawer's width where it is given. */
+  readonly cabinet: readonly [string, string, string, string];
   readonly narrow: readonly [width: string, height: string, depth: string];
   readonly wide: readonly [width: string, height: string, depth: string];
   readonly carcase: readonly [width: string, thickness: string, pin: string];
@@ -52,6 +54,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     cutter: ['12.7', '20', '7', '8', '16', '11'],
     fingers: ['15', '600', '30', '26', '0.1'],
     halfPins: '4, 9',
+    cabinet: ['574', '240', '18', '200'],
     narrow: ['280', '76', '420'],
     wide: ['574', '146', '420'],
     carcase: ['430', '19', '10'],
@@ -78,6 +81,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     cutter: ['1/2', '13/16', '1/4', '5/16', '5/8', '7/16'],
     fingers: ['5/8', '24', '1 1/4', '1', '0.1mm'],
     halfPins: '3/16, 3/8',
+    cabinet: ['22 1/2', '9 1/2', '3/4', '8'],
     narrow: ['11', '3', '16 1/2'],
     wide: ['22 1/2', '5 3/4', '16 1/2'],
     carcase: ['17', '3/4', '3/8'],
@@ -179,6 +183,12 @@ bottom:
 # fingers: {together: ${s.fingers[0]}, bush: ${s.cutter[4]}, pairs: 10, bar: ${s.fingers[1]}, lapped: {channel: ${s.fingers[2]}}, through: {channel: ${s.fingers[3]}, taper: 8}}
 # spacers: the most different spacers that the fronts may need; half pins then move, from the least to the most, for few.
 # family: {spacers: 2, within: ${s.fingers[4]}, halfPins: [${s.halfPins}]}
+
+# Openings may follow from a cabinet instead, by its clear size inside; each drawer is then named in the rows, from the top, once
+# for every place, and has no opening of its own: cabinet: {width: ${s.cabinet[0]}, height: ${s.cabinet[1]}, depth: ${s.narrow[2]}, rail: ${s.cabinet[2]}, divider: ${s.cabinet[2]},
+# rows: [[Pencils, Pencils], Letters]}. A place may be {name: Pencils, width: ${s.cabinet[3]}}, or rows of its own: {rows: [Pencils, Pencils]}.
+# heights: equal, or a list such as [${s.narrow[1]}, auto], or {progression: arithmetic, first: ${s.narrow[1]}}: with first: the top row's height,
+# step: from row to row, ratio: in place of step where it is geometric, or overall: bottom row over top row.
 
 # Each kind of drawer. What is given above for all drawers may be given for one drawer too, as for Letters.
 drawers:

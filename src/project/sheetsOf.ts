@@ -1,5 +1,5 @@
-import { cabinetOf } from '../drawer/cabinet.ts';
-import type { Cabinet } from '../drawer/cabinetFront.ts';
+import type { Cabinet } from '../drawer/arrangement/cabinetFront.ts';
+import { cabinetOf } from '../drawer/arrangement/cabinetOf.ts';
 import type { Drawer, Family } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
 import { familyOf } from '../drawer/familyTarget.ts';

@@ -1,4 +1,4 @@
-import type { Cabinet, CabinetFront } from '../drawer/cabinetFront.ts';
+import type { Cabinet, CabinetFront } from '../drawer/arrangement/cabinetFront.ts';
 import type { Box, Mark } from '../drawing/drawing.ts';
 import { PENS } from '../drawing/pens.ts';
 import { rectangle, stroke, textMark } from '../drawing/shapes.ts';

@@ -1,4 +1,4 @@
-import { cabinetOf } from '../../drawer/cabinet.ts';
+import { cabinetOf } from '../../drawer/arrangement/cabinetOf.ts';
 import { USUAL_FRONT } from '../../drawer/drawerSpec.ts';
 import { layOutWidths } from '../../drawer/layOutWidths.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';

@@ -114,7 +114,7 @@ const contradicted = (
           {
             at: [...at, own],
             says: say`${quote(name)} stands in row ${places[0]?.row ?? 0} of the cabinet, and its opening follows from that`,
-            remedy: say`remove its ${own}, or take it out of the rows`,
+            remedy: say`remove its ${own}, or leave its name out of the rows`,
           },
         ]),
     ...(count === undefined || count === places.length

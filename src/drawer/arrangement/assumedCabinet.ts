@@ -1,6 +1,6 @@
-import { EPSILON } from '../units/epsilon.ts';
+import { EPSILON } from '../../units/epsilon.ts';
+import type { Drawer } from '../drawer.ts';
 import type { Cabinet, CabinetFront } from './cabinetFront.ts';
-import type { Drawer } from './drawer.ts';
 
 /** Assumed in mm, as a plan does not give them: the rail between two openings, the least width of an upright, and the least space between two fronts. */
 const RAIL = 14;

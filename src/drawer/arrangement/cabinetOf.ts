@@ -1,8 +1,13 @@
+import type { Drawer } from '../drawer.ts';
+import { assumedCabinet } from './assumedCabinet.ts';
 import type { Cabinet, CabinetFront } from './cabinetFront.ts';
-import type { Drawer } from './drawer.ts';
+
+/** The drawers in their cabinet: as the plan places them, or else in an assumed arrangement. */
+export const cabinetOf = (drawers: readonly Drawer[]): Cabinet =>
+  plannedCabinet(drawers) ?? assumedCabinet(drawers);
 
 /** Fronts as the plan places them, each standing in its opening; undefined where none has a place. */
-export const plannedCabinet = (drawers: readonly Drawer[]): Cabinet | undefined => {
+const plannedCabinet = (drawers: readonly Drawer[]): Cabinet | undefined => {
   const placed = drawers.flatMap(frontsOf);
   if (placed.length === 0) return undefined;
   const x0 = Math.min(...placed.map(({ x }) => x));

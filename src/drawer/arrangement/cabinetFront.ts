@@ -1,4 +1,4 @@
-import type { Rebate } from './drawerSizes.ts';
+import type { Rebate } from '../drawerSizes.ts';
 
 /** The outline of a drawer's front with its lip, seen from the front: mm from the lower left of all fronts together. */
 export interface CabinetFront {
