@@ -1,3 +1,4 @@
+import type { OpeningShape } from '../cabinet/measuredOpening.ts';
 import type { CabinetOpening } from '../cabinet/openings.ts';
 import type { CornerWish } from '../joint/jointSpec.ts';
 import type { JointKind, KindWish } from '../joint/kinds/kinds.ts';
@@ -91,6 +92,8 @@ export interface DrawerSpec {
         readonly kind: 'opening';
         readonly opening: Opening;
         readonly fit: Fit;
+        /** How a measured opening lies round the box that `opening` gives. */
+        readonly shape?: OpeningShape;
         /** Where each stands in a planned cabinet. */
         readonly places?: readonly CabinetOpening[];
       }

@@ -26,6 +26,8 @@ interface StarterSizes {
   readonly halfPins: string;
   /** Clear width and height, a rail, and a drawer's width where it is given. */
   readonly cabinet: readonly [string, string, string, string];
+  /** Width behind, and both diagonals in front, of the narrow opening as measured. */
+  readonly measured: readonly [string, string];
   readonly narrow: readonly [width: string, height: string, depth: string];
   readonly wide: readonly [width: string, height: string, depth: string];
   readonly carcase: readonly [width: string, thickness: string, pin: string];
@@ -54,6 +56,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     cutter: ['12.7', '20', '7', '8', '16', '11'],
     fingers: ['15', '600', '30', '26', '0.1'],
     halfPins: '4, 9',
+    measured: ['279.5', '290'],
     cabinet: ['574', '240', '18', '200'],
     narrow: ['280', '76', '420'],
     wide: ['574', '146', '420'],
@@ -81,6 +84,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     cutter: ['1/2', '13/16', '1/4', '5/16', '5/8', '7/16'],
     fingers: ['5/8', '24', '1 1/4', '1', '0.1mm'],
     halfPins: '3/16, 3/8',
+    measured: ['10 63/64', '11 13/32'],
     cabinet: ['22 1/2', '9 1/2', '3/4', '8'],
     narrow: ['11', '3', '16 1/2'],
     wide: ['22 1/2', '5 3/4', '16 1/2'],
@@ -198,6 +202,9 @@ drawers:
   - name: Letters
     opening: {width: ${s.wide[0]}, height: ${s.wide[1]}, depth: ${s.wide[2]}}
     joint: {tails: 5}
+  # An opening that is there already, as it was measured: rising is the diagonal from the lower left corner, falling from the upper left.
+  # - name: Found place
+  #   opening: {width: {front: ${s.narrow[0]}, back: ${s.measured[0]}}, height: {left: ${s.narrow[1]}, right: ${s.narrow[1]}}, diagonals: {rising: ${s.measured[1]}, falling: ${s.measured[1]}}, depth: ${s.narrow[2]}}
   # A drawer may be given by its outside size, lip included, in place of an opening.
   # - name: Loose tray
   #   size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}

@@ -29,7 +29,7 @@ export const fillCabinet = (
     const key = nameKey(opening.name);
     places.set(key, [...(places.get(key) ?? []), opening]);
   }
-  const drawers =
+  const drawers: readonly WrittenDrawer[] =
     listed.length > 0
       ? listed
       : [...places.values()].flatMap(([first]) => (first ? [{ name: first.name }] : []));
@@ -55,7 +55,12 @@ export const fillCabinet = (
       const [first] = own ?? [];
       if (own === undefined || first === undefined) return drawer;
       const { width, height, depth } = first;
-      return { ...drawer, count: own.length, opening: { width, height, depth }, places: own };
+      return {
+        ...drawer,
+        count: own.length,
+        opening: drawer.opening ?? { width, height, depth },
+        places: own,
+      };
     }),
   );
 };
@@ -106,7 +111,13 @@ const contradicted = (
   places: readonly CabinetOpening[],
   at: Place,
 ): Complaint[] => {
-  const own = opening !== undefined ? 'opening' : size !== undefined ? 'size' : undefined;
+  // A measured opening is how that place turned out.
+  const own =
+    opening !== undefined && opening.shape === undefined
+      ? 'opening'
+      : size !== undefined
+        ? 'size'
+        : undefined;
   return [
     ...(own === undefined
       ? []

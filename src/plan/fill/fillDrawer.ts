@@ -160,10 +160,12 @@ const spaceOf = (
       return refuse(noClimate(drawer.fit?.top === undefined ? [] : at));
     // Woods that are missing are complained of by themselves.
     const found = movement === undefined ? usual.top : topGap(opening.height, movement);
+    const { shape, ...box } = opening;
     return accept({
       kind: 'opening',
-      opening,
+      opening: box,
       fit: { ...fit, top: fit.top === 'auto' ? found : fit.top },
+      ...(shape && { shape }),
       ...(places && { places }),
     });
   }

@@ -25,6 +25,8 @@ export const WIDTH = WIDTH_RANGE;
 export const THICKNESS = THICKNESS_RANGE;
 export const BOTTOM_THICKNESS = BOTTOM_THICKNESS_RANGE;
 export const SPACE = SPACE_RANGE;
+/** Across an opening, which is at most as wide and as high as `SPACE` lets it be. */
+export const DIAGONAL = { least: SPACE_RANGE.least, most: 2 * SPACE_RANGE.most };
 export const CLEARANCE = CLEARANCE_RANGE;
 export const GROOVE = GROOVE_RANGE;
 export const LIP = LIP_RANGE;
