@@ -123,7 +123,7 @@ describe('a mouse', () => {
     await desk.context().close();
   });
 
-  it('sees at the back whom it changes, and may choose this drawer alone', async () => {
+  it('sees at the back whom it changes, may choose this drawer alone, and stays there in another drawer', async () => {
     const desk = await there.open();
     await desk.getByRole('button', { name: 'Back', exact: true }).click();
     const box = await desk
@@ -140,6 +140,13 @@ describe('a mouse', () => {
     expect(await hold()).toBe('thickness of the back 11 mm, all nine drawers');
     await desk.getByRole('button', { name: 'these two drawers' }).click();
     expect(await hold()).toBe('thickness of the back 11 mm, these two drawers');
+    const back = desk.getByRole('button', { name: 'Back', exact: true, pressed: true });
+    await desk.getByLabel('Which drawer', { exact: true }).selectOption({ index: 3 });
+    expect(await back.count()).toBe(1);
+    await desk.locator('.cabinet .front').first().click();
+    expect(await back.count()).toBe(1);
+    await desk.locator('.member').nth(2).click();
+    expect(await back.count()).toBe(1);
     await desk.context().close();
   });
 });
