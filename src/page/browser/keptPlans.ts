@@ -25,7 +25,8 @@ const keepLater = (plan: KeptPlan): Promise<boolean> => {
 };
 
 const addPlan = async (plan: KeptPlan): Promise<boolean> => {
-  const isSame = ({ at }: KeptPlan): boolean => at.getTime() === plan.at.getTime();
+  const isSame = ({ text, at }: KeptPlan): boolean =>
+    text === plan.text && at.getTime() === plan.at.getTime();
   try {
     const transaction = (await database()).transaction(STORE, 'readwrite');
     // A full disk is told of at the end.
