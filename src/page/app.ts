@@ -140,7 +140,14 @@ export const startApp = (): void => {
           typeof given === 'string' ? given : new TextDecoder('utf-8', { ignoreBOM: true }).decode(given);
         said.clear();
         welcome.hidden = true;
-        if (text !== session.now.text) void keepPlan(session.now.text, session.now.project.name);
+        if (text !== session.now.text) {
+          const last = undoable(session);
+          page.keep({
+            name: session.now.project.name,
+            text: session.now.text,
+            ...(last !== undefined && { last }),
+          });
+        }
         const next = commit(session, { text, project: reading.value }, `opening of ${quote(name)}`);
         go({ ...next, selected: startSession(next.now).selected });
       } else
@@ -166,6 +173,10 @@ export const startApp = (): void => {
       return wrong;
     },
     saved: stored.saved,
+    keep: (left) => {
+      // The example is in the page.
+      if (left.text !== HALFPIN_EXAMPLE) void keepPlan(left).then(stored.kept);
+    },
   };
   const keepOther = otherTab(page, stored.now);
 

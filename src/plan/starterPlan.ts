@@ -194,14 +194,14 @@ drawers:
 
 # Corners that belong to no drawer. Any key of joint may be given too; what joint says above holds here unless given, but
 # for the kind and the spacing of the tails (tails, pins, locked, graded).
-joints:
-  - name: Carcase
-    kind: through
-    width: ${s.carcase[0]} ## of both boards
-    tailBoard: ${s.carcase[1]} ## thickness of the board that carries the tails
-    pinBoard: ${s.carcase[1]} ## thickness of the board that carries the pins
-    tails: 9
-    pin: ${s.carcase[2]} ## wider than the drawers', as the boards are thicker
-    halfPin: ${s.carcase[2]}
+# joints:
+#   - name: Carcase
+#     kind: through
+#     width: ${s.carcase[0]} ## of both boards
+#     tailBoard: ${s.carcase[1]} ## thickness of the board that carries the tails
+#     pinBoard: ${s.carcase[1]} ## thickness of the board that carries the pins
+#     tails: 9
+#     pin: ${s.carcase[2]} ## wider than the drawers', as the boards are thicker
+#     halfPin: ${s.carcase[2]}
 `);
 };

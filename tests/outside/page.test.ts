@@ -149,7 +149,7 @@ describe('setting out by hand', () => {
     await page.context().close();
   });
 
-  it('lets a finger drag, and scroll beside what can be dragged', async () => {
+  it('lets a finger drag the grip that it has tapped, and scroll beside it', async () => {
     const page = await there.open({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
     const handle = slider(page, 'tail 2, lower edge');
     await handle.scrollIntoViewIfNeeded();
@@ -169,6 +169,7 @@ describe('setting out by hand', () => {
     };
     const lift = () => touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
     const scrolled = () => page.evaluate(() => scrollY);
+    await page.touchscreen.tap(x, y);
     const before = [await told(handle), await scrolled()] as const;
     await swipe(x, y, ...[-5, -10, -20, -40, -60, -80].map((by) => y + by));
     await page.locator('.callout').waitFor();

@@ -1,6 +1,7 @@
 import type { Correction, PrinterError } from '../../paper/printerCorrection.ts';
 
 const KEY = 'halfpin';
+const PENDING_KEY = 'halfpin pending';
 const PRINTERS_KEY = 'halfpin printers';
 const PROBE_KEY = 'halfpin probe';
 
@@ -38,6 +39,43 @@ export const canStore = (): boolean => {
 export const storePlan = (text: string): boolean => {
   try {
     localStorage.setItem(KEY, JSON.stringify({ text }));
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+/** A plan that another took the place of. */
+export interface KeptPlan {
+  readonly name: string;
+  readonly text: string;
+  readonly at: Date;
+  /** The last edit of it, in words; none where it was not edited on that visit. */
+  readonly last?: string;
+}
+
+/** The plans that are to be kept and may not be yet, the latest last. */
+export const storedPending = (): KeptPlan[] => {
+  try {
+    const found: unknown = JSON.parse(localStorage.getItem(PENDING_KEY) ?? '[]');
+    return Array.isArray(found) ? found.flatMap(keptIn) : [];
+  } catch {
+    return [];
+  }
+};
+
+const keptIn = (value: unknown): KeptPlan[] => {
+  if (typeof value !== 'object' || value === null) return [];
+  const { name, text, at, last } = value as Record<keyof KeptPlan, unknown>;
+  if (typeof name !== 'string' || typeof text !== 'string' || typeof at !== 'string') return [];
+  return [{ name, text, at: new Date(at), ...(typeof last === 'string' && { last }) }];
+};
+
+/** Stores the plans that are to be kept; false where the browser's storage is full or switched off. */
+export const storePending = (plans: readonly KeptPlan[]): boolean => {
+  try {
+    if (plans.length === 0) localStorage.removeItem(PENDING_KEY);
+    else localStorage.setItem(PENDING_KEY, JSON.stringify(plans));
     return true;
   } catch {
     return false;

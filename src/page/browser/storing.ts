@@ -12,6 +12,8 @@ export interface Storing {
   readonly now: () => void;
   /** The plan is saved as a file: nothing is lost with the page. */
   readonly saved: () => void;
+  /** Whether a plan that another took the place of could be kept. */
+  readonly kept: (isKept: boolean) => void;
 }
 
 /**
@@ -24,23 +26,32 @@ export const storing = (text: () => string, before: () => void, say: (message: M
   const note = find('unkept', HTMLElement);
   let inFile = text();
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let stores = true;
-  const tell = (works: boolean): void =>
-    setText(note, works ? '' : 'This browser keeps nothing: save before you leave.');
-  tell(canStore());
+  let stores = canStore();
+  let keeps = true;
+  let isWarned = false;
+  const tell = (): void =>
+    setText(
+      note,
+      stores
+        ? keeps
+          ? ''
+          : 'This browser keeps no earlier plans: save before you open another.'
+        : 'This browser keeps nothing: save before you leave.',
+    );
+  tell();
   const now = (): void => {
     clearTimeout(timer);
     timer = undefined;
     before();
-    const didBefore = stores;
     stores = storePlan(text());
-    tell(stores);
-    if (!stores && didBefore)
+    tell();
+    if (!stores && !isWarned)
       say({
         kind: 'note',
         title:
           'This browser does not keep your plan: its storage is full or switched off. Save the plan as a file before you leave.',
       });
+    isWarned = !stores;
   };
   addEventListener('pagehide', () => {
     if (timer !== undefined) now();
@@ -56,6 +67,10 @@ export const storing = (text: () => string, before: () => void, say: (message: M
     now,
     saved: () => {
       inFile = text();
+    },
+    kept: (isKept) => {
+      keeps = isKept;
+      tell();
     },
   };
 };

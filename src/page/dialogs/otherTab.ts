@@ -2,7 +2,6 @@ import { html, nothing, render } from 'lit-html';
 import { readProject } from '../../project/readProject.ts';
 import { quote } from '../../units/quote.ts';
 import { find } from '../browser/dom.ts';
-import { keepPlan } from '../browser/keptPlans.ts';
 import { otherTabs } from '../browser/otherTabs.ts';
 import type { AppContext } from '../model/viewState.ts';
 
@@ -17,12 +16,12 @@ interface Other {
  * @param store stores this tab's plan
  * @returns keeps the other tab's plan, if there is one: to be called before this tab's is stored in its place
  */
-export const otherTab = ({ now, openPlan, say }: AppContext, store: () => void): (() => void) => {
+export const otherTab = ({ now, openPlan, say, keep }: AppContext, store: () => void): (() => void) => {
   const host = find('other-tab', HTMLElement);
   let other: Other | undefined;
 
   const settle = (): void => {
-    if (other !== undefined) void keepPlan(other.text, other.name);
+    if (other !== undefined) keep(other);
     other = undefined;
     render(nothing, host);
   };

@@ -157,13 +157,16 @@ export const sheetsDialog = ({ now, unit }: AppContext) => {
                   takeParts,
                 })
           }
-          <p id="take-status" role="status" class=${status.isStop ? 'stop' : ''}>${status.text}</p>
+          <p id="take-status" role="status" tabindex="-1" class=${status.isStop ? 'stop' : ''}>${status.text}</p>
           ${making === undefined ? nothing : progress(making.what, making, making.job.stop)}
         </div>
         ${sheetPreview(sheets, templates)}
       </div>`,
       dialog,
     );
+    // Where the button that had the focus is gone, as Cancel is, the next key must do nothing.
+    if (dialog.open && !dialog.contains(document.activeElement))
+      find('take-status', HTMLElement).focus({ preventScroll: true });
   };
 
   const printRow = (count: number | undefined): TemplateResult =>

@@ -55,4 +55,6 @@ export interface AppContext {
   readonly settle: () => readonly string[];
   /** To be called when the plan has been saved as a file. */
   readonly saved: () => void;
+  /** Keeps a plan that another takes the place of. @param left its last edit, in words, beside its name and text */
+  readonly keep: (left: { readonly name: string; readonly text: string; readonly last?: string }) => void;
 }
