@@ -1,4 +1,4 @@
-import { type KeptPlan, storedPending, storePending } from './storage.ts';
+import { type KeptPlan, type PlanText, storedPending, storePending } from './storage.ts';
 
 /** The most that are kept; the oldest go first. */
 const MOST = 30;
@@ -25,8 +25,9 @@ const keepLater = (plan: KeptPlan): Promise<boolean> => {
 };
 
 const addPlan = async (plan: KeptPlan): Promise<boolean> => {
-  const isSame = ({ text, at }: KeptPlan): boolean =>
-    text === plan.text && at.getTime() === plan.at.getTime();
+  const isAlike = (other: PlanText | undefined): boolean =>
+    other?.text === plan.text && other.draft === plan.draft;
+  const isSame = (other: KeptPlan): boolean => isAlike(other) && other.at.getTime() === plan.at.getTime();
   try {
     const transaction = (await database()).transaction(STORE, 'readwrite');
     // A full disk is told of at the end.
@@ -36,7 +37,7 @@ const addPlan = async (plan: KeptPlan): Promise<boolean> => {
     });
     const plans = transaction.objectStore(STORE);
     const before: KeptPlan[] = await answer(plans.getAll());
-    if (before.at(-1)?.text !== plan.text && !before.some(isSame)) plans.add(plan);
+    if (!isAlike(before.at(-1)) && !before.some(isSame)) plans.add(plan);
     const keys = await answer(plans.getAllKeys());
     for (const key of keys.slice(0, -MOST)) plans.delete(key);
     if (!(await isWritten)) return false;

@@ -1,6 +1,6 @@
 import type { Message } from '../dialogs/messages.ts';
 import { find, setText } from './dom.ts';
-import { canStore, storePlan } from './storage.ts';
+import { canStore, type PlanText, storePlan } from './storage.ts';
 
 /** After a change, in ms, so that dragging is not delayed. */
 const MOMENT = 400;
@@ -19,12 +19,16 @@ export interface Storing {
 /**
  * Where the browser stores nothing, this says so beside Save for as long as that is so, and asks before the page is left
  * with changes that are in no file.
- * @param text the plan
  * @param before called before another plan that is stored is written over
  */
-export const storing = (text: () => string, before: () => void, say: (message: Message) => void): Storing => {
+export const storing = (
+  plan: () => PlanText,
+  before: () => void,
+  say: (message: Message) => void,
+): Storing => {
   const note = find('unkept', HTMLElement);
-  let inFile = text();
+  let inFile = plan().text;
+  const isInFile = (): boolean => plan().text === inFile && plan().draft === undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let stores = canStore();
   let keeps = true;
@@ -43,7 +47,7 @@ export const storing = (text: () => string, before: () => void, say: (message: M
     clearTimeout(timer);
     timer = undefined;
     before();
-    stores = storePlan(text());
+    stores = storePlan(plan());
     tell();
     if (!stores && !isWarned)
       say({
@@ -58,7 +62,7 @@ export const storing = (text: () => string, before: () => void, say: (message: M
   });
   addEventListener('beforeunload', (event) => {
     if (timer !== undefined) now();
-    if (!stores && text() !== inFile) event.preventDefault();
+    if (!stores && !isInFile()) event.preventDefault();
   });
   return {
     soon: () => {
@@ -66,7 +70,7 @@ export const storing = (text: () => string, before: () => void, say: (message: M
     },
     now,
     saved: () => {
-      inFile = text();
+      inFile = plan().text;
     },
     kept: (isKept) => {
       keeps = isKept;

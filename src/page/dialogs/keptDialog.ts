@@ -6,16 +6,16 @@ import type { AppContext } from '../model/viewState.ts';
 import { contentWords, leftAt } from './keptWords.ts';
 
 /** The dialog that brings back plans which others took the place of. */
-export const keptDialog = ({ openPlan }: AppContext): (() => void) => {
+export const keptDialog = ({ openPlan, type }: AppContext): (() => void) => {
   const dialog = find('kept-dialog', HTMLDialogElement);
   const body = find('kept-body', HTMLElement);
   find('kept-close', HTMLButtonElement).addEventListener('click', () => dialog.close());
 
   keepPending();
 
-  const bringBack = ({ text, name }: KeptPlan): void => {
+  const bringBack = ({ text, name, draft }: KeptPlan): void => {
     dialog.close();
-    openPlan(text, name);
+    if (openPlan(text, name) && draft !== undefined) type(draft);
   };
   const row = (plan: KeptPlan, _: number, plans: readonly KeptPlan[]): TemplateResult => html`<li>
     <div class="words">

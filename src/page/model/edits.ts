@@ -100,10 +100,14 @@ export const typeWidth = (
   i: number,
   value: number,
 ): Result<Snapshot> => {
-  const widths = setWidth(widthsOf(corner.joint), corner.locked, i, value);
+  const before = widthsOf(corner.joint);
+  const widths = setWidth(before, corner.locked, i, value);
   if (!widths.ok) return widths;
   const judged = corner.judge(widths.value);
-  return judged.ok ? writeWidths(now, corner, widths.value) : judged;
+  if (judged.ok) return writeWidths(now, corner, widths.value);
+  const unlocked = setWidth(before, new Set(), i, value);
+  const isByLocks = unlocked.ok && corner.judge(unlocked.value).ok;
+  return refuse(...judged.complaints, ...(isByLocks ? allLocked(before, corner.locked) : []));
 };
 
 /** Adds a tail: to equal or graded ones by their number in the plan, to listed ones by scaling the others. */

@@ -5,6 +5,7 @@ import type { Handle } from './handles.ts';
 import type { Quantity } from './quantities.ts';
 import { scopeWords, selectedDrawers } from './scopeWords.ts';
 import type { ViewState } from './viewState.ts';
+import { widthsOf } from './widths.ts';
 
 /**
  * The value of what is moved, its change and what it changes: `lap 6.9 mm (+1.9), all nine drawers`,
@@ -31,6 +32,24 @@ const partWords = (part: string, corner: EditedCorner): string => {
 const changeInWords = (by: number, unit: Notation): string => {
   const size = formatNumber(Math.abs(by), unit);
   return size === '0' ? '' : ` (${by < 0 ? '−' : '+'}${size})`;
+};
+
+/**
+ * What a measure takes along with it at a corner: `lower half pin 8.2 → 9`, as the groove is to lie inside a tail. Empty
+ * where there is nothing.
+ */
+export const followedWords = (before: EditedCorner, { joint }: EditedCorner, unit: Notation): string => {
+  const [from, to] = [before.joint, joint].map((each) => ({
+    halfPin: formatNumber(widthsOf(each)[0] ?? 0, unit),
+    tails: String(each.tails.length),
+  }));
+  if (from === undefined || to === undefined) return '';
+  return [
+    from.halfPin === to.halfPin ? [] : `lower half pin ${from.halfPin} → ${to.halfPin}`,
+    from.tails === to.tails ? [] : `tails ${from.tails} → ${to.tails}`,
+  ]
+    .flat()
+    .join(', ');
 };
 
 /** What was moved, for undo: `tail 2 lower edge, Thread`, `lap, all nine drawers`. */

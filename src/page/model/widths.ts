@@ -45,7 +45,7 @@ export const listed = (widths: TipWidths): { spacing: Spacing; halfPin: HalfPins
 
 /** Why a width is left as it is. */
 export const lockedAt = (widths: TipWidths, i: number): Complaint => ({
-  at: ['tails'],
+  at: [],
   says: say`${widthName(i, widths.length)} is locked at ${mm(widths[i] ?? 0)}`,
   hint: say`unlocking it`,
 });

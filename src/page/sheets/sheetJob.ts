@@ -33,8 +33,6 @@ export interface SheetJob {
 /** A file to be read, to learn whether it is a plan. */
 export interface ReadJob {
   readonly read: Blob;
-  /** As the user knows it. */
-  readonly name: string;
 }
 
 /** A page to be printed; sizes in mm. */

@@ -1,6 +1,6 @@
 import * as z from 'zod';
-import { formatPlanComplaint } from '../../plan/read/planComplaint.ts';
 import { readProject } from '../../project/readProject.ts';
+import { fileFaultWords } from '../text/plainWords.ts';
 import { makeSheets } from './makeSheets.ts';
 import type { JobEnd, JobNews, ReadJob, SheetJob } from './sheetJob.ts';
 
@@ -17,13 +17,13 @@ z.config({ jitless: true });
 
 const bytesOf = async (blob: Blob): Promise<Uint8Array> => new Uint8Array(await blob.arrayBuffer());
 
-const readFile = async ({ read, name }: ReadJob): Promise<JobEnd> => {
+const readFile = async ({ read }: ReadJob): Promise<JobEnd> => {
   const reading = readProject(await bytesOf(read));
   return reading.ok
     ? { is: 'made', says: '' }
     : {
         is: 'refused',
-        says: reading.complaints.map((complaint) => formatPlanComplaint(name, complaint, 'mm')),
+        says: reading.complaints.map((fault) => fileFaultWords(fault, reading.units)),
       };
 };
 

@@ -241,6 +241,18 @@ describe('typeWidth', () => {
   });
 });
 
+describe('typeWidth beside locks', () => {
+  it('names them where they are what is in the way', () => {
+    const locked = [1, 3].reduce((now, i) => made(toggleLock(now, lone(now), i)), box);
+    const refused = typeWidth(locked, lone(locked), 2, 8);
+    expect(refused.ok ? [] : refused.complaints.map(({ says }) => speak(says, 'mm'))).toEqual([
+      expect.stringContaining('pin 2 is '),
+      expect.stringContaining('tail 1 is locked at '),
+      expect.stringContaining('tail 2 is locked at '),
+    ]);
+  });
+});
+
 describe('the number of tails', () => {
   it('goes up and down in the plan while they are even', () => {
     const four = made(oneMore(box, lone(box)));
