@@ -327,11 +327,9 @@ const drawersOf = (seekers: readonly Seeker[], keptSpacers: readonly number[]): 
 const holds = (numbers: readonly number[], sought: number): boolean =>
   numbers.some((each) => Math.abs(each - sought) <= EPSILON);
 
-/** The different numbers, in rising order; those that only floats tell apart are equal. */
-export const distinct = (numbers: readonly number[]): number[] =>
-  [...numbers]
-    .sort((a, b) => a - b)
-    .filter((each, i, all) => i === 0 || each - (all[i - 1] ?? each) > EPSILON);
+/** The different numbers, in rising order; those that only floats tell apart are equal, unless more is given. */
+export const distinct = (numbers: readonly number[], same = EPSILON): number[] =>
+  [...numbers].sort((a, b) => a - b).filter((each, i, all) => i === 0 || each - (all[i - 1] ?? each) > same);
 
 /** The answer with every drawer's tail width decided, and its counts too, or those that change its half pins least. */
 const answerOf = (
