@@ -10,15 +10,11 @@ export interface DrawerComplaint {
   readonly complaint: Complaint;
 }
 
-/** A number without what floats leave behind. */
-const plain = (_key: string, value: unknown): unknown =>
-  typeof value === 'number' ? Number(value.toFixed(6)) : value;
-
 /** What is said of several drawers in the same words, together. */
 const gathered = (said: readonly DrawerComplaint[]): DrawerComplaint[][] => {
   const alike = new Map<string, DrawerComplaint[]>();
   for (const each of said) {
-    const key = JSON.stringify(each.complaint, plain);
+    const key = JSON.stringify(each.complaint);
     const group = alike.get(key);
     if (group === undefined) alike.set(key, [each]);
     else group.push(each);

@@ -1,6 +1,6 @@
 import type { Project } from '../../project/project.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
-import type { Notation } from '../../units/notation.ts';
+import { finest, type Notation } from '../../units/notation.ts';
 import type { CornerRef, EditedCorner } from './editedCorner.ts';
 import type { Handle } from './handles.ts';
 import type { Quantity } from './quantities.ts';
@@ -20,10 +20,19 @@ export const movedWords = (
 ): string => {
   const { name, tail, value } = handle;
   const { units } = shown.now.project;
+  const change = changeInWords(value - from, notationOf(handle, units));
   const what = changedWords(handle, shown);
   const width = tail === undefined ? '' : `, ${formatLength(tail.width, units)} wide`;
-  return `${name} ${formatLength(value, units)}${changeInWords(value - from, units)}, ${what}${width}`;
+  return `${name} ${valueWords(handle, units)}${change}, ${what}${width}`;
 };
+
+/** A spacer is told as finely as it can be cut. */
+const notationOf = ({ tail }: Pick<Handle, 'tail'>, units: Notation): Notation =>
+  tail === undefined ? units : finest(units);
+
+/** What a handle's value is. */
+export const valueWords = (handle: Pick<Handle, 'tail' | 'value'>, units: Notation): string =>
+  formatLength(handle.value, notationOf(handle, units));
 
 /** What a handle changes: `all nine drawers`, `tail 2 of these two drawers`, `all its tails in eight of nine drawers`. */
 export const changedWords = (

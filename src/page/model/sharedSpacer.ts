@@ -1,5 +1,4 @@
 import { lowerHalfPinUnder } from '../../drawer/groove/hidingChoices.ts';
-import { type DrawerComplaint, mergeComplaints } from '../../drawer/mergeComplaints.ts';
 import { isSought } from '../../drawer/spacers/fewSpacers.ts';
 import { toldWith } from '../../drawer/spacers/spacerList.ts';
 import { LEAST_PIN } from '../../joint/jointLimits.ts';
@@ -8,6 +7,7 @@ import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
 import { editPlan } from '../text/editPlan.ts';
+import { ofCorner } from './adjust.ts';
 import { stepTowards } from './bisect.ts';
 import { type CornerRef, cornerOf, type EditedCorner } from './editedCorner.ts';
 import type { Moved } from './edits.ts';
@@ -62,10 +62,9 @@ const widthsWith = ({ corner, pairs }: Served, spacer: number, unit: Unit): Resu
     const grown = pair === undefined ? 0 : (fingers?.together ?? 0) + spacer - (pair.to - pair.from);
     return inDigits(width + grown, unit);
   });
+  if (locked.has(0) && locked.has(last)) return refuse(lockedAt(before, 0), lockedAt(before, last));
   const both = joint.width - widths.slice(1, -1).reduce((sum, width) => sum + width, 0);
   const [lower = 0, upper = 0] = [before[0], before[last]];
-  if (locked.has(0) && locked.has(last) && Math.abs(both - lower - upper) > 1e-3)
-    return refuse(lockedAt(before, 0), lockedAt(before, last));
   const hides =
     groove === undefined
       ? { least: LEAST_PIN, most: Number.POSITIVE_INFINITY }
@@ -79,20 +78,15 @@ const widthsWith = ({ corner, pairs }: Served, spacer: number, unit: Unit): Resu
   return accept([half, ...widths.slice(1, -1), both - half]);
 };
 
-/** What is made of every corner, or everything that is wrong with any, by its drawer's name. */
+/** What is made of every corner, or what is wrong with the first that will not do. */
 const eachOf = <T>(served: readonly Served[], make: (each: Served) => Result<T>): Result<T[]> => {
   const made: T[] = [];
-  const wrong: DrawerComplaint[] = [];
   for (const each of served) {
-    const { name, ref } = each.corner;
     const result = make(each);
-    if (result.ok) made.push(result.value);
-    else
-      wrong.push(
-        ...result.complaints.map((complaint) => ({ name, entry: ['drawers', ref.index], complaint })),
-      );
+    if (!result.ok) return refuse(...ofCorner(each.corner.name, result.complaints));
+    made.push(result.value);
   }
-  return wrong.length > 0 ? refuse(...mergeComplaints(wrong)) : accept(made);
+  return accept(made);
 };
 
 /**
