@@ -12,7 +12,7 @@ import {
   releaseFronts,
   removeFingers,
   setFingers,
-} from '../model/fingerEdits.ts';
+} from '../model/fingers/fingerEdits.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import type { View } from '../model/viewState.ts';
 import { readyPrices } from '../sheets/readyPrices.ts';
@@ -68,7 +68,7 @@ export const fingersPanel = (section: HTMLElement, host: HTMLElement, actions: P
     return asked === undefined
       ? nothing
       : priceView(prices(now.text), asked.spacers.spacers, now.project, (most) =>
-          actions.edit('how many spacers', (from) => limitSpacers(from, most)),
+          actions.edit('number of spacers', (from) => limitSpacers(from, most)),
         );
   };
   return show;

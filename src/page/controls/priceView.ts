@@ -3,7 +3,7 @@ import { MOST_SOUGHT } from '../../drawer/drawerLimits.ts';
 import type { Project } from '../../project/project.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { unitOf } from '../../units/notation.ts';
-import type { PriceRow } from '../model/priceTable.ts';
+import type { PriceRow } from '../model/fingers/priceTable.ts';
 import type { PricesState } from '../sheets/readyPrices.ts';
 
 /**
@@ -32,7 +32,7 @@ export const priceView = (
       ${cells(price)}
     </tr>`;
   };
-  return html`<h3 id="prices-title">How many different spacers at the front</h3>
+  return html`<h3 id="prices-title">Different spacers at the front</h3>
     <p class="quiet">${news(rows, isNew, fault)}</p>
     <table class="prices ${isNew ? '' : 'old'}" aria-labelledby="prices-title" aria-busy=${!isNew} ?hidden=${rows.length === 0}>
       <thead><tr>

@@ -3,9 +3,9 @@ import { isTail, widthName } from '../../joint/widthName.ts';
 import { dragQuantity } from './adjust.ts';
 import type { EditedCorner } from './editedCorner.ts';
 import { dragLine, dragSpacer, type Moved } from './edits.ts';
+import { dragSharedSpacer, sharesSpacers } from './fingers/sharedSpacer.ts';
 import { type Quantity, quantity } from './quantities.ts';
 import type { Scope } from './scope.ts';
-import { dragSharedSpacer, sharesSpacers } from './sharedSpacer.ts';
 import type { Snapshot } from './snapshot.ts';
 import { linesOf, widthsOf } from './widths.ts';
 

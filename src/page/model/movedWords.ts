@@ -2,10 +2,10 @@ import type { Project } from '../../project/project.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { finest, type Notation } from '../../units/notation.ts';
 import type { CornerRef, EditedCorner } from './editedCorner.ts';
+import { servedBy, sharesSpacers } from './fingers/sharedSpacer.ts';
 import type { Handle } from './handles.ts';
 import type { Quantity } from './quantities.ts';
 import { drawersInWords, scopeWords, selectedDrawers } from './scopeWords.ts';
-import { servedBy, sharesSpacers } from './sharedSpacer.ts';
 import type { ViewState } from './viewState.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { PriceRow } from '../model/priceTable.ts';
+import type { PriceRow } from '../model/fingers/priceTable.ts';
 import { type RunningJob, startJob } from './startJob.ts';
 
 /** What few spacers cost, as far as it is known. */

@@ -1,7 +1,7 @@
 import type { Correction } from '../../paper/printerCorrection.ts';
 import type { SheetSet } from '../../project/sheetsOf.ts';
 import type { PagePath } from '../../render/pagePaths.ts';
-import type { PriceRow } from '../model/priceTable.ts';
+import type { PriceRow } from '../model/fingers/priceTable.ts';
 
 /** What is chosen of paper, templates and printer. */
 export interface SheetChoice {

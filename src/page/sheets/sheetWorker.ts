@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { formatPlanComplaint } from '../../plan/read/planComplaint.ts';
 import { readProject } from '../../project/readProject.ts';
-import { type PriceRow, priceTable } from '../model/priceTable.ts';
+import { type PriceRow, priceTable } from '../model/fingers/priceTable.ts';
 import { makeSheets } from './makeSheets.ts';
 import type { Job, JobEnd, JobNews, PriceJob, ReadJob } from './sheetJob.ts';
 

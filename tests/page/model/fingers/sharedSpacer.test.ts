@@ -1,16 +1,16 @@
 import { readFileSync } from 'node:fs';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { CornerRef } from '../../../src/page/model/editedCorner.ts';
-import { toggleLock } from '../../../src/page/model/edits.ts';
-import { handlesOf } from '../../../src/page/model/handles.ts';
-import { changedWords, movedWords } from '../../../src/page/model/movedWords.ts';
-import { drag, drop, grab, startSession, undoable, viewStateOf } from '../../../src/page/model/session.ts';
-import { dragSharedSpacer } from '../../../src/page/model/sharedSpacer.ts';
-import type { Snapshot } from '../../../src/page/model/snapshot.ts';
-import { widthsOf } from '../../../src/page/model/widths.ts';
-import { speak } from '../../../src/units/phrase.ts';
-import { BACK, cornerIn, FRONT, inInches, snapshotOf } from '../chest.ts';
+import type { CornerRef } from '../../../../src/page/model/editedCorner.ts';
+import { toggleLock } from '../../../../src/page/model/edits.ts';
+import { dragSharedSpacer } from '../../../../src/page/model/fingers/sharedSpacer.ts';
+import { handlesOf } from '../../../../src/page/model/handles.ts';
+import { changedWords, movedWords } from '../../../../src/page/model/movedWords.ts';
+import { drag, drop, grab, startSession, undoable, viewStateOf } from '../../../../src/page/model/session.ts';
+import type { Snapshot } from '../../../../src/page/model/snapshot.ts';
+import { widthsOf } from '../../../../src/page/model/widths.ts';
+import { speak } from '../../../../src/units/phrase.ts';
+import { BACK, cornerIn, FRONT, inInches, snapshotOf } from '../../chest.ts';
 
 /** Six front corners that two spacers serve; a pair pushed together is 14 mm wide. */
 const TEXT = readFileSync('examples/haberdashery-chest-fingers.yaml', 'utf8');

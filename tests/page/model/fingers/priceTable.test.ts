@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { priceTable } from '../../../src/page/model/priceTable.ts';
-import { snapshotOf } from '../chest.ts';
+import { priceTable } from '../../../../src/page/model/fingers/priceTable.ts';
+import { snapshotOf } from '../../chest.ts';
 
 const TEXT = readFileSync('examples/haberdashery-chest-fingers.yaml', 'utf8');
 const tableOf = (text: string) => priceTable(snapshotOf(text).project.set);

@@ -1,11 +1,11 @@
-import type { Fingers } from '../../router/fingers/fingers.ts';
-import type { Result } from '../../units/complaint.ts';
-import { unitOf } from '../../units/notation.ts';
-import { type Edit, editPlan, type PlanValue } from '../text/editPlan.ts';
-import { cornerOf, cornersOf, type EditedCorner } from './editedCorner.ts';
-import { keepHalfPins } from './listCorner.ts';
-import { planNumber } from './planNumber.ts';
-import { type Snapshot, snapshot } from './snapshot.ts';
+import type { Fingers } from '../../../router/fingers/fingers.ts';
+import type { Result } from '../../../units/complaint.ts';
+import { unitOf } from '../../../units/notation.ts';
+import { type Edit, editPlan, type PlanValue } from '../../text/editPlan.ts';
+import { cornerOf, cornersOf, type EditedCorner } from '../editedCorner.ts';
+import { keepHalfPins } from '../listCorner.ts';
+import { planNumber } from '../planNumber.ts';
+import { type Snapshot, snapshot } from '../snapshot.ts';
 
 /** A number that describes the fingers of a guide. */
 export type FingerKey = Extract<keyof Fingers, 'together' | 'bush' | 'pairs' | 'bar'>;

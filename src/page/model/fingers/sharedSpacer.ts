@@ -1,20 +1,20 @@
-import { lowerHalfPinUnder } from '../../drawer/groove/hidingChoices.ts';
-import { isSought } from '../../drawer/spacers/fewSpacers.ts';
-import { toldWith } from '../../drawer/spacers/spacerList.ts';
-import { LEAST_PIN } from '../../joint/jointLimits.ts';
-import type { Project } from '../../project/project.ts';
-import { accept, type Result, refuse } from '../../units/complaint.ts';
-import { unitOf } from '../../units/notation.ts';
-import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
-import { editPlan } from '../text/editPlan.ts';
-import { ofCorner } from './adjust.ts';
-import { stepTowards } from './bisect.ts';
-import { type CornerRef, cornerOf, type EditedCorner } from './editedCorner.ts';
-import type { Moved } from './edits.ts';
-import { type Listing, listCorners } from './listCorner.ts';
-import { stepOf } from './planNumber.ts';
-import { type Snapshot, snapshot } from './snapshot.ts';
-import { lockedAt, type TipWidths, widthsOf } from './widths.ts';
+import { lowerHalfPinUnder } from '../../../drawer/groove/hidingChoices.ts';
+import { isSought } from '../../../drawer/spacers/fewSpacers.ts';
+import { toldWith } from '../../../drawer/spacers/spacerList.ts';
+import { LEAST_PIN } from '../../../joint/jointLimits.ts';
+import type { Project } from '../../../project/project.ts';
+import { accept, type Result, refuse } from '../../../units/complaint.ts';
+import { unitOf } from '../../../units/notation.ts';
+import { MM_PER_INCH, type Unit } from '../../../units/unit.ts';
+import { editPlan } from '../../text/editPlan.ts';
+import { ofCorner } from '../adjust.ts';
+import { stepTowards } from '../bisect.ts';
+import { type CornerRef, cornerOf, type EditedCorner } from '../editedCorner.ts';
+import type { Moved } from '../edits.ts';
+import { type Listing, listCorners } from '../listCorner.ts';
+import { stepOf } from '../planNumber.ts';
+import { type Snapshot, snapshot } from '../snapshot.ts';
+import { lockedAt, type TipWidths, widthsOf } from '../widths.ts';
 
 /** Whether the tails of all drawers share spacers: where a plan says how many different ones there may be. */
 export const sharesSpacers = ({ set }: Project, ref: CornerRef): boolean =>

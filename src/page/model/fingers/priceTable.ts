@@ -1,11 +1,11 @@
-import type { DrawerSet } from '../../drawer/drawer.ts';
-import { SPACERS_RANGE } from '../../drawer/drawerLimits.ts';
+import type { DrawerSet } from '../../../drawer/drawer.ts';
+import { SPACERS_RANGE } from '../../../drawer/drawerLimits.ts';
 import {
   priceWithoutLimit,
   type SetLook,
   type SpacerPrice,
   spacerPrices,
-} from '../../drawer/spacers/spacerPrices.ts';
+} from '../../../drawer/spacers/spacerPrices.ts';
 
 /** One choice of how many different spacers the front corners may need. */
 export interface PriceRow {

@@ -6,13 +6,13 @@ import {
   releaseFronts,
   removeFingers,
   setFingers,
-} from '../../../src/page/model/fingerEdits.ts';
-import { dragSharedSpacer } from '../../../src/page/model/sharedSpacer.ts';
-import { type Snapshot, snapshot } from '../../../src/page/model/snapshot.ts';
-import { widthsOf } from '../../../src/page/model/widths.ts';
-import type { Result } from '../../../src/units/complaint.ts';
-import { speak } from '../../../src/units/phrase.ts';
-import { BACK, cornerIn, FRONT, inInches, snapshotOf } from '../chest.ts';
+} from '../../../../src/page/model/fingers/fingerEdits.ts';
+import { dragSharedSpacer } from '../../../../src/page/model/fingers/sharedSpacer.ts';
+import { type Snapshot, snapshot } from '../../../../src/page/model/snapshot.ts';
+import { widthsOf } from '../../../../src/page/model/widths.ts';
+import type { Result } from '../../../../src/units/complaint.ts';
+import { speak } from '../../../../src/units/phrase.ts';
+import { BACK, cornerIn, FRONT, inInches, snapshotOf } from '../../chest.ts';
 
 const GUIDED = readFileSync('examples/haberdashery-chest-guided.yaml', 'utf8');
 const FINGERS = readFileSync('examples/haberdashery-chest-fingers.yaml', 'utf8');
