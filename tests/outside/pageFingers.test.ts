@@ -10,7 +10,8 @@ import { give, kept, slider, told } from '../page/steering.ts';
 
 vi.setConfig({ testTimeout: 20_000 });
 
-const FINGERS = readFileSync('examples/haberdashery-chest-fingers.yaml', 'utf8');
+/** With half pins of so little freedom that one spacer cannot serve all fronts. */
+const FINGERS = readFileSync('examples/haberdashery-chest-fingers.yaml', 'utf8').replace('[6, 10]', '[5, 8]');
 const GUIDED = readFileSync('examples/haberdashery-chest-guided.yaml', 'utf8');
 
 let there: Visit;

@@ -15,7 +15,7 @@ export const inInches = (text: string): string =>
     .replace(/\b(\w+): (\d[\d.]*)(?=[,}])/gu, (all, key: string, number: string) =>
       PLAIN.includes(key) ? all : `${key}: ${number}mm`,
     )
-    .replace('[5, 8]', '[5mm, 8mm]');
+    .replace(/\[(\d+), (\d+)\]/gu, '[$1mm, $2mm]');
 
 export const snapshotOf = (text: string): Snapshot => {
   const made = snapshot(text);

@@ -105,7 +105,7 @@ describe('the sheets of a plan with fingers', () => {
     expect(faults).toEqual([]);
     expect(words).toContain('Haberdashery chest, fingers: fingers and spacers');
     // Five pairs of the widest front, and one spare.
-    expect(words).toMatch(/6\.31 6 front: Cloth/u);
+    expect(words).toMatch(/5\.91 6 front: Cloth/u);
     expect(words).toMatch(/Gap block: 16\.01 mm/u);
     expect(words).toMatch(/Order of settings/u);
     expect(words).toMatch(/Clamp a backing board behind the work/u);

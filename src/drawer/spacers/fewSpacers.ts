@@ -13,7 +13,7 @@ import { MOST_SOUGHT, SPACERS_RANGE, TARGET_RANGE_IN_PINS } from '../drawerLimit
 import type { DrawerSpec } from '../drawerSpec.ts';
 import { advisedOnTools, type FamilyFronts } from '../familyFronts.ts';
 import { countRanges } from './countRanges.ts';
-import { distinct, type Seeker, type SpacerAnswer, searchSpacers } from './spacerSearch.ts';
+import { distinct, SAME_LISTED, type Seeker, type SpacerAnswer, searchSpacers } from './spacerSearch.ts';
 import type { SpacerWish } from './spacerWish.ts';
 
 /** A set whose spacers are counted: its drawers, their fronts by the family rule, and what is asked of them. */
@@ -64,9 +64,6 @@ const soughtOf = ({ drafts, target, wish }: SpacerCase): Sought[] =>
   drafts.flatMap((draft, index) =>
     isSought(draft.spec, target) ? [{ index, seeker: seekerOf(draft, wish) }] : [],
   );
-
-/** Listed tails differ by as much where one spacer gives them: a plan's digits, in mm. */
-const SAME_LISTED = 2e-4;
 
 /** The different spacers at the front corners of drawers that keep their layout. */
 const keptSpacers = ({ drafts, plain, target }: SpacerCase): number[] =>

@@ -97,10 +97,10 @@ describe('a spacer that drawers share', () => {
     expect(stop.map(({ says }) => speak(says, 'mm')).join()).toMatch(
       /^"Notions": front corners: the lower half pin is 0\.\d+ mm/u,
     );
-    // Four tails of the widest drawer that it serves share what two half pins of 5.08 mm have above 1 mm.
+    // Four tails of the widest drawer that it serves share what two half pins of 6.417 mm have above 1 mm.
     const grown = (pairsOf(snapshot, FRONT)[0]?.spacer ?? 0) - (pairsOf(chest, FRONT)[0]?.spacer ?? 0);
-    expect(grown).toBeLessThanOrEqual((2 * (5.083 - 1)) / 4 + 1e-3);
-    expect(grown).toBeGreaterThan((2 * (5.083 - 1)) / 4 - 0.1);
+    expect(grown).toBeLessThanOrEqual((2 * (6.417 - 1)) / 4 + 1e-3);
+    expect(grown).toBeGreaterThan((2 * (6.417 - 1)) / 4 - 0.1);
   });
 
   it('keeps the groove hidden: where the lower half pin may not grow, the upper one takes all', () => {
@@ -117,9 +117,11 @@ describe('a spacer that drawers share', () => {
   it('stops at a locked tail of another drawer, and names both', () => {
     const lock = toggleLock(chest, cornerIn(chest, { of: 'drawer', index: 3, end: 'front' }), 3);
     if (!lock.ok) throw new Error('not locked');
+    // The lock lists one front, and the others go on to share its spacer.
+    expect(near(spacersOf(lock.value, 'front'))).toEqual(near(spacersOf(chest, 'front')));
     const { snapshot, stop } = move(lock.value, FRONT, 0, 0.5);
     expect(snapshot).toBe(lock.value);
-    expect(stop.map(({ says }) => speak(says, 'mm'))).toEqual(['"Patches": tail 2 is locked at 27.33 mm']);
+    expect(stop.map(({ says }) => speak(says, 'mm'))).toEqual(['"Patches": tail 2 is locked at 26.67 mm']);
   });
 
   it('takes all of it from one half pin where the other is locked', () => {
@@ -132,11 +134,13 @@ describe('a spacer that drawers share', () => {
   });
 
   it('stops where the bar would be too short for one of its drawers', () => {
-    // The pairs of Notions lie 4 x 19.82 + 3 x 16.02 mm from the first edge to the last.
-    const short = snapshotOf(TEXT.replace('bush: 16,', 'bush: 16, bar: 170,').replace(/.*Cloth.*\n/u, ''));
-    const { snapshot, stop } = move(short, FRONT, 0, 14);
-    expect(stop.length).toBeGreaterThan(0);
-    expect(snapshot).not.toBe(short);
+    // The pairs of Notions lie 4 x (14 + 5.15) + 3 x 16.02 mm from the first edge to the last.
+    const short = snapshotOf(TEXT.replace('bush: 16,', 'bush: 16, bar: 130,').replace(/.*Cloth.*\n/u, ''));
+    const { snapshot, stop } = move(short, FRONT, 0, 2.5);
+    expect(stop.map(({ says }) => speak(says, 'mm')).join()).toMatch(/more than the bar's 130 mm/u);
+    const span = 4 * (14 + (pairsOf(snapshot, FRONT)[0]?.spacer ?? 0)) + 3 * 16.017;
+    expect(span).toBeLessThanOrEqual(130 + 1e-3);
+    expect(span).toBeGreaterThan(130 - 0.5);
   });
 
   it('is told with its drawers and its change', () => {
@@ -146,7 +150,7 @@ describe('a spacer that drawers share', () => {
     const shown = viewStateOf(moving);
     const now = handlesOf(shown.corner).find(({ id }) => id === handle.id) ?? handle;
     expect(movedWords(now, handle.value, shown)).toBe(
-      'spacer 5.6 mm (−0.22), all its tails in eight of nine drawers, 27.12 mm wide',
+      'spacer 5 mm (−0.15), all its tails in eight of nine drawers, 26.52 mm wide',
     );
     expect(undoable(drop(moving, true))).toBe('spacer, eight of nine drawers');
     expect(changedWords(now, { ...shown, corner: cornerIn(chest, BACK) })).toMatch(
