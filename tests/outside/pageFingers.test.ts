@@ -130,7 +130,7 @@ describe('a spacer that two drawers share', () => {
     expect(await told(handle)).toBe(before);
   });
 
-  it('moves under a finger at its grip, and the page scrolls under one beside it', async () => {
+  it('moves under a finger at its grip that was tapped, and the page scrolls under one beside it', async () => {
     await page.setViewportSize({ width: 390, height: 844 });
     await page.getByRole('button', { name: 'Back', exact: true }).click();
     const handle = slider(page, 'spacer of tail 1');
@@ -151,6 +151,7 @@ describe('a spacer that two drawers share', () => {
       await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
     };
     const middle = area.y + area.height / 2;
+    await page.touchscreen.tap(area.x + area.width / 2, middle);
     await swipe(area.x + area.width / 2, middle, 8);
     expect(await told(handle)).toBeGreaterThan(before);
     expect(await page.locator('#undo').getAttribute('title')).toBe('spacer, four of nine drawers');

@@ -112,6 +112,11 @@ describe('the sheets of a plan with fingers', () => {
     expect(words).toMatch(/A, C with their OUTSIDE FACE towards you, those of B, D with their INSIDE FACE/u);
   });
 
+  it('are two bench sheets for each drawer', () => {
+    const sets = value(sheetsOf(CHEST_PROJECT, { paper: A4, kinds: ['bench'] }));
+    expect(sets.flatMap((set) => [...set.pages()])).toHaveLength(2 * 6);
+  });
+
   it('say on each bench sheet which setting of the set a drawer has, and what is along the fingers', () => {
     const { words } = textOf(CHEST_PROJECT, 'bench');
     const places = [...words.matchAll(/fingers: place in the order (\d) of 8 (\d) of 8/gu)].map(

@@ -4,7 +4,6 @@ import { drawerCut } from '../../../src/drawer/drawerCut.ts';
 import type { DrawerSpec } from '../../../src/drawer/drawerSpec.ts';
 import type { Size } from '../../../src/paper/printable.ts';
 import { namedCorners } from '../../../src/project/project.ts';
-import type { Fingers } from '../../../src/router/fingers/fingers.ts';
 import { cutCorners } from '../../../src/router/guide/cutCorners.ts';
 import { CAUTIONS } from '../../../src/router/limits/cautions.ts';
 import { benchSheet } from '../../../src/sheets/bench/benchSheet.ts';
@@ -199,7 +198,7 @@ describe('a bench sheet', () => {
 
   describe('of a drawer that a router cuts', () => {
     const pages = (
-      bushes: { bush?: number; pinBush?: number; fingers?: Fingers },
+      bushes: { bush?: number; pinBush?: number },
       units: Notation = 'mm',
       area = AREAS.A4,
       spec = inOpening(280, 110, 420),
@@ -324,21 +323,6 @@ describe('a bench sheet', () => {
       for (const area of Object.values(AREAS))
         for (const units of ['mm', 'in'] as const)
           expect(pages({ bush: 16, pinBush: 11 }, units, area).flatMap(sheetFaults)).toEqual([]);
-    });
-
-    it('is two pages with fingers too, in type as large as two pages hold, and no smaller than on one page', () => {
-      const fingers = { together: 14, bush: 16, lapped: { channel: 24.82 }, through: { channel: 25 } };
-      for (const [width, height] of [
-        [280, 76],
-        [574, 190],
-      ] as const) {
-        const spec = { ...inOpening(width, height, 420), fingers };
-        const found = pages({ fingers }, 'mm', AREAS.A4, spec);
-        expect(found).toHaveLength(2);
-        expect(found.flatMap(sheetFaults)).toEqual([]);
-        expect(found.map(wordsOf).join(' ')).toContain('fingers');
-        for (const { size } of found.flatMap(textsOf)) expect(size).toBeGreaterThanOrEqual(3.3);
-      }
     });
 
     it('gives saw and chisel for all others', () => {

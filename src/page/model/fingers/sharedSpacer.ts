@@ -14,7 +14,7 @@ import type { Moved } from '../edits.ts';
 import { type Listing, listCorners } from '../listCorner.ts';
 import { stepOf } from '../planNumber.ts';
 import { type Snapshot, snapshot } from '../snapshot.ts';
-import { lockedAt, type TipWidths, widthsOf } from '../widths.ts';
+import { lockedAt, type TipWidths, total, widthsOf } from '../widths.ts';
 
 /** Whether the tails of all drawers share spacers: where a plan says how many different ones there may be. */
 export const sharesSpacers = ({ set }: Project, ref: CornerRef): boolean =>
@@ -43,9 +43,18 @@ export const servedBy = (project: Project, ref: CornerRef, spacer: number): Serv
   });
 };
 
-/** A length to the digits that a plan has. */
+/** A length in few digits, as fine as spacers that are told apart. */
 const inDigits = (value: number, unit: Unit): number =>
   unit === 'mm' ? Number(value.toFixed(4)) : Number((value / MM_PER_INCH).toFixed(6)) * MM_PER_INCH;
+
+/** A corner's widths in few digits, but the locked ones; a half pin fills the board. */
+const filledInDigits = ({ joint, locked }: EditedCorner, widths: TipWidths, unit: Unit): TipWidths => {
+  const last = widths.length - 1;
+  const filling = locked.has(last) ? 0 : last;
+  const short = widths.map((width, i) => (locked.has(i) ? width : inDigits(width, unit)));
+  const left = joint.width - total(short);
+  return short.map((width, i) => (i === filling ? width + left : width));
+};
 
 /**
  * The widths of a corner with some tails as a spacer gives them. Pins and the other tails stay; both half pins give as much
@@ -60,10 +69,10 @@ const widthsWith = ({ corner, pairs }: Served, spacer: number, unit: Unit): Resu
   const widths = before.map((width, i) => {
     const pair = pairs.includes((i - 1) / 2) ? fingers?.setting.pairs[(i - 1) / 2] : undefined;
     const grown = pair === undefined ? 0 : (fingers?.together ?? 0) + spacer - (pair.to - pair.from);
-    return inDigits(width + grown, unit);
+    return width + grown;
   });
   if (locked.has(0) && locked.has(last)) return refuse(lockedAt(before, 0), lockedAt(before, last));
-  const both = joint.width - widths.slice(1, -1).reduce((sum, width) => sum + width, 0);
+  const both = joint.width - total(widths.slice(1, -1));
   const [lower = 0, upper = 0] = [before[0], before[last]];
   const hides =
     groove === undefined
@@ -74,8 +83,8 @@ const widthsWith = ({ corner, pairs }: Served, spacer: number, unit: Unit): Resu
     both - LEAST_PIN,
     Math.max(LEAST_PIN, hides.least, (lower + both - upper) / 2),
   );
-  const half = inDigits(locked.has(0) ? lower : locked.has(last) ? both - upper : shared, unit);
-  return accept([half, ...widths.slice(1, -1), both - half]);
+  const half = locked.has(0) ? lower : locked.has(last) ? both - upper : shared;
+  return accept(filledInDigits(corner, [half, ...widths.slice(1, -1), both - half], unit));
 };
 
 /** What is made of every corner, or what is wrong with the first that will not do. */
@@ -112,7 +121,9 @@ export const dragSharedSpacer = (now: Snapshot, corner: EditedCorner, i: number,
   const write = (moved: readonly TipWidths[]): Result<Snapshot> => {
     const listings = cornersLike(project, ref).flatMap((each): (Listing & { ref: CornerRef })[] => {
       const place = served.findIndex(({ corner: { name } }) => name === each.name);
-      const widths = moved[place] ?? (isKept(each, project) ? undefined : widthsOf(each.joint));
+      const widths =
+        moved[place] ??
+        (isKept(each, project) ? undefined : filledInDigits(each, widthsOf(each.joint), unit));
       return widths === undefined ? [] : [{ ref: each.ref, widths, locked: each.locked, before: widths }];
     });
     return snapshot(editPlan(text, listCorners(listings, specs, text, unit)));
