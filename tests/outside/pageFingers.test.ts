@@ -152,8 +152,9 @@ describe('a spacer that two drawers share', () => {
     };
     const middle = area.y + area.height / 2;
     await page.touchscreen.tap(area.x + area.width / 2, middle);
+    await page.waitForFunction(() => document.activeElement?.ariaLabel === 'spacer of tail 1');
     await swipe(area.x + area.width / 2, middle, 8);
-    expect(await told(handle)).toBeGreaterThan(before);
+    await expect.poll(() => told(handle)).toBeGreaterThan(before);
     expect(await page.locator('#undo').getAttribute('title')).toBe('spacer, four of nine drawers');
     const from = await page.evaluate(() => scrollY);
     await swipe(area.x - 12, middle, 100);
