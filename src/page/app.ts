@@ -12,6 +12,7 @@ import { keepPlan } from './browser/keptPlans.ts';
 import { type PlanText, storedPlan } from './browser/storage.ts';
 import { storing } from './browser/storing.ts';
 import { controls } from './controls/controls.ts';
+import { fingersPanel } from './controls/fingersPanel.ts';
 import { leaveField } from './controls/leaveField.ts';
 import { cornerView } from './corner/cornerView.ts';
 import { handActions } from './corner/handActions.ts';
@@ -241,6 +242,10 @@ export const startApp = (): void => {
         if (selectedCorner(session).ref.index !== index)
           select({ ...session.selected, index: Math.max(0, index - 1) });
       },
+      complain: refuse,
+    }),
+    fingersPanel(find('fingers', HTMLElement), find('fingers-body', HTMLElement), {
+      edit: (what, edit) => tryIt(what, edit, 'the plan'),
       complain: refuse,
     }),
   ];

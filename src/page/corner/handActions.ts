@@ -1,5 +1,5 @@
-import { formatLength } from '../../units/formatLength.ts';
 import { type Handle, handlesOf } from '../model/handles.ts';
+import { valueWords } from '../model/movedWords.ts';
 import {
   cancel,
   drag,
@@ -35,7 +35,7 @@ export const handActions = ({ session, go, announce, clear }: HandHost): DragAct
     const { units } = now.project;
     const moved = handlesOf(selectedCorner(session())).find(({ id }) => id === handle.id);
     if (stop !== undefined) announce(complaintWords(stop, now.project));
-    else if (moved !== undefined) announce(formatLength(moved.value, units));
+    else if (moved !== undefined) announce(valueWords(moved, units));
   };
   return {
     grab: (handle) => go(grab(session(), handle)),

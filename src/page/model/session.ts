@@ -228,7 +228,7 @@ export const drag = (session: Session, by: number): Session => {
 export const drop = (session: Session, kept: boolean): Session => {
   const { dragging } = session;
   if (!kept || dragging === undefined || session.draft !== undefined) return atRest(session);
-  return commit(session, dragging.moved.snapshot, wordsOf(session, dragging.handle));
+  return commit(session, dragging.moved.snapshot, wordsOf(atRest(session), dragging.handle));
 };
 
 const wordsOf = (session: Session, handle: Handle): string => editWords(handle, viewStateOf(session));
