@@ -24,6 +24,8 @@ interface StarterSizes {
   /** A pair together, the bar, both channels, and how far spacers may differ that are told as one. */
   readonly fingers: readonly [string, string, string, string, string];
   readonly halfPins: string;
+  /** Kerf, edge, ends, face, and the least offcut. */
+  readonly saw: readonly [string, string, string, string, string, string];
   readonly narrow: readonly [width: string, height: string, depth: string];
   readonly wide: readonly [width: string, height: string, depth: string];
   readonly carcase: readonly [width: string, thickness: string, pin: string];
@@ -52,6 +54,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     cutter: ['12.7', '20', '7', '8', '16', '11'],
     fingers: ['15', '600', '30', '26', '0.1'],
     halfPins: '4, 9',
+    saw: ['3', '3', '25', '1', '300', '50'],
     narrow: ['280', '76', '420'],
     wide: ['574', '146', '420'],
     carcase: ['430', '19', '10'],
@@ -78,6 +81,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     cutter: ['1/2', '13/16', '1/4', '5/16', '5/8', '7/16'],
     fingers: ['5/8', '24', '1 1/4', '1', '0.1mm'],
     halfPins: '3/16, 3/8',
+    saw: ['1/8', '1/8', '1', '1/32', '12', '2'],
     narrow: ['11', '3', '16 1/2'],
     wide: ['22 1/2', '5 3/4', '16 1/2'],
     carcase: ['17', '3/4', '3/8'],
@@ -179,6 +183,10 @@ bottom:
 # fingers: {together: ${s.fingers[0]}, bush: ${s.cutter[4]}, pairs: 10, bar: ${s.fingers[1]}, lapped: {channel: ${s.fingers[2]}}, through: {channel: ${s.fingers[3]}, taper: 8}}
 # spacers: the most different spacers that the fronts may need; half pins then move, from the least to the most, for few.
 # family: {spacers: 2, within: ${s.fingers[4]}, halfPins: [${s.halfPins}]}
+
+# What is lost between boards and parts: in a saw cut, left on each long edge to plane, cut off each end of a board, planed
+# off each face; and the least offcut worth keeping, its length and width.
+# saw: {kerf: ${s.saw[0]}, edge: ${s.saw[1]}, ends: ${s.saw[2]}, face: ${s.saw[3]}, keep: [${s.saw[4]}, ${s.saw[5]}]}
 
 # Each kind of drawer. What is given above for all drawers may be given for one drawer too, as for Letters.
 drawers:

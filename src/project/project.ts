@@ -5,8 +5,9 @@ import type { JointSpec } from '../joint/jointSpec.ts';
 import { type Cuts, cutCorners, type NamedCorner } from '../router/guide/cutCorners.ts';
 import type { Cutting } from '../router/limits/cutting.ts';
 import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
+import { type Sawing, USUAL_SAWING } from '../stock/sawing.ts';
 import { accept, type Result, refuse } from '../units/complaint.ts';
-import type { Notation } from '../units/notation.ts';
+import { type Notation, unitOf } from '../units/notation.ts';
 import type { Climate } from '../wood/climate.ts';
 import type { Only } from './only.ts';
 import { sharedHints } from './sharedHints.ts';
@@ -31,6 +32,8 @@ export interface Project {
   readonly set: DrawerSet;
   /** The single corners, in the plan's order. */
   readonly joints: readonly SingleCorner[];
+  /** What is lost between its boards and its parts. */
+  readonly sawing: Sawing;
   /** Moisture contents where the drawers are made and kept; absent where no plan gives them. */
   readonly climate?: Climate;
   /** The tools that every corner is cut with; absent for work by hand. */
@@ -84,6 +87,7 @@ export const layOutCorner = ({ name, units, spec, cutting, pitch }: CornerSpec):
     units,
     set: NO_DRAWERS,
     joints: [{ name, spec, joint: joint.value }],
+    sawing: USUAL_SAWING[unitOf(units)],
     ...(cutting && { cutting }),
   });
 };

@@ -49,7 +49,7 @@ export const readProject = (given: string | Uint8Array): PlanResult<Project> => 
 export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject> => {
   const reading = readPlan(given);
   const plan = reading.ok ? reading.plan : reading.valid;
-  const { name, units, climate, cutting } = plan;
+  const { name, units, climate, cutting, sawing } = plan;
   const set = layOutSet(plan.drawers, plan.target, plan.spacers);
   const later: Complaint[] = set.ok ? [] : [...set.complaints];
   const joints = plan.joints.flatMap((corner, i): SingleCorner[] => {
@@ -73,7 +73,15 @@ export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject>
   };
   return {
     ok: true,
-    value: { name, units, set: advised, joints, ...(climate && { climate }), ...(cutting && { cutting }) },
+    value: {
+      name,
+      units,
+      set: advised,
+      joints,
+      sawing,
+      ...(climate && { climate }),
+      ...(cutting && { cutting }),
+    },
     locate: reading.locate,
   };
 };

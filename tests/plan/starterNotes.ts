@@ -10,6 +10,7 @@ export const STARTER_NOTES: readonly RegExp[] = [
   /^# front: .*$/mu,
   /^# family: .*$/mu,
   /^# cutter: .*$/mu,
+  /^# saw: .*$/mu,
   /^ {2}# - name: .*\n {2}# {3}size: .*$/mu,
 ];
 

@@ -37,7 +37,7 @@ const isStopped = ({ kind = USUAL_FRONT }: Pick<WrittenJoint, 'kind'>): boolean 
 /** Keys of the plan. */
 const OF_PLAN: readonly Row<WrittenPlan>[] = [
   {
-    keys: [...DRAWER_GROUPS.filter((group) => group !== 'joint'), 'climate', 'woods', 'family'],
+    keys: [...DRAWER_GROUPS.filter((group) => group !== 'joint'), 'climate', 'woods', 'family', 'saw'],
     where: (plan) => drawersOf(plan).length === 0,
     because: NO_DRAWERS,
   },

@@ -1,7 +1,8 @@
 import { settleFingers } from '../../router/fingers/settleFingers.ts';
 import { type Cutting, checkCutting } from '../../router/limits/cutting.ts';
+import { USUAL_SAWING } from '../../stock/sawing.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
-import { notationOf } from '../../units/notation.ts';
+import { notationOf, unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { Plan } from '../plan.ts';
@@ -57,6 +58,7 @@ export const fillPlan = (
       units: notation,
       drawers: madeDrawers.values,
       joints: madeJoints.values,
+      sawing: { ...USUAL_SAWING[unitOf(notation)], ...written.saw },
       ...(cutting && { cutting }),
       ...(climate && { climate }),
       ...(woods && { woods }),

@@ -9,6 +9,7 @@ import { familySchema } from './familySchema.ts';
 import { fingersSchema } from './fingersSchema.ts';
 import { choice, group, type LengthList, lengths, name, optional } from './leaves.ts';
 import * as ranges from './ranges.ts';
+import { sawSchema } from './sawSchema.ts';
 import { woodsSchema } from './woodsSchema.ts';
 
 /** A single corner: it belongs to no drawer. */
@@ -59,6 +60,7 @@ export const planSchema = (unit: Unit) =>
       fingers: fingersSchema(unit).describe(
         'A guide beside the cutter whose fingers slide along a bar in pairs, one pair for each tail, with spacers between the fingers of a pair. None unless given.',
       ),
+      saw: sawSchema(unit).describe('What is lost between the boards and the parts.'),
       drawers: z
         .array(drawerSchema(unit), { error: 'a list of drawers, each with a dash before it' })
         .describe('Each kind of drawer. What is given above for all of them may be given for one too.'),

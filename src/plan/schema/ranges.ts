@@ -19,6 +19,7 @@ import {
 } from '../../joint/jointLimits.ts';
 import { BAR_RANGE, PAIRS_RANGE, TOGETHER_RANGE } from '../../router/fingers/fingers.ts';
 import { DIAMETER_RANGE } from '../../router/limits/cutter.ts';
+import { EDGE_RANGE, ENDS_RANGE, FACE_RANGE, KEEP_RANGE, KERF_RANGE } from '../../stock/sawing.ts';
 
 /** The ranges of a plan's values, in mm, as far as they depend on no other value. */
 export const WIDTH = WIDTH_RANGE;
@@ -50,3 +51,9 @@ export const SPACERS = SPACERS_RANGE;
 export const WITHIN = WITHIN_RANGE;
 /** How many of these a board has room for, its layout says. */
 export const TAILS = { least: 1, most: 10_000 };
+/** What is lost between boards and parts. */
+export const KERF = KERF_RANGE;
+export const EDGE = EDGE_RANGE;
+export const ENDS = ENDS_RANGE;
+export const FACE = FACE_RANGE;
+export const KEEP = KEEP_RANGE;
