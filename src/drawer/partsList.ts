@@ -1,4 +1,3 @@
-import type { Joint } from '../joint/joint.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { type Notation, unitOf } from '../units/notation.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
@@ -6,9 +5,9 @@ import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import { slotToCut } from '../wood/bottomSeason.ts';
 import { bottomThroughYear } from './bottomDepth.ts';
 import type { Drawer, DrawerSet } from './drawer.ts';
-import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from './drawerLimits.ts';
 import type { DrawerPart } from './drawerParts.ts';
 import type { Stock } from './drawerSpec.ts';
+import { partEnds } from './partEnds.ts';
 
 /** A kind of part. */
 export type PartName = 'front' | 'side' | 'back' | 'bottom' | 'slip';
@@ -67,17 +66,15 @@ const rough = (length: number, unit: Unit): number =>
   Math.ceil(length / ROUGH_STEP[unit] - EPSILON) * ROUGH_STEP[unit];
 
 const partsOf = (drawer: Drawer, units: Notation): Part[] => {
-  const { spec, sizes, boards, front, back } = drawer;
+  const { spec, boards } = drawer;
   const { stock, bottom } = spec;
   const unit = unitOf(units);
-  const trial = ({ depth }: Joint) => depth + TRIAL_SPARE;
-  // A trial on a pin board's end uses up as much of it as the side is thick.
-  const trialOfPins = (joint: Joint) => Math.max(trial(joint), stock.side.thickness + SAW_CUT);
+  const ends = partEnds(drawer, unit);
   const row = (
     part: PartName,
     board: DrawerPart,
     { species }: Stock,
-    { spare, grain, worked }: { spare: number; grain: string; worked: readonly Phrase[] },
+    { grain, worked }: { grain: string; worked: readonly Phrase[] },
   ): Part => ({
     drawer: spec.name,
     part,
@@ -85,7 +82,7 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
     length: board.length,
     width: board.width,
     thickness: board.thickness,
-    roughLength: rough(board.length + spare, unit),
+    roughLength: rough(board.length + ends[part][0].spare + ends[part][1].spare, unit),
     ...(species === undefined ? {} : { species }),
     grain,
     worked,
@@ -93,19 +90,15 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
   const along = 'along its length';
   return [
     row('front', boards.front, stock.front, {
-      // A trial of a front with a lip takes the rebate at that end too.
-      spare: 2 * (trialOfPins(front) + sizes.rebate.sides),
       grain: along,
       worked: onFront(drawer),
     }),
     row('side', boards.side, stock.side, {
-      spare: trial(front) + trial(back),
       grain: along,
       worked: bottom.hold.kind === 'groove' ? [onSide(drawer)] : [],
     }),
-    row('back', boards.back, stock.back, { spare: 2 * trialOfPins(back), grain: along, worked: [] }),
+    row('back', boards.back, stock.back, { grain: along, worked: [] }),
     row('bottom', boards.bottom, stock.bottom, {
-      spare: bottom.kind === 'solid' ? 2 * TRIM_SPARE[unit] : 0,
       grain: bottom.kind === 'solid' ? 'from side to side' : 'either way',
       worked: onBottom(drawer, unit),
     }),
@@ -113,7 +106,6 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
       ? []
       : [
           row('slip', boards.slip, stock.side, {
-            spare: 2 * TRIM_SPARE[unit],
             grain: along,
             worked: [groovePhrase(drawer, 'inside face', 0)],
           }),

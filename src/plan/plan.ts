@@ -1,3 +1,4 @@
+import type { BoardsSpec } from '../drawer/blanks/boardSpec.ts';
 import type { DrawerSpec } from '../drawer/drawerSpec.ts';
 import type { SpacerWish } from '../drawer/spacers/spacerWish.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
@@ -22,6 +23,8 @@ export interface Plan {
   readonly joints: readonly SingleCornerSpec[];
   /** What is lost between boards and parts. */
   readonly sawing: Sawing;
+  /** The boards that the parts come out of; absent where none are listed. */
+  readonly boards?: BoardsSpec;
   /** The tools that every corner is cut with; absent for work by hand. */
   readonly cutting?: Cutting;
   /** Moisture contents where the drawers are made and kept; without it no movement is calculated. */

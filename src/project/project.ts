@@ -1,3 +1,4 @@
+import type { StockWork } from '../drawer/blanks/stockWork.ts';
 import type { DrawerSet } from '../drawer/drawer.ts';
 import { sidesPastBack } from '../drawer/drawerSizes.ts';
 import type { Joint } from '../joint/joint.ts';
@@ -34,6 +35,8 @@ export interface Project {
   readonly joints: readonly SingleCorner[];
   /** What is lost between its boards and its parts. */
   readonly sawing: Sawing;
+  /** The boards that its parts come out of, and what is to come out of them; absent where no boards are listed. */
+  readonly work?: StockWork;
   /** Moisture contents where the drawers are made and kept; absent where no plan gives them. */
   readonly climate?: Climate;
   /** The tools that every corner is cut with; absent for work by hand. */
