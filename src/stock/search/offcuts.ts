@@ -3,7 +3,7 @@ import type { Plank } from '../plank.ts';
 import type { Saw } from '../wanted.ts';
 import { bandProfile } from './bandProfile.ts';
 import type { Rect } from './clearStarts.ts';
-import { groundOf } from './frame.ts';
+import { groundOf } from './pieceView.ts';
 import { ticks, toMm } from './ticks.ts';
 
 /**

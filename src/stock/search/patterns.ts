@@ -1,5 +1,5 @@
-import type { Frame } from './frame.ts';
-import { type Counts, type Packing, sum } from './packing.ts';
+import type { Counts, Packing } from './packing.ts';
+import type { PieceView } from './pieceView.ts';
 
 /** Things one after the other, the last first. */
 export interface Chain<T> {
@@ -7,7 +7,7 @@ export interface Chain<T> {
   readonly before: Chain<T> | undefined;
 }
 
-/** A blank in a frame's coordinates. */
+/** A blank in a view's coordinates. */
 export interface Spot {
   readonly shape: number;
   readonly x: number;
@@ -34,17 +34,19 @@ interface Label<T> {
 
 /** What may be cut out of a piece: its blanks in their order, and where the wood after them begins. */
 export interface Pattern {
-  readonly frame: Frame;
+  readonly view: PieceView;
   readonly end: number;
   readonly value: number;
   readonly counts: Counts;
   readonly sections: Chain<Section> | undefined;
 }
 
-/** How the cuts made so far limit those to come: a run of cuts may have one part only. */
+/** How the cuts made so far limit those to come. */
 export interface Stages {
   readonly oneStrip: boolean;
   readonly oneBlankPerStrip: boolean;
+  /** The last run of cuts has begun: one blank, as wide as the piece. */
+  readonly trim: boolean;
 }
 
 export interface Search {
@@ -142,11 +144,14 @@ const grow = <T>(
   }
 };
 
-/** All patterns of a frame that the search keeps, by their ends. */
-export const patternsOf = (frame: Frame, { prices, packing, stages, breadth, most }: Search): Pattern[] => {
-  const { region, shapes, kerf, restarts } = frame;
-  const start = frame.steps;
-  const spent = () => frame.steps - start > most;
+/** All patterns of a view that the search keeps, by their ends. */
+export const patternsOf = (
+  view: PieceView,
+  { prices, packing, stages, breadth, most }: Search,
+): Pattern[] => {
+  const { region, shapes, kerf, restarts } = view;
+  const start = view.steps;
+  const spent = () => view.steps - start > most;
 
   /** Blanks side by side between two heights, the first not before `from`; only those that need all of the height. */
   const stripsOf = (from: number, low: number, high: number): Label<Spot>[] => {
@@ -157,13 +162,13 @@ export const patternsOf = (frame: Frame, { prices, packing, stages, breadth, mos
         if (width > high - low) return;
         const counts = packing.add(label.counts, type);
         if (counts === undefined) return;
-        const x = frame.least(shape, label.end + kerf, low, high);
+        const x = view.least(shape, label.end + kerf, low, high);
         if (x < 0) return;
         add({
           end: x + length,
           value: label.value + (prices[type] ?? 0),
           counts,
-          chain: { last: { shape, x, y: frame.foundY }, before: label.chain },
+          chain: { last: { shape, x, y: view.foundY }, before: label.chain },
         });
       });
     });
@@ -196,7 +201,7 @@ export const patternsOf = (frame: Frame, { prices, packing, stages, breadth, mos
         const blanks = { blanks: strip.chain as Chain<Spot> };
         all.push({ ...strip, chain: { last: blanks, before: undefined } });
         for (const stack of above) {
-          const counts = sum(packing, strip.counts, stack.counts);
+          const counts = packing.sum(strip.counts, stack.counts);
           if (counts === undefined) continue;
           all.push({
             end: Math.max(strip.end, stack.end),
@@ -217,7 +222,7 @@ export const patternsOf = (frame: Frame, { prices, packing, stages, breadth, mos
     // The first place where anything may begin: nothing differs before it.
     let begin = Number.POSITIVE_INFINITY;
     shapes.forEach((_, shape) => {
-      const x = frame.least(shape, from, region.y0, region.y1);
+      const x = view.least(shape, from, region.y0, region.y1);
       if (x >= 0 && x < begin) begin = x;
     });
     if (begin === Number.POSITIVE_INFINITY) return [];
@@ -240,7 +245,7 @@ export const patternsOf = (frame: Frame, { prices, packing, stages, breadth, mos
   const labels = grow<Section>(first, breadth, (label, add) => {
     if (spent()) return;
     for (const section of sectionsOf(label.end + kerf)) {
-      const counts = sum(packing, label.counts, section.counts);
+      const counts = packing.sum(label.counts, section.counts);
       if (counts === undefined) continue;
       add({
         end: section.end,
@@ -250,7 +255,15 @@ export const patternsOf = (frame: Frame, { prices, packing, stages, breadth, mos
       });
     }
   });
-  return labels.map(({ end, value, counts, chain }) => ({ frame, end, value, counts, sections: chain }));
+  return labels
+    .filter(({ chain }) => !stages.trim || (chain?.before === undefined && fillsWidth(view, chain)))
+    .map(({ end, value, counts, chain }) => ({ view, end, value, counts, sections: chain }));
+};
+
+/** Whether the blank of a lone section is as wide as the piece. */
+const fillsWidth = ({ region, shapes }: PieceView, chain: Chain<Section> | undefined): boolean => {
+  const shape = chain?.last.strips.last.blanks.last.shape ?? 0;
+  return shapes[shape]?.width === region.y1 - region.y0;
 };
 
 /** Of those with the same counts the one that ends first, and no more than the breadth allows, by their ends. */

@@ -8,7 +8,7 @@ import { exactTicks, ticks } from './ticks.ts';
 /** The direction of the first cuts' kerfs' order: along x for crosscuts, along y for rips. */
 export type Axis = 'x' | 'y';
 
-/** A type of blank as it lies in a frame. */
+/** A type of blank as it lies in a view. */
 export interface Shape {
   readonly type: number;
   readonly length: number;
@@ -57,7 +57,7 @@ export const extentOf = ({ outline }: Plank): Rect => {
  * A piece of a board, seen so that its first cuts are square to x: where blanks of each shape may lie. What was asked once is
  * remembered.
  */
-export class Frame {
+export class PieceView {
   readonly region: Rect;
   readonly shapes: readonly Shape[];
   readonly kerf: number;
