@@ -1,0 +1,61 @@
+import type { Plank } from '../plank.ts';
+import type { Saw } from '../wanted.ts';
+import { type BlankType, serves } from './blankType.ts';
+import type { Stages } from './patterns.ts';
+import { type Axis, PieceView } from './pieceView.ts';
+import { type CutPiece, replayCuts } from './replayCuts.ts';
+
+/** A piece of wood to be filled: a whole board, or what earlier cuts have left of one. */
+export interface Bin {
+  /** Index of its board. */
+  readonly plank: number;
+  readonly piece: CutPiece;
+  /** Whether its board has been cut into: then its wood costs no further board. */
+  readonly free: boolean;
+  /** The same for pieces of wood that hold the same. */
+  readonly likeness: string;
+  /** The ways to begin its cuts. */
+  readonly ways: readonly { readonly view: PieceView; readonly stages: Stages }[];
+}
+
+/** The ways to go on from a piece: at most three changes between crosscuts and rips, the last run to trim only. */
+const waysOn = ({ runs }: CutPiece): readonly { readonly axis: Axis; readonly stages: Stages }[] => {
+  const axis: Axis = runs.at(-1) === 'rip' ? 'y' : 'x';
+  const stages = (oneBlankPerStrip: boolean, oneStrip: boolean, trim = false): Stages => ({
+    oneBlankPerStrip,
+    oneStrip,
+    trim,
+  });
+  switch (runs.length) {
+    case 0:
+      return (['x', 'y'] as const).map((axis) => ({ axis, stages: stages(false, false) }));
+    case 1:
+      return [{ axis, stages: stages(false, false) }];
+    case 2:
+      return [{ axis, stages: stages(true, false) }];
+    case 3:
+      return [{ axis, stages: stages(true, true) }];
+    default:
+      return [{ axis, stages: stages(true, true, true) }];
+  }
+};
+
+/** The pieces of a board that may still be filled. */
+export const binsOf = (plank: Plank, index: number, types: readonly BlankType[], saw: Saw): Bin[] => {
+  const { cuts = [], blanks = [] } = plank.done ?? {};
+  const served = types.map((type) => serves(plank, type));
+  const taken = new Set(blanks.map(({ piece }) => piece));
+  const { outline, defects, clean } = plank;
+  return replayCuts(plank, cuts, saw.kerf)
+    .filter(({ number, trimmed }) => !taken.has(number) && !trimmed.some((piece) => taken.has(piece)))
+    .map((piece) => ({
+      plank: index,
+      piece,
+      free: cuts.length > 0,
+      likeness: JSON.stringify([outline, defects, clean, served, piece.at, piece.runs]),
+      ways: waysOn(piece).map(({ axis, stages }) => ({
+        view: new PieceView(plank, axis, piece.at, types, served, saw),
+        stages,
+      })),
+    }));
+};

@@ -1,0 +1,165 @@
+import type { Plank } from '../plank.ts';
+import type { Saw } from '../wanted.ts';
+import type { Polygon } from './bandProfile.ts';
+import { type BlankType, posesAlong } from './blankType.ts';
+import { clearStarts, type Ground, type Pose, type Rect, type Stretches, union } from './clearStarts.ts';
+import { exactTicks, ticks } from './ticks.ts';
+
+/** The direction of the first cuts' kerfs' order: along x for crosscuts, along y for rips. */
+export type Axis = 'x' | 'y';
+
+/** A type of blank as it lies in a view. */
+export interface Shape {
+  readonly type: number;
+  readonly length: number;
+  readonly width: number;
+  readonly poses: readonly Pose[];
+  readonly quarter: boolean;
+}
+
+const swapRect = ({ x0, y0, x1, y1 }: Rect): Rect => ({ x0: y0, y0: x0, x1: y1, y1: x1 });
+const swapPose = ({ length, width, zones }: Pose): Pose => ({
+  length: width,
+  width: length,
+  zones: zones.map(swapRect),
+});
+
+const polygonOf = (points: readonly (readonly [number, number])[], axis: Axis): Polygon =>
+  Float64Array.from(points.flatMap(([x, y]) => (axis === 'x' ? [x, y] : [y, x])).map(exactTicks));
+
+export const groundOf = ({ outline, defects, clean }: Plank, { ends }: Saw, axis: Axis): Ground => {
+  const margin = {
+    x0: clean.left ? 0 : ticks(ends),
+    y0: 0,
+    x1: clean.right ? 0 : ticks(ends),
+    y1: 0,
+  };
+  return {
+    outline: polygonOf(outline, axis),
+    defects: defects.map(({ kind, outline }) => ({ kind, outline: polygonOf(outline, axis) })),
+    margin: axis === 'x' ? margin : swapRect(margin),
+  };
+};
+
+/** Smallest rectangle in whole ticks round a board, in its own coordinates. */
+export const extentOf = ({ outline }: Plank): Rect => {
+  const xs = outline.map(([x]) => exactTicks(x));
+  const ys = outline.map(([, y]) => exactTicks(y));
+  return {
+    x0: Math.floor(Math.min(...xs)),
+    y0: Math.floor(Math.min(...ys)),
+    x1: Math.ceil(Math.max(...xs)),
+    y1: Math.ceil(Math.max(...ys)),
+  };
+};
+
+/**
+ * A piece of a board, seen so that its first cuts are square to x: where blanks of each shape may lie. What was asked once is
+ * remembered.
+ */
+export class PieceView {
+  readonly region: Rect;
+  readonly shapes: readonly Shape[];
+  readonly kerf: number;
+  /** Heights at which a blank may lie again, beyond a defect, for each shape, rising. */
+  readonly restarts: readonly (readonly number[])[];
+  /** Questions answered. */
+  steps = 0;
+  readonly #ground: Ground;
+  readonly #types: readonly BlankType[];
+  readonly #starts: readonly Map<number, Stretches>[];
+
+  constructor(
+    readonly plank: Plank,
+    readonly axis: Axis,
+    piece: Rect,
+    types: readonly BlankType[],
+    /** Which of the types may come out of this board. */
+    served: readonly boolean[],
+    saw: Saw,
+  ) {
+    this.region = axis === 'x' ? piece : swapRect(piece);
+    this.kerf = ticks(saw.kerf);
+    this.#ground = groundOf(plank, saw, axis);
+    this.#types = types;
+    const shapes = types.flatMap((type, index): Shape[] => {
+      if (!served[index]) return [];
+      const along = posesAlong(type);
+      const ways = type.eitherWay && type.length !== type.width ? [along, along.map(swapPose)] : [along];
+      return ways.map((way, turn) => {
+        const poses = axis === 'x' ? way : way.map(swapPose);
+        const { length = 0, width = 0 } = poses[0] ?? {};
+        return { type: index, length, width, poses, quarter: turn === 1 };
+      });
+    });
+    const { x0, y0, x1, y1 } = this.region;
+    this.shapes = shapes.filter(({ length, width }) => length <= x1 - x0 && width <= y1 - y0);
+    this.#starts = this.shapes.map(() => new Map());
+    this.restarts = this.shapes.map((shape, i) => this.#restartsOf(shape, i));
+  }
+
+  /** The x at which a shape may begin at height y. */
+  starts(shape: number, y: number): Stretches {
+    const known = this.#starts[shape]?.get(y);
+    if (known !== undefined) return known;
+    const found = this.poseStarts(shape, y).reduce(union, []);
+    this.#starts[shape]?.set(y, found);
+    return found;
+  }
+
+  /** The same for each of its poses. */
+  poseStarts(shape: number, y: number): readonly Stretches[] {
+    const { type, poses } = this.shapes[shape] as Shape;
+    const allows = this.#types[type]?.allows ?? new Set();
+    return poses.map((pose) => clearStarts(this.#ground, this.region, pose, allows, y));
+  }
+
+  #restartsOf({ width, poses }: Shape, shape: number): number[] {
+    const { outline, defects, margin } = this.#ground;
+    const found = new Set<number>();
+    for (let i = 1; i < outline.length; i += 2) {
+      const y = (outline[i] ?? 0) + margin.y0;
+      const before = (outline[(i + outline.length - 2) % outline.length] ?? 0) + margin.y0;
+      // Along a sloping edge there is no one place to begin again: a few serve.
+      for (let part = 0; part < 4; part++) found.add(Math.ceil(y + ((before - y) * part) / 4));
+    }
+    const rises = [0, ...poses.flatMap(({ zones }) => zones.map(({ y0 }) => y0))];
+    for (const { outline: defect } of defects) {
+      const top = defect.reduce((most, y, i) => (i % 2 === 1 ? Math.max(most, y) : most), -Infinity);
+      for (const rise of rises) found.add(Math.ceil(top) - rise);
+    }
+    return [...found]
+      .filter((y) => y > this.region.y0 && y + width <= this.region.y1 && this.starts(shape, y).length > 0)
+      .sort((a, b) => a - b);
+  }
+
+  /** Where a blank last found by `least` lies. */
+  foundY = 0;
+
+  /** The least x >= `from` at which a shape may lie between two heights, and `foundY` there; or -1. */
+  least(shape: number, from: number, low: number, high: number): number {
+    this.steps++;
+    const { width } = this.shapes[shape] as Shape;
+    let best = firstFrom(this.starts(shape, low), from);
+    this.foundY = low;
+    if (best === from) return best;
+    for (const y of this.restarts[shape] ?? []) {
+      if (y <= low) continue;
+      if (y + width > high) break;
+      const x = firstFrom(this.starts(shape, y), from);
+      if (x < best) {
+        best = x;
+        this.foundY = y;
+        if (x === from) break;
+      }
+    }
+    return best === Number.POSITIVE_INFINITY ? -1 : best;
+  }
+}
+
+/** The least number in the stretches that is not below `from`. */
+const firstFrom = (stretches: Stretches, from: number): number => {
+  for (let i = 1; i < stretches.length; i += 2)
+    if ((stretches[i] ?? 0) >= from) return Math.max(from, stretches[i - 1] ?? 0);
+  return Number.POSITIVE_INFINITY;
+};
