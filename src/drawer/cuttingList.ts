@@ -1,5 +1,5 @@
 import type { StockName } from '../stock/plank.ts';
-import type { Sawing } from '../stock/sawing.ts';
+import type { Sawing } from '../stock/usualSawing.ts';
 import type { Part, PartName } from './partsList.ts';
 
 /** Parts of one drawer in a row of the cutting list. */

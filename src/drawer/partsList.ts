@@ -3,11 +3,11 @@ import { type Notation, unitOf } from '../units/notation.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import { slotToCut } from '../wood/bottomSeason.ts';
+import { partEnds } from './blanks/partEnds.ts';
 import { bottomThroughYear } from './bottomDepth.ts';
 import type { Drawer, DrawerSet } from './drawer.ts';
 import type { DrawerPart } from './drawerParts.ts';
 import type { Stock } from './drawerSpec.ts';
-import { partEnds } from './partEnds.ts';
 
 /** A kind of part. */
 export type PartName = 'front' | 'side' | 'back' | 'bottom' | 'slip';

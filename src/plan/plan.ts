@@ -3,7 +3,7 @@ import type { DrawerSpec } from '../drawer/drawerSpec.ts';
 import type { SpacerWish } from '../drawer/spacers/spacerWish.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
 import type { Cutting } from '../router/limits/cutting.ts';
-import type { Sawing } from '../stock/sawing.ts';
+import type { Sawing } from '../stock/usualSawing.ts';
 import type { Notation } from '../units/notation.ts';
 import type { Climate } from '../wood/climate.ts';
 import type { Wood } from '../wood/species.ts';

@@ -1,4 +1,4 @@
-import { USUAL_SAWING } from '../stock/sawing.ts';
+import { USUAL_SAWING } from '../stock/usualSawing.ts';
 import type { Complaint } from '../units/complaint.ts';
 import type { Unit } from '../units/unit.ts';
 import { checkWhole, isGroup, tooManyEntries } from './check/checkWhole.ts';

@@ -6,7 +6,7 @@ import type { JointSpec } from '../joint/jointSpec.ts';
 import { type Cuts, cutCorners, type NamedCorner } from '../router/guide/cutCorners.ts';
 import type { Cutting } from '../router/limits/cutting.ts';
 import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
-import { type Sawing, USUAL_SAWING } from '../stock/sawing.ts';
+import { type Sawing, USUAL_SAWING } from '../stock/usualSawing.ts';
 import { accept, type Result, refuse } from '../units/complaint.ts';
 import { type Notation, unitOf } from '../units/notation.ts';
 import type { Climate } from '../wood/climate.ts';

@@ -1,7 +1,7 @@
 import { type CuttingGroup, type CuttingRow, partNames } from '../drawer/cuttingList.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Size } from '../paper/printable.ts';
-import type { Sawing } from '../stock/sawing.ts';
+import type { Sawing } from '../stock/usualSawing.ts';
 import { formatLength, formatNumber, formatVolume } from '../units/formatLength.ts';
 import { type Notation, unitWords } from '../units/notation.ts';
 import { type Block, paragraph, rule, stack, type TextRun } from './typeset/block.ts';

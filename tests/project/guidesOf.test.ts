@@ -4,7 +4,7 @@ import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { NO_SPLITS } from '../../src/paper/piece.ts';
 import { guidePieces, guidesOf } from '../../src/project/guidesOf.ts';
 import { withCuts } from '../../src/project/project.ts';
-import { USUAL_SAWING } from '../../src/stock/sawing.ts';
+import { USUAL_SAWING } from '../../src/stock/usualSawing.ts';
 import { inOpening } from '../drawer/chest.ts';
 import { CUTTER } from '../router/example.ts';
 import { wordsOf } from '../sheets/pieces.ts';

@@ -4,7 +4,7 @@ import { guidesOf } from '../../src/project/guidesOf.ts';
 import { chooseOnly, wholeDrawers } from '../../src/project/only.ts';
 import { templateCorners } from '../../src/project/piecesOf.ts';
 import { type Project, withCuts } from '../../src/project/project.ts';
-import { USUAL_SAWING } from '../../src/stock/sawing.ts';
+import { USUAL_SAWING } from '../../src/stock/usualSawing.ts';
 import { sentence } from '../../src/units/complaint.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
 import { CUTTER } from '../router/example.ts';

@@ -4,7 +4,7 @@ import { type Paper, parsePaper } from '../../src/paper/paperSizes.ts';
 import { chooseOnly } from '../../src/project/only.ts';
 import { type Project, projectOfCorner } from '../../src/project/project.ts';
 import { sheetsOf } from '../../src/project/sheetsOf.ts';
-import { USUAL_SAWING } from '../../src/stock/sawing.ts';
+import { USUAL_SAWING } from '../../src/stock/usualSawing.ts';
 import type { Notation } from '../../src/units/notation.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
 import { wordsOf } from '../sheets/sheetFaults.ts';

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { cuttingList } from '../../src/drawer/cuttingList.ts';
 import { parts } from '../../src/drawer/partsList.ts';
 import { cuttingListSheets } from '../../src/sheets/cuttingListSheet.ts';
-import { USUAL_SAWING } from '../../src/stock/sawing.ts';
+import { USUAL_SAWING } from '../../src/stock/usualSawing.ts';
 import { AREAS, anySpec, made } from './anyDrawer.ts';
 import { sheetFaults, wordsOf } from './sheetFaults.ts';
 

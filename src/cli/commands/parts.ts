@@ -7,7 +7,7 @@ import { cuttingListCsv } from '../../project/cuttingListCsv.ts';
 import { partsCsv } from '../../project/partsCsv.ts';
 import { printJson } from '../../render/json.ts';
 import { table } from '../../render/table.ts';
-import type { Sawing } from '../../stock/sawing.ts';
+import type { Sawing } from '../../stock/usualSawing.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitOf, unitWords } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';

@@ -181,6 +181,13 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
       remedy: REMOVE,
     },
   ],
+  breakout: [
+    {
+      options: ['csv'],
+      where: (line) => line.has('json'),
+      says: say`give --csv or --json, not both`,
+    },
+  ],
   movement: [
     {
       options: [

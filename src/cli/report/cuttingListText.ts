@@ -1,6 +1,6 @@
 import { type CuttingGroup, type CuttingRow, partNames } from '../../drawer/cuttingList.ts';
 import { table } from '../../render/table.ts';
-import type { Sawing } from '../../stock/sawing.ts';
+import type { Sawing } from '../../stock/usualSawing.ts';
 import { formatLength, formatNumber, formatVolume } from '../../units/formatLength.ts';
 import { type Notation, unitWords } from '../../units/notation.ts';
 import { wrapText } from '../../units/wrapText.ts';

@@ -1,5 +1,5 @@
 import { extentsOf } from '../../stock/polygon.ts';
-import type { Sawing } from '../../stock/sawing.ts';
+import type { Sawing } from '../../stock/usualSawing.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, mm, say } from '../../units/phrase.ts';

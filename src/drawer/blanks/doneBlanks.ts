@@ -2,14 +2,14 @@ import type { Box } from '../../drawing/drawing.ts';
 import type { DoneBlank, Plank } from '../../stock/plank.ts';
 import { holdsBox, rectangle, shareArea } from '../../stock/polygon.ts';
 import { replay, woodIn } from '../../stock/replay.ts';
-import type { Sawing } from '../../stock/sawing.ts';
+import type { Sawing } from '../../stock/usualSawing.ts';
 import type { Zone } from '../../stock/wanted.ts';
 import { accept, type Complaint, type Place, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { mm, type Phrase, say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import type { BoardSpec, BoardsSpec, CutBlank } from './boardSpec.ts';
-import type { PartBlank } from './partBlank.ts';
+import type { PartBlank } from './partBlanks.ts';
 
 /** Figures are printed to 0.0001 mm: what differs by no more is the same, in mm. */
 const DUST = 0.01;

@@ -1,14 +1,13 @@
 import type { StockName } from '../../stock/plank.ts';
-import type { Sawing } from '../../stock/sawing.ts';
-import type { Zone } from '../../stock/wanted.ts';
+import type { Sawing } from '../../stock/usualSawing.ts';
+import type { Wanted, Zone } from '../../stock/wanted.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import type { Unit } from '../../units/unit.ts';
 import { roughThickness, stockOf } from '../cuttingList.ts';
 import type { Drawer } from '../drawer.ts';
-import { type PartEnd, partEnds } from '../partEnds.ts';
-import type { Part } from '../partsList.ts';
+import type { Part, PartName } from '../partsList.ts';
 import type { BoardsSpec } from './boardSpec.ts';
-import type { PartBlank } from './partBlank.ts';
+import { type PartEnd, partEnds } from './partEnds.ts';
 import { type Strip, stripsOf } from './strips.ts';
 
 /** Clear wood beyond a joint, in mm (common practice). */
@@ -17,6 +16,18 @@ const BEYOND_JOINT = 10;
 const MOST_STRIPS = 20;
 /** Strips are sawn to the next 0.1 mm. */
 const STRIP_STEP = 0.1;
+
+/** A blank, and the part or the strip of one that it becomes. */
+export interface PartBlank extends Wanted {
+  readonly drawer: string;
+  readonly part: PartName;
+  /** Which of the equal parts, from 1: of sides the odd ones are left; absent for a spare. */
+  readonly index?: number;
+  /** Which strip of an edge-jointed part, from 1 at the reference edge up. */
+  readonly strip?: number;
+  /** The part's thickness when finished. */
+  readonly finished: number;
+}
 
 /** A blank's size: its length along the grain, and its width, in mm. */
 export interface BlankSize {

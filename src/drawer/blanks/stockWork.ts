@@ -1,6 +1,6 @@
 import type { Plank, StockName } from '../../stock/plank.ts';
 import { widestOf } from '../../stock/polygon.ts';
-import type { Sawing } from '../../stock/sawing.ts';
+import type { Sawing } from '../../stock/usualSawing.ts';
 import type { RunWish } from '../../stock/wanted.ts';
 import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
@@ -11,7 +11,7 @@ import { type Part, parts } from '../partsList.ts';
 import { boardComplaints } from './boardComplaints.ts';
 import type { BoardsSpec, RunSpec } from './boardSpec.ts';
 import { doneOf } from './doneBlanks.ts';
-import type { PartBlank } from './partBlank.ts';
+import type { PartBlank } from './partBlanks.ts';
 import { type BlankRules, type BlankSize, partBlanks, spareBlanks } from './partBlanks.ts';
 
 /** The boards of a plan, what is to come out of them, and how it should run through. */

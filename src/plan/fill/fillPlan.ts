@@ -1,6 +1,6 @@
 import { settleFingers } from '../../router/fingers/settleFingers.ts';
 import { type Cutting, checkCutting } from '../../router/limits/cutting.ts';
-import { USUAL_SAWING } from '../../stock/sawing.ts';
+import { USUAL_SAWING } from '../../stock/usualSawing.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { notationOf, unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';

@@ -19,7 +19,7 @@ import {
 } from '../../joint/jointLimits.ts';
 import { BAR_RANGE, PAIRS_RANGE, TOGETHER_RANGE } from '../../router/fingers/fingers.ts';
 import { DIAMETER_RANGE } from '../../router/limits/cutter.ts';
-import { EDGE_RANGE, ENDS_RANGE, FACE_RANGE, KEEP_RANGE, KERF_RANGE } from '../../stock/sawing.ts';
+import { EDGE_RANGE, ENDS_RANGE, FACE_RANGE, KEEP_RANGE, KERF_RANGE } from '../../stock/usualSawing.ts';
 
 /** The ranges of a plan's values, in mm, as far as they depend on no other value. */
 export const WIDTH = WIDTH_RANGE;

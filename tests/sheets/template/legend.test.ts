@@ -5,7 +5,7 @@ import { ISO_PAPERS } from '../../../src/paper/paperSizes.ts';
 import { sheetsOf } from '../../../src/project/sheetsOf.ts';
 import { cornerPieces, type PieceChoice } from '../../../src/sheets/template/cornerPieces.ts';
 import { legend, type Sign } from '../../../src/sheets/template/legend.ts';
-import { USUAL_SAWING } from '../../../src/stock/sawing.ts';
+import { USUAL_SAWING } from '../../../src/stock/usualSawing.ts';
 import { jointOf } from '../../joint/told.ts';
 import { inkBox, segmentsOf } from '../../paper/ink.ts';
 import { singleCorner } from '../../project/singleCorner.ts';

@@ -1,8 +1,8 @@
-import type { Joint } from '../joint/joint.ts';
-import type { Unit } from '../units/unit.ts';
-import type { Drawer } from './drawer.ts';
-import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from './drawerLimits.ts';
-import type { PartName } from './partsList.ts';
+import type { Joint } from '../../joint/joint.ts';
+import type { Unit } from '../../units/unit.ts';
+import type { Drawer } from '../drawer.ts';
+import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from '../drawerLimits.ts';
+import type { PartName } from '../partsList.ts';
 
 /** One end of a part, in mm. */
 export interface PartEnd {
