@@ -34,11 +34,10 @@ export const breakOut = (
   const bins = planks.flatMap((plank, index) => binsOf(plank, index, types, saw));
   const demand = types.map(({ pieces }) => pieces.length);
   const pools = poolsOf(bins, types, demand, 3_000_000 * effort);
-  const looser = pools.every(({ complete }) => complete) ? pools : undefined;
-  const { filling, bound } = fill(pools, looser, types, demand, {
+  const { filling, bound } = fill(pools, pools, types, demand, {
     patterns: 3_000_000 * effort,
-    choosing: 1_000_000 * effort,
-    rounds: 200 * effort,
+    choosing: 200_000 * effort,
+    rounds: 1_000_000 * effort,
   });
   const chosen = new Map([...filling.chosen].map(([{ bin }, { pattern }]) => [bin, pattern]));
   const supply = types.map(({ pieces }) => [...pieces]);

@@ -2,8 +2,8 @@ import type { Bin } from './bin.ts';
 import type { BlankType } from './blankType.ts';
 import { chooseBoards } from './chooseBoards.ts';
 import { correctValues, type Filling, fillInTurn } from './fillInTurn.ts';
-import { type Choice, type Pool, poolOf, undominated } from './pool.ts';
-import { pricesAgainst } from './proveBoards.ts';
+import { type Pool, poolOf } from './pool.ts';
+import { leastBoards } from './proveBoards.ts';
 
 /** What may be spent, in steps: questions where a blank may lie, or choices tried. */
 export interface Steps {
@@ -11,7 +11,7 @@ export interface Steps {
   readonly patterns: number;
   /** On choosing among them, each time. */
   readonly choosing: number;
-  /** Fillings tried. */
+  /** On filling boards in turn: choices looked at. */
   readonly rounds: number;
 }
 
@@ -22,15 +22,17 @@ export interface Fill {
 }
 
 const FIRST_STEPS = 4000;
+/** Where a bin needs more than these, not all of its patterns are looked for. */
+const EXACT_STEPS = 150_000;
 /** What is kept of a bin's patterns where all of them are too many. */
 const BREADTH = 6;
 
 const isDone = ({ open }: Filling): boolean => open.every((number) => number === 0);
 
-const joined = (pools: readonly Pool[]): Pool => {
-  const [first] = pools as [Pool];
-  const choices: Choice[] = undominated(pools.flatMap(({ choices }) => choices));
-  return { bin: first.bin, choices, complete: pools.some(({ complete }) => complete) };
+/** The choices of all searches of one bin. */
+const joined = (pools: readonly Pool[], { bin }: { readonly bin: Bin }): Pool => {
+  const choices = new Map(pools.flatMap(({ choices }) => choices.map((each) => [each.yields.join(), each])));
+  return { bin, choices: [...choices.values()], complete: false };
 };
 
 /** The first filling that comes to hand. */
@@ -66,12 +68,13 @@ export const poolsOf = (
       most: demand,
       prices: areas,
       breadth: Number.POSITIVE_INFINITY,
-      steps: share / 2,
+      steps: Math.min(share / 3, EXACT_STEPS),
     });
     const steep = areas.map((area) => area ** 1.2);
+    const even = areas.map((area) => area ** 0.8);
     const some = (prices: readonly number[]) =>
-      poolOf(bin, { types, most: demand, prices, breadth: BREADTH, steps: share / 4 });
-    const pool = all.complete ? all : joined([all, some(areas), some(steep)]);
+      poolOf(bin, { types, most: demand, prices, breadth: BREADTH, steps: share / 8 });
+    const pool = all.complete ? all : joined([all, some(areas), some(steep), some(even)], { bin });
     same.set(bin.likeness, pool);
     return pool;
   });
@@ -80,20 +83,24 @@ export const poolsOf = (
 /** As few boards as can be found, and how few there can be. */
 export const fill = (
   pools: readonly Pool[],
-  /** Pools of boards that hold at least as much, all complete, by which a bound is proved; or none. */
-  looser: readonly Pool[] | undefined,
+  /** Pools of boards that hold at least as much, by which a bound is proved. */
+  looser: readonly Pool[],
   types: readonly BlankType[],
   demand: readonly number[],
   steps: Steps,
 ): Fill => {
   const areas = types.map(({ length, width }) => length * width);
   const whole = pools.filter(({ bin }) => !bin.free).length;
-  const least = looser === undefined ? 0 : leastBoards(looser, demand, areas, whole);
+  const least = leastBoards(looser, demand, areas, steps.patterns);
+  const proves = looser.every(({ complete }) => complete);
   let filling = correctValues(
     pools,
     demand,
     areas,
-    steps.rounds,
+    Math.ceil(
+      steps.rounds /
+        (1 + pools.reduce((sum, { choices }) => sum + choices.length, 0) * Math.sqrt(pools.length)),
+    ),
     (found) => isDone(found) && found.boards <= least,
   );
   let bound = least;
@@ -104,26 +111,14 @@ export const fill = (
     const tried = chooseBoards(pools, demand, prices, fewer, steps.choosing);
     if (tried.filling !== undefined) filling = tried.filling;
     else {
-      if (tried.exhausted && pools === looser) bound = fewer + 1;
+      if (tried.exhausted && pools === looser && proves) bound = fewer + 1;
       break;
     }
   }
-  if (looser !== undefined && looser !== pools && bound < filling.boards) {
+  if (proves && looser !== pools && isDone(filling) && bound < filling.boards) {
     const prices = [areas, types.map(({ length }) => length), types.map(({ width }) => width)];
     if (chooseBoards(looser, demand, prices, filling.boards - 1, steps.choosing).exhausted)
       bound = filling.boards;
   }
   return { filling, bound: isDone(filling) ? bound : undefined };
-};
-
-/** The fewest boards that prices do not rule out. */
-const leastBoards = (
-  pools: readonly Pool[],
-  demand: readonly number[],
-  areas: readonly number[],
-  whole: number,
-): number => {
-  for (let boards = 0; boards < whole; boards++)
-    if (pricesAgainst(pools, demand, areas, boards, 60) === undefined) return boards;
-  return whole;
 };

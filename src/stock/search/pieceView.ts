@@ -63,8 +63,6 @@ export class PieceView {
   readonly kerf: number;
   /** Heights at which a blank may lie again, beyond a defect, for each shape, rising. */
   readonly restarts: readonly (readonly number[])[];
-  /** Questions answered. */
-  steps = 0;
   readonly #ground: Ground;
   readonly #types: readonly BlankType[];
   readonly #starts: readonly Map<number, Stretches>[];
@@ -133,12 +131,16 @@ export class PieceView {
       .sort((a, b) => a - b);
   }
 
+  /** The least x >= `from` at which a shape may begin at height y; infinite where there is none. */
+  first(shape: number, from: number, y: number): number {
+    return firstFrom(this.starts(shape, y), from);
+  }
+
   /** Where a blank last found by `least` lies. */
   foundY = 0;
 
   /** The least x >= `from` at which a shape may lie between two heights, and `foundY` there; or -1. */
   least(shape: number, from: number, low: number, high: number): number {
-    this.steps++;
     const { width } = this.shapes[shape] as Shape;
     let best = firstFrom(this.starts(shape, low), from);
     this.foundY = low;
