@@ -33,10 +33,10 @@ export const breakOut = (
   const types = blankTypes(planks, wanted, open);
   const bins = planks.flatMap((plank, index) => binsOf(plank, index, types, saw));
   const demand = types.map(({ pieces }) => pieces.length);
-  const pools = poolsOf(bins, types, demand, 3_000_000 * effort);
+  const pools = poolsOf(bins, types, demand, 1_200_000 * effort);
   const { filling, bound } = fill(pools, pools, types, demand, {
-    patterns: 3_000_000 * effort,
-    choosing: 200_000 * effort,
+    patterns: 1_200_000 * effort,
+    choosing: 100_000 * effort,
     rounds: 1_000_000 * effort,
   });
   const chosen = new Map([...filling.chosen].map(([{ bin }, { pattern }]) => [bin, pattern]));

@@ -1,7 +1,7 @@
 import type { Bin } from './bin.ts';
 import type { BlankType } from './blankType.ts';
 import { chooseBoards } from './chooseBoards.ts';
-import { correctValues, type Filling, fillInTurn } from './fillInTurn.ts';
+import { correctValues, type Filling, fillInTurn, type Improve } from './fillInTurn.ts';
 import { type Pool, poolOf } from './pool.ts';
 import { leastBoards } from './proveBoards.ts';
 
@@ -22,17 +22,20 @@ export interface Fill {
 }
 
 const FIRST_STEPS = 4000;
-/** Where a bin needs more than these, not all of its patterns are looked for. */
-const EXACT_STEPS = 150_000;
 /** What is kept of a bin's patterns where all of them are too many. */
-const BREADTH = 6;
+const BREADTH = 3;
 
 const isDone = ({ open }: Filling): boolean => open.every((number) => number === 0);
 
 /** The choices of all searches of one bin. */
 const joined = (pools: readonly Pool[], { bin }: { readonly bin: Bin }): Pool => {
   const choices = new Map(pools.flatMap(({ choices }) => choices.map((each) => [each.yields.join(), each])));
-  return { bin, choices: [...choices.values()], complete: false };
+  return {
+    bin,
+    steps: pools.reduce((sum, { steps }) => sum + steps, 0),
+    choices: [...choices.values()],
+    complete: false,
+  };
 };
 
 /** The first filling that comes to hand. */
@@ -60,24 +63,47 @@ export const poolsOf = (
   const areas = types.map(({ length, width }) => length * width);
   const share = steps / Math.max(1, bins.length);
   const same = new Map<string, Pool>();
+  /** The smallest wood of which not all patterns could be had. */
+  let tooLarge = Number.POSITIVE_INFINITY;
+  const sizeOf = ({ piece: { at } }: Bin) => (at.x1 - at.x0) * (at.y1 - at.y0);
+  const search = { types, most: demand };
   return bins.map((bin) => {
     const known = same.get(bin.likeness);
-    if (known !== undefined) return { ...known, bin };
-    const all = poolOf(bin, {
-      types,
-      most: demand,
-      prices: areas,
-      breadth: Number.POSITIVE_INFINITY,
-      steps: Math.min(share / 3, EXACT_STEPS),
-    });
-    const steep = areas.map((area) => area ** 1.2);
-    const even = areas.map((area) => area ** 0.8);
-    const some = (prices: readonly number[]) =>
-      poolOf(bin, { types, most: demand, prices, breadth: BREADTH, steps: share / 8 });
-    const pool = all.complete ? all : joined([all, some(areas), some(steep), some(even)], { bin });
+    if (known !== undefined) return { ...known, choices: [...known.choices], bin };
+    let pool: Pool | undefined;
+    if (sizeOf(bin) < tooLarge) {
+      pool = poolOf(bin, { ...search, prices: areas, breadth: Number.POSITIVE_INFINITY, steps: share / 3 });
+      if (!pool.complete) tooLarge = Math.min(tooLarge, 0.8 * sizeOf(bin));
+    }
+    if (!pool?.complete) {
+      const some = [1, 1.2, 0.8].map((power) => {
+        const prices = areas.map((area) => area ** power);
+        return poolOf(bin, { ...search, prices, breadth: BREADTH, steps: share / 9 });
+      });
+      pool = joined([...(pool === undefined ? [] : [pool]), ...some], { bin });
+    }
     same.set(bin.likeness, pool);
     return pool;
   });
+};
+
+/** Looks for patterns of what is still open while some steps last, and keeps them in their pools. */
+const improver = (
+  types: readonly BlankType[],
+  steps: number,
+): { readonly improve: Improve; readonly spent: () => boolean } => {
+  let left = steps;
+  return {
+    spent: () => left <= 0,
+    improve: (pool, open, prices) => {
+      if (pool.complete || left <= 0) return undefined;
+      const found = poolOf(pool.bin, { types, most: open, prices, breadth: 2, steps: 20_000 });
+      left -= found.steps;
+      const [best] = found.choices;
+      if (best !== undefined) pool.choices.push(best);
+      return best;
+    },
+  };
 };
 
 /** As few boards as can be found, and how few there can be. */
@@ -93,15 +119,15 @@ export const fill = (
   const whole = pools.filter(({ bin }) => !bin.free).length;
   const least = leastBoards(looser, demand, areas, steps.patterns);
   const proves = looser.every(({ complete }) => complete);
+  const { improve, spent } = improver(types, steps.patterns);
+  const looks = pools.reduce((sum, { choices }) => sum + choices.length, 1) * Math.sqrt(pools.length);
   let filling = correctValues(
     pools,
     demand,
     areas,
-    Math.ceil(
-      steps.rounds /
-        (1 + pools.reduce((sum, { choices }) => sum + choices.length, 0) * Math.sqrt(pools.length)),
-    ),
-    (found) => isDone(found) && found.boards <= least,
+    improve,
+    (found, round) =>
+      (isDone(found) && found.boards <= least) || round > steps.rounds / looks || (spent() && round > 20),
   );
   let bound = least;
   for (;;) {

@@ -130,16 +130,16 @@ const grow = <T>(
   const best = new Best(breadth);
   const found: Label<T>[] = [];
   const add = (label: Label<T>) => {
-    const known = least.get(label.counts.key);
+    const known = least.get(label.counts);
     if (known !== undefined && known <= label.end) return;
-    least.set(label.counts.key, label.end);
+    least.set(label.counts, label.end);
     queue.push(label);
   };
   add(first);
   for (;;) {
     const label = queue.pop();
     if (label === undefined) return found;
-    if (least.get(label.counts.key) !== label.end) continue;
+    if (least.get(label.counts) !== label.end) continue;
     if (label !== first && !best.admits(label.value)) continue;
     if (label !== first) found.push(label);
     extend(label, add);
@@ -148,6 +148,7 @@ const grow = <T>(
 
 export interface Patterns {
   readonly patterns: readonly Pattern[];
+  readonly steps: number;
   /** Whether the steps sufficed. */
   readonly finished: boolean;
 }
@@ -214,8 +215,8 @@ export const patternsOf = (
       const strips = stripsOf(from, low, high);
       const above = strips.length === 0 || stages.oneStrip ? [] : stacksOf(from, high + kerf, known);
       const add = (label: Label<Strip>) => {
-        if ((least.get(label.counts.key)?.end ?? Number.POSITIVE_INFINITY) > label.end)
-          least.set(label.counts.key, label);
+        if ((least.get(label.counts)?.end ?? Number.POSITIVE_INFINITY) > label.end)
+          least.set(label.counts, label);
       };
       for (const strip of strips) add({ ...strip, chain: { last: stripOf(strip), before: undefined } });
       steps += pairs(strips, above, breadth, (strip, stack) => {
@@ -281,7 +282,7 @@ export const patternsOf = (
   const patterns = labels
     .filter(({ chain }) => !stages.trim || (chain?.before === undefined && fillsWidth(view, chain)))
     .map(({ end, value, counts, chain }) => ({ view, end, value, counts, sections: chain }));
-  return { patterns, finished: !spent() };
+  return { patterns, steps, finished: !spent() };
 };
 
 const stripOf = ({ chain }: Label<Spot>): Strip => ({ blanks: chain as Chain<Spot> });

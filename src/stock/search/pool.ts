@@ -14,7 +14,9 @@ export interface Choice {
 /** What may be cut out of a bin. No choice gives all that another gives. */
 export interface Pool {
   readonly bin: Bin;
-  readonly choices: readonly Choice[];
+  /** Steps that it took to find. */
+  readonly steps: number;
+  readonly choices: Choice[];
   /** Whether nothing can be cut out of the bin that is not in some choice. */
   readonly complete: boolean;
 }
@@ -29,7 +31,7 @@ export interface PoolSearch {
 }
 
 /** More choices than these are no help where not all can be kept. */
-const KEPT = 150;
+const KEPT = 50;
 
 /** What a search finds of a bin's patterns. */
 export const poolOf = (bin: Bin, { types, most, prices, breadth, steps }: PoolSearch): Pool => {
@@ -55,15 +57,16 @@ export const poolOf = (bin: Bin, { types, most, prices, breadth, steps }: PoolSe
   // All that a part of a pattern gives is there too: what has room for one more is not the most.
   const firsts = new Map<number, number>();
   patterns.forEach(({ counts }, i) => {
-    if (!firsts.has(counts.key)) firsts.set(counts.key, i);
+    if (!firsts.has(counts)) firsts.set(counts, i);
   });
   const maximal = patterns.filter(({ counts }, i) => {
-    if (firsts.get(counts.key) !== i) return false;
-    return !types.some((_, type) => firsts.has(packing.add(counts, type)?.key ?? -1));
+    if (firsts.get(counts) !== i) return false;
+    return !types.some((_, type) => firsts.has(packing.add(counts, type) ?? -1));
   });
   const kept = complete ? maximal : [...maximal].sort((a, b) => b.value - a.value).slice(0, KEPT);
   return {
     bin,
+    steps: searches.reduce((sum, { steps }) => sum + steps, 0),
     complete,
     choices: kept.map((pattern) => ({
       pattern,
