@@ -1,5 +1,5 @@
 import type { Bin } from './bin.ts';
-import type { BlankType } from './blankType.ts';
+import { areaOf, type BlankType } from './blankType.ts';
 import { chooseBoards } from './chooseBoards.ts';
 import { correctValues, type Filling, fillInTurn, type Improve } from './fillInTurn.ts';
 import { type Pool, poolOf } from './pool.ts';
@@ -44,7 +44,7 @@ export const fillAtOnce = (
   types: readonly BlankType[],
   demand: readonly number[],
 ): Filling => {
-  const prices = types.map(({ length, width }) => length * width);
+  const prices = types.map(areaOf);
   const search = { types, most: demand, prices, breadth: 1, steps: FIRST_STEPS };
   return fillInTurn(
     bins.map((bin) => poolOf(bin, search)),
@@ -60,7 +60,7 @@ export const poolsOf = (
   demand: readonly number[],
   steps: number,
 ): Pool[] => {
-  const areas = types.map(({ length, width }) => length * width);
+  const areas = types.map(areaOf);
   const share = steps / Math.max(1, bins.length);
   const same = new Map<string, Pool>();
   /** The smallest wood of which not all patterns could be had. */
@@ -115,7 +115,7 @@ export const fill = (
   demand: readonly number[],
   steps: Steps,
 ): Fill => {
-  const areas = types.map(({ length, width }) => length * width);
+  const areas = types.map(areaOf);
   const whole = pools.filter(({ bin }) => !bin.free).length;
   const least = leastBoards(looser, demand, areas, steps.patterns);
   const proves = looser.every(({ complete }) => complete);

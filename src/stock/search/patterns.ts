@@ -167,7 +167,8 @@ export const patternsOf = (
     const first: Label<Spot> = { end: from - kerf, value: 0, counts: packing.none, chain: undefined };
     const labels = grow<Spot>(first, breadth, (label, add) => {
       if (spent() || (stages.oneBlankPerStrip && label !== first)) return;
-      shapes.forEach(({ type, length, width }, shape) => {
+      shapes.forEach(({ type, width, orders }, shape) => {
+        if (orders !== undefined && stages.oneBlankPerStrip) return;
         if (width > high - low) return;
         const counts = packing.add(label.counts, type);
         if (counts === undefined) return;
@@ -175,7 +176,7 @@ export const patternsOf = (
         const x = view.least(shape, label.end + kerf, low, high);
         if (x < 0) return;
         add({
-          end: x + length,
+          end: view.foundEnd,
           value: label.value + (prices[type] ?? 0),
           counts,
           chain: { last: { shape, x, y: view.foundY }, before: label.chain },
