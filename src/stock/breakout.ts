@@ -12,7 +12,25 @@ export interface Blank {
   readonly width: number;
   /** The piece of the cuts that it is. */
   readonly piece: number;
+  readonly why: Reason;
 }
+
+/** Why a blank lies where it does, so that a change by hand knows what it breaks. */
+export type Reason =
+  /** It had been cut before. */
+  | { readonly kind: 'cut already' }
+  /** Its figure runs through with these wanted pieces. */
+  | { readonly kind: 'runs through'; readonly with: readonly number[] }
+  /** Of the boards of its stock, thick enough, no other is wide or long enough, or has that much clear wood. */
+  | { readonly kind: 'only board'; readonly for: 'stock' | 'width' | 'length' | 'clear wood' }
+  /** It lies next to this wanted piece, the other side of its drawer. */
+  | { readonly kind: 'beside'; readonly with: number }
+  /** A short piece out of a board that is bent along its length, or a narrow one out of a cupped board. */
+  | { readonly kind: 'bow' }
+  /** A second try, out of what was left. */
+  | { readonly kind: 'spare' }
+  /** So fewest boards are cut into, or most is left. */
+  | { readonly kind: 'least waste' };
 
 /** A clear rectangle left over, in mm. */
 export interface Offcut {

@@ -14,6 +14,8 @@ export interface Bin {
   readonly free: boolean;
   /** The same for pieces of wood that hold the same. */
   readonly likeness: string;
+  /** For each type, more than 1 where this wood suits it: short pieces a board bent along its length, narrow ones a cupped one. */
+  readonly favour: readonly number[];
   /** The ways to begin its cuts. */
   readonly ways: readonly { readonly view: PieceView; readonly stages: Stages }[];
 }
@@ -40,6 +42,19 @@ const waysOn = ({ runs }: CutPiece): readonly { readonly axis: Axis; readonly st
   }
 };
 
+/** How much a wish weighs against wood that is saved. */
+const FAVOUR = 0.03;
+
+const favourOf = ({ bow }: Plank, types: readonly BlankType[]): number[] => {
+  const key = bow === 'long' ? 'length' : 'width';
+  const most = Math.max(...types.map((type) => type[key]));
+  return types.map((type) => (bow === undefined ? 1 : 1 + FAVOUR * (1 - type[key] / most)));
+};
+
+/** Whether anything has been cut from a board. */
+export const isBegun = ({ done }: Plank): boolean =>
+  (done?.cuts.length ?? 0) + (done?.blanks.length ?? 0) > 0;
+
 /** The pieces of a board that may still be filled. */
 export const binsOf = (plank: Plank, index: number, types: readonly BlankType[], saw: Saw): Bin[] => {
   const { cuts = [], blanks = [] } = plank.done ?? {};
@@ -47,11 +62,19 @@ export const binsOf = (plank: Plank, index: number, types: readonly BlankType[],
   const taken = new Set(blanks.map(({ piece }) => piece));
   const { outline, defects, clean } = plank;
   return replayCuts(plank, cuts, saw.kerf)
-    .filter(({ number, trimmed }) => !taken.has(number) && !trimmed.some((piece) => taken.has(piece)))
+    .filter(({ number, trimmed }, _, all) => {
+      // Of what a fourth run has cut apart only one is a blank: the largest that is left.
+      const beside = all.filter((other) => trimmed.includes(other.number));
+      const size = ({ at }: CutPiece) => (at.x1 - at.x0) * (at.y1 - at.y0);
+      const own = all.find((piece) => piece.number === number);
+      const largest = own !== undefined && beside.every((other) => size(other) <= size(own));
+      return !taken.has(number) && !trimmed.some((piece) => taken.has(piece)) && largest;
+    })
     .map((piece) => ({
       plank: index,
       piece,
-      free: cuts.length > 0,
+      free: isBegun(plank),
+      favour: favourOf(plank, types),
       likeness: JSON.stringify([outline, defects, clean, served, piece.at, piece.runs]),
       ways: waysOn(piece).map(({ axis, stages }) => ({
         view: new PieceView(plank, axis, piece.at, types, served, saw),

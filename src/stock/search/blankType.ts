@@ -1,7 +1,7 @@
 import type { DefectKind, Plank, StockName } from '../plank.ts';
 import type { Wanted } from '../wanted.ts';
 import type { Pose, Rect } from './clearStarts.ts';
-import { ticks, toMm } from './ticks.ts';
+import { ticks } from './ticks.ts';
 
 /** Wanted pieces that may change places with each other: they differ in nothing that the wood shows. */
 export interface BlankType {
@@ -15,6 +15,8 @@ export interface BlankType {
   readonly eitherWay: boolean;
   /** Indices of the wanted pieces. */
   readonly pieces: readonly number[];
+  /** Pieces that lie end to end along x, or side by side along y, and count as one; from the lowest coordinate up. */
+  readonly run?: { readonly axis: 'x' | 'y'; readonly members: readonly BlankType[] };
 }
 
 export const serves = (plank: Plank, { stock, thickness }: Pick<BlankType, 'stock' | 'thickness'>): boolean =>
@@ -87,5 +89,24 @@ export const posesAlong = ({ length, width, zones }: BlankType): readonly Pose[]
   return zones.length === 0 ? [pose] : [pose, halfTurn(pose)];
 };
 
-/** Half a turn or not, for those that lie along the board; it is the second of its poses. */
-export const areaMm = ({ length, width }: BlankType): number => toMm(length) * toMm(width);
+/** Pieces that are to run through, as one: cut from one board, and missing or met together. */
+export const runType = (axis: 'x' | 'y', members: readonly BlankType[]): BlankType => ({
+  stock: members[0]?.stock ?? 'front',
+  length: axis === 'x' ? sum(members, 'length') : most(members, 'length'),
+  width: axis === 'y' ? sum(members, 'width') : most(members, 'width'),
+  thickness: most(members, 'thickness'),
+  allows: new Set(),
+  zones: [],
+  eitherWay: false,
+  pieces: members.flatMap(({ pieces }) => pieces),
+  run: { axis, members },
+});
+
+const sum = (types: readonly BlankType[], key: 'length' | 'width'): number =>
+  types.reduce((all, type) => all + type[key], 0);
+const most = (types: readonly BlankType[], key: 'length' | 'width' | 'thickness'): number =>
+  Math.max(...types.map((type) => type[key]));
+
+/** Area of one, in square ticks; of a run, of all its pieces. */
+export const areaOf = ({ length, width, run }: BlankType): number =>
+  run === undefined ? length * width : run.members.reduce((all, member) => all + areaOf(member), 0);

@@ -1,21 +1,20 @@
 import type { Blank, Breakout, PlankLayout } from '../breakout.ts';
 import type { Plank } from '../plank.ts';
 import type { RunWish, Saw, Wanted } from '../wanted.ts';
-import { binsOf } from './bin.ts';
-import { blankTypes } from './blankType.ts';
-import { fill, poolsOf } from './fill.ts';
-import { groupsOf } from './groups.ts';
-import { largestClear } from './offcuts.ts';
-import { type CutPiece, replayCuts } from './replayCuts.ts';
-import { type Group, saw as sawGroups } from './sawing.ts';
-import { toMm } from './ticks.ts';
+import { isBegun } from './bin.ts';
+import { layOutPlank } from './layOutPlank.ts';
+import { metRuns, withoutWorst } from './runs.ts';
+import { type Solution, solve, type Task } from './solve.ts';
 
 export interface BreakOutOptions {
   /** Multiplies the steps that the search may take; 1 where nothing is said. */
   readonly effort?: number;
-  /** Told now and then what share of the steps is done, from 0 to 1, with the best layout so far. */
+  /** Told as the search goes on: what share of it is done, from 0 to 1, and the best layout so far. */
   readonly onProgress?: (share: number, best: Breakout) => void;
 }
+
+/** Steps at effort 1: some two seconds for a chest of nine drawers. */
+const STEPS = { patterns: 1_500_000, choosing: 100_000, rounds: 1_000_000 };
 
 /**
  * Which wanted piece comes out of which board, and the cuts that free it. Boards and wanted pieces are told by their places in
@@ -26,69 +25,51 @@ export const breakOut = (
   wanted: readonly Wanted[],
   runs: readonly RunWish[],
   saw: Saw,
-  { effort = 1 }: BreakOutOptions = {},
+  { effort = 1, onProgress }: BreakOutOptions = {},
 ): Breakout => {
-  const cutAlready = new Set(planks.flatMap(({ done }) => (done?.blanks ?? []).map(({ wanted }) => wanted)));
-  const open = wanted.flatMap((_, i) => (cutAlready.has(i) ? [] : [i]));
-  const types = blankTypes(planks, wanted, open);
-  const bins = planks.flatMap((plank, index) => binsOf(plank, index, types, saw));
-  const demand = types.map(({ pieces }) => pieces.length);
-  const pools = poolsOf(bins, types, demand, 3_000_000 * effort);
-  const looser = pools.every(({ complete }) => complete) ? pools : undefined;
-  const { filling, bound } = fill(pools, looser, types, demand, {
-    patterns: 3_000_000 * effort,
-    choosing: 1_000_000 * effort,
-    rounds: 200 * effort,
-  });
-  const chosen = new Map([...filling.chosen].map(([{ bin }, { pattern }]) => [bin, pattern]));
-  const supply = types.map(({ pieces }) => [...pieces]);
-  const boards = planks.flatMap((plank, index): PlankLayout[] => {
-    const own = bins.filter(({ plank }) => plank === index);
-    const work = own.map((bin) => {
-      const pattern = chosen.get(bin);
-      return { piece: bin.piece, group: pattern === undefined ? undefined : groupsOf(pattern) };
-    });
-    if (plank.done === undefined && work.every(({ group }) => group === undefined)) return [];
-    return [layoutOf(plank, index, work, supply, saw)];
-  });
-  return {
-    boards,
-    runs: runs.map(() => ({})),
-    missing: supply.flat().filter((index) => !wanted[index]?.spare),
-    ...(bound === undefined ? {} : { bound: bound + planks.filter(({ done }) => done !== undefined).length }),
+  const cut = new Set(planks.flatMap(({ done }) => (done?.blanks ?? []).map(({ wanted }) => wanted)));
+  const task: Task = { planks, wanted, saw, open: wanted.flatMap((_, i) => (cut.has(i) ? [] : [i])) };
+  const steps = {
+    patterns: STEPS.patterns * effort,
+    choosing: STEPS.choosing * effort,
+    rounds: STEPS.rounds * effort,
   };
+  let active = runs.filter(({ pieces }) => pieces.length > 0 && pieces.every((piece) => !cut.has(piece)));
+  if (onProgress !== undefined)
+    onProgress(0.05, breakoutOf(task, runs, active, solve(task, active, steps, true)));
+  let solution = solve(task, active, steps, false);
+  while (active.length > 0 && solution.missing.some((number) => number > 0)) {
+    active = withoutWorst(active, solution);
+    solution = solve(task, active, steps, false);
+  }
+  const best = breakoutOf(task, runs, active, solution);
+  onProgress?.(1, best);
+  return best;
 };
 
-const layoutOf = (
-  plank: Plank,
-  index: number,
-  work: readonly { readonly piece: CutPiece; readonly group: Group | undefined }[],
-  supply: readonly number[][],
-  saw: Saw,
-): PlankLayout => {
-  const made = plank.done?.cuts ?? [];
-  const pieces = new Map(replayCuts(plank, made, saw.kerf).map((piece) => [piece.number, piece]));
-  const sawn = sawGroups(plank.outline, saw.kerf, made.length, work);
-  const blank = ({ x0, y0, x1, y1 }: CutPiece['at']) => ({
-    x: toMm(x0),
-    y: toMm(y0),
-    length: toMm(x1 - x0),
-    width: toMm(y1 - y0),
+const breakoutOf = (
+  task: Task,
+  runs: readonly RunWish[],
+  active: readonly RunWish[],
+  solution: Solution,
+): Breakout => {
+  const { planks, wanted } = task;
+  const { types, missing, bound } = solution;
+  const supply = types.map(({ pieces }) => [...pieces]);
+  const boards = planks.flatMap((plank, index): PlankLayout[] => {
+    const isUsed = isBegun(plank) || solution.taken.some(({ pool }) => pool.bin.plank === index);
+    return isUsed ? [layOutPlank(index, task, solution, supply)] : [];
   });
-  const before = (plank.done?.blanks ?? []).flatMap(({ wanted, turned, piece }): Blank[] => {
-    const at = pieces.get(piece)?.at;
-    return at === undefined ? [] : [{ wanted, turned, ...blank(at), piece }];
-  });
-  const now = sawn.blanks.flatMap(({ type, turned, at, piece }): Blank[] => {
-    const wanted = supply[type]?.shift();
-    return wanted === undefined ? [] : [{ wanted, turned, ...blank(at), piece }];
-  });
+  const begun = planks.filter(isBegun).length;
+  const blanks = boards.flatMap(({ plank, blanks }): (Blank & { plank: number })[] =>
+    blanks.map((blank) => ({ ...blank, plank })),
+  );
   return {
-    plank: index,
-    blanks: [...before, ...now],
-    cuts: [...made, ...sawn.cuts],
-    offcuts: sawn.left
-      .flatMap(({ at }) => largestClear(plank, saw, at) ?? [])
-      .sort((a, b) => b.length * b.width - a.length * a.width),
+    boards,
+    runs: metRuns(runs, active, blanks),
+    missing: supply.flatMap((pieces, type) =>
+      (missing[type] ?? 0) === 0 ? [] : pieces.filter((piece) => !wanted[piece]?.spare),
+    ),
+    ...(bound === undefined ? {} : { bound: bound + begun }),
   };
 };

@@ -1,9 +1,9 @@
 import type { Bin } from './bin.ts';
-import type { BlankType } from './blankType.ts';
+import { areaOf, type BlankType } from './blankType.ts';
 import { chooseBoards } from './chooseBoards.ts';
-import { correctValues, type Filling, fillInTurn } from './fillInTurn.ts';
-import { type Choice, type Pool, poolOf, undominated } from './pool.ts';
-import { pricesAgainst } from './proveBoards.ts';
+import { correctValues, type Filling, fillInTurn, type Improve } from './fillInTurn.ts';
+import { type Pool, poolOf } from './pool.ts';
+import { leastBoards } from './proveBoards.ts';
 
 /** What may be spent, in steps: questions where a blank may lie, or choices tried. */
 export interface Steps {
@@ -11,7 +11,7 @@ export interface Steps {
   readonly patterns: number;
   /** On choosing among them, each time. */
   readonly choosing: number;
-  /** Fillings tried. */
+  /** On filling boards in turn: choices looked at. */
   readonly rounds: number;
 }
 
@@ -23,14 +23,19 @@ export interface Fill {
 
 const FIRST_STEPS = 4000;
 /** What is kept of a bin's patterns where all of them are too many. */
-const BREADTH = 6;
+const BREADTH = 3;
 
 const isDone = ({ open }: Filling): boolean => open.every((number) => number === 0);
 
-const joined = (pools: readonly Pool[]): Pool => {
-  const [first] = pools as [Pool];
-  const choices: Choice[] = undominated(pools.flatMap(({ choices }) => choices));
-  return { bin: first.bin, choices, complete: pools.some(({ complete }) => complete) };
+/** The choices of all searches of one bin. */
+const joined = (pools: readonly Pool[], { bin }: { readonly bin: Bin }): Pool => {
+  const choices = new Map(pools.flatMap(({ choices }) => choices.map((each) => [each.yields.join(), each])));
+  return {
+    bin,
+    steps: pools.reduce((sum, { steps }) => sum + steps, 0),
+    choices: [...choices.values()],
+    complete: false,
+  };
 };
 
 /** The first filling that comes to hand. */
@@ -39,7 +44,7 @@ export const fillAtOnce = (
   types: readonly BlankType[],
   demand: readonly number[],
 ): Filling => {
-  const prices = types.map(({ length, width }) => length * width);
+  const prices = types.map(areaOf);
   const search = { types, most: demand, prices, breadth: 1, steps: FIRST_STEPS };
   return fillInTurn(
     bins.map((bin) => poolOf(bin, search)),
@@ -55,46 +60,74 @@ export const poolsOf = (
   demand: readonly number[],
   steps: number,
 ): Pool[] => {
-  const areas = types.map(({ length, width }) => length * width);
+  const areas = types.map(areaOf);
   const share = steps / Math.max(1, bins.length);
   const same = new Map<string, Pool>();
+  /** The smallest wood of which not all patterns could be had. */
+  let tooLarge = Number.POSITIVE_INFINITY;
+  const sizeOf = ({ piece: { at } }: Bin) => (at.x1 - at.x0) * (at.y1 - at.y0);
+  const search = { types, most: demand };
   return bins.map((bin) => {
     const known = same.get(bin.likeness);
-    if (known !== undefined) return { ...known, bin };
-    const all = poolOf(bin, {
-      types,
-      most: demand,
-      prices: areas,
-      breadth: Number.POSITIVE_INFINITY,
-      steps: share / 2,
-    });
-    const steep = areas.map((area) => area ** 1.2);
-    const some = (prices: readonly number[]) =>
-      poolOf(bin, { types, most: demand, prices, breadth: BREADTH, steps: share / 4 });
-    const pool = all.complete ? all : joined([all, some(areas), some(steep)]);
+    if (known !== undefined) return { ...known, choices: [...known.choices], bin };
+    let pool: Pool | undefined;
+    if (sizeOf(bin) < tooLarge) {
+      pool = poolOf(bin, { ...search, prices: areas, breadth: Number.POSITIVE_INFINITY, steps: share / 3 });
+      if (!pool.complete) tooLarge = Math.min(tooLarge, 0.8 * sizeOf(bin));
+    }
+    if (!pool?.complete) {
+      const some = [1, 1.2, 0.8].map((power) => {
+        const prices = areas.map((area) => area ** power);
+        return poolOf(bin, { ...search, prices, breadth: BREADTH, steps: share / 9 });
+      });
+      pool = joined([...(pool === undefined ? [] : [pool]), ...some], { bin });
+    }
     same.set(bin.likeness, pool);
     return pool;
   });
 };
 
+/** Looks for patterns of what is still open while some steps last, and keeps them in their pools. */
+const improver = (
+  types: readonly BlankType[],
+  steps: number,
+): { readonly improve: Improve; readonly spent: () => boolean } => {
+  let left = steps;
+  return {
+    spent: () => left <= 0,
+    improve: (pool, open, prices) => {
+      if (pool.complete || left <= 0) return undefined;
+      const found = poolOf(pool.bin, { types, most: open, prices, breadth: 2, steps: 20_000 });
+      left -= found.steps;
+      const [best] = found.choices;
+      if (best !== undefined) pool.choices.push(best);
+      return best;
+    },
+  };
+};
+
 /** As few boards as can be found, and how few there can be. */
 export const fill = (
   pools: readonly Pool[],
-  /** Pools of boards that hold at least as much, all complete, by which a bound is proved; or none. */
-  looser: readonly Pool[] | undefined,
+  /** Pools of boards that hold at least as much, by which a bound is proved. */
+  looser: readonly Pool[],
   types: readonly BlankType[],
   demand: readonly number[],
   steps: Steps,
 ): Fill => {
-  const areas = types.map(({ length, width }) => length * width);
+  const areas = types.map(areaOf);
   const whole = pools.filter(({ bin }) => !bin.free).length;
-  const least = looser === undefined ? 0 : leastBoards(looser, demand, areas, whole);
+  const least = leastBoards(looser, demand, areas, steps.patterns);
+  const proves = looser.every(({ complete }) => complete);
+  const { improve, spent } = improver(types, steps.patterns);
+  const looks = pools.reduce((sum, { choices }) => sum + choices.length, 1) * Math.sqrt(pools.length);
   let filling = correctValues(
     pools,
     demand,
     areas,
-    steps.rounds,
-    (found) => isDone(found) && found.boards <= least,
+    improve,
+    (found, round) =>
+      (isDone(found) && found.boards <= least) || round > steps.rounds / looks || (spent() && round > 20),
   );
   let bound = least;
   for (;;) {
@@ -104,26 +137,14 @@ export const fill = (
     const tried = chooseBoards(pools, demand, prices, fewer, steps.choosing);
     if (tried.filling !== undefined) filling = tried.filling;
     else {
-      if (tried.exhausted && pools === looser) bound = fewer + 1;
+      if (tried.exhausted && pools === looser && proves) bound = fewer + 1;
       break;
     }
   }
-  if (looser !== undefined && looser !== pools && bound < filling.boards) {
+  if (proves && looser !== pools && isDone(filling) && bound < filling.boards) {
     const prices = [areas, types.map(({ length }) => length), types.map(({ width }) => width)];
     if (chooseBoards(looser, demand, prices, filling.boards - 1, steps.choosing).exhausted)
       bound = filling.boards;
   }
   return { filling, bound: isDone(filling) ? bound : undefined };
-};
-
-/** The fewest boards that prices do not rule out. */
-const leastBoards = (
-  pools: readonly Pool[],
-  demand: readonly number[],
-  areas: readonly number[],
-  whole: number,
-): number => {
-  for (let boards = 0; boards < whole; boards++)
-    if (pricesAgainst(pools, demand, areas, boards, 60) === undefined) return boards;
-  return whole;
 };

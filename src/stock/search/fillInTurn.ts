@@ -20,6 +20,8 @@ export const worth = ({ yields }: Choice, open: readonly number[], prices: reado
 export const after = ({ yields }: Choice, open: readonly number[]): number[] =>
   open.map((number, type) => Math.max(0, number - (yields[type] ?? 0)));
 
+export type Improve = (pool: Pool, open: readonly number[], prices: readonly number[]) => Choice | undefined;
+
 /** Fills one bin after the other, each time the one that takes the most worth of what is open; free ones first. */
 export const fillInTurn = (
   pools: readonly Pool[],
@@ -27,6 +29,8 @@ export const fillInTurn = (
   prices: readonly number[],
   /** A bin's worth is multiplied by this. */
   bias: (pool: Pool) => number = () => 1,
+  /** Looks for a better choice for a bin, for what is open. */
+  improve: Improve = () => undefined,
 ): Filling => {
   const chosen = new Map<Pool, Choice>();
   let open: readonly number[] = demand;
@@ -36,14 +40,18 @@ export const fillInTurn = (
     for (const pool of pools) {
       if (chosen.has(pool)) continue;
       const factor = (pool.bin.free ? 1e6 : 1) * bias(pool);
+      const favoured = prices.map((price, type) => price * (pool.bin.favour[type] ?? 1));
       for (const choice of pool.choices) {
-        const score = factor * worth(choice, open, prices);
+        const score = factor * worth(choice, open, favoured);
         if (score > (best?.score ?? 0)) best = { pool, choice, score };
       }
     }
     if (best === undefined) return { chosen, open, boards };
-    chosen.set(best.pool, best.choice);
-    open = after(best.choice, open);
+    const other = improve(best.pool, open, prices);
+    const better = other !== undefined && worth(other, open, prices) > worth(best.choice, open, prices);
+    const choice = better ? other : best.choice;
+    chosen.set(best.pool, choice);
+    open = after(choice, open);
     if (!best.pool.bin.free) boards++;
   }
 };
@@ -63,20 +71,21 @@ export const correctValues = (
   pools: readonly Pool[],
   demand: readonly number[],
   areas: readonly number[],
-  rounds: number,
-  enough: (filling: Filling) => boolean,
+  improve: Improve,
+  enough: (best: Filling, round: number) => boolean,
 ): Filling => {
   const most = new Map(
     pools.map((pool) => [pool, Math.max(0, ...pool.choices.map((choice) => worth(choice, demand, areas)))]),
   );
   let prices = [...areas];
   let best = fillInTurn(pools, demand, prices);
-  for (let round = 1; round < rounds && !enough(best); round++) {
+  for (let round = 1; !enough(best, round); round++) {
     const filling = fillInTurn(
       pools,
       demand,
       prices,
       (pool) => 1 + ((round * 7 + pool.bin.plank * 13) % 10) / 60,
+      improve,
     );
     if (less(filling, best, areas)) best = filling;
     let open: readonly number[] = demand;

@@ -1,6 +1,6 @@
 import type { Rect } from './clearStarts.ts';
-import type { Chain, Pattern } from './patterns.ts';
-import type { Axis } from './pieceView.ts';
+import type { Chain, Pattern, Spot } from './patterns.ts';
+import type { Axis, Shape } from './pieceView.ts';
 import type { Group, Placed } from './sawing.ts';
 
 const forwards = <T>(chain: Chain<T> | undefined): T[] => {
@@ -15,16 +15,26 @@ const backwards = <T>(chain: Chain<T> | undefined): T[] => forwards(chain).rever
 export const groupsOf = ({ view, sections }: Pattern): Group => {
   const along: Axis = view.axis;
   const across: Axis = along === 'x' ? 'y' : 'x';
-  const placed = (shape: number, x: number, y: number): Placed => {
-    const { type, length, width, quarter, poses } = view.shapes[shape] as (typeof view.shapes)[number];
-    const at: Rect =
-      along === 'x'
-        ? { x0: x, y0: y, x1: x + length, y1: y + width }
-        : { x0: y, y0: x, x1: y + width, y1: x + length };
+  const rect = (x: number, y: number, length: number, width: number): Rect =>
+    along === 'x'
+      ? { x0: x, y0: y, x1: x + length, y1: y + width }
+      : { x0: y, y0: x, x1: y + width, y1: x + length };
+  const placed = ({ shape, x, y }: Spot): Placed[] => {
+    const { type, length, width, quarter, poses, orders } = view.shapes[shape] as Shape;
+    if (orders !== undefined) {
+      const { turned = false, parts = [] } = view.layRun(shape, x, y) ?? {};
+      return parts.map(({ type: member, x, pose }) => ({
+        type,
+        turned,
+        at: rect(x, y, pose.length, pose.width),
+        piece: member.pieces[0],
+      }));
+    }
     const stands = view
       .poseStarts(shape, y)
       .map((starts) => starts.some((from, i) => i % 2 === 0 && from <= x && (starts[i + 1] ?? 0) >= x));
-    return { type, turned: !quarter && poses.length > 1 && stands[0] !== true, at };
+    const turned = !quarter && poses.length > 1 && stands[0] !== true;
+    return [{ type, turned, at: rect(x, y, length, width), piece: undefined }];
   };
   return {
     axis: along,
@@ -32,7 +42,9 @@ export const groupsOf = ({ view, sections }: Pattern): Group => {
       axis: across,
       parts: backwards(strips).map(({ blanks }) => ({
         axis: along,
-        parts: forwards(blanks).map(({ shape, x, y }) => ({ axis: across, parts: [placed(shape, x, y)] })),
+        parts: forwards(blanks).flatMap((spot) =>
+          placed(spot).map((blank) => ({ axis: across, parts: [blank] })),
+        ),
       })),
     })),
   };

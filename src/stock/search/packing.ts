@@ -1,10 +1,5 @@
-/** How many blanks of each type, packed into bits with a guard bit above each. */
-export interface Counts {
-  readonly low: number;
-  readonly high: number;
-  /** The same for the same counts, and for no others. */
-  readonly key: number;
-}
+/** How many blanks of each type: one whole number, each type's count in bits of its own with a guard bit above. */
+export type Counts = number;
 
 /** How counts are kept. */
 export interface Packing {
@@ -18,10 +13,13 @@ export interface Packing {
   readonly whole: boolean;
 }
 
-/** Two words of so many bits make a key that a float holds exactly. */
+/** A float holds two words of so many bits exactly. */
 const BITS = 26;
+const WORD = 2 ** BITS;
+const MASK = WORD - 1;
 
-const counts = (low: number, high: number): Counts => ({ low, high, key: high * 2 ** BITS + low });
+const lowOf = (counts: Counts): number => counts & MASK;
+const highOf = (counts: Counts): number => Math.floor(counts / WORD);
 
 /** At most so many of each type; types that find no bits, the last of `order` first, are not to be had at all. */
 export const packingOf = (
@@ -53,25 +51,25 @@ export const packingOf = (
   }
   const [limitLow = 0, limitHigh = 0] = limits;
   const [guardLow = 0, guardHigh = 0] = guards;
-  const countOf = ({ low, high }: Counts, type: number): number => {
+  const countOf = (counts: Counts, type: number): number => {
     const place = places[type];
-    return place === undefined ? 0 : ((place.word === 0 ? low : high) >> place.shift) & place.mask;
+    return place === undefined
+      ? 0
+      : ((place.word === 0 ? lowOf(counts) : highOf(counts)) >> place.shift) & place.mask;
   };
   return {
-    none: counts(0, 0),
+    none: 0,
     add: (from, type) => {
       const place = places[type];
       if (place === undefined || countOf(from, type) >= place.most) return undefined;
-      const one = 1 << place.shift;
-      return place.word === 0 ? counts(from.low + one, from.high) : counts(from.low, from.high + one);
+      return from + 2 ** (place.shift + place.word * BITS);
     },
     sum: (a, b) => {
-      const low = a.low + b.low;
-      const high = a.high + b.high;
+      const counts = a + b;
       // A count above its limit borrows its guard bit.
-      if (((limitLow - low) & guardLow) !== guardLow) return undefined;
-      if (((limitHigh - high) & guardHigh) !== guardHigh) return undefined;
-      return counts(low, high);
+      if (((limitLow - lowOf(counts)) & guardLow) !== guardLow) return undefined;
+      if (((limitHigh - highOf(counts)) & guardHigh) !== guardHigh) return undefined;
+      return counts;
     },
     countOf,
     whole,
@@ -81,6 +79,6 @@ export const packingOf = (
 /** Any number of each type, not counted: a value found so is never below one found with counts. */
 export const uncounted = (): Packing => {
   let made = 0;
-  const next = (): Counts => ({ low: 0, high: 0, key: ++made });
-  return { none: counts(0, 0), add: next, sum: next, countOf: () => 0, whole: true };
+  const next = (): Counts => ++made;
+  return { none: 0, add: next, sum: next, countOf: () => 0, whole: true };
 };

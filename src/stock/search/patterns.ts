@@ -56,7 +56,9 @@ export interface Search {
   readonly stages: Stages;
   /** How many choices that are no better are kept beside the best, at each place; infinite for all of them. */
   readonly breadth: number;
-  /** Where the steps run out, what was found so far is the answer. */
+  /** Whether strips are tried that gain nothing at their beginning. */
+  readonly thorough: boolean;
+  /** Places asked for and choices made; where they run out, what was found so far is the answer. */
   readonly most: number;
 }
 
@@ -128,44 +130,53 @@ const grow = <T>(
   const best = new Best(breadth);
   const found: Label<T>[] = [];
   const add = (label: Label<T>) => {
-    const known = least.get(label.counts.key);
+    const known = least.get(label.counts);
     if (known !== undefined && known <= label.end) return;
-    least.set(label.counts.key, label.end);
+    least.set(label.counts, label.end);
     queue.push(label);
   };
   add(first);
   for (;;) {
     const label = queue.pop();
     if (label === undefined) return found;
-    if (least.get(label.counts.key) !== label.end) continue;
+    if (least.get(label.counts) !== label.end) continue;
     if (label !== first && !best.admits(label.value)) continue;
     if (label !== first) found.push(label);
     extend(label, add);
   }
 };
 
+export interface Patterns {
+  readonly patterns: readonly Pattern[];
+  readonly steps: number;
+  /** Whether the steps sufficed. */
+  readonly finished: boolean;
+}
+
 /** All patterns of a view that the search keeps, by their ends. */
 export const patternsOf = (
   view: PieceView,
-  { prices, packing, stages, breadth, most }: Search,
-): Pattern[] => {
+  { prices, packing, stages, breadth, thorough, most }: Search,
+): Patterns => {
   const { region, shapes, kerf, restarts } = view;
-  const start = view.steps;
-  const spent = () => view.steps - start > most;
+  let steps = 0;
+  const spent = () => steps > most;
 
   /** Blanks side by side between two heights, the first not before `from`; only those that need all of the height. */
   const stripsOf = (from: number, low: number, high: number): Label<Spot>[] => {
     const first: Label<Spot> = { end: from - kerf, value: 0, counts: packing.none, chain: undefined };
     const labels = grow<Spot>(first, breadth, (label, add) => {
       if (spent() || (stages.oneBlankPerStrip && label !== first)) return;
-      shapes.forEach(({ type, length, width }, shape) => {
+      shapes.forEach(({ type, width, orders }, shape) => {
+        if (orders !== undefined && stages.oneBlankPerStrip) return;
         if (width > high - low) return;
         const counts = packing.add(label.counts, type);
         if (counts === undefined) return;
+        steps++;
         const x = view.least(shape, label.end + kerf, low, high);
         if (x < 0) return;
         add({
-          end: x + length,
+          end: view.foundEnd,
           value: label.value + (prices[type] ?? 0),
           counts,
           chain: { last: { shape, x, y: view.foundY }, before: label.chain },
@@ -178,12 +189,19 @@ export const patternsOf = (
     return labels.filter(({ chain }) => reaches(chain));
   };
 
-  /** Heights at which a strip that begins at `low` may end. */
-  const topsOf = (low: number): number[] => {
+  /** Heights at which a strip that begins at `low` may end: a blank lies on `low`, or on a defect that it cannot pass there. */
+  const topsOf = (from: number, low: number): number[] => {
     const tops = new Set<number>();
     shapes.forEach(({ width }, shape) => {
-      if (low + width <= region.y1) tops.add(low + width);
-      for (const y of restarts[shape] ?? []) if (y > low) tops.add(y + width);
+      if (low + width > region.y1) return;
+      let begin = view.first(shape, from, low);
+      if (begin < Number.POSITIVE_INFINITY) tops.add(low + width);
+      for (const y of restarts[shape] ?? []) {
+        if (y <= low) continue;
+        const x = view.first(shape, from, y);
+        if (x < begin || (thorough && x < Number.POSITIVE_INFINITY)) tops.add(y + width);
+        begin = Math.min(begin, x);
+      }
     });
     return [...tops].sort((a, b) => a - b);
   };
@@ -192,27 +210,32 @@ export const patternsOf = (
   const stacksOf = (from: number, low: number, known: Map<number, Label<Strip>[]>): Label<Strip>[] => {
     const before = known.get(low);
     if (before !== undefined) return before;
-    const all: Label<Strip>[] = [];
-    for (const high of topsOf(low)) {
+    const least = new Map<number, Label<Strip>>();
+    for (const high of topsOf(from, low)) {
       if (spent()) break;
       const strips = stripsOf(from, low, high);
       const above = strips.length === 0 || stages.oneStrip ? [] : stacksOf(from, high + kerf, known);
-      for (const strip of strips) {
-        const blanks = { blanks: strip.chain as Chain<Spot> };
-        all.push({ ...strip, chain: { last: blanks, before: undefined } });
-        for (const stack of above) {
-          const counts = packing.sum(strip.counts, stack.counts);
-          if (counts === undefined) continue;
-          all.push({
-            end: Math.max(strip.end, stack.end),
-            value: strip.value + stack.value,
-            counts,
-            chain: { last: blanks, before: stack.chain },
-          });
-        }
-      }
+      const add = (label: Label<Strip>) => {
+        if ((least.get(label.counts)?.end ?? Number.POSITIVE_INFINITY) > label.end)
+          least.set(label.counts, label);
+      };
+      for (const strip of strips) add({ ...strip, chain: { last: stripOf(strip), before: undefined } });
+      steps += pairs(strips, above, breadth, (strip, stack) => {
+        const counts = packing.sum(strip.counts, stack.counts);
+        if (counts === undefined) return false;
+        add({
+          end: Math.max(strip.end, stack.end),
+          value: strip.value + stack.value,
+          counts,
+          chain: { last: stripOf(strip), before: stack.chain },
+        });
+        return true;
+      });
     }
-    const kept = leastEnds(all, breadth);
+    const best = new Best(breadth);
+    const kept = [...least.values()]
+      .sort((a, b) => a.end - b.end || b.value - a.value)
+      .filter(({ value }) => best.admits(value));
     known.set(low, kept);
     return kept;
   };
@@ -244,7 +267,9 @@ export const patternsOf = (
   };
   const labels = grow<Section>(first, breadth, (label, add) => {
     if (spent()) return;
-    for (const section of sectionsOf(label.end + kerf)) {
+    const sections = sectionsOf(label.end + kerf);
+    steps += sections.length;
+    for (const section of sections) {
       const counts = packing.sum(label.counts, section.counts);
       if (counts === undefined) continue;
       add({
@@ -255,25 +280,57 @@ export const patternsOf = (
       });
     }
   });
-  return labels
+  const patterns = labels
     .filter(({ chain }) => !stages.trim || (chain?.before === undefined && fillsWidth(view, chain)))
     .map(({ end, value, counts, chain }) => ({ view, end, value, counts, sections: chain }));
+  return { patterns, steps, finished: !spent() };
+};
+
+const stripOf = ({ chain }: Label<Spot>): Strip => ({ blanks: chain as Chain<Spot> });
+
+interface Ends {
+  readonly end: number;
+}
+
+/**
+ * Joins each of two lists, rising by their ends, with those of the other that end no later, the last of them first, until as
+ * many as the breadth allows have been joined. Answers how many were tried.
+ */
+const pairs = <A extends Ends, B extends Ends>(
+  some: readonly A[],
+  others: readonly B[],
+  breadth: number,
+  join: (a: A, b: B) => boolean,
+): number => {
+  let tried = 0;
+  const each = <P extends Ends, Q extends Ends>(
+    list: readonly P[],
+    shorter: readonly Q[],
+    within: (q: Q, p: P) => boolean,
+    meet: (p: P, q: Q) => boolean,
+  ) => {
+    let last = 0;
+    for (const one of list) {
+      while (last < shorter.length && within(shorter[last] as Q, one)) last++;
+      let joined = 0;
+      for (let i = last - 1; i >= 0 && joined < breadth && i >= last - 4 * breadth; i--) {
+        tried++;
+        if (meet(one, shorter[i] as Q)) joined++;
+      }
+    }
+  };
+  each(some, others, (b, a) => b.end <= a.end, join);
+  each(
+    others,
+    some,
+    (a, b) => a.end < b.end,
+    (b, a) => join(a, b),
+  );
+  return tried;
 };
 
 /** Whether the blank of a lone section is as wide as the piece. */
 const fillsWidth = ({ region, shapes }: PieceView, chain: Chain<Section> | undefined): boolean => {
   const shape = chain?.last.strips.last.blanks.last.shape ?? 0;
   return shapes[shape]?.width === region.y1 - region.y0;
-};
-
-/** Of those with the same counts the one that ends first, and no more than the breadth allows, by their ends. */
-const leastEnds = <T>(labels: readonly Label<T>[], breadth: number): Label<T>[] => {
-  const sorted = [...labels].sort((a, b) => a.end - b.end || b.value - a.value);
-  const seen = new Set<number>();
-  const best = new Best(breadth);
-  return sorted.filter(({ counts, value }) => {
-    if (seen.has(counts.key) || !best.admits(value)) return false;
-    seen.add(counts.key);
-    return true;
-  });
 };

@@ -15,6 +15,23 @@ export interface Shape {
   readonly width: number;
   readonly poses: readonly Pose[];
   readonly quarter: boolean;
+  /** Of a run: its pieces as they follow each other, not turned and turned. */
+  readonly orders?: readonly (readonly Member[])[];
+}
+
+/** One piece of a run in one way of lying. */
+interface Member {
+  readonly type: BlankType;
+  readonly pose: Pose;
+  readonly starts: Map<number, Stretches>;
+}
+
+/** Where a shape lies, piece by piece. */
+export interface Laid {
+  readonly end: number;
+  readonly turned: boolean;
+  /** The type of each piece of a run, and where it begins. */
+  readonly parts: readonly { readonly type: BlankType; readonly x: number; readonly pose: Pose }[];
 }
 
 const swapRect = ({ x0, y0, x1, y1 }: Rect): Rect => ({ x0: y0, y0: x0, x1: y1, y1: x1 });
@@ -63,8 +80,6 @@ export class PieceView {
   readonly kerf: number;
   /** Heights at which a blank may lie again, beyond a defect, for each shape, rising. */
   readonly restarts: readonly (readonly number[])[];
-  /** Questions answered. */
-  steps = 0;
   readonly #ground: Ground;
   readonly #types: readonly BlankType[];
   readonly #starts: readonly Map<number, Stretches>[];
@@ -84,6 +99,7 @@ export class PieceView {
     this.#types = types;
     const shapes = types.flatMap((type, index): Shape[] => {
       if (!served[index]) return [];
+      if (type.run !== undefined) return type.run.axis === axis ? [runShape(type, index, axis)] : [];
       const along = posesAlong(type);
       const ways = type.eitherWay && type.length !== type.width ? [along, along.map(swapPose)] : [along];
       return ways.map((way, turn) => {
@@ -96,6 +112,12 @@ export class PieceView {
     this.shapes = shapes.filter(({ length, width }) => length <= x1 - x0 && width <= y1 - y0);
     this.#starts = this.shapes.map(() => new Map());
     this.restarts = this.shapes.map((shape, i) => this.#restartsOf(shape, i));
+  }
+
+  /** Whether a type may lie anywhere, were nothing else cut. */
+  holds(type: number): boolean {
+    const { x0, y0, y1 } = this.region;
+    return this.shapes.some((shape, i) => shape.type === type && this.least(i, x0, y0, y1) >= 0);
   }
 
   /** The x at which a shape may begin at height y. */
@@ -114,34 +136,62 @@ export class PieceView {
     return poses.map((pose) => clearStarts(this.#ground, this.region, pose, allows, y));
   }
 
-  #restartsOf({ width, poses }: Shape, shape: number): number[] {
+  #restartsOf({ width, poses, orders }: Shape, shape: number): number[] {
     const { outline, defects, margin } = this.#ground;
     const found = new Set<number>();
     for (let i = 1; i < outline.length; i += 2) {
+      const last = (i + outline.length - 2) % outline.length;
       const y = (outline[i] ?? 0) + margin.y0;
-      const before = (outline[(i + outline.length - 2) % outline.length] ?? 0) + margin.y0;
+      const rise = outline[i - 1] === outline[last - 1] ? 0 : (outline[last] ?? 0) + margin.y0 - y;
       // Along a sloping edge there is no one place to begin again: a few serve.
-      for (let part = 0; part < 4; part++) found.add(Math.ceil(y + ((before - y) * part) / 4));
+      for (let part = 0; part < (rise === 0 ? 1 : 4); part++) found.add(Math.ceil(y + (rise * part) / 4));
     }
-    const rises = [0, ...poses.flatMap(({ zones }) => zones.map(({ y0 }) => y0))];
+    const lies = [...poses, ...(orders ?? []).flat().map(({ pose }) => pose)];
+    const rises = [0, ...lies.flatMap(({ zones }) => zones.map(({ y0 }) => y0))];
     for (const { outline: defect } of defects) {
       const top = defect.reduce((most, y, i) => (i % 2 === 1 ? Math.max(most, y) : most), -Infinity);
       for (const rise of rises) found.add(Math.ceil(top) - rise);
     }
+    const begins = (y: number) => this.first(shape, this.region.x0, y) < Number.POSITIVE_INFINITY;
     return [...found]
-      .filter((y) => y > this.region.y0 && y + width <= this.region.y1 && this.starts(shape, y).length > 0)
+      .filter((y) => y > this.region.y0 && y + width <= this.region.y1 && begins(y))
       .sort((a, b) => a - b);
   }
 
-  /** Where a blank last found by `least` lies. */
+  /** The least x >= `from` at which a shape may begin at height y; infinite where there is none. */
+  first(shape: number, from: number, y: number): number {
+    if (this.shapes[shape]?.orders === undefined) return firstFrom(this.starts(shape, y), from);
+    return this.layRun(shape, from, y)?.parts[0]?.x ?? Number.POSITIVE_INFINITY;
+  }
+
+  /** A run at height y, all its pieces at or beyond `from`, as near to each other as the wood allows. */
+  layRun(shape: number, from: number, y: number): Laid | undefined {
+    let best: Laid | undefined;
+    this.shapes[shape]?.orders?.forEach((order, turn) => {
+      let end = from - this.kerf;
+      const parts = order.map(({ type, pose, starts }) => {
+        const known = starts.get(y) ?? clearStarts(this.#ground, this.region, pose, type.allows, y);
+        starts.set(y, known);
+        const x = firstFrom(known, end + this.kerf);
+        end = x + pose.length;
+        return { type, x, pose };
+      });
+      if (end < (best?.end ?? Number.POSITIVE_INFINITY)) best = { end, turned: turn === 1, parts };
+    });
+    return best;
+  }
+
+  /** Where what was last found by `least` lies, and where it ends. */
   foundY = 0;
+  foundEnd = 0;
 
   /** The least x >= `from` at which a shape may lie between two heights, and `foundY` there; or -1. */
   least(shape: number, from: number, low: number, high: number): number {
-    this.steps++;
-    const { width } = this.shapes[shape] as Shape;
+    const { length, width, orders } = this.shapes[shape] as Shape;
+    if (orders !== undefined) return this.#leastRun(shape, from, low, high);
     let best = firstFrom(this.starts(shape, low), from);
     this.foundY = low;
+    this.foundEnd = best + length;
     if (best === from) return best;
     for (const y of this.restarts[shape] ?? []) {
       if (y <= low) continue;
@@ -153,9 +203,47 @@ export class PieceView {
         if (x === from) break;
       }
     }
+    this.foundEnd = best + length;
     return best === Number.POSITIVE_INFINITY ? -1 : best;
   }
+
+  #leastRun(shape: number, from: number, low: number, high: number): number {
+    const { width } = this.shapes[shape] as Shape;
+    let best = -1;
+    this.foundEnd = Number.POSITIVE_INFINITY;
+    for (const y of [low, ...(this.restarts[shape] ?? [])]) {
+      if (y < low || y + width > high) continue;
+      const laid = this.layRun(shape, from, y);
+      if (laid === undefined || laid.end >= this.foundEnd) continue;
+      this.foundY = y;
+      this.foundEnd = laid.end;
+      best = laid.parts[0]?.x ?? -1;
+    }
+    return best;
+  }
 }
+
+const runShape = (type: BlankType, index: number, axis: Axis): Shape => {
+  const { length, width, run } = type;
+  const members = run?.members ?? [];
+  const order = (turn: 0 | 1): Member[] =>
+    members.flatMap((member): Member[] => {
+      const pose = posesAlong(member)[turn];
+      return pose === undefined
+        ? []
+        : [{ type: member, pose: axis === 'x' ? pose : swapPose(pose), starts: new Map() }];
+    });
+  // Without zones all is the same turned, but for the order.
+  const turnable = members.every((member) => posesAlong(member).length > 1);
+  const whole = { length, width, zones: [] };
+  return {
+    type: index,
+    ...(axis === 'x' ? whole : swapPose(whole)),
+    poses: [axis === 'x' ? whole : swapPose(whole)],
+    quarter: false,
+    orders: turnable ? [order(0), order(1).reverse()] : [order(0)],
+  };
+};
 
 /** The least number in the stretches that is not below `from`. */
 const firstFrom = (stretches: Stretches, from: number): number => {

@@ -9,6 +9,8 @@ export interface Placed {
   readonly type: number;
   readonly turned: boolean;
   readonly at: Rect;
+  /** Of a run: which wanted piece it is. */
+  readonly piece: number | undefined;
 }
 
 /** What one run of parallel cuts frees, in their order: further groups, cut the other way, and blanks. */
@@ -36,7 +38,7 @@ const around = (part: Group | Placed): Rect => {
 };
 
 /** Less wood than this, in square ticks, is none: a thousandth of a square mm. */
-const NO_WOOD = 1e5;
+const NO_WOOD = exactTicks(1) ** 2 / 1000;
 
 /** The wood of a board, as far as a rectangle cuts it out. */
 const woodIn = (outline: readonly Point[], { x0, y0, x1, y1 }: Rect): number => {
@@ -49,10 +51,15 @@ const woodIn = (outline: readonly Point[], { x0, y0, x1, y1 }: Rect): number => 
   return Math.abs(twice) / 2;
 };
 
+/** A blank and the number of its piece. */
+export interface Freed {
+  readonly placed: Placed;
+  readonly piece: number;
+}
+
 export interface Sawn {
   readonly cuts: readonly Cut[];
-  /** Each blank and the number of its piece. */
-  readonly blanks: readonly (Placed & { readonly piece: number })[];
+  readonly blanks: readonly Freed[];
   /** Pieces that are no blanks. */
   readonly left: readonly Piece[];
 }
@@ -70,7 +77,7 @@ export const saw = (
   const outline = outlineMm.map(([x, y]): Point => [exactTicks(x), exactTicks(y)]);
   const kerf = ticks(kerfMm);
   const cuts: Cut[] = [];
-  const blanks: (Placed & { piece: number })[] = [];
+  const blanks: Freed[] = [];
   const left: Piece[] = [];
   const keep = (number: number, at: Rect) => {
     if (woodIn(outline, at) > NO_WOOD) left.push({ number, at });
@@ -82,7 +89,7 @@ export const saw = (
   };
   const cutOut = (part: Group | Placed, piece: number, at: Rect): void => {
     if ('at' in part) {
-      blanks.push({ ...part, piece });
+      blanks.push({ placed: part, piece });
       return;
     }
     const [low, high] = part.axis === 'x' ? (['x0', 'x1'] as const) : (['y0', 'y1'] as const);

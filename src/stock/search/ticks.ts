@@ -1,8 +1,8 @@
 /**
- * The search counts in ticks of 0.0001 mm, the last figure that is told of a length: whole numbers compare exactly, and what is
- * told is what was meant.
+ * The search counts in ticks of a millionth of a mm, so that whole numbers compare exactly: mm to six figures and 1/64 in are
+ * whole numbers of ticks.
  */
-const TICKS_PER_MM = 10_000;
+const TICKS_PER_MM = 1e6;
 
 /** Differences of floats, in ticks, that are no difference. */
 export const DUST = 1e-3;
