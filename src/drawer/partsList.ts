@@ -32,6 +32,8 @@ export interface Part {
   readonly grain: string;
   /** Grooves, rebates and what else is worked on its edges and faces; empty for a plain board. */
   readonly worked: readonly Phrase[];
+  /** The boards that they come out of, each once, in the order of the equal parts; only where the plan lists boards. */
+  readonly boards?: readonly string[];
 }
 
 /** Quantity of one kind of stock that a set needs: one species in one thickness. */

@@ -27,7 +27,10 @@ const HEADING = [
  */
 export const partsCsv = (rows: readonly Part[], units: Notation): string =>
   csv([
-    HEADING.map(([title, isLength]) => `${title}${isLength ? ` ${unitOf(units)}` : ''}`),
+    [
+      ...HEADING.map(([title, isLength]) => `${title}${isLength ? ` ${unitOf(units)}` : ''}`),
+      ...(rows.some(({ boards }) => boards) ? ['boards'] : []),
+    ],
     ...rows.map((row) => cells(row, units)),
   ]);
 
@@ -39,4 +42,5 @@ const cells = (part: Part, units: Notation): string[] => [
   part.species ?? '',
   part.grain,
   part.worked.map((phrase) => speak(phrase, units)).join('; '),
+  ...(part.boards ? [part.boards.join(', ')] : []),
 ];

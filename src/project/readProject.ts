@@ -75,7 +75,13 @@ export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject>
   const onKeys = reading.ok ? reading.advice : [];
   const advised = {
     ...set.value,
-    advice: [...onKeys, ...onClimate, ...adviseWoods(plan), ...set.value.advice],
+    advice: [
+      ...onKeys,
+      ...(work.value?.advice ?? []),
+      ...onClimate,
+      ...adviseWoods(plan),
+      ...set.value.advice,
+    ],
   };
   return {
     ok: true,

@@ -41,6 +41,7 @@ import { say } from '../units/phrase.ts';
 import type { ShortName } from '../units/shortNames.ts';
 import { guidesOf } from './guidesOf.ts';
 import { onlyWords, wholeDrawers } from './only.ts';
+import { partsOfProject } from './partsOfProject.ts';
 import { chosenCorners, piecesOf } from './piecesOf.ts';
 import { frontCorners, type Project } from './project.ts';
 import { settingsOf } from './settingsOf.ts';
@@ -268,7 +269,7 @@ const benchLayout = (
   const bench = (drawer: Drawer, area: Size): PageRun => {
     const cut = drawerCut(drawer, cuts);
     const places = placesOf(settings, drawer.spec.name);
-    const listed = parts({ drawers: [drawer], advice: [] }, units);
+    const listed = partsOfProject(project, [drawer]);
     const { count, draw } = benchSheet(drawer, listed, {
       units,
       area,

@@ -51,14 +51,18 @@ Examples:
 `,
     )
     .action(async (plan: string, options: PartsOptions) => {
-      const { units, set, climate, sawing } = await loadProject(plan, options);
+      const project = await loadProject(plan, options);
+      const { units, set, climate, sawing } = project;
       if (set.drawers.length === 0)
         throw new Failure(
           [`${plan}: there are no drawers in this plan, so there are no parts to list`],
           WRONG_INPUT,
         );
-      const { parts, stockTotals } = await import('../../drawer/partsList.ts');
-      const rows = parts(set, units);
+      const [{ partsOfProject }, { stockTotals }] = await Promise.all([
+        import('../../project/partsOfProject.ts'),
+        import('../../drawer/partsList.ts'),
+      ]);
+      const rows = partsOfProject(project);
       const totals = stockTotals(rows);
       const list = cuttingList(rows, sawing);
       if (options.cuttingList) {
@@ -101,6 +105,7 @@ const text = (
   climate: Climate | undefined,
 ): string[] => {
   const length = (value: number): string => formatNumber(value, units);
+  const boards = boardsColumn(rows);
   const area = (value: number): string =>
     units !== 'mm'
       ? `${(value / (12 * MM_PER_INCH) ** 2).toFixed(2)} sq ft`
@@ -114,15 +119,16 @@ const text = (
     ...(climate ? terminalLines(daySentence(climate)) : []),
     '',
     ...fitTable(
-      ['drawer', 'part', 'quantity', 'length', 'width', 'thickness', 'rough', 'wood'],
+      ['drawer', 'part', 'quantity', 'length', 'width', 'thickness', 'rough', 'wood', ...boards.title],
       rows.map((row) => [
         row.drawer,
         row.part,
         String(row.count),
         ...[row.length, row.width, row.thickness, row.roughLength].map(length),
         row.species ?? '',
+        ...boards.cells(row),
       ]),
-      [false, false, true, true, true, true, true, false],
+      [false, false, true, true, true, true, true, false, ...boards.title.map(() => false)],
       2,
     ),
     '',
@@ -144,6 +150,12 @@ const text = (
     ),
   ];
 };
+
+/** The boards that parts come out of: no column where the plan lists none. */
+const boardsColumn = (rows: readonly Part[]) =>
+  rows.some((row) => row.boards)
+    ? { title: ['boards'], cells: ({ boards = [] }: Part) => [boards.join(', ')] }
+    : { title: [], cells: () => [] };
 
 /** Which day's sizes these are. */
 const daySentence = ({ making }: Climate): string =>

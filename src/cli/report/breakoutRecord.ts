@@ -1,5 +1,5 @@
 import type { BrokenOut } from '../../drawer/blanks/brokenOut.ts';
-import { reasonFor } from '../../drawer/blanks/reasons.ts';
+import { reasonWords } from '../../drawer/blanks/reasonWords.ts';
 import { woodUsed } from '../../drawer/blanks/yieldOf.ts';
 import { extentsOf } from '../../stock/polygon.ts';
 
@@ -31,7 +31,7 @@ export const breakoutRecord = (broken: BrokenOut) => {
                 ...(strip !== undefined && { strip }),
                 ...(spare && { spare }),
                 ...{ turned, x, y, length, width, piece },
-                why: reasonFor(broken, plank, blank),
+                why: reasonWords(blank.why, blanks),
               },
             ];
           }),

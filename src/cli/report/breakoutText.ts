@@ -1,6 +1,6 @@
 import { blankName, plankName } from '../../drawer/blanks/blankNames.ts';
 import type { BoardToBuy, BrokenOut } from '../../drawer/blanks/brokenOut.ts';
-import { reasonFor } from '../../drawer/blanks/reasons.ts';
+import { reasonWords } from '../../drawer/blanks/reasonWords.ts';
 import { woodUsed } from '../../drawer/blanks/yieldOf.ts';
 import type { PlankLayout } from '../../stock/breakout.ts';
 import type { StockName } from '../../stock/plank.ts';
@@ -86,7 +86,7 @@ const placesText = (broken: BrokenOut): string[] => {
         : [
             {
               order: blank.wanted,
-              cells: [blankName(part), plankName(board, planks), reasonFor(broken, plank, blank)],
+              cells: [blankName(part), plankName(board, planks), reasonWords(blank.why, blanks)],
             },
           ];
     }),

@@ -13,14 +13,3 @@ export const blankName = ({ drawer, part, index, strip, spare }: PartBlank): str
 /** `Ash 2`, or where there are several of that name `Ash 2 no. 1`. */
 export const plankName = ({ name, copy }: Plank, planks: readonly Plank[]): string =>
   planks.some((other) => other.name === name && other.copy !== copy) ? `${name} no. ${copy}` : name;
-
-/** The boards that the equal parts of a drawer come out of, in the order of their numbers, each once. */
-export const boardsOfPart = (
-  drawer: string,
-  part: PartBlank['part'],
-  places: readonly { readonly blank: PartBlank; readonly board: string }[],
-): string[] => {
-  const own = places.filter(({ blank }) => blank.drawer === drawer && blank.part === part && !blank.spare);
-  const inOrder = own.toSorted((a, b) => (a.blank.index ?? 0) - (b.blank.index ?? 0));
-  return [...new Set(inOrder.map(({ board }) => board))];
-};

@@ -2,12 +2,13 @@ import type { Plank, StockName } from '../../stock/plank.ts';
 import { widestOf } from '../../stock/polygon.ts';
 import type { Sawing } from '../../stock/usualSawing.ts';
 import type { RunWish } from '../../stock/wanted.ts';
-import { accept, type Result, refuse } from '../../units/complaint.ts';
+import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { stockOf } from '../cuttingList.ts';
 import type { DrawerSet } from '../drawer.ts';
 import { type Part, parts } from '../partsList.ts';
+import { adviseBoards } from './adviseBoards.ts';
 import { boardComplaints } from './boardComplaints.ts';
 import type { BoardsSpec, RunSpec } from './boardSpec.ts';
 import { doneOf } from './doneBlanks.ts';
@@ -21,6 +22,8 @@ export interface StockWork {
   readonly runs: readonly RunOfFronts[];
   /** Stocks of which no board is listed: their parts are left out. */
   readonly unlisted: readonly StockName[];
+  /** On boards for parts of different woods. */
+  readonly advice: readonly Complaint[];
 }
 
 /** A wish that fronts run through; without `wish` where there is none of them to be found among the blanks as one whole. */
@@ -76,6 +79,10 @@ export const stockWork = (
     blanks,
     runs: runsOf(spec.runs, blanks),
     unlisted: STOCKS.filter((stock) => !listed.has(stock)),
+    advice: adviseBoards(
+      spec,
+      rows.map(({ part }) => part),
+    ),
   });
 };
 

@@ -127,7 +127,7 @@ describe('breakout --json', () => {
   it('has a reason for every place', () => {
     for (const { blanks } of answer.boards) for (const { why } of blanks) expect(why).not.toBe('');
     expect(answer.boards.flatMap(({ blanks }) => blanks).find(({ part }) => part === 'front')?.why).toBe(
-      'the only board for its fronts',
+      'the only board for it',
     );
   });
 });

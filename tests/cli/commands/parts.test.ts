@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { BOARDS, SMALL_SET } from '../../drawer/blanks/boardsPlan.ts';
 import { CHEST, folder, halfpin } from '../program.ts';
 
 const python = spawnSync('python3', ['-c', 'import csv']).status === 0;
@@ -131,5 +132,31 @@ describe('parts --cutting-list', () => {
       2,
       '--cutting-list: --json holds the cutting list in any case; remove the option\n',
     ]);
+  });
+});
+
+describe('parts of a plan with boards', () => {
+  it('name the boards that they come out of, the same as breakout', () => {
+    const at = folder();
+    writeFileSync(join(at, 'plan.yaml'), BOARDS + SMALL_SET);
+    const { parts } = JSON.parse(halfpin(['parts', 'plan.yaml', '--json'], at).out);
+    const { boards } = JSON.parse(halfpin(['breakout', 'plan.yaml', '--json'], at).out);
+    const named = parts.map(
+      ({ drawer, part, boards }: { drawer: string; part: string; boards: string[] }) => [
+        drawer,
+        part,
+        boards.length,
+      ],
+    );
+    expect(named).toContainEqual(['Buttons', 'bottom', 0]);
+    expect(parts[0].boards).toEqual(['Cherry']);
+    expect(halfpin(['parts', 'plan.yaml'], at).out).toMatch(/^Cloth +front +Cherry$/mu);
+    const [heading, first] = halfpin(['parts', 'plan.yaml', '--csv'], at).out.split('\r\n');
+    expect(heading).toMatch(/,worked,boards$/u);
+    expect(first).toMatch(/,Cherry$/u);
+    const fronts = boards.flatMap(({ name, blanks }: { name: string; blanks: { part: string }[] }) =>
+      blanks.filter(({ part }) => part === 'front').map(() => name),
+    );
+    expect(new Set(fronts)).toEqual(new Set(['Cherry']));
   });
 });

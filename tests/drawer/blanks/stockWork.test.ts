@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { StockWork } from '../../../src/drawer/blanks/stockWork.ts';
+import { sentence } from '../../../src/units/complaint.ts';
 import { BOARDS, projectOf, SMALL_SET, wrongWith } from './boardsPlan.ts';
 
 const workOf = (boards: string, set = SMALL_SET): StockWork => {
@@ -233,6 +234,22 @@ describe('the blanks of a set', () => {
       ['stack', ['Cloth']],
     ]);
     expect(runs.map(({ wish }) => wish?.pieces.map((i) => blanks[i]?.index))).toEqual([[1, 2], [1]]);
+  });
+});
+
+describe('boards for parts of different woods', () => {
+  it('are advised on, as woods are not compared', () => {
+    const woods = SMALL_SET.replace(
+      'front: {thickness: 20}',
+      'front: {thickness: 20, species: "Cherry, black"}',
+    ).replace(
+      'side: {thickness: 11}',
+      'side: {thickness: 11, species: "Ash, white"}\n  back: {species: Beech}',
+    );
+    const { set } = projectOf(BOARDS + woods);
+    expect(set.advice.map((each) => sentence(each, 'mm'))).toEqual([
+      '"Ash" is listed for parts of Ash, white and of Beech; woods are not compared, so any of them may come out of it',
+    ]);
   });
 });
 
