@@ -100,13 +100,15 @@ const placesText = (broken: BrokenOut): string[] => {
 };
 
 const runsText = ({ runs, planks, breakout }: BrokenOut): string[] =>
-  runs.flatMap(({ kind, drawers }, i) => {
+  runs.flatMap(({ kind, drawers, wish }, i) => {
     const board = planks[breakout.runs[i]?.plank ?? -1];
     const fronts = `${kind === 'row' ? 'Row' : 'Stack'} of ${drawers.join(', ')}`;
+    if (board !== undefined)
+      return terminalLines(`${fronts}: the figure runs through, from ${plankName(board, planks)}`);
     return terminalLines(
-      board === undefined
-        ? `${fronts}: no board has room for the figure to run through`
-        : `${fronts}: the figure runs through, from ${plankName(board, planks)}`,
+      wish === undefined
+        ? `${fronts}: the figure cannot run through, as not all of them are in one width`
+        : `${fronts}: no board has room for the figure to run through`,
     );
   });
 
