@@ -1,4 +1,4 @@
-import { plankName } from '../drawer/blanks/blankNames.ts';
+import { plankName } from '../drawer/blanks/blankWords.ts';
 import { type BrokenOut, brokenOut } from '../drawer/blanks/brokenOut.ts';
 import type { StockWork } from '../drawer/blanks/stockWork.ts';
 import type { Drawer } from '../drawer/drawer.ts';

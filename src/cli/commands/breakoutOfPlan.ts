@@ -31,7 +31,7 @@ export const addBreakout = (program: Command): void => {
     .addHelpText(
       'after',
       `
-Exit status 3: there are not enough boards for all parts. What would do is named.
+Exit status 3: the boards are not enough; it names what would do.
 
 Examples:
   halfpin breakout examples/haberdashery-chest-boards.yaml

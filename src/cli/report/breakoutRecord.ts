@@ -1,5 +1,5 @@
+import { reasonWords } from '../../drawer/blanks/blankWords.ts';
 import type { BrokenOut } from '../../drawer/blanks/brokenOut.ts';
-import { reasonWords } from '../../drawer/blanks/reasonWords.ts';
 import { woodUsed } from '../../drawer/blanks/yieldOf.ts';
 import { extentsOf } from '../../stock/polygon.ts';
 

@@ -1,6 +1,5 @@
-import { blankName, plankName } from '../../drawer/blanks/blankNames.ts';
+import { blankName, plankName, reasonWords } from '../../drawer/blanks/blankWords.ts';
 import type { BoardToBuy, BrokenOut } from '../../drawer/blanks/brokenOut.ts';
-import { reasonWords } from '../../drawer/blanks/reasonWords.ts';
 import { woodUsed } from '../../drawer/blanks/yieldOf.ts';
 import type { PlankLayout } from '../../stock/breakout.ts';
 import type { StockName } from '../../stock/plank.ts';
