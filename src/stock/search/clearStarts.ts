@@ -34,8 +34,8 @@ const outside = (blocked: [number, number][], first: number, last: number): numb
   const free: number[] = [];
   let at = first;
   for (const [from, to] of blocked) {
-    const end = Math.floor(from + DUST);
-    if (end >= at && end <= last) free.push(at, end);
+    const end = Math.min(last, Math.floor(from + DUST));
+    if (end >= at) free.push(at, end);
     at = Math.max(at, Math.ceil(to - DUST));
     if (at > last) return free;
   }

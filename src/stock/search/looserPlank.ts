@@ -4,7 +4,11 @@ import type { Plank } from '../plank.ts';
 /** Steps in which a sloping edge is taken, over its length. */
 const STEPS = 12;
 
-const isSquare = (points: readonly Point[]): boolean =>
+/** Whether all edges of a board and of its defects are along x or y. */
+export const isSquare = ({ outline, defects }: Plank): boolean =>
+  isRectilinear(outline) && defects.every((defect) => isRectilinear(defect.outline));
+
+const isRectilinear = (points: readonly Point[]): boolean =>
   points.every(([x, y], i) => {
     const [px, py] = points.at(i - 1) ?? [x, y];
     return px === x || py === y;
@@ -33,12 +37,12 @@ const crossings = (points: readonly Point[], x0: number, x1: number): [atStart: 
  * inside defects. Whatever no layout of it can do, none of the board itself can.
  */
 export const looserPlank = (plank: Plank): Plank => {
-  if ([plank, ...plank.defects].every(({ outline }) => isSquare(outline))) return plank;
+  if (isSquare(plank)) return plank;
   return { ...plank, outline: stepsOutside(plank.outline), defects: plank.defects.flatMap(stepsInside) };
 };
 
 const stepsOutside = (points: readonly Point[]): readonly Point[] => {
-  if (isSquare(points)) return points;
+  if (isRectilinear(points)) return points;
   const xs = places(points);
   const lower: Point[] = [];
   const upper: Point[] = [];
@@ -54,7 +58,7 @@ const stepsOutside = (points: readonly Point[]): readonly Point[] => {
 
 const stepsInside = (defect: Plank['defects'][number]): Plank['defects'][number][] => {
   const { kind, outline } = defect;
-  if (isSquare(outline)) return [defect];
+  if (isRectilinear(outline)) return [defect];
   const xs = places(outline);
   return xs.flatMap((x1, i) => {
     const x0 = xs[i - 1];

@@ -196,6 +196,8 @@ export const patternsOf = (
       if (low + width > region.y1) return;
       let begin = view.first(shape, from, low);
       if (begin < Number.POSITIVE_INFINITY) tops.add(low + width);
+      const lowest = view.lowest(shape, from, low);
+      if (lowest + width <= region.y1) tops.add(lowest + width);
       for (const y of restarts[shape] ?? []) {
         if (y <= low) continue;
         const x = view.first(shape, from, y);

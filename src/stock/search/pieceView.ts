@@ -3,6 +3,7 @@ import type { Saw } from '../wanted.ts';
 import type { Polygon } from './bandProfile.ts';
 import { type BlankType, posesAlong } from './blankType.ts';
 import { clearStarts, type Ground, type Pose, type Rect, type Stretches, union } from './clearStarts.ts';
+import { isSquare } from './looserPlank.ts';
 import { exactTicks, ticks } from './ticks.ts';
 
 /** The direction of the first cuts' kerfs' order: along x for crosscuts, along y for rips. */
@@ -80,6 +81,8 @@ export class PieceView {
   readonly kerf: number;
   /** Heights at which a blank may lie again, beyond a defect, for each shape, rising. */
   readonly restarts: readonly (readonly number[])[];
+  /** The same piece the other way, where edges slope: how high a blank must lie then depends on where it begins. */
+  readonly #across: PieceView | undefined;
   readonly #ground: Ground;
   readonly #types: readonly BlankType[];
   readonly #starts: readonly Map<number, Stretches>[];
@@ -92,7 +95,11 @@ export class PieceView {
     /** Which of the types may come out of this board. */
     served: readonly boolean[],
     saw: Saw,
+    slopes = !isSquare(plank),
   ) {
+    this.#across = slopes
+      ? new PieceView(plank, axis === 'x' ? 'y' : 'x', piece, types, served, saw, false)
+      : undefined;
     this.region = axis === 'x' ? piece : swapRect(piece);
     this.kerf = ticks(saw.kerf);
     this.#ground = groundOf(plank, saw, axis);
@@ -193,6 +200,14 @@ export class PieceView {
     this.foundY = low;
     this.foundEnd = best + length;
     if (best === from) return best;
+    if (this.#across !== undefined) {
+      const y = this.lowest(shape, from, low);
+      if (y + width <= high) {
+        this.foundY = y;
+        this.foundEnd = from + length;
+        return from;
+      }
+    }
     for (const y of this.restarts[shape] ?? []) {
       if (y <= low) continue;
       if (y + width > high) break;
@@ -205,6 +220,16 @@ export class PieceView {
     }
     this.foundEnd = best + length;
     return best === Number.POSITIVE_INFINITY ? -1 : best;
+  }
+
+  /** The least height >= `low` at which a shape may lie from an x on; infinite where there is none. */
+  lowest(shape: number, x: number, low: number): number {
+    const { type, quarter } = this.shapes[shape] as Shape;
+    const own =
+      this.#across?.shapes.findIndex((other) => other.type === type && other.quarter === quarter) ?? -1;
+    return own < 0
+      ? Number.POSITIVE_INFINITY
+      : (this.#across?.first(own, low, x) ?? Number.POSITIVE_INFINITY);
   }
 
   #leastRun(shape: number, from: number, low: number, high: number): number {
