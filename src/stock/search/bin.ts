@@ -1,9 +1,9 @@
 import type { Plank } from '../plank.ts';
+import { type CutPiece, replayCuts } from '../sawing/replayCuts.ts';
 import type { Saw } from '../wanted.ts';
-import { type BlankType, serves } from './blankType.ts';
+import { type BlankType, serves } from '../wood/blankType.ts';
+import { type Axis, PieceView } from '../wood/pieceView.ts';
 import type { Stages } from './patterns.ts';
-import { type Axis, PieceView } from './pieceView.ts';
-import { type CutPiece, replayCuts } from './replayCuts.ts';
 
 /** A piece of wood to be filled: a whole board, or what earlier cuts have left of one. */
 export interface Bin {

@@ -1,8 +1,8 @@
 import type { Blank, Breakout, PlankLayout } from '../breakout.ts';
 import type { Plank } from '../plank.ts';
+import { layOutPlank } from '../sawing/layOutPlank.ts';
 import type { RunWish, Saw, Wanted } from '../wanted.ts';
 import { isBegun } from './bin.ts';
-import { layOutPlank } from './layOutPlank.ts';
 import { metRuns, withoutWorst } from './runs.ts';
 import { type Solution, solve, type Task } from './solve.ts';
 
@@ -13,8 +13,8 @@ export interface BreakOutOptions {
   readonly onProgress?: (share: number, best: Breakout) => void;
 }
 
-/** Steps at effort 1: some two seconds for a chest of nine drawers. */
-const STEPS = { patterns: 1_500_000, choosing: 100_000, rounds: 1_000_000 };
+/** Steps at effort 1, those of patterns for each board: a second or two for a chest of nine drawers. */
+const STEPS = { patterns: 250_000, choosing: 150_000, rounds: 1_500_000 };
 
 /**
  * Which wanted piece comes out of which board, and the cuts that free it. Boards and wanted pieces are told by their places in
@@ -30,7 +30,7 @@ export const breakOut = (
   const cut = new Set(planks.flatMap(({ done }) => (done?.blanks ?? []).map(({ wanted }) => wanted)));
   const task: Task = { planks, wanted, saw, open: wanted.flatMap((_, i) => (cut.has(i) ? [] : [i])) };
   const steps = {
-    patterns: STEPS.patterns * effort,
+    patterns: STEPS.patterns * effort * Math.max(4, planks.length),
     choosing: STEPS.choosing * effort,
     rounds: STEPS.rounds * effort,
   };

@@ -1,5 +1,5 @@
+import { areaOf, type BlankType } from '../wood/blankType.ts';
 import type { Bin } from './bin.ts';
-import { areaOf, type BlankType } from './blankType.ts';
 import { chooseBoards } from './chooseBoards.ts';
 import { correctValues, type Filling, fillInTurn, type Improve } from './fillInTurn.ts';
 import { type Pool, poolOf } from './pool.ts';

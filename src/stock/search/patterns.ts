@@ -1,5 +1,5 @@
+import type { PieceView } from '../wood/pieceView.ts';
 import type { Counts, Packing } from './packing.ts';
-import type { PieceView } from './pieceView.ts';
 
 /** Things one after the other, the last first. */
 export interface Chain<T> {

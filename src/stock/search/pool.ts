@@ -1,5 +1,5 @@
+import type { BlankType } from '../wood/blankType.ts';
 import type { Bin } from './bin.ts';
-import type { BlankType } from './blankType.ts';
 import { packingOf, uncounted } from './packing.ts';
 import { type Pattern, patternsOf } from './patterns.ts';
 

@@ -73,7 +73,7 @@ export const leastBoards = (
       free: pool.bin.free,
       value: pool.complete
         ? best(pool, demand, prices)[0]
-        : mostWorth(pool.bin, prices, steps / pools.length / 4),
+        : mostWorth(pool.bin, prices, steps / pools.length),
     }));
     let lack = worthOf(demand, prices) * (1 - NEAR);
     for (const { free, value } of values) if (free) lack -= value;

@@ -1,6 +1,6 @@
 import type { Blank, Breakout } from '../breakout.ts';
 import type { RunWish } from '../wanted.ts';
-import { areaOf } from './blankType.ts';
+import { areaOf } from '../wood/blankType.ts';
 import type { Solution } from './solve.ts';
 
 /** The lists without one that stands in the way: one that found no room, or the largest. */

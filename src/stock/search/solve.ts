@@ -1,12 +1,12 @@
 import type { Plank } from '../plank.ts';
 import type { RunWish, Saw, Wanted } from '../wanted.ts';
+import { type BlankType, blankTypes, runType } from '../wood/blankType.ts';
+import { looserPlank } from '../wood/looserPlank.ts';
 import { type Bin, binsOf } from './bin.ts';
-import { type BlankType, blankTypes, runType } from './blankType.ts';
 import { chooseBoards } from './chooseBoards.ts';
 import { componentsOf } from './components.ts';
 import { fill, fillAtOnce, poolsOf, type Steps } from './fill.ts';
 import { after, type Filling } from './fillInTurn.ts';
-import { looserPlank } from './looserPlank.ts';
 import type { Choice, Pool } from './pool.ts';
 
 /** The task: boards, what is to be cut out of them, and the saw. */

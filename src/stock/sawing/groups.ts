@@ -1,6 +1,6 @@
-import type { Rect } from './clearStarts.ts';
-import type { Chain, Pattern, Spot } from './patterns.ts';
-import type { Axis, Shape } from './pieceView.ts';
+import type { Chain, Pattern, Spot } from '../search/patterns.ts';
+import type { Rect } from '../wood/clearStarts.ts';
+import type { Axis, Shape } from '../wood/pieceView.ts';
 import type { Group, Placed } from './sawing.ts';
 
 const forwards = <T>(chain: Chain<T> | undefined): T[] => {

@@ -1,8 +1,8 @@
 import { clipArea } from '../../drawing/clip.ts';
 import type { Point } from '../../drawing/drawing.ts';
 import type { Cut } from '../plank.ts';
-import type { Rect } from './clearStarts.ts';
-import { exactTicks, ticks, toMm } from './ticks.ts';
+import type { Rect } from '../wood/clearStarts.ts';
+import { exactTicks, ticks, toMm } from '../wood/ticks.ts';
 
 /** A blank in its place on the board, in ticks. */
 export interface Placed {

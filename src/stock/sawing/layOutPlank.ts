@@ -1,14 +1,14 @@
 import type { Blank, Offcut, PlankLayout } from '../breakout.ts';
 import type { Plank } from '../plank.ts';
+import type { Solution, Task } from '../search/solve.ts';
 import type { RunWish } from '../wanted.ts';
+import { largestClear } from '../wood/offcuts.ts';
+import { toMm } from '../wood/ticks.ts';
 import { nameBlanks } from './nameBlanks.ts';
-import { largestClear } from './offcuts.ts';
 import { reasonOf } from './reasons.ts';
 import { type CutPiece, replayCuts } from './replayCuts.ts';
 import { type Group, type Sawn, saw } from './sawing.ts';
 import { settle } from './settle.ts';
-import type { Solution, Task } from './solve.ts';
-import { toMm } from './ticks.ts';
 
 interface Work {
   readonly piece: CutPiece;

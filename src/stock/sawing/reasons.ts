@@ -1,9 +1,9 @@
 import type { Reason } from '../breakout.ts';
 import type { Plank } from '../plank.ts';
 import type { RunWish, Wanted } from '../wanted.ts';
-import { serves } from './blankType.ts';
-import { extentOf } from './pieceView.ts';
-import { ticks } from './ticks.ts';
+import { serves } from '../wood/blankType.ts';
+import { extentOf } from '../wood/pieceView.ts';
+import { ticks } from '../wood/ticks.ts';
 
 /** What is known of a blank when its reason is asked for. */
 export interface Circumstances {

@@ -1,5 +1,5 @@
 import type { Wanted } from '../wanted.ts';
-import type { BlankType } from './blankType.ts';
+import type { BlankType } from '../wood/blankType.ts';
 import type { Freed } from './sawing.ts';
 
 /**

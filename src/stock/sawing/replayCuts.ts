@@ -1,8 +1,8 @@
 import type { Cut, Plank } from '../plank.ts';
-import type { Rect } from './clearStarts.ts';
-import { extentOf } from './pieceView.ts';
+import type { Rect } from '../wood/clearStarts.ts';
+import { extentOf } from '../wood/pieceView.ts';
+import { nearestTick, ticks } from '../wood/ticks.ts';
 import type { Piece } from './sawing.ts';
-import { nearestTick, ticks } from './ticks.ts';
 
 /** A piece in hand, and the runs of cuts on its way from the board: the kind of each, no two alike in turn. */
 export interface CutPiece extends Piece {

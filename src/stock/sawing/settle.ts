@@ -1,8 +1,8 @@
-import { areaOf, type BlankType } from './blankType.ts';
+import { packingOf } from '../search/packing.ts';
+import { patternsOf } from '../search/patterns.ts';
+import type { Choice, Pool } from '../search/pool.ts';
+import { areaOf, type BlankType } from '../wood/blankType.ts';
 import { groupsOf } from './groups.ts';
-import { packingOf } from './packing.ts';
-import { patternsOf } from './patterns.ts';
-import type { Choice, Pool } from './pool.ts';
 import type { Group, Placed } from './sawing.ts';
 
 /** Steps for the patterns that give just what is taken, in each direction. */
