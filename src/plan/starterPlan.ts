@@ -24,6 +24,14 @@ interface StarterSizes {
   /** A pair together, the bar, both channels, and how far spacers may differ that are told as one. */
   readonly fingers: readonly [string, string, string, string, string];
   readonly halfPins: string;
+  /** Thickness of boards for fronts and for sides; length, and width at the left and at the right. */
+  readonly front2: string;
+  readonly ash: string;
+  readonly board: readonly [string, string, string];
+  /** Length of a check, a knot's place and extent. */
+  readonly defect: readonly [string, string, string, string];
+  /** Kerf, edge, ends, face, and the least offcut. */
+  readonly saw: readonly [string, string, string, string, string, string];
   readonly narrow: readonly [width: string, height: string, depth: string];
   readonly wide: readonly [width: string, height: string, depth: string];
   readonly carcase: readonly [width: string, thickness: string, pin: string];
@@ -52,6 +60,11 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     cutter: ['12.7', '20', '7', '8', '16', '11'],
     fingers: ['15', '600', '30', '26', '0.1'],
     halfPins: '4, 9',
+    front2: '26',
+    ash: '16',
+    board: ['2150', '190', '205'],
+    defect: ['80', '640', '80', '45'],
+    saw: ['3', '3', '25', '1', '300', '50'],
     narrow: ['280', '76', '420'],
     wide: ['574', '146', '420'],
     carcase: ['430', '19', '10'],
@@ -78,6 +91,11 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     cutter: ['1/2', '13/16', '1/4', '5/16', '5/8', '7/16'],
     fingers: ['5/8', '24', '1 1/4', '1', '0.1mm'],
     halfPins: '3/16, 3/8',
+    front2: '1',
+    ash: '5/8',
+    board: ['84', '7 1/2', '8'],
+    defect: ['3', '25', '3', '1 3/4'],
+    saw: ['1/8', '1/8', '1', '1/32', '12', '2'],
     narrow: ['11', '3', '16 1/2'],
     wide: ['22 1/2', '5 3/4', '16 1/2'],
     carcase: ['17', '3/4', '3/8'],
@@ -179,6 +197,26 @@ bottom:
 # fingers: {together: ${s.fingers[0]}, bush: ${s.cutter[4]}, pairs: 10, bar: ${s.fingers[1]}, lapped: {channel: ${s.fingers[2]}}, through: {channel: ${s.fingers[3]}, taper: 8}}
 # spacers: the most different spacers that the fronts may need; half pins then move, from the least to the most, for few.
 # family: {spacers: 2, within: ${s.fingers[4]}, halfPins: [${s.halfPins}]}
+
+# What is lost between boards and parts: in a saw cut, left on each long edge to plane, cut off each end of a board, planed
+# off each face; and the least offcut worth keeping, its length and width.
+# saw: {kerf: ${s.saw[0]}, edge: ${s.saw[1]}, ends: ${s.saw[2]}, face: ${s.saw[3]}, keep: [${s.saw[4]}, ${s.saw[5]}]}
+
+# The boards at hand, as they lie with the show face up: stock is what comes out of each (front, side, back, bottom; slips are
+# sawn from what is for sides), thickness as bought. Lengths are from the left end, widths from the lower edge; width: [left,
+# right] where it differs at the ends; outline in place of both; size is length x width x quantity (or count) of a merchant's
+# list. A defect's at is its middle, size its extent. clean: an end that is cut already; bow: long or cup; keep: true spares a
+# board; figure is the end at which fronts begin. halfpin breakout says which part comes out of which board.
+# boards:
+#   - {name: Cherry 1, stock: front, thickness: ${s.front2}, length: ${s.board[0]}, width: [${s.board[1]}, ${s.board[2]}], clean: left, figure: left,
+#      defects: [{kind: check, from: right, length: ${s.defect[0]}}, {kind: knot, sound: true, at: [${s.defect[1]}, ${s.defect[2]}], size: [${s.defect[3]}, ${s.defect[3]}]}]}
+#   - {name: Ash 1, stock: [side, back], thickness: ${s.ash}, size: ${s.board[0]} x ${s.board[1]} x 3}
+#   - {name: Ash 2, stock: [side, back], thickness: ${s.ash}, outline: [[0, 0], [${s.board[0]}, 0], [${s.board[0]}, ${s.board[1]}], [0, ${s.board[2]}]], count: 2, bow: cup, keep: true}
+# What is cut stays cut: on a board, what halfpin breakout --json printed of it, as far as it has been sawn.
+#      cut: {cuts: [{kind: crosscut, piece: 0, at: 25}], blanks: [{drawer: Pencils, part: front, index: 1, strip: 1, spare: true, turned: false, x: 28, y: 0, length: 315, width: 81, piece: 2, why: …}]}
+# Defects that parts may have away from joints and grooves (knot: sound or loose), fronts whose figure runs on from one to the
+# next (a row from left to right, or a stack from the bottom up), and second tries of each size.
+# breakout: {allow: {side: [sapwood], back: [sapwood, knot], bottom: [sound knot]}, runThrough: [[Pencils, Pencils], {stack: [Letters]}], spare: {front: 1}}
 
 # Each kind of drawer. What is given above for all drawers may be given for one drawer too, as for Letters.
 drawers:

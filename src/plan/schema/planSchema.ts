@@ -1,6 +1,8 @@
 import * as z from 'zod';
 import { FRACTIONS, FRACTIONS_IN_WORDS } from '../../units/notation.ts';
 import type { Unit } from '../../units/unit.ts';
+import { boardSchema } from './boardSchema.ts';
+import { breakoutSchema } from './breakoutSchema.ts';
 import { climateSchema } from './climateSchema.ts';
 import { cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
 import { cutterSchema } from './cutterSchema.ts';
@@ -9,6 +11,7 @@ import { familySchema } from './familySchema.ts';
 import { fingersSchema } from './fingersSchema.ts';
 import { choice, group, type LengthList, lengths, name, optional } from './leaves.ts';
 import * as ranges from './ranges.ts';
+import { sawSchema } from './sawSchema.ts';
 import { woodsSchema } from './woodsSchema.ts';
 
 /** A single corner: it belongs to no drawer. */
@@ -59,6 +62,11 @@ export const planSchema = (unit: Unit) =>
       fingers: fingersSchema(unit).describe(
         'A guide beside the cutter whose fingers slide along a bar in pairs, one pair for each tail, with spacers between the fingers of a pair. None unless given.',
       ),
+      saw: sawSchema(unit).describe('What is lost between the boards and the parts.'),
+      boards: z
+        .array(boardSchema(unit), { error: 'a list of boards, each with a dash before it' })
+        .describe('The boards that the parts are sawn from, up to 500. None unless given.'),
+      breakout: breakoutSchema().describe('What is wished of the parts that come out of the boards.'),
       drawers: z
         .array(drawerSchema(unit), { error: 'a list of drawers, each with a dash before it' })
         .describe('Each kind of drawer. What is given above for all of them may be given for one too.'),
@@ -74,6 +82,8 @@ export const planSchema = (unit: Unit) =>
 export type WrittenPlan = z.output<ReturnType<typeof planSchema>>;
 export type WrittenCutter = NonNullable<WrittenPlan['cutter']>;
 export type WrittenFingers = NonNullable<WrittenPlan['fingers']>;
+export type WrittenBoard = NonNullable<WrittenPlan['boards']>[number];
+export type WrittenBreakout = NonNullable<WrittenPlan['breakout']>;
 export type WrittenDrawer = NonNullable<WrittenPlan['drawers']>[number];
 export type WrittenSingleCorner = NonNullable<WrittenPlan['joints']>[number];
 export type WrittenJoint = NonNullable<WrittenDrawer['joint']>;
