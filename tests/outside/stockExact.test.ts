@@ -28,7 +28,7 @@ const fewest = async (
 };
 
 describe('a small set', () => {
-  for (let seed = 1; seed <= 12; seed++)
+  for (let seed = 1; seed <= 8; seed++)
     it(`is cut out of as few boards as an exact recursion and HiGHS find, and that is proved, set ${seed}`, async () => {
       const { planks, sizes, wanted } = smallSet(seed);
       const counts = sizes.map(({ count }) => count);

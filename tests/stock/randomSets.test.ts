@@ -16,7 +16,7 @@ const blanks = (random: () => number): Wanted[] => {
 };
 
 describe('a layout of random boards', () => {
-  for (let seed = 1; seed <= 24; seed++)
+  for (let seed = 1; seed <= 8; seed++)
     it(`can be sawn, set ${seed}`, () => {
       const random = numbers(seed * 7919);
       const grade = GRADES[seed % 4] ?? 'fas';

@@ -24,6 +24,7 @@ export const reasonOf = (piece: number, plank: number, known: Circumstances): Re
   const board = planks[plank];
   if (wish === undefined || board === undefined) return { kind: 'least waste' };
   if (run !== undefined) return { kind: 'runs through', with: run.pieces.filter((other) => other !== piece) };
+  if (wish.spare) return { kind: 'spare' };
   const others = planks.flatMap((other, i) => (i !== plank && serves(other, wish) ? [i] : []));
   const able = (test: (size: { length: number; width: number }) => boolean) =>
     others.some((i) => {
@@ -37,7 +38,6 @@ export const reasonOf = (piece: number, plank: number, known: Circumstances): Re
   if (!able(({ length, width }) => length >= long && width >= short))
     return { kind: 'only board', for: 'length' };
   if (!others.some((i) => holds(i))) return { kind: 'only board', for: 'clear wood' };
-  if (wish.spare) return { kind: 'spare' };
   const partner =
     wish.beside === undefined
       ? -1

@@ -21,6 +21,8 @@ export interface Fill {
   readonly bound: number | undefined;
 }
 
+/** Prices seldom tell anything new after so many corrections. */
+const MOST_ROUNDS = 400;
 const FIRST_STEPS = 4000;
 /** What is kept of a bin's patterns where all of them are too many. */
 const BREADTH = 3;
@@ -127,7 +129,9 @@ export const fill = (
     areas,
     improve,
     (found, round) =>
-      (isDone(found) && found.boards <= least) || round > steps.rounds / looks || (spent() && round > 20),
+      (isDone(found) && found.boards <= least) ||
+      round > Math.min(MOST_ROUNDS, steps.rounds / looks) ||
+      (spent() && round > 20),
   );
   let bound = least;
   for (;;) {
