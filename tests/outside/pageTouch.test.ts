@@ -28,22 +28,32 @@ const middleOf = async (of: Locator): Promise<Point> => {
 };
 type Point = readonly [x: number, y: number];
 
-/** Draws a finger up over the page, slowly as a hand does. */
+/** Draws a finger up over the page, slowly as a hand does, and rests before it lifts: nothing carries the page on. */
 const swipe = async ([x, y]: Point, by: number): Promise<void> => {
   const touch = await page.context().newCDPSession(page);
   const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: readonly Point[]) =>
     touch.send('Input.dispatchTouchEvent', { type, touchPoints: points.map(([x, y]) => ({ x, y })) });
   await send('touchStart', [[x, y]]);
-  for (const part of [0.2, 0.6, 1]) {
+  for (const part of [0.2, 0.6, 1, 1, 1]) {
     await send('touchMove', [[x, y - by * part]]);
-    await page.waitForTimeout(30);
+    await page.waitForTimeout(part < 1 ? 30 : 80);
   }
   await send('touchEnd', []);
   await touch.detach();
 };
+/** Waits until the drawing stays where it is: all of the page is laid out, and no swipe carries it on. */
+const atRest = async (): Promise<void> => {
+  await page.waitForFunction(async () => {
+    const top = () => document.querySelector('#corner svg')?.getBoundingClientRect().top;
+    const before = top();
+    await new Promise((resolve) => setTimeout(resolve, 100));
+    return top() === before;
+  });
+};
 const centre = async (): Promise<void> => {
+  await atRest();
   await page.locator('#corner').evaluate((node) => node.scrollIntoView({ block: 'center' }));
-  await page.waitForTimeout(50);
+  await atRest();
 };
 /** Swipes up from a place, and sees the page scroll and the plan stay as it is. */
 const expectScroll = async (from: Point): Promise<void> => {
@@ -74,9 +84,9 @@ describe('a finger on the drawing', () => {
     await centre();
     const [x, y] = await middleOf(grip('tail 2, lower edge'));
     await page.touchscreen.tap(x, y);
-    expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe(
-      'tail 2, lower edge',
-    );
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label')))
+      .toBe('tail 2, lower edge');
     const free = async (): Promise<number> => {
       const holding = await page.locator('.touch').evaluateAll((nodes) =>
         nodes
@@ -92,10 +102,10 @@ describe('a finger on the drawing', () => {
     await centre();
     const before = await scrolled();
     await swipe(await middleOf(grip('tail 2, lower edge')), 20);
-    expect(await page.locator('#undo').isEnabled()).toBe(true);
+    await expect.poll(() => page.locator('#undo').isEnabled()).toBe(true);
     expect(await scrolled()).toBe(before);
     await page.locator('#undo').tap();
-    expect(await free()).toBe(1);
+    await expect.poll(free).toBe(1);
   });
 
   it('finds grips of 44 px, or as large as their neighbours allow and 24 at least, none over another', async () => {
@@ -123,13 +133,7 @@ describe('a finger on the drawing', () => {
 describe('a mouse', () => {
   it('beside a touchscreen takes the line that it is on, also where the grip of another is near', async () => {
     await page.locator('#corner').evaluate((node) => node.scrollIntoView({ block: 'center' }));
-    // The drawing stays where it is only when all of the page is laid out.
-    await page.waitForFunction(async () => {
-      const top = () => document.querySelector('#corner svg')?.getBoundingClientRect().top;
-      const before = top();
-      await new Promise((resolve) => setTimeout(resolve, 150));
-      return top() === before;
-    });
+    await atRest();
     const at = (name: string) => page.getByRole('slider', { name }).locator('.grip').boundingBox();
     const [lower, upper] = [await at('tail 2, lower edge'), await at('tail 1, upper edge')];
     // Under the grip of the line above, at the height of the line below it.

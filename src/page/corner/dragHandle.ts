@@ -88,7 +88,10 @@ export const dragHandle = (
     drop(kept);
   };
   // Not every browser heeds touch-action inside a drawing, or gives the focus there.
-  node.addEventListener('touchstart', (event) => isChosen() && event.preventDefault(), { passive: false });
+  // A touch that stops a page in its scrolling cannot be cancelled.
+  node.addEventListener('touchstart', (event) => isChosen() && event.cancelable && event.preventDefault(), {
+    passive: false,
+  });
   node.addEventListener('click', () => node.focus({ preventScroll: true }));
   for (const each of [node, line]) {
     each.addEventListener('pointerdown', take);
