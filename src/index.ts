@@ -27,6 +27,7 @@
  */
 
 // A set of drawers.
+export { type CuttingGroup, type CuttingRow, cuttingList } from './drawer/cuttingList.ts';
 export type { Drawer, DrawerSet, Family } from './drawer/drawer.ts';
 export { type DrawerSeason, drawerSeason } from './drawer/drawerSeason.ts';
 export { type Part, parts, stockTotals } from './drawer/partsList.ts';

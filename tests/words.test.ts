@@ -28,7 +28,7 @@ const NEVER: readonly (readonly [words: RegExp, instead: string])[] = [
   [/\bleft free\b|\bfree \d|\bfree at\b/iu, 'clearance'],
   [/\bstands? (?:out|proud|over)\b|(?<!--)\bshy\b/iu, 'proud, below flush'],
   [/\bhow many\b|\bmake [\d×…]|(?<![\d.…] )×\s?\d(?! ×)/u, 'quantity'],
-  [/(?<!-)\bpieces?\b/iu, 'part, template'],
+  [/(?<!-)\bpieces?\b(?!:)/iu, 'part, template'],
   [/\bstrips? alone\b|\bseparate strip\b|\bface as a strip\b/iu, 'flat template'],
   [/\bpages? of (?:A\d|Letter)/u, 'sheet'],
   [/\btarget\b(?!:)/iu, "set's tail width"],

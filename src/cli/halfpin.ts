@@ -5,6 +5,7 @@ import { outputWasClosed } from '../files/closedOutput.ts';
 import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
 import { ioMessage, suggestOutFolder } from '../files/ioMessage.ts';
 import { clearLeftovers, removeTempFiles } from '../files/tempFiles.ts';
+import { addBreakout } from './commands/breakoutOfPlan.ts';
 import { addCabinet } from './commands/cabinet.ts';
 import { addCompare } from './commands/compare.ts';
 import { addDraw } from './commands/draw.ts';
@@ -42,6 +43,7 @@ for (const add of [
   addCompare,
   addCabinet,
   addParts,
+  addBreakout,
   addSeason,
   addTrial,
   addProof,

@@ -1,12 +1,11 @@
-import type { Joint } from '../joint/joint.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { type Notation, unitOf } from '../units/notation.ts';
 import { mm, type Phrase, say } from '../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import { slotToCut } from '../wood/bottomSeason.ts';
+import { partEnds } from './blanks/partEnds.ts';
 import { bottomThroughYear } from './bottomDepth.ts';
 import type { Drawer, DrawerSet } from './drawer.ts';
-import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from './drawerLimits.ts';
 import type { DrawerPart } from './drawerParts.ts';
 import type { Stock } from './drawerSpec.ts';
 
@@ -33,6 +32,8 @@ export interface Part {
   readonly grain: string;
   /** Grooves, rebates and what else is worked on its edges and faces; empty for a plain board. */
   readonly worked: readonly Phrase[];
+  /** The boards that they come out of, each once, in the order of the equal parts; only where the plan lists boards. */
+  readonly boards?: readonly string[];
 }
 
 /** Quantity of one kind of stock that a set needs: one species in one thickness. */
@@ -67,17 +68,15 @@ const rough = (length: number, unit: Unit): number =>
   Math.ceil(length / ROUGH_STEP[unit] - EPSILON) * ROUGH_STEP[unit];
 
 const partsOf = (drawer: Drawer, units: Notation): Part[] => {
-  const { spec, sizes, boards, front, back } = drawer;
+  const { spec, boards } = drawer;
   const { stock, bottom } = spec;
   const unit = unitOf(units);
-  const trial = ({ depth }: Joint) => depth + TRIAL_SPARE;
-  // A trial on a pin board's end uses up as much of it as the side is thick.
-  const trialOfPins = (joint: Joint) => Math.max(trial(joint), stock.side.thickness + SAW_CUT);
+  const ends = partEnds(drawer, unit);
   const row = (
     part: PartName,
     board: DrawerPart,
     { species }: Stock,
-    { spare, grain, worked }: { spare: number; grain: string; worked: readonly Phrase[] },
+    { grain, worked }: { grain: string; worked: readonly Phrase[] },
   ): Part => ({
     drawer: spec.name,
     part,
@@ -85,7 +84,7 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
     length: board.length,
     width: board.width,
     thickness: board.thickness,
-    roughLength: rough(board.length + spare, unit),
+    roughLength: rough(board.length + ends[part][0].spare + ends[part][1].spare, unit),
     ...(species === undefined ? {} : { species }),
     grain,
     worked,
@@ -93,19 +92,15 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
   const along = 'along its length';
   return [
     row('front', boards.front, stock.front, {
-      // A trial of a front with a lip takes the rebate at that end too.
-      spare: 2 * (trialOfPins(front) + sizes.rebate.sides),
       grain: along,
       worked: onFront(drawer),
     }),
     row('side', boards.side, stock.side, {
-      spare: trial(front) + trial(back),
       grain: along,
       worked: bottom.hold.kind === 'groove' ? [onSide(drawer)] : [],
     }),
-    row('back', boards.back, stock.back, { spare: 2 * trialOfPins(back), grain: along, worked: [] }),
+    row('back', boards.back, stock.back, { grain: along, worked: [] }),
     row('bottom', boards.bottom, stock.bottom, {
-      spare: bottom.kind === 'solid' ? 2 * TRIM_SPARE[unit] : 0,
       grain: bottom.kind === 'solid' ? 'from side to side' : 'either way',
       worked: onBottom(drawer, unit),
     }),
@@ -113,7 +108,6 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
       ? []
       : [
           row('slip', boards.slip, stock.side, {
-            spare: 2 * TRIM_SPARE[unit],
             grain: along,
             worked: [groovePhrase(drawer, 'inside face', 0)],
           }),

@@ -3,6 +3,8 @@ import type { Notation } from '../units/notation.ts';
 
 /** The input is wrong. */
 export const WRONG_INPUT = 2;
+/** Not every part could be made: what was found is printed all the same. */
+export const PARTS_MISSING = 3;
 /** The disk or a device failed. */
 export const DEVICE_FAILED = 1;
 

@@ -1,8 +1,7 @@
 import { html, render } from 'lit-html';
 import { widthName } from '../joint/widthName.ts';
-import { formatPlanComplaint } from '../plan/read/planComplaint.ts';
 import { readProject } from '../project/readProject.ts';
-import { type Complaint, type Result, sentence } from '../units/complaint.ts';
+import type { Complaint, Result } from '../units/complaint.ts';
 import type { Notation } from '../units/notation.ts';
 import { quote } from '../units/quote.ts';
 import { find, setText } from './browser/dom.ts';
@@ -10,9 +9,10 @@ import { files } from './browser/files.ts';
 import { inPauses } from './browser/inPauses.ts';
 import { keepFocus } from './browser/keepFocus.ts';
 import { keepPlan } from './browser/keptPlans.ts';
-import { storedPlan } from './browser/storage.ts';
+import { type PlanText, storedPlan } from './browser/storage.ts';
 import { storing } from './browser/storing.ts';
 import { controls } from './controls/controls.ts';
+import { fingersPanel } from './controls/fingersPanel.ts';
 import { leaveField } from './controls/leaveField.ts';
 import { cornerView } from './corner/cornerView.ts';
 import { handActions } from './corner/handActions.ts';
@@ -23,7 +23,6 @@ import { messages } from './dialogs/messages.ts';
 import { otherTab } from './dialogs/otherTab.ts';
 import { sheetsDialog } from './dialogs/sheetsDialog.ts';
 import { textPanel } from './dialogs/textPanel.ts';
-import { adjust } from './model/adjust.ts';
 import { duplicate, remove, rename, setCount } from './model/drawers.ts';
 import type { EditedCorner } from './model/editedCorner.ts';
 import {
@@ -36,12 +35,12 @@ import {
   typeWidth,
 } from './model/edits.ts';
 import { type Handle, handlesOf } from './model/handles.ts';
-import { placeWords, whereWords } from './model/movedWords.ts';
+import { followedWords, placeWords, whereWords } from './model/movedWords.ts';
 import {
-  amend,
   attempt,
   commit,
   drag,
+  faultIn,
   grab,
   redo,
   redoable,
@@ -49,33 +48,39 @@ import {
   selectCorner,
   selectedCorner,
   startSession,
+  type,
   undo,
   undoable,
   viewStateOf,
 } from './model/session.ts';
 import { type Snapshot, snapshot } from './model/snapshot.ts';
+import { typeMeasure } from './model/typeMeasure.ts';
 import type { AppContext, Room } from './model/viewState.ts';
 import { widthsOf } from './model/widths.ts';
 import { cabinetView } from './overview/cabinetView.ts';
 import { familyView } from './overview/familyView.ts';
 import { editPlan } from './text/editPlan.ts';
+import { adviceWords, complaintWords, faultWords, fileFaultWords } from './text/plainWords.ts';
 
 /** Defined by the build: the plan that a first visitor sees. */
 declare const HALFPIN_EXAMPLE: string;
 
-/** The plan of the last visit, or the example. */
-const firstSnapshot = (): Snapshot => {
+/** The plan of the last visit, with what was being typed, or the example. */
+const firstSession = (): Session => {
   const before = storedPlan();
-  const last = before === undefined ? undefined : snapshot(before);
-  if (last?.ok) return last.value;
+  const last = before && snapshot(before.text);
+  if (last?.ok) {
+    const session = startSession(last.value);
+    return before?.draft === undefined ? session : type(session, before.draft);
+  }
   const example = snapshot(HALFPIN_EXAMPLE);
   if (!example.ok) throw new Error('The example is no plan');
-  return example.value;
+  return startSession(example.value);
 };
 
 /** Starts the page: connects its parts to the editor's state. */
 export const startApp = (): void => {
-  let session: Session = startSession(firstSnapshot());
+  let session: Session = firstSession();
   const unit = (): Notation => session.now.project.units;
 
   const said = messages(find('messages', HTMLElement));
@@ -83,10 +88,11 @@ export const startApp = (): void => {
   /** Tells screen readers, also what was told before. */
   const announce = (words: string): void => spoken.replaceChildren(words);
   const refocus = keepFocus();
+  const inWords = (complaint: Complaint): string => complaintWords(complaint, session.now.project);
   // What was typed last, where it was refused.
   let refused: readonly Complaint[] = [];
   const refuse = (complaints: readonly Complaint[]): void => {
-    const [first, ...more] = complaints.map((complaint) => sentence(complaint, unit()));
+    const [first, ...more] = complaints.map(inWords);
     refused = complaints;
     if (first !== undefined) said.show({ kind: 'stop', title: first, lines: more });
   };
@@ -94,15 +100,17 @@ export const startApp = (): void => {
   find('save', HTMLButtonElement).addEventListener('pointerdown', () => {
     refused = [];
   });
-  const stored = storing(
-    () => session.now.text,
-    () => keepOther(),
-    said.show,
-  );
+  const plan = (): PlanText => ({
+    text: session.now.text,
+    ...(session.draft && { draft: session.draft.text }),
+  });
+  const stored = storing(plan, () => keepOther(), said.show);
 
   const go = (next: Session): void => {
-    if (next.now !== session.now) {
+    if (next.now !== session.now || next.draft !== session.draft) {
       stored.soon();
+      // It was of the plan before.
+      said.clear();
       // An address with another plan would open that one again.
       if (location.hash.startsWith('#plan=')) history.replaceState(null, '', '#');
     }
@@ -115,7 +123,7 @@ export const startApp = (): void => {
     what: string,
     edit: (now: Snapshot, corner: EditedCorner) => Result<Snapshot>,
     where = whereWords(selectedCorner(session)),
-  ): void => {
+  ): boolean => {
     const result = attempt(session, edit, `${what}, ${where}`);
     if (result.ok) {
       refused = [];
@@ -125,6 +133,7 @@ export const startApp = (): void => {
       refuse(result.complaints);
       show();
     }
+    return result.ok;
   };
 
   const welcome = find('welcome', HTMLElement);
@@ -132,21 +141,28 @@ export const startApp = (): void => {
   const nameOf = (i: number): string => widthName(i, widthsOf(selectedCorner(session).joint).length);
   const page: AppContext = {
     now: () => session.now,
+    draft: () => session.draft,
     unit,
     openPlan: (given, name) => {
       const reading = readProject(given);
       if (reading.ok) {
         const text =
           typeof given === 'string' ? given : new TextDecoder('utf-8', { ignoreBOM: true }).decode(given);
-        said.clear();
         welcome.hidden = true;
-        if (text !== session.now.text) void keepPlan(session.now.text, session.now.project.name);
+        if (text !== session.now.text || session.draft !== undefined) {
+          const last = undoable(session);
+          page.keep({
+            name: session.now.project.name,
+            ...plan(),
+            ...(last !== undefined && { last }),
+          });
+        }
         const next = commit(session, { text, project: reading.value }, `opening of ${quote(name)}`);
         go({ ...next, selected: startSession(next.now).selected });
       } else
         page.refusePlan(
           name,
-          reading.complaints.map((complaint) => formatPlanComplaint(name, complaint, 'mm')),
+          reading.complaints.map((fault) => fileFaultWords(fault, reading.units)),
         );
       return reading.ok;
     },
@@ -156,16 +172,22 @@ export const startApp = (): void => {
         title: `${quote(name)} was not opened; your open plan is unchanged.`,
         lines,
       }),
+    type: (text) => go(type(session, text)),
     say: said.show,
     refuse,
     settle: () => {
       if (document.activeElement instanceof HTMLInputElement) refused = [];
       leaveField();
-      const wrong = [...refused.map((complaint) => sentence(complaint, unit())), ...plan.wrong()];
+      const { faults = [], units = unit() } = session.draft ?? {};
+      const wrong = [...refused.map(inWords), ...faults.map((fault) => faultWords(fault, units))];
       refused = [];
       return wrong;
     },
     saved: stored.saved,
+    keep: (left) => {
+      // The example is in the page.
+      if (left.text !== HALFPIN_EXAMPLE || left.draft !== undefined) void keepPlan(left).then(stored.kept);
+    },
   };
   const keepOther = otherTab(page, stored.now);
 
@@ -196,18 +218,22 @@ export const startApp = (): void => {
       mirror: () => tryIt('mirrored tails', mirrorTails),
       lock: (i) => tryIt(`lock of ${nameOf(i)}`, (now, corner) => toggleLock(now, corner, i)),
       width: (i, value) => tryIt(nameOf(i), (now, corner) => typeWidth(now, corner, i, value)),
-      measure: (quantity, value) =>
-        tryIt(
+      measure: (quantity, value) => {
+        const before = selectedCorner(session);
+        const isSet = tryIt(
           quantity.name,
-          (now, corner) => adjust(now, corner, quantity, value, session.scope),
+          (now, corner) => typeMeasure(now, corner, quantity, value, session.scope),
           placeWords(quantity, viewStateOf(session)),
-        ),
+        );
+        const followed = followedWords(before, selectedCorner(session), unit());
+        if (isSet && followed !== '')
+          said.show({ kind: 'note', title: `With the ${quantity.name}: ${followed}` });
+      },
       scope: (scope) => go({ ...session, scope }),
       rename: (name) => tryIt('name', (now, corner) => rename(now, corner, name)),
       setCount: (number) => tryIt('quantity', (now, corner) => setCount(now, corner, number)),
       duplicate: () => {
-        tryIt('copy', duplicate);
-        select({ ...session.selected, index: session.selected.index + 1 });
+        if (tryIt('copy', duplicate)) select({ ...session.selected, index: session.selected.index + 1 });
       },
       remove: () => {
         const { index } = session.selected;
@@ -216,6 +242,10 @@ export const startApp = (): void => {
         if (selectedCorner(session).ref.index !== index)
           select({ ...session.selected, index: Math.max(0, index - 1) });
       },
+      complain: refuse,
+    }),
+    fingersPanel(find('fingers', HTMLElement), find('fingers-body', HTMLElement), {
+      edit: (what, edit) => tryIt(what, edit, 'the plan'),
       complain: refuse,
     }),
   ];
@@ -227,10 +257,7 @@ export const startApp = (): void => {
     title.value = session.now.project.name;
   });
 
-  const plan = textPanel(page, (text) => {
-    const made = snapshot(text);
-    if (made.ok) go(amend(session, made.value));
-  });
+  const showText = textPanel(page);
   const sheets = sheetsDialog(page);
   const openBench = benchDialog(page);
   const actions: Readonly<Record<string, () => void>> = {
@@ -258,6 +285,7 @@ export const startApp = (): void => {
   const undoButton = find('undo', HTMLButtonElement);
   const redoButton = find('redo', HTMLButtonElement);
   const advice = find('advice', HTMLElement);
+  const unread = find('unread', HTMLElement);
   const show = (): void => {
     drawCorner({ ...viewStateOf(session), room });
     // While a hand moves a line, all else follows when there is time for it.
@@ -282,11 +310,17 @@ export const startApp = (): void => {
     undoButton.title = undoable(session) ?? '';
     redoButton.title = redoable(session) ?? '';
     render(
-      adviceFor(corner, now).map((complaint) => html`<li>${sentence(complaint, unit())}</li>`),
+      adviceFor(corner, now).map((complaint) => html`<li>${adviceWords(complaint, unit())}</li>`),
       advice,
     );
     for (const view of views) view({ ...shown, room });
-    plan.show();
+    showText();
+    setText(
+      unread,
+      session.draft === undefined
+        ? ''
+        : `${faultIn(session.draft)}: sheets and links are of the plan before it.`,
+    );
     refocus();
     sheets.update();
   });

@@ -1,7 +1,9 @@
+import type { BoardsSpec } from '../drawer/blanks/boardSpec.ts';
 import type { DrawerSpec } from '../drawer/drawerSpec.ts';
 import type { SpacerWish } from '../drawer/spacers/spacerWish.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
 import type { Cutting } from '../router/limits/cutting.ts';
+import type { Sawing } from '../stock/usualSawing.ts';
 import type { Notation } from '../units/notation.ts';
 import type { Climate } from '../wood/climate.ts';
 import type { Wood } from '../wood/species.ts';
@@ -19,6 +21,10 @@ export interface Plan {
   readonly units: Notation;
   readonly drawers: readonly DrawerSpec[];
   readonly joints: readonly SingleCornerSpec[];
+  /** What is lost between boards and parts. */
+  readonly sawing: Sawing;
+  /** The boards that the parts come out of; absent where none are listed. */
+  readonly boards?: BoardsSpec;
   /** The tools that every corner is cut with; absent for work by hand. */
   readonly cutting?: Cutting;
   /** Moisture contents where the drawers are made and kept; without it no movement is calculated. */

@@ -1,3 +1,4 @@
+import { USUAL_SAWING } from '../stock/usualSawing.ts';
 import type { Complaint } from '../units/complaint.ts';
 import type { Unit } from '../units/unit.ts';
 import { checkWhole, isGroup, tooManyEntries } from './check/checkWhole.ts';
@@ -84,7 +85,7 @@ const TOP = { line: 1, column: 1 };
 const unreadable = (...complaints: readonly PlanComplaint[]): PlanReading => ({
   ok: false,
   complaints,
-  valid: { name: '', units: 'mm', drawers: [], joints: [] },
+  valid: { name: '', units: 'mm', drawers: [], joints: [], sawing: USUAL_SAWING.mm },
   locate: (complaint) => ({ ...TOP, complaint }),
 });
 

@@ -28,6 +28,14 @@ interface StarterSizes {
   readonly cabinet: readonly [string, string, string, string];
   /** Width behind, and both diagonals in front, of the narrow opening as measured. */
   readonly measured: readonly [string, string];
+  /** Thickness of boards for fronts and for sides; length, and width at the left and at the right. */
+  readonly front2: string;
+  readonly ash: string;
+  readonly board: readonly [string, string, string];
+  /** Length of a check, a knot's place and extent. */
+  readonly defect: readonly [string, string, string, string];
+  /** Kerf, edge, ends, face, and the least offcut. */
+  readonly saw: readonly [string, string, string, string, string, string];
   readonly narrow: readonly [width: string, height: string, depth: string];
   readonly wide: readonly [width: string, height: string, depth: string];
   readonly carcase: readonly [width: string, thickness: string, pin: string];
@@ -58,6 +66,11 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     halfPins: '4, 9',
     measured: ['279.5', '290'],
     cabinet: ['574', '240', '18', '200'],
+    front2: '26',
+    ash: '16',
+    board: ['2150', '190', '205'],
+    defect: ['80', '640', '80', '45'],
+    saw: ['3', '3', '25', '1', '300', '50'],
     narrow: ['280', '76', '420'],
     wide: ['574', '146', '420'],
     carcase: ['430', '19', '10'],
@@ -86,6 +99,11 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     halfPins: '3/16, 3/8',
     measured: ['10 63/64', '11 13/32'],
     cabinet: ['22 1/2', '9 1/2', '3/4', '8'],
+    front2: '1',
+    ash: '5/8',
+    board: ['84', '7 1/2', '8'],
+    defect: ['3', '25', '3', '1 3/4'],
+    saw: ['1/8', '1/8', '1', '1/32', '12', '2'],
     narrow: ['11', '3', '16 1/2'],
     wide: ['22 1/2', '5 3/4', '16 1/2'],
     carcase: ['17', '3/4', '3/8'],
@@ -194,6 +212,26 @@ bottom:
 # heights: equal, or a list such as [${s.narrow[1]}, auto], or {progression: arithmetic, first: ${s.narrow[1]}}: with first: the top row's height,
 # step: from row to row, ratio: in place of step where it is geometric, or overall: bottom row over top row.
 
+# What is lost between boards and parts: in a saw cut, left on each long edge to plane, cut off each end of a board, planed
+# off each face; and the least offcut worth keeping, its length and width.
+# saw: {kerf: ${s.saw[0]}, edge: ${s.saw[1]}, ends: ${s.saw[2]}, face: ${s.saw[3]}, keep: [${s.saw[4]}, ${s.saw[5]}]}
+
+# The boards at hand, as they lie with the show face up: stock is what comes out of each (front, side, back, bottom; slips are
+# sawn from what is for sides), thickness as bought. Lengths are from the left end, widths from the lower edge; width: [left,
+# right] where it differs at the ends; outline in place of both; size is length x width x quantity (or count) of a merchant's
+# list. A defect's at is its middle, size its extent. clean: an end that is cut already; bow: long or cup; keep: true spares a
+# board; figure is the end at which fronts begin. halfpin breakout says which part comes out of which board.
+# boards:
+#   - {name: Cherry 1, stock: front, thickness: ${s.front2}, length: ${s.board[0]}, width: [${s.board[1]}, ${s.board[2]}], clean: left, figure: left,
+#      defects: [{kind: check, from: right, length: ${s.defect[0]}}, {kind: knot, sound: true, at: [${s.defect[1]}, ${s.defect[2]}], size: [${s.defect[3]}, ${s.defect[3]}]}]}
+#   - {name: Ash 1, stock: [side, back], thickness: ${s.ash}, size: ${s.board[0]} x ${s.board[1]} x 3}
+#   - {name: Ash 2, stock: [side, back], thickness: ${s.ash}, outline: [[0, 0], [${s.board[0]}, 0], [${s.board[0]}, ${s.board[1]}], [0, ${s.board[2]}]], count: 2, bow: cup, keep: true}
+# What is cut stays cut: on a board, what halfpin breakout --json printed of it, as far as it has been sawn.
+#      cut: {cuts: [{kind: crosscut, piece: 0, at: 25}], blanks: [{drawer: Pencils, part: front, index: 1, strip: 1, spare: true, turned: false, x: 28, y: 0, length: 315, width: 81, piece: 2, why: …}]}
+# Defects that parts may have away from joints and grooves (knot: sound or loose), fronts whose figure runs on from one to the
+# next (a row from left to right, or a stack from the bottom up), and second tries of each size.
+# breakout: {allow: {side: [sapwood], back: [sapwood, knot], bottom: [sound knot]}, runThrough: [[Pencils, Pencils], {stack: [Letters]}], spare: {front: 1}}
+
 # Each kind of drawer. What is given above for all drawers may be given for one drawer too, as for Letters.
 drawers:
   - name: Pencils
@@ -211,14 +249,14 @@ drawers:
 
 # Corners that belong to no drawer. Any key of joint may be given too; what joint says above holds here unless given, but
 # for the kind and the spacing of the tails (tails, pins, locked, graded).
-joints:
-  - name: Carcase
-    kind: through
-    width: ${s.carcase[0]} ## of both boards
-    tailBoard: ${s.carcase[1]} ## thickness of the board that carries the tails
-    pinBoard: ${s.carcase[1]} ## thickness of the board that carries the pins
-    tails: 9
-    pin: ${s.carcase[2]} ## wider than the drawers', as the boards are thicker
-    halfPin: ${s.carcase[2]}
+# joints:
+#   - name: Carcase
+#     kind: through
+#     width: ${s.carcase[0]} ## of both boards
+#     tailBoard: ${s.carcase[1]} ## thickness of the board that carries the tails
+#     pinBoard: ${s.carcase[1]} ## thickness of the board that carries the pins
+#     tails: 9
+#     pin: ${s.carcase[2]} ## wider than the drawers', as the boards are thicker
+#     halfPin: ${s.carcase[2]}
 `);
 };

@@ -1,8 +1,8 @@
 import type { Part } from '../drawer/partsList.ts';
 import { csv } from '../render/csv.ts';
+import { decimalLength } from '../units/formatLength.ts';
 import { type Notation, unitOf } from '../units/notation.ts';
 import { speak } from '../units/phrase.ts';
-import { MM_PER_INCH } from '../units/unit.ts';
 
 /** Each column's title, and whether it is a length. */
 const HEADING = [
@@ -27,20 +27,20 @@ const HEADING = [
  */
 export const partsCsv = (rows: readonly Part[], units: Notation): string =>
   csv([
-    HEADING.map(([title, isLength]) => `${title}${isLength ? ` ${unitOf(units)}` : ''}`),
+    [
+      ...HEADING.map(([title, isLength]) => `${title}${isLength ? ` ${unitOf(units)}` : ''}`),
+      ...(rows.some(({ boards }) => boards) ? ['boards'] : []),
+    ],
     ...rows.map((row) => cells(row, units)),
   ]);
-
-/** Decimal inches too, as a spreadsheet calculates with them. */
-const decimal = (value: number, units: Notation): string =>
-  String(Number((units !== 'mm' ? value / MM_PER_INCH : value).toFixed(4)));
 
 const cells = (part: Part, units: Notation): string[] => [
   part.drawer,
   part.part,
   String(part.count),
-  ...[part.length, part.width, part.thickness, part.roughLength].map((value) => decimal(value, units)),
+  ...[part.length, part.width, part.thickness, part.roughLength].map((value) => decimalLength(value, units)),
   part.species ?? '',
   part.grain,
   part.worked.map((phrase) => speak(phrase, units)).join('; '),
+  ...(part.boards ? [part.boards.join(', ')] : []),
 ];

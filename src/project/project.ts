@@ -1,3 +1,4 @@
+import type { StockWork } from '../drawer/blanks/stockWork.ts';
 import type { DrawerSet } from '../drawer/drawer.ts';
 import { sidesPastBack } from '../drawer/drawerSizes.ts';
 import type { Joint } from '../joint/joint.ts';
@@ -5,8 +6,9 @@ import type { JointSpec } from '../joint/jointSpec.ts';
 import { type Cuts, cutCorners, type NamedCorner } from '../router/guide/cutCorners.ts';
 import type { Cutting } from '../router/limits/cutting.ts';
 import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
+import { type Sawing, USUAL_SAWING } from '../stock/usualSawing.ts';
 import { accept, type Result, refuse } from '../units/complaint.ts';
-import type { Notation } from '../units/notation.ts';
+import { type Notation, unitOf } from '../units/notation.ts';
 import type { Climate } from '../wood/climate.ts';
 import type { Only } from './only.ts';
 import { sharedHints } from './sharedHints.ts';
@@ -31,6 +33,10 @@ export interface Project {
   readonly set: DrawerSet;
   /** The single corners, in the plan's order. */
   readonly joints: readonly SingleCorner[];
+  /** What is lost between its boards and its parts. */
+  readonly sawing: Sawing;
+  /** The boards that its parts come out of, and what is to come out of them; absent where no boards are listed. */
+  readonly work?: StockWork;
   /** Moisture contents where the drawers are made and kept; absent where no plan gives them. */
   readonly climate?: Climate;
   /** The tools that every corner is cut with; absent for work by hand. */
@@ -84,6 +90,7 @@ export const layOutCorner = ({ name, units, spec, cutting, pitch }: CornerSpec):
     units,
     set: NO_DRAWERS,
     joints: [{ name, spec, joint: joint.value }],
+    sawing: USUAL_SAWING[unitOf(units)],
     ...(cutting && { cutting }),
   });
 };

@@ -1,11 +1,15 @@
+import { type StockWork, stockWork } from '../drawer/blanks/stockWork.ts';
+import type { DrawerSet } from '../drawer/drawer.ts';
 import { layOutSet } from '../drawer/layOutSet.ts';
 import { adviseWoods } from '../plan/check/adviseWoods.ts';
+import type { Plan } from '../plan/plan.ts';
 import { firstComplaints, type PlanComplaint } from '../plan/read/planComplaint.ts';
 import { type Locate, readPlan } from '../plan/readPlan.ts';
 import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
-import { type Complaint, under } from '../units/complaint.ts';
+import { accept, type Complaint, type Result, under } from '../units/complaint.ts';
 import type { Notation } from '../units/notation.ts';
 import { adviseClimate } from '../wood/climate.ts';
+import { withDrawerNames } from './boardNames.ts';
 import { type Project, type SingleCorner, type UncutProject, withCuts } from './project.ts';
 import { sharedHints } from './sharedHints.ts';
 
@@ -49,7 +53,7 @@ export const readProject = (given: string | Uint8Array): PlanResult<Project> => 
 export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject> => {
   const reading = readPlan(given);
   const plan = reading.ok ? reading.plan : reading.valid;
-  const { name, units, climate, cutting } = plan;
+  const { name, units, climate, cutting, sawing } = plan;
   const set = layOutSet(plan.drawers, plan.target, plan.spacers);
   const later: Complaint[] = set.ok ? [] : [...set.complaints];
   const joints = plan.joints.flatMap((corner, i): SingleCorner[] => {
@@ -59,7 +63,9 @@ export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject>
     return [];
   });
   const complaints = [...(reading.ok ? [] : reading.complaints), ...sharedHints(later.map(reading.locate))];
-  if (complaints.length > 0 || !set.ok)
+  const work = set.ok && complaints.length === 0 ? workOf(plan, set.value) : accept(undefined);
+  if (!work.ok) complaints.push(...work.complaints.map(reading.locate));
+  if (complaints.length > 0 || !set.ok || !work.ok)
     return {
       ok: false,
       complaints: firstComplaints(complaints),
@@ -69,11 +75,33 @@ export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject>
   const onKeys = reading.ok ? reading.advice : [];
   const advised = {
     ...set.value,
-    advice: [...onKeys, ...onClimate, ...adviseWoods(plan), ...set.value.advice],
+    advice: [
+      ...onKeys,
+      ...(work.value?.advice ?? []),
+      ...onClimate,
+      ...adviseWoods(plan),
+      ...set.value.advice,
+    ],
   };
   return {
     ok: true,
-    value: { name, units, set: advised, joints, ...(climate && { climate }), ...(cutting && { cutting }) },
+    value: {
+      name,
+      units,
+      set: advised,
+      joints,
+      sawing,
+      ...(work.value && { work: work.value }),
+      ...(climate && { climate }),
+      ...(cutting && { cutting }),
+    },
     locate: reading.locate,
   };
+};
+
+/** What is to be sawn from a plan's boards for its drawers; undefined where it lists none. */
+const workOf = ({ boards, sawing, units }: Plan, set: DrawerSet): Result<StockWork | undefined> => {
+  if (boards === undefined || set.drawers.length === 0) return accept(undefined);
+  const named = withDrawerNames(boards, set);
+  return named.ok ? stockWork(set, named.value, sawing, units) : named;
 };

@@ -1,5 +1,6 @@
 import type { Cabinet } from '../drawer/arrangement/cabinetFront.ts';
 import { cabinetOf } from '../drawer/arrangement/cabinetOf.ts';
+import { cuttingList } from '../drawer/cuttingList.ts';
 import type { Drawer, Family } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
 import { familyOf } from '../drawer/familyTarget.ts';
@@ -24,6 +25,7 @@ import type { SettingPlaces } from '../sheets/bench/benchFingers.ts';
 import { benchSheet } from '../sheets/bench/benchSheet.ts';
 import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
+import { cuttingListSheets } from '../sheets/cuttingListSheet.ts';
 import { gapSheets } from '../sheets/gapSheets.ts';
 import { guidePiece } from '../sheets/guide/drawGuide.ts';
 import { guideNote } from '../sheets/guide/guideNote.ts';
@@ -40,6 +42,7 @@ import { say } from '../units/phrase.ts';
 import type { ShortName } from '../units/shortNames.ts';
 import { guidesOf } from './guidesOf.ts';
 import { onlyWords, wholeDrawers } from './only.ts';
+import { partsOfProject } from './partsOfProject.ts';
 import { chosenCorners, piecesOf } from './piecesOf.ts';
 import { frontCorners, type Project } from './project.ts';
 import { settingsOf } from './settingsOf.ts';
@@ -48,7 +51,7 @@ import { settingsOf } from './settingsOf.ts';
 export interface SheetOptions {
   readonly paper: Paper;
   /**
-   * The paper of bench sheets and comparison. Unless given it is `paper`; beside templates or guides on paper larger than
+   * The paper of cutting list, bench sheets and comparison. Unless given it is `paper`; beside templates or guides on paper larger than
    * Legal it is A4, or Letter for inches and for ANSI papers.
    */
   readonly benchPaper?: Paper;
@@ -65,7 +68,14 @@ export interface SheetOptions {
 }
 
 /** Every kind of sheet, in the order of printing. */
-export const SHEET_KINDS = ['templates', 'contents', 'guides', 'bench', 'comparison'] as const;
+export const SHEET_KINDS = [
+  'templates',
+  'contents',
+  'guides',
+  'cutting-list',
+  'bench',
+  'comparison',
+] as const;
 
 /** A kind of sheet to print; `contents` are the pages before the templates that list them. */
 export type SheetKind = (typeof SHEET_KINDS)[number];
@@ -73,7 +83,7 @@ export type SheetKind = (typeof SHEET_KINDS)[number];
 /** Sheets of one kind, to be printed together. */
 export interface SheetSet extends Sheets {
   /**
-   * Templates to glue on, guides for a router with the setting rods of its fingers, bench sheets drawer by drawer, or the
+   * Templates to glue on, guides for a router with the setting rods of its fingers, the cutting list, bench sheets drawer by drawer, or the
    * comparison of the front corners.
    */
   readonly kind: Exclude<SheetKind, 'contents'>;
@@ -88,8 +98,8 @@ export interface SheetSet extends Sheets {
 const FEW = 4;
 
 /**
- * All sheets of a project by kind, or those of the kinds chosen: templates; guides where there are some; bench sheets and
- * comparison where there are drawers. Each page is drawn when it is requested.
+ * All sheets of a project by kind, or those of the kinds chosen: templates; guides where there are some; cutting list, bench
+ * sheets and comparison where there are drawers. Each page is drawn when it is requested.
  * @returns complaints at `margin`, `paper` and `benchPaper`, or at `sheets` where the project has none of the kinds chosen
  * @example
  * ```ts
@@ -114,7 +124,7 @@ export const sheetsOf = (project: Project, options: SheetOptions): Result<SheetS
     const layout = layoutOfKind(options);
     return {
       kind,
-      title: `${layout.planName}: ${kind}`,
+      title: `${layout.planName}: ${kind.replace('-', ' ')}`,
       paper: layout.paper,
       countOn: (paper: Paper) => countOf(layPages({ ...layout, paper })),
       sheets: layPages(layout),
@@ -161,6 +171,10 @@ const layoutsOf = (
     ...(family === undefined || drawers.length === 0
       ? []
       : [
+          {
+            kind: 'cutting-list' as const,
+            layout: (options: SheetOptions) => cuttingListLayout(project, drawers, inHand(options, units)),
+          },
           {
             kind: 'bench' as const,
             layout: (options: SheetOptions) =>
@@ -256,7 +270,7 @@ const benchLayout = (
   const bench = (drawer: Drawer, area: Size): PageRun => {
     const cut = drawerCut(drawer, cuts);
     const places = placesOf(settings, drawer.spec.name);
-    const listed = parts({ drawers: [drawer], advice: [] }, units);
+    const listed = partsOfProject(project, [drawer]);
     const { count, draw } = benchSheet(drawer, listed, {
       units,
       area,
@@ -267,6 +281,16 @@ const benchLayout = (
     return { count, draw: () => draw().map(alone) };
   };
   return layoutOf(project, options, (area) => drawers.map((drawer) => bench(drawer, area)));
+};
+
+const cuttingListLayout = (project: Project, drawers: readonly Drawer[], options: SheetOptions): Layout => {
+  const { name: title, units, sawing: saw } = project;
+  const groups = cuttingList(parts({ drawers, advice: [] }, units), saw);
+  return layoutOf(
+    project,
+    options,
+    asLeading((area) => cuttingListSheets(groups, { title, saw, units, area })),
+  );
 };
 
 /** The places of a drawer's settings among those of its set; undefined without fingers. */

@@ -82,6 +82,10 @@ export const formatLength = (value: number, notation: Notation): string =>
 export const typedLength = (value: number, notation: Notation): string =>
   `${formatNumber(value, notation).replace(' ', '-')}${unitOf(notation)}`;
 
+/** A length without its unit as a spreadsheet calculates with it, to 0.0001: inches are decimal too. */
+export const decimalLength = (value: number, notation: Notation): string =>
+  String(Number((notation === 'mm' ? value : value / MM_PER_INCH).toFixed(4)));
+
 /** What areas are told in beside lengths in a notation. */
 export const areaUnit = (notation: Notation): string => (notation === 'mm' ? 'cm²' : 'sq in');
 
@@ -92,3 +96,10 @@ export const areaNumber = (area: number, notation: Notation): string =>
 /** An area in mm² for reading, with its unit: `7.5 cm²`, `1.16 sq in`. */
 export const formatArea = (area: number, notation: Notation): string =>
   `${areaNumber(area, notation)} ${areaUnit(notation)}`;
+
+/** A volume in mm³ for reading, with its unit: `0.0213 m³`, or in board feet of 144 cubic inches, `9.03 board feet`. */
+export const formatVolume = (volume: number, notation: Notation): string =>
+  notation === 'mm' ? `${(volume / 1e9).toFixed(4)} m³` : `${(volume / BOARD_FOOT).toFixed(2)} board feet`;
+
+/** In mm³: a square foot of wood an inch thick (the lumber trade's definition). */
+const BOARD_FOOT = 144 * MM_PER_INCH ** 3;

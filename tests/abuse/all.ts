@@ -5,6 +5,7 @@ import { cutters, trialLogs, trials } from './cutters.ts';
 import { joints } from './joints.ts';
 import { marks } from './marks.ts';
 import {
+  boardsOfAnySize,
   drawerSets,
   guidedPlans,
   ordinaryPlans,
@@ -28,6 +29,7 @@ export const ALL: readonly Abuse[] = [
   plansWithSlips,
   plansOfAnything,
   plansOfBytes,
+  boardsOfAnySize,
   cutters,
   trials,
   trialOptions,

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { brokenOut } from '../../src/drawer/blanks/brokenOut.ts';
 import type { Drawer, DrawerSet } from '../../src/drawer/drawer.ts';
 import { drawerSeason } from '../../src/drawer/drawerSeason.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
@@ -9,6 +10,8 @@ import { piecesOf } from '../../src/project/piecesOf.ts';
 import { type Project, withCuts } from '../../src/project/project.ts';
 import { layOutPlan } from '../../src/project/readProject.ts';
 import { BOTH_BOARDS } from '../../src/sheets/template/cornerPieces.ts';
+import { replay } from '../../src/stock/replay.ts';
+import { SMALL_SET } from '../drawer/blanks/boardsPlan.ts';
 import { drawer } from '../drawer/chest.ts';
 import { mostly, wild } from '../joint/anySpec.ts';
 import { abuse, must, mustBeClear, mustBeFinite, refused } from './abuse.ts';
@@ -108,6 +111,61 @@ export const plansOfBytes = abuse(
   fc.oneof(fc.string({ unit: 'binary', maxLength: 60 }), fc.uint8Array({ maxLength: 60 })),
   judge,
 );
+
+/** A small set beside boards of any shapes, with defects anywhere. */
+const boardsPlan = fc
+  .array(
+    fc.record({
+      stock: fc.constantFrom('front', 'side', 'back', 'bottom'),
+      thickness: mostly(12, 30),
+      length: mostly(200, 2400),
+      width: mostly(60, 260),
+      count: fc.integer({ min: 1, max: 3 }),
+      defects: fc.array(
+        fc.record({
+          kind: fc.constantFrom('knot', 'check', 'shake', 'stain'),
+          at: fc.tuple(mostly(0, 2000), mostly(0, 200)),
+          size: fc.tuple(mostly(5, 200), mostly(5, 80)),
+        }),
+        { maxLength: 4 },
+      ),
+    }),
+    { minLength: 1, maxLength: 4 },
+  )
+  .map((boards) => {
+    const named = boards.map((board, i) => ({ name: `Board ${i}`, ...board }));
+    return `boards: ${JSON.stringify(named, (_, each) => (Number.isFinite(each) || typeof each !== 'number' ? each : String(each)))}\n${SMALL_SET}`;
+  });
+
+/** Boards are refused, or every blank is what the cuts leave under its number. */
+export const boardsOfAnySize = abuse('boards of any size', 0.1, boardsPlan, (text) => {
+  const reading = layOutPlan(text);
+  if (!reading.ok) return refusedPlan(text, reading.complaints);
+  const { work, sawing } = reading.value;
+  if (work === undefined) throw new Error('the boards are lost');
+  const { planks, breakout } = brokenOut(work, sawing, { effort: 0.1 });
+  for (const { plank, cuts, blanks } of breakout.boards) {
+    const board = planks[plank];
+    const left = board && replay(board.outline, cuts, sawing.kerf);
+    if (!left?.ok) throw new Error('a cut cannot be made');
+    for (const { piece, x, y, length, width } of blanks) {
+      const box = left.left.get(piece);
+      must(box !== undefined, 'a blank is not sawn');
+      mustBeFinite({ x, y, length, width });
+      const off = [
+        x - (box?.x0 ?? 0),
+        y - (box?.y0 ?? 0),
+        x + length - (box?.x1 ?? 0),
+        y + width - (box?.y1 ?? 0),
+      ];
+      must(
+        off.every((each) => Math.abs(each) < 0.001),
+        'a blank is not what is sawn',
+      );
+    }
+  }
+  return 'valid';
+});
 
 /** A drawer of the chest with some of its measures replaced, by any numbers now and then. */
 const anyDrawer = fc

@@ -610,7 +610,7 @@ describe('draw --tidy', AT_ONCE, () => {
     const own = (kind: string): string => join(at.out, `a-set-more-${kind}.pdf`);
     writeFileSync(own('guides'), 'my own notes\n');
     const before = readdirSync(at.out).sort();
-    const old = ['bench', 'comparison'].map(own);
+    const old = ['bench', 'comparison', 'cutting-list'].map(own);
     // What is drawn in another format leaves the PDFs as they are.
     expect(await draw('--as', 'svg', '--boards', 'pin')).toEqual([]);
     expect(await draw('--sheets', 'templates')).toEqual(

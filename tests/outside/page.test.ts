@@ -124,8 +124,20 @@ describe('setting out by hand', () => {
     const callout = page.locator('.callout');
     expect(await callout.textContent()).toMatch(/pin 1 is 0\.93 mm; it must be 1 mm/u);
     const [near, line] = await Promise.all([callout.boundingBox(), handle.locator('.grip').boundingBox()]);
-    expect(Math.abs((near?.y ?? 0) - (line?.y ?? 0))).toBeLessThan(40);
-    expect(Math.abs((near?.x ?? 0) - (line?.x ?? 0))).toBeLessThan(40);
+    if (near === null || line === null) throw new Error('not shown');
+    expect(Math.abs(near.y - line.y)).toBeLessThan(40);
+    expect(Math.max(line.x - (near.x + near.width), near.x - (line.x + line.width))).toBeLessThan(40);
+    // No size is under it: they are written between the boards, where the grip is.
+    for (const size of await page.locator('svg.corner .sizes text:not(.names text)').all()) {
+      const box = await size.boundingBox();
+      if (box === null) continue;
+      const isClear =
+        box.x + box.width <= near.x ||
+        box.x >= near.x + near.width ||
+        box.y + box.height <= near.y ||
+        box.y >= near.y + near.height;
+      expect(isClear, (await size.textContent()) ?? '').toBe(true);
+    }
     await page.mouse.up();
     await page.getByRole('button', { name: 'Undo' }).click();
     expect(await told(handle)).toBe(28.67);
@@ -149,7 +161,7 @@ describe('setting out by hand', () => {
     await page.context().close();
   });
 
-  it('lets a finger drag, and scroll beside what can be dragged', async () => {
+  it('lets a finger drag the grip that it has tapped, and scroll beside it', async () => {
     const page = await there.open({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
     const handle = slider(page, 'tail 2, lower edge');
     await handle.scrollIntoViewIfNeeded();
@@ -169,6 +181,7 @@ describe('setting out by hand', () => {
     };
     const lift = () => touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
     const scrolled = () => page.evaluate(() => scrollY);
+    await page.touchscreen.tap(x, y);
     const before = [await told(handle), await scrolled()] as const;
     await swipe(x, y, ...[-5, -10, -20, -40, -60, -80].map((by) => y + by));
     await page.locator('.callout').waitFor();

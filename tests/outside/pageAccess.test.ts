@@ -1,14 +1,10 @@
 // The page judged by axe-core (rules of WCAG 2.2, A and AA) and by its measures, in every state, width and colour scheme.
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { AXE_RULES, axeFaults, COLOUR_RULES } from '../page/axeFaults.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 
 vi.setConfig({ testTimeout: 20_000 });
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 let there: Visit;
 beforeAll(async () => {
@@ -16,26 +12,10 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(() => there.close());
 
-const WHOLE = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-/** All that colours can alter. */
-const CONTRAST = ['color-contrast', 'link-in-text-block'];
 const COLOURS = {
   dark: { colorScheme: 'dark', forcedColors: 'none' },
   forced: { colorScheme: 'dark', forcedColors: 'active' },
 } as const;
-
-/** What axe-core finds by some of its rules, in words; nothing where it finds nothing. */
-const faults = async (page: Page, rules: readonly string[]): Promise<string[]> => {
-  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(AXE);
-  return page.evaluate(async (runOnly) => {
-    const { axe } = globalThis as unknown as { axe: { run: (options: object) => Promise<AxeResults> } };
-    const { violations, passes } = await axe.run({ runOnly });
-    if (passes.length === 0) return ['nothing was judged'];
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')}: ${failureSummary ?? ''}`),
-    );
-  }, rules);
-};
 
 const STATES: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   'as it opens': async () => {},
@@ -101,10 +81,10 @@ describe.each([
       await page.emulateMedia({ colorScheme, forcedColors: 'none' });
       await page.reload();
       await enter(page);
-      found.push(...(await faults(page, WHOLE)).map((fault) => `${name}: ${fault}`));
+      found.push(...(await axeFaults(page, AXE_RULES)).map((fault) => `${name}: ${fault}`));
       for (const colours of others) {
         await page.emulateMedia(COLOURS[colours]);
-        found.push(...(await faults(page, CONTRAST)).map((fault) => `${name}, ${colours}: ${fault}`));
+        found.push(...(await axeFaults(page, COLOUR_RULES)).map((fault) => `${name}, ${colours}: ${fault}`));
       }
     }
     expect(found).toEqual([]);

@@ -53,6 +53,40 @@ describe('earlier plans', () => {
     await page.context().close();
   });
 
+  it('are told apart by their drawers and their last edit; the untouched example is none', async () => {
+    const page = await there.open();
+    await page.click('#fresh');
+    expect(await kept(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    await page.getByLabel('Opening, height').fill('80');
+    await page.keyboard.press('Enter');
+    await opened(page, 'My chest');
+    await opened(page, 'Third');
+    await kept(page);
+    const words = await page.locator('#kept-body .quiet:not(time)').allTextContents();
+    expect(words).toEqual([
+      '1 single corner; last: opening of "p.yaml"',
+      "3 drawers; last: opening's height, Pencils",
+    ]);
+    await page.context().close();
+  });
+
+  it('are kept where the page is left before the database has answered', async () => {
+    const page = await there.open();
+    await named(page, 'Sewing table');
+    await page.evaluate(() => {
+      IDBFactory.prototype.open = () => new EventTarget() as IDBOpenDBRequest;
+    });
+    await page.click('#fresh');
+    await page.reload();
+    await page.waitForFunction(() => document.querySelector('input')?.value === 'My chest');
+    expect(await kept(page)).toEqual(['Sewing table']);
+    await page.reload();
+    expect(await kept(page)).toEqual(['Sewing table']);
+    expect(await page.evaluate(() => localStorage.getItem('halfpin pending'))).toBeNull();
+    await page.context().close();
+  });
+
   it('are thirty at the most', async () => {
     const page = await there.open();
     for (let i = 1; i <= 33; i++) await opened(page, `Plan ${i}`);
@@ -67,6 +101,8 @@ describe('earlier plans', () => {
 describe('two tabs', () => {
   const two = async (): Promise<[Page, Page]> => {
     const one = await there.open();
+    await named(one, 'Ours');
+    await one.waitForFunction(() => localStorage.getItem('halfpin')?.includes('name: Ours'));
     const other = await one.context().newPage();
     await other.goto(one.url());
     await other.locator('#messages').filter({ hasText: 'open in another tab too' }).waitFor();
@@ -80,19 +116,19 @@ describe('two tabs', () => {
     await one.click('text=Take that one');
     expect(await title(one)).toBe('Theirs');
     expect(await one.locator('#other-tab').textContent()).toBe('');
-    expect(await kept(one)).toEqual(['Haberdashery chest']);
+    expect(await kept(one)).toEqual(['Ours']);
     await one.context().close();
   });
 
   it('lose nothing where the other is not taken, or is not answered', async () => {
     const [one, other] = await two();
     await one.click('text=Keep mine');
-    await other.locator('#other-tab').filter({ hasText: 'a newer plan, "Haberdashery chest"' }).waitFor();
+    await other.locator('#other-tab').filter({ hasText: 'a newer plan, "Ours"' }).waitFor();
     expect(await kept(one)).toEqual(['Theirs']);
     await named(other, 'Theirs, further');
     await one.locator('#other-tab').filter({ hasText: 'Theirs, further' }).waitFor();
     expect(await other.locator('#other-tab').textContent()).toBe('');
-    expect(await kept(other)).toEqual(['Haberdashery chest', 'Theirs']);
+    expect(await kept(other)).toEqual(['Ours', 'Theirs']);
     await one.context().close();
   });
 });
@@ -146,6 +182,75 @@ describe('a browser that stores nothing', () => {
     await saved(page, () => page.click('#save'));
     await page.reload();
     expect(asked).toHaveLength(1);
+    await page.context().close();
+  });
+
+  const unkept = (page: Page): Promise<string | null> => page.locator('#unkept').textContent();
+
+  it('because it is full is told of until there is room', async () => {
+    const page = await there.open();
+    await page.evaluate(() => {
+      for (let size = 4e6; size >= 1; size = Math.floor(size / 2))
+        try {
+          for (let i = 0; ; i++) localStorage.setItem(`filler ${size} ${i}`, 'x'.repeat(size));
+        } catch {
+          // Half of it may fit.
+        }
+    });
+    await named(page, 'Longer than the room that there is');
+    await expect.poll(() => unkept(page)).toMatch(/keeps nothing/u);
+    await named(page, 'Longer than the room that there is still');
+    await page.waitForTimeout(600);
+    expect(await unkept(page)).toMatch(/keeps nothing/u);
+    // What another takes the place of is kept in the database all the same.
+    await page.click('#fresh');
+    expect(await kept(page)).toEqual(['Longer than the room that there is still']);
+    await page.keyboard.press('Escape');
+    await page.evaluate(() => {
+      for (const key of Object.keys(localStorage)) if (key.startsWith('filler')) localStorage.removeItem(key);
+    });
+    await named(page, 'Shorter');
+    await expect.poll(() => unkept(page)).toBe('');
+    await page.context().close();
+  });
+
+  it.each([
+    ['refuses', 'no'],
+    ['has no room for', 'full'],
+  ])('in a database that %s them keeps earlier plans beside the present one', async (_, how) => {
+    const page = await there.open();
+    await page.context().addInitScript((how) => {
+      if (how === 'no')
+        Object.defineProperty(window, 'indexedDB', {
+          get: () => {
+            throw new DOMException('no', 'SecurityError');
+          },
+        });
+      else
+        IDBObjectStore.prototype.add = function () {
+          this.transaction.abort();
+          throw new DOMException('full', 'QuotaExceededError');
+        };
+    }, how);
+    await page.reload();
+    await named(page, 'Sewing table');
+    await page.click('#fresh');
+    expect(await kept(page)).toEqual(['Sewing table']);
+    await page.reload();
+    expect(await kept(page)).toEqual(['Sewing table']);
+    expect(await unkept(page)).toBe('');
+    await page.keyboard.press('Escape');
+    await page.evaluate(() => {
+      const set = Storage.prototype.setItem;
+      Storage.prototype.setItem = function (key, value) {
+        if (key === 'halfpin pending') throw new DOMException('full', 'QuotaExceededError');
+        set.call(this, key, value);
+      };
+    });
+    await opened(page, 'Other');
+    await expect
+      .poll(() => unkept(page))
+      .toBe('This browser keeps no earlier plans: save before you open another.');
     await page.context().close();
   });
 });

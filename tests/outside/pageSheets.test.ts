@@ -33,8 +33,8 @@ describe('taking it away', () => {
   };
 
   it.each([
-    ['haberdashery-chest', ['templates', 'bench', 'comparison']],
-    ['haberdashery-chest-guided', ['templates', 'guides', 'bench', 'comparison']],
+    ['haberdashery-chest', ['templates', 'cutting-list', 'bench', 'comparison']],
+    ['haberdashery-chest-guided', ['templates', 'guides', 'cutting-list', 'bench', 'comparison']],
   ])('makes the PDFs of the program for %s, byte for byte', async (plan, names) => {
     const path = `examples/${plan}.yaml`;
     const out = drawn(path);

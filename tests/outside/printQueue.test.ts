@@ -62,7 +62,7 @@ describe('a print queue of CUPS that prints to PDF (Debian: printer-driver-cups-
       );
       expect([status, err]).toEqual([0, '']);
     });
-    const files = ['templates', 'bench', 'comparison'].flatMap((kind) =>
+    const files = ['templates', 'cutting-list', 'bench', 'comparison'].flatMap((kind) =>
       readdirSync(out).filter((file) => file.endsWith(`${kind}.pdf`)),
     );
     const sent = await Promise.all(files.map((file) => readWithPdfjs(join(out, file))));

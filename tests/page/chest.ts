@@ -5,6 +5,18 @@ import { type Snapshot, snapshot } from '../../src/page/model/snapshot.ts';
 /** The example that the page begins with. */
 export const CHEST = readFileSync('examples/haberdashery-chest.yaml', 'utf8');
 
+/** Keys whose numbers are no lengths. */
+const PLAIN = ['count', 'angle', 'spacers', 'tails', 'pairs'];
+
+/** A plan in mm told in inches: few of its lengths are whole, so that their fractions are long. */
+export const inInches = (text: string): string =>
+  text
+    .replace('units: mm', 'units: in')
+    .replace(/\b(\w+): (\d[\d.]*)(?=[,}])/gu, (all, key: string, number: string) =>
+      PLAIN.includes(key) ? all : `${key}: ${number}mm`,
+    )
+    .replace(/\[(\d+), (\d+)\]/gu, '[$1mm, $2mm]');
+
 export const snapshotOf = (text: string): Snapshot => {
   const made = snapshot(text);
   if (!made.ok) throw new Error(JSON.stringify(made.complaints));

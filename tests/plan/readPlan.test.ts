@@ -52,6 +52,7 @@ describe('a plan', () => {
         },
       ],
       joints: [],
+      sawing: { kerf: 3, edge: 3, ends: 25, face: 1, keep: { length: 300, width: 50 } },
     });
   });
 
@@ -81,6 +82,15 @@ describe('a plan', () => {
     expect([backDrop, bottom.slack].map(inches)).toEqual([5 / 32, 1 / 64]);
     expect(drawer.stock.bottom.thickness).toBe(6.35);
     expect([drawer.joint.notation, drawer.backJoint.notation]).toEqual(['in', 'in']);
+  });
+
+  it('loses round inches between boards and parts where a plan in inches gives nothing', () => {
+    const { sawing } = planOf(
+      'units: in\nsaw: {kerf: 3/32, keep: [18, 3]}\njoints: [{name: A, kind: through, width: 4, tailBoard: 1/2, pinBoard: 1/2}]',
+    );
+    const { kerf, edge, ends, face, keep } = sawing;
+    const sizes = [kerf, edge, ends, face, keep.length, keep.width];
+    expect(sizes.map((mm) => Number((mm / 25.4).toFixed(9)))).toEqual([3 / 32, 1 / 8, 1, 1 / 32, 18, 3]);
   });
 
   it.each([

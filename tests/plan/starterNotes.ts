@@ -1,3 +1,6 @@
+/** The note that shows a corner which belongs to no drawer. */
+export const SINGLE_CORNER = /^# joints:(?:\n# {3}.*)+$/mu;
+
 /** Each note of the starter plan that shows keys to use. */
 export const STARTER_NOTES: readonly RegExp[] = [
   /^ {2}# tails: \d.*$/mu,
@@ -11,7 +14,10 @@ export const STARTER_NOTES: readonly RegExp[] = [
   /^# family: .*$/mu,
   /^# cutter: .*$/mu,
   /^ {2}# - name: .*\n {2}# {3}opening: .*$/mu,
+  /^# saw: .*$/mu,
+  /^# boards:\n(?:# {3}.*\n)+(?=# What is cut)/mu,
   /^ {2}# - name: .*\n {2}# {3}size: .*$/mu,
+  SINGLE_CORNER,
 ];
 
 /** The plan with the # taken away from a note. */

@@ -5,7 +5,7 @@ import { type JsonSchema, planJsonSchema } from '../../src/plan/planJsonSchema.t
 import { readPlan } from '../../src/plan/readPlan.ts';
 import { starterPlan } from '../../src/plan/starterPlan.ts';
 import { complaintsOf } from './complaintsOf.ts';
-import { STARTER_NOTES, withNote } from './starterNotes.ts';
+import { SINGLE_CORNER, STARTER_NOTES, withNote } from './starterNotes.ts';
 
 const keysIn = (schema: JsonSchema): string[] => [
   ...Object.entries(schema.properties ?? {}).flatMap(([key, inner]) => [key, ...keysIn(inner)]),
@@ -17,17 +17,24 @@ const keysIn = (schema: JsonSchema): string[] => [
 describe.each(['mm', 'in'] as const)('the starter plan in %s', (unit) => {
   const text = starterPlan(unit);
 
-  it('is a plan of two kinds of drawer and a corner, all of which can be cut without a word of advice', () => {
+  it('is a plan of two kinds of drawer, which can be cut without a word of advice', () => {
     const reading = readPlan(text);
     if (!reading.ok) throw new Error(complaintsOf(text).join('\n'));
     const { units, drawers, joints } = reading.plan;
+    expect(joints).toEqual([]);
     expect(units).toBe(unit);
     expect(drawers.map(({ name, count }) => [name, count])).toEqual([
       ['Pencils', 2],
       ['Letters', 1],
     ]);
     expect(layOutSet(drawers)).toMatchObject({ ok: true, value: { advice: [] } });
-    expect(joints.map(({ spec }) => layOut(spec))).toMatchObject([{ ok: true, value: { advice: [] } }]);
+  });
+
+  it('shows a single corner in a note, which can be cut so too', () => {
+    const reading = readPlan(withNote(text, SINGLE_CORNER));
+    if (!reading.ok) throw new Error('no plan');
+    const corners = reading.plan.joints.map(({ name, spec }) => [name, layOut(spec)]);
+    expect(corners).toMatchObject([['Carcase', { ok: true, value: { advice: [] } }]]);
   });
 
   it('has a word on every key that the schema knows', () => {

@@ -32,7 +32,9 @@ describe('the names of a plan’s files', () => {
   it('are of a PDF for every kind of sheet that there is', () => {
     expect(pdfNames(exampleOf('trinket-box'))).toEqual(['trinket-box-templates.pdf']);
     expect(pdfNames(exampleOf('haberdashery-chest-guided'))).toEqual(
-      ['templates', 'guides', 'bench', 'comparison'].map((kind) => `haberdashery-chest-guided-${kind}.pdf`),
+      ['templates', 'guides', 'cutting-list', 'bench', 'comparison'].map(
+        (kind) => `haberdashery-chest-guided-${kind}.pdf`,
+      ),
     );
     expect(pdfName('Haberdashery chest', 'bench', 'only-1-')).toBe('haberdashery-chest-only-1-bench.pdf');
   });

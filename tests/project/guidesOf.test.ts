@@ -4,6 +4,7 @@ import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { NO_SPLITS } from '../../src/paper/piece.ts';
 import { guidePieces, guidesOf } from '../../src/project/guidesOf.ts';
 import { withCuts } from '../../src/project/project.ts';
+import { USUAL_SAWING } from '../../src/stock/usualSawing.ts';
 import { inOpening } from '../drawer/chest.ts';
 import { CUTTER } from '../router/example.ts';
 import { wordsOf } from '../sheets/pieces.ts';
@@ -21,7 +22,11 @@ const CUTTING = { cutter: CUTTER, straight: 8, bush: 16, pinBush: 11 };
 const guidesOfDrawer = (change: Partial<DrawerSpec>) => {
   const { drawers } = value(layOutSet([inOpening(280, 110, 420, { ...cutByRouter, ...change })]));
   const set = { drawers, advice: [] };
-  return guidesOf(value(withCuts({ name: 'Chest', units: 'mm', set, joints: [], cutting: CUTTING })));
+  return guidesOf(
+    value(
+      withCuts({ name: 'Chest', units: 'mm', set, joints: [], sawing: USUAL_SAWING.mm, cutting: CUTTING }),
+    ),
+  );
 };
 
 const edgesOf = (change: Partial<DrawerSpec>) =>
@@ -40,7 +45,9 @@ it('guides of drawers with long and nearly equal names each bear a name of their
   );
   const set = { drawers, advice: [] };
   const pieces = guidePieces(
-    value(withCuts({ name: 'Chest', units: 'mm', set, joints: [], cutting: CUTTING })),
+    value(
+      withCuts({ name: 'Chest', units: 'mm', set, joints: [], sawing: USUAL_SAWING.mm, cutting: CUTTING }),
+    ),
   );
   const names = pieces.map((piece) =>
     wordsOf(piece.draw(NO_SPLITS)).filter((word) => /· (guide for the )?(tails|pins)$/.test(word)),

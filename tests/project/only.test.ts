@@ -4,6 +4,7 @@ import { guidesOf } from '../../src/project/guidesOf.ts';
 import { chooseOnly, wholeDrawers } from '../../src/project/only.ts';
 import { templateCorners } from '../../src/project/piecesOf.ts';
 import { type Project, withCuts } from '../../src/project/project.ts';
+import { USUAL_SAWING } from '../../src/stock/usualSawing.ts';
 import { sentence } from '../../src/units/complaint.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
 import { CUTTER } from '../router/example.ts';
@@ -23,6 +24,7 @@ const projectOf = (...names: string[]): Project => ({
   units: 'mm',
   set: value(layOutSet(names.map((name, i) => drawer({ name, count: i + 1 })))),
   joints: [carcase],
+  sawing: USUAL_SAWING.mm,
   cuts: new Map(),
 });
 
@@ -99,7 +101,9 @@ describe('what is drawn of a project', () => {
       });
     const set = value(layOutSet([byRouter('Buttons', 110), byRouter('Thread', 140)]));
     const cutting = { cutter: CUTTER, straight: 8, bush: 16, pinBush: 11 };
-    const project = value(withCuts({ name: 'Chest', units: 'mm', set, joints: [], cutting }));
+    const project = value(
+      withCuts({ name: 'Chest', units: 'mm', set, joints: [], sawing: USUAL_SAWING.mm, cutting }),
+    );
     const guides = (typed: string) =>
       guidesOf(value(chooseOnly(project, typed))).map(
         ({ guide: { board }, titles: { item } }) => `${item}: ${board}`,

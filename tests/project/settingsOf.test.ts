@@ -105,11 +105,16 @@ describe('the sheets of a plan with fingers', () => {
     expect(faults).toEqual([]);
     expect(words).toContain('Haberdashery chest, fingers: fingers and spacers');
     // Five pairs of the widest front, and one spare.
-    expect(words).toMatch(/6\.31 6 front: Cloth/u);
+    expect(words).toMatch(/5\.91 6 front: Cloth/u);
     expect(words).toMatch(/Gap block: 16\.01 mm/u);
     expect(words).toMatch(/Order of settings/u);
     expect(words).toMatch(/Clamp a backing board behind the work/u);
     expect(words).toMatch(/A, C with their OUTSIDE FACE towards you, those of B, D with their INSIDE FACE/u);
+  });
+
+  it('are two bench sheets for each drawer', () => {
+    const sets = value(sheetsOf(CHEST_PROJECT, { paper: A4, kinds: ['bench'] }));
+    expect(sets.flatMap((set) => [...set.pages()])).toHaveLength(2 * 6);
   });
 
   it('say on each bench sheet which setting of the set a drawer has, and what is along the fingers', () => {

@@ -4,6 +4,7 @@ import { type Paper, parsePaper } from '../../src/paper/paperSizes.ts';
 import { chooseOnly } from '../../src/project/only.ts';
 import { type Project, projectOfCorner } from '../../src/project/project.ts';
 import { sheetsOf } from '../../src/project/sheetsOf.ts';
+import { USUAL_SAWING } from '../../src/stock/usualSawing.ts';
 import type { Notation } from '../../src/units/notation.ts';
 import { drawer, inOpening } from '../drawer/chest.ts';
 import { wordsOf } from '../sheets/sheetFaults.ts';
@@ -57,6 +58,7 @@ const chest = (units: Notation = 'mm'): Project => ({
     ]),
   ),
   joints: [],
+  sawing: USUAL_SAWING.mm,
   cuts: new Map(),
 });
 
@@ -107,7 +109,11 @@ describe('bench sheets and comparison', () => {
       benchPaper: paper('90xroll'),
       correction: lean,
     });
-    expect(sheets.ok || sheets.complaints.map(({ at }) => at)).toEqual([['benchPaper'], ['benchPaper']]);
+    expect(sheets.ok || sheets.complaints.map(({ at }) => at)).toEqual([
+      ['benchPaper'],
+      ['benchPaper'],
+      ['benchPaper'],
+    ]);
   });
 });
 
@@ -121,8 +127,9 @@ describe('sheets of some drawers', () => {
 
   it('say so in their titles and at the foot of every page', () => {
     const some = value(chooseOnly(chest(), 'Cloth,Buttons'));
-    const [templates, bench] = value(sheetsOf(some, { paper: paper('A4') }));
+    const [templates, cuttingList, bench] = value(sheetsOf(some, { paper: paper('A4') }));
     expect(templates?.title).toBe('Chest, only Cloth, Buttons: templates');
+    expect(cuttingList?.title).toBe('Chest, only Cloth, Buttons: cutting list');
     expect(bench?.count).toBe(2);
     expect(textOf(some, 'templates')).toContain('Chest, only Cloth, Buttons page');
   });
@@ -142,6 +149,7 @@ describe('sheets of some drawers', () => {
     const one = value(chooseOnly(chest(), 'Buttons'));
     expect(value(sheetsOf(one, { paper: paper('A4') })).map(({ kind }) => kind)).toEqual([
       'templates',
+      'cutting-list',
       'bench',
     ]);
   });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatLength, formatNumber, nearestMark } from '../../src/units/formatLength.ts';
+import { formatLength, formatNumber, formatVolume, nearestMark } from '../../src/units/formatLength.ts';
 import type { Notation } from '../../src/units/notation.ts';
 import { parseLength } from '../../src/units/parseLength.ts';
 import { speak } from '../../src/units/phrase.ts';
@@ -182,5 +182,14 @@ describe('widths between the nearest marks', () => {
 
   it('are what they are in mm', () => {
     expect(nearestMark(18.123456, 'mm')).toBe(18.123456);
+  });
+});
+
+describe('a volume', () => {
+  it('is told in board feet of 144 cubic inches of rough thickness, or in cubic metres', () => {
+    // A board 2 in thick, 6 in wide and 8 ft long is 8 board feet by the definition.
+    expect(formatVolume(2 * 6 * 96 * 25.4 ** 3, 'in')).toBe('8.00 board feet');
+    expect(formatVolume(2 * 6 * 96 * 25.4 ** 3, 'in/1000')).toBe('8.00 board feet');
+    expect(formatVolume(26 * 230 * 2150, 'mm')).toBe('0.0129 m³');
   });
 });

@@ -22,7 +22,10 @@ export const addDraw = (program: Command): void => {
     .option('--boards <board>', 'tail or pin: only that board of each corner')
     .option('--rods', 'a rod of each corner as well, to knife from')
     .option('--only <names>', 'only these drawers and single corners of a plan: Buttons,Cloth/side')
-    .option('--sheets <kinds>', 'which sheets as PDF: templates,contents,guides,bench,comparison (all)')
+    .option(
+      '--sheets <kinds>',
+      'which sheets as PDF: templates, contents, guides, cutting-list, bench, comparison (all)',
+    )
     .option('--copies <copies>', 'one of each template, or made: each as often as it is made (one)')
     .option('--printer <name>', 'correct every sheet for a printer measured with halfpin proof')
     .option('--send <queue>', 'print to this queue too (CUPS, the printing system of Linux and macOS)')
@@ -31,7 +34,7 @@ export const addDraw = (program: Command): void => {
   addPaperOptions(command);
   command.option(
     '--bench-paper <size>',
-    'paper of bench sheets and comparison (as --paper up to Legal, else A4 or Letter)',
+    'paper of cutting list, bench sheets and comparison (as --paper up to Legal, else A4 or Letter)',
   );
   addJointOptions(command)
     .addHelpText(

@@ -105,6 +105,7 @@ const say = (line: string): void => {
 const PURPOSE: Readonly<Record<SheetSet['kind'], string>> = {
   templates: 'templates, to cut out and glue on',
   guides: 'guides to make of sheet material, for the guide bush to run in',
+  'cutting-list': 'the cutting list, to saw by',
   bench: 'bench sheets, drawer by drawer',
   comparison: 'the comparison sheet',
 };

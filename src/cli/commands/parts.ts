@@ -1,10 +1,13 @@
 import type { Command } from 'commander';
+import { cuttingList, roughThickness, roughWidth } from '../../drawer/cuttingList.ts';
 import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from '../../drawer/drawerLimits.ts';
 import type { Part, StockTotal } from '../../drawer/partsList.ts';
 import { Failure, WRONG_INPUT } from '../../files/failure.ts';
+import { cuttingListCsv } from '../../project/cuttingListCsv.ts';
 import { partsCsv } from '../../project/partsCsv.ts';
 import { printJson } from '../../render/json.ts';
 import { table } from '../../render/table.ts';
+import type { Sawing } from '../../stock/usualSawing.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitOf, unitWords } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
@@ -13,6 +16,7 @@ import type { Climate } from '../../wood/climate.ts';
 import { formatPercent } from '../../wood/moisture.ts';
 import { loadProject } from '../loadProject.ts';
 import { FRACTIONS_OPTION, type NotationOptions } from '../options/notationOptions.ts';
+import { cuttingListText, cuttingRecord } from '../report/cuttingListText.ts';
 import { spacerPartsRecord } from '../report/fingerRecord.ts';
 import { spacerPartsText } from '../report/fingerText.ts';
 import { fitTable } from '../report/fitTable.ts';
@@ -21,6 +25,7 @@ import { adviceText, terminalLines } from '../report/jointText.ts';
 interface PartsOptions extends NotationOptions {
   readonly json?: boolean;
   readonly csv?: boolean;
+  readonly cuttingList?: boolean;
 }
 
 /** `parts`: everything to cut, with spare length for a trial joint. */
@@ -32,26 +37,46 @@ export const addParts = (program: Command): void => {
       'Lists every part of every drawer: its finished size, its rough length, its wood and what is worked on it.',
     )
     .argument('<plan>', 'a plan file, or - for standard input')
+    .option('--cutting-list', 'instead, equal sizes together as they are sawn, and how much wood that is')
     .option('--csv', 'CSV, a table for spreadsheets')
     .option('--json', 'one JSON object, lengths in mm')
     .option('--units <unit>', 'mm or in: what is shown')
     .option(...FRACTIONS_OPTION)
-    .addHelpText('after', '\nExample:\n  halfpin parts examples/haberdashery-chest.yaml --csv > parts.csv\n')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  halfpin parts examples/haberdashery-chest.yaml --csv > parts.csv
+  halfpin parts examples/haberdashery-chest.yaml --cutting-list
+`,
+    )
     .action(async (plan: string, options: PartsOptions) => {
-      const { units, set, climate } = await loadProject(plan, options);
+      const project = await loadProject(plan, options);
+      const { units, set, climate, sawing } = project;
       if (set.drawers.length === 0)
         throw new Failure(
           [`${plan}: there are no drawers in this plan, so there are no parts to list`],
           WRONG_INPUT,
         );
-      const { parts, stockTotals } = await import('../../drawer/partsList.ts');
-      const rows = parts(set, units);
+      const [{ partsOfProject }, { stockTotals }] = await Promise.all([
+        import('../../project/partsOfProject.ts'),
+        import('../../drawer/partsList.ts'),
+      ]);
+      const rows = partsOfProject(project);
       const totals = stockTotals(rows);
+      const list = cuttingList(rows, sawing);
+      if (options.cuttingList) {
+        process.stdout.write(
+          options.csv ? cuttingListCsv(list, units) : `${cuttingListText(list, sawing, units).join('\n')}\n`,
+        );
+        return;
+      }
       process.stdout.write(
         options.json
           ? printJson({
-              parts: rows.map((row) => partRecord(row, units)),
+              parts: rows.map((row) => partRecord(row, sawing, units)),
               totals,
+              cuttingList: list.flatMap(({ rows }) => rows).map(cuttingRecord),
               ...spacerPartsRecord(set),
               ...(climate && { making: { mc: climate.making } }),
               advice: set.advice.map(({ says }) => speak(says, units)),
@@ -65,8 +90,10 @@ export const addParts = (program: Command): void => {
 
 const afterBlank = (lines: readonly string[]): string[] => (lines.length === 0 ? [] : ['', ...lines]);
 
-const partRecord = ({ worked, ...part }: Part, units: Notation) => ({
+const partRecord = ({ worked, ...part }: Part, saw: Sawing, units: Notation) => ({
   ...part,
+  roughWidth: roughWidth(part, saw),
+  roughThickness: roughThickness(part, saw),
   species: part.species ?? null,
   worked: worked.map((phrase) => speak(phrase, units)),
 });
@@ -78,6 +105,7 @@ const text = (
   climate: Climate | undefined,
 ): string[] => {
   const length = (value: number): string => formatNumber(value, units);
+  const boards = boardsColumn(rows);
   const area = (value: number): string =>
     units !== 'mm'
       ? `${(value / (12 * MM_PER_INCH) ** 2).toFixed(2)} sq ft`
@@ -91,15 +119,16 @@ const text = (
     ...(climate ? terminalLines(daySentence(climate)) : []),
     '',
     ...fitTable(
-      ['drawer', 'part', 'quantity', 'length', 'width', 'thickness', 'rough', 'wood'],
+      ['drawer', 'part', 'quantity', 'length', 'width', 'thickness', 'rough', 'wood', ...boards.title],
       rows.map((row) => [
         row.drawer,
         row.part,
         String(row.count),
         ...[row.length, row.width, row.thickness, row.roughLength].map(length),
         row.species ?? '',
+        ...boards.cells(row),
       ]),
-      [false, false, true, true, true, true, true, false],
+      [false, false, true, true, true, true, true, false, ...boards.title.map(() => false)],
       2,
     ),
     '',
@@ -121,6 +150,12 @@ const text = (
     ),
   ];
 };
+
+/** The boards that parts come out of: no column where the plan lists none. */
+const boardsColumn = (rows: readonly Part[]) =>
+  rows.some((row) => row.boards)
+    ? { title: ['boards'], cells: ({ boards = [] }: Part) => [boards.join(', ')] }
+    : { title: [], cells: () => [] };
 
 /** Which day's sizes these are. */
 const daySentence = ({ making }: Climate): string =>

@@ -12,7 +12,7 @@ import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
-import { commaWords } from './meaning.ts';
+import { commaWords, HAND_SHEETS } from './meaning.ts';
 import { optionReader } from './optionReader.ts';
 import { type PaperOptions, readPaperOptions } from './paperOptions.ts';
 
@@ -81,7 +81,7 @@ export const readDrawOptions = (
   if (benchPaper !== undefined && !(kinds.has('pdf') && hasBench(sheetKinds, project)))
     read.complain({
       at: ['benchPaper'],
-      says: say`there are no bench sheets and no comparison here to print; leave out the option`,
+      says: say`there are no cutting list, bench sheets or comparison here to print; leave out the option`,
     });
   const copies = read.value('copies', parseCopies, 'one');
   const choice: PieceChoice = {
@@ -107,9 +107,9 @@ export const readDrawOptions = (
   };
 };
 
-/** Whether bench sheets or a comparison are chosen, and there are drawers for them. */
+/** Whether sheets for the hand are chosen, and there are drawers for them. */
 const hasBench = (kinds: readonly SheetKind[], project: Project | undefined): boolean =>
-  (kinds.includes('bench') || kinds.includes('comparison')) &&
+  kinds.some((kind) => HAND_SHEETS.includes(kind)) &&
   (project === undefined || wholeDrawers(project).length > 0);
 
 const parseBoard = (typed: string): Result<JointBoard> =>

@@ -58,6 +58,9 @@ const NO_GUIDES: Rule = {
   remedy: REMOVE,
 };
 
+/** The kinds of sheet that --bench-paper is for. */
+export const HAND_SHEETS: readonly string[] = ['cutting-list', 'bench', 'comparison'];
+
 /** Where no guides are drawn, the bush for them may be that of fingers. */
 const NO_GUIDE_BUSHES: readonly Rule[] = [
   { ...NO_GUIDES, options: ['pinBush'] },
@@ -90,7 +93,7 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
       where: (line) =>
         line.has('benchPaper') &&
         printed(line) &&
-        (line.words('sheets')?.every((kind) => kind === 'bench' || kind === 'comparison') ?? false),
+        (line.words('sheets')?.every((kind) => HAND_SHEETS.includes(kind)) ?? false),
       says: say`every sheet here is on the paper of --bench-paper`,
       remedy: say`remove one of them`,
     },
@@ -166,6 +169,19 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
     },
   ],
   parts: [
+    {
+      options: ['csv'],
+      where: (line) => line.has('json'),
+      says: say`give --csv or --json, not both`,
+    },
+    {
+      options: ['cuttingList'],
+      where: (line) => line.has('json'),
+      says: say`--json holds the cutting list in any case`,
+      remedy: REMOVE,
+    },
+  ],
+  breakout: [
     {
       options: ['csv'],
       where: (line) => line.has('json'),

@@ -4,6 +4,7 @@ import { LEAST_PIN } from '../../joint/jointLimits.ts';
 import type { SharedSpacing } from '../../joint/jointSpec.ts';
 import { leastTip, mostTails, shares, tailRoom } from '../../joint/spacing.ts';
 import { EPSILON } from '../../units/epsilon.ts';
+import type { Range } from '../../units/range.ts';
 import { rise } from '../../units/slope.ts';
 import { GROOVE_SPARE } from '../drawerLimits.ts';
 import type { Groove } from '../drawerSpec.ts';
@@ -59,11 +60,21 @@ export const hidingChoices = (spec: ResolvedSpec, spacing: SharedSpacing, groove
   return choices;
 };
 
+/** What the lower half pin must lie between for a lowest tail of a given width to hide the groove. */
+export const lowerHalfPinUnder = (
+  { depth, slope }: Pick<ResolvedSpec, 'depth' | 'slope'>,
+  groove: Groove,
+  tip: number,
+): Range => {
+  const [from, to] = grooveBand(groove);
+  const loss = depth * rise(slope);
+  return { least: to + loss - tip, most: from - loss };
+};
+
 /** How far the groove's band lies inside the lowest tail's base at its lower and its upper edge; under 0 where it is outside. */
 const edgeMargins = (spec: ResolvedSpec, groove: Groove, lowerHalfPin: number, tip: number) => {
-  const [from, to] = grooveBand(groove);
-  const loss = spec.depth * rise(spec.slope);
-  return { lower: from - (lowerHalfPin + loss), upper: lowerHalfPin + tip - loss - to };
+  const { least, most } = lowerHalfPinUnder(spec, groove, tip);
+  return { lower: most - lowerHalfPin, upper: lowerHalfPin - least };
 };
 
 /**

@@ -10,9 +10,10 @@ import { mm, say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import type { DrawerDraft } from '../draftDrawer.ts';
 import { MOST_SOUGHT, SPACERS_RANGE, TARGET_RANGE_IN_PINS } from '../drawerLimits.ts';
+import type { DrawerSpec } from '../drawerSpec.ts';
 import { advisedOnTools, type FamilyFronts } from '../familyFronts.ts';
 import { countRanges } from './countRanges.ts';
-import { distinct, type Seeker, type SpacerAnswer, searchSpacers } from './spacerSearch.ts';
+import { distinct, SAME_LISTED, type Seeker, type SpacerAnswer, searchSpacers } from './spacerSearch.ts';
 import type { SpacerWish } from './spacerWish.ts';
 
 /** A set whose spacers are counted: its drawers, their fronts by the family rule, and what is asked of them. */
@@ -38,8 +39,10 @@ interface Sought {
 }
 
 /** Listed and graded drawers keep their layout, and so do all where the set's tail width is given. */
-const isSought = ({ spec, front }: DrawerDraft, target: number | undefined): boolean =>
-  target === undefined && spec.fingers !== undefined && front.resolved.spacing.kind === 'even';
+export const isSought = (
+  { fingers, joint }: Pick<DrawerSpec, 'fingers' | 'joint'>,
+  target: number | undefined,
+): boolean => target === undefined && fingers !== undefined && joint.spacing.kind === 'even';
 
 const seekerOf = ({ spec, front: { resolved } }: DrawerDraft, { halfPins }: SpacerWish): Seeker => {
   const { cutter, fingers, groove } = spec;
@@ -59,7 +62,7 @@ const seekerOf = ({ spec, front: { resolved } }: DrawerDraft, { halfPins }: Spac
 
 const soughtOf = ({ drafts, target, wish }: SpacerCase): Sought[] =>
   drafts.flatMap((draft, index) =>
-    isSought(draft, target) ? [{ index, seeker: seekerOf(draft, wish) }] : [],
+    isSought(draft.spec, target) ? [{ index, seeker: seekerOf(draft, wish) }] : [],
   );
 
 /** The different spacers at the front corners of drawers that keep their layout. */
@@ -68,11 +71,12 @@ const keptSpacers = ({ drafts, plain, target }: SpacerCase): number[] =>
     drafts.flatMap((draft, i) => {
       const { cutter, fingers } = draft.spec;
       const front = plain.fronts[i];
-      if (isSought(draft, target) || !cutter || !fingers || !front) return [];
+      if (isSought(draft.spec, target) || !cutter || !fingers || !front) return [];
       return fingerSetting(front, cutter, fingers).pairs.flatMap(({ spacer }) =>
         spacer > 0 ? [spacer] : [],
       );
     }),
+    SAME_LISTED,
   );
 
 const searchFor = (all: SpacerCase, sought: readonly Sought[], spacers: number): SpacerAnswer | undefined => {
@@ -83,7 +87,7 @@ const searchFor = (all: SpacerCase, sought: readonly Sought[], spacers: number):
     // Listed drawers made no choice, and do not belong to the sum.
     kept: plain.fronts.flatMap((front, i) => {
       const draft = drafts[i];
-      return draft === undefined || isSought(draft, target) || draft.front.candidates.length === 0
+      return draft === undefined || isSought(draft.spec, target) || draft.front.candidates.length === 0
         ? []
         : [meanTail(front)];
     }),

@@ -22,9 +22,10 @@ interface Needed {
   readonly spacers: readonly number[];
 }
 
+const withinOf = (set: DrawerSet): number => set.asked?.spacers.within ?? USUAL_WITHIN;
+
 /** Every spacer of a set, those of the front corners first; none without fingers. */
 export const spacerList = (set: DrawerSet): SpacerGroup[] => {
-  const within = set.asked?.spacers.within ?? USUAL_WITHIN;
   return (['front', 'back'] as const).flatMap((corner) =>
     grouped(
       set.drawers.map((drawer): Needed => {
@@ -33,10 +34,21 @@ export const spacerList = (set: DrawerSet): SpacerGroup[] => {
         const pairs = cutter && fingers ? fingerSetting(joint, cutter, fingers).pairs : [];
         return { name, spacers: pairs.flatMap(({ spacer }) => (spacer > 0 ? [spacer] : [])) };
       }),
-      within,
+      withinOf(set),
     ).map(({ width, count, drawers }) => ({ width, count, corner, drawers })),
   );
 };
+
+/** Tells which spacers of the same corner are told with one of them, itself among them; of no spacer those that are none. */
+export const toldWith = (set: DrawerSet, corner: CornerEnd, spacer: number): ((other: number) => boolean) => {
+  const within = withinOf(set);
+  const group = spacerList(set).find((each) => each.corner === corner && isIn(each.width, spacer, within));
+  return (other) => (group === undefined ? other === spacer : isIn(group.width, other, within));
+};
+
+/** Whether a spacer is told with those of a group. @param least the group's least, in mm */
+const isIn = (least: number, spacer: number, within: number): boolean =>
+  spacer >= least && spacer <= least + within + EPSILON;
 
 /** From the least up, a spacer joins the group whose least lies no more than `within` below it. */
 const grouped = (needed: readonly Needed[], within: number): Omit<SpacerGroup, 'corner'>[] => {
@@ -44,7 +56,7 @@ const grouped = (needed: readonly Needed[], within: number): Omit<SpacerGroup, '
   for (const spacer of needed.flatMap(({ spacers }) => spacers).sort((a, b) => a - b))
     if (leasts.length === 0 || spacer - (leasts.at(-1) ?? spacer) > within + EPSILON) leasts.push(spacer);
   const counted = (spacers: readonly number[], width: number): number =>
-    spacers.filter((spacer) => spacer >= width && spacer <= width + within + EPSILON).length;
+    spacers.filter((spacer) => isIn(width, spacer, within)).length;
   return leasts.map((width) => ({
     width,
     count: Math.max(...needed.map(({ spacers }) => counted(spacers, width))),

@@ -43,6 +43,9 @@ export interface SpacerAnswer {
   readonly layouts: readonly FoundLayout[];
 }
 
+/** Listed tails differ by as much where one spacer gives them: the digits of a plan, in mm. */
+export const SAME_LISTED = 2e-4;
+
 /** Family sums that differ by less are equal. */
 const SAME_SUM = 1e-9;
 
@@ -318,20 +321,27 @@ const drawersOf = (seekers: readonly Seeker[], keptSpacers: readonly number[]): 
           takes(width) ? [[i, { ...end, log: Math.log(origin + width) }]] : [],
         ),
       ),
-      given: [0, ...keptSpacers].filter(takes).map((width) => Math.log(origin + width)),
+      given: [
+        ...(takes(0) ? [origin] : []),
+        ...keptSpacers.flatMap((width) => nearestTip(counts, origin + width) ?? []),
+      ].map(Math.log),
     };
   });
 };
+
+/** The tail width that a listed drawer's spacer gives, where some count has it to the digits of a plan. */
+const nearestTip = (counts: readonly CountRange[], tip: number): number | undefined =>
+  counts
+    .map(({ least, most }) => Math.min(most, Math.max(least, tip)))
+    .find((each) => Math.abs(each - tip) <= SAME_LISTED);
 
 /** Whether a number is among others. */
 const holds = (numbers: readonly number[], sought: number): boolean =>
   numbers.some((each) => Math.abs(each - sought) <= EPSILON);
 
-/** The different numbers, in rising order; those that only floats tell apart are equal. */
-export const distinct = (numbers: readonly number[]): number[] =>
-  [...numbers]
-    .sort((a, b) => a - b)
-    .filter((each, i, all) => i === 0 || each - (all[i - 1] ?? each) > EPSILON);
+/** The different numbers, in rising order; those that only floats tell apart are equal, unless more is given. */
+export const distinct = (numbers: readonly number[], same = EPSILON): number[] =>
+  [...numbers].sort((a, b) => a - b).filter((each, i, all) => i === 0 || each - (all[i - 1] ?? each) > same);
 
 /** The answer with every drawer's tail width decided, and its counts too, or those that change its half pins least. */
 const answerOf = (
@@ -360,7 +370,7 @@ const answerOf = (
     const spacer = (tips[i] ?? 0) - origin;
     return spacer < LEAST_SPACER / 2 ? [] : [spacer];
   });
-  return { target, sum, change, spacers: distinct([...keptSpacers, ...used]).length, layouts };
+  return { target, sum, change, spacers: distinct([...keptSpacers, ...used], SAME_LISTED).length, layouts };
 };
 
 /** Of answers with equal sums, the one that is preferred. */

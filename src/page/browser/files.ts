@@ -2,6 +2,7 @@ import { starterPlan } from '../../plan/starterPlan.ts';
 import { fileStem } from '../../sheets/fileStem.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { quote } from '../../units/quote.ts';
+import { faultIn } from '../model/session.ts';
 import type { AppContext } from '../model/viewState.ts';
 import { startJob } from '../sheets/startJob.ts';
 import { find } from './dom.ts';
@@ -17,8 +18,8 @@ const LARGE = 100e3;
 const LONGEST = 20e3;
 
 /** Why a large file is no plan; nothing where it is one. */
-const readAside = async (read: Blob, name: string): Promise<readonly string[]> => {
-  const { end, stop } = startJob({ read, name }, () => {});
+const readAside = async (read: Blob): Promise<readonly string[]> => {
+  const { end, stop } = startJob({ read }, () => {});
   const limit = setTimeout(stop, LONGEST);
   const how = await end;
   clearTimeout(limit);
@@ -27,7 +28,7 @@ const readAside = async (read: Blob, name: string): Promise<readonly string[]> =
 };
 
 /** Opens and saves plans, as files and as links. */
-export const files = ({ now, unit, openPlan, refusePlan, say, settle, saved }: AppContext) => {
+export const files = ({ now, draft, unit, openPlan, refusePlan, say, settle, saved }: AppContext) => {
   /** What was given last: reading may take longer than it takes to give another. */
   let latest: Blob | undefined;
   const openFile = async (given: Blob, name: string): Promise<void> => {
@@ -35,7 +36,7 @@ export const files = ({ now, unit, openPlan, refusePlan, say, settle, saved }: A
     const file = given.slice(0, MOST_READ);
     if (file.size > LARGE) {
       say({ kind: 'note', title: 'A large plan is being read.' });
-      const wrong = await readAside(file, name);
+      const wrong = await readAside(file);
       if (latest !== given) return;
       if (wrong.length > 0) {
         refusePlan(name, wrong);
@@ -75,12 +76,20 @@ export const files = ({ now, unit, openPlan, refusePlan, say, settle, saved }: A
 
   const copyLink = async (): Promise<void> => {
     history.replaceState(null, '', `#${await linkOf(now().text)}`);
-    try {
-      await navigator.clipboard.writeText(location.href);
-      say({ kind: 'note', title: 'A link that holds the whole plan has been copied.' });
-    } catch {
-      say({ kind: 'note', title: 'The link in the address bar now holds the whole plan.' });
-    }
+    const isCopied = await navigator.clipboard.writeText(location.href).then(
+      () => true,
+      () => false,
+    );
+    const typed = draft();
+    if (typed !== undefined)
+      say({ kind: 'stop', title: `${faultIn(typed)}. The link holds the plan before it.` });
+    else
+      say({
+        kind: 'note',
+        title: isCopied
+          ? 'A link that holds the whole plan has been copied.'
+          : 'The link in the address bar now holds the whole plan.',
+      });
   };
 
   const openLink = async (): Promise<void> => {

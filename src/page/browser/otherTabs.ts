@@ -1,14 +1,14 @@
-import { storedIn } from './storage.ts';
+import { type PlanText, storedIn } from './storage.ts';
 
 /**
  * Listens to other tabs with this page.
  * @param isOpen called where another tab is open already
- * @param hasStored called with the text of a plan that another tab stores
+ * @param hasStored called with a plan that another tab stores
  */
-export const otherTabs = (isOpen: () => void, hasStored: (text: string) => void): void => {
+export const otherTabs = (isOpen: () => void, hasStored: (plan: PlanText) => void): void => {
   addEventListener('storage', (event) => {
-    const text = storedIn(event);
-    if (text !== undefined) hasStored(text);
+    const plan = storedIn(event);
+    if (plan !== undefined) hasStored(plan);
   });
   if (!('BroadcastChannel' in globalThis)) return;
   const channel = new BroadcastChannel('halfpin');

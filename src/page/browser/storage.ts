@@ -1,27 +1,36 @@
 import type { Correction, PrinterError } from '../../paper/printerCorrection.ts';
 
 const KEY = 'halfpin';
+const PENDING_KEY = 'halfpin pending';
 const PRINTERS_KEY = 'halfpin printers';
 const PROBE_KEY = 'halfpin probe';
 
-/** The text of the plan stored on an earlier visit; undefined where there is none, or the browser stores nothing. */
-export const storedPlan = (): string | undefined => {
+/** A plan's text, and what is typed in its place and not valid yet. */
+export interface PlanText {
+  readonly text: string;
+  readonly draft?: string;
+}
+
+/** The plan stored on an earlier visit; undefined where there is none, or the browser stores nothing. */
+export const storedPlan = (): PlanText | undefined => {
   try {
-    return textIn(localStorage.getItem(KEY));
+    return planIn(localStorage.getItem(KEY));
   } catch {
     return undefined;
   }
 };
 
-const textIn = (stored: string | null): string | undefined => {
+const planIn = (stored: string | null): PlanText | undefined => {
   const found: unknown = JSON.parse(stored ?? 'null');
   if (typeof found !== 'object' || found === null || !('text' in found)) return undefined;
-  return typeof found.text === 'string' ? found.text : undefined;
+  if (typeof found.text !== 'string') return undefined;
+  const draft = 'draft' in found ? found.draft : undefined;
+  return { text: found.text, ...(typeof draft === 'string' && { draft }) };
 };
 
-/** The text of a plan that another tab has stored; undefined where it stored something else. */
-export const storedIn = ({ key, newValue }: StorageEvent): string | undefined =>
-  key === KEY ? textIn(newValue) : undefined;
+/** A plan that another tab has stored; undefined where it stored something else. */
+export const storedIn = ({ key, newValue }: StorageEvent): PlanText | undefined =>
+  key === KEY ? planIn(newValue) : undefined;
 
 /** Whether this browser stores anything. */
 export const canStore = (): boolean => {
@@ -35,9 +44,53 @@ export const canStore = (): boolean => {
 };
 
 /** Stores the plan for the next visit; false where the browser's storage is full or switched off. */
-export const storePlan = (text: string): boolean => {
+export const storePlan = (plan: PlanText): boolean => {
   try {
-    localStorage.setItem(KEY, JSON.stringify({ text }));
+    localStorage.setItem(KEY, JSON.stringify(plan));
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+/** A plan that another took the place of. */
+export interface KeptPlan extends PlanText {
+  readonly name: string;
+  readonly at: Date;
+  /** The last edit of it, in words; none where it was not edited on that visit. */
+  readonly last?: string;
+}
+
+/** The plans that are to be kept and may not be yet, the latest last. */
+export const storedPending = (): KeptPlan[] => {
+  try {
+    const found: unknown = JSON.parse(localStorage.getItem(PENDING_KEY) ?? '[]');
+    return Array.isArray(found) ? found.flatMap(keptIn) : [];
+  } catch {
+    return [];
+  }
+};
+
+const keptIn = (value: unknown): KeptPlan[] => {
+  if (typeof value !== 'object' || value === null) return [];
+  const { name, text, draft, at, last } = value as Record<keyof KeptPlan, unknown>;
+  if (typeof name !== 'string' || typeof text !== 'string' || typeof at !== 'string') return [];
+  return [
+    {
+      name,
+      text,
+      ...(typeof draft === 'string' && { draft }),
+      at: new Date(at),
+      ...(typeof last === 'string' && { last }),
+    },
+  ];
+};
+
+/** Stores the plans that are to be kept; false where the browser's storage is full or switched off. */
+export const storePending = (plans: readonly KeptPlan[]): boolean => {
+  try {
+    if (plans.length === 0) localStorage.removeItem(PENDING_KEY);
+    else localStorage.setItem(PENDING_KEY, JSON.stringify(plans));
     return true;
   } catch {
     return false;

@@ -1,6 +1,6 @@
 import type { Message } from '../dialogs/messages.ts';
 import { find, setText } from './dom.ts';
-import { canStore, storePlan } from './storage.ts';
+import { canStore, type PlanText, storePlan } from './storage.ts';
 
 /** After a change, in ms, so that dragging is not delayed. */
 const MOMENT = 400;
@@ -12,42 +12,57 @@ export interface Storing {
   readonly now: () => void;
   /** The plan is saved as a file: nothing is lost with the page. */
   readonly saved: () => void;
+  /** Whether a plan that another took the place of could be kept. */
+  readonly kept: (isKept: boolean) => void;
 }
 
 /**
  * Where the browser stores nothing, this says so beside Save for as long as that is so, and asks before the page is left
  * with changes that are in no file.
- * @param text the plan
  * @param before called before another plan that is stored is written over
  */
-export const storing = (text: () => string, before: () => void, say: (message: Message) => void): Storing => {
+export const storing = (
+  plan: () => PlanText,
+  before: () => void,
+  say: (message: Message) => void,
+): Storing => {
   const note = find('unkept', HTMLElement);
-  let inFile = text();
+  let inFile = plan().text;
+  const isInFile = (): boolean => plan().text === inFile && plan().draft === undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let stores = true;
-  const tell = (works: boolean): void =>
-    setText(note, works ? '' : 'This browser keeps nothing: save before you leave.');
-  tell(canStore());
+  let stores = canStore();
+  let keeps = true;
+  let isWarned = false;
+  const tell = (): void =>
+    setText(
+      note,
+      stores
+        ? keeps
+          ? ''
+          : 'This browser keeps no earlier plans: save before you open another.'
+        : 'This browser keeps nothing: save before you leave.',
+    );
+  tell();
   const now = (): void => {
     clearTimeout(timer);
     timer = undefined;
     before();
-    const didBefore = stores;
-    stores = storePlan(text());
-    tell(stores);
-    if (!stores && didBefore)
+    stores = storePlan(plan());
+    tell();
+    if (!stores && !isWarned)
       say({
         kind: 'note',
         title:
           'This browser does not keep your plan: its storage is full or switched off. Save the plan as a file before you leave.',
       });
+    isWarned = !stores;
   };
   addEventListener('pagehide', () => {
     if (timer !== undefined) now();
   });
   addEventListener('beforeunload', (event) => {
     if (timer !== undefined) now();
-    if (!stores && text() !== inFile) event.preventDefault();
+    if (!stores && !isInFile()) event.preventDefault();
   });
   return {
     soon: () => {
@@ -55,7 +70,11 @@ export const storing = (text: () => string, before: () => void, say: (message: M
     },
     now,
     saved: () => {
-      inFile = text();
+      inFile = plan().text;
+    },
+    kept: (isKept) => {
+      keeps = isKept;
+      tell();
     },
   };
 };

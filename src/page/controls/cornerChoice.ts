@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
-import type { CornerRef } from '../model/editedCorner.ts';
+import { type CornerRef, cornerOfDrawer } from '../model/editedCorner.ts';
 import type { ViewActions, ViewState } from '../model/viewState.ts';
 
 /** Which drawer or single corner is shown, and of a drawer which of its corners. */
@@ -13,11 +13,7 @@ export const cornerChoice = (
   const choose = ({ target }: Event): void => {
     if (!(target instanceof HTMLSelectElement)) return;
     const i = target.selectedIndex;
-    select(
-      i < drawers.length
-        ? { of: 'drawer', index: i, end: 'front' }
-        : { of: 'joint', index: i - drawers.length },
-    );
+    select(i < drawers.length ? cornerOfDrawer(ref, i) : { of: 'joint', index: i - drawers.length });
   };
   return html`<select aria-label=${drawers.length === 0 ? 'Which corner' : 'Which drawer'} @change=${choose}>
       ${names.map((name, i) => html`<option .selected=${i === chosen}>${name}</option>`)}

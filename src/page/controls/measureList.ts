@@ -5,7 +5,7 @@ import { formatNumber } from '../../units/formatLength.ts';
 import { unitOf } from '../../units/notation.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import { formatSlope, parseSlope } from '../../units/slope.ts';
-import { type Quantity, quantitiesOf } from '../model/quantities.ts';
+import { type Quantity, quantitiesShown } from '../model/quantities.ts';
 import { scopeWords } from '../model/scopeWords.ts';
 import type { ViewState } from '../model/viewState.ts';
 import type { ControlActions } from './controls.ts';
@@ -17,11 +17,14 @@ export const measureList = (
   { measure, complain }: ControlActions,
 ): TemplateResult => {
   const unit = now.project.units;
-  const quantities = quantitiesOf(corner);
+  const quantities = quantitiesShown(corner);
 
   const row = (quantity: Quantity, i: number): TemplateResult => {
     const { group, label, kind } = quantity;
-    const value = quantity.get(corner) ?? 0;
+    const value = quantity.get(corner);
+    if (value === undefined)
+      return html`<label>${label}<input type="text" disabled aria-label="${group}, ${label}: in the list of widths"
+        title="Each is in the list, widths at the tips." .value=${'listed'}></label>`;
     const shown = kind === 'slope' ? formatSlope({ run: value }) : formatNumber(value, unit);
     const typed = entry(`${group}, ${label}`, shown, (text) => {
       const read: Result<number> = kind === 'slope' ? runOf(text) : parseLength(text, unitOf(unit));

@@ -3,17 +3,23 @@ import { nothing, render } from 'lit-html';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { setAttribute, sizeSvg } from '../browser/dom.ts';
 import { lettersIn } from '../browser/letters.ts';
+import type { EditedCorner } from '../model/editedCorner.ts';
 import type { Handle } from '../model/handles.ts';
-import { movedWords } from '../model/movedWords.ts';
-import type { Room, View } from '../model/viewState.ts';
+import { followedWords, movedWords } from '../model/movedWords.ts';
+import type { Room, View, ViewState } from '../model/viewState.ts';
 import { boardsLayer } from './boardsLayer.ts';
 import { callout, type Pointed } from './callout.ts';
-import { cornerSheet, type Frame } from './cornerSheet.ts';
+import { type CornerSheet, cornerSheet, type Frame } from './cornerSheet.ts';
 import type { DragActions } from './dragHandle.ts';
 import { fingersLayer } from './fingersLayer.ts';
 import { handleLayer } from './handleLayer.ts';
 import type { HandleShape } from './handleShape.ts';
 import { sizesLayer } from './sizesLayer.ts';
+
+type Moving = NonNullable<ViewState['moving']>;
+
+/** A handle that is moved, and the middle of its line. */
+type Held = NonNullable<ReturnType<ReturnType<typeof handleLayer>>>;
 
 /** Both boards of the selected corner, with handles. */
 export const cornerView = (host: HTMLElement, hands: DragActions): View => {
@@ -50,10 +56,27 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
   });
   svg.node.addEventListener('pointerleave', () => svg.node.removeAttribute('data-mouse'));
 
-  const pointedAt = ({ axis }: Handle, [x, y]: HandleShape['middle']): Pointed => ({
+  const pointedAt = ({ axis }: Handle, [x, y]: HandleShape['middle']): Omit<Pointed, 'between'> => ({
     at: [axis === 'u' ? (grabbed?.x ?? x) : x, y],
     above: grabbed?.touch === true,
   });
+
+  const calloutOf = ({ handle, middle }: Held, moving: Moving, shown: ViewState, sheet: CornerSheet) => {
+    const { corner, now } = shown;
+    const { measure } = handle;
+    const followed =
+      measure === undefined || moving.before === undefined
+        ? ''
+        : followedWords(moving.before, corner, now.project.units);
+    const words = movedWords(handle, moving.from, shown);
+    return callout(
+      followed === '' ? words : `${words}; ${followed}`,
+      moving.stop,
+      { ...pointedAt(handle, middle), between: nearSizes(handle, corner, sheet) },
+      sheet,
+      now.project,
+    );
+  };
 
   return (shown) => {
     const { corner, now, moving, room } = shown;
@@ -71,18 +94,28 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
     const moved = drawHandles(shown, sheet);
     // It follows the drawing in the host.
     render(
-      moving === undefined || moved === undefined
-        ? nothing
-        : callout(
-            movedWords(moved.handle, moving.from, shown),
-            moving.stop,
-            pointedAt(moved.handle, moved.middle),
-            sheet.width,
-            now.project.units,
-          ),
+      moving === undefined || moved === undefined ? nothing : calloutOf(moved, moving, shown, sheet),
       host,
     );
   };
+};
+
+/** From where to where, in px from above, the sizes are written that a handle changes. */
+const nearSizes = (
+  { on }: Handle,
+  { joint }: EditedCorner,
+  { y, boardWidth }: CornerSheet,
+): Pointed['between'] => {
+  switch (on.kind) {
+    case 'line':
+      return [y(Math.min(on.above, boardWidth)), y(Math.max(on.below, 0))];
+    case 'groove':
+      return [y(joint.tails[0]?.tip[1] ?? on.to), y(0)];
+    case 'spacer':
+      return [y(on.to), y(on.from)];
+    case 'upright':
+      return undefined;
+  }
 };
 
 /** In px: the part of the window's height that is around the drawing; and the least and the most height of a drawing. */
@@ -91,8 +124,8 @@ const HEIGHT = { least: 360, most: 1000 };
 
 /** Sizes are written at the left and in the gap; those in inches are long: `1 11/16`. */
 const WRITTEN = {
-  mm: { narrow: { left: 44, gap: 56 }, wide: { left: 76, gap: 92 } },
-  in: { narrow: { left: 62, gap: 82 }, wide: { left: 100, gap: 100 } },
+  mm: { narrow: { left: 44, gap: 56 }, wide: { left: 76, gap: 112 } },
+  in: { narrow: { left: 62, gap: 82 }, wide: { left: 100, gap: 112 } },
 };
 /** A drawing less wide than this, in px, is narrow. */
 const NARROW = 560;

@@ -35,9 +35,10 @@ const KEYS: Readonly<Record<string, number>> = {
 const STILL = 3;
 
 /**
- * Makes an element draggable by pointer and by keys.
+ * Makes an element draggable by pointer and by keys. A finger takes hold of a grip that has the focus, which a tap gives it:
+ * before that it scrolls the page, also from a grip.
  * @param node the grip, which takes the focus
- * @param line where a mouse takes hold too; a finger there scrolls the page
+ * @param line where a mouse takes hold too
  * @param held the handle of the element, and px to the mm, at the time of the call
  */
 export const dragHandle = (
@@ -49,11 +50,12 @@ export const dragHandle = (
   let start: { x: number; y: number; scale: number; pointer: number; isMoved: boolean } | undefined;
   let pending: number | undefined;
   let by = 0;
+  const isChosen = (): boolean => document.activeElement === node;
 
   const take = (event: PointerEvent): void => {
     const now = held();
     if (now === undefined || event.button !== 0 || !event.isPrimary) return;
-    if (event.currentTarget === line && event.pointerType !== 'mouse') return;
+    if (event.pointerType !== 'mouse' && (event.currentTarget === line || !isChosen())) return;
     event.preventDefault();
     if (event.currentTarget instanceof Element) event.currentTarget.setPointerCapture(event.pointerId);
     node.focus({ preventScroll: true });
@@ -85,8 +87,12 @@ export const dragHandle = (
     start = undefined;
     drop(kept);
   };
-  // Not every browser heeds touch-action inside a drawing.
-  node.addEventListener('touchstart', (event) => event.preventDefault(), { passive: false });
+  // Not every browser heeds touch-action inside a drawing, or gives the focus there.
+  // A touch that stops a page in its scrolling cannot be cancelled.
+  node.addEventListener('touchstart', (event) => isChosen() && event.cancelable && event.preventDefault(), {
+    passive: false,
+  });
+  node.addEventListener('click', () => node.focus({ preventScroll: true }));
   for (const each of [node, line]) {
     each.addEventListener('pointerdown', take);
     each.addEventListener('pointermove', move);

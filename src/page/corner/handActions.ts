@@ -1,6 +1,5 @@
-import { sentence } from '../../units/complaint.ts';
-import { formatLength } from '../../units/formatLength.ts';
 import { type Handle, handlesOf } from '../model/handles.ts';
+import { valueWords } from '../model/movedWords.ts';
 import {
   cancel,
   drag,
@@ -12,6 +11,7 @@ import {
   selectedCorner,
   settle,
 } from '../model/session.ts';
+import { complaintWords } from '../text/plainWords.ts';
 import type { DragActions } from './dragHandle.ts';
 
 /** What the handles need of the page. */
@@ -34,8 +34,8 @@ export const handActions = ({ session, go, announce, clear }: HandHost): DragAct
     const [stop] = run?.stop ?? [];
     const { units } = now.project;
     const moved = handlesOf(selectedCorner(session())).find(({ id }) => id === handle.id);
-    if (stop !== undefined) announce(sentence(stop, units));
-    else if (moved !== undefined) announce(formatLength(moved.value, units));
+    if (stop !== undefined) announce(complaintWords(stop, now.project));
+    else if (moved !== undefined) announce(valueWords(moved, units));
   };
   return {
     grab: (handle) => go(grab(session(), handle)),

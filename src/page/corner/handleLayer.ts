@@ -1,8 +1,7 @@
 import type { G, Path as SvgPath, Text } from '@svgdotjs/svg.js';
-import { formatLength } from '../../units/formatLength.ts';
 import { drawPath, px, setAttribute, setText } from '../browser/dom.ts';
 import { type Handle, handlesOf } from '../model/handles.ts';
-import { scopeWords } from '../model/scopeWords.ts';
+import { changedWords, valueWords } from '../model/movedWords.ts';
 import type { ViewState } from '../model/viewState.ts';
 import type { CornerSheet } from './cornerSheet.ts';
 import { type DragActions, dragHandle } from './dragHandle.ts';
@@ -78,14 +77,10 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
       setAttribute(parts.text.node, 'transform', `translate(${px(shape.middle[0])} ${px(sheet.top - 17)})`);
       const { node } = parts.group;
       setAttribute(node, 'aria-label', handle.label);
-      setAttribute(
-        node,
-        'aria-description',
-        `changes ${scopeWords(now.project, corner, handle.measure, scope)}`,
-      );
+      setAttribute(node, 'aria-description', `changes ${changedWords(handle, { now, corner, scope })}`);
       setAttribute(node, 'aria-valuenow', String(Math.round(handle.value * 100) / 100));
       setAttribute(node, 'aria-valuemax', String(Math.round(handle.most)));
-      setAttribute(node, 'aria-valuetext', formatLength(handle.value, unit));
+      setAttribute(node, 'aria-valuetext', valueWords(handle, unit));
       setAttribute(node, 'aria-orientation', handle.axis === 'u' ? 'vertical' : 'horizontal');
       const isMoving = moving?.handle === id;
       const state = isMoving ? (moving.stop.length > 0 ? ' moving stopped' : ' moving') : '';

@@ -3,7 +3,7 @@ import type { Notation } from '../../units/notation.ts';
 import { px } from '../browser/dom.ts';
 import type { Handle } from '../model/handles.ts';
 import type { CornerSheet } from './cornerSheet.ts';
-import { FINGER, lineTarget, type Target, uprightTarget } from './touchTargets.ts';
+import { FINGER, lineTarget, spacerTarget, type Target, uprightTarget } from './touchTargets.ts';
 
 /** How a handle looks: SVG path data, and where its middle is, in px. */
 export interface HandleShape {
@@ -64,6 +64,9 @@ const lineShape = ({ line, below, above }: On<'line'>, value: number, sheet: Cor
   };
 };
 
+/** How far across a finger takes hold of the groove. */
+const besideEdge = (edge: number): Pick<Target, 'x0' | 'x1'> => ({ x0: edge - 8, x1: edge + FINGER - 8 });
+
 /** The groove is grabbed beside the tails, where no line is. */
 const grooveShape = (
   { from, to }: On<'groove'>,
@@ -75,7 +78,7 @@ const grooveShape = (
   const edge = (u: number): string =>
     `M${px(x0)} ${px(y(u))}H${px(x1)}M${px(pinFace.x0)} ${px(y(u))}H${px(pinFace.x1)}`;
   return {
-    touch: area({ x0: x0 - 8, x1: x0 + FINGER - 8, top: middle - FINGER / 2, bottom: middle + FINGER / 2 }),
+    touch: area({ ...besideEdge(x0), top: middle - FINGER / 2, bottom: middle + FINGER / 2 }),
     hit: rectangle(x0, middle - half, tailBaseline, middle + half),
     trace: edge(from) + edge(to),
     grip: `M${px(x0 + 14)} ${px(middle)}m-5 -3l5 -7l5 7zm0 6l5 7l5 -7z`,
@@ -83,14 +86,23 @@ const grooveShape = (
   };
 };
 
-/** A spacer is grabbed on the tail board's end, with a finger beside it on its face. */
-const spacerShape = ({ from, to }: On<'spacer'>, { y, tailEnd }: CornerSheet): HandleShape => {
+/** A spacer is grabbed on the tail board's end, with a finger at its edge, between the groove's target and the lines'. */
+const spacerShape = (
+  { from, to }: On<'spacer'>,
+  { y, tailFace, tailEnd, pinEnd, groove }: CornerSheet,
+): HandleShape => {
   const { x0, x1 } = tailEnd;
   const middle = (y(from) + y(to)) / 2;
   const half = Math.max(SPACER, y(from) - y(to)) / 2;
   const grip = x0 - 7;
+  const isNearGroove = groove !== undefined && Math.abs(y((groove.from + groove.to) / 2) - middle) < FINGER;
   return {
-    touch: area({ x0: x0 - FINGER, x1: x0, top: middle - FINGER / 2, bottom: middle + FINGER / 2 }),
+    touch: area(
+      spacerTarget(x0, middle, {
+        from: isNearGroove ? besideEdge(tailFace.x0).x1 : Number.NEGATIVE_INFINITY,
+        to: (x1 + pinEnd.x0) / 2 - FINGER,
+      }),
+    ),
     hit: rectangle(grip - 12, middle - half, x1, middle + half),
     trace: rectangle(x0, y(to), x1, y(from)),
     grip: `M${px(grip)} ${px(middle)}m-5 -3l5 -7l5 7zm0 6l5 7l5 -7z`,

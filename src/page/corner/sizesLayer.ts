@@ -90,10 +90,9 @@ const writeNames = ({ corner, now }: ViewState, sheet: CornerSheet, texts: Texts
   };
   const start = startOnSides(corner);
   const from = start === undefined ? 'outside' : `from ${formatNumber(start, now.project.units)} up`;
-  const [edge, short] =
-    start === undefined ? ['reference edge', 'reference'] : ['groove’s upper edge', 'groove'];
+  const [edge, short] = start === undefined ? ['reference edge', 'edge'] : ['groove’s upper edge', 'groove'];
   const gap = { x0: tailEnd.x1, x1: pinEnd.x0 };
-  const areEndsNamed = [tailEnd, pinEnd].every((face) => isWithin('end', face)) && isWithin(short, gap);
+  const areEndsNamed = [tailEnd, pinEnd].every((face) => isWithin('end', face)) && isWithin(edge, gap);
   put(tailFace, `${tail}, ${from}`, start === undefined ? tail : from);
   put(pinFace, `${pin}, inside`, pin);
   if (areEndsNamed) for (const face of [tailEnd, pinEnd]) put(face, 'end');

@@ -43,3 +43,18 @@ export const uprightTarget = (x: number, uprights: readonly number[], bottom: nu
     );
   return { x0: x - half(-1), x1: x + half(1), top: bottom - FINGER, bottom };
 };
+
+/** Where a finger takes hold of a spacer: over the edge of the tail board's end, beside the targets at either hand. */
+export const spacerTarget = (
+  edge: number,
+  middle: number,
+  { from, to }: { readonly from: number; readonly to: number },
+): Target => {
+  const x1 = Math.min(edge + FINGER / 2, to);
+  return {
+    x0: Math.max(from, x1 - FINGER),
+    x1,
+    top: middle - FINGER / 2,
+    bottom: middle + FINGER / 2,
+  };
+};

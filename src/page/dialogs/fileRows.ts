@@ -28,7 +28,7 @@ export const fileRows = ({ counts, hasDrawers, hasGuides, take, takeParts }: Fil
     <ul class="files">
       ${pdf('templates', 'Templates')}
       ${hasGuides ? pdf('guides', 'Guides') : nothing}
-      ${hasDrawers ? [pdf('bench', 'Bench sheets'), pdf('comparison', 'Comparison sheets')] : nothing}
+      ${hasDrawers ? [pdf('cutting-list', 'Cutting list'), pdf('bench', 'Bench sheets'), pdf('comparison', 'Comparison sheets')] : nothing}
       ${row('take-pieces', 'Templates, SVG', 'one file each, in a zip', take('Templates', PIECES))}
       ${hasDrawers ? row('take-parts', 'Parts, CSV', 'a table for spreadsheets', takeParts) : nothing}
     </ul>

@@ -1,21 +1,28 @@
 import { html, render, type TemplateResult } from 'lit-html';
 import { find } from '../browser/dom.ts';
-import { type KeptPlan, keptPlans } from '../browser/keptPlans.ts';
+import { keepPending, keptPlans } from '../browser/keptPlans.ts';
+import type { KeptPlan } from '../browser/storage.ts';
 import type { AppContext } from '../model/viewState.ts';
+import { contentWords, leftAt } from './keptWords.ts';
 
 /** The dialog that brings back plans which others took the place of. */
-export const keptDialog = ({ openPlan }: AppContext): (() => void) => {
+export const keptDialog = ({ openPlan, type }: AppContext): (() => void) => {
   const dialog = find('kept-dialog', HTMLDialogElement);
   const body = find('kept-body', HTMLElement);
   find('kept-close', HTMLButtonElement).addEventListener('click', () => dialog.close());
 
-  const bringBack = ({ text, name }: KeptPlan): void => {
+  keepPending();
+
+  const bringBack = ({ text, name, draft }: KeptPlan): void => {
     dialog.close();
-    openPlan(text, name);
+    if (openPlan(text, name) && draft !== undefined) type(draft);
   };
-  const row = (plan: KeptPlan): TemplateResult => html`<li>
-    <span class="name">${plan.name}</span>
-    <time class="quiet" datetime=${plan.at.toISOString()}>${formatDate(plan.at)}</time>
+  const row = (plan: KeptPlan, _: number, plans: readonly KeptPlan[]): TemplateResult => html`<li>
+    <div class="words">
+      <span class="name">${plan.name}</span>
+      <span class="quiet">${contentWords(plan)}</span>
+    </div>
+    <time class="quiet" datetime=${plan.at.toISOString()}>${leftAt(plan, plans)}</time>
     <button type="button" @click=${() => bringBack(plan)}>Bring it back</button>
   </li>`;
   const list = (plans: readonly KeptPlan[] | undefined): TemplateResult => {
@@ -32,6 +39,3 @@ export const keptDialog = ({ openPlan }: AppContext): (() => void) => {
       dialog.showModal();
     });
 };
-
-const formatDate = (at: Date): string =>
-  at.toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });

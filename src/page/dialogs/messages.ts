@@ -21,6 +21,19 @@ export const messages = (host: HTMLElement) => {
   host.addEventListener('focusin', ({ relatedTarget }) => {
     if (!(relatedTarget instanceof Node && host.contains(relatedTarget))) cameFrom = relatedTarget;
   });
+  /** What the user has just done something with: what is said at once is said of it. */
+  let about: EventTarget | null = null;
+  for (const type of ['change', 'click'])
+    addEventListener(
+      type,
+      ({ target }) => {
+        about = target;
+        setTimeout(() => {
+          about = null;
+        });
+      },
+      { capture: true },
+    );
   /** Lets the page scroll what has the focus out from under the message. */
   const put = (message: unknown): void => {
     render(message, host);
@@ -47,6 +60,7 @@ export const messages = (host: HTMLElement) => {
     </div>`;
     // A repeated message is a new element, so that a screen reader repeats it too.
     put(keyed({}, message));
+    if (about instanceof Element && about.isConnected) about.scrollIntoView({ block: 'nearest' });
   };
   return { show, clear, close };
 };

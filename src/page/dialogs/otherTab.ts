@@ -2,13 +2,12 @@ import { html, nothing, render } from 'lit-html';
 import { readProject } from '../../project/readProject.ts';
 import { quote } from '../../units/quote.ts';
 import { find } from '../browser/dom.ts';
-import { keepPlan } from '../browser/keptPlans.ts';
 import { otherTabs } from '../browser/otherTabs.ts';
+import type { PlanText } from '../browser/storage.ts';
 import type { AppContext } from '../model/viewState.ts';
 
 /** A plan that another tab has stored in the place of this tab's. */
-interface Other {
-  readonly text: string;
+interface Other extends PlanText {
   readonly name: string;
 }
 
@@ -17,19 +16,22 @@ interface Other {
  * @param store stores this tab's plan
  * @returns keeps the other tab's plan, if there is one: to be called before this tab's is stored in its place
  */
-export const otherTab = ({ now, openPlan, say }: AppContext, store: () => void): (() => void) => {
+export const otherTab = (
+  { now, draft, openPlan, type, say, keep }: AppContext,
+  store: () => void,
+): (() => void) => {
   const host = find('other-tab', HTMLElement);
   let other: Other | undefined;
 
   const settle = (): void => {
-    if (other !== undefined) void keepPlan(other.text, other.name);
+    if (other !== undefined) keep(other);
     other = undefined;
     render(nothing, host);
   };
-  const take = ({ text, name }: Other): void => {
+  const take = ({ text, name, draft }: Other): void => {
     other = undefined;
     render(nothing, host);
-    openPlan(text, name);
+    if (openPlan(text, name) && draft !== undefined) type(draft);
   };
   const show = (found: Other): void =>
     void render(
@@ -49,13 +51,13 @@ export const otherTab = ({ now, openPlan, say }: AppContext, store: () => void):
         kind: 'note',
         title: 'Halfpin is open in another tab too. What is changed there will be offered here.',
       }),
-    (text) => {
-      const reading = readProject(text);
+    (plan) => {
+      const reading = readProject(plan.text);
       if (!reading.ok) return;
       other = undefined;
       render(nothing, host);
-      if (text === now().text) return;
-      other = { text, name: reading.value.name };
+      if (plan.text === now().text && plan.draft === draft()?.text) return;
+      other = { ...plan, name: reading.value.name };
       show(other);
     },
   );

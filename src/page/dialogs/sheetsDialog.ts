@@ -8,6 +8,7 @@ import { unitOf } from '../../units/notation.ts';
 import { find } from '../browser/dom.ts';
 import { saveFile } from '../browser/files.ts';
 import { storedPrinters, storePrinter } from '../browser/storage.ts';
+import { faultIn } from '../model/session.ts';
 import type { AppContext } from '../model/viewState.ts';
 import { printedSheets } from '../sheets/printedSheets.ts';
 import { readPrinting } from '../sheets/readPrinting.ts';
@@ -20,7 +21,7 @@ import { measuredError } from './measuredError.ts';
 import { progress, sheetPreview } from './sheetPreview.ts';
 
 /** The dialog that prints sheets, or saves sheets, pieces and lists as files; and the key that prints. */
-export const sheetsDialog = ({ now, unit }: AppContext) => {
+export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
   const dialog = find('take-dialog', HTMLDialogElement);
   let purpose: 'print' | 'save' = 'print';
   let chosen: Chosen = { boards: 'both', flat: false, rods: false, printer: '' };
@@ -57,7 +58,10 @@ export const sheetsDialog = ({ now, unit }: AppContext) => {
       if (isNow) void print();
     },
   );
-  const print = printedSheets(templates.state);
+  const print = printedSheets(templates.state, () => {
+    const typed = draft();
+    return typed && `${faultIn(typed)}. On the page, press Print for the plan before it.`;
+  });
 
   const printNow = (): void => {
     if (templates.state().is === 'ready') {
@@ -138,11 +142,13 @@ export const sheetsDialog = ({ now, unit }: AppContext) => {
   const draw = (): void => {
     const { project } = now();
     const sheets = templates.state();
+    const typed = draft();
     render(
       html`<div class="dialog-head">
         <h2 id="take-title">${purpose === 'print' ? 'Print' : 'Save sheets'}</h2>
         <button type="button" id="take-close" class="close" aria-label="Close" @click=${() => dialog.close()}>×</button>
       </div>
+      ${typed === undefined ? nothing : html`<p class="stop">${faultIn(typed)}; these sheets are of the plan before it.</p>`}
       <div class="sheets">
         <div>
           ${choiceFields(choice(), chosen.printer, { choose, proof: take('Proof sheets', { make: 'proof' }), keepMeasures })}
@@ -157,13 +163,16 @@ export const sheetsDialog = ({ now, unit }: AppContext) => {
                   takeParts,
                 })
           }
-          <p id="take-status" role="status" class=${status.isStop ? 'stop' : ''}>${status.text}</p>
+          <p id="take-status" role="status" tabindex="-1" class=${status.isStop ? 'stop' : ''}>${status.text}</p>
           ${making === undefined ? nothing : progress(making.what, making, making.job.stop)}
         </div>
         ${sheetPreview(sheets, templates)}
       </div>`,
       dialog,
     );
+    // Where the button that had the focus is gone, as Cancel is, the next key must do nothing.
+    if (dialog.open && !dialog.contains(document.activeElement))
+      find('take-status', HTMLElement).focus({ preventScroll: true });
   };
 
   const printRow = (count: number | undefined): TemplateResult =>
@@ -197,7 +206,9 @@ export const sheetsDialog = ({ now, unit }: AppContext) => {
       at.blur();
       at.focus();
     }
-    printNow();
+    // What is printed is another plan than the text shows: that is said first.
+    if (draft() === undefined || dialog.open) printNow();
+    else open('print');
   });
 
   let plan: string | undefined;

@@ -1,60 +1,34 @@
 import { html, render } from 'lit-html';
-import { formatPlace, type PlanComplaint } from '../../plan/read/planComplaint.ts';
-import { readProject } from '../../project/readProject.ts';
-import { sentence } from '../../units/complaint.ts';
 import { find } from '../browser/dom.ts';
 import type { AppContext } from '../model/viewState.ts';
+import { faultWords } from '../text/plainWords.ts';
 import { retype } from '../text/retype.ts';
 
 /** The most complaints that are shown: later ones often follow from the first. */
 const MOST_LINES = 8;
 
-const lineOf = ({ line, complaint }: PlanComplaint): string => {
-  const place = complaint.at.length === 0 ? '' : `${formatPlace(complaint.at)}: `;
-  return `Line ${line}: ${place}${sentence(complaint, 'mm')}`;
-};
-
-export interface TextPanel {
-  /** Shows the plan's text, unless it is being typed. */
-  readonly show: () => void;
-  /** What is wrong with what is typed. */
-  readonly wrong: () => readonly string[];
-}
-
-/** The plan's text, to be edited; while it is not valid, the drawings stay as they are. */
-export const textPanel = (page: Pick<AppContext, 'now'>, write: (text: string) => void): TextPanel => {
-  let faults: readonly string[] = [];
+/**
+ * The plan's text, to be edited. While what is typed is not valid it stays here, and the drawings as they are.
+ * @returns shows the text, and what is wrong with it
+ */
+export const textPanel = ({ now, draft, type }: Pick<AppContext, 'now' | 'draft' | 'type'>): (() => void) => {
   const panel = find('text-panel', HTMLDetailsElement);
   const area = find('text', HTMLTextAreaElement);
   const wrong = find('text-wrong', HTMLUListElement);
-
-  const say = (lines: readonly string[]): void => {
-    faults = lines;
-    render(
-      lines.slice(0, MOST_LINES).map((line) => html`<li>${line}</li>`),
-      wrong,
-    );
-    area.setAttribute('aria-invalid', String(lines.length > 0));
-  };
-
-  area.addEventListener('input', () => {
-    const text = retype(page.now().text, area.value);
-    const reading = readProject(text);
-    if (reading.ok) {
-      say([]);
-      write(text);
-    } else say(reading.complaints.map(lineOf));
-  });
+  const written = (): string => (draft() ?? now()).text;
 
   const show = (): void => {
-    const { text } = page.now();
-    if (!panel.open || document.activeElement === area || retype(text, area.value) === text) return;
-    area.value = text;
-    say([]);
+    if (!panel.open) return;
+    const { faults = [], units = 'mm' } = draft() ?? {};
+    render(
+      faults.slice(0, MOST_LINES).map((fault) => html`<li>${faultWords(fault, units)}</li>`),
+      wrong,
+    );
+    area.setAttribute('aria-invalid', String(faults.length > 0));
+    if (retype(written(), area.value) !== written()) area.value = written();
   };
+  area.addEventListener('input', () => type(retype(written(), area.value)));
   panel.addEventListener('toggle', show);
-  area.addEventListener('blur', () => {
-    if (faults.length === 0) show();
-  });
-  return { show, wrong: () => faults };
+  panel.open = draft() !== undefined;
+  return show;
 };

@@ -133,5 +133,6 @@ const refitEdits = (plan: Plan, text: string): Result<Edit[]> => {
 const locksOf = (plan: Plan): Complaint[] =>
   misfitsOf(plan).flatMap(({ name, widths, locked }) => ofCorner(name, allLocked(widths, locked)));
 
-const ofCorner = (name: string, complaints: readonly Complaint[]): Complaint[] =>
+/** The complaints with the name of their corner before them. */
+export const ofCorner = (name: string, complaints: readonly Complaint[]): Complaint[] =>
   complaints.map((complaint) => ({ ...complaint, says: say`${quote(name)}: ${complaint.says}` }));

@@ -15,6 +15,13 @@ export type CornerRef =
   | { readonly of: 'drawer'; readonly index: number; readonly end: 'front' | 'back' }
   | { readonly of: 'joint'; readonly index: number };
 
+/** The corner of a drawer that is at the end which is looked at: at the front, where a single corner is. */
+export const cornerOfDrawer = (shown: CornerRef, index: number): CornerRef => ({
+  of: 'drawer',
+  index,
+  end: shown.of === 'drawer' ? shown.end : 'front',
+});
+
 /** One corner of a plan, shown and edited. */
 export interface EditedCorner {
   readonly ref: CornerRef;

@@ -30,12 +30,13 @@ export interface Moved {
   readonly stop: readonly Complaint[];
 }
 
+/** @param before widths that keep all their digits where they stay as they are: those listed, and those that spacers give */
 const writeWidths = (
   { text, project }: Snapshot,
   corner: EditedCorner,
   widths: TipWidths,
   locked: Locked = corner.locked,
-  before: TipWidths = corner.listed ? widthsOf(corner.joint) : [],
+  before: TipWidths = corner.listed || corner.fingers !== undefined ? widthsOf(corner.joint) : [],
 ): Result<Snapshot> => {
   const specs = project.set.drawers.map(({ spec }) => spec);
   const edits = listCorner(corner.ref, { widths, locked, before }, specs, text, unitOf(project.units));
@@ -73,7 +74,7 @@ export const dragLine = (now: Snapshot, corner: EditedCorner, line: number, to: 
  * in all its digits.
  */
 export const dragSpacer = (now: Snapshot, corner: EditedCorner, i: number, to: number): Moved => {
-  const { fingers, locked, listed } = corner;
+  const { fingers, locked } = corner;
   const pair = fingers?.setting.pairs[i];
   if (fingers === undefined || pair === undefined) return { snapshot: now, stop: [] };
   const before = widthsOf(corner.joint);
@@ -88,7 +89,7 @@ export const dragSpacer = (now: Snapshot, corner: EditedCorner, i: number, to: n
   });
   const { value, stop } = reach;
   if (value === undefined) return { snapshot: now, stop };
-  const kept = value.map((width, j) => (j === tail ? width : listed ? (before[j] ?? width) : Number.NaN));
+  const kept = before.map((width, j) => (j === tail ? (value[j] ?? width) : width));
   const next = writeWidths(now, corner, value, locked, kept);
   return next.ok ? { snapshot: next.value, stop } : { snapshot: now, stop: next.complaints };
 };
@@ -100,10 +101,14 @@ export const typeWidth = (
   i: number,
   value: number,
 ): Result<Snapshot> => {
-  const widths = setWidth(widthsOf(corner.joint), corner.locked, i, value);
+  const before = widthsOf(corner.joint);
+  const widths = setWidth(before, corner.locked, i, value);
   if (!widths.ok) return widths;
   const judged = corner.judge(widths.value);
-  return judged.ok ? writeWidths(now, corner, widths.value) : judged;
+  if (judged.ok) return writeWidths(now, corner, widths.value);
+  const unlocked = setWidth(before, new Set(), i, value);
+  const isByLocks = unlocked.ok && corner.judge(unlocked.value).ok;
+  return refuse(...judged.complaints, ...(isByLocks ? allLocked(before, corner.locked) : []));
 };
 
 /** Adds a tail: to equal or graded ones by their number in the plan, to listed ones by scaling the others. */

@@ -3,6 +3,7 @@ import { isTail, widthName } from '../../joint/widthName.ts';
 import { dragQuantity } from './adjust.ts';
 import type { EditedCorner } from './editedCorner.ts';
 import { dragLine, dragSpacer, type Moved } from './edits.ts';
+import { dragSharedSpacer, sharesSpacers } from './fingers/sharedSpacer.ts';
 import { type Quantity, quantity } from './quantities.ts';
 import type { Scope } from './scope.ts';
 import type { Snapshot } from './snapshot.ts';
@@ -16,8 +17,8 @@ export interface Handle {
   readonly label: string;
   /** What it moves, in a sentence: `lap`, `tail 2 lower edge`. */
   readonly name: string;
-  /** The width that follows it: `tail 2`, of a spacer. */
-  readonly part?: string;
+  /** The tail that follows it, of a spacer; its width in mm. */
+  readonly tail?: { readonly name: string; readonly width: number };
   /** The measure that it changes; a line between two widths changes both of them. */
   readonly measure?: Quantity;
   /** Up and down, or across. */
@@ -135,19 +136,21 @@ const grooveHandle = (corner: EditedCorner): Handle[] => {
 /** A pair's spacer lies in its middle, between its two fingers. */
 const spacerHandles = ({ fingers, joint }: EditedCorner): Handle[] =>
   (fingers?.setting.pairs ?? []).map(({ from, to, spacer }, i) => {
-    const part = `tail ${i + 1}`;
+    const name = `tail ${i + 1}`;
+    const [bottom, top] = joint.tails[i]?.tip ?? [0, 0];
     const middle = (from + to) / 2;
     return {
       id: `spacer ${i}`,
-      label: `spacer of ${part}`,
+      label: `spacer of ${name}`,
       name: 'spacer',
-      part,
+      tail: { name, width: top - bottom },
       axis: 'u',
       sense: 1,
       value: spacer,
       most: joint.width,
       on: { kind: 'spacer', from: middle - spacer / 2, to: middle + spacer / 2 },
-      move: (now, at, width) => dragSpacer(now, at, i, width),
+      move: (now, at, width) =>
+        (sharesSpacers(now.project, at.ref) ? dragSharedSpacer : dragSpacer)(now, at, i, width),
     };
   });
 

@@ -18,17 +18,33 @@ export interface Listing {
 /** The edits that list a corner's widths, and leave the other corners of its drawer as they are. */
 export const listCorner = (
   ref: CornerRef,
-  { widths, locked, before }: Listing,
+  listing: Listing,
+  specs: readonly DrawerSpec[],
+  text: string,
+  unit: Unit,
+): Edit[] => listCorners([{ ref, ...listing }], specs, text, unit);
+
+/** The same for several corners. */
+export const listCorners = (
+  listings: readonly (Listing & { readonly ref: CornerRef })[],
   specs: readonly DrawerSpec[],
   text: string,
   unit: Unit,
 ): Edit[] => {
-  const edits = listEdits(placeOfTails(ref), widths, unit, locked, before);
-  const halfPin = edits.find(({ at }) => at.at(-1) === 'halfPin')?.value;
-  const back = backOf(ref, specs);
-  const isSame =
-    back === undefined || String(backValue(back, 'halfPin', unit)) === [...new Set([halfPin].flat())].join();
-  return isSame ? edits : [...edits, ...keepBacks(specs, writtenPlan(text), [ref.index], 'halfPin', unit)];
+  const listed = listings.map(({ ref, widths, locked, before }) => {
+    const edits = listEdits(placeOfTails(ref), widths, unit, locked, before);
+    const halfPin = edits.find(({ at }) => at.at(-1) === 'halfPin')?.value;
+    const back = backOf(ref, specs);
+    const isSame =
+      back === undefined ||
+      String(backValue(back, 'halfPin', unit)) === [...new Set([halfPin].flat())].join();
+    return { edits, moved: isSame ? [] : [ref.index] };
+  });
+  const edits = listed.flatMap((each) => each.edits);
+  const moved = listed.flatMap((each) => each.moved);
+  return moved.length === 0
+    ? edits
+    : [...edits, ...keepBacks(specs, writtenPlan(text), moved, 'halfPin', unit)];
 };
 
 /** Edits of a front corner, and what lets the back corners keep the half pins that they inherit from it. */

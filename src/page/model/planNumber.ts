@@ -1,5 +1,6 @@
 import { isTail, widthName } from '../../joint/widthName.ts';
 import type { Place } from '../../units/complaint.ts';
+import { EPSILON } from '../../units/epsilon.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import type { Slope } from '../../units/slope.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
@@ -11,12 +12,16 @@ export const stepOf = (unit: Unit): number => (unit === 'mm' ? 0.1 : MM_PER_INCH
 
 const MARKS = 64;
 
+/** Digits after the point of a length in a plan; and of one that, with others, is to fill a board. */
+const DIGITS: Readonly<Record<Unit, number>> = { mm: 4, in: 6 };
+const ALL_DIGITS = 12;
+
 /** A length as it is written in a plan: a bare number, or inches and a fraction where it is a whole number of 64ths. */
-export const planNumber = (value: number, unit: Unit): number | string => {
-  if (unit === 'mm') return Number(value.toFixed(4));
+export const planNumber = (value: number, unit: Unit, digits = DIGITS[unit]): number | string => {
+  if (unit === 'mm') return Number(value.toFixed(digits));
   const inches = value / MM_PER_INCH;
   const marks = Math.round(inches * MARKS);
-  if (Math.abs(inches * MARKS - marks) > 1e-6 || marks <= 0) return Number(inches.toFixed(6));
+  if (Math.abs(inches * MARKS - marks) > 1e-6 || marks <= 0) return Number(inches.toFixed(digits));
   const whole = Math.floor(marks / MARKS);
   let [top, bottom] = [marks % MARKS, MARKS];
   if (top === 0) return whole;
@@ -52,9 +57,24 @@ export const roundWidths = (widths: TipWidths, unit: Unit, kept: Locked = new Se
   });
 };
 
+/** Whether every tail that is not locked is as wide as another: rounded, they would not be equal any more. */
+const areMatched = (widths: TipWidths, locked: Locked): boolean =>
+  widths.every(
+    (width, i) =>
+      !isTail(i) ||
+      locked.has(i) ||
+      widths.some((other, j) => isTail(j) && j !== i && Math.abs(other - width) < EPSILON),
+  );
+
+/** A width as a plan lists it: in all its digits, but for errors of calculation. */
+const listedNumber = (width: number, unit: Unit): number | string => {
+  const whole = Number(width.toFixed(DIGITS.mm));
+  return planNumber(Math.abs(width - whole) < EPSILON ? whole : width, unit, ALL_DIGITS);
+};
+
 /** The values of a plan's keys for a corner with these widths. */
 export const listedValues = (widths: TipWidths, unit: Unit) => {
-  const values = widths.map((width) => planNumber(width, unit));
+  const values = widths.map((width) => listedNumber(width, unit));
   return {
     tails: values.filter((_, i) => isTail(i)),
     pins: values.slice(2, -2).filter((_, i) => i % 2 === 0),
@@ -73,8 +93,8 @@ const sameLength =
     return a?.ok === true && b?.ok === true && Math.abs(a.value - b.value) < SAME;
   };
 
-/** Half of the last digit that is written, and a little, in mm. */
-const SAME = 0.6e-4;
+/** More than inches lose that are written with six digits, in mm. */
+const SAME = 0.2e-4;
 
 /**
  * The edits that list a corner's widths, and name the locked ones.
@@ -88,12 +108,11 @@ export const listEdits = (
   before: TipWidths,
 ): Edit[] => {
   const sameNumber = widths.length === before.length;
-  const kept = widths.flatMap((width, i) =>
-    before.length > 0 && (locked.has(i) || (sameNumber && Math.abs(width - (before[i] ?? 0)) < 1e-9))
-      ? i
-      : [],
-  );
-  const { tails, pins, halfPin } = listedValues(roundWidths(widths, unit, new Set(kept)), unit);
+  const matched = areMatched(widths, locked);
+  const isKept = (width: number, i: number): boolean =>
+    before.length > 0 && (locked.has(i) || (sameNumber && Math.abs(width - (before[i] ?? 0)) < EPSILON));
+  const kept = new Set(widths.flatMap((width, i) => (matched || isKept(width, i) ? i : [])));
+  const { tails, pins, halfPin } = listedValues(roundWidths(widths, unit, kept), unit);
   const names = widths.flatMap((_, i) => (locked.has(i) ? widthName(i, widths.length) : []));
   const same = sameLength(unit);
   // A number of tails is no width.

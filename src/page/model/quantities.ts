@@ -19,6 +19,8 @@ export interface Quantity {
   readonly shared: boolean;
   /** What it is now, in mm; of a slope, its run. Undefined where the corner has no such measure. */
   readonly get: (corner: EditedCorner) => number | undefined;
+  /** Whether a corner with listed tails has not one, but its values among theirs. */
+  readonly isListed?: boolean;
 }
 
 const measure = (
@@ -26,8 +28,13 @@ const measure = (
   [group, label, name]: readonly [group: string, label: string, name: string],
   at: Place,
   get: (corner: EditedCorner) => number | undefined,
-  { kind = 'length', ends = 'both', shared = true }: Partial<Pick<Quantity, 'kind' | 'ends' | 'shared'>> = {},
-): Quantity => ({ key, group, label, name, kind, at, ends, shared, get });
+  {
+    kind = 'length',
+    ends = 'both',
+    shared = true,
+    ...rest
+  }: Partial<Pick<Quantity, 'kind' | 'ends' | 'shared' | 'isListed'>> = {},
+): Quantity => ({ key, group, label, name, kind, at, ends, shared, get, ...rest });
 
 /** Lengths that only some kinds of corner have; a drawer's are those of its front corners. */
 const own = (within: Place): Quantity[] =>
@@ -92,7 +99,7 @@ const DRAWER: readonly Quantity[] = [
     kind: 'slope',
     ends: 'each',
   }),
-  measure('pin', ['Corner', 'pin', 'pin'], ['joint', 'pin'], pin, { ends: 'each' }),
+  measure('pin', ['Corner', 'pin', 'pin'], ['joint', 'pin'], pin, { ends: 'each', isListed: true }),
   ...own(['joint']),
   ...GROOVE.map(([key, label, of]) =>
     measure(
@@ -130,16 +137,22 @@ const JOINT: readonly Quantity[] = [
   measure('slope', ['Corner', 'slope', 'slope'], ['slope'], ({ joint }) => joint.slope.run, {
     kind: 'slope',
   }),
-  measure('pin', ['Corner', 'pin', 'pin'], ['pin'], pin),
+  measure('pin', ['Corner', 'pin', 'pin'], ['pin'], pin, { isListed: true }),
   ...own([]),
 ];
 
 /** Every measure that a corner has; at a drawer's front or back, none that only the other has. */
-export const quantitiesOf = (corner: EditedCorner): readonly Quantity[] => {
-  const { ref } = corner;
-  if (ref.of === 'joint') return JOINT.filter(({ get }) => get(corner) !== undefined);
+export const quantitiesOf = (corner: EditedCorner): readonly Quantity[] =>
+  quantitiesShown(corner).filter(({ get }) => get(corner) !== undefined);
+
+/** The same, and those whose values are among the listed widths. */
+export const quantitiesShown = (corner: EditedCorner): readonly Quantity[] => {
+  const { ref, listed } = corner;
+  const has = ({ get, isListed }: Quantity): boolean =>
+    get(corner) !== undefined || (listed && isListed === true);
+  if (ref.of === 'joint') return JOINT.filter(has);
   const other = ref.end === 'front' ? 'back' : 'front';
-  return DRAWER.filter(({ get, ends }) => ends !== other && get(corner) !== undefined);
+  return DRAWER.filter((quantity) => quantity.ends !== other && has(quantity));
 };
 
 export const quantity = (corner: EditedCorner, key: string): Quantity | undefined =>

@@ -10,7 +10,7 @@ const NUMBERS = 'no one two three four five six seven eight nine ten eleven twel
 const inWords = (count: number): string => NUMBERS[count] ?? String(count);
 
 /** `this drawer`, `all nine drawers`, `eight of nine drawers`: every one to be made counts. */
-const drawersInWords = (project: Project, index: number, changed: readonly number[]): string => {
+export const drawersInWords = (project: Project, index: number, changed: readonly number[]): string => {
   const { drawers } = project.set;
   const made = (some: readonly number[]): number =>
     some.reduce((sum, i) => sum + (drawers[i]?.spec.count ?? 0), 0);

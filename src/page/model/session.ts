@@ -1,6 +1,9 @@
+import type { PlanComplaint } from '../../plan/read/planComplaint.ts';
 import type { Project } from '../../project/project.ts';
-import type { Result } from '../../units/complaint.ts';
-import { unitOf } from '../../units/notation.ts';
+import { readProject } from '../../project/readProject.ts';
+import { type Complaint, type Result, refuse } from '../../units/complaint.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
+import { say } from '../../units/phrase.ts';
 import { type CornerRef, cornerOf, type EditedCorner } from './editedCorner.ts';
 import type { Moved } from './edits.ts';
 import type { Handle } from './handles.ts';
@@ -8,7 +11,7 @@ import { back, forward, type History, push, startHistory } from './history.ts';
 import { editWords } from './movedWords.ts';
 import { stepOf } from './planNumber.ts';
 import { FIRST_SCOPE, type Scope } from './scope.ts';
-import { type Snapshot, snapshot } from './snapshot.ts';
+import type { Snapshot } from './snapshot.ts';
 import type { ViewState } from './viewState.ts';
 
 /** A drag in progress: its start, and how far it has come. */
@@ -35,17 +38,43 @@ interface KeyedState {
   readonly isOpen: boolean;
 }
 
+/** Text that is typed and no valid plan yet: the last step of the history, after that of the plan which is drawn meanwhile. */
+export interface Draft {
+  readonly text: string;
+  /** From the top of the text down. */
+  readonly faults: readonly PlanComplaint[];
+  readonly units: Notation;
+}
+
 /** The state of the editor: the plan, its history, the selection, and a drag in progress. */
 export interface Session {
   readonly history: History;
   readonly now: Snapshot;
+  /** While there is one, nothing else is edited. */
+  readonly draft?: Draft;
   readonly selected: CornerRef;
   readonly scope: Scope;
   readonly dragging?: DragState;
   readonly keyed?: KeyedState;
-  /** The result of typing in the plan's text, while nothing else has been changed since. */
-  readonly typed?: string;
+  /** What was typed last in the plan's text, and the history before that: what is typed next belongs to the same step. */
+  readonly typing?: { readonly made: string; readonly before: History };
 }
+
+/** What is in the way of every edit: text that is typed and not valid yet. */
+const inTheWay = ({ draft }: Session): Complaint[] =>
+  draft === undefined
+    ? []
+    : [
+        {
+          at: [],
+          says: say`${faultIn(draft)}, so nothing else can be changed`,
+          remedy: say`put it right, or take it back by Undo`,
+        },
+      ];
+
+/** Where a draft is at fault: `The plan’s text has a fault in line 12`. */
+export const faultIn = ({ faults: [first] }: Draft): string =>
+  `The plan’s text has a fault in line ${first?.line ?? 1}`;
 
 const FIRST_DRAWER: CornerRef = { of: 'drawer', index: 0, end: 'front' };
 const FIRST_JOINT: CornerRef = { of: 'joint', index: 0 };
@@ -81,11 +110,14 @@ export const viewStateOf = (session: Session): ViewState => {
 };
 
 /** The handle that is moved; the reason that stopped the keys stays until something else is done. */
-const movingIn = ({ dragging, keyed }: Session): ViewState['moving'] => {
-  if (dragging !== undefined)
-    return { handle: dragging.handle.id, from: dragging.handle.value, stop: dragging.moved.stop };
+const movingIn = ({ dragging, keyed, selected }: Session): ViewState['moving'] => {
+  if (dragging !== undefined) {
+    const { handle, corner, moved } = dragging;
+    return { handle: handle.id, from: handle.value, before: corner, stop: moved.stop };
+  }
   if (keyed === undefined || !(keyed.isOpen || keyed.stop.length > 0)) return undefined;
-  return { handle: keyed.handle.id, from: keyed.handle.value, stop: keyed.stop };
+  const { handle, start, stop } = keyed;
+  return { handle: handle.id, from: handle.value, before: cornerOf(start.project, selected), stop };
 };
 
 const atRest = ({ dragging: _, keyed: __, ...rest }: Session): Session => rest;
@@ -97,25 +129,39 @@ export const selectCorner = (session: Session, selected: CornerRef): Session => 
 
 /** Adds the result of an edit to the history. @param what the edit in words, for undo */
 export const commit = (session: Session, next: Snapshot, what = ''): Session => {
-  const rest = atRest(session);
-  const same = next.text === session.now.text;
-  return same ? rest : { ...rest, now: next, history: push(session.history, { text: next.text, what }) };
+  const { draft: _, typing: __, ...rest } = atRest(session);
+  const same = next.text === session.history.present.text;
+  return same
+    ? atRest(session)
+    : { ...rest, now: next, history: push(session.history, { text: next.text, what }) };
 };
 
 /**
- * The same for a text that is being typed: consecutive changes of it are one step of the history.
+ * Types over the plan's text; consecutive typing is one step of the history. While the text is no valid plan it is a draft,
+ * a step of its own, and the last plan that was valid stays.
  */
-export const amend = (session: Session, next: Snapshot): Session => {
-  const { typed } = session;
-  const what = 'the plan as text';
-  if (typed !== undefined && typed === session.now.text)
-    return {
-      ...session,
-      now: next,
-      history: push(back(session.history), { text: next.text, what }),
-      typed: next.text,
-    };
-  return { ...commit(session, next, what), typed: next.text };
+export const type = (session: Session, text: string): Session => {
+  const { typing, history, draft: before, ...rest } = atRest(session);
+  const start =
+    typing?.made === history.present.text ? typing.before : before === undefined ? history : back(history);
+  const { draft, now = session.now } = read(text);
+  const planned =
+    now.text === start.present.text ? start : push(start, { text: now.text, what: 'the plan as text' });
+  return {
+    ...rest,
+    now,
+    history: draft === undefined ? planned : push(planned, { text, what: 'text that is no plan yet' }),
+    typing: { made: text, before: start },
+    ...(draft && { draft }),
+  };
+};
+
+/** A text as a plan, or as a draft of one. */
+const read = (text: string): { readonly now?: Snapshot; readonly draft?: Draft } => {
+  const reading = readProject(text);
+  return reading.ok
+    ? { now: { text, project: reading.value } }
+    : { draft: { text, faults: reading.complaints, units: reading.units } };
 };
 
 export const attempt = (
@@ -123,15 +169,18 @@ export const attempt = (
   edit: (now: Snapshot, corner: EditedCorner) => Result<Snapshot>,
   what = '',
 ): Result<Session> => {
+  if (session.draft !== undefined) return refuse(...inTheWay(session));
   const result = edit(session.now, selectedCorner(session));
   return result.ok ? { ok: true, value: commit(session, result.value, what) } : result;
 };
 
 const goTo = (session: Session, history: History): Session => {
   if (history === session.history) return session;
-  const made = snapshot(history.present.text);
-  // What has been laid out before can be laid out again.
-  return made.ok ? { ...atRest(session), history, now: made.value } : session;
+  const { draft: _, typing: __, ...rest } = atRest(session);
+  const { draft, now } = read(history.present.text);
+  if (draft === undefined) return now === undefined ? session : { ...rest, history, now };
+  const drawn = read(back(history).present.text).now;
+  return drawn === undefined ? session : { ...rest, history, now: drawn, draft };
 };
 
 export const undo = (session: Session): Session => goTo(session, back(session.history));
@@ -152,7 +201,7 @@ export const grab = (session: Session, handle: Handle): Session => {
       start: now,
       corner: selectedCorner(session),
       to: handle.value,
-      moved: { snapshot: now, stop: [] },
+      moved: { snapshot: now, stop: inTheWay(session) },
       limits: {},
     },
   };
@@ -160,8 +209,8 @@ export const grab = (session: Session, handle: Handle): Session => {
 
 /** @param by mm from where it was grabbed, up or to the right */
 export const drag = (session: Session, by: number): Session => {
-  const { dragging, scope } = session;
-  if (dragging === undefined) return session;
+  const { dragging, draft, scope } = session;
+  if (dragging === undefined || draft !== undefined) return session;
   const { handle, start, corner } = dragging;
   const step = stepOf(unitOf(start.project.units));
   const to = Math.round((handle.value + handle.sense * by) / step) * step;
@@ -178,8 +227,8 @@ export const drag = (session: Session, by: number): Session => {
 /** Ends a drag: keeps its result, or restores the state before it. */
 export const drop = (session: Session, kept: boolean): Session => {
   const { dragging } = session;
-  if (!kept || dragging === undefined) return atRest(session);
-  return commit(session, dragging.moved.snapshot, wordsOf(session, dragging.handle));
+  if (!kept || dragging === undefined || session.draft !== undefined) return atRest(session);
+  return commit(session, dragging.moved.snapshot, wordsOf(atRest(session), dragging.handle));
 };
 
 const wordsOf = (session: Session, handle: Handle): string => editWords(handle, viewStateOf(session));
@@ -193,7 +242,10 @@ export const keyTo = (session: Session, handle: Handle, to: number): Session => 
   const { keyed, now, history, scope } = session;
   const isSameRun = keyed?.isOpen === true && keyed.handle.id === handle.id && keyed.made === now.text;
   const run = isSameRun ? keyed : { handle, start: now, history };
-  const moved = handle.move(now, selectedCorner(session), to, scope);
+  const moved =
+    session.draft === undefined
+      ? handle.move(now, selectedCorner(session), to, scope)
+      : { snapshot: now, stop: inTheWay(session) };
   const next = moved.snapshot.text === run.start.text ? run.start : moved.snapshot;
   return {
     ...atRest(session),

@@ -1,8 +1,10 @@
 import type { Complaint } from '../../units/complaint.ts';
 import type { Notation } from '../../units/notation.ts';
+import type { KeptPlan } from '../browser/storage.ts';
 import type { Message } from '../dialogs/messages.ts';
 import type { CornerRef, EditedCorner } from './editedCorner.ts';
 import type { Scope } from './scope.ts';
+import type { Draft } from './session.ts';
 import type { Snapshot } from './snapshot.ts';
 import type { Locked } from './widths.ts';
 
@@ -12,8 +14,13 @@ export interface ViewState {
   readonly corner: EditedCorner;
   readonly locked: Locked;
   readonly scope: Scope;
-  /** The handle that is moved, its value where it began, in mm, and the complaints that stop it. */
-  readonly moving?: { readonly handle: string; readonly from: number; readonly stop: readonly Complaint[] };
+  /** The handle that is moved, its value where it began, in mm, the corner then, and the complaints that stop it. */
+  readonly moving?: {
+    readonly handle: string;
+    readonly from: number;
+    readonly before: EditedCorner | undefined;
+    readonly stop: readonly Complaint[];
+  };
 }
 
 /**
@@ -44,15 +51,21 @@ export interface ViewActions {
 /** What dialogs, files and the plan's text need of the page. */
 export interface AppContext {
   readonly now: () => Snapshot;
+  /** What is typed in the plan's text and not valid yet. */
+  readonly draft: () => Draft | undefined;
   readonly unit: () => Notation;
   /** Opens a plan in place of the present one; where it is not valid, shows why and returns false. */
   readonly openPlan: (given: Uint8Array | string, name: string) => boolean;
   /** Says why a plan was not opened. */
   readonly refusePlan: (name: string, lines: readonly string[]) => void;
+  /** Types over the plan's text. */
+  readonly type: (text: string) => void;
   readonly say: (message: Message) => void;
   readonly refuse: (complaints: readonly Complaint[]) => void;
   /** Takes what is still being typed; what is wrong with it, where it cannot be taken. */
   readonly settle: () => readonly string[];
   /** To be called when the plan has been saved as a file. */
   readonly saved: () => void;
+  /** Keeps a plan that another takes the place of. @param left its last edit, in words, beside its name and text */
+  readonly keep: (left: Omit<KeptPlan, 'at'>) => void;
 }

@@ -45,7 +45,7 @@ export const listed = (widths: TipWidths): { spacing: Spacing; halfPin: HalfPins
 
 /** Why a width is left as it is. */
 export const lockedAt = (widths: TipWidths, i: number): Complaint => ({
-  at: ['tails'],
+  at: [],
   says: say`${widthName(i, widths.length)} is locked at ${mm(widths[i] ?? 0)}`,
   hint: say`unlocking it`,
 });
@@ -114,13 +114,17 @@ export const fill = (widths: TipWidths, locked: Locked, boardWidth: number): Res
 
 export const mirror = (widths: TipWidths): TipWidths => widths.toReversed();
 
-/** Puts another tail, as wide as the mean of those there are, and a pin above the highest tail; all tails make room. */
+/** Puts another tail and a pin above the highest tail, as wide as the mean of those that are not locked; tails make room. */
 export const addTail = (widths: TipWidths, locked: Locked): Result<TipWidths> => {
-  const tails = widths.filter((_, i) => isTail(i));
-  const pins = widths.filter((_, i) => !isTail(i));
-  const whole = pins.slice(1, -1);
-  const pin = mean(whole.length > 0 ? whole : pins);
-  const grown = [...widths.slice(0, -1), pin, mean(tails), ...widths.slice(-1)];
+  const last = widths.length - 1;
+  // The pin of the second tail is as wide as the half pins.
+  const isPin = (i: number): boolean => !isTail(i) && (last === 2 || (i > 0 && i < last));
+  const typical = (is: (i: number) => boolean): number => {
+    const all = widths.filter((_, i) => is(i));
+    const free = widths.filter((_, i) => is(i) && !locked.has(i));
+    return mean(free.length > 0 ? free : all);
+  };
+  const grown = [...widths.slice(0, -1), typical(isPin), typical(isTail), ...widths.slice(-1)];
   return fill(grown, raise(locked, widths.length - 1, 2), total(widths));
 };
 

@@ -5,6 +5,7 @@ import type { Drawer } from '../../drawer/drawer.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
 import { lettersIn } from '../browser/letters.ts';
+import { cornerOfDrawer } from '../model/editedCorner.ts';
 import { MOST_DRAWN, type View, type ViewActions } from '../model/viewState.ts';
 
 /** Round the drawers, in px. */
@@ -37,7 +38,7 @@ export const cabinetView =
       const chosen = ref.of === 'drawer' && ref.index === index;
       // The keyboard and screen readers have one item for equal drawers.
       const first = fronts[i - 1]?.index !== index;
-      const choose = () => select({ of: 'drawer', index, end: 'front' });
+      const choose = () => select(cornerOfDrawer(ref, index));
       const chooseByKey = (event: KeyboardEvent): void => {
         if (event.key !== 'Enter' && event.key !== ' ') return;
         event.preventDefault();

@@ -4,7 +4,7 @@ import { type Joint, meanPin, meanTail } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
-import type { CornerRef } from '../model/editedCorner.ts';
+import { type CornerRef, cornerOfDrawer } from '../model/editedCorner.ts';
 import { MOST_DRAWN, type View, type ViewActions } from '../model/viewState.ts';
 
 /** How much of each board is seen beyond its tails, in mm. */
@@ -32,7 +32,7 @@ export const familyView =
         ({ spec, front }, index): Member => ({
           name: spec.count > 1 ? `${spec.name}, quantity\u00a0${spec.count}` : spec.name,
           joint: front,
-          ref: { of: 'drawer', index, end: 'front' },
+          ref: cornerOfDrawer(corner.ref, index),
         }),
       ),
       ...joints.map(({ name, joint }, index): Member => ({ name, joint, ref: { of: 'joint', index } })),

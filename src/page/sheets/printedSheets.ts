@@ -5,9 +5,14 @@ import type { DrawnPage } from './sheetJob.ts';
 /**
  * Prints sheets at full size, and nothing else of the page, whether the user prints from the page or from the browser's
  * menu. A browser asked by its menu does not wait: where the sheets are not ready, it prints that.
+ * @param unasked what stands on the paper in place of sheets that were not asked for by the page's own button, where they
+ * would not be what the user expects
  * @returns puts the sheets in the document, little by little, and prints them
  */
-export const printedSheets = (state: () => SheetsState): (() => Promise<void>) => {
+export const printedSheets = (
+  state: () => SheetsState,
+  unasked: () => string | undefined,
+): (() => Promise<void>) => {
   const host = find('print', HTMLElement);
   const sizes = document.head.appendChild(document.createElement('style'));
   let shown: readonly DrawnPage[] = [];
@@ -24,6 +29,11 @@ export const printedSheets = (state: () => SheetsState): (() => Promise<void>) =
 
   addEventListener('beforeprint', () => {
     const { is, pages, says } = state();
+    const instead = shown.length === 0 ? unasked() : undefined;
+    if (instead !== undefined) {
+      host.textContent = instead;
+      return;
+    }
     show(is === 'ready' ? pages : []);
     while (rest.next().done !== true);
     if (is === 'refused') host.textContent = `The templates cannot be made: ${says.join('. ')}.`;

@@ -1,6 +1,7 @@
 import type { Correction } from '../../paper/printerCorrection.ts';
 import type { SheetSet } from '../../project/sheetsOf.ts';
 import type { PagePath } from '../../render/pagePaths.ts';
+import type { PriceRow } from '../model/fingers/priceTable.ts';
 
 /** What is chosen of paper, templates and printer. */
 export interface SheetChoice {
@@ -33,9 +34,15 @@ export interface SheetJob {
 /** A file to be read, to learn whether it is a plan. */
 export interface ReadJob {
   readonly read: Blob;
-  /** As the user knows it. */
-  readonly name: string;
 }
+
+/** A plan whose prices of spacers are asked for: its text, which is valid. */
+export interface PriceJob {
+  readonly prices: string;
+}
+
+/** All that a worker can be asked to do. */
+export type Job = SheetJob | ReadJob | PriceJob;
 
 /** A page to be printed; sizes in mm. */
 export interface DrawnPage {
@@ -55,6 +62,7 @@ export type JobNews =
   | { readonly is: 'drawn' }
   /** A small picture of the next page, from the first on. */
   | { readonly is: 'picture'; readonly picture: Blob }
+  | { readonly is: 'prices'; readonly rows: readonly PriceRow[] }
   /** The so-manyth sheet, or piece, is being made. */
   | { readonly is: 'progress'; readonly number: number; readonly of: number };
 

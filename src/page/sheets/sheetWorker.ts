@@ -1,12 +1,13 @@
 import * as z from 'zod';
-import { formatPlanComplaint } from '../../plan/read/planComplaint.ts';
 import { readProject } from '../../project/readProject.ts';
+import { type PriceRow, priceTable } from '../model/fingers/priceTable.ts';
+import { fileFaultWords } from '../text/plainWords.ts';
 import { makeSheets } from './makeSheets.ts';
-import type { JobEnd, JobNews, ReadJob, SheetJob } from './sheetJob.ts';
+import type { Job, JobEnd, JobNews, PriceJob, ReadJob } from './sheetJob.ts';
 
 /** What the page hands to the worker that this script is started in. */
 export interface WorkerOrder {
-  readonly job: SheetJob | ReadJob;
+  readonly job: Job;
   readonly fonts: { readonly regular: Blob; readonly bold: Blob };
   /** Takes the news of the job, then its end. */
   readonly port: MessagePort;
@@ -17,14 +18,19 @@ z.config({ jitless: true });
 
 const bytesOf = async (blob: Blob): Promise<Uint8Array> => new Uint8Array(await blob.arrayBuffer());
 
-const readFile = async ({ read, name }: ReadJob): Promise<JobEnd> => {
+const readFile = async ({ read }: ReadJob): Promise<JobEnd> => {
   const reading = readProject(await bytesOf(read));
   return reading.ok
     ? { is: 'made', says: '' }
     : {
         is: 'refused',
-        says: reading.complaints.map((complaint) => formatPlanComplaint(name, complaint, 'mm')),
+        says: reading.complaints.map((fault) => fileFaultWords(fault, reading.units)),
       };
+};
+
+const pricesOf = ({ prices }: PriceJob): PriceRow[] => {
+  const reading = readProject(prices);
+  return reading.ok ? priceTable(reading.value.set) : [];
 };
 
 const work = async ({ job, fonts, port }: WorkerOrder): Promise<void> => {
@@ -32,6 +38,11 @@ const work = async ({ job, fonts, port }: WorkerOrder): Promise<void> => {
   try {
     if ('read' in job) {
       tell(await readFile(job));
+      return;
+    }
+    if ('prices' in job) {
+      tell({ is: 'prices', rows: pricesOf(job) });
+      tell({ is: 'made', says: '' });
       return;
     }
     const [regular, bold] = await Promise.all([bytesOf(fonts.regular), bytesOf(fonts.bold)]);

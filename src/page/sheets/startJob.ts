@@ -1,5 +1,5 @@
 import { unpack } from '../browser/unpack.ts';
-import type { JobEnd, JobNews, ReadJob, SheetJob } from './sheetJob.ts';
+import type { Job, JobEnd, JobNews } from './sheetJob.ts';
 import type { WorkerOrder } from './sheetWorker.ts';
 
 /** A job that is being done. */
@@ -21,7 +21,7 @@ const load = async () => {
 let loaded: ReturnType<typeof load> | undefined;
 
 /** Has a job done in a worker of its own, so that the page is free meanwhile; `tell` is not called once the job has ended. */
-export const startJob = (job: SheetJob | ReadJob, tell: (news: JobNews) => void): RunningJob => {
+export const startJob = (job: Job, tell: (news: JobNews) => void): RunningJob => {
   loaded ??= load();
   let finish: (end: JobEnd) => void = () => {};
   const end = new Promise<JobEnd>((resolve) => {

@@ -4,6 +4,7 @@ import { FRACTIONS } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import type { Unit } from '../../units/unit.ts';
+import { BOARDS } from '../schema/ranges.ts';
 
 /** The two lists of things to make. */
 const LISTS = ['drawers', 'joints'] as const;
@@ -17,6 +18,8 @@ export const isGroup = (value: unknown): value is Group =>
 /** The most drawers and single corners of one plan, `count` not multiplied: setting so many out takes under 250 MB of memory. */
 const MOST_ENTRIES = 2000;
 
+const { most: MOST_BOARDS } = BOARDS;
+
 /** A complaint about a plan with more entries than can be set out, at the first of them that is too many. */
 export const tooManyEntries = (value: unknown): Complaint | undefined => {
   const given = isGroup(value) ? value : {};
@@ -28,6 +31,12 @@ export const tooManyEntries = (value: unknown): Complaint | undefined => {
     if (at === undefined && before + count > MOST_ENTRIES) at = [list, MOST_ENTRIES - before];
     before += count;
   }
+  const { boards } = given;
+  if (Array.isArray(boards) && boards.length > MOST_BOARDS)
+    return {
+      at: ['boards', MOST_BOARDS],
+      says: say`the plan lists ${boards.length} boards; there may be up to ${MOST_BOARDS}; list those that are at hand, or divide the plan into several`,
+    };
   return (
     at && {
       at,
@@ -66,10 +75,13 @@ const inLists = (value: Group): Complaint[] => {
         remedy: say`list them under drawers: or joints:`,
       },
     ];
-  return LISTS.flatMap((list) => sameNames(list, value[list]));
+  return NAMED.flatMap((list) => sameNames(list, value[list]));
 };
 
-const sameNames = (list: List, entries: unknown): Complaint[] => {
+/** The lists in which every entry has a name of its own. */
+const NAMED = [...LISTS, 'boards'] as const;
+
+const sameNames = (list: (typeof NAMED)[number], entries: unknown): Complaint[] => {
   if (!Array.isArray(entries)) return [];
   const names = entries.map((entry: unknown) =>
     isGroup(entry) && typeof entry.name === 'string' ? entry.name : undefined,
@@ -78,6 +90,6 @@ const sameNames = (list: List, entries: unknown): Complaint[] => {
     at: [list, index, 'name'],
     says: say`${quote(name)} is the name of ${list}[${first}] too; every name must be different`,
     remedy:
-      list === 'drawers' ? say`give it another name, or give the first a count` : say`give it another name`,
+      list !== 'joints' ? say`give it another name, or give the first a count` : say`give it another name`,
   }));
 };

@@ -1,9 +1,11 @@
 import { USUAL_FRONT } from '../../drawer/drawerSpec.ts';
 import { hasLength, kindOf, OWN_LENGTH_KEYS } from '../../joint/kinds/kinds.ts';
+import type { StockName } from '../../stock/plank.ts';
 import type { Complaint, Place } from '../../units/complaint.ts';
 import { type Phrase, say } from '../../units/phrase.ts';
 import { findWood } from '../../wood/species.ts';
 import { mergeJoint } from '../fill/fillJoint.ts';
+import { STOCKS } from '../schema/boardSchema.ts';
 import { SPACING_KEYS } from '../schema/cornerSchema.ts';
 import type { WrittenDrawer, WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
 import { isGroup } from './checkWhole.ts';
@@ -37,10 +39,21 @@ const cutsLapped = ({ joints = [], ...plan }: WrittenPlan): boolean =>
 const isStopped = ({ kind = USUAL_FRONT }: Pick<WrittenJoint, 'kind'>): boolean =>
   kindOf({ kind }).sockets === 'stopped';
 
+const hasBoardsFor = ({ boards = [] }: WrittenPlan, stock: StockName): boolean =>
+  boards.some(({ stock: stocks }) => stocks.includes(stock));
+
 /** Keys of the plan. */
 const OF_PLAN: readonly Row<WrittenPlan>[] = [
   {
-    keys: [...DRAWER_GROUPS.filter((group) => group !== 'joint'), 'climate', 'woods', 'family'],
+    keys: [
+      ...DRAWER_GROUPS.filter((group) => group !== 'joint'),
+      'climate',
+      'woods',
+      'family',
+      'saw',
+      'boards',
+      'breakout',
+    ],
     where: (plan) => drawersOf(plan).length === 0,
     because: NO_DRAWERS,
   },
@@ -77,6 +90,23 @@ const OF_PLAN: readonly Row<WrittenPlan>[] = [
     where: (plan) => !cutsStraight(plan),
     because: say`no corner here is through`,
   },
+  {
+    keys: ['saw.kerf', 'saw.ends', 'saw.keep', 'breakout'],
+    where: ({ boards = [] }) => boards.length === 0,
+    because: say`the plan lists no boards`,
+  },
+  {
+    keys: ['breakout.runThrough'],
+    where: (plan) => !hasBoardsFor(plan, 'front'),
+    because: say`no board is listed for fronts`,
+  },
+  ...STOCKS.map(
+    (stock): Row<WrittenPlan> => ({
+      keys: [`breakout.allow.${stock}`, `breakout.spare.${stock}`],
+      where: (plan) => !hasBoardsFor(plan, stock),
+      because: say`no board is listed for ${stock}s`,
+    }),
+  ),
   {
     keys: ['cutter.straight', 'cutter.pinBush'],
     where: (plan) => !cutsStraight(plan),

@@ -1,13 +1,15 @@
 import { settleFingers } from '../../router/fingers/settleFingers.ts';
 import { type Cutting, checkCutting } from '../../router/limits/cutting.ts';
+import { USUAL_SAWING } from '../../stock/usualSawing.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
-import { notationOf } from '../../units/notation.ts';
+import { notationOf, unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { Plan } from '../plan.ts';
 import { formatPlace } from '../read/planComplaint.ts';
 import type { EntryIndices } from '../read/validEntries.ts';
 import type { WrittenPlan } from '../schema/planSchema.ts';
+import { fillBoards } from './fillBoards.ts';
 import { fillCabinet, type PlacedDrawer } from './fillCabinet.ts';
 import { fillDrawer } from './fillDrawer.ts';
 import { fillJoint } from './fillJoint.ts';
@@ -33,6 +35,7 @@ export const fillPlan = (
   const notation = asked.ok ? asked.value : units;
   const tools = cuttingOf(written);
   const cutting = tools.ok ? tools.value : undefined;
+  const boards = fillBoards(written);
   const { target, ...spacers } = family ?? {};
   const placed = cabinet && fillCabinet(cabinet, listed, units);
   const drawers: readonly PlacedDrawer[] = placed?.ok ? placed.value : listed;
@@ -62,6 +65,8 @@ export const fillPlan = (
       units: notation,
       drawers: madeDrawers.values,
       joints: madeJoints.values,
+      sawing: { ...USUAL_SAWING[unitOf(notation)], ...written.saw },
+      ...(boards.ok && boards.value && { boards: boards.value }),
       ...(cutting && { cutting }),
       ...(climate && { climate }),
       ...(woods && { woods }),
@@ -69,7 +74,12 @@ export const fillPlan = (
       ...(Object.keys(spacers).length > 0 && { spacers }),
     },
     indices: { drawers: madeDrawers.indices, joints: madeJoints.indices },
-    complaints: onceAPlace([...general, ...madeDrawers.complaints, ...madeJoints.complaints]),
+    complaints: onceAPlace([
+      ...general,
+      ...(boards.ok ? [] : boards.complaints),
+      ...madeDrawers.complaints,
+      ...madeJoints.complaints,
+    ]),
   };
 };
 

@@ -1,5 +1,6 @@
 import { type Phrase, say } from '../../units/phrase.ts';
 import { unicode } from '../../units/quote.ts';
+import { BEGIN_A_PLAN } from './planComplaint.ts';
 
 /** The largest plan that is read, in bytes: ten times what 2,000 drawers take, as reading needs much more memory. */
 const LARGEST_PLAN = 4e6;
@@ -43,7 +44,7 @@ const CONTROL = /[\0-\x08\x0b\x0c\x0e-\x1f\x7f]/u;
 const SAVE_AGAIN = say`save it again as UTF-8`;
 const BINARY = {
   says: say`this is not text, so it is no plan: a plan is written in YAML or JSON`,
-  remedy: say`begin with the plan that "halfpin start" writes`,
+  remedy: BEGIN_A_PLAN,
 };
 
 const undecodable = (why: Partial<Undecodable> & Pick<Undecodable, 'says' | 'remedy'>): Decoded => ({

@@ -16,7 +16,7 @@ import {
 import type { Complaint, Place } from '../../units/complaint.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
-import type { PlanComplaint } from './planComplaint.ts';
+import { BEGIN_A_PLAN, type PlanComplaint } from './planComplaint.ts';
 import { type Position, positionsIn } from './position.ts';
 import { inPlainWords } from './yamlWords.ts';
 
@@ -42,8 +42,8 @@ export const parse = (text: string): Parsed => {
   } catch (error) {
     if (!(error instanceof YAMLException)) throw error;
     // One error leads a parser to others; only the first is certain to be the user's.
-    const offset = error.mark?.position ?? 0;
-    return unread(positionOf(offset), inPlainWords(error.reason, text, offset));
+    const { offset, words } = inPlainWords(error.reason, text, error.mark?.position ?? 0);
+    return unread(positionOf(offset), words);
   }
 };
 
@@ -179,7 +179,7 @@ const readEvents = (
   if (root === undefined)
     return unread(positionOf(0), {
       says: say`the plan is empty`,
-      remedy: say`begin with the plan that "halfpin start" writes`,
+      remedy: BEGIN_A_PLAN,
     });
   const value = readNode(root);
   const second = events[next + 1];

@@ -9,6 +9,9 @@ export interface PlanComplaint extends Position {
   readonly complaint: Complaint;
 }
 
+/** What to do where there is no plan yet. */
+export const BEGIN_A_PLAN = say`begin with the plan that "halfpin start" writes`;
+
 const PLAIN_KEY = /^[\p{L}_][\p{L}\p{N}_-]{0,39}$/u;
 
 /** `drawers[1].joint.slope`; keys that could be misread are in quotes. */

@@ -10,6 +10,9 @@ export interface ValidEntries {
   readonly indices: EntryIndices;
 }
 
+/** Keys on which no drawer and no corner depends. */
+const BOARD_KEYS = ['saw', 'boards', 'breakout'] as const;
+
 /** @param wrong the places that are complained of */
 export const validEntries = (value: unknown, wrong: readonly Place[]): ValidEntries => {
   const given = isGroup(value) ? value : {};
@@ -20,7 +23,10 @@ export const validEntries = (value: unknown, wrong: readonly Place[]): ValidEntr
     return entries.flatMap((_, i) => (invalid.has(i) ? [] : [i]));
   };
   // A fault in the plan's own keys may concern every drawer, but a single corner only where the unit or the joint is at fault.
-  const general = wrong.map(([key]) => key).filter((key) => key !== 'drawers' && key !== 'joints');
+  const ofBoards = BOARD_KEYS.filter((key) => wrong.some(([first]) => first === key));
+  const general = wrong
+    .map(([key]) => key)
+    .filter((key) => key !== 'drawers' && key !== 'joints' && !ofBoards.some((each) => each === key));
   const unitless = general.includes(undefined) || general.includes('units');
   const indices = {
     drawers: general.length > 0 ? [] : validIn('drawers'),
@@ -34,7 +40,9 @@ export const validEntries = (value: unknown, wrong: readonly Place[]): ValidEntr
   return {
     value: {
       ...(units === undefined || unitless ? {} : { units }),
-      ...(general.length > 0 ? {} : rest),
+      ...(general.length > 0
+        ? {}
+        : Object.fromEntries(Object.entries(rest).filter(([key]) => !ofBoards.some((each) => each === key)))),
       drawers: pick('drawers'),
       joints: pick('joints'),
     },

@@ -1,6 +1,8 @@
 import * as z from 'zod';
 import { FRACTIONS, FRACTIONS_IN_WORDS } from '../../units/notation.ts';
 import type { Unit } from '../../units/unit.ts';
+import { boardSchema } from './boardSchema.ts';
+import { breakoutSchema } from './breakoutSchema.ts';
 import { cabinetSchema } from './cabinetSchema.ts';
 import { climateSchema } from './climateSchema.ts';
 import { cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
@@ -10,6 +12,7 @@ import { familySchema } from './familySchema.ts';
 import { fingersSchema } from './fingersSchema.ts';
 import { choice, group, type LengthList, lengths, name, optional } from './leaves.ts';
 import * as ranges from './ranges.ts';
+import { sawSchema } from './sawSchema.ts';
 import { woodsSchema } from './woodsSchema.ts';
 
 /** A single corner: it belongs to no drawer. */
@@ -63,6 +66,11 @@ export const planSchema = (unit: Unit) =>
       cabinet: cabinetSchema(unit).describe(
         'The cabinet that the drawers stand in, from which their openings follow. None unless given.',
       ),
+      saw: sawSchema(unit).describe('What is lost between the boards and the parts.'),
+      boards: z
+        .array(boardSchema(unit), { error: 'a list of boards, each with a dash before it' })
+        .describe('The boards that the parts are sawn from, up to 500. None unless given.'),
+      breakout: breakoutSchema().describe('What is wished of the parts that come out of the boards.'),
       drawers: z
         .array(drawerSchema(unit), { error: 'a list of drawers, each with a dash before it' })
         .describe(
@@ -80,6 +88,8 @@ export const planSchema = (unit: Unit) =>
 export type WrittenPlan = z.output<ReturnType<typeof planSchema>>;
 export type WrittenCutter = NonNullable<WrittenPlan['cutter']>;
 export type WrittenFingers = NonNullable<WrittenPlan['fingers']>;
+export type WrittenBoard = NonNullable<WrittenPlan['boards']>[number];
+export type WrittenBreakout = NonNullable<WrittenPlan['breakout']>;
 export type WrittenDrawer = NonNullable<WrittenPlan['drawers']>[number];
 export type WrittenSingleCorner = NonNullable<WrittenPlan['joints']>[number];
 export type WrittenJoint = NonNullable<WrittenDrawer['joint']>;

@@ -19,6 +19,7 @@ import {
 } from '../../joint/jointLimits.ts';
 import { BAR_RANGE, PAIRS_RANGE, TOGETHER_RANGE } from '../../router/fingers/fingers.ts';
 import { DIAMETER_RANGE } from '../../router/limits/cutter.ts';
+import { EDGE_RANGE, ENDS_RANGE, FACE_RANGE, KEEP_RANGE, KERF_RANGE } from '../../stock/usualSawing.ts';
 
 /** The ranges of a plan's values, in mm, as far as they depend on no other value. */
 export const WIDTH = WIDTH_RANGE;
@@ -56,3 +57,23 @@ export const SPACERS = SPACERS_RANGE;
 export const WITHIN = WITHIN_RANGE;
 /** How many of these a board has room for, its layout says. */
 export const TAILS = { least: 1, most: 10_000 };
+/** What is lost between boards and parts. */
+export const KERF = KERF_RANGE;
+export const EDGE = EDGE_RANGE;
+export const ENDS = ENDS_RANGE;
+export const FACE = FACE_RANGE;
+export const KEEP = KEEP_RANGE;
+/** Boards as they are bought; their number is the most that are set out together. */
+export const BOARD_LENGTH = { least: 20, most: 20_000 };
+export const BOARD_WIDTH = { least: 10, most: 5000 };
+export const BOARD_THICKNESS = { least: 1, most: 300 };
+export const BOARDS = { least: 1, most: 500 };
+/** A place on a board; what hangs over its edge may lie below 0. */
+export const PLACE = { least: -20_000, most: 20_000 };
+/** The extent of a defect. */
+export const DEFECT = { least: 0.1, most: 20_000 };
+/** Numbers that an earlier answer gave to what it cut. */
+export const SECTION = { least: 0, most: 10_000 };
+export const BLANK = { least: 1, most: 10_000 };
+/** Second tries of each size. */
+export const SPARE = { least: 0, most: 10 };

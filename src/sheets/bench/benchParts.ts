@@ -51,8 +51,9 @@ const measuresRow = (
   return tableRow(columns, [name, ...measures], type.figure);
 };
 
-const notesOf = ({ species, grain, worked }: Part, unit: Notation): string[] => [
+const notesOf = ({ species, grain, worked, boards = [] }: Part, unit: Notation): string[] => [
   ...(species === undefined ? [] : [species]),
+  ...(boards.length === 0 ? [] : [`from ${boards.join(', ')}`]),
   `grain ${grain}`,
   ...worked.map((phrase) => speak(phrase, unit)),
 ];

@@ -32,6 +32,8 @@ export interface BenchSheetOptions {
 /** Type sizes to try for a sheet of one page, as multiples of the usual size: best first, and the least. */
 const TIMES = [1.6, 1.45, 1.3, 1.2, 1.1, 1];
 const LEAST_TIMES = 0.85;
+/** Those to try for a sheet of several pages. */
+const SEVERAL_TIMES = [1, 0.95, 0.9, LEAST_TIMES];
 
 /** Least width of a column, ems of text. */
 const COLUMN = 21;
@@ -60,7 +62,7 @@ const ON_SEVERAL: Spacing = { picture: 16, gap: 1.3 };
  * A drawer's bench sheet: a dimensioned sketch, its parts, the settings, the order of work. Its layout is calculated again
  * whenever it is drawn, so that a set of any size needs the memory of one sheet.
  * @param parts the drawer's own
- * @returns one page, its type as large as fits; several pages in the usual size where one is too small
+ * @returns one page, its type as large as fits; where one is too small, as few pages as any size needs, in the largest that does
  */
 export const benchSheet = (drawer: Drawer, parts: readonly Part[], options: BenchSheetOptions): Flow => {
   const sheetAt = (times: number, spacing: Spacing) =>
@@ -82,8 +84,11 @@ export const benchSheet = (drawer: Drawer, parts: readonly Part[], options: Benc
     const times = largest(spacing);
     if (times !== undefined) return { count: 1, draw: () => sheetAt(times, spacing).draw() };
   }
-  const { count } = sheetAt(1, ON_SEVERAL);
-  return { count, draw: () => sheetAt(1, ON_SEVERAL).draw() };
+  const { times, count } = SEVERAL_TIMES.map((times) => ({
+    times,
+    count: sheetAt(times, ON_SEVERAL).count,
+  })).reduce((best, each) => (each.count < best.count ? each : best));
+  return { count, draw: () => sheetAt(times, ON_SEVERAL).draw() };
 };
 
 const sheet = (

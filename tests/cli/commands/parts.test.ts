@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { BOARDS, SMALL_SET } from '../../drawer/blanks/boardsPlan.ts';
 import { CHEST, folder, halfpin } from '../program.ts';
 
 const python = spawnSync('python3', ['-c', 'import csv']).status === 0;
@@ -94,4 +95,68 @@ describe('a plan whose gaps are found by figures from memory', () => {
         expect(JSON.parse(halfpin([command, 'plan.yaml', '--json'], where).out).advice).toContain(NOTE);
     },
   );
+});
+
+describe('parts --cutting-list', () => {
+  const { parts, cuttingList } = JSON.parse(halfpin(['parts', CHEST, '--json']).out);
+
+  it('prints the rows that --json has, each part with its rough width and thickness there', () => {
+    const text = halfpin(['parts', CHEST, '--cutting-list']);
+    expect(text.err).toBe('');
+    expect(parts[0]).toMatchObject({ width: 75, roughWidth: 81, thickness: 20, roughThickness: 22 });
+    for (const { count, roughLength, roughWidth } of cuttingList)
+      expect(text.out).toMatch(new RegExp(`^ *${count} +${roughLength} +${roughWidth} `, 'mu'));
+    expect(text.out).toMatch(/^fronts of Cherry, black, 20 mm when finished.*\d m³$/msu);
+  });
+
+  it('is a table for spreadsheets too, in the unit asked for', () => {
+    const { out } = halfpin(['parts', CHEST, '--cutting-list', '--csv', '--units', 'in']);
+    const [heading = '', first = '', ...more] = out.trimEnd().split('\r\n');
+    expect(heading).toBe(
+      'stock,species,count,rough length in,rough width in,rough thickness in,thickness in,parts',
+    );
+    // 189 mm and 3.175 on each edge: in mm the plan leaves 3.
+    expect(first).toMatch(/^front,"Cherry, black",1,24\.0000|^front,"Cherry, black",1,24,7\.6772,/u);
+    expect(more).toHaveLength(cuttingList.length - 1);
+  });
+
+  it('is in board feet in inches', () => {
+    expect(halfpin(['parts', CHEST, '--cutting-list', '--units', 'in']).out).toMatch(
+      /\d\.\d\d board\s+feet/u,
+    );
+  });
+
+  it('is refused beside --json, which holds it', () => {
+    const { status, err } = halfpin(['parts', CHEST, '--cutting-list', '--json']);
+    expect([status, err]).toEqual([
+      2,
+      '--cutting-list: --json holds the cutting list in any case; remove the option\n',
+    ]);
+  });
+});
+
+describe('parts of a plan with boards', () => {
+  it('name the boards that they come out of, the same as breakout', () => {
+    const at = folder();
+    writeFileSync(join(at, 'plan.yaml'), BOARDS + SMALL_SET);
+    const { parts } = JSON.parse(halfpin(['parts', 'plan.yaml', '--json'], at).out);
+    const { boards } = JSON.parse(halfpin(['breakout', 'plan.yaml', '--json'], at).out);
+    const named = parts.map(
+      ({ drawer, part, boards }: { drawer: string; part: string; boards: string[] }) => [
+        drawer,
+        part,
+        boards.length,
+      ],
+    );
+    expect(named).toContainEqual(['Buttons', 'bottom', 0]);
+    expect(parts[0].boards).toEqual(['Cherry']);
+    expect(halfpin(['parts', 'plan.yaml'], at).out).toMatch(/^Cloth +front +Cherry$/mu);
+    const [heading, first] = halfpin(['parts', 'plan.yaml', '--csv'], at).out.split('\r\n');
+    expect(heading).toMatch(/,worked,boards$/u);
+    expect(first).toMatch(/,Cherry$/u);
+    const fronts = boards.flatMap(({ name, blanks }: { name: string; blanks: { part: string }[] }) =>
+      blanks.filter(({ part }) => part === 'front').map(() => name),
+    );
+    expect(new Set(fronts)).toEqual(new Set(['Cherry']));
+  });
 });

@@ -173,6 +173,20 @@ describe('the price of few spacers', () => {
     expect(prices.map(({ look }) => look !== undefined)).toEqual([false, false, true, true]);
   });
 
+  it('counts the spacers of listed fronts as one where only the digits of a plan tell them apart', () => {
+    const listed = (name: string, tail: number) =>
+      drawer(name, 2 * 25.1234 + 8.5 + 12, {
+        joint: {
+          ...WISH,
+          halfPin: { lower: 6, upper: 6 + 2 * (25.1234 - tail) },
+          spacing: { kind: 'listed', tails: [tail, tail], pins: [8.5] },
+        },
+      });
+    const asked = (tail: number) =>
+      layOutSet([listed('One', 25.1234), listed('Two', tail)], undefined, { spacers: 1 }).ok;
+    expect([asked(25.1235), asked(25.1334)]).toEqual([true, false]);
+  });
+
   it('has none without fingers', () => {
     const byHand = value(layOutSet(SET.map(({ fingers: _, ...spec }) => spec)));
     expect([spacerPrices(byHand), spacerList(byHand)]).toEqual([[], []]);

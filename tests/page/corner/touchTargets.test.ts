@@ -1,6 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lineTarget, type Target, uprightTarget } from '../../../src/page/corner/touchTargets.ts';
+import {
+  lineTarget,
+  spacerTarget,
+  type Target,
+  uprightTarget,
+} from '../../../src/page/corner/touchTargets.ts';
 
 const overlap = (a: Target, b: Target): boolean =>
   a.x0 < b.x1 - 1e-9 && b.x0 < a.x1 - 1e-9 && a.top < b.bottom - 1e-9 && b.top < a.bottom - 1e-9;
@@ -15,6 +20,13 @@ describe('where a finger takes hold', () => {
     const lines = [300, 284, 270];
     expect(lineTarget(lines, 0, 50, 0)).toEqual({ x0: 6, x1: 50, top: 285, bottom: 322 });
     expect(lineTarget(lines, 1, 50, 0)).toEqual({ x0: 50, x1: 94, top: 262, bottom: 306 });
+  });
+
+  it('lies over the edge at which a spacer is, or as near to it as its neighbours at either hand let it', () => {
+    const anywhere = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY };
+    expect(spacerTarget(100, 50, anywhere)).toEqual({ x0: 78, x1: 122, top: 28, bottom: 72 });
+    expect(spacerTarget(100, 50, { ...anywhere, to: 110 })).toEqual({ x0: 66, x1: 110, top: 28, bottom: 72 });
+    expect(spacerTarget(100, 50, { from: 80, to: 110 })).toEqual({ x0: 80, x1: 110, top: 28, bottom: 72 });
   });
 
   it('never overlaps, contains its line, and is 24 px high where four lines leave so much', () => {

@@ -86,6 +86,9 @@ describe('dragLine', () => {
 });
 
 describe('locks', () => {
+  /** A third of the 40 mm that the pins leave, in as many digits as keep three of them equal and together 40. */
+  const THIRD = '13.333333333333';
+
   it('let a locked tail move as a whole', () => {
     const locked = made(toggleLock(box, lone(box), 3));
     const before = widths(locked)[3];
@@ -97,7 +100,7 @@ describe('locks', () => {
   it('are in the plan by the names that the page shows, beside the widths, and go by a second toggle', () => {
     const one = made(toggleLock(box, lone(box), 3));
     expect(one.text).toBe(
-      `${BOX.replace('tails: 3', 'tails: [13.33, 13.34, 13.33]')}    pins: [4, 4]
+      `${BOX.replace('tails: 3', `tails: [${THIRD}, ${THIRD}, ${THIRD}]`)}    pins: [4, 4]
     halfPin: [4, 4]
     locked: [tail 2]
 `,
@@ -127,7 +130,7 @@ describe('locks', () => {
     const corner = lone(locked);
     const says = (result: Result<Snapshot>): string =>
       result.ok ? '' : result.complaints.map((complaint) => sentence(complaint, 'mm')).join(' / ');
-    const tailTwo = 'tail 2 is locked at 13.34 mm; try unlocking it';
+    const tailTwo = 'tail 2 is locked at 13.33 mm; try unlocking it';
     expect(says(typeWidth(locked, corner, 3, 15))).toBe(tailTwo);
     expect(says(oneFewer(locked, corner, 3))).toBe(tailTwo);
     expect(says(setTailCount(locked, corner, undefined))).toBe(tailTwo);
@@ -235,6 +238,18 @@ describe('typeWidth', () => {
   it('refuses what cannot be cut, in the words of the joint', () => {
     const result = typeWidth(box, lone(box), 1, 4);
     expect(result.ok ? '' : first(result.complaints)).toMatch(/^tail 1 is 4 mm wide/u);
+  });
+});
+
+describe('typeWidth beside locks', () => {
+  it('names them where they are what is in the way', () => {
+    const locked = [1, 3].reduce((now, i) => made(toggleLock(now, lone(now), i)), box);
+    const refused = typeWidth(locked, lone(locked), 2, 8);
+    expect(refused.ok ? [] : refused.complaints.map(({ says }) => speak(says, 'mm'))).toEqual([
+      expect.stringContaining('pin 2 is '),
+      expect.stringContaining('tail 1 is locked at '),
+      expect.stringContaining('tail 2 is locked at '),
+    ]);
   });
 });
 

@@ -17,6 +17,14 @@ describe('planNumber', () => {
     expect(planNumber(10, 'in')).toBe(0.393701);
   });
 
+  it('lists a width in all the digits that keep it equal to others, but without errors of calculation', () => {
+    expect(listedValues([6, 53 / 3, 5, 53 / 3, 6 - 1e-11], 'mm')).toEqual({
+      tails: [17.666666666667, 17.666666666667],
+      pins: [5],
+      halfPin: [6, 6],
+    });
+  });
+
   it('is read back as what it was', () => {
     fc.assert(
       fc.property(

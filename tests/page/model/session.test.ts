@@ -12,11 +12,12 @@ import {
 import { handlesOf } from '../../../src/page/model/handles.ts';
 import { quantitiesOf } from '../../../src/page/model/quantities.ts';
 import {
-  amend,
   attempt,
   cancel,
+  commit,
   drag,
   drop,
+  faultIn,
   grab,
   keyTo,
   nudge,
@@ -27,6 +28,7 @@ import {
   selectedCorner,
   settle,
   startSession,
+  type,
   undo,
   undoable,
   viewStateOf,
@@ -145,15 +147,74 @@ describe('a session', () => {
     expect(undoable(lap)).toBe('lap, all nine drawers');
     const back = selectCorner(chest, { of: 'drawer', index: 1, end: 'back' });
     expect(undoable(nudge(back, handle(back, 'line 0'), 3))).toBe('tail 1 lower edge, Thread at the back');
-    expect(undoable(amend(box, snapshotOf(BOX.replace('tails: 3', 'tails: 4'))))).toBe('the plan as text');
+    expect(undoable(type(box, BOX.replace('tails: 3', 'tails: 4')))).toBe('the plan as text');
   });
 
   it('makes one step of what is typed in one go', () => {
-    const one = amend(box, snapshotOf(BOX.replace('tails: 3', 'tails: 4')));
-    const two = amend(one, snapshotOf(BOX.replace('tails: 3', 'tails: 2')));
+    const one = type(box, BOX.replace('tails: 3', 'tails: 4'));
+    const two = type(one, BOX.replace('tails: 3', 'tails: 2'));
     expect(undo(two).now.text).toBe(BOX);
-    const apart = amend(nudge(two, handle(two, 'line 0'), 1), snapshotOf(BOX));
+    const apart = type(nudge(two, handle(two, 'line 0'), 1), BOX);
     expect(apart.history.past).toHaveLength(3);
+  });
+
+  describe('with text that is typed and not valid yet', () => {
+    const FOUR = BOX.replace('tails: 3', 'tails: 4');
+    const BROKEN = BOX.replace('tails: 3', 'tails: [');
+    const broken = type(type(box, FOUR), BROKEN);
+    const texts = (session: Session): (string | undefined)[] => [session.now.text, session.draft?.text];
+
+    it('keeps it beside the last valid plan, and knows the line of its first fault', () => {
+      expect(texts(broken)).toEqual([FOUR, BROKEN]);
+      expect(faultIn(broken.draft ?? { text: '', faults: [], units: 'mm' })).toBe(
+        'The plan’s text has a fault in line 9',
+      );
+      expect(texts(selectCorner(broken, box.selected))).toEqual([FOUR, BROKEN]);
+    });
+
+    it('refuses every other edit, and says why', () => {
+      const why = [
+        { at: [], says: ['The plan’s text has a fault in line 9', ', so nothing else can be changed'] },
+      ];
+      const refused = attempt(broken, oneMore);
+      expect(
+        refused.ok
+          ? []
+          : refused.complaints.map(({ at, says }) => ({ at, says: says.filter((word) => word !== '') })),
+      ).toEqual(why);
+      const held = drag(grab(broken, handle(broken, 'line 2')), 2);
+      expect(viewStateOf(held).moving?.stop).toHaveLength(1);
+      expect(texts(drop(held, true))).toEqual([FOUR, BROKEN]);
+      const keyed = nudge(broken, handle(broken, 'line 2'), 1);
+      expect(viewStateOf(keyed).moving?.stop).toHaveLength(1);
+      expect(texts(cancel(keyed))).toEqual([FOUR, BROKEN]);
+      expect(keyed.history).toBe(broken.history);
+    });
+
+    it('takes it back by one step of undo, and brings it back by redo', () => {
+      expect(texts(undo(broken))).toEqual([FOUR, undefined]);
+      expect(texts(undo(undo(broken)))).toEqual([BOX, undefined]);
+      expect(texts(redo(undo(broken)))).toEqual([FOUR, BROKEN]);
+      expect(attempt(undo(broken), oneMore).ok).toBe(true);
+    });
+
+    it('takes any number of changes, valid or not, as one step', () => {
+      const typed = [BROKEN, `${BROKEN}a`, FOUR, `${FOUR}{`, BROKEN].reduce(type, box);
+      expect(texts(typed)).toEqual([FOUR, BROKEN]);
+      expect(typed.history.past).toHaveLength(2);
+      expect(texts(undo(undo(type(typed, BOX.replace('3', '2')))))).toEqual([BOX, undefined]);
+      expect(type(typed, BOX).history.past).toEqual([]);
+      // What is brought back is typed on.
+      const on = type(type(redo(undo(broken)), `${BROKEN}5`), BOX.replace('3', '2'));
+      expect(texts(undo(on))).toEqual([FOUR, undefined]);
+    });
+
+    it('keeps it for undo where another plan is opened', () => {
+      const other = commit(broken, snapshotOf(CHEST));
+      expect(texts(other)).toEqual([CHEST, undefined]);
+      expect(texts(undo(other))).toEqual([FOUR, BROKEN]);
+      expect(texts(undo(commit(broken, broken.now)))).toEqual([FOUR, BROKEN]);
+    });
   });
 
   it('shows the first corner where the selected one is gone', () => {

@@ -112,7 +112,10 @@ describe('a spacer that is dragged', () => {
     const shown = viewStateOf(moving);
     const now = handlesOf(shown.corner).find(({ id }) => id === handle.id);
     expect(movedWords(now ?? handle, handle.value, shown)).toMatch(
-      new RegExp(`^spacer [\\d.]+ mm \\(.0?\\.?\\d+\\), tail ${last + 1} of these two drawers$`, 'u'),
+      new RegExp(
+        `^spacer [\\d.]+ mm \\(.0?\\.?\\d+\\), tail ${last + 1} of these two drawers, [\\d.]+ mm wide$`,
+        'u',
+      ),
     );
   });
 

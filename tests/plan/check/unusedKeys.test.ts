@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { cuttingList } from '../../../src/drawer/cuttingList.ts';
 import { drawerSeason } from '../../../src/drawer/drawerSeason.ts';
 import { parts } from '../../../src/drawer/partsList.ts';
 import { spacerList } from '../../../src/drawer/spacers/spacerList.ts';
@@ -28,7 +29,7 @@ const adviceOf = ({ set, units }: Project): string[] => set.advice.map(({ says }
 
 /** All that is shown of a project: its corners, parts, sizes through the year, guides and advice. */
 const shown = (project: Project): string => {
-  const { name, units, set, joints, cuts } = project;
+  const { name, units, set, joints, cuts, sawing, work } = project;
   return JSON.stringify([
     name,
     units,
@@ -46,6 +47,8 @@ const shown = (project: Project): string => {
     [...cuts.values()],
     guidesOf(project),
     [spacerList(set), spacerPrices(set)],
+    set.drawers.length === 0 ? [] : cuttingList(parts(set, units), sawing),
+    work === undefined ? [] : [sawing, work],
     adviceOf(project),
   ]);
 };
@@ -107,6 +110,13 @@ const OTHERS: Tree = {
     bar: 60,
     lapped: { channel: 31 },
     through: { channel: 25, taper: 8 },
+  },
+  saw: { kerf: 2, edge: 4, ends: 20, face: 2, keep: [200, 40] },
+  boards: [{ name: 'Oak', stock: ['front', 'side'], thickness: 28, size: '2100 x 210' }],
+  breakout: {
+    allow: { front: ['stain'], side: ['wane'], back: ['pith'], bottom: ['shake'] },
+    runThrough: [['B', 'A']],
+    spare: { front: 2, side: 2, back: 3, bottom: 1 },
   },
   cutter: { diameter: 12, angle: 7, length: 22, neck: 7, straight: 7, bush: 17, pinBush: 12 },
 };
@@ -177,6 +187,32 @@ const PLANS: readonly (readonly [string, Tree])[] = [
         { name: 'C', opening: { width: 280, height: 87, depth: 300 } },
         { name: 'D', opening: { width: 280, height: 127, depth: 300 } },
       ],
+    },
+  ],
+  [
+    'drawers out of boards, but for their bottoms',
+    {
+      stock: { front: { thickness: 20 }, side: { thickness: 12 } },
+      saw: { kerf: 3, edge: 3, ends: 25, face: 1, keep: [300, 50] },
+      boards: [{ name: 'Ash', stock: ['front', 'side', 'back'], thickness: 26, size: '2000 x 200 x 4' }],
+      breakout: {
+        allow: { front: ['sapwood'], side: ['sapwood'], back: ['knot'], bottom: ['knot'] },
+        runThrough: [['A', 'B']],
+        spare: { front: 1, side: 1, back: 1, bottom: 2 },
+      },
+      drawers: [
+        { name: 'A', opening: { width: 280, height: 90, depth: 300 } },
+        { name: 'B', opening: { width: 280, height: 120, depth: 300 } },
+      ],
+    },
+  ],
+  [
+    'wishes for boards, and none listed',
+    {
+      stock: { front: { thickness: 20 }, side: { thickness: 12 } },
+      saw: { kerf: 3, edge: 3, ends: 25, face: 1, keep: [300, 50] },
+      breakout: { spare: { front: 1 } },
+      drawers: [{ name: 'A', opening: { width: 280, height: 90, depth: 300 } }],
     },
   ],
   [

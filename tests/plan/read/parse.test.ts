@@ -70,22 +70,44 @@ describe('the text of a plan', () => {
     ['', '1:1 the plan is empty; begin with the plan that "halfpin start" writes'],
     [' \n# only a note\n', '1:1 the plan is empty; begin with the plan that "halfpin start" writes'],
     ['drawers:\n\t- name: A', '2:1 this line is indented with a tab; indent it with blanks'],
-    ['name: "A', '1:9 this quote is not closed; add the closing quote'],
+    ['name: "A', '1:7 the quote " that is opened here is not closed; add the closing quote'],
     [
       "name: 'A\njoints: []",
-      '2:1 a bracket or a quote that is opened above is not closed, or this line should be indented further',
+      "1:7 the quote ' that is opened here is not closed; add the closing quote, or indent the lines below that belong inside it",
     ],
-    ['fit: {side: 1', '1:14 a bracket { or [ is not closed; add the closing bracket'],
+    ['fit: {side: 1', '1:6 the bracket { that is opened here is not closed; add }'],
     [
       'fit: {side: 1\nname: x',
-      '2:1 a bracket or a quote that is opened above is not closed, or this line should be indented further',
+      '1:6 the bracket { that is opened here is not closed; add }, or indent the lines below that belong inside it',
+    ],
+    // Where it is noticed is further down than where it is.
+    [
+      '# Bob\'s {\nname: Bob\'s [1]\n\njoint: {slope: "1:7", pin: 5 # {\n\n# a note\njoints: []\n',
+      '4:8 the bracket { that is opened here is not closed; add }, or indent the lines below that belong inside it',
+    ],
+    [
+      'joints:\n  - {name: A, fit: {side: 1}\n  - {name: B}\n',
+      '2:5 the bracket { that is opened here is not closed; add }, or indent the lines below that belong inside it',
+    ],
+    ...[
+      'joints: []\nunits mm\n\n# a note\nfit: 1',
+      'joints: []\nunits mm\n\n# a note\n\n',
+      'a: 1\nunits:mm # x\nb: 2',
+    ].map((text): [string, string] => [
+      text,
+      '2:1 a colon is missing in this line; write key: value, with a blank after the colon',
+    ]),
+    ['fit\nname: A', '1:1 a colon is missing in this line; write key: value, with a blank after the colon'],
+    [
+      'joints:\n  - name A\n\n    kind: through\n',
+      '2:5 a colon is missing in this line; write key: value, with a blank after the colon',
     ],
     ['fit: {side: 1 top: 2}', '1:18 a comma is missing before this'],
     ['fit: {side: 1, , top: 2}', '1:16 there is nothing between two commas'],
     ['fit: {side: 1}}', '1:15 the bracket } closes nothing; remove it'],
     [
       'drawers:\n  - name: A\n    count 3\n',
-      '3:12 a colon is missing, in this line or the one above; write key: value, with a blank after the colon',
+      '3:5 a colon is missing in this line; write key: value, with a blank after the colon',
     ],
     ['"name":A', '1:8 a blank is missing after the colon'],
     [

@@ -5,6 +5,7 @@ import { ISO_PAPERS } from '../../../src/paper/paperSizes.ts';
 import { sheetsOf } from '../../../src/project/sheetsOf.ts';
 import { cornerPieces, type PieceChoice } from '../../../src/sheets/template/cornerPieces.ts';
 import { legend, type Sign } from '../../../src/sheets/template/legend.ts';
+import { USUAL_SAWING } from '../../../src/stock/usualSawing.ts';
 import { jointOf } from '../../joint/told.ts';
 import { inkBox, segmentsOf } from '../../paper/ink.ts';
 import { singleCorner } from '../../project/singleCorner.ts';
@@ -51,7 +52,14 @@ describe('the legend', () => {
     const set = { drawers: [], advice: [] };
     const paper = ISO_PAPERS.find(({ name }) => name === 'A4');
     if (paper === undefined) throw new Error('no A4');
-    const project = { name: 'Corners', units: 'mm', set, joints, cuts: new Map() } as const;
+    const project = {
+      name: 'Corners',
+      units: 'mm',
+      set,
+      joints,
+      sawing: USUAL_SAWING.mm,
+      cuts: new Map(),
+    } as const;
     const sheets = sheetsOf(project, { paper });
     const pages = sheets.ok ? sheets.value.flatMap((each) => [...each.pages()]) : [];
     expect(pages.length).toBeGreaterThan(2);

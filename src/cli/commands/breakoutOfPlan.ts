@@ -1,0 +1,93 @@
+import type { Command } from 'commander';
+import { Failure, PARTS_MISSING, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
+import { printJson } from '../../render/json.ts';
+import { accept, type Result, refuse } from '../../units/complaint.ts';
+import { say } from '../../units/phrase.ts';
+import { quote } from '../../units/quote.ts';
+import { loadProject } from '../loadProject.ts';
+import { FRACTIONS_OPTION, type NotationOptions } from '../options/notationOptions.ts';
+import { optionReader } from '../options/optionReader.ts';
+
+interface BreakoutOptions extends NotationOptions {
+  readonly json?: boolean;
+  readonly csv?: boolean;
+  readonly effort?: string;
+}
+
+/** `breakout`: which part comes out of which board, and how it is sawn. */
+export const addBreakout = (program: Command): void => {
+  program
+    .command('breakout')
+    .summary('which part comes out of which board, and the saw cuts in order')
+    .description(
+      "Breaks a plan's boards out into its parts: clear of their defects, in as few boards as it finds, with every saw cut in order.",
+    )
+    .argument('<plan>', 'a plan file with boards, or - for standard input')
+    .option('--effort <times>', 'how long it searches: 0.1 to 100 times as long as usual (1)')
+    .option('--csv', 'CSV, a table for spreadsheets: one part a line')
+    .option('--json', 'one JSON object, lengths in mm')
+    .option('--units <unit>', 'mm or in: what is shown')
+    .option(...FRACTIONS_OPTION)
+    .addHelpText(
+      'after',
+      `
+Exit status 3: the boards are not enough; it names what would do.
+
+Examples:
+  halfpin breakout examples/haberdashery-chest-boards.yaml
+  halfpin breakout examples/haberdashery-chest-boards.yaml --csv > breakout.csv
+`,
+    )
+    .action(async (plan: string, options: BreakoutOptions) => {
+      const { units, work, sawing } = await loadProject(plan, options);
+      const read = optionReader(options, 'mm');
+      const effort = read.value('effort', parseEffort, '1');
+      if (effort === undefined) return refuseOptions(read.complaints, units);
+      if (work === undefined)
+        throw new Failure(
+          [
+            `${plan}: this plan lists no boards for drawers, so there is nothing to saw them from; list them under boards:`,
+          ],
+          WRONG_INPUT,
+        );
+      const [{ brokenOut }, { breakoutText, missingLines }] = await Promise.all([
+        import('../../drawer/blanks/brokenOut.ts'),
+        import('../report/breakoutText.ts'),
+      ]);
+      const broken = brokenOut(work, sawing, { effort, ...progress() });
+      if (options.json) {
+        const { breakoutRecord } = await import('../report/breakoutRecord.ts');
+        process.stdout.write(printJson(breakoutRecord(broken)));
+      } else if (options.csv) {
+        const { breakoutCsv } = await import('../../project/breakoutCsv.ts');
+        process.stdout.write(breakoutCsv(broken, units));
+      } else process.stdout.write(`${breakoutText(broken, sawing, units).join('\n')}\n`);
+      if (broken.breakout.missing.length > 0) throw new Failure(missingLines(broken, units), PARTS_MISSING);
+    });
+};
+
+/** How far the search is, on one line of a terminal; nothing where nobody looks. */
+const progress = () => {
+  const { stderr } = process;
+  return stderr.isTTY
+    ? {
+        onProgress: (share: number) => {
+          stderr.write(share >= 1 ? '\r\u001B[K' : `\r${Math.round(100 * share)} % searched`);
+        },
+      }
+    : {};
+};
+
+const LEAST_EFFORT = 0.1;
+const MOST_EFFORT = 100;
+
+const parseEffort = (typed: string): Result<number> => {
+  const effort = Number(typed);
+  return typed.trim() !== '' && effort >= LEAST_EFFORT && effort <= MOST_EFFORT
+    ? accept(effort)
+    : refuse({
+        at: [],
+        says: say`${quote(typed)} is no effort; it must be ${LEAST_EFFORT} to ${MOST_EFFORT} times the usual one`,
+        hint: say`2`,
+      });
+};

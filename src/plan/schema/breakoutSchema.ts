@@ -1,0 +1,66 @@
+import * as z from 'zod';
+import type { DefectKind } from '../../stock/plank.ts';
+import { STOCKS } from './boardSchema.ts';
+import { choice, group, name, optional, wholeNumber } from './leaves.ts';
+import * as ranges from './ranges.ts';
+
+const KNOTS = ['sound knot', 'loose knot'] as const satisfies readonly DefectKind[];
+
+/** The keys of a group that has one for each stock. */
+const forEachStock = <T extends z.ZodType>(schema: (stock: string) => T) =>
+  optional(
+    Object.fromEntries(STOCKS.map((stock) => [stock, schema(stock)])) as Record<(typeof STOCKS)[number], T>,
+  );
+
+/** What is wished of the parts that come out of the boards. */
+export const breakoutSchema = () => {
+  const word = choice('knot', ...KNOTS, 'check', 'shake', 'wane', 'sapwood', 'pith', 'wormhole', 'stain');
+  const drawers = z
+    .array(name('the name of a drawer'), { error: 'names of drawers, such as [Buttons, Thread]' })
+    .min(1, { error: 'the name of at least one drawer' });
+  return group(
+    '{runThrough: [[Buttons, Thread]]}',
+    optional({
+      allow: group(
+        '{side: [sapwood], bottom: [sound knot]}',
+        forEachStock((stock) =>
+          z
+            .array(word, { error: 'a list of defects, such as [sapwood, sound knot]' })
+            .transform((words) =>
+              words.flatMap((each): DefectKind[] => (each === 'knot' ? [...KNOTS] : [each])),
+            )
+            .describe(
+              `Defects that a ${stock} may have; knot stands for sound and loose ones. None unless given.`,
+            ),
+        ),
+      ).describe('Defects that parts may have, away from joints and grooves.'),
+      runThrough: z
+        .union(
+          [
+            z.literal('none').transform(() => []),
+            z.array(
+              z.union(
+                [
+                  drawers.transform((names) => ({ kind: 'row' as const, drawers: names })),
+                  group('{stack: [Cloth, Notions]}', {
+                    stack: drawers.describe('From the bottom up.'),
+                  }).transform(({ stack }) => ({ kind: 'stack' as const, drawers: stack })),
+                ],
+                { error: 'a list of drawers, or written {stack: [Cloth, Notions]}' },
+              ),
+            ),
+          ],
+          { error: 'none, or a list such as [[Buttons, Thread], {stack: [Cloth, Notions]}]' },
+        )
+        .describe(
+          'Fronts whose figure runs on from one to the next: each a row from left to right, or a stack. `none` unless given.',
+        ),
+      spare: group(
+        '{front: 1}',
+        forEachStock((stock) =>
+          wholeNumber(ranges.SPARE).describe(`Second tries of each size of ${stock}. 0 unless given.`),
+        ),
+      ).describe('Second tries, where the boards have room for them.'),
+    }),
+  );
+};

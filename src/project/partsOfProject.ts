@@ -1,0 +1,45 @@
+import { plankName } from '../drawer/blanks/blankWords.ts';
+import { type BrokenOut, brokenOut } from '../drawer/blanks/brokenOut.ts';
+import type { StockWork } from '../drawer/blanks/stockWork.ts';
+import type { Drawer } from '../drawer/drawer.ts';
+import { type Part, parts } from '../drawer/partsList.ts';
+import type { Sawing } from '../stock/usualSawing.ts';
+import type { Project } from './project.ts';
+
+/** Layouts that have been sought: the same boards have the same one. */
+const sought = new WeakMap<StockWork, BrokenOut>();
+
+const layoutFor = (work: StockWork, saw: Sawing): BrokenOut => {
+  const broken = sought.get(work) ?? brokenOut(work, saw);
+  sought.set(work, broken);
+  return broken;
+};
+
+/** The parts of some of a project's drawers, each with the boards that it comes out of where the plan lists boards. */
+export const partsOfProject = (
+  { set, units, work, sawing }: Pick<Project, 'set' | 'units' | 'work' | 'sawing'>,
+  drawers: readonly Drawer[] = set.drawers,
+): Part[] => {
+  const listed = parts({ drawers, advice: [] }, units);
+  if (work === undefined) return listed;
+  const { planks, blanks, breakout } = layoutFor(work, sawing);
+  const places = breakout.boards.flatMap(({ plank, blanks: placed }) =>
+    placed.flatMap(({ wanted }) => {
+      const [blank, board] = [blanks[wanted], planks[plank]];
+      return blank === undefined || board === undefined || blank.spare
+        ? []
+        : [{ blank, board: plankName(board, planks) }];
+    }),
+  );
+  return listed.map((part) => ({
+    ...part,
+    boards: [
+      ...new Set(
+        places
+          .filter(({ blank }) => blank.drawer === part.drawer && blank.part === part.part)
+          .toSorted((a, b) => (a.blank.index ?? 0) - (b.blank.index ?? 0))
+          .map(({ board }) => board),
+      ),
+    ],
+  }));
+};

@@ -1,0 +1,75 @@
+import type { Blank, Breakout, PlankLayout } from '../breakout.ts';
+import type { Plank } from '../plank.ts';
+import { layOutPlank } from '../sawing/layOutPlank.ts';
+import type { RunWish, Saw, Wanted } from '../wanted.ts';
+import { isBegun } from './bin.ts';
+import { metRuns, withoutWorst } from './runs.ts';
+import { type Solution, solve, type Task } from './solve.ts';
+
+export interface BreakOutOptions {
+  /** Multiplies the steps that the search may take; 1 where nothing is said. */
+  readonly effort?: number;
+  /** Told as the search goes on: what share of it is done, from 0 to 1, and the best layout so far. */
+  readonly onProgress?: (share: number, best: Breakout) => void;
+}
+
+/** Steps at effort 1, those of patterns for each board: a second or two for a chest of nine drawers. */
+const STEPS = { patterns: 250_000, choosing: 150_000, rounds: 1_500_000 };
+
+/**
+ * Which wanted piece comes out of which board, and the cuts that free it. Boards and wanted pieces are told by their places in
+ * the lists. The same input gives the same answer.
+ */
+export const breakOut = (
+  planks: readonly Plank[],
+  wanted: readonly Wanted[],
+  runs: readonly RunWish[],
+  saw: Saw,
+  { effort = 1, onProgress }: BreakOutOptions = {},
+): Breakout => {
+  const cut = new Set(planks.flatMap(({ done }) => (done?.blanks ?? []).map(({ wanted }) => wanted)));
+  const task: Task = { planks, wanted, saw, open: wanted.flatMap((_, i) => (cut.has(i) ? [] : [i])) };
+  const steps = {
+    patterns: STEPS.patterns * effort * Math.max(4, planks.length),
+    choosing: STEPS.choosing * effort,
+    rounds: STEPS.rounds * effort,
+  };
+  let active = runs.filter(({ pieces }) => pieces.length > 0 && pieces.every((piece) => !cut.has(piece)));
+  if (onProgress !== undefined)
+    onProgress(0.05, breakoutOf(task, runs, active, solve(task, active, steps, true)));
+  let solution = solve(task, active, steps, false);
+  while (active.length > 0 && solution.missing.some((number) => number > 0)) {
+    active = withoutWorst(active, solution);
+    solution = solve(task, active, steps, false);
+  }
+  const best = breakoutOf(task, runs, active, solution);
+  onProgress?.(1, best);
+  return best;
+};
+
+const breakoutOf = (
+  task: Task,
+  runs: readonly RunWish[],
+  active: readonly RunWish[],
+  solution: Solution,
+): Breakout => {
+  const { planks, wanted } = task;
+  const { types, missing, bound } = solution;
+  const supply = types.map(({ pieces }) => [...pieces]);
+  const boards = planks.flatMap((plank, index): PlankLayout[] => {
+    const isUsed = isBegun(plank) || solution.taken.some(({ pool }) => pool.bin.plank === index);
+    return isUsed ? [layOutPlank(index, task, solution, supply)] : [];
+  });
+  const begun = planks.filter(isBegun).length;
+  const blanks = boards.flatMap(({ plank, blanks }): (Blank & { plank: number })[] =>
+    blanks.map((blank) => ({ ...blank, plank })),
+  );
+  return {
+    boards,
+    runs: metRuns(runs, active, blanks),
+    missing: supply.flatMap((pieces, type) =>
+      (missing[type] ?? 0) === 0 ? [] : pieces.filter((piece) => !wanted[piece]?.spare),
+    ),
+    ...(bound === undefined ? {} : { bound: bound + begun }),
+  };
+};

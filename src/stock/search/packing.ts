@@ -1,0 +1,84 @@
+/** How many blanks of each type: one whole number, each type's count in bits of its own with a guard bit above. */
+export type Counts = number;
+
+/** How counts are kept. */
+export interface Packing {
+  readonly none: Counts;
+  /** One more of a type, or nothing where that is too many. */
+  readonly add: (counts: Counts, type: number) => Counts | undefined;
+  /** The counts of both together, or nothing where that is too many of a type. */
+  readonly sum: (a: Counts, b: Counts) => Counts | undefined;
+  readonly countOf: (counts: Counts, type: number) => number;
+  /** Whether every type has its bits. */
+  readonly whole: boolean;
+}
+
+/** A float holds two words of so many bits exactly. */
+const BITS = 26;
+const WORD = 2 ** BITS;
+const MASK = WORD - 1;
+
+const lowOf = (counts: Counts): number => counts & MASK;
+const highOf = (counts: Counts): number => Math.floor(counts / WORD);
+
+/** At most so many of each type; types that find no bits, the last of `order` first, are not to be had at all. */
+export const packingOf = (
+  most: readonly number[],
+  order: readonly number[] = most.map((_, i) => i),
+): Packing => {
+  const places: ({ word: number; shift: number; mask: number; most: number } | undefined)[] = most.map(
+    () => undefined,
+  );
+  const used = [0, 0];
+  const limits = [0, 0];
+  const guards = [0, 0];
+  let whole = true;
+  for (const type of order) {
+    const number = most[type] ?? 0;
+    if (number === 0) continue;
+    const bits = Math.ceil(Math.log2(number + 1));
+    const word = used.findIndex((bitsUsed) => bitsUsed + bits < BITS);
+    if (word < 0) {
+      whole = false;
+      continue;
+    }
+    const shift = used[word] ?? 0;
+    const guard = 1 << (shift + bits);
+    places[type] = { word, shift, mask: (1 << bits) - 1, most: number };
+    used[word] = shift + bits + 1;
+    guards[word] = (guards[word] ?? 0) | guard;
+    limits[word] = (limits[word] ?? 0) | guard | (number << shift);
+  }
+  const [limitLow = 0, limitHigh = 0] = limits;
+  const [guardLow = 0, guardHigh = 0] = guards;
+  const countOf = (counts: Counts, type: number): number => {
+    const place = places[type];
+    return place === undefined
+      ? 0
+      : ((place.word === 0 ? lowOf(counts) : highOf(counts)) >> place.shift) & place.mask;
+  };
+  return {
+    none: 0,
+    add: (from, type) => {
+      const place = places[type];
+      if (place === undefined || countOf(from, type) >= place.most) return undefined;
+      return from + 2 ** (place.shift + place.word * BITS);
+    },
+    sum: (a, b) => {
+      const counts = a + b;
+      // A count above its limit borrows its guard bit.
+      if (((limitLow - lowOf(counts)) & guardLow) !== guardLow) return undefined;
+      if (((limitHigh - highOf(counts)) & guardHigh) !== guardHigh) return undefined;
+      return counts;
+    },
+    countOf,
+    whole,
+  };
+};
+
+/** Any number of each type, not counted: a value found so is never below one found with counts. */
+export const uncounted = (): Packing => {
+  let made = 0;
+  const next = (): Counts => ++made;
+  return { none: 0, add: next, sum: next, countOf: () => 0, whole: true };
+};

@@ -1,0 +1,93 @@
+import type { BlankType } from '../wood/blankType.ts';
+import type { Bin } from './bin.ts';
+import { packingOf, uncounted } from './packing.ts';
+import { type Pattern, patternsOf } from './patterns.ts';
+
+/** How many blanks of each type a pattern gives. */
+export type Yield = Uint8Array;
+
+export interface Choice {
+  readonly yields: Yield;
+  readonly pattern: Pattern;
+}
+
+/** What may be cut out of a bin. No choice gives all that another gives. */
+export interface Pool {
+  readonly bin: Bin;
+  /** Steps that it took to find. */
+  readonly steps: number;
+  readonly choices: Choice[];
+  /** Whether nothing can be cut out of the bin that is not in some choice. */
+  readonly complete: boolean;
+}
+
+export interface PoolSearch {
+  readonly types: readonly BlankType[];
+  /** At most so many of each type. */
+  readonly most: readonly number[];
+  readonly prices: readonly number[];
+  readonly breadth: number;
+  readonly steps: number;
+}
+
+/** More choices than these are no help where not all can be kept. */
+const KEPT = 50;
+
+/** What a search finds of a bin's patterns. */
+export const poolOf = (bin: Bin, { types, most, prices, breadth, steps }: PoolSearch): Pool => {
+  const order = types.map((_, type) => type).sort((a, b) => (prices[b] ?? 0) - (prices[a] ?? 0));
+  const able = new Set(bin.ways.flatMap(({ view }) => view.shapes.map(({ type }) => type)));
+  const packing = packingOf(
+    most.map((number, type) => (able.has(type) ? number : 0)),
+    order,
+  );
+  const searches = bin.ways.map(({ view, stages }) =>
+    patternsOf(view, {
+      prices,
+      packing,
+      stages,
+      breadth,
+      thorough: breadth === Number.POSITIVE_INFINITY,
+      most: steps,
+    }),
+  );
+  const patterns = searches.flatMap(({ patterns }) => patterns);
+  const complete =
+    breadth === Number.POSITIVE_INFINITY && packing.whole && searches.every(({ finished }) => finished);
+  // All that a part of a pattern gives is there too: what has room for one more is not the most.
+  const firsts = new Map<number, number>();
+  patterns.forEach(({ counts }, i) => {
+    if (!firsts.has(counts)) firsts.set(counts, i);
+  });
+  const maximal = patterns.filter(({ counts }, i) => {
+    if (firsts.get(counts) !== i) return false;
+    return !types.some((_, type) => firsts.has(packing.add(counts, type) ?? -1));
+  });
+  const kept = complete ? maximal : [...maximal].sort((a, b) => b.value - a.value).slice(0, KEPT);
+  return {
+    bin,
+    steps: searches.reduce((sum, { steps }) => sum + steps, 0),
+    complete,
+    choices: kept.map((pattern) => ({
+      pattern,
+      yields: Uint8Array.from(types, (_, type) => packing.countOf(pattern.counts, type)),
+    })),
+  };
+};
+
+/** The most that the blanks of a bin can be worth at some prices, were there any number of each type; never below the truth. */
+export const mostWorth = (bin: Bin, prices: readonly number[], steps: number): number => {
+  const packing = uncounted();
+  return bin.ways.reduce((most, { view, stages }) => {
+    const { patterns, finished } = patternsOf(view, {
+      prices,
+      packing,
+      stages,
+      breadth: 1,
+      thorough: true,
+      most: steps,
+    });
+    if (!finished) return Number.POSITIVE_INFINITY;
+    return Math.max(most, ...patterns.map(({ value }) => value));
+  }, 0);
+};
