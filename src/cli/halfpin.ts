@@ -6,6 +6,7 @@ import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
 import { ioMessage, suggestOutFolder } from '../files/ioMessage.ts';
 import { clearLeftovers, removeTempFiles } from '../files/tempFiles.ts';
 import { addBreakout } from './commands/breakoutOfPlan.ts';
+import { addCabinet } from './commands/cabinet.ts';
 import { addCompare } from './commands/compare.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLay } from './commands/lay.ts';
@@ -40,6 +41,7 @@ for (const add of [
   addDraw,
   addLay,
   addCompare,
+  addCabinet,
   addParts,
   addBreakout,
   addSeason,

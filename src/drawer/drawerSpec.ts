@@ -1,3 +1,5 @@
+import type { OpeningShape } from '../cabinet/measuredOpening.ts';
+import type { CabinetOpening } from '../cabinet/openings.ts';
 import type { CornerWish } from '../joint/jointSpec.ts';
 import type { JointKind, KindWish } from '../joint/kinds/kinds.ts';
 import type { Fingers } from '../router/fingers/fingers.ts';
@@ -86,7 +88,15 @@ export interface DrawerSpec {
   readonly count: number;
   /** Sized to its opening, or by its outside size, lip included: the front's length and width, the depth overall. */
   readonly space:
-    | { readonly kind: 'opening'; readonly opening: Opening; readonly fit: Fit }
+    | {
+        readonly kind: 'opening';
+        readonly opening: Opening;
+        readonly fit: Fit;
+        /** How a measured opening lies round the box that `opening` gives. */
+        readonly shape?: OpeningShape;
+        /** Where each stands in a planned cabinet. */
+        readonly places?: readonly CabinetOpening[];
+      }
     | { readonly kind: 'size'; readonly size: Opening };
   /** Absent for an inset front. */
   readonly lip?: Lip;

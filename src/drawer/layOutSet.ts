@@ -4,6 +4,7 @@ import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { isInRange } from '../units/range.ts';
 import { adviseBackSpaces, adviseDrawer } from './check/adviseDrawer.ts';
+import { adviseLips } from './check/adviseLips.ts';
 import { type DrawerDraft, draftDrawer } from './draftDrawer.ts';
 import type { Drawer, DrawerSet } from './drawer.ts';
 import { TARGET_RANGE_IN_PINS } from './drawerLimits.ts';
@@ -92,6 +93,7 @@ export const layOutSet = (
     family,
     advice: [
       ...adviseOnTarget(aim, pin),
+      ...adviseLips(drawers),
       ...mergeComplaints(said.filter((each) => !onTools(each))),
       // Advice on the tools concerns every drawer and is given once.
       ...saidOnce(said.filter(onTools)),

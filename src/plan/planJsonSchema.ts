@@ -9,6 +9,7 @@ export interface JsonSchema {
   /** Under names that are not keys; `false` where there must be none. */
   readonly additionalProperties?: JsonSchema | boolean;
   readonly anyOf?: readonly JsonSchema[];
+  readonly oneOf?: readonly JsonSchema[];
   readonly [keyword: string]: unknown;
 }
 

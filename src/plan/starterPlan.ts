@@ -24,6 +24,10 @@ interface StarterSizes {
   /** A pair together, the bar, both channels, and how far spacers may differ that are told as one. */
   readonly fingers: readonly [string, string, string, string, string];
   readonly halfPins: string;
+  /** Clear width and height, a rail, and a drawer's width where it is given. */
+  readonly cabinet: readonly [string, string, string, string];
+  /** Width behind, and both diagonals in front, of the narrow opening as measured. */
+  readonly measured: readonly [string, string];
   /** Thickness of boards for fronts and for sides; length, and width at the left and at the right. */
   readonly front2: string;
   readonly ash: string;
@@ -60,6 +64,8 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     cutter: ['12.7', '20', '7', '8', '16', '11'],
     fingers: ['15', '600', '30', '26', '0.1'],
     halfPins: '4, 9',
+    measured: ['279.5', '290'],
+    cabinet: ['574', '240', '18', '200'],
     front2: '26',
     ash: '16',
     board: ['2150', '190', '205'],
@@ -91,6 +97,8 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     cutter: ['1/2', '13/16', '1/4', '5/16', '5/8', '7/16'],
     fingers: ['5/8', '24', '1 1/4', '1', '0.1mm'],
     halfPins: '3/16, 3/8',
+    measured: ['10 63/64', '11 13/32'],
+    cabinet: ['22 1/2', '9 1/2', '3/4', '8'],
     front2: '1',
     ash: '5/8',
     board: ['84', '7 1/2', '8'],
@@ -198,6 +206,12 @@ bottom:
 # spacers: the most different spacers that the fronts may need; half pins then move, from the least to the most, for few.
 # family: {spacers: 2, within: ${s.fingers[4]}, halfPins: [${s.halfPins}]}
 
+# Openings may follow from a cabinet instead, by its clear size inside; each drawer is then named in the rows, from the top, once
+# for every place, and has no opening of its own: cabinet: {width: ${s.cabinet[0]}, height: ${s.cabinet[1]}, depth: ${s.narrow[2]}, rail: ${s.cabinet[2]}, divider: ${s.cabinet[2]},
+# rows: [[Pencils, Pencils], Letters]}. A place may be {name: Pencils, width: ${s.cabinet[3]}}, or rows of its own: {rows: [Pencils, Pencils]}.
+# heights: equal, or a list such as [${s.narrow[1]}, auto], or {progression: arithmetic, first: ${s.narrow[1]}}: with first: the top row's height,
+# step: from row to row, ratio: in place of step where it is geometric, or overall: bottom row over top row.
+
 # What is lost between boards and parts: in a saw cut, left on each long edge to plane, cut off each end of a board, planed
 # off each face; and the least offcut worth keeping, its length and width.
 # saw: {kerf: ${s.saw[0]}, edge: ${s.saw[1]}, ends: ${s.saw[2]}, face: ${s.saw[3]}, keep: [${s.saw[4]}, ${s.saw[5]}]}
@@ -226,6 +240,9 @@ drawers:
   - name: Letters
     opening: {width: ${s.wide[0]}, height: ${s.wide[1]}, depth: ${s.wide[2]}}
     joint: {tails: 5}
+  # An opening that is there already, as it was measured: rising is the diagonal from the lower left corner, falling from the upper left.
+  # - name: Found place
+  #   opening: {width: {front: ${s.narrow[0]}, back: ${s.measured[0]}}, height: {left: ${s.narrow[1]}, right: ${s.narrow[1]}}, diagonals: {rising: ${s.measured[1]}, falling: ${s.measured[1]}}, depth: ${s.narrow[2]}}
   # A drawer may be given by its outside size, lip included, in place of an opening.
   # - name: Loose tray
   #   size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}

@@ -1,4 +1,5 @@
-import { type Cabinet, cabinetOf } from '../drawer/cabinet.ts';
+import type { Cabinet } from '../drawer/arrangement/cabinetFront.ts';
+import { cabinetOf } from '../drawer/arrangement/cabinetOf.ts';
 import { cuttingList } from '../drawer/cuttingList.ts';
 import type { Drawer, Family } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';

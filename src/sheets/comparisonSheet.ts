@@ -1,4 +1,4 @@
-import type { Cabinet } from '../drawer/cabinet.ts';
+import type { Cabinet } from '../drawer/arrangement/cabinetFront.ts';
 import type { Family } from '../drawer/drawer.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { PENS } from '../drawing/pens.ts';

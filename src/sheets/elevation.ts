@@ -1,4 +1,4 @@
-import type { Cabinet, CabinetFront } from '../drawer/cabinet.ts';
+import type { Cabinet, CabinetFront } from '../drawer/arrangement/cabinetFront.ts';
 import type { Box, Mark } from '../drawing/drawing.ts';
 import { PENS } from '../drawing/pens.ts';
 import { rectangle, stroke, textMark } from '../drawing/shapes.ts';
@@ -25,7 +25,7 @@ export const elevation = (
   cabinet: Cabinet,
   area: Size,
 ): Block => {
-  const { width, height, rows, leftOut } = cabinet;
+  const { width, height, rows, leftOut, planned } = cabinet;
   const fronts = rows.flat();
   const most = { width: area.width - PENS.medium.width, height: SHARE * area.height };
   const n = SCALES.find((each) => width <= each * most.width && height <= each * most.height);
@@ -44,7 +44,10 @@ export const elevation = (
     [
       note(
         [
-          `Fronts, 1\u00A0:\u00A0${n}, numbered as below. The plan gives no arrangement: the rows are assumed from its order and the heights.`,
+          `Fronts, 1\u00A0:\u00A0${n}, numbered as below.`,
+          ...(planned
+            ? []
+            : ['The plan gives no arrangement: the rows are assumed from its order and the heights.']),
           ...(lips ? ['Dashed: the box behind a lip.'] : []),
           ...(leftOut > 0
             ? [`${leftOut} more ${leftOut === 1 ? 'drawer is' : 'drawers are'} not drawn.`]

@@ -11,7 +11,7 @@ const keysIn = (schema: JsonSchema): string[] => [
   ...Object.entries(schema.properties ?? {}).flatMap(([key, inner]) => [key, ...keysIn(inner)]),
   ...(schema.items === undefined ? [] : keysIn(schema.items)),
   ...(typeof schema.additionalProperties === 'object' ? keysIn(schema.additionalProperties) : []),
-  ...(schema.anyOf ?? []).flatMap(keysIn),
+  ...[...(schema.anyOf ?? []), ...(schema.oneOf ?? [])].flatMap(keysIn),
 ];
 
 describe.each(['mm', 'in'] as const)('the starter plan in %s', (unit) => {

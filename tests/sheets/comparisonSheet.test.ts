@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cabinetOf } from '../../src/drawer/cabinet.ts';
+import { cabinetOf } from '../../src/drawer/arrangement/cabinetOf.ts';
 import type { Drawing, FillMark } from '../../src/drawing/drawing.ts';
 import { tailOutline } from '../../src/joint/tailOutline.ts';
 import { frontCorners } from '../../src/project/project.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cabinetOf } from '../../src/drawer/cabinet.ts';
+import { cabinetOf } from '../../src/drawer/arrangement/cabinetOf.ts';
 import type { Drawer } from '../../src/drawer/drawer.ts';
 import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
 import type { Mark } from '../../src/drawing/drawing.ts';

@@ -1,4 +1,4 @@
-import { cabinetOf } from '../../drawer/cabinet.ts';
+import { cabinetOf } from '../../drawer/arrangement/cabinetOf.ts';
 import { USUAL_FRONT } from '../../drawer/drawerSpec.ts';
 import { layOutWidths } from '../../drawer/layOutWidths.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
@@ -128,7 +128,11 @@ const cabinetText = ({ rows, cabinet }: Comparison): string[] => {
   });
   return [
     '',
-    ...terminalLines("Rows from the top, assumed from the plan's order and the heights:"),
+    ...terminalLines(
+      cabinet.planned
+        ? 'Rows from the top:'
+        : "Rows from the top, assumed from the plan's order and the heights:",
+    ),
     ...lines.flatMap(terminalLines),
   ];
 };

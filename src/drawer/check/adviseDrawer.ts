@@ -15,6 +15,7 @@ import { sidesPastBack } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 import { nearestChoice } from '../familyTarget.ts';
 import { adviseOnYear } from './adviseOnYear.ts';
+import { adviseOpening } from './adviseOpening.ts';
 
 /**
  * Advice on a drawer that can be made; places start in the drawer's entry.
@@ -24,6 +25,7 @@ export const adviseDrawer = (draft: DrawerDraft, front: Joint, family: Family): 
   ...onFamily(draft, meanTail(front), family),
   ...onLowerHalfPin(draft, front),
   ...onGroove(draft),
+  ...adviseOpening(draft.spec),
   ...adviseSizes(draft.spec),
   ...advisePanel(draft.spec),
   ...adviseOnYear(draft.spec, draft.sizes),

@@ -1,5 +1,6 @@
 import { html, nothing, render, svg } from 'lit-html';
-import { type CabinetFront, cabinetOf } from '../../drawer/cabinet.ts';
+import type { CabinetFront } from '../../drawer/arrangement/cabinetFront.ts';
+import { cabinetOf } from '../../drawer/arrangement/cabinetOf.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';

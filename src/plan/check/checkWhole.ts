@@ -66,7 +66,8 @@ const fractionsOfMm = ({ fractions }: Group, unit: Unit): Complaint[] =>
 
 const inLists = (value: Group): Complaint[] => {
   const given = LISTS.map((list) => value[list]).filter((list) => list !== undefined);
-  if (given.every((list) => Array.isArray(list) && list.length === 0))
+  // The rows of a cabinet may name the drawers.
+  if (value.cabinet === undefined && given.every((list) => Array.isArray(list) && list.length === 0))
     return [
       {
         at: [],

@@ -59,16 +59,21 @@ const explainOne = (issue: Issue, outer: Place): Complaint[] => {
       return word === undefined ? told : told.map((complaint) => ({ ...complaint, hint: say`${word}` }));
     }
   }
+  const given = givenIn(issue);
   return [
     {
       at,
       says:
-        issue.input === undefined
+        given === undefined
           ? [MISSING, `; it must be ${issue.message}`]
-          : say`this is ${shown(issue.input)}; it must be ${issue.message}`,
+          : say`this is ${shown(given)}; it must be ${issue.message}`,
     },
   ];
 };
+
+/** What was given; where one key tells the alternatives apart, zod keeps the group that it is in. */
+const givenIn = ({ input, ...issue }: Issue): unknown =>
+  'discriminator' in issue && isGroup(input) ? input[String(issue.discriminator)] : input;
 
 let schema: JsonSchema | undefined;
 
@@ -122,6 +127,9 @@ const unknownKey = (key: string, known: readonly JsonSchema[], group: unknown): 
   );
   if (meant !== undefined) return { says, hint: say`${meant}` };
   const way = shortestPathTo(key, known);
+  // Such a key goes with another alternative than the one that is written here.
+  if (way?.length === 1)
+    return { says: say`this does not go with the other keys here`, remedy: say`remove it` };
   if (way !== undefined)
     return { says, remedy: say`write it as ${way.join(': {')}: …${'}'.repeat(way.length - 1)}` };
   return { says: say`there is no such key here; the keys are ${keys.join(', ')}` };

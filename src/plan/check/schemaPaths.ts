@@ -17,10 +17,12 @@ export const schemasAt = (schema: JsonSchema, place: Place): readonly JsonSchema
 const groupOf = (schema: JsonSchema | boolean | undefined): JsonSchema | undefined =>
   typeof schema === 'object' ? schema : undefined;
 
-const ways = (schema: JsonSchema): readonly JsonSchema[] => schema.anyOf ?? [schema];
+const ways = (schema: JsonSchema): readonly JsonSchema[] =>
+  (schema.anyOf ?? schema.oneOf)?.flatMap(ways) ?? [schema];
 
-export const keysOf = (schemas: readonly JsonSchema[]): string[] =>
-  schemas.flatMap((schema) => Object.keys(schema.properties ?? {}));
+export const keysOf = (schemas: readonly JsonSchema[]): string[] => [
+  ...new Set(schemas.flatMap((schema) => Object.keys(schema.properties ?? {}))),
+];
 
 /** The keys that lead to one of the given name, by the shortest path; undefined where there is none. */
 export const shortestPathTo = (name: string, schemas: readonly JsonSchema[]): string[] | undefined => {

@@ -23,15 +23,18 @@ const DRAWER_GROUPS = ['stock', 'joint', 'groove', 'fit', 'back', 'bottom', 'fro
 const NO_DRAWERS = say`this plan has no drawers`;
 const NO_CLIMATE = say`the movement of wood is calculated only where a climate is given`;
 
-const drawersOf = ({ drawers = [] }: WrittenPlan): readonly WrittenDrawer[] => drawers;
+/** Drawers that only the rows of a cabinet name have no keys of their own. */
+const drawersOf = ({ drawers = [], cabinet }: WrittenPlan): readonly WrittenDrawer[] =>
+  drawers.length === 0 && cabinet !== undefined ? [{ name: '' }] : drawers;
 
 /** Whether a straight cutter cuts any of a plan's pins: those of through corners, which every drawer has at its back. */
 const cutsStraight = ({ joints = [], ...plan }: WrittenPlan): boolean =>
   drawersOf(plan).length > 0 || joints.some((corner) => kindOf(corner).sockets !== 'stopped');
 
 /** Whether any of a plan's corners has stopped sockets. */
-const cutsLapped = ({ joint, drawers = [], joints = [] }: WrittenPlan): boolean =>
-  drawers.some((own) => isStopped(mergeJoint(joint ?? {}, own.joint ?? {}))) || joints.some(isStopped);
+const cutsLapped = ({ joints = [], ...plan }: WrittenPlan): boolean =>
+  drawersOf(plan).some((own) => isStopped(mergeJoint(plan.joint ?? {}, own.joint ?? {}))) ||
+  joints.some(isStopped);
 
 const isStopped = ({ kind = USUAL_FRONT }: Pick<WrittenJoint, 'kind'>): boolean =>
   kindOf({ kind }).sockets === 'stopped';

@@ -19,7 +19,8 @@ import { type Notation, unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
 import { contradictions } from '../check/contradictions.ts';
-import type { WrittenDrawer, WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
+import type { WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
+import type { PlacedDrawer } from './fillCabinet.ts';
 import { mergeJoint, spacingOf } from './fillJoint.ts';
 import { fillMovement } from './fillMovement.ts';
 
@@ -56,7 +57,7 @@ type DrawerDefaults = Pick<
 /** A drawer's spec from its own keys, else the plan's, else the defaults. */
 export const fillDrawer = (
   plan: DrawerDefaults,
-  drawer: WrittenDrawer,
+  drawer: PlacedDrawer,
   at: Place,
   notation: Notation,
   cutting: Pick<Cutting, 'cutter' | 'fingers'> | undefined,
@@ -141,12 +142,12 @@ const noThickness = (part: 'front' | 'side'): Complaint => ({
 
 const spaceOf = (
   plan: DrawerDefaults,
-  drawer: WrittenDrawer,
+  drawer: PlacedDrawer,
   at: Place,
   usual: Fit,
   movement: Movement | undefined,
 ): Result<DrawerSpec['space']> => {
-  const { opening, size } = drawer;
+  const { opening, size, places } = drawer;
   if (opening !== undefined && size !== undefined)
     return refuse({
       at: [...at, 'size'],
@@ -159,10 +160,13 @@ const spaceOf = (
       return refuse(noClimate(drawer.fit?.top === undefined ? [] : at));
     // Woods that are missing are complained of by themselves.
     const found = movement === undefined ? usual.top : topGap(opening.height, movement);
+    const { shape, ...box } = opening;
     return accept({
       kind: 'opening',
-      opening,
+      opening: box,
       fit: { ...fit, top: fit.top === 'auto' ? found : fit.top },
+      ...(shape && { shape }),
+      ...(places && { places }),
     });
   }
   if (size === undefined)
@@ -203,7 +207,7 @@ const bottomOf = ({
   kind = 'panel',
   slack,
   slips,
-}: NonNullable<WrittenDrawer['bottom']> & { readonly slack: number }): BottomSpec => ({
+}: NonNullable<PlacedDrawer['bottom']> & { readonly slack: number }): BottomSpec => ({
   kind,
   slack,
   hold: slips === undefined || slips === 'none' ? { kind: 'groove' } : { kind: 'slips', ...slips },

@@ -10,6 +10,7 @@ import { formatPlace } from '../read/planComplaint.ts';
 import type { EntryIndices } from '../read/validEntries.ts';
 import type { WrittenPlan } from '../schema/planSchema.ts';
 import { fillBoards } from './fillBoards.ts';
+import { fillCabinet, type PlacedDrawer } from './fillCabinet.ts';
 import { fillDrawer } from './fillDrawer.ts';
 import { fillJoint } from './fillJoint.ts';
 
@@ -25,7 +26,8 @@ export const fillPlan = (
     family,
     climate,
     woods,
-    drawers = [],
+    cabinet,
+    drawers: listed = [],
     joints = [],
   } = written;
   // Fractions beside mm are complained of by checkWhole.
@@ -35,8 +37,11 @@ export const fillPlan = (
   const cutting = tools.ok ? tools.value : undefined;
   const boards = fillBoards(written);
   const { target, ...spacers } = family ?? {};
+  const placed = cabinet && fillCabinet(cabinet, listed, units);
+  const drawers: readonly PlacedDrawer[] = placed?.ok ? placed.value : listed;
   const general = [
     ...(tools.ok ? [] : tools.complaints),
+    ...(placed?.ok === false ? placed.complaints : []),
     ...contradictions(written.joint ?? {}, ['joint']),
     ...contradictions(written.back?.joint ?? {}, ['back', 'joint']),
   ];

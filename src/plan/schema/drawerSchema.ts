@@ -3,6 +3,7 @@ import type { Range } from '../../units/range.ts';
 import type { Unit } from '../../units/unit.ts';
 import { cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
 import { choice, group, lengths, name, optional, wholeNumber } from './leaves.ts';
+import { openingSchema } from './openingSchema.ts';
 import * as ranges from './ranges.ts';
 
 /** The keys that a plan gives for every drawer, and any drawer may override. */
@@ -149,7 +150,9 @@ export const drawerSchema = (unit: Unit) => {
     name: name('the name of a drawer').describe('What the drawer is called; no two may have one name.'),
     ...optional({
       count: wholeNumber(ranges.COUNT).describe('The quantity: equal drawers to make. 1 unless given.'),
-      opening: box.describe('The clear hole that the drawer slides into. Give this or `size`.'),
+      opening: openingSchema(unit).describe(
+        'The clear hole that the drawer slides into, as planned or as measured. Give this or `size`.',
+      ),
       size: box.describe("The drawer's outside size, lip included, in place of `opening`."),
     }),
     ...drawerKeys(unit),

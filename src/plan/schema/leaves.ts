@@ -17,7 +17,8 @@ export interface LengthList {
   readonly notation?: InchNotation;
 }
 
-type Sink = z.core.$RefinementCtx;
+/** Takes the issues that a transform finds. */
+export type Sink = z.core.$RefinementCtx;
 
 /** A complaint, whose lengths are in no unit yet, as an issue of zod; `explainIssues` unpacks it. */
 const complain = (

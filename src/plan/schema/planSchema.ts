@@ -3,6 +3,7 @@ import { FRACTIONS, FRACTIONS_IN_WORDS } from '../../units/notation.ts';
 import type { Unit } from '../../units/unit.ts';
 import { boardSchema } from './boardSchema.ts';
 import { breakoutSchema } from './breakoutSchema.ts';
+import { cabinetSchema } from './cabinetSchema.ts';
 import { climateSchema } from './climateSchema.ts';
 import { cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
 import { cutterSchema } from './cutterSchema.ts';
@@ -62,6 +63,9 @@ export const planSchema = (unit: Unit) =>
       fingers: fingersSchema(unit).describe(
         'A guide beside the cutter whose fingers slide along a bar in pairs, one pair for each tail, with spacers between the fingers of a pair. None unless given.',
       ),
+      cabinet: cabinetSchema(unit).describe(
+        'The cabinet that the drawers stand in, from which their openings follow. None unless given.',
+      ),
       saw: sawSchema(unit).describe('What is lost between the boards and the parts.'),
       boards: z
         .array(boardSchema(unit), { error: 'a list of boards, each with a dash before it' })
@@ -69,7 +73,9 @@ export const planSchema = (unit: Unit) =>
       breakout: breakoutSchema().describe('What is wished of the parts that come out of the boards.'),
       drawers: z
         .array(drawerSchema(unit), { error: 'a list of drawers, each with a dash before it' })
-        .describe('Each kind of drawer. What is given above for all of them may be given for one too.'),
+        .describe(
+          'Each kind of drawer. What is given above for all of them may be given for one too. Those that the rows of a cabinet name, unless given.',
+        ),
       joints: z
         .array(namedJointSchema(unit), { error: 'a list of corners, each with a dash before it' })
         .describe(

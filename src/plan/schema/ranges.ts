@@ -26,6 +26,8 @@ export const WIDTH = WIDTH_RANGE;
 export const THICKNESS = THICKNESS_RANGE;
 export const BOTTOM_THICKNESS = BOTTOM_THICKNESS_RANGE;
 export const SPACE = SPACE_RANGE;
+/** Across an opening, which is at most as wide and as high as `SPACE` lets it be. */
+export const DIAGONAL = { least: SPACE_RANGE.least, most: 2 * SPACE_RANGE.most };
 export const CLEARANCE = CLEARANCE_RANGE;
 export const GROOVE = GROOVE_RANGE;
 export const LIP = LIP_RANGE;
@@ -44,6 +46,10 @@ export const PAIRS = PAIRS_RANGE;
 export const BAR = BAR_RANGE;
 /** From each tail to its neighbour. */
 export const RATIO = RATIO_RANGE;
+/** A rail or divider; how much higher a row is than the one above, and heights over each other. */
+export const BETWEEN = { least: 0, most: 500 };
+export const STEP = { least: -1000, most: 1000 };
+export const PROPORTION = { least: 0.1, most: 20 };
 /** Equal drawers. */
 export const COUNT = COUNT_RANGE;
 /** How many different spacers a set may need, and how far those may differ that are told as one. */

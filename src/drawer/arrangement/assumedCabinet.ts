@@ -1,27 +1,6 @@
-import { EPSILON } from '../units/epsilon.ts';
-import type { Drawer } from './drawer.ts';
-import type { Rebate } from './drawerSizes.ts';
-
-/** The outline of a drawer's front with its lip, seen from the front: mm from the lower left of all fronts together. */
-export interface CabinetFront {
-  /** Which of the set's drawers it is one of. */
-  readonly index: number;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-  /** How far it extends beyond the box behind it; all 0 where it has no lip. */
-  readonly lip: Rebate;
-}
-
-/** Fronts as they stand in their cabinet: rows from the top down, each from left to right. */
-export interface Cabinet {
-  readonly width: number;
-  readonly height: number;
-  readonly rows: readonly (readonly CabinetFront[])[];
-  /** How many drawers of a large set are left out. */
-  readonly leftOut: number;
-}
+import { EPSILON } from '../../units/epsilon.ts';
+import type { Drawer } from '../drawer.ts';
+import type { Cabinet, CabinetFront } from './cabinetFront.ts';
 
 /** Assumed in mm, as a plan does not give them: the rail between two openings, the least width of an upright, and the least space between two fronts. */
 const RAIL = 14;
@@ -47,7 +26,7 @@ interface Row {
  * An assumed arrangement of the drawers, as a plan has none: in its order from the top down, equal heights beside each
  * other. Of all widths of the cabinet that some row fills, it has the one that leaves the least empty, and is not slender.
  */
-export const cabinetOf = (drawers: readonly Drawer[]): Cabinet => {
+export const assumedCabinet = (drawers: readonly Drawer[]): Cabinet => {
   const most = Math.max(1, Math.min(MOST.equal, Math.floor(MOST.all / drawers.length)));
   const wanted = drawers.flatMap(({ spec: { count }, sizes: { rebate }, boards: { front } }, index) =>
     Array.from(
@@ -61,7 +40,7 @@ export const cabinetOf = (drawers: readonly Drawer[]): Cabinet => {
     (least, each) => (least === undefined || faultOf(each) < faultOf(least) - EPSILON ? each : least),
     undefined,
   );
-  if (best === undefined) return { width: 0, height: 0, rows: [], leftOut: 0 };
+  if (best === undefined) return { width: 0, height: 0, rows: [], leftOut: 0, planned: false };
   const { width, height, rows } = best;
   let top = height;
   return {
@@ -73,6 +52,7 @@ export const cabinetOf = (drawers: readonly Drawer[]): Cabinet => {
       return placed(row, width, y);
     }),
     leftOut: all - loose.length,
+    planned: false,
   };
 };
 

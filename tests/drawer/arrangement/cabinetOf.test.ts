@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cabinetOf } from '../../src/drawer/cabinet.ts';
-import type { Drawer } from '../../src/drawer/drawer.ts';
-import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
-import { CHEST, snapshotOf } from '../page/chest.ts';
-import { anyDrawer, made as makeDrawer } from '../sheets/anyDrawer.ts';
-import { inOpening } from './chest.ts';
+import { cabinetOf } from '../../../src/drawer/arrangement/cabinetOf.ts';
+import type { Drawer } from '../../../src/drawer/drawer.ts';
+import type { DrawerSpec } from '../../../src/drawer/drawerSpec.ts';
+import { CHEST, snapshotOf } from '../../page/chest.ts';
+import { anyDrawer, made as makeDrawer } from '../../sheets/anyDrawer.ts';
+import { inOpening } from '../chest.ts';
 
 const made = (spec: DrawerSpec) => {
   const found = makeDrawer(spec);
@@ -61,7 +61,7 @@ describe('cabinetOf', () => {
   });
 
   it('is empty where there are no drawers', () => {
-    expect(cabinetOf([])).toEqual({ width: 0, height: 0, rows: [], leftOut: 0 });
+    expect(cabinetOf([])).toEqual({ width: 0, height: 0, rows: [], leftOut: 0, planned: false });
   });
 
   it('stands drawers of some widths and heights in rows and columns', () => {

@@ -1,0 +1,49 @@
+import type { Drawer } from '../drawer.ts';
+import { assumedCabinet } from './assumedCabinet.ts';
+import type { Cabinet, CabinetFront } from './cabinetFront.ts';
+
+/** The drawers in their cabinet: as the plan places them, or else in an assumed arrangement. */
+export const cabinetOf = (drawers: readonly Drawer[]): Cabinet =>
+  plannedCabinet(drawers) ?? assumedCabinet(drawers);
+
+/** Fronts as the plan places them, each standing in its opening; undefined where none has a place. */
+const plannedCabinet = (drawers: readonly Drawer[]): Cabinet | undefined => {
+  const placed = drawers.flatMap(frontsOf);
+  if (placed.length === 0) return undefined;
+  const x0 = Math.min(...placed.map(({ x }) => x));
+  const y0 = Math.min(...placed.map(({ y }) => y));
+  const rows = new Map<number, CabinetFront[]>();
+  for (const { row, ...front } of placed) {
+    const inRow = rows.get(row) ?? [];
+    inRow.push({ ...front, x: front.x - x0, y: front.y - y0 });
+    rows.set(row, inRow);
+  }
+  const all = drawers.reduce((sum, { spec: { count } }) => sum + count, 0);
+  return {
+    width: Math.max(...placed.map(({ x, width }) => x + width)) - x0,
+    height: Math.max(...placed.map(({ y, height }) => y + height)) - y0,
+    rows: [...rows]
+      .sort(([one], [other]) => one - other)
+      .map(([, fronts]) => fronts.sort((one, other) => one.x - other.x || other.y - one.y)),
+    leftOut: all - placed.length,
+    planned: true,
+  };
+};
+
+/** A drawer's fronts in its places, each with its row. */
+const frontsOf = (
+  { spec, sizes, boards }: Drawer,
+  index: number,
+): (CabinetFront & { readonly row: number })[] => {
+  if (spec.space.kind === 'size') return [];
+  const { fit, places = [] } = spec.space;
+  return places.map(({ row, x, y }) => ({
+    index,
+    row,
+    x: x + fit.side - sizes.rebate.sides,
+    y: y - sizes.rebate.bottom,
+    width: boards.front.length,
+    height: boards.front.width,
+    lip: sizes.rebate,
+  }));
+};

@@ -1,0 +1,130 @@
+import { describe, expect, it } from 'vitest';
+import { readPlan } from '../../src/plan/readPlan.ts';
+import { complaintsOf } from './complaintsOf.ts';
+
+const plan = ({
+  rows = '[[Buttons, Thread], [Ribbon, Ribbon], Cloth]',
+  heights = 'equal',
+  units = 'mm',
+  size = 'width: 600, height: 760, depth: 420, rail: 18',
+  drawers = '',
+}): string => `units: ${units}
+stock: {front: {thickness: 20mm}, side: {thickness: 11mm}}
+cabinet: {${size}, rows: ${rows}, heights: ${heights}}
+${drawers}
+`;
+
+const spaces = (text: string) => {
+  const reading = readPlan(text);
+  if (!reading.ok) throw new Error(complaintsOf(text).join('\n'));
+  return reading.plan.drawers.map(({ name, count, space }) => [
+    name,
+    count,
+    space.kind === 'opening' ? space.opening.width : undefined,
+    space.kind === 'opening' ? space.opening.height : undefined,
+  ]);
+};
+
+describe('a cabinet in a plan', () => {
+  it('names the drawers where none are listed, and gives each the opening of its places', () => {
+    // 760 less two rails of 18 is 724: 241.33 each, and what rounding down loses goes to the lower two.
+    expect(spaces(plan({}))).toEqual([
+      ['Buttons', 1, 291, 241],
+      ['Thread', 1, 291, 241],
+      ['Ribbon', 2, 291, 241.5],
+      ['Cloth', 1, 600, 241.5],
+    ]);
+  });
+
+  it('leaves a listed drawer its own keys, its count and its opening following from the rows', () => {
+    const drawers = `drawers:
+  - {name: Cloth, joint: {tails: 6}}
+  - {name: ribbon}
+  - {name: Buttons, count: 1}
+  - {name: Thread}
+  - {name: Loose, opening: {width: 200, height: 90, depth: 300}}`;
+    expect(spaces(plan({ drawers }))).toEqual([
+      ['Cloth', 1, 600, 241.5],
+      ['ribbon', 2, 291, 241.5],
+      ['Buttons', 1, 291, 241],
+      ['Thread', 1, 291, 241],
+      ['Loose', 1, 200, 90],
+    ]);
+  });
+
+  it('rounds heights in inch plans to 1/16 in', () => {
+    const text = plan({
+      units: 'in',
+      size: 'width: 24, height: 20, depth: 16, rail: 3/4',
+      rows: '[Buttons, Thread, Cloth]',
+    });
+    // 18 1/2 in is 296 sixteenths: 98, 99 and 99.
+    expect(spaces(text).map(([, , , height]) => Number(height) / 25.4)).toEqual(
+      [6.125, 6.1875, 6.1875].map((each) => expect.closeTo(each, 9)),
+    );
+  });
+
+  it.each<[string, Parameters<typeof plan>[0], string[]]>([
+    [
+      'a name that no drawer has, with the nearest',
+      { rows: '[Buttns, Cloth]', drawers: 'drawers: [{name: Buttons}, {name: Cloth}]' },
+      ['cabinet.rows[0][0]: there is no drawer called "Buttns"; try Buttons'],
+    ],
+    [
+      'a drawer that has neither place nor opening',
+      { rows: '[Cloth]', drawers: 'drawers: [{name: Cloth}, {name: Thread}]' },
+      [
+        'drawers[1].opening: "Thread" has no place in the cabinet\'s rows, and no opening of its own; name it in cabinet: rows, or give it an opening',
+      ],
+    ],
+    [
+      'an opening or a count of its own beside the rows',
+      {
+        rows: '[Cloth, Cloth]',
+        drawers: 'drawers: [{name: Cloth, count: 3, opening: {width: 200, height: 90, depth: 300}}]',
+      },
+      [
+        'drawers[0].count: "Cloth" has a count of 3, and 2 places in the cabinet\'s rows; try 2, or leave the count out',
+        'drawers[0].opening: "Cloth" stands in row 1 of the cabinet, and its opening follows from that; remove its opening, or leave its name out of the rows',
+      ],
+    ],
+    [
+      'equal drawers in places of two sizes',
+      { rows: '[[Cloth, Buttons], Cloth]' },
+      [
+        'cabinet.rows[1][0]: "Cloth" would have places of two sizes: 291 mm x 371 mm in row 1, 600 mm x 371 mm in row 2; give them two names, or give their rows one height',
+      ],
+    ],
+    [
+      'two keys that both fix a progression',
+      { heights: '{progression: arithmetic, first: 76, step: 10}' },
+      [
+        'cabinet.heights.step: first fixes the progression already, as the heights fill the cabinet; remove one of them',
+      ],
+    ],
+    [
+      'a geometric progression that nothing fixes',
+      { heights: '{progression: geometric}' },
+      ['cabinet.heights: nothing fixes this progression; give first, ratio or overall; try ratio: 1.2'],
+    ],
+    [
+      'a key of the other progression',
+      { heights: '{progression: arithmetic, ratio: 2}' },
+      ['cabinet.heights.ratio: this does not go with the other keys here; remove it'],
+    ],
+    [
+      'a progression of another name',
+      { heights: '{progression: upward}' },
+      ['cabinet.heights.progression: this is "upward"; it must be arithmetic or geometric'],
+    ],
+    ['no rows', { rows: '[]' }, ['cabinet.rows: this is a list of 0; it must be a list of at least one row']],
+  ])('refuses %s', (_, part, says) => {
+    expect(complaintsOf(plan(part)).map((each) => each.replace(/^plan\.yaml:\d+:\d+ /u, ''))).toEqual(says);
+  });
+
+  it('tells where in the text a misspelt name stands', () => {
+    const text = plan({ rows: '[Cloth, Buttns]', drawers: 'drawers: [{name: Buttons}, {name: Cloth}]' });
+    const column = (text.split('\n')[2] ?? '').indexOf('Buttns') + 1;
+    expect(complaintsOf(text)[0]).toMatch(`plan.yaml:3:${column} `);
+  });
+});
