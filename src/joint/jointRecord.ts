@@ -27,6 +27,7 @@ export const jointRecord = (name: string, joint: Joint, unit: Notation) => ({
   slope: { run: joint.slope.run, degrees: degrees(joint.slope) },
   tailBoard: joint.tailBoard,
   pinBoard: joint.pinBoard,
+  shoulder: joint.shoulder,
   tails: joint.tails,
   pins: joint.pins,
   gauges: gauges(joint),

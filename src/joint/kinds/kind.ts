@@ -32,8 +32,11 @@ export interface OwnLength<Key extends string = string> {
   of(joint: Joint): number;
 }
 
+/** Of a joint that reaches both edges. */
+export const NO_SHOULDER = { lower: 0, upper: 0 } as const;
+
 /** Depth of a joint and the measures of both its boards, in mm. */
-export interface JointShape extends Pick<Joint, 'depth' | 'tailBoard' | 'pinBoard'> {
+export interface JointShape extends Pick<Joint, 'depth' | 'tailBoard' | 'pinBoard' | 'shoulder'> {
   /** How far behind the pin board's outside face the tail board ends. */
   readonly setBack: number;
 }

@@ -5,7 +5,7 @@ import { atLeast, mm, say } from '../../units/phrase.ts';
 import { MM_PER_INCH } from '../../units/unit.ts';
 import { gauges } from '../gauges.ts';
 import { LEAST_LAP, LEAST_SOCKET } from '../jointLimits.ts';
-import type { Kind, OwnLength } from './kind.ts';
+import { type Kind, NO_SHOULDER, type OwnLength } from './kind.ts';
 import { lappedPinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide } from './surfaceMarks.ts';
 
 /** A quarter of the pin board's thickness, to the half millimetre, at least 3; in inches to 1/32, at least 1/8 (common practice). */
@@ -35,8 +35,9 @@ export const lapped: Kind<'lapped', 'lap'> = {
     const left = given.lap ?? lap.usual(given);
     return {
       depth: given.pinBoard - left,
-      tailBoard: { thickness: given.tailBoard },
+      tailBoard: { thickness: given.tailBoard, lap: 0 },
       pinBoard: { thickness: given.pinBoard, lap: left },
+      shoulder: NO_SHOULDER,
       setBack: left,
     };
   },

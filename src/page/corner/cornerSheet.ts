@@ -87,7 +87,6 @@ export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): Corn
   const { pinBoardFace } = gauges(joint);
   const fixed = depth + tailBoard.thickness + pinBoard.thickness + pinBoardFace;
   const room = Math.max(LEAST_ROOM, frame.width - frame.left - frame.right - frame.gap);
-  const widths = widthsOf(joint);
   const byWidth = room / (fixed + 2 * LEAST_GRIP);
   const byHeight = Math.max((frame.height - frame.top - frame.bottom) / width, LEAST_SCALE);
   const scale = frame.scale ?? Math.min(byWidth, byHeight, LARGEST_SCALE);
@@ -143,7 +142,7 @@ export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): Corn
     ]),
     sockets: outlines.map((outline) => outline.map(onPinEnd)),
     faceSockets: tails.map(({ base }) => rectangle(pinFace.x0, pinBaseline, base)),
-    lines: linesOf(widths).map((tip, i): FaceOutline => {
+    lines: linesOf(widthsOf(joint), joint.shoulder.lower).map((tip, i): FaceOutline => {
       const [base = [tip, 0], end = [tip, depth]] = sides[i] ?? [];
       return [
         onTailFace(base),

@@ -1,4 +1,5 @@
 import type { G, Path as SvgPath } from '@svgdotjs/svg.js';
+import { jointSpan } from '../../joint/joint.ts';
 import { isTail } from '../../joint/widthName.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { drawPath, px } from '../browser/dom.ts';
@@ -38,7 +39,8 @@ const writeWidths = ({ corner, locked, now }: ViewState, sheet: CornerSheet, tex
   const { joint } = corner;
   const { tailEnd, pinEnd, scale, letters, y } = sheet;
   const widths = widthsOf(joint);
-  const lines = [0, ...linesOf(widths), joint.width];
+  const [from, to] = jointSpan(joint);
+  const lines = [from, ...linesOf(widths, from), to];
   const middle = (tailEnd.x1 + pinEnd.x0) / 2;
   let ticks = lines
     .map((u) => `M${px(tailEnd.x1 + 4)} ${px(y(u))}h10M${px(pinEnd.x0 - 4)} ${px(y(u))}h-10`)

@@ -39,7 +39,7 @@ export interface Handle {
 
 const lineHandles = (corner: EditedCorner): Handle[] => {
   const widths = widthsOf(corner.joint);
-  const lines = linesOf(widths);
+  const lines = linesOf(widths, corner.joint.shoulder.lower);
   return lines.map((value, line) => ({
     id: `line ${line}`,
     label: lineWords(line, widths.length).join(', '),

@@ -16,8 +16,9 @@ describe('a lapped corner', () => {
   it('has tails as long as the lap leaves, and a tail board that ends behind it', () => {
     expect(lapped.shape({ ...boards, lap: 6 })).toEqual({
       depth: 14,
-      tailBoard: { thickness: 11 },
+      tailBoard: { thickness: 11, lap: 0 },
       pinBoard: { thickness: 20, lap: 6 },
+      shoulder: { lower: 0, upper: 0 },
       setBack: 6,
     });
   });

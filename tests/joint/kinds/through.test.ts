@@ -12,8 +12,9 @@ describe('a through corner', () => {
   it('has tails as long as its pin board is thick, no lap, and a tail board that ends at the face', () => {
     expect(through.shape({ tailBoard: 11, pinBoard: 15 })).toEqual({
       depth: 15,
-      tailBoard: { thickness: 11 },
+      tailBoard: { thickness: 11, lap: 0 },
       pinBoard: { thickness: 15, lap: 0 },
+      shoulder: { lower: 0, upper: 0 },
       setBack: 0,
     });
   });
