@@ -21,8 +21,8 @@ export interface Gauges {
  * if (box.ok) console.log(gauges(box.value)); // { tailBoard: 10, pinBoardFace: 12, pinBoardEnd: 10 }
  * ```
  */
-export const gauges = ({ depth, tailBoard, proud }: Joint): Gauges => ({
-  tailBoard: depth,
+export const gauges = ({ depth, tailBoard, pinBoard, setBack, proud }: Joint): Gauges => ({
+  tailBoard: pinBoard.thickness - setBack,
   pinBoardFace: tailBoard.thickness - proud,
   pinBoardEnd: depth,
 });

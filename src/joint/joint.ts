@@ -38,6 +38,8 @@ export interface Joint {
   readonly tailBoard: { readonly thickness: number; readonly lap: number };
   /** `lap`: the wood that it keeps in front of the tails' ends; 0 where they show at its outside face. */
   readonly pinBoard: { readonly thickness: number; readonly lap: number };
+  /** How far behind the pin board's outside face the tail board ends. */
+  readonly setBack: number;
   /** How far in from either edge the boards are mitred right through, so that the joint begins there; 0 where it begins at the edge. */
   readonly shoulder: { readonly lower: number; readonly upper: number };
   /** How far the tail board is proud of the pins' ends, to be planed flush. */

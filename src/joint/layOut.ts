@@ -58,6 +58,7 @@ const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: TailWidths): 
     tailBoard: shape.tailBoard,
     pinBoard: shape.pinBoard,
     shoulder: shape.shoulder,
+    setBack: shape.setBack,
     proud,
     tails,
     pins: pinsBetween(tails, jointSpan({ width, shoulder: shape.shoulder })),

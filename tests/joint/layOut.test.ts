@@ -45,6 +45,7 @@ describe('a through joint of four even tails', () => {
       tailBoard: { thickness: 10, lap: 0 },
       pinBoard: { thickness: 12, lap: 0 },
       shoulder: { lower: 0, upper: 0 },
+      setBack: 0,
       proud: 0,
       even: true,
       advice: [],

@@ -6,6 +6,7 @@ import { kindOf } from '../../joint/kinds/kinds.ts';
 import { type Complaint, sentence } from '../../units/complaint.ts';
 import { formatArea, formatLength, formatNumber, nearestMark } from '../../units/formatLength.ts';
 import { type Notation, unitWords } from '../../units/notation.ts';
+import { speak } from '../../units/phrase.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
 import { wrapText } from '../../units/wrapText.ts';
 import { COLUMNS, fitTable } from './fitTable.ts';
@@ -43,6 +44,14 @@ export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoar
   ];
 };
 
+/** How a single corner is made, where its kind has an order of work of its own. */
+export const workText = (joint: Joint, unit: Notation): string[] => {
+  const steps = kindOf(joint).work(joint, { tail: 'tail board', pin: 'pin board', single: true });
+  return steps.length === 0
+    ? []
+    : ['', 'Order of work:', ...steps.flatMap((step, i) => terminalLines(`${i + 1}. ${speak(step, unit)}`))];
+};
+
 /** Each piece of advice, on one or more lines. */
 export const adviceText = (advice: readonly Complaint[], unit: Notation): string[] =>
   advice.flatMap((each) => terminalLines(`advice: ${sentence(each, unit)}`));
@@ -62,9 +71,9 @@ const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): s
   return [
     ...kindOf(joint)
       .gauges(joint)
-      .map(({ board, on, from, length: set }) => {
+      .map(({ board, on, from, rebate, length: set }) => {
         const end = board === 'pin' ? pinBoardFrom : 'its end';
-        return `gauge  ${board} board, ${on}, from ${from === 'end' ? end : `the ${from}`}: ${length(set)}`;
+        return `gauge  ${board} board, ${rebate ? 'rebate, ' : ''}${on}, from ${from === 'end' ? end : `the ${from}`}: ${length(set)}`;
       }),
     ...(stepping === undefined
       ? []

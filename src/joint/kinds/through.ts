@@ -8,9 +8,10 @@ import { pinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide } from './surfaceM
 /** The tails run right through the pin board: their ends show at its outside face. */
 export const through: Kind<'through', never> = {
   lengths: [],
-  leastPinBoard: THICKNESS_RANGE.least,
+  leastBoard: { tail: THICKNESS_RANGE.least, pin: THICKNESS_RANGE.least },
   sockets: 'open',
   wish: () => ({ kind: 'through' }),
+  check: () => [],
   shape: ({ tailBoard, pinBoard }) => ({
     depth: pinBoard,
     tailBoard: { thickness: tailBoard, lap: 0 },
@@ -38,4 +39,5 @@ export const through: Kind<'through', never> = {
     const view = tailsFromTheSide(joint, 0);
     return { ...view, uprights: [view.reach] };
   },
+  work: () => [],
 };

@@ -25,7 +25,7 @@ export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
 
     drawPath(boards, board(tailFace.x0, tailEnd.x1) + board(pinEnd.x0, pinFace.x1));
     drawPath(wood, areas([...sheet.tails, ...sheet.tips]));
-    drawPath(waste, areas([...sheet.tailWaste, ...sheet.sockets, ...sheet.faceSockets]));
+    drawPath(waste, areas([...sheet.tailWaste, ...sheet.sockets, ...sheet.faceSockets, ...sheet.mitred]));
     drawPath(groove, sheet.groove === undefined ? '' : groovePath(sheet, sheet.groove, level));
     drawPath(
       outline,
@@ -40,7 +40,11 @@ export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
       marks,
       [
         ...sheet.lines.flatMap((way) => [line(way.slice(0, 3)), line(way.slice(3))]),
-        ...[sheet.tailBaseline, sheet.lapLine, sheet.pinBaseline].map(upright),
+        ...sheet.shoulders.flatMap((u) => [
+          level(sheet.tailBaseline, sheet.tailLapLine, u),
+          level(sheet.lapLine, sheet.pinBaseline, u),
+        ]),
+        ...[sheet.tailBaseline, sheet.tailLapLine, sheet.lapLine, sheet.pinBaseline].map(upright),
       ].join(''),
     );
     drawPath(edge, level(tailFace.x0, tailEnd.x1, 0) + level(pinEnd.x0, pinFace.x1, 0));

@@ -91,7 +91,7 @@ const writeNames = ({ corner, now }: ViewState, sheet: CornerSheet, texts: Texts
     if (words !== undefined) texts.put(words, (face.x0 + face.x1) / 2, y(0) + 8 + 14 * letters, 'middle');
   };
   const start = startOnSides(corner);
-  const from = start === undefined ? 'outside' : `from ${formatNumber(start, now.project.units)} up`;
+  const from = start === undefined ? sheet.tailFaceIs : `from ${formatNumber(start, now.project.units)} up`;
   const [edge, short] = start === undefined ? ['reference edge', 'edge'] : ['groove’s upper edge', 'groove'];
   const gap = { x0: tailEnd.x1, x1: pinEnd.x0 };
   const areEndsNamed = [tailEnd, pinEnd].every((face) => isWithin('end', face)) && isWithin(edge, gap);

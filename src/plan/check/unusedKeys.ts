@@ -27,7 +27,7 @@ const drawersOf = ({ drawers = [] }: WrittenPlan): readonly WrittenDrawer[] => d
 
 /** Whether a straight cutter cuts any of a plan's pins: those of through corners, which every drawer has at its back. */
 const cutsStraight = ({ joints = [], ...plan }: WrittenPlan): boolean =>
-  drawersOf(plan).length > 0 || joints.some((corner) => kindOf(corner).sockets !== 'stopped');
+  drawersOf(plan).length > 0 || joints.some((corner) => kindOf(corner).sockets === 'open');
 
 /** Whether any of a plan's corners has stopped sockets. */
 const cutsLapped = ({ joint, drawers = [], joints = [] }: WrittenPlan): boolean =>

@@ -2,6 +2,7 @@ import type { Drawer } from '../../drawer/drawer.ts';
 import type { DrawerCut } from '../../drawer/drawerCut.ts';
 import type { Part } from '../../drawer/partsList.ts';
 import { rebatedEdges } from '../../drawer/rebateFirst.ts';
+import { kindOf } from '../../joint/kinds/kinds.ts';
 import { CAUTIONS, FINGER_CAUTIONS } from '../../router/limits/cautions.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Notation } from '../../units/notation.ts';
@@ -46,7 +47,7 @@ export const benchInstructions = (
         'Mark outside faces and reference edges; letter corners.',
         ...(spec.lip === undefined ? [] : [`Cut the front’s rebate along ${rebatedEdges(sizes.rebate)}.`]),
         gaugeStep(drawer),
-        ...(cut === undefined ? BY_HAND : routerSteps(drawer, cut, unit)),
+        ...(cut === undefined ? byHand(drawer, unit) : routerSteps(drawer, cut, unit)),
         'Scrape off the paper. Fit dry, and check.',
         `Groove ${hold.kind === 'slips' ? 'front and slips' : 'front and sides'}.${
           spec.groove.stopped === undefined
@@ -116,6 +117,18 @@ export const benchInstructions = (
     },
   ];
 };
+
+/** Front corners that are made otherwise than the back's come first. */
+const byHand = ({ front }: Drawer, unit: Notation): string[] => {
+  const atFront = kindOf(front)
+    .work(front, { tail: 'side', pin: 'front', single: false })
+    .map((phrase) => speak(phrase, unit));
+  if (atFront.length === 0) return BY_HAND;
+  const [trial = '', ...atBack] = BY_HAND;
+  return [trial, ...atFront, ...atBack.map((step, i) => (i === 0 ? `Back corners: ${lowered(step)}` : step))];
+};
+
+const lowered = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
 
 const BY_HAND = [
   'Cut a trial joint in the spare length; then cut every part to its finished length.',

@@ -25,8 +25,9 @@ describe('a through corner', () => {
   });
 
   it('accepts any pin board that there is, and advises on none', () => {
-    expect(through.leastPinBoard).toBe(2);
-    expect(through.advise({ tailBoard: 20, pinBoard: 2 })).toEqual([]);
+    const thin = { tailBoard: 20, pinBoard: 2 };
+    expect(through.leastBoard).toEqual({ tail: 2, pin: 2 });
+    expect(through.advise(thin, through.shape(thin))).toEqual([]);
   });
 
   it('lets its sockets run out at the outside face', () => {
