@@ -76,6 +76,10 @@ export const addJointOptions = (command: Command): Command => {
   );
 };
 
+/** The lengths that only some kinds have, as far as they are typed. */
+export const lengthsTyped = (options: OwnOptions): OwnLengthKey[] =>
+  OWN_LENGTH_KEYS.filter((key) => options[key] !== undefined);
+
 /** Sizes of a drawer's corner, to try where one is missing. */
 const USUAL = { width: '96mm', tailBoard: '11mm', pinBoard: '20mm' } as const;
 
@@ -107,7 +111,7 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
   const width = needed('width', "the boards' width");
   const tailBoard = needed('tailBoard', "the tail board's thickness");
   const pinBoard = needed('pinBoard', "the pin board's thickness");
-  const named = options.kind ?? kindFor(OWN_LENGTH_KEYS.filter((key) => options[key] !== undefined));
+  const named = options.kind ?? kindFor(lengthsTyped(options));
   const kind = isKind(named) ? named : undefined;
   if (kind === undefined)
     complain({

@@ -18,10 +18,10 @@ import { COLUMNS, fitTable } from './fitTable.ts';
 export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoardFrom?: string): string[] => {
   const { kind, width, tailBoard, pinBoard, slope, tails } = joint;
   const length = (value: number): string => formatLength(value, unit);
-  const own = kindOf(joint).lengths.map(({ word, of }) => ` with a ${word} of ${length(of(joint))}`);
+  const own = kindOf(joint).lengths.map(({ word, of }) => `a ${word} of ${length(of(joint))}`);
   return [
     ...terminalLines(
-      `${heading}: ${kind} joint, ${length(width)} wide, tail board ${length(tailBoard.thickness)}, pin board ${length(pinBoard.thickness)}${own.join('')}, slope ${formatSlope(slope)} (${degrees(slope).toFixed(2)}°)`,
+      `${heading}: ${kind} joint, ${length(width)} wide, tail board ${length(tailBoard.thickness)}, pin board ${length(pinBoard.thickness)}${own.length === 0 ? '' : ` with ${own.join(' and ')}`}, slope ${formatSlope(slope)} (${degrees(slope).toFixed(2)}°)`,
     ),
     ...terminalLines(countText(joint, unit)),
     '',

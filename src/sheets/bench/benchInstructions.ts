@@ -46,8 +46,9 @@ export const benchInstructions = (
       lines: [
         'Mark outside faces and reference edges; letter corners.',
         ...(spec.lip === undefined ? [] : [`Cut the front’s rebate along ${rebatedEdges(sizes.rebate)}.`]),
-        gaugeStep(drawer),
-        ...(cut === undefined ? byHand(drawer, unit) : routerSteps(drawer, cut, unit)),
+        ...(cut === undefined
+          ? byHand(drawer, unit)
+          : [gaugeStep(drawer), ...routerSteps(drawer, cut, unit)]),
         'Scrape off the paper. Fit dry, and check.',
         `Groove ${hold.kind === 'slips' ? 'front and slips' : 'front and sides'}.${
           spec.groove.stopped === undefined
@@ -119,16 +120,16 @@ export const benchInstructions = (
 };
 
 /** Front corners that are made otherwise than the back's come first. */
-const byHand = ({ front }: Drawer, unit: Notation): string[] => {
+const byHand = (drawer: Drawer, unit: Notation): string[] => {
+  const { front } = drawer;
   const atFront = kindOf(front)
     .work(front, { tail: 'side', pin: 'front', single: false })
     .map((phrase) => speak(phrase, unit));
-  if (atFront.length === 0) return BY_HAND;
   const [trial = '', ...atBack] = BY_HAND;
-  return [trial, ...atFront, ...atBack.map((step, i) => (i === 0 ? `Back corners: ${lowered(step)}` : step))];
+  return atFront.length === 0
+    ? [gaugeStep(drawer), ...BY_HAND]
+    : [trial, ...atFront, 'Then the back corners: gauge every end.', ...atBack];
 };
-
-const lowered = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
 
 const BY_HAND = [
   'Cut a trial joint in the spare length; then cut every part to its finished length.',
