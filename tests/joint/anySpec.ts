@@ -105,6 +105,7 @@ export const wildSpec: fc.Arbitrary<JointSpec> = fc
     fc.oneof(
       fc.constantFrom({ kind: 'through' as const }, { kind: 'lapped' as const }),
       fc.record({ kind: fc.constant('lapped' as const), lap: wild }),
+      fc.record({ kind: fc.constant('double-lapped' as const), lap: wild, tailLap: wild }),
     ),
   )
   .map(([sizes, wishes, kind]) => ({ ...sizes, ...wishes, ...kind }));

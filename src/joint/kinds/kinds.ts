@@ -1,10 +1,10 @@
+import { doubleLapped } from './doubleLapped.ts';
 import type { OwnGiven, OwnLength, Wish } from './kind.ts';
 import { lapped } from './lapped.ts';
 import { through } from './through.ts';
 
 /** Every kind of corner, the plainest first. */
-
-export const KINDS = { through, lapped } as const;
+export const KINDS = { through, lapped, 'double-lapped': doubleLapped } as const;
 
 export type JointKind = keyof typeof KINDS;
 
@@ -69,6 +69,6 @@ export const withoutKind = <
 >({
   kind,
   lap,
-
+  tailLap,
   ...common
 }: T): Omit<T, 'kind' | OwnLengthKey> => common;

@@ -65,9 +65,14 @@ export const cornerKeys = (unit: Unit) => {
 };
 
 /** The lengths that only some kinds of corner have. */
-export const ownLengthKeys = (unit: Unit) =>
-  optional({
-    lap: lengths(unit)(ranges.LAP).describe(
-      'The wood left in front of the tails of a lapped joint. A quarter of the pin board, to the half millimetre, at least 3 mm, in inches to 1/32 and at least 1/8, unless given.',
+export const ownLengthKeys = (unit: Unit) => {
+  const lap = lengths(unit)(ranges.LAP);
+  return optional({
+    lap: lap.describe(
+      'The wood left in front of the tails where their ends do not show, as in a lapped joint. A quarter of the pin board, to the half millimetre, at least 3 mm, in inches to 1/32 and at least 1/8, unless given.',
+    ),
+    tailLap: lap.describe(
+      'The wood that the tail board keeps outside the pins, where both boards have a lap. A quarter of the tail board, rounded as `lap` is, unless given.',
     ),
   } satisfies Record<OwnLengthKey, z.ZodType>);
+};

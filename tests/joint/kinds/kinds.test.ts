@@ -14,8 +14,8 @@ import {
 } from '../../../src/joint/kinds/kinds.ts';
 
 describe('the kinds of corner', () => {
-  it('are through and lapped, the plainest first', () => {
-    expect(KIND_NAMES).toEqual(['through', 'lapped']);
+  it('are through, lapped and double-lapped, the plainest first', () => {
+    expect(KIND_NAMES).toEqual(['through', 'lapped', 'double-lapped']);
     expect(KIND_NAMES.filter(isKind)).toEqual(KIND_NAMES);
     expect(['mitred', 'Lapped', '', 'toString', 'constructor'].filter(isKind)).toEqual([]);
   });
@@ -24,18 +24,20 @@ describe('the kinds of corner', () => {
     for (const name of KIND_NAMES) expect(KINDS[name].wish({}).kind).toBe(name);
   });
 
-  it('have among them one length that only some have', () => {
-    expect(OWN_LENGTH_KEYS).toEqual(['lap']);
-    expect(OWN_LENGTHS.map(({ word }) => word)).toEqual(['lap']);
+  it('have among them lengths that only some have', () => {
+    expect(OWN_LENGTH_KEYS).toEqual(['lap', 'tailLap']);
+    expect(OWN_LENGTHS.map(({ word }) => word)).toEqual(['lap', 'tail lap']);
     expect(hasLength('lapped', 'lap')).toBe(true);
     expect(hasLength('through', 'lap')).toBe(false);
   });
 
   it('are known by the lengths that are given', () => {
-    expect(kindsWith([])).toEqual(['through', 'lapped']);
-    expect(kindsWith(['lap'])).toEqual(['lapped']);
+    expect(kindsWith([])).toEqual(['through', 'lapped', 'double-lapped']);
+    expect(kindsWith(['lap'])).toEqual(['lapped', 'double-lapped']);
     expect(kindFor([])).toBe('through');
     expect(kindFor(['lap'])).toBe('lapped');
+    expect(kindFor(['lap', 'tailLap'])).toBe('double-lapped');
+    expect(kindFor(['tailLap'])).toBe('double-lapped');
   });
 
   it('find lengths that are given for another kind, and none that are not given', () => {
