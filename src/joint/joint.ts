@@ -40,6 +40,11 @@ export interface Joint {
   readonly pinBoard: { readonly thickness: number; readonly lap: number };
   /** How far behind the pin board's outside face the tail board ends. */
   readonly setBack: number;
+  /**
+   * Where the boards meet in a mitre from the inside corner to the outside corner: its angle off the tail board's face, in
+   * degrees, which is that off a square cut of the pin board; absent where they do not.
+   */
+  readonly mitre?: { readonly degrees: number };
   /** How far in from either edge the boards are mitred right through, so that the joint begins there; 0 where it begins at the edge. */
   readonly shoulder: { readonly lower: number; readonly upper: number };
   /** How far the tail board is proud of the pins' ends, to be planed flush. */

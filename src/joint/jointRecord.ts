@@ -36,6 +36,7 @@ export const jointRecord = (name: string, joint: Joint, unit: Notation) => ({
   tailBoard: joint.tailBoard,
   pinBoard: joint.pinBoard,
   shoulder: joint.shoulder,
+  ...(joint.mitre && { mitre: joint.mitre }),
   tails: joint.tails,
   pins: joint.pins,
   gauges: { ...gauges(joint), ...gaugesByName(joint) },

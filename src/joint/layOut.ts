@@ -59,6 +59,7 @@ const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: TailWidths): 
     pinBoard: shape.pinBoard,
     shoulder: shape.shoulder,
     setBack: shape.setBack,
+    ...(shape.mitre && { mitre: shape.mitre }),
     proud,
     tails,
     pins: pinsBetween(tails, jointSpan({ width, shoulder: shape.shoulder })),

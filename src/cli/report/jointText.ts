@@ -21,7 +21,7 @@ export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoar
   const own = kindOf(joint).lengths.map(({ word, of }) => `a ${word} of ${length(of(joint))}`);
   return [
     ...terminalLines(
-      `${heading}: ${kind} joint, ${length(width)} wide, tail board ${length(tailBoard.thickness)}, pin board ${length(pinBoard.thickness)}${own.length === 0 ? '' : ` with ${own.join(' and ')}`}, slope ${formatSlope(slope)} (${degrees(slope).toFixed(2)}°)`,
+      `${heading}: ${kind} joint, ${length(width)} wide, tail board ${length(tailBoard.thickness)}, pin board ${length(pinBoard.thickness)}${own.length === 0 ? '' : ` with ${own.join(', ')}`}, slope ${formatSlope(slope)} (${degrees(slope).toFixed(2)}°)`,
     ),
     ...terminalLines(countText(joint, unit)),
     '',
@@ -75,6 +75,11 @@ const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): s
         const end = board === 'pin' ? pinBoardFrom : 'its end';
         return `gauge  ${board} board, ${rebate ? 'rebate, ' : ''}${on}, from ${from === 'end' ? end : `the ${from}`}: ${length(set)}`;
       }),
+    ...(joint.mitre === undefined
+      ? []
+      : [
+          `mitre  from the inside corner to the outside corner: ${Number(joint.mitre.degrees.toFixed(2))}° off the tail board's face`,
+        ]),
     ...(stepping === undefined
       ? []
       : [

@@ -15,6 +15,7 @@ export const doubleLapped: Kind<'double-lapped', 'lap' | 'tailLap'> = {
   lengths: [lap, tailLap],
   leastBoard: BOTH_LAPPED,
   sockets: 'closed',
+  mitred: false,
   wish: (given) => ({
     kind: 'double-lapped',
     ...(given.lap !== undefined && { lap: given.lap }),

@@ -41,7 +41,7 @@ export interface OwnLength<Key extends string = string> {
 export const NO_SHOULDER = { lower: 0, upper: 0 } as const;
 
 /** Depth of a joint and the measures of both its boards, in mm. */
-export type JointShape = Pick<Joint, 'depth' | 'tailBoard' | 'pinBoard' | 'shoulder' | 'setBack'>;
+export type JointShape = Pick<Joint, 'depth' | 'tailBoard' | 'pinBoard' | 'shoulder' | 'setBack' | 'mitre'>;
 
 /** A surface of a board's end: one of its faces, or the end grain between them. */
 export type Surface = 'inside' | 'end' | 'outside';
@@ -106,6 +106,8 @@ export interface Kind<Name extends string, Own extends string> {
    * whether laps on both boards close the joint, so that neither tails nor pins show, and no groove in them either.
    */
   readonly sockets: 'open' | 'stopped' | 'closed';
+  /** Whether its boards meet in a mitre, so that those of unequal thickness must say how. */
+  readonly mitred: boolean;
   /** A wish for a corner of this kind; lengths that it does not have are left out. */
   wish(given: OwnGiven<Own>): Wish<Name, Own>;
   /** What is wrong with a wish for it beyond ranges; places name the joint's options. */
@@ -129,7 +131,8 @@ export interface Kind<Name extends string, Own extends string> {
 }
 
 /** Its boards, its own lengths, and what any corner may be wished that changes its boards' measures. */
-export type Given<Own extends string> = Thicknesses & OwnGiven<Own> & { readonly proud?: number };
+export type Given<Own extends string> = Thicknesses &
+  OwnGiven<Own> & { readonly proud?: number; readonly mitre?: 'corner' };
 
 export type OwnGiven<Own extends string> = { readonly [Key in Own]?: number };
 

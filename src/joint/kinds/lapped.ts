@@ -31,6 +31,7 @@ export const lapped: Kind<'lapped', 'lap'> = {
   lengths: [lap],
   leastBoard: { tail: THICKNESS_RANGE.least, pin: LEAST_LAP + LEAST_SOCKET },
   sockets: 'stopped',
+  mitred: false,
   wish: (given) => ({ kind: 'lapped', ...(given.lap !== undefined && { lap: given.lap }) }),
   check: () => [],
   shape: (given) => {

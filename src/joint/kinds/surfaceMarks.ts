@@ -1,5 +1,5 @@
 import type { Point } from '../../drawing/drawing.ts';
-import { type Joint, pinLength } from '../joint.ts';
+import { type Joint, jointSpan, pinLength } from '../joint.ts';
 import { tailOutline } from '../tailOutline.ts';
 import type { SideView, SurfaceMarks } from './kind.ts';
 
@@ -92,6 +92,28 @@ export const withLap = (joint: Joint, end: SurfaceMarks): SurfaceMarks => ({
   ...end,
   lines: [...end.lines, { role: 'lap', paths: [across(joint, end.reach)] }],
 });
+
+/** A surface with the lines of its shoulders, beyond which all of it is cut away in a mitre. */
+export const withShoulders = (joint: Joint, marks: SurfaceMarks): SurfaceMarks => {
+  const { reach } = marks;
+  const [from, to] = jointSpan(joint);
+  return {
+    ...marks,
+    lines: [
+      ...marks.lines,
+      {
+        role: 'square',
+        paths: [from, to].map(
+          (u): Line => [
+            [0, u],
+            [reach, u],
+          ],
+        ),
+      },
+    ],
+    waste: [rectangle(0, from, reach), ...marks.waste, rectangle(to, joint.width, reach)],
+  };
+};
 
 /** A corner whose tails are seen from the side, and how far behind the pin board's outside face they end. */
 export const tailsFromTheSide = (joint: Joint, setBack: number): Omit<SideView, 'uprights'> => {

@@ -10,6 +10,7 @@ export const through: Kind<'through', never> = {
   lengths: [],
   leastBoard: { tail: THICKNESS_RANGE.least, pin: THICKNESS_RANGE.least },
   sockets: 'open',
+  mitred: false,
   wish: () => ({ kind: 'through' }),
   check: () => [],
   shape: ({ tailBoard, pinBoard }) => ({

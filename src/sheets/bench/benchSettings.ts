@@ -75,6 +75,14 @@ const settingsOf = (drawer: Drawer, steps: readonly Setting[]): Setting[] => [
     value: (joint) => (joint === drawer.back ? drawer.sizes.backFrom : 0),
   },
   ...gaugesOf(drawer),
+  ...(drawer.front.mitre === undefined
+    ? []
+    : [
+        {
+          label: 'mitre, off the side’s face',
+          value: ({ mitre }: Joint) => mitre && `${Number(mitre.degrees.toFixed(2))}°`,
+        },
+      ]),
   { label: 'slope (sliding bevel)', value: ({ slope }) => formatSlope(slope) },
   { label: 'tails', value: ({ tails }) => String(tails.length) },
   { label: 'tail width', value: (joint) => (joint.even ? meanTail(joint) : VARIED) },
