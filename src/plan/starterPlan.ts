@@ -140,12 +140,14 @@ stock:
 
 # The front corners; for single corners see the end.
 joint:
-  kind: lapped ## lapped, hidden at the front; through; or double-lapped, hidden but for a strip
+  kind: lapped ## lapped, hidden at the front; through; double-lapped, hidden but for a strip; or secret-mitred
   slope: "1:7" ## also "1 in 7" or "8.13deg"; in quotes
   pin: ${s.pin} ## the pin width
   halfPin: ${s.halfPin} ## the half pins; [lower, upper] where they differ
   lap: ${s.lap} ## the wood left in front of the tails
-  # tailLap: ${s.tailLap} ## of a double-lapped joint: the wood left on the sides, outside the pins
+  # tailLap: ${s.tailLap} ## of a double-lapped or secret-mitred joint: the wood left on the sides, outside the pins
+  # shoulderWidth: ${s.lap} ## of a secret-mitred joint: what is mitred right through, at both edges
+  # mitre: corner ## where its boards differ in thickness: from the inside corner to the outside corner
   chisel: ${s.chisel} ## the narrowest chisel in the rack
   proud: 0 ## how far the sides are proud of the pins, to be planed flush
   # tails: 4 ## their number; chosen for the look of the whole set unless given

@@ -1,10 +1,16 @@
 import { doubleLapped } from './doubleLapped.ts';
 import type { OwnGiven, OwnLength, Wish } from './kind.ts';
 import { lapped } from './lapped.ts';
+import { secretMitred } from './secretMitred.ts';
 import { through } from './through.ts';
 
 /** Every kind of corner, the plainest first. */
-export const KINDS = { through, lapped, 'double-lapped': doubleLapped } as const;
+export const KINDS = {
+  through,
+  lapped,
+  'double-lapped': doubleLapped,
+  'secret-mitred': secretMitred,
+} as const;
 
 export type JointKind = keyof typeof KINDS;
 
@@ -70,5 +76,6 @@ export const withoutKind = <
   kind,
   lap,
   tailLap,
+  shoulderWidth,
   ...common
 }: T): Omit<T, 'kind' | OwnLengthKey> => common;

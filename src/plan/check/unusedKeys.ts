@@ -33,6 +33,12 @@ const cutsStraight = ({ joints = [], ...plan }: WrittenPlan): boolean =>
 const cutsLapped = ({ joint, drawers = [], joints = [] }: WrittenPlan): boolean =>
   drawers.some((own) => isStopped(mergeJoint(joint ?? {}, own.joint ?? {}))) || joints.some(isStopped);
 
+/** Whether the boards of any of a plan's corners meet in a mitre. */
+const isMitred = ({ joint, drawers = [], joints = [] }: WrittenPlan): boolean =>
+  [...drawers.map((own) => mergeJoint(joint ?? {}, own.joint ?? {})), ...joints].some(
+    ({ kind = USUAL_FRONT }) => kindOf({ kind }).mitred,
+  );
+
 const isStopped = ({ kind = USUAL_FRONT }: Pick<WrittenJoint, 'kind'>): boolean =>
   kindOf({ kind }).sockets === 'stopped';
 
@@ -76,6 +82,11 @@ const OF_PLAN: readonly Row<WrittenPlan>[] = [
     keys: ['family.halfPins'],
     where: ({ family }) => family?.target !== undefined,
     because: say`the set's tail width is given, so half pins stay as wished`,
+  },
+  {
+    keys: ['joint.mitre'],
+    where: (plan) => !isMitred(plan),
+    because: say`no corner here is mitred`,
   },
   {
     keys: ['fingers.lapped'],
