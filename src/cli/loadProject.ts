@@ -23,7 +23,7 @@ export const loadProject = async (plan: string | undefined, options: JointOption
 
 /** Complaints of tools that are typed, and cut nothing of a project. */
 const unusedTools = (options: JointOptions, project: Project): Complaint[] =>
-  namedCorners(project).some(({ joint }) => kindOf(joint).sockets !== 'stopped')
+  namedCorners(project).some(({ joint }) => kindOf(joint).sockets === 'open')
     ? []
     : (['straight', 'pinBush'] as const)
         .filter((key) => options[key] !== undefined)

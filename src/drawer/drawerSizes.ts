@@ -1,5 +1,6 @@
 import { type ResolvedSpec, withDefaults } from '../joint/defaults.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
+import type { JointShape } from '../joint/kinds/kind.ts';
 import { KINDS } from '../joint/kinds/kinds.ts';
 import { withCutter } from '../router/limits/fitToCutter.ts';
 import type { Overhang } from '../router/passes/routerCut.ts';
@@ -33,6 +34,19 @@ export interface Sizes {
   readonly backHeight: number;
 }
 
+/** What the kind of a drawer's front corners makes of its boards. */
+export const frontShape = ({ joint, stock }: FrontBoards): JointShape =>
+  KINDS[joint.kind].shape({
+    ...joint,
+    tailBoard: stock.side.thickness,
+    pinBoard: stock.front.thickness,
+  });
+
+/** What a drawer's front corners are made of. */
+export interface FrontBoards extends Pick<DrawerSpec, 'joint'> {
+  readonly stock: Pick<DrawerSpec['stock'], 'front' | 'side'>;
+}
+
 /**
  * A drawer's measures, unchecked: a wish that cannot be made gives measures that make no sense.
  *
@@ -47,11 +61,7 @@ export const sizesOf = (spec: DrawerSpec): Sizes => {
   const over = (space.kind === 'size' ? lip : undefined) ?? { sides: 0, top: 0, bottom: 0 };
   const width = box.width - 2 * fit.side - 2 * over.sides;
   const height = box.height - fit.top - over.top - over.bottom;
-  const { setBack: lap } = KINDS[joint.kind].shape({
-    ...joint,
-    tailBoard: stock.side.thickness,
-    pinBoard: stock.front.thickness,
-  });
+  const { setBack: lap } = frontShape(spec);
   const depth = box.depth - fit.behind + (space.kind === 'opening' && lip !== undefined ? lap : 0);
   const wall = stock.side.thickness - (joint.proud ?? 0);
   const backFrom = groove.offset + groove.width;

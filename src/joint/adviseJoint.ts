@@ -45,5 +45,5 @@ export const adviseJoint = (
       says: say`the widest tail is ${mm(widest)}, more than ${WIDE_TAIL_IN_PINS} pins of ${mm(pin)}: few pins hold a wide board`,
       remedy: say`use more tails, or wider pins`,
     });
-  return [...advice, ...KINDS[kind].advise(spec)];
+  return [...advice, ...KINDS[kind].advise(spec, spec.shape)];
 };

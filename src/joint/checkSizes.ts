@@ -4,6 +4,7 @@ import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { checkRange, isInRange, type Range } from '../units/range.ts';
 import { formatSlope, RUN_RANGE } from '../units/slope.ts';
 import { MM_PER_INCH } from '../units/unit.ts';
+import type { JointBoard } from './joint.ts';
 import * as limits from './jointLimits.ts';
 import type { JointSpec } from './jointSpec.ts';
 import type { OwnLength } from './kinds/kind.ts';
@@ -36,15 +37,22 @@ export const checkSizes = (wish: JointSpec): Complaint[] => {
       says: say`the slope is ${formatSlope(slope)}; it must be 1:2.5 to 1:20`,
       hint: say`1:7`,
     });
-  const { leastPinBoard, lengths } = kindOf(wish);
-  if (!isInRange(pinBoard, THICKNESS_RANGE) || pinBoard >= leastPinBoard - EPSILON)
-    return [...wrong, ...lengths.flatMap((length) => checkOwn(wish, length))];
-  const thinner = KIND_NAMES.filter((name) => KINDS[name].leastPinBoard <= pinBoard + EPSILON);
+  const thin = [...checkBoard(wish, 'pin', pinBoard), ...checkBoard(wish, 'tail', tailBoard)];
+  if (thin.length > 0) return [...wrong, ...thin];
+  const { lengths } = kindOf(wish);
+  const own = lengths.flatMap((length) => checkOwn(wish, length));
+  return [...wrong, ...own, ...KINDS[wish.kind].check(wish)];
+};
+
+/** A board too thin for the kind, though not in itself. */
+const checkBoard = (wish: JointSpec, board: JointBoard, thickness: number): Complaint[] => {
+  const least = kindOf(wish).leastBoard[board];
+  if (!isInRange(thickness, limits.THICKNESS_RANGE) || thickness >= least - EPSILON) return [];
+  const thinner = KIND_NAMES.filter((name) => KINDS[name].leastBoard[board] <= thickness + EPSILON);
   return [
-    ...wrong,
     {
-      at: ['pinBoard'],
-      says: say`the pin board is ${mm(pinBoard)} thick; a ${wish.kind} joint needs at least ${atLeast(leastPinBoard)}`,
+      at: [`${board}Board`],
+      says: say`the ${board} board is ${mm(thickness)} thick; a ${wish.kind} joint needs at least ${atLeast(least)}`,
       remedy: say`choose a ${thinner.join(' or ')} joint`,
     },
   ];
@@ -55,12 +63,13 @@ const NARROWEST = MM_PER_INCH / 32;
 
 /** A length of the kind's own; where its board is wrong in itself, only what is given is judged. */
 const checkOwn = (wish: JointSpec, { key, word, on, usual, range }: OwnLength<OwnLengthKey>): Complaint[] => {
-  const { THICKNESS_RANGE } = limits;
-  const { tailBoard, pinBoard } = wish;
+  const { THICKNESS_RANGE, WIDTH_RANGE } = limits;
+  const { tailBoard, pinBoard, width } = wish;
   const sound = isInRange(on === 'tail' ? tailBoard : pinBoard, THICKNESS_RANGE);
   const within = range({
     tailBoard: bound(tailBoard, THICKNESS_RANGE),
     pinBoard: bound(pinBoard, THICKNESS_RANGE),
+    width: bound(width, WIDTH_RANGE),
   });
   const ours = sound ? usual(wish) : undefined;
   const hint =

@@ -1,5 +1,5 @@
 import { rise } from '../units/slope.ts';
-import type { Joint } from './joint.ts';
+import { type Joint, pinLength } from './joint.ts';
 
 /** Marking-gauge settings in mm. */
 export interface Gauges {
@@ -21,8 +21,8 @@ export interface Gauges {
  * if (box.ok) console.log(gauges(box.value)); // { tailBoard: 10, pinBoardFace: 12, pinBoardEnd: 10 }
  * ```
  */
-export const gauges = ({ depth, tailBoard, proud }: Joint): Gauges => ({
-  tailBoard: depth,
+export const gauges = ({ depth, tailBoard, pinBoard, setBack, proud }: Joint): Gauges => ({
+  tailBoard: pinBoard.thickness - setBack,
   pinBoardFace: tailBoard.thickness - proud,
   pinBoardEnd: depth,
 });
@@ -60,5 +60,7 @@ export const dividers = ({ even, tails }: Joint): Dividers | undefined => {
  * Long grain glued to long grain, in mm²: both sloped sides of every tail, each as long as the slope makes the depth,
  * L √(1 + s²), and as wide as the pins are long: what is proud of them meets no glue.
  */
-export const glueArea = ({ tails, depth, slope, tailBoard, proud }: Joint): number =>
-  2 * tails.length * depth * Math.hypot(1, rise(slope)) * (tailBoard.thickness - proud);
+export const glueArea = (joint: Joint): number => {
+  const { tails, depth, slope } = joint;
+  return 2 * tails.length * depth * Math.hypot(1, rise(slope)) * pinLength(joint);
+};

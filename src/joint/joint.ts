@@ -34,9 +34,19 @@ export interface Joint {
   /** The tails' length. */
   readonly depth: number;
   readonly slope: Slope;
-  readonly tailBoard: { readonly thickness: number };
+  /** `lap`: the wood that it keeps outside the pins' ends; 0 where they show at its outside face. */
+  readonly tailBoard: { readonly thickness: number; readonly lap: number };
   /** `lap`: the wood that it keeps in front of the tails' ends; 0 where they show at its outside face. */
   readonly pinBoard: { readonly thickness: number; readonly lap: number };
+  /** How far behind the pin board's outside face the tail board ends. */
+  readonly setBack: number;
+  /**
+   * Where the boards meet in a mitre from the inside corner to the outside corner: its angle off the tail board's face, in
+   * degrees, which is that off a square cut of the pin board; absent where they do not.
+   */
+  readonly mitre?: { readonly degrees: number };
+  /** How far in from either edge the boards are mitred right through, so that the joint begins there; 0 where it begins at the edge. */
+  readonly shoulder: { readonly lower: number; readonly upper: number };
   /** How far the tail board is proud of the pins' ends, to be planed flush. */
   readonly proud: number;
   readonly tails: readonly Tail[];
@@ -47,6 +57,16 @@ export interface Joint {
   readonly alternatives: readonly TailCount[];
   readonly advice: readonly Complaint[];
 }
+
+/** The length of a joint's pins, from the tail board's inside face to its lap, or to where it is proud of them. */
+export const pinLength = ({ tailBoard, proud }: Pick<Joint, 'tailBoard' | 'proud'>): number =>
+  tailBoard.thickness - tailBoard.lap - proud;
+
+/** Where a joint begins and ends across the boards' width, between its shoulders. */
+export const jointSpan = ({ width, shoulder }: Pick<Joint, 'width' | 'shoulder'>): Interval => [
+  shoulder.lower,
+  width - shoulder.upper,
+];
 
 /** The mean tip width of a joint's tails. */
 export const meanTail = ({ tails }: Joint): number =>

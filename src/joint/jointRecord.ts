@@ -3,11 +3,19 @@ import { speak } from '../units/phrase.ts';
 import { degrees } from '../units/slope.ts';
 import { dividers, gauges, glueArea } from './gauges.ts';
 import type { Joint } from './joint.ts';
+import { kindOf } from './kinds/kinds.ts';
 
 const stepping = (joint: Joint) => {
   const set = dividers(joint);
   return set === undefined ? null : { from: set.from, downFrom: set.downFrom, step: set.step };
 };
+
+const gaugesByName = (joint: Joint): Readonly<Record<string, number>> =>
+  Object.fromEntries(
+    kindOf(joint)
+      .gauges(joint)
+      .map(({ name, length }) => [name, length]),
+  );
 
 /**
  * A joint as other programs read it: lengths in mm from the reference edge, areas in mm².
@@ -27,9 +35,11 @@ export const jointRecord = (name: string, joint: Joint, unit: Notation) => ({
   slope: { run: joint.slope.run, degrees: degrees(joint.slope) },
   tailBoard: joint.tailBoard,
   pinBoard: joint.pinBoard,
+  shoulder: joint.shoulder,
+  ...(joint.mitre && { mitre: joint.mitre }),
   tails: joint.tails,
   pins: joint.pins,
-  gauges: gauges(joint),
+  gauges: { ...gauges(joint), ...gaugesByName(joint) },
   dividers: stepping(joint),
   glueArea: glueArea(joint),
   alternatives: joint.alternatives,

@@ -59,6 +59,8 @@ export interface CornerWish {
   readonly halfPin?: HalfPins;
   /** How far the tail board is to be proud of the pins' ends, to be planed flush; 0 unless given. */
   readonly proud?: number;
+  /** How boards of unequal thickness meet where they are mitred: `corner`, from the inside corner to the outside corner. */
+  readonly mitre?: 'corner';
   /** Width of the narrowest chisel in the rack; 3, or 1/8 in, unless given. */
   readonly chisel?: number;
 }

@@ -5,7 +5,7 @@ import { adviseJoint } from './adviseJoint.ts';
 import { checkSizes } from './checkSizes.ts';
 import { checkSpacing } from './checkSpacing.ts';
 import { type ResolvedSpec, withDefaults } from './defaults.ts';
-import type { Joint, Pin, Tail } from './joint.ts';
+import { type Interval, type Joint, jointSpan, type Pin, type Tail } from './joint.ts';
 import { LEAST_BASE } from './jointLimits.ts';
 import type { JointSpec } from './jointSpec.ts';
 import { leastTip } from './spacing.ts';
@@ -44,7 +44,7 @@ const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: TailWidths): 
   const { kind, width, depth, slope, shape, halfPin, proud } = spec;
   const loss = depth * rise(slope);
   const tails: Tail[] = [];
-  let mark = halfPin.lower;
+  let mark = shape.shoulder.lower + halfPin.lower;
   tips.forEach((tip, i) => {
     const end = mark + tip;
     tails.push({ tip: [mark, end], base: [mark + loss, end - loss] });
@@ -57,23 +57,26 @@ const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: TailWidths): 
     slope,
     tailBoard: shape.tailBoard,
     pinBoard: shape.pinBoard,
+    shoulder: shape.shoulder,
+    setBack: shape.setBack,
+    ...(shape.mitre && { mitre: shape.mitre }),
     proud,
     tails,
-    pins: pinsBetween(tails, width),
+    pins: pinsBetween(tails, jointSpan({ width, shoulder: shape.shoulder })),
     even: allEqual(tips) && allEqual(pins),
     alternatives,
     advice: adviseJoint(spec, tips, [halfPin.lower, ...pins, halfPin.upper]),
   };
 };
 
-/** The pins are what the tails leave of the board. */
-const pinsBetween = (tails: readonly Tail[], width: number): Pin[] => {
+/** The pins are what the tails leave of the joint. */
+const pinsBetween = (tails: readonly Tail[], [from, to]: Interval): Pin[] => {
   const pins: Pin[] = [];
   let below: Tail | undefined;
   for (const above of [...tails, undefined]) {
     pins.push({
-      narrow: [below?.tip[1] ?? 0, above?.tip[0] ?? width],
-      wide: [below?.base[1] ?? 0, above?.base[0] ?? width],
+      narrow: [below?.tip[1] ?? from, above?.tip[0] ?? to],
+      wide: [below?.base[1] ?? from, above?.base[0] ?? to],
       half: below === undefined || above === undefined,
     });
     below = above;

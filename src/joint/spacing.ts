@@ -32,9 +32,15 @@ const narrowestShare = ({ ratio, from }: GradedSpacing, count: number): number =
   return Math.min(1, last) / sum;
 };
 
-/** What the pins leave for `count` tails at the tip level: W - h1 - h2 - (k - 1) p. */
-export const tailRoom = ({ width, halfPin, pin }: ResolvedSpec, count: number): number =>
-  width - halfPin.lower - halfPin.upper - (count - 1) * pin;
+/** The width that tails and pins fill: what the shoulders leave of the boards'. */
+export const jointWidth = ({ width, shape: { shoulder } }: ResolvedSpec): number =>
+  width - shoulder.lower - shoulder.upper;
+
+/** What the pins leave for `count` tails at the tip level: W - shoulders - h1 - h2 - (k - 1) p. */
+export const tailRoom = (spec: ResolvedSpec, count: number): number => {
+  const { halfPin, pin } = spec;
+  return jointWidth(spec) - halfPin.lower - halfPin.upper - (count - 1) * pin;
+};
 
 /** The narrowest tip whose base can still be cut: 3 mm and the slope's loss on either side. */
 export const leastTip = ({ depth, slope }: ResolvedSpec): number => LEAST_BASE + 2 * depth * rise(slope);

@@ -6,7 +6,7 @@ import type { ResolvedSpec } from './defaults.ts';
 import type { TailCount } from './joint.ts';
 import * as limits from './jointLimits.ts';
 import type { ListedSpacing, SharedSpacing } from './jointSpec.ts';
-import { chooseTails, leastTip, meanTip, mostTails, shares, tailRoom } from './spacing.ts';
+import { chooseTails, jointWidth, leastTip, meanTip, mostTails, shares, tailRoom } from './spacing.ts';
 
 /** How far listed widths may always miss the board's width, in mm. */
 const LIST_TOLERANCE = 0.05;
@@ -45,9 +45,11 @@ const sharedWidths = (spec: ResolvedSpec, spacing: SharedSpacing): Result<TailWi
 
 const noRoom = (spec: ResolvedSpec): Complaint => {
   const { width, halfPin } = spec;
+  const { lower, upper } = spec.shape.shoulder;
+  const shoulders = lower + upper > 0 ? say` and shoulders of ${mm(lower)} and ${mm(upper)}` : [];
   return {
     at: ['width'],
-    says: say`half pins of ${mm(halfPin.lower)} and ${mm(halfPin.upper)} leave ${mm(Math.max(0, tailRoom(spec, 1)))} of ${mm(width)}; one tail needs ${mm(leastTip(spec))} for a base of ${mm(limits.LEAST_BASE)}`,
+    says: say`half pins of ${mm(halfPin.lower)} and ${mm(halfPin.upper)}${shoulders} leave ${mm(Math.max(0, tailRoom(spec, 1)))} of ${mm(width)}; one tail needs ${mm(leastTip(spec))} for a base of ${mm(limits.LEAST_BASE)}`,
     remedy: say`use narrower half pins, a gentler slope or a wider board`,
   };
 };
@@ -61,7 +63,8 @@ const tooMany = (spec: ResolvedSpec, tails: number, most: number): Complaint => 
 const listedWidths = (spec: ResolvedSpec, spacing: ListedSpacing): Result<TailWidths> => {
   const { tails, pins: given, notation = spec.notation } = spacing;
   const pins = given ?? new Array<number>(tails.length - 1).fill(spec.pin);
-  const { width, halfPin } = spec;
+  const { halfPin } = spec;
+  const width = jointWidth(spec);
   const sum = [...tails, ...pins, halfPin.lower, halfPin.upper].reduce((a, b) => a + b, 0);
   const over = sum - width;
   // Half pins that would take up the difference, where some can.
@@ -69,7 +72,7 @@ const listedWidths = (spec: ResolvedSpec, spacing: ListedSpacing): Result<TailWi
   if (Math.abs(over) > listTolerance(notation, tails.length + pins.length + 2) + EPSILON)
     return refuse({
       at: ['tails'],
-      says: say`tails, pins and half pins together are ${mm(sum)}, ${mm(Math.abs(over))} ${over > 0 ? 'more' : 'less'} than the board's ${mm(width)}`,
+      says: say`tails, pins and half pins together are ${mm(sum)}, ${mm(Math.abs(over))} ${over > 0 ? 'more' : 'less'} than the ${width < spec.width ? say`${mm(width)} between the shoulders` : say`board's ${mm(width)}`}`,
       remedy:
         fitting >= limits.LEAST_PIN
           ? say`make the half pins ${mm(fitting)}, or list widths that fill it`

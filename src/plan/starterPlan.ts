@@ -8,6 +8,7 @@ interface StarterSizes {
   readonly pin: string;
   readonly halfPin: string;
   readonly lap: string;
+  readonly tailLap: string;
   readonly offset: string;
   readonly groove: string;
   readonly depth: string;
@@ -50,6 +51,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     pin: '5',
     halfPin: '6',
     lap: '5',
+    tailLap: '3',
     offset: '11',
     groove: '5',
     depth: '5',
@@ -83,6 +85,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     pin: '1/4',
     halfPin: '1/4',
     lap: '3/16',
+    tailLap: '1/8',
     offset: '7/16',
     groove: '1/4',
     depth: '3/16',
@@ -145,11 +148,14 @@ stock:
 
 # The front corners; for single corners see the end.
 joint:
-  kind: lapped ## lapped, hidden at the front, or through
+  kind: lapped ## lapped, hidden at the front; through; double-lapped, hidden but for a strip; or secret-mitred
   slope: "1:7" ## also "1 in 7" or "8.13deg"; in quotes
   pin: ${s.pin} ## the pin width
   halfPin: ${s.halfPin} ## the half pins; [lower, upper] where they differ
   lap: ${s.lap} ## the wood left in front of the tails
+  # tailLap: ${s.tailLap} ## of a double-lapped or secret-mitred joint: the wood left on the sides, outside the pins
+  # shoulderWidth: ${s.lap} ## of a secret-mitred joint: what is mitred right through, at both edges
+  # mitre: corner ## where its boards differ in thickness: from the inside corner to the outside corner
   chisel: ${s.chisel} ## the narrowest chisel in the rack
   proud: 0 ## how far the sides are proud of the pins, to be planed flush
   # tails: 4 ## their number; chosen for the look of the whole set unless given

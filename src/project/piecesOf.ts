@@ -176,11 +176,11 @@ const merged = (corners: readonly UnnamedCorner[]): UnnamedCorner[] => {
   return [...byShape.values()];
 };
 
-/** A function that numbers the shapes of joints, equal ones alike; what the pin board's end is of is no part of them. */
+/** A function that numbers the shapes of joints, equal ones alike; what the pin board's end is of, and how far before it the tail board ends, is no part of them. */
 const shapes = (): ((joint: Joint) => number) => {
   const numbers = new Map<string, number>();
   return (joint) => {
-    const { advice: _, alternatives: __, pinBoard: ___, ...shape } = joint;
+    const { advice: _, alternatives: __, pinBoard: ___, setBack: ____, ...shape } = joint;
     const key = JSON.stringify(shape);
     const number = numbers.get(key) ?? numbers.size;
     numbers.set(key, number);

@@ -29,8 +29,9 @@ describe('lay --json', () => {
           depth: 8,
           // atan(1/4) is 14.0362 degrees.
           slope: { run: 4, degrees: 14.0362 },
-          tailBoard: { thickness: 10 },
+          tailBoard: { thickness: 10, lap: 0 },
           pinBoard: { thickness: 8, lap: 0 },
+          shoulder: { lower: 0, upper: 0 },
           tails: [
             { tip: [6, 27], base: [8, 25] },
             { tip: [33, 54], base: [35, 52] },
@@ -63,7 +64,7 @@ describe('lay --json', () => {
       ...['--pin-board', '7/16in', '--tails', '5'],
     );
     expect(joints[0].width).toBe(144.4625);
-    expect(joints[0].tailBoard).toEqual({ thickness: 11.1125 });
+    expect(joints[0].tailBoard).toEqual({ thickness: 11.1125, lap: 0 });
     expect(joints[0].tails).toHaveLength(5);
   });
 

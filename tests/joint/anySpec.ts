@@ -56,6 +56,30 @@ export const listedSpec: fc.Arbitrary<JointSpec> = fc
       }),
   );
 
+/** Corners that laps close on both boards: of boards that differ, mitred ones go from corner to corner. */
+export const closedSpec: fc.Arbitrary<JointSpec> = fc
+  .tuple(
+    fc.record({ width: size(60, 700), tailBoard: size(7, 30), pinBoard: size(7, 30), spacing: shared }),
+    optional({
+      slope: fc.record({ run: size(4, 12) }),
+      pin: size(3, 12),
+      lap: size(1, 8),
+      tailLap: size(1, 8),
+    }),
+    fc.oneof(
+      fc.constant({ kind: 'double-lapped' as const }),
+      fc.record(
+        {
+          kind: fc.constant('secret-mitred' as const),
+          mitre: fc.constant('corner' as const),
+          shoulderWidth: size(1, 12),
+        },
+        { requiredKeys: ['kind', 'mitre'] },
+      ),
+    ),
+  )
+  .map(([sizes, wishes, kind]) => ({ ...sizes, ...wishes, ...kind }));
+
 /** Any number at all, small lengths often. */
 export const wild = fc.oneof(
   size(-10, 100),
@@ -105,6 +129,14 @@ export const wildSpec: fc.Arbitrary<JointSpec> = fc
     fc.oneof(
       fc.constantFrom({ kind: 'through' as const }, { kind: 'lapped' as const }),
       fc.record({ kind: fc.constant('lapped' as const), lap: wild }),
+      fc.record({ kind: fc.constant('double-lapped' as const), lap: wild, tailLap: wild }),
+      fc.record({
+        kind: fc.constant('secret-mitred' as const),
+        mitre: fc.constant('corner' as const),
+        lap: wild,
+        tailLap: wild,
+        shoulderWidth: wild,
+      }),
     ),
   )
   .map(([sizes, wishes, kind]) => ({ ...sizes, ...wishes, ...kind }));

@@ -13,8 +13,9 @@ describe('what a wish leaves open', () => {
       pinBoard: 20,
       shape: {
         depth: 20,
-        tailBoard: { thickness: 11 },
+        tailBoard: { thickness: 11, lap: 0 },
         pinBoard: { thickness: 20, lap: 0 },
+        shoulder: { lower: 0, upper: 0 },
         setBack: 0,
       },
       depth: 20,

@@ -22,8 +22,9 @@ describe("a joint's record for other programs", () => {
       width: 52,
       depth: 15,
       slope: { run: 10, degrees: expect.closeTo(5.7106, 4) },
-      tailBoard: { thickness: 12 },
+      tailBoard: { thickness: 12, lap: 0 },
       pinBoard: { thickness: 20, lap: 5 },
+      shoulder: { lower: 0, upper: 0 },
       tails: [
         { tip: [6, 23], base: [7.5, 21.5] },
         { tip: [29, 46], base: [30.5, 44.5] },

@@ -147,7 +147,7 @@ describe('a bush between the pairs of fingers', () => {
           board,
         );
       const sockets = (more: number) =>
-        wishedTails({ ...joint, tailBoard: { thickness: 3 } }, more)
+        wishedTails({ ...joint, tailBoard: { thickness: 3, lap: 0 } }, more)
           .intersect(box([0, 0, more], [width, 3, depth + more]))
           .mirror([0, 0, 1]);
       expect(overlaps(left, sockets(-TRUE))).toBe(false);

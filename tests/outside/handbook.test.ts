@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { dividers, gauges } from '../../src/joint/gauges.ts';
-import type { Interval } from '../../src/joint/joint.ts';
+import { type Interval, pinLength } from '../../src/joint/joint.ts';
+import { kindOf } from '../../src/joint/kinds/kinds.ts';
 import { defaultLap } from '../../src/joint/kinds/lapped.ts';
 import { parseLength } from '../../src/units/parseLength.ts';
+import { speak } from '../../src/units/phrase.ts';
 import { parseSlope, type Slope } from '../../src/units/slope.ts';
 import { adviceFor, jointOf } from '../joint/told.ts';
 import { value } from '../value.ts';
@@ -90,6 +92,58 @@ describe('the drawer front of "Building Furniture"', () => {
 
   it('is gauged on its inside face to the thickness of the side', () => {
     expect(gauges(front('3/16')).pinBoardFace).toBeCloseTo(12.7, 10);
+  });
+});
+
+// G. Ellis, "Modern Practical Joinery" (1902), and P. A. Wells and J. Hooper, "Modern Cabinet Work" (1909), from memory: a
+// double-lapped dovetail shows at one side a strip of end grain as thick as the lap; a secret mitred one nothing, its laps
+// and shoulders meeting at 45 degrees in boards of one thickness, the pins cut first and the tails scribed from them.
+describe('closed corners of the cabinet makers, 7/8 in thick with laps of 1/4 in', () => {
+  const boards = {
+    width: inches('6'),
+    tailBoard: inches('7/8'),
+    pinBoard: inches('7/8'),
+    lap: inches('1/4'),
+  };
+  const double = jointOf({
+    ...boards,
+    kind: 'double-lapped',
+    tailLap: inches('1/4'),
+    spacing: { kind: 'even' },
+  });
+  const secret = jointOf({ ...boards, kind: 'secret-mitred', spacing: { kind: 'even' } });
+  const orderOf = (joint: typeof double): string =>
+    kindOf(joint)
+      .work(joint, { tail: 'tail board', pin: 'pin board', single: true })
+      .map((phrase) => speak(phrase, 'in'))
+      .join(' ');
+
+  it('show a strip as wide as the lap, or nothing', () => {
+    expect(kindOf(double).sideView(double)).toEqual({ reach: 6.35, tails: [], uprights: [6.35] });
+    expect(kindOf(secret).sideView(secret)).toMatchObject({ tails: [], uprights: [] });
+  });
+
+  it('have pins and tails of 5/8 in, what the laps leave', () => {
+    for (const joint of [double, secret]) {
+      expect(joint.depth).toBeCloseTo(inches('5/8'), 9);
+      expect(pinLength(joint)).toBeCloseTo(inches('5/8'), 9);
+    }
+  });
+
+  it('are mitred at 45 degrees, over shoulders as wide as the lap', () => {
+    expect(secret.mitre?.degrees).toBeCloseTo(45, 9);
+    expect(secret.shoulder.lower).toBeCloseTo(inches('1/4'), 9);
+    expect(orderOf(secret)).toContain('a shooting block of 45°');
+  });
+
+  it('are made pins first', () => {
+    for (const joint of [double, secret]) {
+      const order = orderOf(joint);
+      expect(order.indexOf('Cut the pins first')).toBeGreaterThan(0);
+      expect(order.indexOf('Scribe the tails round them')).toBeGreaterThan(
+        order.indexOf('Cut the pins first'),
+      );
+    }
   });
 });
 

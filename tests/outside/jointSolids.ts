@@ -29,7 +29,9 @@ export const startSolids = async (): Promise<ManifoldToplevel> => {
  * the pin board from the pins and its two. Nothing of the one board goes into the other, so that they fit only if the
  * numbers do.
  */
-export const cornerSolids = ({ Manifold }: ManifoldToplevel, joint: Joint): CornerSolids => {
+export const cornerSolids = (solids: ManifoldToplevel, joint: Joint): CornerSolids => {
+  if (kindOf(joint).sockets === 'closed') return closedSolids(solids, joint);
+  const { Manifold } = solids;
   const { width, tailBoard, pinBoard, tails, pins } = joint;
   const gauge = gauges(joint);
 
@@ -58,6 +60,92 @@ export const cornerSolids = ({ Manifold }: ManifoldToplevel, joint: Joint): Corn
       ...(kindOf(joint).sockets === 'stopped'
         ? [block([0, gauge.pinBoardEnd, 0], [width, pinBoard.thickness, gauge.pinBoardFace])]
         : []),
+    ]),
+  };
+};
+
+/**
+ * The same of a corner that laps close on both boards: each board rebated as its gauge says, then cut, its lap left square
+ * or planed to a mitre from the rebate's inside corner to the outside corner; at the shoulders mitred right through.
+ */
+const closedSolids = ({ Manifold }: ManifoldToplevel, joint: Joint): CornerSolids => {
+  const { width, tailBoard, pinBoard, tails, pins, shoulder, mitre } = joint;
+  const gauge = new Map(
+    kindOf(joint)
+      .gauges(joint)
+      .map(({ name, length }) => [name, length]),
+  );
+  const set = (name: string): number => gauge.get(name) ?? 0;
+  const [ts, tp] = [tailBoard.thickness, pinBoard.thickness];
+
+  /** A bar along x with a section in y and z. */
+  const bar = (from: number, to: number, section: readonly (readonly [y: number, z: number])[]): Manifold =>
+    Manifold.hull([from, to].flatMap((x) => section.map(([y, z]): Vec3 => [x, y, z])));
+
+  const inner = [shoulder.lower, width - shoulder.upper] as const;
+  const edges = [
+    [0, shoulder.lower],
+    [width - shoulder.upper, width],
+  ].flatMap(([from = 0, to = 0]) => (to > from ? [[from, to] as const] : []));
+  const tailsEnd = set('tailBoard') - set('tailBoardRebate');
+  const pinsEnd = set('pinBoardFace') - set('pinBoardRebate');
+  const under = set('tailBoardEnd');
+  const deep = set('pinBoardEnd');
+
+  /** A tail or a pin between two faces, as wide at either as is said. */
+  const wedge = (near: Interval, far: Interval, y: number, z: number): Manifold =>
+    Manifold.hull(
+      [0, z].flatMap((each): Vec3[] => [
+        [near[0], 0, each],
+        [near[1], 0, each],
+        [far[0], y, each],
+        [far[1], y, each],
+      ]),
+    );
+  return {
+    tailBoard: Manifold.union([
+      bar(0, width, [
+        [-BEYOND, 0],
+        [-BEYOND, ts],
+        [0, 0],
+        [0, ts],
+      ]),
+      ...tails.map(({ tip, base }) => wedge(base, tip, tailsEnd, under)),
+      bar(...inner, [
+        [0, under],
+        [0, ts],
+        [tailsEnd, under],
+        [set('tailBoard'), ts],
+      ]),
+      ...edges.map(([from, to]) =>
+        bar(from, to, [
+          [0, 0],
+          [0, ts],
+          [tp, ts],
+        ]),
+      ),
+    ]),
+    pinBoard: Manifold.union([
+      bar(0, width, [
+        [0, -BEYOND],
+        [tp, -BEYOND],
+        [0, 0],
+        [tp, 0],
+      ]),
+      ...pins.map(({ narrow, wide }) => wedge(wide, narrow, deep, pinsEnd)),
+      bar(...inner, [
+        [deep, 0],
+        [tp, 0],
+        [deep, mitre === undefined ? set('pinBoardFace') : pinsEnd],
+        [tp, set('pinBoardFace')],
+      ]),
+      ...edges.map(([from, to]) =>
+        bar(from, to, [
+          [0, 0],
+          [tp, 0],
+          [tp, ts],
+        ]),
+      ),
     ]),
   };
 };

@@ -50,7 +50,9 @@ describe('the JSON Schema of a plan', () => {
     const drawer = schema.properties?.drawers?.items?.properties;
     expect(drawer?.count).toMatchObject({ type: 'integer', minimum: 1, maximum: 1000 });
     expect(drawer?.joint?.properties?.pin).toMatchObject({ type: ['number', 'string'] });
-    expect(drawer?.joint?.properties?.kind).toMatchObject({ enum: ['through', 'lapped'] });
+    expect(drawer?.joint?.properties?.kind).toMatchObject({
+      enum: ['through', 'lapped', 'double-lapped', 'secret-mitred'],
+    });
     expect(drawer?.joint?.properties?.tails).toMatchObject({
       anyOf: [{ type: 'integer' }, { type: 'array', minItems: 1 }],
     });

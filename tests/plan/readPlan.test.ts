@@ -383,7 +383,7 @@ describe('what is missing', () => {
       'plan.yaml:4:5 drawers[1].name: this is missing; it must be the name of a drawer, as text',
     ]);
     expect(complaintsOf('joints: [{name: A, width: 90, tailBoard: 12, pinBoard: 12}]')).toEqual([
-      'plan.yaml:1:10 joints[0].kind: "A" has no kind; it must be through or lapped',
+      'plan.yaml:1:10 joints[0].kind: "A" has no kind; it must be one of through, lapped, double-lapped, secret-mitred',
     ]);
   });
 
@@ -445,7 +445,10 @@ describe('a value of the wrong kind', () => {
     ],
     ['joint: {graded: {ratio: 3}}', 'joint.graded.ratio: 3 is out of range; it must be 0.5 to 2'],
     ['joint: {graded: 0.9}', 'joint.graded: this is 0.9; it must be written {ratio: 0.9, from: edge}'],
-    ['joint: {kind: trough}', 'joint.kind: this is "trough"; it must be through or lapped'],
+    [
+      'joint: {kind: trough}',
+      'joint.kind: this is "trough"; it must be one of through, lapped, double-lapped, secret-mitred',
+    ],
     ['count: "2"', 'count: this is "2"; it must be a whole number, 1 to 1000; try 2, without quotes'],
     ['count: 1001', 'count: 1001 is out of range; it must be 1 to 1000'],
     ['fit: 1', 'fit: this is 1; it must be written {side: 0.5, top: 1, behind: 10}'],

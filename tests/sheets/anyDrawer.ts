@@ -30,7 +30,7 @@ export const anySpec: fc.Arbitrary<DrawerSpec> = fc
     run: fc.integer({ min: 5, max: 12 }),
     pin: size(2, 9),
     proud: fc.constantFrom(0, 0.3),
-    kind: fc.constantFrom('lapped' as const, 'lapped' as const, 'through' as const),
+    kind: fc.constantFrom('lapped', 'lapped', 'through', 'double-lapped', 'secret-mitred'),
     graded: fc.boolean(),
     offset: size(6, 13),
     bottom: size(3, 8),
@@ -40,6 +40,8 @@ export const anySpec: fc.Arbitrary<DrawerSpec> = fc
   })
   .map((wish): DrawerSpec => {
     const { opening, lip, own, side, run, pin, proud, kind, graded, slips } = wish;
+    // Pins that end behind a lap can be proud of nothing.
+    const flush = kind === 'lapped' || kind === 'through' ? proud : 0;
     const spacing = graded
       ? ({ kind: 'graded', ratio: 1.15, from: 'middle' } as const)
       : ({ kind: 'even' } as const);
@@ -49,15 +51,15 @@ export const anySpec: fc.Arbitrary<DrawerSpec> = fc
       space: own
         ? { kind: 'size', size: opening }
         : { kind: 'opening', opening, fit: { side: 0.4, top: 0.8, behind: 10 } },
-      ...(lip === undefined || kind === 'through' ? {} : { lip }),
+      ...(lip === undefined || kind !== 'lapped' ? {} : { lip }),
       stock: {
         front: { thickness: wish.front, species: 'Cherry, black' },
         side: { thickness: side, species: 'Ash, white' },
         back: { thickness: side },
         bottom: { thickness: wish.bottom },
       },
-      joint: { kind, slope: { run }, pin, proud, spacing },
-      backJoint: { slope: { run }, pin, spacing: { kind: 'even' } },
+      joint: { kind, slope: { run }, pin, proud: flush, spacing, mitre: 'corner' },
+      backJoint: { slope: { run }, pin, proud: flush, spacing: { kind: 'even' } },
       groove: { offset: wish.offset, width: wish.bottom, depth: 4 },
       backDrop: wish.backDrop,
       bottom: {

@@ -25,7 +25,7 @@ export const addCabinet = (program: Command): void => {
     .option('--json', 'one JSON object, lengths in mm')
     .option('--units <unit>', 'mm or in: what is shown')
     .option(...FRACTIONS_OPTION)
-    .addHelpText('after', '\nExample:\n  halfpin cabinet examples/haberdashery-chest.yaml\n')
+    .addHelpText('after', '\nExample:\n  halfpin cabinet examples/haberdashery-chest-cabinet.yaml\n')
     .action(async (plan: string, options: CabinetOptions) => {
       const { units, set } = await loadProject(plan, options);
       const openings = set.drawers.flatMap(({ spec: { space } }) =>

@@ -4,6 +4,7 @@ import { layOutWidths } from '../../drawer/layOutWidths.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { glueArea } from '../../joint/gauges.ts';
 import { meanPin, meanTail } from '../../joint/joint.ts';
+import { kindFor } from '../../joint/kinds/kinds.ts';
 import { frontCorners } from '../../project/project.ts';
 import type { ComparedSet } from '../../project/sheetsOf.ts';
 import { printJson } from '../../render/json.ts';
@@ -13,7 +14,7 @@ import { areaNumber, areaUnit, formatLength, formatNumber } from '../../units/fo
 import { unitOf } from '../../units/notation.ts';
 import { loadProject } from '../loadProject.ts';
 import { atOption } from '../options/atOption.ts';
-import { type JointOptions, readJointOptions } from '../options/jointOptions.ts';
+import { type JointOptions, lengthsTyped, readJointOptions } from '../options/jointOptions.ts';
 import { bareUnit } from '../options/notationOptions.ts';
 import { optionReader } from '../options/optionReader.ts';
 import { fitTable } from '../report/fitTable.ts';
@@ -70,7 +71,7 @@ const ofWidths = (options: CompareOptions): Comparison => {
   const { name, spec, units, cutting, pitch, complaints } = readJointOptions({
     ...USUAL_BOARDS[unit],
     ...options,
-    kind: options.kind ?? USUAL_FRONT,
+    kind: options.kind ?? kindFor(lengthsTyped(options), USUAL_FRONT),
     width: `${widths?.[0] ?? 100}mm`,
   });
   const laid = spec && widths ? layOutWidths(spec, widths, toolingOf(cutting, pitch)) : undefined;

@@ -13,7 +13,7 @@ import { addJointOptions, type JointOptions } from '../options/jointOptions.ts';
 import { cautionText, cutText } from '../report/cutText.ts';
 import { fingerRecord, spacerRecord } from '../report/fingerRecord.ts';
 import { fingerText, spacerText } from '../report/fingerText.ts';
-import { adviceText, familySentence, jointText, terminalLines } from '../report/jointText.ts';
+import { adviceText, familySentence, jointText, terminalLines, workText } from '../report/jointText.ts';
 
 interface LayOptions extends JointOptions {
   readonly json?: boolean;
@@ -103,7 +103,11 @@ const layText = ({ units, set, joints, cutting, cuts }: Project): string[] => {
         ),
       ],
     ]),
-    ...joints.map(({ name, joint }) => [...corner(name, joint), ...adviceText(joint.advice, units)]),
+    ...joints.map(({ name, joint }) => [
+      ...corner(name, joint),
+      ...workText(joint, units),
+      ...adviceText(joint.advice, units),
+    ]),
     ...(set.family || set.advice.length > 0
       ? [
           [

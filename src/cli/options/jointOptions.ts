@@ -4,6 +4,7 @@ import type { HalfPins, JointSpec, Spacing } from '../../joint/jointSpec.ts';
 import {
   foreignLengths,
   isKind,
+  type JointKind,
   KIND_NAMES,
   KINDS,
   kindFor,
@@ -41,6 +42,7 @@ export interface JointOptions extends CutterOptions, OwnOptions, NotationOptions
   readonly halfPin?: string;
   readonly graded?: string;
   readonly gradedFrom?: string;
+  readonly mitre?: string;
   readonly proud?: string;
   readonly chisel?: string;
 }
@@ -69,12 +71,17 @@ export const addJointOptions = (command: Command): Command => {
       .option('--graded <ratio>', "each tail's width as a part of its neighbour's: 0.9")
       .option('--graded-from <where>', 'edge or middle (edge unless given)')
       .option('--pitch <length>', "a machine's spacing: from the middle of one pin to the next")
+      .option('--mitre <how>', 'corner: how boards of unequal thickness meet in a mitre')
       .option('--proud <length>', 'how far the tail board is to be proud of the pins')
       .option('--chisel <length>', 'the narrowest chisel in the rack')
       .option('--units <unit>', 'mm or in: what a bare number means, and what is shown')
       .option(...FRACTIONS_OPTION),
   );
 };
+
+/** The lengths that only some kinds have, as far as they are typed. */
+export const lengthsTyped = (options: OwnOptions): OwnLengthKey[] =>
+  OWN_LENGTH_KEYS.filter((key) => options[key] !== undefined);
 
 /** Sizes of a drawer's corner, to try where one is missing. */
 const USUAL = { width: '96mm', tailBoard: '11mm', pinBoard: '20mm' } as const;
@@ -107,7 +114,7 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
   const width = needed('width', "the boards' width");
   const tailBoard = needed('tailBoard', "the tail board's thickness");
   const pinBoard = needed('pinBoard', "the pin board's thickness");
-  const named = options.kind ?? kindFor(OWN_LENGTH_KEYS.filter((key) => options[key] !== undefined));
+  const named = options.kind ?? kindFor(lengthsTyped(options));
   const kind = isKind(named) ? named : undefined;
   if (kind === undefined)
     complain({
@@ -130,6 +137,7 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
   const pin = read.length('pin');
   const proud = read.length('proud');
   const chisel = read.length('chisel');
+  const mitre = readMitre(options.mitre, kind, complain);
   const halfPin = halfPins(read.lengths('halfPin'), complain);
   const spacing = readSpacing(options, read);
   const name = read.value('name', parseName);
@@ -153,6 +161,7 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
     ...(slope && { slope }),
     ...(pin !== undefined && { pin }),
     ...(halfPin && { halfPin }),
+    ...(mitre && { mitre }),
     ...(proud !== undefined && { proud }),
     ...(chisel !== undefined && { chisel }),
   };
@@ -163,6 +172,23 @@ const allInInches = ({ width, tailBoard, pinBoard }: JointOptions): boolean =>
   [width, tailBoard, pinBoard].every((text) => text !== undefined && isInInches(text, 'mm'));
 
 type Complain = (complaint: Complaint) => void;
+
+/** How boards meet in a mitre, where their kind has one. */
+const readMitre = (
+  typed: string | undefined,
+  kind: JointKind | undefined,
+  complain: Complain,
+): 'corner' | undefined => {
+  if (typed !== undefined && kind !== undefined && !KINDS[kind].mitred)
+    complain({
+      at: ['mitre'],
+      says: say`a ${kind} joint has no mitre`,
+      hint: say`--kind ${KIND_NAMES.filter((name) => KINDS[name].mitred).join(' or ')}`,
+    });
+  if (typed !== undefined && typed !== 'corner')
+    complain({ at: ['mitre'], says: say`${quote(typed)} is no way to mitre boards`, hint: say`corner` });
+  return typed === 'corner' ? typed : undefined;
+};
 
 const halfPins = (widths: readonly number[] | undefined, complain: Complain): HalfPins | undefined => {
   if (widths === undefined) return undefined;

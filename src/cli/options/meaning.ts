@@ -271,6 +271,7 @@ const IN_PLAN: Readonly<Record<string, string>> = {
   halfPin: 'joint.halfPin',
   graded: 'joint.graded',
   gradedFrom: 'joint.graded.from',
+  mitre: 'joint.mitre',
   proud: 'joint.proud',
   chisel: 'joint.chisel',
   pitch: 'joint.tails',

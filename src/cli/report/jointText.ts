@@ -6,6 +6,7 @@ import { kindOf } from '../../joint/kinds/kinds.ts';
 import { type Complaint, sentence } from '../../units/complaint.ts';
 import { formatArea, formatLength, formatNumber, nearestMark } from '../../units/formatLength.ts';
 import { type Notation, unitWords } from '../../units/notation.ts';
+import { speak } from '../../units/phrase.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
 import { wrapText } from '../../units/wrapText.ts';
 import { COLUMNS, fitTable } from './fitTable.ts';
@@ -17,10 +18,10 @@ import { COLUMNS, fitTable } from './fitTable.ts';
 export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoardFrom?: string): string[] => {
   const { kind, width, tailBoard, pinBoard, slope, tails } = joint;
   const length = (value: number): string => formatLength(value, unit);
-  const own = kindOf(joint).lengths.map(({ word, of }) => ` with a ${word} of ${length(of(joint))}`);
+  const own = kindOf(joint).lengths.map(({ word, of }) => `a ${word} of ${length(of(joint))}`);
   return [
     ...terminalLines(
-      `${heading}: ${kind} joint, ${length(width)} wide, tail board ${length(tailBoard.thickness)}, pin board ${length(pinBoard.thickness)}${own.join('')}, slope ${formatSlope(slope)} (${degrees(slope).toFixed(2)}°)`,
+      `${heading}: ${kind} joint, ${length(width)} wide, tail board ${length(tailBoard.thickness)}, pin board ${length(pinBoard.thickness)}${own.length === 0 ? '' : ` with ${own.join(', ')}`}, slope ${formatSlope(slope)} (${degrees(slope).toFixed(2)}°)`,
     ),
     ...terminalLines(countText(joint, unit)),
     '',
@@ -43,6 +44,14 @@ export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoar
   ];
 };
 
+/** How a single corner is made, where its kind has an order of work of its own. */
+export const workText = (joint: Joint, unit: Notation): string[] => {
+  const steps = kindOf(joint).work(joint, { tail: 'tail board', pin: 'pin board', single: true });
+  return steps.length === 0
+    ? []
+    : ['', 'Order of work:', ...steps.flatMap((step, i) => terminalLines(`${i + 1}. ${speak(step, unit)}`))];
+};
+
 /** Each piece of advice, on one or more lines. */
 export const adviceText = (advice: readonly Complaint[], unit: Notation): string[] =>
   advice.flatMap((each) => terminalLines(`advice: ${sentence(each, unit)}`));
@@ -62,10 +71,15 @@ const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): s
   return [
     ...kindOf(joint)
       .gauges(joint)
-      .map(({ board, on, from, length: set }) => {
+      .map(({ board, on, from, rebate, length: set }) => {
         const end = board === 'pin' ? pinBoardFrom : 'its end';
-        return `gauge  ${board} board, ${on}, from ${from === 'end' ? end : `the ${from}`}: ${length(set)}`;
+        return `gauge  ${board} board, ${rebate ? 'rebate, ' : ''}${on}, from ${from === 'end' ? end : `the ${from}`}: ${length(set)}`;
       }),
+    ...(joint.mitre === undefined
+      ? []
+      : [
+          `mitre  from the inside corner to the outside corner: ${Number(joint.mitre.degrees.toFixed(2))}° off the tail board's face`,
+        ]),
     ...(stepping === undefined
       ? []
       : [

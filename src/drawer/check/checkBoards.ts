@@ -7,6 +7,7 @@ import { checkRange, isInRange } from '../../units/range.ts';
 import { GROOVE_RANGE, LEAST_HELD, LEAST_INSIDE, LEAST_WALL } from '../drawerLimits.ts';
 import type { Sizes } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
+import { depthUnderLaps, LEAST_UNDER_LAP } from '../groove/depthUnderLaps.ts';
 import { LEAST_STOP, latestStop } from '../groove/latestStop.ts';
 
 /** What is wrong with boards that cannot carry their grooves or hold the bottom, in a drawer that `checkSpace` accepts. */
@@ -14,7 +15,7 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const { space, stock, joint, backJoint, groove, bottom, lip, backDrop } = spec;
   const { height, lap, wall, inside, backFrom, backHeight } = sizes;
   const wrong: Complaint[] = [];
-  if (lip !== undefined && kindOf(joint).sockets === 'open')
+  if (lip !== undefined && kindOf(joint).sockets !== 'stopped')
     wrong.push({
       at: ['joint', 'kind'],
       says: say`a front with a lip cannot have ${joint.kind} corners: its lip is the lap of a lapped joint`,
@@ -34,20 +35,25 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
     slips === undefined
       ? { board: 'the sides', thickness: wall }
       : { board: 'the slips', thickness: slips.width };
-  const mostInSide = grooved.thickness - LEAST_WALL;
+  const underLaps = depthUnderLaps(spec);
+  const covered = slips === undefined ? underLaps?.side : undefined;
+  const mostInSide = covered ?? grooved.thickness - LEAST_WALL;
   // A lap that leaves no socket is complained of as such.
   const tooThick = lap > stock.front.thickness - LEAST_SOCKET + EPSILON;
-  const mostInFront = stock.front.thickness - (tooThick ? LEAST_WALL : Math.max(lap, LEAST_WALL));
+  const mostInFront =
+    underLaps?.front ?? stock.front.thickness - (tooThick ? LEAST_WALL : Math.max(lap, LEAST_WALL));
   const mostDepth = Math.min(mostInSide, mostInFront);
   if (groove.depth > mostDepth + EPSILON)
     wrong.push({
       at: ['groove', 'depth'],
       says:
-        mostInSide <= mostInFront
-          ? say`the groove is ${mm(groove.depth)} deep; ${grooved.board}, ${mm(grooved.thickness)} thick, must keep ${mm(LEAST_WALL)} behind it, so it may be at most ${atMost(Math.max(0, mostInSide))}`
-          : lap >= LEAST_WALL
-            ? say`the groove is ${mm(groove.depth)} deep; at the front's ends it must stay within the sockets, so it may be at most ${atMost(Math.max(0, mostInFront))}`
-            : say`the groove is ${mm(groove.depth)} deep; the front, ${mm(stock.front.thickness)} thick, must keep ${mm(LEAST_WALL)} before it, so it may be at most ${atMost(Math.max(0, mostInFront))}`,
+        covered === mostDepth || underLaps?.front === mostDepth
+          ? say`the groove is ${mm(groove.depth)} deep; at the front corners it must stay ${mm(LEAST_UNDER_LAP)} under the lap of ${covered === mostDepth ? 'the sides' : 'the front'}, so it may be at most ${atMost(Math.max(0, mostDepth))}`
+          : mostInSide <= mostInFront
+            ? say`the groove is ${mm(groove.depth)} deep; ${grooved.board}, ${mm(grooved.thickness)} thick, must keep ${mm(LEAST_WALL)} behind it, so it may be at most ${atMost(Math.max(0, mostInSide))}`
+            : lap >= LEAST_WALL
+              ? say`the groove is ${mm(groove.depth)} deep; at the front's ends it must stay within the sockets, so it may be at most ${atMost(Math.max(0, mostInFront))}`
+              : say`the groove is ${mm(groove.depth)} deep; the front, ${mm(stock.front.thickness)} thick, must keep ${mm(LEAST_WALL)} before it, so it may be at most ${atMost(Math.max(0, mostInFront))}`,
       // Less may be less than any mark of a rule in a groove's range.
       ...(mostDepth >= 2 * GROOVE_RANGE.least && { hint: say`${atMost(mostDepth)}` }),
     });
@@ -103,7 +109,7 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
 
 /** A groove in the sides that stops short of their front ends. */
 const checkStop = (spec: DrawerSpec, { lap }: Sizes): Complaint[] => {
-  const { groove, bottom } = spec;
+  const { groove, bottom, joint } = spec;
   const at = ['groove', 'stopped'];
   if (groove.stopped === undefined) return [];
   if (bottom.hold.kind === 'slips')
@@ -111,6 +117,14 @@ const checkStop = (spec: DrawerSpec, { lap }: Sizes): Complaint[] => {
       {
         at,
         says: say`slips carry the groove, and end at the front's inside face: no groove reaches the sides' ends`,
+        hint: say`none`,
+      },
+    ];
+  if (kindOf(joint).sockets === 'closed')
+    return [
+      {
+        at,
+        says: say`the laps of a ${joint.kind} joint cover the groove's ends: it need not stop short of them`,
         hint: say`none`,
       },
     ];

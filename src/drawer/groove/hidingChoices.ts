@@ -2,7 +2,8 @@ import type { ResolvedSpec } from '../../joint/defaults.ts';
 import type { TailCount } from '../../joint/joint.ts';
 import { LEAST_PIN } from '../../joint/jointLimits.ts';
 import type { SharedSpacing } from '../../joint/jointSpec.ts';
-import { leastTip, mostTails, shares, tailRoom } from '../../joint/spacing.ts';
+import { kindOf } from '../../joint/kinds/kinds.ts';
+import { leastTip, meanTip, mostTails, shares, tailRoom } from '../../joint/spacing.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import type { Range } from '../../units/range.ts';
 import { rise } from '../../units/slope.ts';
@@ -44,9 +45,18 @@ const lowerHalfPinBounds = (spec: ResolvedSpec, spacing: SharedSpacing, groove: 
   };
 };
 
+/** Whether laps on both boards cover whatever groove there is, so that it may lie anywhere. */
+const isCovered = ({ kind }: ResolvedSpec): boolean => kindOf({ kind }).sockets === 'closed';
+
 /** Every number of tails, equal or graded, that hides the groove, in rising order; a wished number is not regarded. */
 export const hidingChoices = (spec: ResolvedSpec, spacing: SharedSpacing, groove: Groove): HidingChoice[] => {
   const { lower, upper } = spec.halfPin;
+  if (isCovered(spec))
+    return Array.from({ length: mostTails(spec, spacing) }, (_, i) => ({
+      tails: i + 1,
+      tip: meanTip(spec, i + 1),
+      lowerHalfPin: lower,
+    }));
   const mostCounts = mostTails({ ...spec, halfPin: { lower: LEAST_PIN, upper } }, spacing);
   const choices: HidingChoice[] = [];
   for (let tails = 1; tails <= mostCounts; tails++) {
@@ -84,6 +94,7 @@ const edgeMargins = (spec: ResolvedSpec, groove: Groove, lowerHalfPin: number, t
  * Where the number of tails is free these are a single tail's margins: no other count leaves the lowest tail more room.
  */
 export const grooveMargins = (spec: ResolvedSpec, groove: Groove): number[] => {
+  if (isCovered(spec)) return [];
   const { spacing, halfPin } = spec;
   if (spacing.kind === 'listed')
     return Object.values(edgeMargins(spec, groove, halfPin.lower, spacing.tails[0] ?? 0));

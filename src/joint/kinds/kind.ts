@@ -12,6 +12,11 @@ export interface Thicknesses {
   readonly notation?: Notation;
 }
 
+/** The boards of a corner, and the pin board's lap where one is given: what another length may follow from. */
+export interface GivenBoards extends Thicknesses {
+  readonly lap?: number;
+}
+
 /** A length that corners of a kind have beside those of every corner. Lengths in mm. */
 export interface OwnLength<Key extends string = string> {
   /** Its key in a wish and in a plan; in kebab case, its option. */
@@ -25,18 +30,18 @@ export interface OwnLength<Key extends string = string> {
   /** Which lines across the boards it places: the tails' baseline, or a line of its own on that board's end. */
   readonly places: readonly ('baseline' | 'own')[];
   /** Its default. */
-  usual(boards: Thicknesses): number;
-  /** Its range. */
-  range(boards: Thicknesses): Range;
+  usual(given: GivenBoards): number;
+  /** Its range, on boards of this width. */
+  range(boards: Thicknesses & { readonly width: number }): Range;
   /** Its value in a joint of its kind. */
   of(joint: Joint): number;
 }
 
+/** Of a joint that reaches both edges. */
+export const NO_SHOULDER = { lower: 0, upper: 0 } as const;
+
 /** Depth of a joint and the measures of both its boards, in mm. */
-export interface JointShape extends Pick<Joint, 'depth' | 'tailBoard' | 'pinBoard'> {
-  /** How far behind the pin board's outside face the tail board ends. */
-  readonly setBack: number;
-}
+export type JointShape = Pick<Joint, 'depth' | 'tailBoard' | 'pinBoard' | 'shoulder' | 'setBack' | 'mitre'>;
 
 /** A surface of a board's end: one of its faces, or the end grain between them. */
 export type Surface = 'inside' | 'end' | 'outside';
@@ -51,6 +56,8 @@ export interface SurfaceMarks {
   readonly lines: readonly { readonly role: MarkRole; readonly paths: readonly (readonly Point[])[] }[];
   /** Closed outlines of what is cut away. */
   readonly waste: readonly (readonly Point[])[];
+  /** Whether the end is rebated before it is marked, so that this surface ends where the joint does. */
+  readonly rebated?: true;
 }
 
 /** One setting of the marking gauge. */
@@ -58,7 +65,9 @@ export interface GaugeSetting {
   readonly name: string;
   readonly board: JointBoard;
   /** Where it is run: `all round` is both faces and both edges. */
-  readonly on: 'all round' | 'both faces' | 'inside face' | 'end';
+  readonly on: 'all round' | 'both faces' | 'inside face' | 'inside face and edges' | 'end';
+  /** Whether it is the rebate's line, that is cut before the joint is marked. */
+  readonly rebate?: true;
   /** What the gauge's fence bears on. */
   readonly from: 'end' | 'inside face';
   /** In mm. */
@@ -74,6 +83,14 @@ export interface SideView {
   readonly uprights: readonly number[];
 }
 
+/** What a corner's boards are called in a sentence, each a singular: `side` and `front`, or `tail board` and `pin board`. */
+export interface BoardNames {
+  readonly tail: string;
+  readonly pin: string;
+  /** Whether they belong to no drawer, and so may be a carcase's. */
+  readonly single: boolean;
+}
+
 /**
  * What differs between kinds of corner, and everything that does. A kind is one file beside this, and one entry in the
  * table of them; who sets out, checks, marks, cuts or shows a corner asks its kind.
@@ -82,27 +99,40 @@ export interface SideView {
  */
 export interface Kind<Name extends string, Own extends string> {
   readonly lengths: readonly OwnLength<Own>[];
-  /** The thinnest pin board, in mm. */
-  readonly leastPinBoard: number;
-  /** Whether the sockets run out at the pin board's outside face, where the tails' ends show, or stop behind its lap. */
-  readonly sockets: 'open' | 'stopped';
+  /** The thinnest boards, in mm. */
+  readonly leastBoard: Readonly<Record<JointBoard, number>>;
+  /**
+   * Whether the sockets run out at the pin board's outside face, where the tails' ends show, or stop behind its lap; or
+   * whether laps on both boards close the joint, so that neither tails nor pins show, and no groove in them either.
+   */
+  readonly sockets: 'open' | 'stopped' | 'closed';
+  /** Whether its boards meet in a mitre, so that those of unequal thickness must say how. */
+  readonly mitred: boolean;
   /** A wish for a corner of this kind; lengths that it does not have are left out. */
   wish(given: OwnGiven<Own>): Wish<Name, Own>;
+  /** What is wrong with a wish for it beyond ranges; places name the joint's options. */
+  check(given: Given<Own>): Complaint[];
   /** Its measures; lengths that are not given are as usual. */
-  shape(given: Thicknesses & OwnGiven<Own>): JointShape;
+  shape(given: Given<Own>): JointShape;
   /** The change that makes a deeper joint no deeper than `depth`, to a tenth of a mm, and the same in words. */
   noDeeper(
-    given: Thicknesses & OwnGiven<Own>,
+    given: Given<Own>,
     depth: number,
   ): { readonly wish: Wish<Name, Own> & { readonly pinBoard: number }; readonly words: Phrase };
-  /** Advice on such boards for it. */
-  advise(boards: Thicknesses): Complaint[];
+  /** Advice on such boards for it, and on what it makes of them. */
+  advise(boards: Thicknesses, shape: JointShape): Complaint[];
   /** What is marked on either board, from its inside face over the end to its outside face. */
   marks(joint: Joint): Readonly<Record<JointBoard, readonly SurfaceMarks[]>>;
   /** The marking gauge's settings, in the order of work. */
   gauges(joint: Joint): readonly GaugeSetting[];
   sideView(joint: Joint): SideView;
+  /** How it is made by hand, in the order of work, where that is not to cut the tails and scribe the pins from them; else nothing. */
+  work(joint: Joint, names: BoardNames): readonly Phrase[];
 }
+
+/** Its boards, its own lengths, and what any corner may be wished that changes its boards' measures. */
+export type Given<Own extends string> = Thicknesses &
+  OwnGiven<Own> & { readonly proud?: number; readonly mitre?: 'corner' };
 
 export type OwnGiven<Own extends string> = { readonly [Key in Own]?: number };
 

@@ -1,9 +1,16 @@
+import { doubleLapped } from './doubleLapped.ts';
 import type { OwnGiven, OwnLength, Wish } from './kind.ts';
 import { lapped } from './lapped.ts';
+import { secretMitred } from './secretMitred.ts';
 import { through } from './through.ts';
 
 /** Every kind of corner, the plainest first. */
-export const KINDS = { through, lapped } as const;
+export const KINDS = {
+  through,
+  lapped,
+  'double-lapped': doubleLapped,
+  'secret-mitred': secretMitred,
+} as const;
 
 export type JointKind = keyof typeof KINDS;
 
@@ -49,8 +56,11 @@ export const hasLength = (kind: JointKind, key: OwnLengthKey): boolean =>
 export const kindsWith = (keys: readonly OwnLengthKey[]): JointKind[] =>
   KIND_NAMES.filter((name) => keys.every((key) => hasLength(name, key)));
 
-/** The kind that is meant where none is named: the first that has all of these lengths, or the plainest. */
-export const kindFor = (keys: readonly OwnLengthKey[]): JointKind => kindsWith(keys)[0] ?? 'through';
+/** The kind that is meant where none is named: the usual one, or the first that has all of these lengths where that has not. */
+export const kindFor = (keys: readonly OwnLengthKey[], usual: JointKind = 'through'): JointKind => {
+  const kinds = kindsWith(keys);
+  return kinds.includes(usual) ? usual : (kinds[0] ?? usual);
+};
 
 /** The lengths that are given of those that only some kinds have, and that this kind has not. */
 export const foreignLengths = (
@@ -65,5 +75,7 @@ export const withoutKind = <
 >({
   kind,
   lap,
+  tailLap,
+  shoulderWidth,
   ...common
 }: T): Omit<T, 'kind' | OwnLengthKey> => common;

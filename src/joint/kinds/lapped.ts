@@ -4,9 +4,9 @@ import type { Notation } from '../../units/notation.ts';
 import { atLeast, mm, say } from '../../units/phrase.ts';
 import { MM_PER_INCH } from '../../units/unit.ts';
 import { gauges } from '../gauges.ts';
-import { LEAST_LAP, LEAST_SOCKET } from '../jointLimits.ts';
-import type { Kind, OwnLength } from './kind.ts';
-import { lappedPinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide } from './surfaceMarks.ts';
+import { LEAST_LAP, LEAST_SOCKET, THICKNESS_RANGE } from '../jointLimits.ts';
+import { type Kind, NO_SHOULDER, type OwnLength } from './kind.ts';
+import { pinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide, withLap } from './surfaceMarks.ts';
 
 /** A quarter of the pin board's thickness, to the half millimetre, at least 3; in inches to 1/32, at least 1/8 (common practice). */
 export const defaultLap = (pinBoard: number, notation: Notation = 'mm'): number =>
@@ -14,7 +14,8 @@ export const defaultLap = (pinBoard: number, notation: Notation = 'mm'): number 
     ? Math.max(3, Math.round(pinBoard / 2 + EPSILON) / 2)
     : Math.max(MM_PER_INCH / 8, nearestMark(pinBoard / 4, 'in/32'));
 
-const lap: OwnLength<'lap'> = {
+/** The pin board's lap. */
+export const lap: OwnLength<'lap'> = {
   key: 'lap',
   word: 'lap',
   about: 'wood left in front of a lapped joint',
@@ -28,15 +29,18 @@ const lap: OwnLength<'lap'> = {
 /** The tails end behind a lap of the pin board, and show at the tail board's side only. */
 export const lapped: Kind<'lapped', 'lap'> = {
   lengths: [lap],
-  leastPinBoard: LEAST_LAP + LEAST_SOCKET,
+  leastBoard: { tail: THICKNESS_RANGE.least, pin: LEAST_LAP + LEAST_SOCKET },
   sockets: 'stopped',
+  mitred: false,
   wish: (given) => ({ kind: 'lapped', ...(given.lap !== undefined && { lap: given.lap }) }),
+  check: () => [],
   shape: (given) => {
     const left = given.lap ?? lap.usual(given);
     return {
       depth: given.pinBoard - left,
-      tailBoard: { thickness: given.tailBoard },
+      tailBoard: { thickness: given.tailBoard, lap: 0 },
       pinBoard: { thickness: given.pinBoard, lap: left },
+      shoulder: NO_SHOULDER,
       setBack: left,
     };
   },
@@ -55,7 +59,7 @@ export const lapped: Kind<'lapped', 'lap'> = {
       : [],
   marks: (joint) => ({
     tail: [tailFace(joint, 'inside'), tailEnd(joint), tailFace(joint, 'outside')],
-    pin: [pinFace(joint, 'inside', 'base'), lappedPinEnd(joint)],
+    pin: [pinFace(joint, 'inside', 'base'), withLap(joint, pinEnd(joint))],
   }),
   gauges: (joint) => {
     const { tailBoard, pinBoardFace, pinBoardEnd } = gauges(joint);
@@ -69,4 +73,5 @@ export const lapped: Kind<'lapped', 'lap'> = {
     const view = tailsFromTheSide(joint, joint.pinBoard.lap);
     return { ...view, uprights: [view.reach, joint.pinBoard.lap] };
   },
+  work: () => [],
 };

@@ -1,6 +1,5 @@
 import type { Point } from '../../drawing/drawing.ts';
-import { gauges } from '../gauges.ts';
-import type { Joint } from '../joint.ts';
+import { type Joint, jointSpan, pinLength } from '../joint.ts';
 import { tailOutline } from '../tailOutline.ts';
 import type { SideView, SurfaceMarks } from './kind.ts';
 
@@ -31,49 +30,52 @@ export const tailFace = (joint: Joint, surface: 'inside' | 'outside'): SurfaceMa
   };
 };
 
-/** The tail board's end: the tails' tips, square across it. */
-export const tailEnd = ({ tails, pins, tailBoard: { thickness } }: Joint): SurfaceMarks => ({
-  surface: 'end',
-  reach: thickness,
-  lines: [
-    {
-      role: 'square',
-      paths: tails.flatMap(({ tip }) =>
-        tip.map(
-          (u): Line => [
-            [0, u],
-            [thickness, u],
-          ],
+/** The tail board's end: the tails' tips, square across it, to its lap where it has one. */
+export const tailEnd = ({ tails, pins, tailBoard }: Joint): SurfaceMarks => {
+  const reach = tailBoard.thickness - tailBoard.lap;
+  return {
+    surface: 'end',
+    reach,
+    lines: [
+      {
+        role: 'square',
+        paths: tails.flatMap(({ tip }) =>
+          tip.map(
+            (u): Line => [
+              [0, u],
+              [reach, u],
+            ],
+          ),
         ),
-      ),
-    },
-  ],
-  waste: pins.map(({ narrow: [from, to] }) => rectangle(from, to, thickness)),
-});
+      },
+    ],
+    waste: pins.map(({ narrow: [from, to] }) => rectangle(from, to, reach)),
+  };
+};
 
 /**
  * A face of the pin board: its sockets, square from the end to the baseline.
  * @param level how wide the tails are there: at their bases on the inside face, at their tips on the outside one
  */
 export const pinFace = (joint: Joint, surface: 'inside' | 'outside', level: 'base' | 'tip'): SurfaceMarks => {
-  const { pinBoardFace } = gauges(joint);
+  const reach = pinLength(joint);
   const sockets = joint.tails.map((tail) => tail[level]);
   return {
     surface,
-    reach: pinBoardFace,
+    reach,
     lines: [
-      { role: 'baseline', paths: [across(joint, pinBoardFace)] },
+      { role: 'baseline', paths: [across(joint, reach)] },
       {
         role: 'square',
         paths: sockets.flat().map(
           (u): Line => [
             [0, u],
-            [pinBoardFace, u],
+            [reach, u],
           ],
         ),
       },
     ],
-    waste: sockets.map(([from, to]) => rectangle(from, to, pinBoardFace)),
+    waste: sockets.map(([from, to]) => rectangle(from, to, reach)),
   };
 };
 
@@ -85,10 +87,32 @@ export const pinEnd = (joint: Joint): SurfaceMarks => ({
   waste: joint.tails.map((tail) => tailOutline(tail, joint).map(swap)),
 });
 
-/** The same end, with the line where its sockets stop. */
-export const lappedPinEnd = (joint: Joint): SurfaceMarks => {
-  const end = pinEnd(joint);
-  return { ...end, lines: [...end.lines, { role: 'lap', paths: [across(joint, end.reach)] }] };
+/** An end, with the line where its joint stops at a lap. */
+export const withLap = (joint: Joint, end: SurfaceMarks): SurfaceMarks => ({
+  ...end,
+  lines: [...end.lines, { role: 'lap', paths: [across(joint, end.reach)] }],
+});
+
+/** A surface with the lines of its shoulders, beyond which all of it is cut away in a mitre. */
+export const withShoulders = (joint: Joint, marks: SurfaceMarks): SurfaceMarks => {
+  const { reach } = marks;
+  const [from, to] = jointSpan(joint);
+  return {
+    ...marks,
+    lines: [
+      ...marks.lines,
+      {
+        role: 'square',
+        paths: [from, to].map(
+          (u): Line => [
+            [0, u],
+            [reach, u],
+          ],
+        ),
+      },
+    ],
+    waste: [rectangle(0, from, reach), ...marks.waste, rectangle(to, joint.width, reach)],
+  };
 };
 
 /** A corner whose tails are seen from the side, and how far behind the pin board's outside face they end. */

@@ -2,19 +2,22 @@ import { roundDown } from '../../units/epsilon.ts';
 import { atMost, say } from '../../units/phrase.ts';
 import { gauges } from '../gauges.ts';
 import { THICKNESS_RANGE } from '../jointLimits.ts';
-import type { Kind } from './kind.ts';
+import { type Kind, NO_SHOULDER } from './kind.ts';
 import { pinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide } from './surfaceMarks.ts';
 
 /** The tails run right through the pin board: their ends show at its outside face. */
 export const through: Kind<'through', never> = {
   lengths: [],
-  leastPinBoard: THICKNESS_RANGE.least,
+  leastBoard: { tail: THICKNESS_RANGE.least, pin: THICKNESS_RANGE.least },
   sockets: 'open',
+  mitred: false,
   wish: () => ({ kind: 'through' }),
+  check: () => [],
   shape: ({ tailBoard, pinBoard }) => ({
     depth: pinBoard,
-    tailBoard: { thickness: tailBoard },
+    tailBoard: { thickness: tailBoard, lap: 0 },
     pinBoard: { thickness: pinBoard, lap: 0 },
+    shoulder: NO_SHOULDER,
     setBack: 0,
   }),
   noDeeper: (_, depth) => ({
@@ -37,4 +40,5 @@ export const through: Kind<'through', never> = {
     const view = tailsFromTheSide(joint, 0);
     return { ...view, uprights: [view.reach] };
   },
+  work: () => [],
 };

@@ -25,7 +25,7 @@ export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
 
     drawPath(boards, board(tailFace.x0, tailEnd.x1) + board(pinEnd.x0, pinFace.x1));
     drawPath(wood, areas([...sheet.tails, ...sheet.tips]));
-    drawPath(waste, areas([...sheet.tailWaste, ...sheet.sockets, ...sheet.faceSockets]));
+    drawPath(waste, areas([...sheet.tailWaste, ...sheet.sockets, ...sheet.faceSockets, ...sheet.mitred]));
     drawPath(groove, sheet.groove === undefined ? '' : groovePath(sheet, sheet.groove, level));
     drawPath(
       outline,
@@ -40,7 +40,11 @@ export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
       marks,
       [
         ...sheet.lines.flatMap((way) => [line(way.slice(0, 3)), line(way.slice(3))]),
-        ...[sheet.tailBaseline, sheet.lapLine, sheet.pinBaseline].map(upright),
+        ...sheet.shoulders.flatMap((u) => [
+          level(sheet.tailBaseline, sheet.tailLapLine, u),
+          level(sheet.lapLine, sheet.pinBaseline, u),
+        ]),
+        ...[sheet.tailBaseline, sheet.tailLapLine, sheet.lapLine, sheet.pinBaseline].map(upright),
       ].join(''),
     );
     drawPath(edge, level(tailFace.x0, tailEnd.x1, 0) + level(pinEnd.x0, pinFace.x1, 0));
@@ -52,19 +56,22 @@ export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
  * groove that stops short of the side's end is closed there and not seen in it.
  */
 const groovePath = (
-  { tailFace, tailEnd, pinEnd, pinFace, y }: CornerSheet,
+  { tailFace, tailFaceIs, tailEnd, pinEnd, pinFace, y }: CornerSheet,
   { from, to, depth, stop }: NonNullable<CornerSheet['groove']>,
   level: (x0: number, x1: number, u: number) => string,
-): string =>
-  [
+): string => {
+  // From the arris with the inside face.
+  const inTail = tailFaceIs === 'inside' ? tailEnd.x0 : tailEnd.x1 - depth;
+  return [
     ...[from, to].flatMap((u) => [
       level(tailFace.x0, stop ?? tailFace.x1, u),
-      ...(stop === undefined ? [level(tailEnd.x1 - depth, tailEnd.x1, u)] : []),
+      ...(stop === undefined ? [level(inTail, inTail + depth, u)] : []),
       level(pinEnd.x1 - depth, pinEnd.x1, u),
       level(pinFace.x0, pinFace.x1, u),
     ]),
     ...(stop === undefined ? [] : [`M${px(stop)} ${px(y(from))}V${px(y(to))}`]),
   ].join('');
+};
 
 /** The break line where a board extends beyond the drawing. */
 const breakLine = (x: number, from: number, to: number): string =>

@@ -1,5 +1,6 @@
 import type { Point } from '../../drawing/drawing.ts';
-import { gauges } from '../../joint/gauges.ts';
+import { jointSpan, pinLength } from '../../joint/joint.ts';
+import { kindOf } from '../../joint/kinds/kinds.ts';
 import { tailOutline } from '../../joint/tailOutline.ts';
 import type { EditedCorner } from '../model/editedCorner.ts';
 import { linesOf, widthsOf } from '../model/widths.ts';
@@ -14,7 +15,8 @@ export interface Face {
 export type FaceOutline = readonly Point[];
 
 /**
- * Both boards of a corner laid flat, ends facing each other: the tail board's outside face and its end, the pin board's
+ * Both boards of a corner laid flat, ends facing each other: the tail board's outside face, or its inside one where
+ * nothing is marked outside, and its end, the pin board's
  * end and its inside face. All four share one height, so that a line runs level through them all.
  */
 export interface CornerSheet {
@@ -34,8 +36,11 @@ export interface CornerSheet {
   readonly tailEnd: Face;
   readonly pinEnd: Face;
   readonly pinFace: Face;
-  /** x of the uprights: the tail board's baseline, the lap's line, the pin board's baseline. */
+  /** Which of the tail board's faces is shown. */
+  readonly tailFaceIs: 'inside' | 'outside';
+  /** x of the uprights: the tail board's baseline and its lap's line, the pin board's lap's line and its baseline. */
   readonly tailBaseline: number;
+  readonly tailLapLine: number;
   readonly lapLine: number;
   readonly pinBaseline: number;
   readonly tails: readonly FaceOutline[];
@@ -43,6 +48,10 @@ export interface CornerSheet {
   readonly tips: readonly FaceOutline[];
   /** The waste between the tails. */
   readonly tailWaste: readonly FaceOutline[];
+  /** Where the boards' shoulders begin, in mm from the reference edge. */
+  readonly shoulders: readonly number[];
+  /** What they take of both boards. */
+  readonly mitred: readonly FaceOutline[];
   /** Sockets, on the pin board's end and on its inside face. */
   readonly sockets: readonly FaceOutline[];
   readonly faceSockets: readonly FaceOutline[];
@@ -84,10 +93,9 @@ const LEAST_SCALE = 3.2;
 
 export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): CornerSheet => {
   const { depth, width, tails, tailBoard, pinBoard } = joint;
-  const { pinBoardFace } = gauges(joint);
-  const fixed = depth + tailBoard.thickness + pinBoard.thickness + pinBoardFace;
+  const pins = pinLength(joint);
+  const fixed = depth + tailBoard.thickness + pinBoard.thickness + pins;
   const room = Math.max(LEAST_ROOM, frame.width - frame.left - frame.right - frame.gap);
-  const widths = widthsOf(joint);
   const byWidth = room / (fixed + 2 * LEAST_GRIP);
   const byHeight = Math.max((frame.height - frame.top - frame.bottom) / width, LEAST_SCALE);
   const scale = frame.scale ?? Math.min(byWidth, byHeight, LARGEST_SCALE);
@@ -97,10 +105,11 @@ export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): Corn
   const tailFace = { x0: left, x1: left + (grip + depth) * scale };
   const tailEnd = { x0: tailFace.x1, x1: tailFace.x1 + tailBoard.thickness * scale };
   const pinEnd = { x0: tailEnd.x1 + frame.gap, x1: tailEnd.x1 + frame.gap + pinBoard.thickness * scale };
-  const pinFace = { x0: pinEnd.x1, x1: pinEnd.x1 + (pinBoardFace + grip) * scale };
+  const pinFace = { x0: pinEnd.x1, x1: pinEnd.x1 + (pins + grip) * scale };
   const tailBaseline = tailFace.x1 - depth * scale;
+  const tailLapLine = tailEnd.x1 - tailBoard.lap * scale;
   const lapLine = pinEnd.x0 + pinBoard.lap * scale;
-  const pinBaseline = pinFace.x0 + pinBoardFace * scale;
+  const pinBaseline = pinFace.x0 + pins * scale;
 
   const outlines = tails.map((tail) => tailOutline(tail, joint));
   // A tail's base lies on the tail board's baseline and, in its socket, at the inside arris.
@@ -116,6 +125,12 @@ export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): Corn
     [base0, tip0],
     [base1, tip1],
   ]);
+  const [from, to] = jointSpan(joint);
+  const shoulders: [number, number][] = [
+    [0, from],
+    [to, width],
+  ];
+  const mitres = shoulders.filter(([low, high]) => high > low);
   return {
     scale,
     letters: frame.letters,
@@ -128,27 +143,38 @@ export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): Corn
     tailEnd,
     pinEnd,
     pinFace,
+    tailFaceIs: kindOf(joint)
+      .marks(joint)
+      .tail.some(({ surface }) => surface === 'outside')
+      ? 'outside'
+      : 'inside',
     tailBaseline,
+    tailLapLine,
     lapLine,
     pinBaseline,
     tails: outlines.map((outline) => outline.map(onTailFace)),
-    tips: tails.map(({ tip }) => rectangle(tailEnd.x0, tailEnd.x1, tip)),
+    tips: tails.map(({ tip }) => rectangle(tailEnd.x0, tailLapLine, tip)),
     tailWaste: joint.pins.map(({ narrow, wide }) => [
       [tailBaseline, wide[0]],
       [tailFace.x1, narrow[0]],
-      [tailEnd.x1, narrow[0]],
-      [tailEnd.x1, narrow[1]],
+      [tailLapLine, narrow[0]],
+      [tailLapLine, narrow[1]],
       [tailFace.x1, narrow[1]],
       [tailBaseline, wide[1]],
     ]),
+    shoulders: [from, to].filter((u) => u > 0 && u < width),
+    mitred: mitres.flatMap((across) => [
+      rectangle(tailBaseline, tailLapLine, across),
+      rectangle(lapLine, pinBaseline, across),
+    ]),
     sockets: outlines.map((outline) => outline.map(onPinEnd)),
     faceSockets: tails.map(({ base }) => rectangle(pinFace.x0, pinBaseline, base)),
-    lines: linesOf(widths).map((tip, i): FaceOutline => {
+    lines: linesOf(widthsOf(joint), joint.shoulder.lower).map((tip, i): FaceOutline => {
       const [base = [tip, 0], end = [tip, depth]] = sides[i] ?? [];
       return [
         onTailFace(base),
         onTailFace(end),
-        [tailEnd.x1, tip],
+        [tailLapLine, tip],
         [lapLine, tip],
         onPinEnd(base),
         [pinBaseline, base[0]],

@@ -114,10 +114,16 @@ const spacerShape = (
 const uprightShape = (
   { value, on }: Handle,
   x: number,
-  { top, y, tailFace, scale, tailBaseline, lapLine, pinBaseline }: CornerSheet,
+  { top, y, tailFace, tailEnd, scale, tailBaseline, tailLapLine, lapLine, pinBaseline }: CornerSheet,
   unit: Notation,
 ): HandleShape => ({
-  touch: area(uprightTarget(x, [tailBaseline, lapLine, pinBaseline], top - 2)),
+  touch: area(
+    uprightTarget(
+      x,
+      [tailBaseline, ...(tailLapLine < tailEnd.x1 ? [tailLapLine] : []), lapLine, pinBaseline],
+      top - 2,
+    ),
+  ),
   hit: rectangle(x - FINGER / 2, top - FINGER - 4, x + FINGER / 2, top - 2),
   trace: `M${px(x)} ${px(top - 12)}V${px(y(0))}`,
   grip: `M${px(x)} ${px(top - 2)}l-5 -9h10z`,

@@ -1,4 +1,5 @@
 import type { G, Path as SvgPath } from '@svgdotjs/svg.js';
+import { jointSpan } from '../../joint/joint.ts';
 import { isTail } from '../../joint/widthName.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { drawPath, px } from '../browser/dom.ts';
@@ -38,7 +39,8 @@ const writeWidths = ({ corner, locked, now }: ViewState, sheet: CornerSheet, tex
   const { joint } = corner;
   const { tailEnd, pinEnd, scale, letters, y } = sheet;
   const widths = widthsOf(joint);
-  const lines = [0, ...linesOf(widths), joint.width];
+  const [from, to] = jointSpan(joint);
+  const lines = [from, ...linesOf(widths, from), to];
   const middle = (tailEnd.x1 + pinEnd.x0) / 2;
   let ticks = lines
     .map((u) => `M${px(tailEnd.x1 + 4)} ${px(y(u))}h10M${px(pinEnd.x0 - 4)} ${px(y(u))}h-10`)
@@ -89,7 +91,7 @@ const writeNames = ({ corner, now }: ViewState, sheet: CornerSheet, texts: Texts
     if (words !== undefined) texts.put(words, (face.x0 + face.x1) / 2, y(0) + 8 + 14 * letters, 'middle');
   };
   const start = startOnSides(corner);
-  const from = start === undefined ? 'outside' : `from ${formatNumber(start, now.project.units)} up`;
+  const from = start === undefined ? sheet.tailFaceIs : `from ${formatNumber(start, now.project.units)} up`;
   const [edge, short] = start === undefined ? ['reference edge', 'edge'] : ['groove’s upper edge', 'groove'];
   const gap = { x0: tailEnd.x1, x1: pinEnd.x0 };
   const areEndsNamed = [tailEnd, pinEnd].every((face) => isWithin('end', face)) && isWithin(edge, gap);

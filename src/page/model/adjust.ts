@@ -1,5 +1,6 @@
 import { backJointSpec, frontJointSpec, sizesOf } from '../../drawer/drawerSizes.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
+import { jointWidth } from '../../joint/spacing.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { readPlan } from '../../plan/readPlan.ts';
 import type { Project } from '../../project/project.ts';
@@ -95,32 +96,38 @@ const wishesOf = ({ drawers, joints }: Plan): Wish[] => [
   ...joints.map(({ name, spec }, index): Wish => ({ ref: { of: 'joint', index }, name, spec })),
 ];
 
-const wishedWidths = (wish: JointSpec, cutter: Cutter | undefined): TipWidths | undefined => {
-  const { spacing, halfPin, pin } = resolvedWish(wish, cutter);
+/** The listed widths of a wish, and what they are to fill; undefined where none are listed. */
+const wishedWidths = (
+  wish: JointSpec,
+  cutter: Cutter | undefined,
+): { readonly widths: TipWidths; readonly room: number } | undefined => {
+  const resolved = resolvedWish(wish, cutter);
+  const { spacing, halfPin, pin } = resolved;
   if (spacing.kind !== 'listed') return undefined;
   const { tails, pins } = spacing;
   const inner = tails.flatMap((tail, i) => (i === 0 ? [tail] : [pins?.[i - 1] ?? pin, tail]));
-  return [halfPin.lower, ...inner, halfPin.upper];
+  return { widths: [halfPin.lower, ...inner, halfPin.upper], room: jointWidth(resolved) };
 };
 
 /** A corner whose listed widths do not fill its board any more. */
 interface Misfit extends Wish {
   readonly widths: TipWidths;
+  readonly room: number;
   readonly locked: Locked;
 }
 
 const misfitsOf = (plan: Plan): Misfit[] =>
   wishesOf(plan).flatMap((wish) => {
-    const widths = wishedWidths(wish.spec, plan.cutting?.cutter);
-    if (widths === undefined || Math.abs(total(widths) - wish.spec.width) < 1e-6) return [];
-    return [{ ...wish, widths, locked: lockedIn(wish.spec.spacing) }];
+    const wished = wishedWidths(wish.spec, plan.cutting?.cutter);
+    if (wished === undefined || Math.abs(total(wished.widths) - wished.room) < 1e-6) return [];
+    return [{ ...wish, ...wished, locked: lockedIn(wish.spec.spacing) }];
   });
 
 /** The edits that scale listed tails to the changed widths of their boards, all but locked ones. */
 const refitEdits = (plan: Plan, text: string): Result<Edit[]> => {
   const unit = unitOf(plan.units);
-  const edits = misfitsOf(plan).map(({ ref, name, spec, widths, locked }): Result<Edit[]> => {
-    const filled = fill(widths, locked, spec.width);
+  const edits = misfitsOf(plan).map(({ ref, name, widths, room, locked }): Result<Edit[]> => {
+    const filled = fill(widths, locked, room);
     return filled.ok
       ? accept(listCorner(ref, { widths: filled.value, locked, before: widths }, plan.drawers, text, unit))
       : refuse(...ofCorner(name, filled.complaints));

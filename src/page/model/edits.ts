@@ -21,6 +21,7 @@ import {
   setTail,
   setWidth,
   type TipWidths,
+  total,
   widthsOf,
 } from './widths.ts';
 
@@ -57,7 +58,7 @@ const writeIfFound = (
  */
 export const dragLine = (now: Snapshot, corner: EditedCorner, line: number, to: number): Moved => {
   const widths = widthsOf(corner.joint);
-  const by = to - (linesOf(widths)[line] ?? to);
+  const by = to - (linesOf(widths, corner.joint.shoulder.lower)[line] ?? to);
   const reach = stepTowards(by, stepOf(unitOf(now.project.units)), (part) => {
     const moved = moveLine(widths, corner.locked, line, part);
     if (!moved.ok) return moved;
@@ -153,7 +154,8 @@ export const setTailCount = (
 /** Makes the same number of tails equal; where some widths are locked, all others. */
 export const makeEven = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
   const { joint, at, locked } = corner;
-  if (locked.size > 0) return writeIfFound(now, corner, evenOut(widthsOf(joint), locked, joint.width));
+  const widths = widthsOf(joint);
+  if (locked.size > 0) return writeIfFound(now, corner, evenOut(widths, locked, total(widths)));
   const { text, project } = now;
   const edits: Edit[] = [
     { at: [...at, 'tails'], value: joint.tails.length },

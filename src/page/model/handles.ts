@@ -33,13 +33,13 @@ export interface Handle {
     | { readonly kind: 'line'; readonly line: number; readonly below: number; readonly above: number }
     | { readonly kind: 'groove'; readonly from: number; readonly to: number }
     | { readonly kind: 'spacer'; readonly from: number; readonly to: number }
-    | { readonly kind: 'upright'; readonly x: 'tailBaseline' | 'lapLine' | 'pinBaseline' };
+    | { readonly kind: 'upright'; readonly x: 'tailBaseline' | 'tailLapLine' | 'lapLine' | 'pinBaseline' };
   readonly move: (now: Snapshot, corner: EditedCorner, to: number, scope: Scope) => Moved;
 }
 
 const lineHandles = (corner: EditedCorner): Handle[] => {
   const widths = widthsOf(corner.joint);
-  const lines = linesOf(widths);
+  const lines = linesOf(widths, corner.joint.shoulder.lower);
   return lines.map((value, line) => ({
     id: `line ${line}`,
     label: lineWords(line, widths.length).join(', '),
@@ -93,14 +93,16 @@ const uprightHandles = (corner: EditedCorner): Handle[] => {
   const tails = { id: 'tail baseline', axis: 'x', on: { kind: 'upright', x: 'tailBaseline' } } as const;
   const { lengths } = kindOf(joint);
   return [
-    ...lengths.flatMap(({ key, word, places }) =>
+    ...lengths.flatMap(({ key, word, places, on }) =>
       places.flatMap((line) =>
         quantityHandle(
           corner,
           of(key),
           line === 'baseline'
             ? { ...tails, label: `baseline of the tails, by the ${word}`, sense: 1 }
-            : { id: key, label: word, axis: 'x', sense: 1, on: { kind: 'upright', x: 'lapLine' } },
+            : on === 'tail'
+              ? { id: key, label: word, axis: 'x', sense: -1, on: { kind: 'upright', x: 'tailLapLine' } }
+              : { id: key, label: word, axis: 'x', sense: 1, on: { kind: 'upright', x: 'lapLine' } },
         ),
       ),
     ),

@@ -1,4 +1,4 @@
-import type { Joint } from '../../joint/joint.ts';
+import { type Joint, jointSpan } from '../../joint/joint.ts';
 import type { HalfPins, Spacing } from '../../joint/jointSpec.ts';
 import { isTail, widthName } from '../../joint/widthName.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
@@ -13,14 +13,15 @@ export type TipWidths = readonly number[];
 /** Numbers of the widths that are to stay as they are. */
 export type Locked = ReadonlySet<number>;
 
-export const widthsOf = ({ tails, width }: Joint): TipWidths => {
-  const lines = [0, ...tails.flatMap(({ tip }) => tip), width];
-  return lines.slice(1).map((line, i) => line - (lines[i] ?? 0));
+export const widthsOf = (joint: Joint): TipWidths => {
+  const [from, to] = jointSpan(joint);
+  const lines = [from, ...joint.tails.flatMap(({ tip }) => tip), to];
+  return lines.slice(1).map((line, i) => line - (lines[i] ?? from));
 };
 
-/** Where each line lies, from the reference edge. */
-export const linesOf = (widths: TipWidths): number[] => {
-  let sum = 0;
+/** Where each line lies, from the reference edge; the widths begin at `from`. */
+export const linesOf = (widths: TipWidths, from = 0): number[] => {
+  let sum = from;
   return widths.slice(0, -1).map((width) => {
     sum += width;
     return sum;

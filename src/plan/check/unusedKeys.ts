@@ -29,12 +29,18 @@ const drawersOf = ({ drawers = [], cabinet }: WrittenPlan): readonly WrittenDraw
 
 /** Whether a straight cutter cuts any of a plan's pins: those of through corners, which every drawer has at its back. */
 const cutsStraight = ({ joints = [], ...plan }: WrittenPlan): boolean =>
-  drawersOf(plan).length > 0 || joints.some((corner) => kindOf(corner).sockets !== 'stopped');
+  drawersOf(plan).length > 0 || joints.some((corner) => kindOf(corner).sockets === 'open');
 
 /** Whether any of a plan's corners has stopped sockets. */
 const cutsLapped = ({ joints = [], ...plan }: WrittenPlan): boolean =>
   drawersOf(plan).some((own) => isStopped(mergeJoint(plan.joint ?? {}, own.joint ?? {}))) ||
   joints.some(isStopped);
+
+/** Whether the boards of any of a plan's corners meet in a mitre. */
+const isMitred = ({ joint, drawers = [], joints = [] }: WrittenPlan): boolean =>
+  [...drawers.map((own) => mergeJoint(joint ?? {}, own.joint ?? {})), ...joints].some(
+    ({ kind = USUAL_FRONT }) => kindOf({ kind }).mitred,
+  );
 
 const isStopped = ({ kind = USUAL_FRONT }: Pick<WrittenJoint, 'kind'>): boolean =>
   kindOf({ kind }).sockets === 'stopped';
@@ -79,6 +85,11 @@ const OF_PLAN: readonly Row<WrittenPlan>[] = [
     keys: ['family.halfPins'],
     where: ({ family }) => family?.target !== undefined,
     because: say`the set's tail width is given, so half pins stay as wished`,
+  },
+  {
+    keys: ['joint.mitre'],
+    where: (plan) => !isMitred(plan),
+    because: say`no corner here is mitred`,
   },
   {
     keys: ['fingers.lapped'],

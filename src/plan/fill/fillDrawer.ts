@@ -3,11 +3,13 @@ import {
   type BottomSpec,
   type DrawerSpec,
   type Fit,
+  type JointWish,
   type Movement,
   type Stock,
   USUAL_FRONT,
 } from '../../drawer/drawerSpec.ts';
 import { topGap } from '../../drawer/gaps.ts';
+import { depthUnderLaps } from '../../drawer/groove/depthUnderLaps.ts';
 import { latestStop } from '../../drawer/groove/latestStop.ts';
 import type { CornerWish } from '../../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../../joint/kinds/kinds.ts';
@@ -20,6 +22,7 @@ import { say } from '../../units/phrase.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
+import { GROOVE } from '../schema/ranges.ts';
 import type { PlacedDrawer } from './fillCabinet.ts';
 import { mergeJoint, spacingOf } from './fillJoint.ts';
 import { fillMovement } from './fillMovement.ts';
@@ -44,9 +47,9 @@ const DEFAULTS = {
 } as const satisfies Record<Unit, object>;
 const INSET = { sides: 0, top: 0, bottom: 0 };
 
-/** In mm: half the thickness of a board that carries the groove, rounded down to the half millimetre or to 1/32 in; common practice. */
-const defaultGrooveDepth = (board: number, unit: Unit): number =>
-  unit === 'mm' ? roundDown(board / 2, 2) : nextMark(board / 2, 'below', 'in/32');
+/** Down to the half millimetre or to 1/32 in, in mm. */
+const roundedDown = (depth: number, unit: Unit): number =>
+  unit === 'mm' ? roundDown(depth, 2) : nextMark(depth, 'below', 'in/32');
 
 /** The keys that a plan gives for all its drawers. */
 type DrawerDefaults = Pick<
@@ -81,12 +84,22 @@ export const fillDrawer = (
   // Sides that are proud are planed flush after the groove is cut.
   const wall = side.thickness - (joint.proud ?? 0);
   const carrier = bottom.hold.kind === 'slips' ? Math.min(wall, bottom.hold.width) : wall;
+  const wish: JointWish = {
+    notation,
+    ...sizesOf(joint),
+    spacing: spacingOf(joint),
+    ...KINDS[joint.kind].wish(joint),
+  };
+  const most = depthUnderLaps({ joint: wish, stock: { front, side } });
+  const underLaps =
+    most === undefined ? [] : bottom.hold.kind === 'slips' ? [most.front] : [most.front, most.side];
   const board = { ...plan.stock?.bottom, ...drawer.stock?.bottom };
   const { stopped = 'none', ...groove } = {
     ...defaults.groove,
     // A thicker bottom has its edges thinned; a thinner one would rattle.
     width: Math.min(defaults.groove.width, board.thickness ?? defaults.groove.width),
-    depth: defaultGrooveDepth(carrier, unit),
+    // Half the board that carries it (common practice), or what laps leave.
+    depth: roundedDown(Math.max(GROOVE.least, Math.min(carrier / 2, ...underLaps)), unit),
     ...plan.groove,
     ...drawer.groove,
   };
@@ -107,7 +120,7 @@ export const fillDrawer = (
     space: space.value,
     ...(lip.sides + lip.top + lip.bottom === 0 ? {} : { lip }),
     stock,
-    joint: { notation, ...sizesOf(joint), spacing: spacingOf(joint), ...KINDS[joint.kind].wish(joint) },
+    joint: wish,
     backJoint: { notation, ...backWishOf(joint, backJoint) },
     groove,
     backDrop: drawer.back?.drop ?? plan.back?.drop ?? defaults.backDrop,

@@ -64,10 +64,24 @@ export const cornerKeys = (unit: Unit) => {
   });
 };
 
-/** The lengths that only some kinds of corner have. */
-export const ownLengthKeys = (unit: Unit) =>
-  optional({
-    lap: lengths(unit)(ranges.LAP).describe(
-      'The wood left in front of the tails of a lapped joint. A quarter of the pin board, to the half millimetre, at least 3 mm, in inches to 1/32 and at least 1/8, unless given.',
+/** What only some kinds of corner have. */
+export const ownLengthKeys = (unit: Unit) => {
+  const lap = lengths(unit)(ranges.LAP);
+  const own = {
+    lap: lap.describe(
+      'The wood left in front of the tails where their ends do not show, as in a lapped joint. A quarter of the pin board, to the half millimetre, at least 3 mm, in inches to 1/32 and at least 1/8, unless given.',
     ),
-  } satisfies Record<OwnLengthKey, z.ZodType>);
+    tailLap: lap.describe(
+      'The wood that the tail board keeps outside the pins, where both boards have a lap. As wide as `lap` in a secret-mitred joint, else a quarter of the tail board, rounded as `lap` is, unless given.',
+    ),
+    shoulderWidth: lap.describe(
+      'The width at both edges of a secret-mitred joint that is mitred right through. As wide as the lap unless given.',
+    ),
+  } satisfies Record<OwnLengthKey, z.ZodType>;
+  return optional({
+    ...own,
+    mitre: choice('corner').describe(
+      'How boards of unequal thickness meet in a secret-mitred joint: `corner`, from the inside corner to the outside corner. To be given only where they differ.',
+    ),
+  });
+};

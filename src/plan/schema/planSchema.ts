@@ -21,7 +21,9 @@ const namedJointSchema = (unit: Unit) => {
   const thickness = length(ranges.THICKNESS);
   return group('{name: Carcase, kind: through, width: 430, tailBoard: 19, pinBoard: 19}', {
     name: name('the name of a corner').describe('What the corner is called; no two may have one name.'),
-    kind: cornerKind().describe('Through, or lapped: hidden at the front.'),
+    kind: cornerKind().describe(
+      'Through; lapped: hidden at the front; double-lapped: hidden on both boards, but for a strip of end grain; or secret-mitred: hidden altogether.',
+    ),
     width: length(ranges.WIDTH).describe('Width of both boards at the corner.'),
     tailBoard: thickness.describe('Thickness of the tail board.'),
     pinBoard: thickness.describe('Thickness of the pin board.'),
@@ -79,7 +81,7 @@ export const planSchema = (unit: Unit) =>
       joints: z
         .array(namedJointSchema(unit), { error: 'a list of corners, each with a dash before it' })
         .describe(
-          'Single corners: they belong to no drawer. The slope, pin, half pins, lap, proud and chisel that they do not give are those of `joint`.',
+          'Single corners: they belong to no drawer. The slope, pin, half pins, laps, shoulder, mitre, proud and chisel that they do not give are those of `joint`.',
         ),
     }),
   });

@@ -2,7 +2,7 @@ import { checkSizes } from '../../joint/checkSizes.ts';
 import { withDefaults } from '../../joint/defaults.ts';
 import { LEAST_PIN } from '../../joint/jointLimits.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
-import { leastTip } from '../../joint/spacing.ts';
+import { jointWidth, leastTip } from '../../joint/spacing.ts';
 import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
@@ -23,7 +23,8 @@ export const atPitch = (
   const sizes = checkSizes(wish);
   if (sizes.length > 0) return refuse(...sizes);
   const resolved = withDefaults(wish);
-  const { pin, width } = resolved;
+  const { pin } = resolved;
+  const width = jointWidth(resolved);
   const tip = pitch - pin;
   const least = Math.max(leastTip(resolved), entry);
   const most = width - 2 * LEAST_PIN + pin;

@@ -1,7 +1,7 @@
 import { checkSizes } from '../../joint/checkSizes.ts';
 import { withDefaults } from '../../joint/defaults.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
-import { KINDS, kindOf } from '../../joint/kinds/kinds.ts';
+import { KIND_NAMES, KINDS, kindOf } from '../../joint/kinds/kinds.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON, roundDown, roundUp } from '../../units/epsilon.ts';
 import { finest, halfMark, type Notation } from '../../units/notation.ts';
@@ -28,6 +28,12 @@ const sameMark = (notation: Notation = 'mm'): number => Math.max(SAME_WIDTH, hal
 export const fitToCutter = (wish: JointSpec, cutter: Cutter): Result<JointSpec> => {
   const sizes = checkSizes(wish);
   if (sizes.length > 0) return refuse(...sizes);
+  if (kindOf(wish).sockets === 'closed')
+    return refuse({
+      at: ['kind'],
+      says: say`a ${wish.kind} joint cannot be cut along a guide: its sockets stop behind a lap in both boards`,
+      remedy: say`choose a ${KIND_NAMES.filter((name) => KINDS[name].sockets !== 'closed').join(' or ')} joint, or cut it by hand, without a cutter`,
+    });
   const { depth, tailBoard, proud } = withDefaults(wish);
   const wrong = [
     ...checkSlope(wish, cutter),

@@ -2,6 +2,7 @@ import type { Drawer } from '../../drawer/drawer.ts';
 import type { DrawerCut } from '../../drawer/drawerCut.ts';
 import type { Part } from '../../drawer/partsList.ts';
 import { rebatedEdges } from '../../drawer/rebateFirst.ts';
+import { kindOf } from '../../joint/kinds/kinds.ts';
 import { CAUTIONS, FINGER_CAUTIONS } from '../../router/limits/cautions.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import type { Notation } from '../../units/notation.ts';
@@ -45,8 +46,9 @@ export const benchInstructions = (
       lines: [
         'Mark outside faces and reference edges; letter corners.',
         ...(spec.lip === undefined ? [] : [`Cut the front’s rebate along ${rebatedEdges(sizes.rebate)}.`]),
-        gaugeStep(drawer),
-        ...(cut === undefined ? BY_HAND : routerSteps(drawer, cut, unit)),
+        ...(cut === undefined
+          ? byHand(drawer, unit)
+          : [gaugeStep(drawer), ...routerSteps(drawer, cut, unit)]),
         'Scrape off the paper. Fit dry, and check.',
         `Groove ${hold.kind === 'slips' ? 'front and slips' : 'front and sides'}.${
           spec.groove.stopped === undefined
@@ -115,6 +117,18 @@ export const benchInstructions = (
       ],
     },
   ];
+};
+
+/** Front corners that are made otherwise than the back's come first. */
+const byHand = (drawer: Drawer, unit: Notation): string[] => {
+  const { front } = drawer;
+  const atFront = kindOf(front)
+    .work(front, { tail: 'side', pin: 'front', single: false })
+    .map((phrase) => speak(phrase, unit));
+  const [trial = '', ...atBack] = BY_HAND;
+  return atFront.length === 0
+    ? [gaugeStep(drawer), ...BY_HAND]
+    : [trial, ...atFront, 'Then the back corners: gauge every end.', ...atBack];
 };
 
 const BY_HAND = [

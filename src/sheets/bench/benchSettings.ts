@@ -75,6 +75,14 @@ const settingsOf = (drawer: Drawer, steps: readonly Setting[]): Setting[] => [
     value: (joint) => (joint === drawer.back ? drawer.sizes.backFrom : 0),
   },
   ...gaugesOf(drawer),
+  ...(drawer.front.mitre === undefined
+    ? []
+    : [
+        {
+          label: 'mitre, off the side’s face',
+          value: ({ mitre }: Joint) => mitre && `${Number(mitre.degrees.toFixed(2))}°`,
+        },
+      ]),
   { label: 'slope (sliding bevel)', value: ({ slope }) => formatSlope(slope) },
   { label: 'tails', value: ({ tails }) => String(tails.length) },
   { label: 'tail width', value: (joint) => (joint.even ? meanTail(joint) : VARIED) },
@@ -108,10 +116,15 @@ const gaugesOf = ({ front, back, sizes: { rebate } }: Drawer): Setting[] => {
 };
 
 const gaugeLabel = (front: GaugeSetting, back: GaugeSetting | undefined, end: string): string => {
-  if (front.on === 'all round') return 'sides, all round, from end';
+  const on = front.on === 'end' ? 'end grain' : front.on;
+  const rebate = front.rebate ? 'rebate, ' : '';
+  if (front.board === 'tail' && front.from === 'end') {
+    const atBack = back === undefined || back.on === front.on ? '' : `; at the back ${back.on}`;
+    return `sides, ${rebate}${on}, from end${atBack}`;
+  }
   const board = front.board === 'tail' ? 'side' : 'front';
   const from = `, from ${front.from === 'end' ? end : front.from}`;
-  const on = front.on === 'end' ? 'end grain' : front.on;
+  if (rebate !== '') return `${board}’s ${rebate}${on}${from}`;
   if (back === undefined) return `${board}’s ${on}${from}`;
   return front.on === back.on
     ? `${board} and back, ${on}${from}`

@@ -38,8 +38,9 @@ export const viewFromAbove = (drawer: Drawer, axes: SketchAxes, unit: Notation, 
   const marks: Mark[] = [
     stroke('outline', 'medium', [
       ...frontPaths(drawer, axes),
-      rectangle(0, front, wall, depth),
-      rectangle(width - wall, front, width, depth),
+      ...(drawer.front.mitre === undefined
+        ? [rectangle(0, front, wall, depth), rectangle(width - wall, front, width, depth)]
+        : mitredSides(drawer, axes)),
       rectangle(wall, rear, width - wall, depth),
       ...(boards.slip?.boxes.map(({ from, to }) => rectangle(from[0], from[1], to[0], to[1])) ?? []),
     ]),
@@ -81,17 +82,41 @@ export const viewFromAbove = (drawer: Drawer, axes: SketchAxes, unit: Notation, 
   return { box: boxOfMarks(marks), marks };
 };
 
+/** Both sides from above where they are mitred, so that they reach the front's outside corners. */
+const mitredSides = ({ spec, sizes: { width, wall, depth } }: Drawer, { across, back }: SketchAxes): Path[] =>
+  [(x: number) => x, (x: number) => width - x].map((place) =>
+    shapes.polygon(
+      (
+        [
+          [0, 0],
+          [wall, spec.stock.front.thickness],
+          [wall, depth],
+          [0, depth],
+        ] as const
+      ).map(([x, y]) => [across(place(x)), back(y)]),
+    ),
+  );
+
 /**
  * A front from above; at the upper edge a half pin covers each corner, so the whole front is visible. A lip above hides
  * the step of its rebate; one at the sides alone has a T-shaped upper edge.
  */
 const frontPaths = (
-  { spec, sizes: { width, lap, rebate } }: Drawer,
+  { front: { mitre }, spec, sizes: { width, wall, lap, rebate } }: Drawer,
   { across, back }: SketchAxes,
 ): Path[] => {
   const front = spec.stock.front.thickness;
   const [left, right] = [-rebate.sides, width + rebate.sides];
   const shape = (points: readonly Point[]) => shapes.polygon(points.map(([x, y]) => [across(x), back(y)]));
+  if (mitre !== undefined)
+    return [
+      shape([
+        [0, 0],
+        [width, 0],
+        [width - wall, front],
+        [wall, front],
+      ]),
+    ];
   if (rebate.top > 0)
     return [
       shapes.rectangle(across(left), 0, across(right), back(lap)),

@@ -52,7 +52,7 @@ export const viewFromRight = (
     ...tailMarks(atBack, ([x, u]) => [back(depth - x), up(sizes.backFrom + u)]),
     stroke('outline', 'medium', [
       rectangle(lap, 0, depth, height),
-      ...(kindOf(front).sockets === 'open' ? [] : [rectangle(0, -rebate.bottom, lap, height + rebate.top)]),
+      ...(front.setBack > 0 ? [rectangle(0, -rebate.bottom, lap, height + rebate.top)] : []),
     ]),
     stroke('baseline', 'thin', [
       line(baseline, 0, baseline, height),

@@ -52,7 +52,7 @@ export const bandsOf = ({ joint, board, jointFrom, rebated = false }: MarkedEnd)
       const marked = jointFrom > 0 ? marksFrom(jointFrom, marks) : marks;
       if (marked.surface !== 'end') return bandOf(marked, gripFrom(joint, board) + GRIP_WIDTH);
       const { thickness } = board === 'tail' ? joint.tailBoard : joint.pinBoard;
-      if (!rebated) return bandOf(marked, thickness);
+      if (!rebated && !marked.rebated) return bandOf(marked, thickness);
       // At the shoulder the sockets run out at the rebate, and there is no lap to stop at.
       const lines = marked.lines.filter(({ role }) => role !== 'lap');
       return bandOf({ ...marked, lines }, marked.reach);
@@ -83,7 +83,7 @@ export const INSIDE_FLAP: Band = { name: 'inside', width: GRIP_WIDTH, reach: 0, 
 
 /** Where the grip begins on a face, mm from the arris; on the pin board also where the tail board is proud and the baseline is nearer. */
 const gripFrom = ({ depth, tailBoard }: Joint, board: JointBoard): number =>
-  board === 'tail' ? depth : tailBoard.thickness;
+  board === 'tail' ? depth : tailBoard.thickness - tailBoard.lap;
 
 const PENS: Readonly<Record<MarkRole, PenName>> = {
   baseline: 'baseline',

@@ -1,7 +1,7 @@
 import type { StrokeMark, TextMark } from '../../drawing/drawing.ts';
 import { hatch } from '../../drawing/hatch.ts';
 import { line, rectangle, stroke } from '../../drawing/shapes.ts';
-import type { Interval, Joint } from '../../joint/joint.ts';
+import { type Interval, type Joint, jointSpan } from '../../joint/joint.ts';
 import { betweenSplits } from '../../paper/piece.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { edgeMark } from './edgeMark.ts';
@@ -124,13 +124,18 @@ const columnsOf = ({ tails, pins }: Joint): readonly [Column, Column] => [
   },
 ];
 
+/** Where the boards are mitred right through, from there to their edges. */
+const shouldersOf = (joint: Joint): number[] => jointSpan(joint).filter((u) => u > 0 && u < joint.width);
+
 /** @param jointFrom height of the joint's lower edge, which is marked where it is not the rod's own */
 const lineMarks = (joint: Joint, jointFrom: number, top: number): StrokeMark[] => [
   stroke(
     'square',
     'saw',
     columnsOf(joint).flatMap(({ x0, tails }) =>
-      [...(jointFrom > 0 ? [jointFrom] : []), ...tails.flat()].map((u) => line(x0, u, x0 + MARKS, u)),
+      [...(jointFrom > 0 ? [jointFrom] : []), ...shouldersOf(joint), ...tails.flat()].map((u) =>
+        line(x0, u, x0 + MARKS, u),
+      ),
     ),
   ),
   ...rodOutline(BREADTH, joint.width, top),

@@ -43,7 +43,16 @@ const VALUES: Readonly<Record<string, readonly string[]>> = {
     printer: ['office'],
     send: ['no-such-queue'],
   },
-  ...{ out: [at('other')], name: ['Ledge'], kind: ['lapped', 'through'], width: ['118'], lap: ['6'] },
+  ...{
+    out: [at('other')],
+    name: ['Ledge'],
+    kind: ['lapped', 'through'],
+    width: ['118'],
+    lap: ['6'],
+    'tail-lap': ['4'],
+    'shoulder-width': ['7'],
+    mitre: ['corner'],
+  },
   ...{ 'tail-board': ['12.5'], 'pin-board': ['18'], slope: ['1:6', '1:3'], tails: ['2'], pin: ['11'] },
   ...{ pins: ['8,11'], 'half-pin': ['7'], graded: ['0.9'], pitch: ['30'], 'graded-from': ['middle'] },
   ...{ chisel: ['12'], units: ['in'], fractions: ['16'], straight: ['9'], bush: ['17'], 'pin-bush': ['18'] },
@@ -77,6 +86,7 @@ const SIDES = [
   '--measured-d2',
   '250.2',
 ];
+const SECRET = ['--kind', 'secret-mitred'];
 const OUT = ['--out', at('out')];
 
 /** Lines that work: the arguments, and then the options, two by two. */
@@ -93,6 +103,7 @@ const LINES: readonly (readonly [command: string, flags: readonly string[], opti
   ['lay', [], [...CORNER, ...FINGERS, '--pin', '10mm']],
   ['lay', [], [...CORNER, '--graded', '0.8']],
   ['lay', [], [...CORNER, '--units', 'in']],
+  ['lay', [], [...CORNER, ...SECRET]],
   ['lay', [PLAN], []],
   ['lay', [GUIDED], []],
   ['compare', [], ['--widths', '60mm,90mm']],
@@ -101,6 +112,7 @@ const LINES: readonly (readonly [command: string, flags: readonly string[], opti
   ['compare', [], ['--widths', '70mm,90mm,130mm', ...FINGERS]],
   ['compare', [], ['--widths', '130mm', '--tails', '20,20,20', '--pin', '9.5', '--half-pin', '25.5', ...OUT]],
   ['compare', [], ['--widths', '60mm,90mm', '--units', 'in']],
+  ['compare', [], ['--widths', '60mm,90mm', '--tail-board', '19mm', '--pin-board', '19mm', ...SECRET]],
   ['compare', [], ['--widths', '60mm,90mm', '--graded', '0.8', ...OUT]],
   ['compare', [PLAN], []],
   ['compare', [PLAN, '--json'], []],
@@ -145,6 +157,8 @@ const RESTATED: readonly RegExp[] = [
   /^trial .*--joint Tray front$/u,
   // A plan without a cutter is cut by hand.
   /^trial \S+plan\.yaml .*--by-hand$/u,
+  // Boards of one thickness meet from corner to corner.
+  /--kind secret-mitred --mitre corner$/u,
   // The corner is described in full; guides depend on less, and DXF is in mm.
   /^draw .*--as dxf --units in$/u,
   /^draw .*--as dxf --proud 0\.4$/u,

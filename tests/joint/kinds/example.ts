@@ -14,5 +14,24 @@ const common = {
 
 export const lappedSpec: JointSpec = { kind: 'lapped', ...common, pinBoard: 20, lap: 5 };
 export const throughSpec: JointSpec = { kind: 'through', ...common, pinBoard: 15 };
+export const doubleSpec: JointSpec = {
+  ...common,
+  kind: 'double-lapped',
+  proud: 0,
+  pinBoard: 20,
+  lap: 5,
+  tailLap: 4,
+};
+export const secretSpec: JointSpec = {
+  ...common,
+  kind: 'secret-mitred',
+  width: 106,
+  proud: 0,
+  tailBoard: 20,
+  pinBoard: 20,
+  lap: 5,
+};
+export const secretJoint: Joint = jointOf(secretSpec);
+export const doubleJoint: Joint = jointOf(doubleSpec);
 export const lappedJoint: Joint = jointOf(lappedSpec);
 export const throughJoint: Joint = jointOf(throughSpec);

@@ -14,8 +14,8 @@ import {
 } from '../../../src/joint/kinds/kinds.ts';
 
 describe('the kinds of corner', () => {
-  it('are through and lapped, the plainest first', () => {
-    expect(KIND_NAMES).toEqual(['through', 'lapped']);
+  it('are through, lapped, double-lapped and secret-mitred, the plainest first', () => {
+    expect(KIND_NAMES).toEqual(['through', 'lapped', 'double-lapped', 'secret-mitred']);
     expect(KIND_NAMES.filter(isKind)).toEqual(KIND_NAMES);
     expect(['mitred', 'Lapped', '', 'toString', 'constructor'].filter(isKind)).toEqual([]);
   });
@@ -24,18 +24,24 @@ describe('the kinds of corner', () => {
     for (const name of KIND_NAMES) expect(KINDS[name].wish({}).kind).toBe(name);
   });
 
-  it('have among them one length that only some have', () => {
-    expect(OWN_LENGTH_KEYS).toEqual(['lap']);
-    expect(OWN_LENGTHS.map(({ word }) => word)).toEqual(['lap']);
+  it('have among them lengths that only some have', () => {
+    expect(OWN_LENGTH_KEYS).toEqual(['lap', 'tailLap', 'shoulderWidth']);
+    expect(OWN_LENGTHS.map(({ word }) => word)).toEqual(['lap', 'tail lap', 'shoulder']);
     expect(hasLength('lapped', 'lap')).toBe(true);
     expect(hasLength('through', 'lap')).toBe(false);
   });
 
   it('are known by the lengths that are given', () => {
-    expect(kindsWith([])).toEqual(['through', 'lapped']);
-    expect(kindsWith(['lap'])).toEqual(['lapped']);
+    expect(kindsWith([])).toEqual(['through', 'lapped', 'double-lapped', 'secret-mitred']);
+    expect(kindsWith(['lap'])).toEqual(['lapped', 'double-lapped', 'secret-mitred']);
     expect(kindFor([])).toBe('through');
     expect(kindFor(['lap'])).toBe('lapped');
+    expect(kindFor(['lap', 'tailLap'])).toBe('double-lapped');
+    expect(kindFor(['tailLap'])).toBe('double-lapped');
+    expect(kindFor(['shoulderWidth', 'lap'])).toBe('secret-mitred');
+    expect(kindFor(['lap'], 'lapped')).toBe('lapped');
+    expect(kindFor([], 'lapped')).toBe('lapped');
+    expect(kindFor(['tailLap'], 'lapped')).toBe('double-lapped');
   });
 
   it('find lengths that are given for another kind, and none that are not given', () => {

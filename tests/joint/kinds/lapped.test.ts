@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Thicknesses } from '../../../src/joint/kinds/kind.ts';
 import { kindOf } from '../../../src/joint/kinds/kinds.ts';
 import { lapped } from '../../../src/joint/kinds/lapped.ts';
 import { speak } from '../../../src/units/phrase.ts';
@@ -7,6 +8,7 @@ import { lappedJoint } from './example.ts';
 
 const [lap] = lapped.lengths;
 const boards = { tailBoard: 11, pinBoard: 20 };
+const advised = (given: Thicknesses) => lapped.advise(given, lapped.shape(given));
 
 describe('a lapped corner', () => {
   it('is what a joint of its name is asked of', () => {
@@ -16,8 +18,9 @@ describe('a lapped corner', () => {
   it('has tails as long as the lap leaves, and a tail board that ends behind it', () => {
     expect(lapped.shape({ ...boards, lap: 6 })).toEqual({
       depth: 14,
-      tailBoard: { thickness: 11 },
+      tailBoard: { thickness: 11, lap: 0 },
       pinBoard: { thickness: 20, lap: 6 },
+      shoulder: { lower: 0, upper: 0 },
       setBack: 6,
     });
   });
@@ -45,8 +48,8 @@ describe('a lapped corner', () => {
   });
 
   it('keeps at least 1 mm of lap, and 3 mm for the sockets', () => {
-    expect(lap?.range({ tailBoard: 50, pinBoard: 20 })).toEqual({ least: 1, most: 17 });
-    expect(lapped.leastPinBoard).toBe(4);
+    expect(lap?.range({ tailBoard: 50, pinBoard: 20, width: 96 })).toEqual({ least: 1, most: 17 });
+    expect(lapped.leastBoard).toEqual({ tail: 2, pin: 4 });
   });
 
   it('stops its sockets behind the lap', () => {
@@ -61,12 +64,12 @@ describe('a lapped corner', () => {
   });
 
   it('asks whether the boards are swapped where the pin board is the thinner', () => {
-    expect(told(lapped.advise({ tailBoard: 20, pinBoard: 11 }))).toEqual([
+    expect(told(advised({ tailBoard: 20, pinBoard: 11 }))).toEqual([
       'pinBoard: a pin board of 11 mm is thinner than its tail board of 20 mm: are the two swapped?',
     ]);
-    expect(lapped.advise({ tailBoard: 20, pinBoard: 20 })).toEqual([]);
+    expect(advised({ tailBoard: 20, pinBoard: 20 })).toEqual([]);
     // Float dust is no difference.
-    expect(lapped.advise({ tailBoard: 0.1 + 0.2, pinBoard: 0.3 })).toEqual([]);
+    expect(advised({ tailBoard: 0.1 + 0.2, pinBoard: 0.3 })).toEqual([]);
   });
 
   it('is marked all round the tail board, and on the inside face and the end of the pin board', () => {

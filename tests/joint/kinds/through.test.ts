@@ -12,8 +12,9 @@ describe('a through corner', () => {
   it('has tails as long as its pin board is thick, no lap, and a tail board that ends at the face', () => {
     expect(through.shape({ tailBoard: 11, pinBoard: 15 })).toEqual({
       depth: 15,
-      tailBoard: { thickness: 11 },
+      tailBoard: { thickness: 11, lap: 0 },
       pinBoard: { thickness: 15, lap: 0 },
+      shoulder: { lower: 0, upper: 0 },
       setBack: 0,
     });
   });
@@ -24,8 +25,9 @@ describe('a through corner', () => {
   });
 
   it('accepts any pin board that there is, and advises on none', () => {
-    expect(through.leastPinBoard).toBe(2);
-    expect(through.advise({ tailBoard: 20, pinBoard: 2 })).toEqual([]);
+    const thin = { tailBoard: 20, pinBoard: 2 };
+    expect(through.leastBoard).toEqual({ tail: 2, pin: 2 });
+    expect(through.advise(thin, through.shape(thin))).toEqual([]);
   });
 
   it('lets its sockets run out at the outside face', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cornerSheet } from '../../../src/page/corner/cornerSheet.ts';
-import { CHEST, cornerIn, FRONT, snapshotOf } from '../chest.ts';
+import { handlesOf } from '../../../src/page/model/handles.ts';
+import { CHEST, cornerIn, FRONT, LONE, snapshotOf } from '../chest.ts';
 
 const corner = cornerIn(snapshotOf(CHEST), FRONT);
 const frame = { width: 900, height: 500, left: 80, right: 20, top: 60, bottom: 40, gap: 100, letters: 1 };
@@ -44,5 +45,54 @@ describe('cornerSheet', () => {
     expect(cornerSheet(corner, frame).scale).toBeCloseTo((500 - 100) / 75, 9);
     const narrow = cornerSheet(corner, { ...frame, width: 400, left: 40, gap: 50, letters: 1 });
     expect(narrow.pinFace.x1).toBeLessThanOrEqual(380 + 1e-9);
+  });
+});
+
+describe('cornerSheet of a corner that laps close on both boards', () => {
+  const single = (keys: string) =>
+    cornerIn(
+      snapshotOf(`joints: [{name: Case, width: 96, tailBoard: 18, pinBoard: 18, lap: 4, ${keys}}]`),
+      LONE,
+    );
+  const at = (keys: string) => cornerSheet(single(keys), { ...frame, scale: 4 });
+
+  it('shows the inside face of the tail board, and its lap’s line as far from the end’s outer arris', () => {
+    const drawn = at('kind: double-lapped, tailLap: 5');
+    expect(drawn.tailFaceIs).toBe('inside');
+    expect(sheet.tailFaceIs).toBe('outside');
+    expect(drawn.tailEnd.x1 - drawn.tailLapLine).toBeCloseTo(5 * 4, 9);
+    expect(drawn.pinBaseline - drawn.pinFace.x0).toBeCloseTo(13 * 4, 9);
+    expect(drawn.shoulders).toEqual([]);
+  });
+
+  it('draws shoulders, and what they take, where the edges are mitred', () => {
+    const drawn = at('kind: secret-mitred, shoulderWidth: 6');
+    expect(drawn.shoulders).toEqual([6, 90]);
+    // Both ends of either board.
+    expect(drawn.mitred).toHaveLength(4);
+  });
+
+  it('has a handle for either lap, which grows away from the other board', () => {
+    const handles = handlesOf(single('kind: secret-mitred'));
+    const uprights = handles.flatMap(({ id, value, sense, on }) =>
+      on.kind === 'upright' ? [[id, on.x, value, sense]] : [],
+    );
+    expect(uprights).toEqual([
+      ['tail baseline', 'tailBaseline', 4, 1],
+      ['lap', 'lapLine', 4, 1],
+      ['tailLap', 'tailLapLine', 4, -1],
+      ['pin baseline', 'pinBaseline', 18, 1],
+    ]);
+  });
+
+  it('moves the tail lap by its handle', () => {
+    const corner = single('kind: double-lapped, tailLap: 5');
+    const handle = handlesOf(corner).find(({ id }) => id === 'tailLap');
+    const now = snapshotOf(
+      'joints: [{name: Case, width: 96, tailBoard: 18, pinBoard: 18, lap: 4, kind: double-lapped, tailLap: 5}]',
+    );
+    const moved = handle?.move(now, corner, 6.5, { drawers: 'this', ends: 'shown' });
+    expect(moved?.stop).toEqual([]);
+    expect(moved?.snapshot.text).toContain('tailLap: 6.5');
   });
 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Joint } from '../../../src/joint/joint.ts';
 import type { JointSpec } from '../../../src/joint/jointSpec.ts';
+import { withoutKind } from '../../../src/joint/kinds/kinds.ts';
 import { type Cutter, leastPin } from '../../../src/router/limits/cutter.ts';
 import { layOutForCutter } from '../../../src/router/limits/layOutForCutter.ts';
 import { sentence } from '../../../src/units/complaint.ts';
@@ -28,6 +29,12 @@ const refusals = (spec: JointSpec, cutter = EIGHT): string[] => complaintsOf(lay
 const narrow = (joint: Joint): number[] => joint.pins.map(({ narrow: [a, b] }) => b - a);
 
 describe('layOutForCutter', () => {
+  it('refuses corners whose sockets stop behind a lap in both boards, by name', () => {
+    expect(refusals({ ...withoutKind(FRONT), kind: 'double-lapped' })).toEqual([
+      'kind: a double-lapped joint cannot be cut along a guide: its sockets stop behind a lap in both boards; choose a through or lapped joint, or cut it by hand, without a cutter',
+    ]);
+  });
+
   it("has the cutter's slope, and its least pin where none is wished", () => {
     const joint = laid(FRONT);
     expect(joint.slope.run).toBeCloseTo(1 / Math.tan((8 * Math.PI) / 180), 12);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { withoutKind } from '../../../src/joint/kinds/kinds.ts';
 import { fingerSetting } from '../../../src/router/fingers/fingerSetting.ts';
 import { pinsBeyond } from '../../../src/router/fingers/pinsBeyond.ts';
 import { layOutForCutter } from '../../../src/router/limits/layOutForCutter.ts';
@@ -22,7 +23,7 @@ describe('after a trial joint, fingers and spacers', () => {
 
   it('are as much thinner where the plan with its new lap keeps its tails', () => {
     const spacerAt = (lap: number): number =>
-      fingerSetting(value(layOutForCutter({ ...LAPPED, kind: 'lapped', lap }, CUTTER)), CUTTER, {
+      fingerSetting(value(layOutForCutter({ ...withoutKind(LAPPED), kind: 'lapped', lap }, CUTTER)), CUTTER, {
         together: 14,
         bush: 16,
       }).pairs[0]?.spacer ?? Number.NaN;
