@@ -1,5 +1,6 @@
 import type { G, Path as SvgPath, Text } from '@svgdotjs/svg.js';
 import { drawPath, px, setAttribute, setText } from '../browser/dom.ts';
+import type { EditedCorner } from '../model/editedCorner.ts';
 import { type Handle, handlesOf } from '../model/handles.ts';
 import { changedWords, valueWords } from '../model/movedWords.ts';
 import type { ViewState } from '../model/viewState.ts';
@@ -53,7 +54,9 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
     };
   };
 
-  return ({ corner, moving, now, scope }: ViewState, sheet: CornerSheet): Moving | undefined => {
+  const describe = described();
+  return (shown: ViewState, sheet: CornerSheet): Moving | undefined => {
+    const { corner, moving, now } = shown;
     const unit = now.project.units;
     ({ scale } = sheet);
     handles = new Map(handlesOf(corner).map((handle) => [handle.id, handle]));
@@ -73,11 +76,13 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
       drawPath(parts.touch, shape.touch);
       drawPath(parts.trace, shape.trace);
       drawPath(parts.grip, shape.grip);
-      setText(parts.text.node, shape.text ?? '');
-      setAttribute(parts.text.node, 'transform', `translate(${px(shape.middle[0])} ${px(sheet.top - 17)})`);
+      if (shape.text !== undefined) {
+        setText(parts.text.node, shape.text);
+        setAttribute(parts.text.node, 'transform', `translate(${px(shape.middle[0])} ${px(sheet.top - 17)})`);
+      }
       const { node } = parts.group;
       setAttribute(node, 'aria-label', handle.label);
-      setAttribute(node, 'aria-description', `changes ${changedWords(handle, { now, corner, scope })}`);
+      setAttribute(node, 'aria-description', describe(handle, shown));
       setAttribute(node, 'aria-valuenow', String(Math.round(handle.value * 100) / 100));
       setAttribute(node, 'aria-valuemax', String(Math.round(handle.most)));
       setAttribute(node, 'aria-valuetext', valueWords(handle, unit));
@@ -88,5 +93,19 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
       if (isMoving) found = { handle, middle: shape.middle };
     }
     return found;
+  };
+};
+
+/** What a handle changes, for screen readers: found anew only where it may be something else, not while a hand moves. */
+const described = () => {
+  let last: (Pick<ViewState, 'now' | 'scope'> & Pick<EditedCorner, 'ref'>) | undefined;
+  const words = new Map<string, string>();
+  return ({ id, tail, value, measure }: Handle, { now, scope, corner }: ViewState): string => {
+    const { ref } = corner;
+    if (last?.now !== now || last.scope !== scope || last.ref !== ref) words.clear();
+    last = { now, scope, ref };
+    const told = words.get(id) ?? `changes ${changedWords({ tail, value, measure }, { now, corner, scope })}`;
+    words.set(id, told);
+    return told;
   };
 };
