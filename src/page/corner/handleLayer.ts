@@ -78,7 +78,8 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
       drawPath(parts.grip, shape.grip);
       if (shape.text !== undefined) {
         setText(parts.text.node, shape.text);
-        setAttribute(parts.text.node, 'transform', `translate(${px(shape.middle[0])} ${px(sheet.top - 17)})`);
+        setAttribute(parts.text.node, 'x', px(shape.middle[0]));
+        setAttribute(parts.text.node, 'y', px(sheet.top - 17));
       }
       const { node } = parts.group;
       setAttribute(node, 'aria-label', handle.label);
