@@ -1,6 +1,5 @@
 import type { G, Path as SvgPath, Text } from '@svgdotjs/svg.js';
 import { drawPath, px, setAttribute, setText } from '../browser/dom.ts';
-import type { EditedCorner } from '../model/editedCorner.ts';
 import { type Handle, handlesOf } from '../model/handles.ts';
 import { changedWords, valueWords } from '../model/movedWords.ts';
 import type { ViewState } from '../model/viewState.ts';
@@ -54,9 +53,8 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
     };
   };
 
-  const describe = described();
   return (shown: ViewState, sheet: CornerSheet): Moving | undefined => {
-    const { corner, moving, now } = shown;
+    const { corner, moving, now, isPreview } = shown;
     const unit = now.project.units;
     ({ scale } = sheet);
     handles = new Map(handlesOf(corner).map((handle) => [handle.id, handle]));
@@ -71,9 +69,6 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
       const parts = drawn.get(id) ?? make(id);
       drawn.set(id, parts);
       const shape = handleShape(handle, sheet, unit);
-      drawPath(parts.hit, shape.hit);
-      setAttribute(parts.hit.node, 'class', `hit along-${handle.axis}`);
-      drawPath(parts.touch, shape.touch);
       drawPath(parts.trace, shape.trace);
       drawPath(parts.grip, shape.grip);
       if (shape.text !== undefined) {
@@ -81,32 +76,31 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
         setAttribute(parts.text.node, 'x', px(shape.middle[0]));
         setAttribute(parts.text.node, 'y', px(sheet.top - 17));
       }
-      const { node } = parts.group;
-      setAttribute(node, 'aria-label', handle.label);
-      setAttribute(node, 'aria-description', describe(handle, shown));
-      setAttribute(node, 'aria-valuenow', String(Math.round(handle.value * 100) / 100));
-      setAttribute(node, 'aria-valuemax', String(Math.round(handle.most)));
-      setAttribute(node, 'aria-valuetext', valueWords(handle, unit));
-      setAttribute(node, 'aria-orientation', handle.axis === 'u' ? 'vertical' : 'horizontal');
       const isMoving = moving?.handle === id;
       const state = isMoving ? (moving.stop.length > 0 ? ' moving stopped' : ' moving') : '';
-      setAttribute(node, 'class', `handle along-${handle.axis}${state}`);
+      setAttribute(parts.group.node, 'class', `handle along-${handle.axis}${state}`);
+      // What is not seen of it follows with the plan.
+      if (!isPreview) describe(parts, handle, shape, shown);
       if (isMoving) found = { handle, middle: shape.middle };
     }
     return found;
   };
 };
 
-/** What a handle changes, for screen readers: found anew only where it may be something else, not while a hand moves. */
-const described = () => {
-  let last: (Pick<ViewState, 'now' | 'scope'> & Pick<EditedCorner, 'ref'>) | undefined;
-  const words = new Map<string, string>();
-  return ({ id, tail, value, measure }: Handle, { now, scope, corner }: ViewState): string => {
-    const { ref } = corner;
-    if (last?.now !== now || last.scope !== scope || last.ref !== ref) words.clear();
-    last = { now, scope, ref };
-    const told = words.get(id) ?? `changes ${changedWords({ tail, value, measure }, { now, corner, scope })}`;
-    words.set(id, told);
-    return told;
-  };
+/** Where a handle can be taken hold of, and what it is for screen readers. */
+const describe = (
+  { hit, touch, group: { node } }: Drawn,
+  handle: Handle,
+  shape: HandleShape,
+  shown: ViewState,
+): void => {
+  drawPath(hit, shape.hit);
+  setAttribute(hit.node, 'class', `hit along-${handle.axis}`);
+  drawPath(touch, shape.touch);
+  setAttribute(node, 'aria-label', handle.label);
+  setAttribute(node, 'aria-description', `changes ${changedWords(handle, shown)}`);
+  setAttribute(node, 'aria-valuenow', String(Math.round(handle.value * 100) / 100));
+  setAttribute(node, 'aria-valuemax', String(Math.round(handle.most)));
+  setAttribute(node, 'aria-valuetext', valueWords(handle, shown.now.project.units));
+  setAttribute(node, 'aria-orientation', handle.axis === 'u' ? 'vertical' : 'horizontal');
 };

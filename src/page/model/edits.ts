@@ -33,16 +33,18 @@ export interface Moved {
   readonly stop: readonly Complaint[];
 }
 
-/** The same while a hand moves: the corner alone, of a plan that is not changed yet. */
+/** The same while a hand moves: the corner, and the plan where the corner does not do alone. */
 export interface Preview {
   readonly corner: EditedCorner;
   readonly stop: readonly Complaint[];
+  readonly moved?: Moved;
 }
 
-/** What a movement makes of its corner. */
-export const previewOf = ({ snapshot, stop }: Moved, corner: EditedCorner): Preview => ({
-  corner: cornerOf(snapshot.project, corner.ref) ?? corner,
-  stop,
+/** What a movement of the plan makes of its corner. */
+export const previewOf = (moved: Moved, corner: EditedCorner): Preview => ({
+  corner: cornerOf(moved.snapshot.project, corner.ref) ?? corner,
+  stop: moved.stop,
+  moved,
 });
 
 const writeWidths = (

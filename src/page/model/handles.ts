@@ -35,7 +35,7 @@ export interface Handle {
     | { readonly kind: 'spacer'; readonly from: number; readonly to: number }
     | { readonly kind: 'upright'; readonly x: 'tailBaseline' | 'tailLapLine' | 'lapLine' | 'pinBaseline' };
   readonly move: (now: Snapshot, corner: EditedCorner, to: number, scope: Scope) => Moved;
-  /** The corner after the same move, where that is found sooner than the plan. */
+  /** The same for its corner alone, where that is found sooner. */
   readonly preview?: (now: Snapshot, corner: EditedCorner, to: number) => Preview;
 }
 

@@ -21,8 +21,7 @@ interface DragState {
   readonly corner: EditedCorner;
   readonly to: number;
   readonly preview: Preview;
-  /** The plan with the same move, once the hand has been still there. */
-  readonly moved?: Moved;
+  readonly isStill: boolean;
   /** Its limit in either direction, once reached. */
   readonly limits: Readonly<
     Partial<Record<'up' | 'down', { readonly to: number; readonly preview: Preview }>>
@@ -101,7 +100,7 @@ export const selectedCorner = ({ now, selected }: Session): EditedCorner => {
 
 export const viewStateOf = (session: Session): ViewState => {
   const { dragging, scope } = session;
-  const now = dragging?.moved?.snapshot ?? session.now;
+  const now = dragging?.preview.moved?.snapshot ?? session.now;
   const moving = movingIn(session);
   const corner = dragging?.preview.corner ?? selectedCorner(session);
   return {
@@ -109,6 +108,7 @@ export const viewStateOf = (session: Session): ViewState => {
     corner,
     locked: corner.locked,
     scope,
+    isPreview: dragging?.isStill === false,
     ...(moving && { moving }),
   };
 };
@@ -207,7 +207,7 @@ export const grab = (session: Session, handle: Handle): Session => {
       corner,
       to: handle.value,
       preview: { corner, stop: inTheWay(session) },
-      moved: { snapshot: now, stop: inTheWay(session) },
+      isStill: true,
       limits: {},
     },
   };
@@ -217,7 +217,7 @@ export const grab = (session: Session, handle: Handle): Session => {
 export const drag = (session: Session, by: number): Session => {
   const { dragging, draft, scope } = session;
   if (dragging === undefined || draft !== undefined) return session;
-  const { handle, start, corner, moved: _, ...rest } = dragging;
+  const { handle, start, corner } = dragging;
   const step = stepOf(unitOf(start.project.units));
   const to = Math.round((handle.value + handle.sense * by) / step) * step;
   if (to === dragging.to) return session;
@@ -230,26 +230,28 @@ export const drag = (session: Session, by: number): Session => {
   if (preview === dragging.preview) return session;
   const limits =
     preview.stop.length > 0 && !beyond ? { ...dragging.limits, [way]: { to, preview } } : dragging.limits;
-  return { ...session, dragging: { ...rest, handle, start, corner, to, preview, limits } };
+  return { ...session, dragging: { ...dragging, to, preview, isStill: false, limits } };
 };
 
-/** Changes the plan as it is previewed, when the hand is still. */
+/** Changes the plan as its corner is previewed, when the hand is still. */
 export const rest = (session: Session): Session => {
   const { dragging, scope } = session;
-  if (dragging === undefined || dragging.moved !== undefined) return session;
-  const { handle, start, corner, to } = dragging;
-  const moved = handle.move(start, corner, to, scope);
-  return { ...session, dragging: { ...dragging, moved, preview: previewOf(moved, corner) } };
+  if (dragging === undefined || dragging.isStill) return session;
+  const { handle, start, corner, to, preview } = dragging;
+  const moved = preview.moved ?? handle.move(start, corner, to, scope);
+  return { ...session, dragging: { ...dragging, preview: previewOf(moved, corner), isStill: true } };
 };
 
 /** Ends a drag: keeps its result, or restores the state before it. */
 export const drop = (session: Session, kept: boolean): Session => {
-  const ended = kept && session.draft === undefined ? rest(session) : session;
-  const { dragging } = ended;
-  if (!kept || dragging?.moved === undefined || session.draft !== undefined) return atRest(session);
-  const { now } = read(dragging.moved.snapshot.text);
+  const { dragging } = rest(session);
+  const moved = dragging?.preview.moved;
+  if (!kept || dragging === undefined || moved === undefined) return atRest(session);
   // What was laid out from the plan's values can be laid out from its text.
-  return now === undefined ? atRest(session) : commit(ended, now, wordsOf(atRest(session), dragging.handle));
+  const { now } = read(moved.snapshot.text);
+  return now === undefined
+    ? atRest(session)
+    : commit(session, now, wordsOf(atRest(session), dragging.handle));
 };
 
 const wordsOf = (session: Session, handle: Handle): string => editWords(handle, viewStateOf(session));
