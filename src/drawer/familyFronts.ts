@@ -54,10 +54,7 @@ export const familyFronts = (
 const frontJoint = (draft: DrawerDraft, aim: number): Result<Joint> => {
   const { resolved, possible, candidates } = draft.front;
   const choice = nearestChoice(candidates, aim);
-  if (choice === undefined || resolved.spacing.kind === 'listed') {
-    const listed = setOut(resolved);
-    return listed.ok ? accept(advisedOnTools(draft, listed.value)) : listed;
-  }
+  if (choice === undefined || resolved.spacing.kind === 'listed') return listedFront(draft);
   const { tails } = choice;
   const joint = frontWith(resolved, resolved.spacing, choice);
   if (!joint.ok) return joint;
@@ -65,6 +62,12 @@ const frontJoint = (draft: DrawerDraft, aim: number): Result<Joint> => {
     .filter((other) => Math.abs(other.tails - tails) === 1)
     .map((other) => ({ tails: other.tails, tip: other.tip }));
   return accept(advisedOnTools(draft, { ...joint.value, alternatives }));
+};
+
+/** The front joint of a drawer whose tails are listed. */
+export const listedFront = (draft: DrawerDraft): Result<Joint> => {
+  const listed = setOut(draft.front.resolved);
+  return listed.ok ? accept(advisedOnTools(draft, listed.value)) : listed;
 };
 
 /** A front joint with all that is advised on its drawer's tools. */

@@ -44,6 +44,7 @@ import {
   grab,
   redo,
   redoable,
+  rest,
   type Session,
   selectCorner,
   selectedCorner,
@@ -107,6 +108,7 @@ export const startApp = (): void => {
   const stored = storing(plan, () => keepOther(), said.show);
 
   const go = (next: Session): void => {
+    if (next === session) return;
     if (next.now !== session.now || next.draft !== session.draft) {
       stored.soon();
       // It was of the plan before.
@@ -288,11 +290,15 @@ export const startApp = (): void => {
   const unread = find('unread', HTMLElement);
   const show = (): void => {
     drawCorner({ ...viewStateOf(session), room });
-    // While a hand moves a line, all else follows when there is time for it.
+    // While a hand moves a line, all else follows when it is still.
     if (session.dragging === undefined) follow.now();
     else follow.later();
   };
   const follow = inPauses(() => {
+    if (session.dragging !== undefined) {
+      session = rest(session);
+      drawCorner({ ...viewStateOf(session), room });
+    }
     const shown = viewStateOf(session);
     const { corner, now } = shown;
     if (document.activeElement !== title) title.value = now.project.name;

@@ -9,7 +9,7 @@ import { fillPlan } from './fill/fillPlan.ts';
 import type { Plan } from './plan.ts';
 import { decode } from './read/decode.ts';
 import { locate, nearest } from './read/locate.ts';
-import { parse } from './read/parse.ts';
+import { type Parsed, parse } from './read/parse.ts';
 import { fromTheTop, type PlanComplaint } from './read/planComplaint.ts';
 import { positionsIn } from './read/position.ts';
 import { validEntries } from './read/validEntries.ts';
@@ -46,7 +46,11 @@ export const readPlan = (given: Uint8Array | string): PlanReading => {
     const { text, offset, ok: _, ...complaint } = decoded;
     return unreadable({ ...positionsIn(text)(offset), complaint: { at: [], ...complaint } });
   }
-  const { value, find, complaints: slips } = parse(decoded.text);
+  return checkPlan(parse(decoded.text));
+};
+
+/** Checks the values of a plan, and fills in every default. */
+export const checkPlan = ({ value, find, complaints: slips }: Parsed): PlanReading => {
   if (value === undefined) return unreadable(...slips);
   const tooMany = tooManyEntries(value);
   if (tooMany !== undefined) return unreadable({ ...nearest(find, tooMany.at), complaint: tooMany });

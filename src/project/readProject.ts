@@ -3,8 +3,9 @@ import type { DrawerSet } from '../drawer/drawer.ts';
 import { layOutSet } from '../drawer/layOutSet.ts';
 import { adviseWoods } from '../plan/check/adviseWoods.ts';
 import type { Plan } from '../plan/plan.ts';
+import type { Parsed } from '../plan/read/parse.ts';
 import { firstComplaints, type PlanComplaint } from '../plan/read/planComplaint.ts';
-import { type Locate, readPlan } from '../plan/readPlan.ts';
+import { checkPlan, type Locate, type PlanReading, readPlan } from '../plan/readPlan.ts';
 import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
 import { accept, type Complaint, type Result, under } from '../units/complaint.ts';
 import type { Notation } from '../units/notation.ts';
@@ -39,10 +40,14 @@ export type PlanResult<T> =
  * else for (const each of reading.complaints) console.error(formatPlanComplaint('chest.yaml', each, reading.units));
  * ```
  */
-export const readProject = (given: string | Uint8Array): PlanResult<Project> => {
-  const reading = layOutPlan(given);
-  if (!reading.ok) return reading;
-  const { value, locate } = reading;
+export const readProject = (given: string | Uint8Array): PlanResult<Project> => cut(layOutPlan(given));
+
+/** The same of a plan's values, which may have been changed since they were read. */
+export const projectOf = (parsed: Parsed): PlanResult<Project> => cut(layOutReading(checkPlan(parsed)));
+
+const cut = (laid: PlanResult<UncutProject>): PlanResult<Project> => {
+  if (!laid.ok) return laid;
+  const { value, locate } = laid;
   const project = withCuts(value);
   return project.ok
     ? { ...project, locate }
@@ -50,8 +55,10 @@ export const readProject = (given: string | Uint8Array): PlanResult<Project> => 
 };
 
 /** The first step of `readProject`: drawers and corners laid out. */
-export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject> => {
-  const reading = readPlan(given);
+export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject> =>
+  layOutReading(readPlan(given));
+
+const layOutReading = (reading: PlanReading): PlanResult<UncutProject> => {
   const plan = reading.ok ? reading.plan : reading.valid;
   const { name, units, climate, cutting, sawing } = plan;
   const set = layOutSet(plan.drawers, plan.target, plan.spacers);

@@ -1,26 +1,18 @@
-/** The least time between two runs, in ms: no faster than the eye takes in many numbers. */
-const APART = 120;
-/** The most of the time that runs may take. */
-const SHARE = 1 / 20;
+/** How long nothing is asked for until there is a pause, in ms. */
+const PAUSE = 100;
 
-/**
- * Something that is done at once, or a moment later, once for all that has been asked for until then: the later, the longer
- * it took the last time.
- */
+/** Something that is done at once, or in the next pause, once for all that has been asked for until then. */
 export const inPauses = (act: () => void): { readonly now: () => void; readonly later: () => void } => {
   let waiting: ReturnType<typeof setTimeout> | undefined;
-  let took = 0;
   const now = (): void => {
     clearTimeout(waiting);
-    waiting = undefined;
-    const start = performance.now();
     act();
-    took = performance.now() - start;
   };
   return {
     now,
     later: () => {
-      waiting ??= setTimeout(now, Math.max(APART, took / SHARE));
+      clearTimeout(waiting);
+      waiting = setTimeout(now, PAUSE);
     },
   };
 };

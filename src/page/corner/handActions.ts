@@ -43,10 +43,7 @@ export const handActions = ({ session, go, announce, clear }: HandHost): DragAct
     drop: (isKept) => go(drop(session(), isKept)),
     nudge: (handle, steps) => keyed(handle, nudge(session(), handle, steps)),
     limit: (handle, end) => keyed(handle, keyTo(session(), handle, end === 'least' ? 0 : handle.most)),
-    settle: () => {
-      const next = settle(session());
-      if (next !== session()) go(next);
-    },
+    settle: () => go(settle(session())),
     cancel: () => {
       if (session().keyed?.isOpen !== true) return false;
       go(cancel(session()));

@@ -53,7 +53,8 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
     };
   };
 
-  return ({ corner, moving, now, scope }: ViewState, sheet: CornerSheet): Moving | undefined => {
+  return (shown: ViewState, sheet: CornerSheet): Moving | undefined => {
+    const { corner, moving, now, isPreview } = shown;
     const unit = now.project.units;
     ({ scale } = sheet);
     handles = new Map(handlesOf(corner).map((handle) => [handle.id, handle]));
@@ -68,25 +69,38 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
       const parts = drawn.get(id) ?? make(id);
       drawn.set(id, parts);
       const shape = handleShape(handle, sheet, unit);
-      drawPath(parts.hit, shape.hit);
-      setAttribute(parts.hit.node, 'class', `hit along-${handle.axis}`);
-      drawPath(parts.touch, shape.touch);
       drawPath(parts.trace, shape.trace);
       drawPath(parts.grip, shape.grip);
-      setText(parts.text.node, shape.text ?? '');
-      setAttribute(parts.text.node, 'transform', `translate(${px(shape.middle[0])} ${px(sheet.top - 17)})`);
-      const { node } = parts.group;
-      setAttribute(node, 'aria-label', handle.label);
-      setAttribute(node, 'aria-description', `changes ${changedWords(handle, { now, corner, scope })}`);
-      setAttribute(node, 'aria-valuenow', String(Math.round(handle.value * 100) / 100));
-      setAttribute(node, 'aria-valuemax', String(Math.round(handle.most)));
-      setAttribute(node, 'aria-valuetext', valueWords(handle, unit));
-      setAttribute(node, 'aria-orientation', handle.axis === 'u' ? 'vertical' : 'horizontal');
+      if (shape.text !== undefined) {
+        setText(parts.text.node, shape.text);
+        setAttribute(parts.text.node, 'x', px(shape.middle[0]));
+        setAttribute(parts.text.node, 'y', px(sheet.top - 17));
+      }
       const isMoving = moving?.handle === id;
       const state = isMoving ? (moving.stop.length > 0 ? ' moving stopped' : ' moving') : '';
-      setAttribute(node, 'class', `handle along-${handle.axis}${state}`);
+      setAttribute(parts.group.node, 'class', `handle along-${handle.axis}${state}`);
+      // What is not seen of it follows with the plan.
+      if (!isPreview) describe(parts, handle, shape, shown);
       if (isMoving) found = { handle, middle: shape.middle };
     }
     return found;
   };
+};
+
+/** Where a handle can be taken hold of, and what it is for screen readers. */
+const describe = (
+  { hit, touch, group: { node } }: Drawn,
+  handle: Handle,
+  shape: HandleShape,
+  shown: ViewState,
+): void => {
+  drawPath(hit, shape.hit);
+  setAttribute(hit.node, 'class', `hit along-${handle.axis}`);
+  drawPath(touch, shape.touch);
+  setAttribute(node, 'aria-label', handle.label);
+  setAttribute(node, 'aria-description', `changes ${changedWords(handle, shown)}`);
+  setAttribute(node, 'aria-valuenow', String(Math.round(handle.value * 100) / 100));
+  setAttribute(node, 'aria-valuemax', String(Math.round(handle.most)));
+  setAttribute(node, 'aria-valuetext', valueWords(handle, shown.now.project.units));
+  setAttribute(node, 'aria-orientation', handle.axis === 'u' ? 'vertical' : 'horizontal');
 };

@@ -20,8 +20,10 @@ export class Texts {
     const text = this.#texts[this.#used] ?? this.#group.plain('');
     this.#texts[this.#used++] = text;
     setText(text.node, words);
-    const at = `translate(${px(x)} ${px(y)})${turn === 0 ? '' : ` rotate(${turn})`}`;
-    setAttribute(text.node, 'transform', at);
+    setAttribute(text.node, 'x', px(x));
+    setAttribute(text.node, 'y', px(y));
+    if (turn !== 0) setAttribute(text.node, 'transform', `rotate(${turn} ${px(x)} ${px(y)})`);
+    else if (text.node.hasAttribute('transform')) text.node.removeAttribute('transform');
     setAttribute(text.node, 'class', look);
   }
 

@@ -2,14 +2,14 @@ import { backJointSpec, frontJointSpec, sizesOf } from '../../drawer/drawerSizes
 import type { JointSpec } from '../../joint/jointSpec.ts';
 import { jointWidth } from '../../joint/spacing.ts';
 import type { Plan } from '../../plan/plan.ts';
-import { readPlan } from '../../plan/readPlan.ts';
+import { checkPlan } from '../../plan/readPlan.ts';
 import type { Project } from '../../project/project.ts';
 import type { Cutter } from '../../router/limits/cutter.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
-import { type Edit, editPlan, type PlanValue } from '../text/editPlan.ts';
+import type { Edit, PlanValue } from '../text/edit.ts';
 import { stepTowards } from './bisect.ts';
 import { type CornerRef, cornerOf, cornersOf, type EditedCorner } from './editedCorner.ts';
 import type { Moved } from './edits.ts';
@@ -19,8 +19,9 @@ import { measureEdits } from './measureEdits.ts';
 import { planNumber, planSlope, stepOf } from './planNumber.ts';
 import type { Quantity } from './quantities.ts';
 import type { Scope } from './scope.ts';
-import { type Snapshot, snapshot } from './snapshot.ts';
+import { preview, type Snapshot } from './snapshot.ts';
 import { allLocked, fill, type Locked, lockedIn, type TipWidths, total, widthsOf } from './widths.ts';
+import { editedValues, type WrittenPlan } from './writtenPlan.ts';
 
 const written = ({ kind }: Quantity, value: number, now: Snapshot): PlanValue =>
   kind === 'slope' ? planSlope({ run: value }) : planNumber(value, unitOf(now.project.units));
@@ -36,14 +37,14 @@ export const adjust = (
   adjustAt(now, measureEdits(now, corner, quantity, written(quantity, value, now), scope));
 
 const adjustAt = (now: Snapshot, edits: readonly Edit[]): Result<Snapshot> => {
-  const text = editPlan(now.text, edits);
-  const made = snapshot(text);
+  const made = preview(now, edits);
   if (made.ok && locksHold(now.project, made.value.project)) return made;
-  const reading = readPlan(text);
-  const refit = reading.ok ? refitEdits(reading.plan, text) : accept([]);
+  const values = editedValues(now.text, edits);
+  const reading = checkPlan(values);
+  const refit = reading.ok ? refitEdits(reading.plan, values.value) : accept([]);
   if (!refit.ok) return refit;
   if (refit.value.length === 0) return made;
-  const refitted = snapshot(editPlan(text, refit.value));
+  const refitted = preview(now, [...edits, ...refit.value]);
   return refitted.ok || !reading.ok ? refitted : refuse(...refitted.complaints, ...locksOf(reading.plan));
 };
 
@@ -124,12 +125,12 @@ const misfitsOf = (plan: Plan): Misfit[] =>
   });
 
 /** The edits that scale listed tails to the changed widths of their boards, all but locked ones. */
-const refitEdits = (plan: Plan, text: string): Result<Edit[]> => {
+const refitEdits = (plan: Plan, written: WrittenPlan): Result<Edit[]> => {
   const unit = unitOf(plan.units);
   const edits = misfitsOf(plan).map(({ ref, name, widths, room, locked }): Result<Edit[]> => {
     const filled = fill(widths, locked, room);
     return filled.ok
-      ? accept(listCorner(ref, { widths: filled.value, locked, before: widths }, plan.drawers, text, unit))
+      ? accept(listCorner(ref, { widths: filled.value, locked, before: widths }, plan.drawers, written, unit))
       : refuse(...ofCorner(name, filled.complaints));
   });
   const wrong = edits.flatMap((each) => (each.ok ? [] : each.complaints));

@@ -1,7 +1,8 @@
 import { type Result, refuse } from '../../units/complaint.ts';
 import { nameKey } from '../../units/name.ts';
 import { say } from '../../units/phrase.ts';
-import { copyItem, editPlan, type PlanValue } from '../text/editPlan.ts';
+import type { PlanValue } from '../text/edit.ts';
+import { copyItem, editPlan } from '../text/editPlan.ts';
 import type { EditedCorner } from './editedCorner.ts';
 import { type Snapshot, snapshot } from './snapshot.ts';
 

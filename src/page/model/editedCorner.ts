@@ -1,13 +1,14 @@
 import { draftDrawer } from '../../drawer/draftDrawer.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
 import type { Groove } from '../../drawer/drawerSpec.ts';
+import { listedFront } from '../../drawer/familyFronts.ts';
 import type { Joint } from '../../joint/joint.ts';
 import type { Spacing } from '../../joint/jointSpec.ts';
 import type { Project } from '../../project/project.ts';
 import { type FingerSetting, fingerSetting } from '../../router/fingers/fingerSetting.ts';
 import type { Cutting } from '../../router/limits/cutting.ts';
 import { layOutWith, toolingOf } from '../../router/limits/layOutWith.ts';
-import type { Place, Result } from '../../units/complaint.ts';
+import { accept, type Place, type Result } from '../../units/complaint.ts';
 import { type Locked, listed, lockedIn, type TipWidths } from './widths.ts';
 
 /** Which of a plan's corners is meant. */
@@ -38,8 +39,8 @@ export interface EditedCorner {
   /** Whether its tails are listed, width by width. */
   readonly listed: boolean;
   readonly locked: Locked;
-  /** Complaints where the corner cannot be cut with these widths; the rest of the set is not considered. */
-  readonly judge: (widths: TipWidths) => Result<unknown>;
+  /** The corner with these widths; complaints where it cannot be cut. The rest of the set is not considered. */
+  readonly judge: (widths: TipWidths) => Result<EditedCorner>;
 }
 
 /** Movable fingers over the tails of a corner. */
@@ -68,39 +69,44 @@ export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): Edi
   if (ref.of === 'joint') {
     const lone = joints[ref.index];
     if (lone === undefined) return undefined;
-    return {
-      ref,
-      name: lone.name,
-      joint: lone.joint,
-      ...fingersOf(lone.joint, cutting ?? {}),
-      at: placeOfTails(ref),
-      ...spacedAs(lone.spec.spacing),
-      judge: (widths) => layOutWith({ ...lone.spec, ...listed(widths) }, toolingOf(cutting)),
-    };
+    const { name, joint, spec } = lone;
+    return edited({ ref, name, ...spacedAs(spec.spacing) }, joint, cutting ?? {}, (widths) =>
+      layOutWith({ ...spec, ...listed(widths) }, toolingOf(cutting)),
+    );
   }
   const drawer = set.drawers[ref.index];
   if (drawer === undefined) return undefined;
   const { spec } = drawer;
-  const common = { ref, name: spec.name, drawer };
-  return ref.end === 'front'
-    ? {
-        ...common,
-        joint: drawer.front,
-        ...fingersOf(drawer.front, spec),
-        ...(spec.bottom.hold.kind === 'groove' && { groove: spec.groove }),
-        at: placeOfTails(ref),
-        ...spacedAs(spec.joint.spacing),
-        judge: (widths) => draftDrawer({ ...spec, joint: { ...spec.joint, ...listed(widths) } }),
-      }
-    : {
-        ...common,
-        joint: drawer.back,
-        ...fingersOf(drawer.back, spec),
-        at: placeOfTails(ref),
-        ...spacedAs(spec.backJoint.spacing),
-        judge: (widths) => draftDrawer({ ...spec, backJoint: { ...spec.backJoint, ...listed(widths) } }),
-      };
+  const { name, joint, backJoint } = spec;
+  const common = { ref, name, drawer };
+  if (ref.end === 'back')
+    return edited({ ...common, ...spacedAs(backJoint.spacing) }, drawer.back, spec, (widths) => {
+      const draft = draftDrawer({ ...spec, backJoint: { ...backJoint, ...listed(widths) } });
+      return draft.ok ? accept(draft.value.back) : draft;
+    });
+  const groove = spec.bottom.hold.kind === 'groove' && { groove: spec.groove };
+  return edited({ ...common, ...groove, ...spacedAs(joint.spacing) }, drawer.front, spec, (widths) => {
+    const draft = draftDrawer({ ...spec, joint: { ...joint, ...listed(widths) } });
+    return draft.ok ? listedFront(draft.value) : draft;
+  });
 };
+
+/** @param layOut lays out the corner alone, its widths listed */
+const edited = (
+  corner: Omit<EditedCorner, 'at' | 'joint' | 'fingers' | 'judge'>,
+  joint: Joint,
+  tools: Partial<Cutting>,
+  layOut: (widths: TipWidths) => Result<Joint>,
+): EditedCorner => ({
+  ...corner,
+  joint,
+  ...fingersOf(joint, tools),
+  at: placeOfTails(corner.ref),
+  judge: (widths) => {
+    const laid = layOut(widths);
+    return laid.ok ? accept(edited({ ...corner, listed: true }, laid.value, tools, layOut)) : laid;
+  },
+});
 
 const spacedAs = (spacing: Spacing): Pick<EditedCorner, 'listed' | 'locked'> => ({
   listed: spacing.kind === 'listed',

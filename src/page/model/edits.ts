@@ -1,12 +1,13 @@
 import { isTail } from '../../joint/widthName.ts';
-import { type Complaint, type Result, refuse } from '../../units/complaint.ts';
+import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
-import { type Edit, editPlan } from '../text/editPlan.ts';
+import type { Edit } from '../text/edit.ts';
+import { editPlan } from '../text/editPlan.ts';
 import { stepTowards } from './bisect.ts';
-import type { EditedCorner } from './editedCorner.ts';
+import { cornerOf, type EditedCorner } from './editedCorner.ts';
 import { keepHalfPins, listCorner } from './listCorner.ts';
-import { stepOf } from './planNumber.ts';
-import { type Snapshot, snapshot } from './snapshot.ts';
+import { listedWidths, stepOf } from './planNumber.ts';
+import { preview, type Snapshot, snapshot } from './snapshot.ts';
 import {
   addTail,
   allLocked,
@@ -24,6 +25,7 @@ import {
   total,
   widthsOf,
 } from './widths.ts';
+import { writtenPlan } from './writtenPlan.ts';
 
 /** The result of a movement: as far as it was possible, and the complaints that stopped it. */
 export interface Moved {
@@ -31,17 +33,32 @@ export interface Moved {
   readonly stop: readonly Complaint[];
 }
 
-/** @param before widths that keep all their digits where they stay as they are: those listed, and those that spacers give */
+/** The same while a hand moves: the corner, and the plan where the corner does not do alone. */
+export interface Preview {
+  readonly corner: EditedCorner;
+  readonly stop: readonly Complaint[];
+  readonly moved?: Moved;
+}
+
+/** What a movement of the plan makes of its corner. */
+export const previewOf = (moved: Moved, corner: EditedCorner): Preview => ({
+  corner: cornerOf(moved.snapshot.project, corner.ref) ?? corner,
+  stop: moved.stop,
+  moved,
+});
+
 const writeWidths = (
-  { text, project }: Snapshot,
+  now: Snapshot,
   corner: EditedCorner,
   widths: TipWidths,
   locked: Locked = corner.locked,
-  before: TipWidths = corner.listed || corner.fingers !== undefined ? widthsOf(corner.joint) : [],
+  before: TipWidths = keptBefore(corner),
 ): Result<Snapshot> => {
-  const specs = project.set.drawers.map(({ spec }) => spec);
-  const edits = listCorner(corner.ref, { widths, locked, before }, specs, text, unitOf(project.units));
-  const next = snapshot(editPlan(text, edits));
+  const { set, units } = now.project;
+  const specs = set.drawers.map(({ spec }) => spec);
+  const plan = writtenPlan(now.text);
+  const edits = listCorner(corner.ref, { widths, locked, before }, specs, plan, unitOf(units));
+  const next = preview(now, edits);
   return next.ok ? next : refuse(...next.complaints, ...allLocked(widths, locked));
 };
 
@@ -52,22 +69,39 @@ const writeIfFound = (
   locked?: Locked,
 ): Result<Snapshot> => (widths.ok ? writeWidths(now, corner, widths.value, locked) : widths);
 
+/** The widths of a corner that keep all their digits where they stay as they are: those listed, and those that spacers give. */
+const keptBefore = ({ listed, fingers, joint }: EditedCorner): TipWidths =>
+  listed || fingers !== undefined ? widthsOf(joint) : [];
+
+/** The widths after a line has been moved, and the corner with them as a plan lists them, as far as it can be cut. */
+const reachLine = ({ project }: Snapshot, corner: EditedCorner, line: number, to: number) => {
+  const unit = unitOf(project.units);
+  const { locked, judge, joint } = corner;
+  const before = widthsOf(joint);
+  return stepTowards(to - (linesOf(before, joint.shoulder.lower)[line] ?? to), stepOf(unit), (part) => {
+    const widths = moveLine(before, locked, line, part);
+    if (!widths.ok) return widths;
+    const judged = judge(listedWidths(widths.value, unit, locked, keptBefore(corner)));
+    return judged.ok ? accept({ widths: widths.value, corner: judged.value }) : judged;
+  });
+};
+
 /**
  * Moves a line of a corner towards a distance from the reference edge, as far as the corner can be cut.
  * @param to mm
  */
 export const dragLine = (now: Snapshot, corner: EditedCorner, line: number, to: number): Moved => {
-  const widths = widthsOf(corner.joint);
-  const by = to - (linesOf(widths, corner.joint.shoulder.lower)[line] ?? to);
-  const reach = stepTowards(by, stepOf(unitOf(now.project.units)), (part) => {
-    const moved = moveLine(widths, corner.locked, line, part);
-    if (!moved.ok) return moved;
-    const judged = corner.judge(moved.value);
-    return judged.ok ? moved : judged;
-  });
-  if (reach.value === undefined) return { snapshot: now, stop: reach.stop };
-  const next = writeWidths(now, corner, reach.value);
-  return next.ok ? { snapshot: next.value, stop: reach.stop } : { snapshot: now, stop: next.complaints };
+  const { value, stop } = reachLine(now, corner, line, to);
+  if (value === undefined) return { snapshot: now, stop };
+  const next = writeWidths(now, corner, value.widths);
+  return next.ok ? { snapshot: next.value, stop } : { snapshot: now, stop: next.complaints };
+};
+
+/** The corner after the same move, where it is by hand: with tools, the rest of the set has to agree. */
+export const previewLine = (now: Snapshot, corner: EditedCorner, line: number, to: number): Preview => {
+  if (now.project.cutting !== undefined) return previewOf(dragLine(now, corner, line, to), corner);
+  const { value, stop } = reachLine(now, corner, line, to);
+  return { corner: value?.corner ?? corner, stop };
 };
 
 /**

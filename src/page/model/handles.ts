@@ -2,7 +2,7 @@ import { kindOf } from '../../joint/kinds/kinds.ts';
 import { isTail, widthName } from '../../joint/widthName.ts';
 import { dragQuantity } from './adjust.ts';
 import type { EditedCorner } from './editedCorner.ts';
-import { dragLine, dragSpacer, type Moved } from './edits.ts';
+import { dragLine, dragSpacer, type Moved, type Preview, previewLine } from './edits.ts';
 import { dragSharedSpacer, sharesSpacers } from './fingers/sharedSpacer.ts';
 import { type Quantity, quantity } from './quantities.ts';
 import type { Scope } from './scope.ts';
@@ -35,6 +35,8 @@ export interface Handle {
     | { readonly kind: 'spacer'; readonly from: number; readonly to: number }
     | { readonly kind: 'upright'; readonly x: 'tailBaseline' | 'tailLapLine' | 'lapLine' | 'pinBaseline' };
   readonly move: (now: Snapshot, corner: EditedCorner, to: number, scope: Scope) => Moved;
+  /** The same for its corner alone, where that is found sooner. */
+  readonly preview?: (now: Snapshot, corner: EditedCorner, to: number) => Preview;
 }
 
 const lineHandles = (corner: EditedCorner): Handle[] => {
@@ -55,6 +57,7 @@ const lineHandles = (corner: EditedCorner): Handle[] => {
       above: lines[line + 1] ?? Number.POSITIVE_INFINITY,
     },
     move: (now, at, to) => dragLine(now, at, line, to),
+    preview: (now, at, to) => previewLine(now, at, line, to),
   }));
 };
 

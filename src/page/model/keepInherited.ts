@@ -8,7 +8,7 @@ import type { Cutter } from '../../router/limits/cutter.ts';
 import { withCutter } from '../../router/limits/fitToCutter.ts';
 import { unitOf } from '../../units/notation.ts';
 import type { Unit } from '../../units/unit.ts';
-import type { Edit, PlanValue } from '../text/editPlan.ts';
+import type { Edit, PlanValue } from '../text/edit.ts';
 import { planNumber, planSlope } from './planNumber.ts';
 import { isWritten, type WrittenPlan } from './writtenPlan.ts';
 

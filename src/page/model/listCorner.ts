@@ -1,12 +1,12 @@
 import type { DrawerSpec } from '../../drawer/drawerSpec.ts';
-import { readPlan } from '../../plan/readPlan.ts';
+import { checkPlan } from '../../plan/readPlan.ts';
 import type { Unit } from '../../units/unit.ts';
-import { type Edit, editPlan } from '../text/editPlan.ts';
+import type { Edit } from '../text/edit.ts';
 import { type CornerRef, placeOfTails } from './editedCorner.ts';
 import { backValue, keepBacks } from './keepInherited.ts';
 import { listEdits } from './planNumber.ts';
 import type { Locked, TipWidths } from './widths.ts';
-import { writtenPlan } from './writtenPlan.ts';
+import { editedValues, type WrittenPlan, writtenPlan } from './writtenPlan.ts';
 
 /** Widths to be listed, which of them are locked, and those that were listed before, if any. */
 export interface Listing {
@@ -20,15 +20,15 @@ export const listCorner = (
   ref: CornerRef,
   listing: Listing,
   specs: readonly DrawerSpec[],
-  text: string,
+  plan: WrittenPlan,
   unit: Unit,
-): Edit[] => listCorners([{ ref, ...listing }], specs, text, unit);
+): Edit[] => listCorners([{ ref, ...listing }], specs, plan, unit);
 
 /** The same for several corners. */
 export const listCorners = (
   listings: readonly (Listing & { readonly ref: CornerRef })[],
   specs: readonly DrawerSpec[],
-  text: string,
+  plan: WrittenPlan,
   unit: Unit,
 ): Edit[] => {
   const listed = listings.map(({ ref, widths, locked, before }) => {
@@ -42,9 +42,7 @@ export const listCorners = (
   });
   const edits = listed.flatMap((each) => each.edits);
   const moved = listed.flatMap((each) => each.moved);
-  return moved.length === 0
-    ? edits
-    : [...edits, ...keepBacks(specs, writtenPlan(text), moved, 'halfPin', unit)];
+  return moved.length === 0 ? edits : [...edits, ...keepBacks(specs, plan, moved, 'halfPin', unit)];
 };
 
 /** Edits of a front corner, and what lets the back corners keep the half pins that they inherit from it. */
@@ -56,7 +54,7 @@ export const keepHalfPins = (
   unit: Unit,
 ): Edit[] => {
   const back = backOf(ref, specs);
-  const after = readPlan(editPlan(text, edits));
+  const after = checkPlan(editedValues(text, edits));
   const then = after.ok ? backOf(ref, after.plan.drawers) : undefined;
   if (back === undefined || then === undefined) return edits;
   const isSame = String(backValue(back, 'halfPin', unit)) === String(backValue(then, 'halfPin', unit));

@@ -2,7 +2,7 @@ import { hasLength, isKind, OWN_LENGTH_KEYS } from '../../joint/kinds/kinds.ts';
 import type { Project } from '../../project/project.ts';
 import type { Place } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
-import type { Edit, PlanValue } from '../text/editPlan.ts';
+import type { Edit, PlanValue } from '../text/edit.ts';
 import { cornerOf, type EditedCorner } from './editedCorner.ts';
 import { isBackKey, keepBacks, keepSingleCorners } from './keepInherited.ts';
 import type { Quantity } from './quantities.ts';

@@ -4,7 +4,7 @@ import { EPSILON } from '../../units/epsilon.ts';
 import { parseLength } from '../../units/parseLength.ts';
 import type { Slope } from '../../units/slope.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
-import type { Edit, PlanValue } from '../text/editPlan.ts';
+import type { Edit, PlanValue } from '../text/edit.ts';
 import type { Locked, TipWidths } from './widths.ts';
 
 /** The step of the arrow keys and of dragging, in mm: a tenth of a millimetre, or 1/64 inch. */
@@ -97,9 +97,22 @@ const sameLength =
 const SAME = 0.2e-4;
 
 /**
- * The edits that list a corner's widths, and name the locked ones.
+ * Widths as a plan lists them.
  * @param before the widths that were listed before: those that are the same stay as they are written
  */
+export const listedWidths = (widths: TipWidths, unit: Unit, locked: Locked, before: TipWidths): TipWidths => {
+  const sameNumber = widths.length === before.length;
+  const matched = areMatched(widths, locked);
+  const isKept = (width: number, i: number): boolean =>
+    before.length > 0 && (locked.has(i) || (sameNumber && Math.abs(width - (before[i] ?? 0)) < EPSILON));
+  return roundWidths(
+    widths,
+    unit,
+    new Set(widths.flatMap((width, i) => (matched || isKept(width, i) ? i : []))),
+  );
+};
+
+/** The edits that list a corner's widths, and name the locked ones. */
 export const listEdits = (
   at: Place,
   widths: TipWidths,
@@ -107,12 +120,7 @@ export const listEdits = (
   locked: Locked,
   before: TipWidths,
 ): Edit[] => {
-  const sameNumber = widths.length === before.length;
-  const matched = areMatched(widths, locked);
-  const isKept = (width: number, i: number): boolean =>
-    before.length > 0 && (locked.has(i) || (sameNumber && Math.abs(width - (before[i] ?? 0)) < EPSILON));
-  const kept = new Set(widths.flatMap((width, i) => (matched || isKept(width, i) ? i : [])));
-  const { tails, pins, halfPin } = listedValues(roundWidths(widths, unit, kept), unit);
+  const { tails, pins, halfPin } = listedValues(listedWidths(widths, unit, locked, before), unit);
   const names = widths.flatMap((_, i) => (locked.has(i) ? widthName(i, widths.length) : []));
   const same = sameLength(unit);
   // A number of tails is no width.

@@ -5,7 +5,7 @@ import { type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { type CornerRef, cornerOf, type EditedCorner } from './editedCorner.ts';
-import type { Moved } from './edits.ts';
+import { type Moved, type Preview, previewOf } from './edits.ts';
 import type { Handle } from './handles.ts';
 import { back, forward, type History, push, startHistory } from './history.ts';
 import { editWords } from './movedWords.ts';
@@ -14,15 +14,18 @@ import { FIRST_SCOPE, type Scope } from './scope.ts';
 import type { Snapshot } from './snapshot.ts';
 import type { ViewState } from './viewState.ts';
 
-/** A drag in progress: its start, and how far it has come. */
+/** A drag in progress: its start, and how far it has come. The plan is changed when the hand is still, or lets go. */
 interface DragState {
   readonly handle: Handle;
   readonly start: Snapshot;
   readonly corner: EditedCorner;
   readonly to: number;
-  readonly moved: Moved;
+  readonly preview: Preview;
+  readonly isStill: boolean;
   /** Its limit in either direction, once reached. */
-  readonly limits: Readonly<Partial<Record<'up' | 'down', { readonly to: number; readonly moved: Moved }>>>;
+  readonly limits: Readonly<
+    Partial<Record<'up' | 'down', { readonly to: number; readonly preview: Preview }>>
+  >;
 }
 
 /** A run of keys on one handle, which is one step of the history. */
@@ -97,14 +100,15 @@ export const selectedCorner = ({ now, selected }: Session): EditedCorner => {
 
 export const viewStateOf = (session: Session): ViewState => {
   const { dragging, scope } = session;
-  const now = dragging?.moved.snapshot ?? session.now;
+  const now = dragging?.preview.moved?.snapshot ?? session.now;
   const moving = movingIn(session);
-  const corner = selectedCorner({ ...session, now });
+  const corner = dragging?.preview.corner ?? selectedCorner(session);
   return {
     now,
     corner,
     locked: corner.locked,
     scope,
+    isPreview: dragging?.isStill === false,
     ...(moving && { moving }),
   };
 };
@@ -112,8 +116,8 @@ export const viewStateOf = (session: Session): ViewState => {
 /** The handle that is moved; the reason that stopped the keys stays until something else is done. */
 const movingIn = ({ dragging, keyed, selected }: Session): ViewState['moving'] => {
   if (dragging !== undefined) {
-    const { handle, corner, moved } = dragging;
-    return { handle: handle.id, from: handle.value, before: corner, stop: moved.stop };
+    const { handle, corner, preview } = dragging;
+    return { handle: handle.id, from: handle.value, before: corner, stop: preview.stop };
   }
   if (keyed === undefined || !(keyed.isOpen || keyed.stop.length > 0)) return undefined;
   const { handle, start, stop } = keyed;
@@ -194,14 +198,16 @@ export const redoable = ({ history: { future } }: Session): string | undefined =
 
 export const grab = (session: Session, handle: Handle): Session => {
   const { now } = session;
+  const corner = selectedCorner(session);
   return {
     ...atRest(session),
     dragging: {
       handle,
       start: now,
-      corner: selectedCorner(session),
+      corner,
       to: handle.value,
-      moved: { snapshot: now, stop: inTheWay(session) },
+      preview: { corner, stop: inTheWay(session) },
+      isStill: true,
       limits: {},
     },
   };
@@ -218,17 +224,34 @@ export const drag = (session: Session, by: number): Session => {
   const way = to > handle.value ? 'up' : 'down';
   const limit = dragging.limits[way];
   const beyond = limit && (way === 'up' ? to >= limit.to : to <= limit.to);
-  const moved = beyond ? limit.moved : handle.move(start, corner, to, scope);
+  const found = (): Preview =>
+    handle.preview?.(start, corner, to) ?? previewOf(handle.move(start, corner, to, scope), corner);
+  const preview = beyond ? limit.preview : found();
+  if (preview === dragging.preview) return session;
   const limits =
-    moved.stop.length > 0 && !beyond ? { ...dragging.limits, [way]: { to, moved } } : dragging.limits;
-  return { ...session, dragging: { ...dragging, to, moved, limits } };
+    preview.stop.length > 0 && !beyond ? { ...dragging.limits, [way]: { to, preview } } : dragging.limits;
+  return { ...session, dragging: { ...dragging, to, preview, isStill: false, limits } };
+};
+
+/** Changes the plan as its corner is previewed, when the hand is still. */
+export const rest = (session: Session): Session => {
+  const { dragging, scope } = session;
+  if (dragging === undefined || dragging.isStill) return session;
+  const { handle, start, corner, to, preview } = dragging;
+  const moved = preview.moved ?? handle.move(start, corner, to, scope);
+  return { ...session, dragging: { ...dragging, preview: previewOf(moved, corner), isStill: true } };
 };
 
 /** Ends a drag: keeps its result, or restores the state before it. */
 export const drop = (session: Session, kept: boolean): Session => {
-  const { dragging } = session;
-  if (!kept || dragging === undefined || session.draft !== undefined) return atRest(session);
-  return commit(session, dragging.moved.snapshot, wordsOf(atRest(session), dragging.handle));
+  const { dragging } = rest(session);
+  const moved = dragging?.preview.moved;
+  if (!kept || dragging === undefined || moved === undefined) return atRest(session);
+  // What was laid out from the plan's values can be laid out from its text.
+  const { now } = read(moved.snapshot.text);
+  return now === undefined
+    ? atRest(session)
+    : commit(session, now, wordsOf(atRest(session), dragging.handle));
 };
 
 const wordsOf = (session: Session, handle: Handle): string => editWords(handle, viewStateOf(session));

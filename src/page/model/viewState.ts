@@ -14,6 +14,8 @@ export interface ViewState {
   readonly corner: EditedCorner;
   readonly locked: Locked;
   readonly scope: Scope;
+  /** Whether the corner alone is as a hand moves it, and the plan is to follow. */
+  readonly isPreview: boolean;
   /** The handle that is moved, its value where it began, in mm, the corner then, and the complaints that stop it. */
   readonly moving?: {
     readonly handle: string;

@@ -62,7 +62,7 @@ export const cabinetView =
         @click=${choose} @keydown=${chooseByKey}>
         <path class="board" d="M${px(x0)} ${px(y1)}h${px(w)}v${px(-h)}h${px(-w)}Z"></path>
         <path class="tail-wood" d=${tails.join('')}></path>
-        <text class="name middle" transform="translate(${px(x0 + w / 2)} ${px(y1 - h / 2 + 5 * letters)})">${h < LINE * letters ? '' : fitting(drawer.spec.name, (w - 2 * strip) / letters)}</text>
+        <text class="name middle" x=${px(x0 + w / 2)} y=${px(y1 - h / 2 + 5 * letters)}>${h < LINE * letters ? '' : fitting(drawer.spec.name, (w - 2 * strip) / letters)}</text>
       </g>`;
     };
 

@@ -9,8 +9,8 @@ import {
   isSeq,
   type Node,
 } from 'yaml';
-import type { Place } from '../../units/complaint.ts';
 import { changeBlock } from './blockItems.ts';
+import { type Change, type Edit, isTree, type PlanValue, type Tree, treeOf, whole } from './edit.ts';
 import { changeFlow } from './flowItems.ts';
 import { type Collection, endOf, indexOf, itemsIn } from './items.ts';
 import { parsePlan } from './parsePlan.ts';
@@ -18,28 +18,23 @@ import { lineBreakOf, lineEnd, lineStart, type Splice, spliced, startsLine, with
 import { standAlone } from './standAlone.ts';
 import { type Style, styleOf, type Written, writeEntry, writeValue } from './writeValue.ts';
 
-/** A value that the page writes into a plan. */
-export type PlanValue = number | string | readonly (number | string)[];
-
-/** One change of a plan's text: the value at a place; undefined removes it. */
-export interface Edit {
-  readonly at: Place;
-  readonly value: PlanValue | undefined;
-  /** Whether a word or number that is written means a value already; then it stays as it is written. Equal ones do. */
-  readonly same?: (written: unknown, value: PlanValue) => boolean;
-}
-
 /**
  * A plan's text with some changes, YAML or JSON; it must be valid. Every character stays that is no part of what changes:
  * comments, blanks, line breaks, order, and ways of writing. A group of keys that loses its last goes with it.
  */
 export const editPlan = (text: string, edits: readonly Edit[]): string => {
-  const alone = edits.reduce((made, { at }) => standAlone(made, at), text);
+  const alone = allStandAlone(text, edits);
   const document = parsePlan(alone);
   const { contents } = document;
   if (!isMap(contents)) return text;
   const { splices } = changesOf({ text: alone, document, style: styleOf(alone) }, contents, treeOf(edits));
   return spliced(alone, splices);
+};
+
+/** What one change hands on may come to stand where another change is, and be handed on again. */
+const allStandAlone = (text: string, edits: readonly Edit[]): string => {
+  const made = edits.reduce((before, { at }) => standAlone(before, at), text);
+  return made === text ? made : allStandAlone(made, edits);
 };
 
 /** Inserts a copy of an item of a list after it, as it is written, with another name. */
@@ -61,36 +56,6 @@ export const copyItem = (text: string, list: string, index: number, name: string
         )
       : changeBlock(text, { items: written.items.slice(0, index + 1) }, new Set(), [copied]);
   return editPlan(spliced(text, splices), [{ at: [list, index + 1, 'name'], value: name }]);
-};
-
-/** The changes of one place, or of those inside it. */
-type Change = Edit | Tree;
-type Tree = ReadonlyMap<string | number, Change>;
-const isTree = (change: Change): change is Tree => change instanceof Map;
-
-const treeOf = (edits: readonly Edit[]): Tree => {
-  const root = new Map<string | number, Change>();
-  for (const edit of edits) {
-    let tree = root;
-    for (const key of edit.at.slice(0, -1)) {
-      const inner = tree.get(key) ?? new Map<string | number, Change>();
-      tree.set(key, inner);
-      tree = inner as Map<string | number, Change>;
-    }
-    const last = edit.at.at(-1);
-    if (last !== undefined) tree.set(last, edit);
-  }
-  return root;
-};
-
-/** What is new at a place where nothing is written. */
-const whole = (change: Change): Written | undefined => {
-  if (!isTree(change)) return change.value;
-  const entries = [...change].flatMap(([key, inner]): [string, Written][] => {
-    const value = whole(inner);
-    return value === undefined ? [] : [[String(key), value]];
-  });
-  return entries.length === 0 ? undefined : Object.fromEntries(entries);
 };
 
 interface Source {

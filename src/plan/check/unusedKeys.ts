@@ -218,13 +218,17 @@ const uselessForAll = (
   place: readonly string[],
   value: unknown,
 ): Phrase | undefined => {
-  const takers = drawers.filter((drawer) => !overrides(drawer, place));
-  if (takers.length === 0)
-    return OWN_LENGTH_KEYS.some((key) => key === place.at(-1))
-      ? say`no corner here takes its ${place.at(-1) ?? ''} from it`
-      : say`every ${place[0] === 'joint' ? 'corner' : 'drawer'} that it is for has its own in its place`;
-  const reasons = takers.map((drawer) => uselessFor(drawer, place, value));
-  return reasons.every((reason) => reason !== undefined) ? reasons[0] : undefined;
+  let reason: Phrase | undefined;
+  for (const drawer of drawers) {
+    if (overrides(drawer, place)) continue;
+    const because = uselessFor(drawer, place, value);
+    if (because === undefined) return undefined;
+    reason ??= because;
+  }
+  if (reason !== undefined) return reason;
+  return OWN_LENGTH_KEYS.some((key) => key === place.at(-1))
+    ? say`no corner here takes its ${place.at(-1) ?? ''} from it`
+    : say`every ${place[0] === 'joint' ? 'corner' : 'drawer'} that it is for has its own in its place`;
 };
 
 /** Advice on each key that is written, and has no effect on anything that this plan makes. */

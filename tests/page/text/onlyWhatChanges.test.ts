@@ -11,7 +11,8 @@ import {
   type YAMLMap,
   type YAMLSeq,
 } from 'yaml';
-import { editPlan, type PlanValue } from '../../../src/page/text/editPlan.ts';
+import type { PlanValue } from '../../../src/page/text/edit.ts';
+import { editPlan } from '../../../src/page/text/editPlan.ts';
 import type { Place } from '../../../src/units/complaint.ts';
 import { anyJson, anyLayout } from './anyLayout.ts';
 

@@ -1,7 +1,8 @@
 import type { Fingers } from '../../../router/fingers/fingers.ts';
 import type { Result } from '../../../units/complaint.ts';
 import { unitOf } from '../../../units/notation.ts';
-import { type Edit, editPlan, type PlanValue } from '../../text/editPlan.ts';
+import type { Edit, PlanValue } from '../../text/edit.ts';
+import { editPlan } from '../../text/editPlan.ts';
 import { cornerOf, cornersOf, type EditedCorner } from '../editedCorner.ts';
 import { keepHalfPins } from '../listCorner.ts';
 import { planNumber } from '../planNumber.ts';

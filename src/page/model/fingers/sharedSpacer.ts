@@ -6,15 +6,15 @@ import type { Project } from '../../../project/project.ts';
 import { accept, type Result, refuse } from '../../../units/complaint.ts';
 import { unitOf } from '../../../units/notation.ts';
 import { MM_PER_INCH, type Unit } from '../../../units/unit.ts';
-import { editPlan } from '../../text/editPlan.ts';
 import { ofCorner } from '../adjust.ts';
 import { stepTowards } from '../bisect.ts';
 import { type CornerRef, cornerOf, type EditedCorner } from '../editedCorner.ts';
 import type { Moved } from '../edits.ts';
 import { type Listing, listCorners } from '../listCorner.ts';
 import { stepOf } from '../planNumber.ts';
-import { type Snapshot, snapshot } from '../snapshot.ts';
+import { preview, type Snapshot } from '../snapshot.ts';
 import { lockedAt, type TipWidths, total, widthsOf } from '../widths.ts';
+import { writtenPlan } from '../writtenPlan.ts';
 
 /** Whether the tails of all drawers share spacers: where a plan says how many different ones there may be. */
 export const sharesSpacers = ({ set }: Project, ref: CornerRef): boolean =>
@@ -104,7 +104,7 @@ const eachOf = <T>(served: readonly Served[], make: (each: Served) => Result<T>)
  * spacers are listed as they are, so that no other spacer changes.
  */
 export const dragSharedSpacer = (now: Snapshot, corner: EditedCorner, i: number, to: number): Moved => {
-  const { text, project } = now;
+  const { project } = now;
   const { ref } = corner;
   const from = corner.fingers?.setting.pairs[i]?.spacer ?? to;
   const unit = unitOf(project.units);
@@ -126,7 +126,7 @@ export const dragSharedSpacer = (now: Snapshot, corner: EditedCorner, i: number,
         (isKept(each, project) ? undefined : filledInDigits(each, widthsOf(each.joint), unit));
       return widths === undefined ? [] : [{ ref: each.ref, widths, locked: each.locked, before: widths }];
     });
-    return snapshot(editPlan(text, listCorners(listings, specs, text, unit)));
+    return preview(now, listCorners(listings, specs, writtenPlan(now.text), unit));
   };
 
   const step = stepOf(unit);
