@@ -119,7 +119,7 @@ export const fill = (
 ): Fill => {
   const areas = types.map(areaOf);
   const whole = pools.filter(({ bin }) => !bin.free).length;
-  const least = leastBoards(looser, demand, areas, steps.patterns);
+  const least = leastBoards(looser, types, demand, steps.patterns);
   const proves = looser.every(({ complete }) => complete);
   const { improve, spent } = improver(types, steps.patterns);
   const looks = pools.reduce((sum, { choices }) => sum + choices.length, 1) * Math.sqrt(pools.length);
