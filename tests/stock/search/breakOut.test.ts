@@ -152,13 +152,28 @@ describe('a set with joints, grooves, sapwood and running figure', () => {
       const begun = planks.map((board, i) =>
         i === layout.plank ? { ...board, done: { cuts, blanks } } : board,
       );
-      const rest = breakOut(begun, wanted, runs, SAW, HASTY);
-      expect(faultsOf(begun, wanted, SAW, rest)).toEqual([]);
+      // One part more than was thought: what is left of the board is laid out anew.
+      const more = [...wanted, want(200, 50)];
+      const rest = breakOut(begun, more, runs, SAW, HASTY);
+      expect(faultsOf(begun, more, SAW, rest)).toEqual([]);
       expect(rest.boards.find(({ plank }) => plank === layout.plank)?.cuts.slice(0, cuts.length)).toEqual(
         cuts,
       );
       expect(rest.missing).toEqual(whole.missing);
     });
+
+  it('stays laid out as it was told while it is cut', () => {
+    const { planks, wanted, runs } = randomSet(25);
+    const whole = breakOut(planks, wanted, runs, SAW, HASTY);
+    const [layout] = whole.boards;
+    const cuts = layout?.cuts.slice(0, 3) ?? [];
+    const begun = planks.map((board, i) =>
+      i === layout?.plank ? { ...board, done: { cuts, blanks: [] } } : board,
+    );
+    expect(cuts.length).toBe(3);
+    const places = ({ boards }: Breakout) => boards.map(({ plank, cuts }) => ({ plank, cuts }));
+    expect(places(breakOut(begun, wanted, runs, SAW, HASTY))).toEqual(places(whole));
+  });
 
   it('is laid out the same each time', () => {
     const { planks, wanted, runs } = randomSet(7);
