@@ -2,17 +2,18 @@
 // status 1 where anything is over its budget. Whole processes are timed by the clock on the wall, all else by the time
 // that processors worked for it, the page by the clock too. `--quick` takes fewer rounds and smaller sets.
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { BUNDLING } from '../../src/build/bundling.mjs';
 import { measureHeap, measurePage } from '../page/speed.mjs';
+import { measureBoards } from './boards.mjs';
 import { chestOf } from './chest.mjs';
+import { conclude, heading, line, mb, ms, report } from './report.mjs';
 import { median } from './timing.mjs';
 
 const QUICK = process.argv.includes('--quick');
-const budgets = JSON.parse(readFileSync(new URL('budgets.json', import.meta.url), 'utf8'));
 const root = new URL('../..', import.meta.url);
 const scratch = mkdtempSync(join(tmpdir(), 'halfpin-bench-'));
 process.on('exit', () => rmSync(scratch, { recursive: true }));
@@ -51,29 +52,6 @@ const inTurn = (rounds, measurements) => {
   return found.map((runs) =>
     Object.fromEntries(Object.keys(runs[0]).map((key) => [key, median(runs.map((each) => each[key]))])),
   );
-};
-
-const over = [];
-const line = (...[name, ours, floor, value, budget, mark = '']) =>
-  console.log(
-    name.padEnd(42) + [ours, floor, value, budget].map((each) => each.padStart(11)).join('') + mark,
-  );
-const heading = (title, floor, value) => {
-  console.log('');
-  line(title, 'halfpin', floor, value, 'budget');
-};
-const figure = (value) => (value >= 100 ? Math.round(value).toLocaleString('en') : value.toFixed(2));
-const ms = (value) =>
-  value < 0.1 ? `${(value * 1000).toFixed(2)} µs` : `${value < 10 ? value.toFixed(2) : value.toFixed(0)} ms`;
-const mb = (value) => `${value.toFixed(0)} MB`;
-
-/** A line of the table, and what it says of the budget of its name. */
-const report = (name, ours, floor, value) => {
-  const { most, least, why } = budgets[name] ?? {};
-  const budget = most !== undefined ? `≤ ${figure(most)}` : least !== undefined ? `≥ ${figure(least)}` : '';
-  const broken = value > most || value < least;
-  if (broken) over.push(`${name}: ${figure(value)}, budget ${budget}: ${why}`);
-  line(name, ours, floor, figure(value), budget, broken ? '  over' : '');
 };
 
 run('src/build/build.mjs');
@@ -228,9 +206,6 @@ for (const drawers of [12, 60]) {
   }
 }
 
-console.log('');
-if (over.length === 0) console.log('Nothing is over its budget.');
-else {
-  console.log(`Over budget:\n${over.map((each) => `  ${each}`).join('\n')}`);
-  process.exitCode = 1;
-}
+await measureBoards(QUICK);
+
+conclude();

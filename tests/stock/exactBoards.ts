@@ -123,3 +123,25 @@ export const exactYields = (plank: Plank, sizes: readonly Sizes[], { kerf, ends 
   const codes = [...found];
   return codes.filter((u) => !codes.some((v) => v !== u && fits(u, v))).map((code) => counts[code] ?? []);
 };
+
+/** The fewest boards that give so many of each size, by way of all that each can give; nothing where they do not suffice. */
+export const fewestBoards = (
+  planks: readonly Plank[],
+  sizes: readonly Sizes[],
+  saw: Saw,
+): number | undefined => {
+  let open = new Map([[sizes.map(({ count }) => count).join(), 0]]);
+  for (const plank of planks) {
+    const yields = exactYields(plank, sizes, saw);
+    const next = new Map(open);
+    for (const [key, boards] of open) {
+      const counts = key.split(',').map(Number);
+      for (const given of yields) {
+        const rest = counts.map((n, i) => Math.max(0, n - (given[i] ?? 0))).join();
+        next.set(rest, Math.min(next.get(rest) ?? Number.POSITIVE_INFINITY, boards + 1));
+      }
+    }
+    open = next;
+  }
+  return open.get(sizes.map(() => 0).join());
+};

@@ -22,7 +22,7 @@ describe('a layout of random boards', () => {
       const grade = GRADES[seed % 4] ?? 'fas';
       const planks = Array.from({ length: 4 }, () => gradedPlank(random, grade, { sloping: seed % 2 === 0 }));
       const wanted = blanks(random);
-      const breakout = breakOut(planks, wanted, [], SAW);
+      const breakout = breakOut(planks, wanted, [], SAW, { effort: 0.1 });
       expect(faultsOf(planks, wanted, SAW, breakout)).toEqual([]);
       expect(breakout.boards.flatMap(({ blanks }) => blanks).length).toBeGreaterThan(3);
     });

@@ -25,7 +25,55 @@ export const breakOut = (
   wanted: readonly Wanted[],
   runs: readonly RunWish[],
   saw: Saw,
-  { effort = 1, onProgress }: BreakOutOptions = {},
+  options: BreakOutOptions = {},
+): Breakout => {
+  if (!planks.some(isBegun)) return searchFor(planks, wanted, runs, saw, options);
+  // Where the cuts made so far are the first of what would be cut out of the whole boards, that stays the answer.
+  const { onProgress: _, ...quiet } = options;
+  const whole = searchFor(planks.map(withoutCuts), wanted, runs, saw, quiet);
+  if (!goesOn(whole, planks)) return searchFor(planks, wanted, runs, saw, options);
+  const answer = { ...whole, boards: whole.boards.map((layout) => withCutAlready(layout, planks)) };
+  options.onProgress?.(1, answer);
+  return answer;
+};
+
+const withoutCuts = ({ done: _, ...plank }: Plank): Plank => plank;
+
+/** Whether a layout's cuts and blanks begin with those that have been made. */
+const goesOn = ({ boards }: Breakout, planks: readonly Plank[]): boolean =>
+  planks.every(({ done }, index) => {
+    const { cuts = [], blanks = [] } = done ?? {};
+    const layout = boards.find(({ plank }) => plank === index);
+    return (
+      cuts.every(({ kind, piece, at }, k) => {
+        const own = layout?.cuts[k];
+        return own?.kind === kind && own.piece === piece && Math.abs(own.at - at) < 1e-6;
+      }) &&
+      blanks.every((blank) =>
+        layout?.blanks.some(
+          ({ wanted, turned, piece }) =>
+            wanted === blank.wanted && turned === blank.turned && piece === blank.piece,
+        ),
+      )
+    );
+  });
+
+const withCutAlready = (layout: PlankLayout, planks: readonly Plank[]): PlankLayout => {
+  const done = new Set(planks[layout.plank]?.done?.blanks.map(({ piece }) => piece));
+  return {
+    ...layout,
+    blanks: layout.blanks.map((blank) =>
+      done.has(blank.piece) ? { ...blank, why: { kind: 'cut already' } } : blank,
+    ),
+  };
+};
+
+const searchFor = (
+  planks: readonly Plank[],
+  wanted: readonly Wanted[],
+  runs: readonly RunWish[],
+  saw: Saw,
+  { effort = 1, onProgress }: BreakOutOptions,
 ): Breakout => {
   const cut = new Set(planks.flatMap(({ done }) => (done?.blanks ?? []).map(({ wanted }) => wanted)));
   const task: Task = { planks, wanted, saw, open: wanted.flatMap((_, i) => (cut.has(i) ? [] : [i])) };

@@ -1,9 +1,10 @@
 import { areaOf, type BlankType } from '../wood/blankType.ts';
 import type { Bin } from './bin.ts';
 import { chooseBoards } from './chooseBoards.ts';
-import { correctValues, type Filling, fillInTurn, type Improve } from './fillInTurn.ts';
+import { correctValues, type Filling, fillInTurn, type Improve, worth } from './fillInTurn.ts';
 import { type Pool, poolOf } from './pool.ts';
 import { leastBoards } from './proveBoards.ts';
+import { squeeze } from './squeeze.ts';
 
 /** What may be spent, in steps: questions where a blank may lie, or choices tried. */
 export interface Steps {
@@ -23,6 +24,8 @@ export interface Fill {
 
 /** Prices seldom tell anything new after so many corrections. */
 const MOST_ROUNDS = 400;
+/** So many of the least used boards are tried to be saved. */
+const TRIES = 3;
 const FIRST_STEPS = 4000;
 /** What is kept of a bin's patterns where all of them are too many. */
 const BREADTH = 3;
@@ -108,6 +111,45 @@ const improver = (
   };
 };
 
+interface Squeezing {
+  readonly types: readonly BlankType[];
+  readonly demand: readonly number[];
+  /** No fewer boards suffice. */
+  readonly least: number;
+  readonly steps: number;
+}
+
+/** What is open squeezed in; or with nothing open, what lies in one of the least used boards into the others. */
+const squeezed = (
+  filling: Filling,
+  pools: readonly Pool[],
+  { types, demand, least, steps }: Squeezing,
+): Filling => {
+  if (!isDone(filling)) return squeeze(filling.chosen, pools, types, demand, steps / 2);
+  const areas = types.map(areaOf);
+  let best = filling;
+  for (let tries = 0; tries < TRIES && best.boards > least; ) {
+    const [...used] = best.chosen;
+    const others = used
+      .filter(([{ bin }]) => !bin.free)
+      .sort((a, b) => worth(a[1], demand, areas) - worth(b[1], demand, areas))
+      .map(([pool]) => pool);
+    const without = others[tries];
+    if (without === undefined) break;
+    const rest = used.map(([pool]) => pool).filter((pool) => pool !== without);
+    const fewer = squeeze(
+      new Map(used.filter(([pool]) => pool !== without)),
+      rest,
+      types,
+      demand,
+      steps / 6 / TRIES,
+    );
+    if (isDone(fewer)) best = fewer;
+    else tries++;
+  }
+  return best;
+};
+
 /** As few boards as can be found, and how few there can be. */
 export const fill = (
   pools: readonly Pool[],
@@ -119,9 +161,9 @@ export const fill = (
 ): Fill => {
   const areas = types.map(areaOf);
   const whole = pools.filter(({ bin }) => !bin.free).length;
-  const least = leastBoards(looser, demand, areas, steps.patterns);
+  const least = leastBoards(looser, types, demand, steps.patterns);
   const proves = looser.every(({ complete }) => complete);
-  const { improve, spent } = improver(types, steps.patterns);
+  const { improve, spent } = improver(types, steps.patterns / 2);
   const looks = pools.reduce((sum, { choices }) => sum + choices.length, 1) * Math.sqrt(pools.length);
   let filling = correctValues(
     pools,
@@ -133,6 +175,7 @@ export const fill = (
       round > Math.min(MOST_ROUNDS, steps.rounds / looks) ||
       (spent() && round > 20),
   );
+  filling = squeezed(filling, pools, { types, demand, least, steps: steps.patterns });
   let bound = least;
   for (;;) {
     const fewer = isDone(filling) ? filling.boards - 1 : whole;

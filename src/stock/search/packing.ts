@@ -21,17 +21,18 @@ const MASK = WORD - 1;
 const lowOf = (counts: Counts): number => counts & MASK;
 const highOf = (counts: Counts): number => Math.floor(counts / WORD);
 
-/** At most so many of each type; types that find no bits, the last of `order` first, are not to be had at all. */
-export const packingOf = (
-  most: readonly number[],
-  order: readonly number[] = most.map((_, i) => i),
-): Packing => {
-  const places: ({ word: number; shift: number; mask: number; most: number } | undefined)[] = most.map(
-    () => undefined,
-  );
+/** Where a type's count is kept. */
+interface Place {
+  readonly word: number;
+  readonly shift: number;
+  readonly mask: number;
+  readonly most: number;
+}
+
+/** Places for types that are wanted at all, in their order, as far as there are bits. */
+const placesOf = (most: readonly number[], order: readonly number[]) => {
+  const places: (Place | undefined)[] = most.map(() => undefined);
   const used = [0, 0];
-  const limits = [0, 0];
-  const guards = [0, 0];
   let whole = true;
   for (const type of order) {
     const number = most[type] ?? 0;
@@ -43,11 +44,40 @@ export const packingOf = (
       continue;
     }
     const shift = used[word] ?? 0;
-    const guard = 1 << (shift + bits);
-    places[type] = { word, shift, mask: (1 << bits) - 1, most: number };
     used[word] = shift + bits + 1;
+    places[type] = { word, shift, mask: (1 << bits) - 1, most: number };
+  }
+  return { places, whole };
+};
+
+/** Caps by which counts take fewer bits. */
+const CAPS = [Number.POSITIVE_INFINITY, 7, 3, 1];
+
+/**
+ * At most so many of each type. Where there are not bits enough, fewer of each; and where that is no help, types that find no
+ * bits, the last of `order` first, are not to be had at all.
+ */
+export const packingOf = (
+  most: readonly number[],
+  order: readonly number[] = most.map((_, i) => i),
+): Packing => {
+  const tries = CAPS.map((cap) =>
+    placesOf(
+      most.map((number) => Math.min(number, cap)),
+      order,
+    ),
+  );
+  const found = tries.findIndex(({ whole }) => whole);
+  const whole = found === 0;
+  const { places } = tries.at(found) as (typeof tries)[number];
+  const limits = [0, 0];
+  const guards = [0, 0];
+  for (const place of places) {
+    if (place === undefined) continue;
+    const { word, shift, mask, most } = place;
+    const guard = (mask + 1) << shift;
     guards[word] = (guards[word] ?? 0) | guard;
-    limits[word] = (limits[word] ?? 0) | guard | (number << shift);
+    limits[word] = (limits[word] ?? 0) | guard | (most << shift);
   }
   const [limitLow = 0, limitHigh = 0] = limits;
   const [guardLow = 0, guardHigh = 0] = guards;

@@ -1,5 +1,7 @@
+import { areaOf, type BlankType } from '../wood/blankType.ts';
 import { worth } from './fillInTurn.ts';
-import { type Choice, mostWorth, type Pool } from './pool.ts';
+import { lineWorths } from './lineWorth.ts';
+import { mostWorth, type Pool } from './pool.ts';
 
 /** Sums of floats that differ by less than this share are equal. */
 const NEAR = 1e-9;
@@ -7,83 +9,85 @@ const NEAR = 1e-9;
 /** Steps of the subgradient. */
 const ROUNDS = 60;
 
-/** The best choice of a pool at some prices. */
-const best = (
-  { choices }: Pool,
-  demand: readonly number[],
-  prices: readonly number[],
-): [number, Choice | undefined] => {
-  let found: Choice | undefined;
-  let most = 0;
+/** The most that the blanks of a bin can be worth, and how many of each type it then gives. */
+interface Most {
+  readonly worth: number;
+  readonly counts: ArrayLike<number>;
+}
+
+/** What the best choice of a pool is worth at some prices. */
+const mostOf = ({ choices }: Pool, demand: readonly number[], prices: readonly number[]): Most => {
+  let most: Most = { worth: 0, counts: [] };
   for (const choice of choices) {
     const value = worth(choice, demand, prices);
-    if (value > most) [most, found] = [value, choice];
+    if (value > most.worth) most = { worth: value, counts: choice.yields };
   }
-  return [most, found];
-};
-
-/**
- * Whether there are prices at which so many boards cannot hold the worth of all that is asked for, whichever they are. Every
- * pool must be complete. The dual of choosing boards, by subgradients.
- */
-const tooFew = (
-  pools: readonly Pool[],
-  demand: readonly number[],
-  areas: readonly number[],
-  boards: number,
-): boolean => {
-  let prices = areas;
-  for (let round = 1; round <= ROUNDS; round++) {
-    const each = pools.map((pool) => ({ free: pool.bin.free, best: best(pool, demand, prices) }));
-    const costly = each.filter(({ free }) => !free).sort((a, b) => b.best[0] - a.best[0]);
-    const used = [...each.filter(({ free }) => free), ...costly.slice(0, boards)];
-    const held = used.reduce((sum, { best: [value] }) => sum + value, 0);
-    if (held < worthOf(demand, prices) * (1 - NEAR)) return true;
-    const given = demand.map((_, type) =>
-      used.reduce(
-        (sum, { best: [, choice] }) => sum + Math.min(choice?.yields[type] ?? 0, demand[type] ?? 0),
-        0,
-      ),
-    );
-    prices = prices.map((price, type) => {
-      const lack = ((demand[type] ?? 0) - (given[type] ?? 0)) / Math.max(1, demand[type] ?? 0);
-      return Math.max(0, price + ((areas[type] ?? 0) * lack) / (1 + round / 4));
-    });
-  }
-  return false;
+  return most;
 };
 
 const worthOf = (demand: readonly number[], prices: readonly number[]): number =>
   demand.reduce((sum, n, type) => sum + n * (prices[type] ?? 0), 0);
 
-/** A number of whole boards under which nothing that is asked for can be cut whole. */
+/** What all bins that may be cut into hold together, where so many of the whole boards are. */
+const heldBy = (each: readonly { readonly free: boolean; readonly most: Most }[], boards: number) => {
+  const costly = each.filter(({ free }) => !free).sort((a, b) => b.most.worth - a.most.worth);
+  const used = [...each.filter(({ free }) => free), ...costly.slice(0, boards)].map(({ most }) => most);
+  return { used, worth: used.reduce((sum, { worth }) => sum + worth, 0) };
+};
+
+/**
+ * A number of whole boards under which nothing that is asked for can be cut whole: as long as there are prices at which so many
+ * boards cannot hold the worth of all that is asked for, whichever they are. The dual of choosing boards, by subgradients. What
+ * is not known of a bin's patterns is bounded by lines, and by patterns with any number of each type.
+ */
 export const leastBoards = (
   pools: readonly Pool[],
+  types: readonly BlankType[],
   demand: readonly number[],
-  areas: readonly number[],
   steps: number,
 ): number => {
-  const whole = pools.filter(({ bin }) => !bin.free).length;
-  const complete = pools.every(({ complete }) => complete);
-  let boards = 0;
-  if (complete) while (boards < whole && tooFew(pools, demand, areas, boards)) boards++;
-  if (complete) return boards;
-  for (const prices of [areas, areas.map((area) => area ** 1.25)]) {
-    const values = pools.map((pool) => ({
+  const areas = types.map(areaOf);
+  const incomplete = pools.filter(({ complete }) => !complete);
+  const byLines = lineWorths(
+    incomplete.map(({ bin }) => bin),
+    types,
+    demand,
+  );
+  const mostAt = (prices: readonly number[]) => {
+    const lines = new Map(byLines(prices).map((most, i) => [incomplete[i], most]));
+    return pools.map((pool) => ({
+      pool,
       free: pool.bin.free,
-      value: pool.complete
-        ? best(pool, demand, prices)[0]
-        : mostWorth(pool.bin, prices, steps / pools.length),
+      most: lines.get(pool) ?? mostOf(pool, demand, prices),
     }));
-    let lack = worthOf(demand, prices) * (1 - NEAR);
-    for (const { free, value } of values) if (free) lack -= value;
-    const costly = values.filter(({ free }) => !free).sort((a, b) => b.value - a.value);
-    const enough = costly.findIndex(({ value }) => {
-      const before = lack;
-      lack -= value;
-      return before <= 0;
-    });
-    boards = Math.max(boards, enough < 0 ? whole : enough);
+  };
+  const lacks = (worth: number, prices: readonly number[]) => worth < worthOf(demand, prices) * (1 - NEAR);
+  const isTooFew = (boards: number): boolean => {
+    let prices = areas;
+    for (let round = 1; round <= ROUNDS; round++) {
+      const { used, worth } = heldBy(mostAt(prices), boards);
+      if (lacks(worth, prices)) return true;
+      const given = demand.map((number, type) =>
+        used.reduce((sum, { counts }) => sum + Math.min(counts[type] ?? 0, number), 0),
+      );
+      prices = prices.map((price, type) => {
+        const lack = ((demand[type] ?? 0) - (given[type] ?? 0)) / Math.max(1, demand[type] ?? 0);
+        return Math.max(0, price + ((areas[type] ?? 0) * lack) / (1 + round / 4));
+      });
+    }
+    return false;
+  };
+  const whole = pools.filter(({ bin }) => !bin.free).length;
+  let boards = 0;
+  while (boards < whole && isTooFew(boards)) boards++;
+  for (const prices of incomplete.length === 0 ? [] : [areas, areas.map((area) => area ** 1.25)]) {
+    const each = mostAt(prices).map(({ pool, free, most }) => ({
+      free,
+      most: pool.complete
+        ? most
+        : { ...most, worth: Math.min(most.worth, mostWorth(pool.bin, prices, steps / pools.length)) },
+    }));
+    while (boards < whole && lacks(heldBy(each, boards).worth, prices)) boards++;
   }
   return boards;
 };

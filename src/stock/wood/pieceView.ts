@@ -83,7 +83,7 @@ export class PieceView {
   readonly restarts: readonly (readonly number[])[];
   /** The same piece the other way, where edges slope: how high a blank must lie then depends on where it begins. */
   readonly #across: PieceView | undefined;
-  readonly #ground: Ground;
+  readonly ground: Ground;
   readonly #types: readonly BlankType[];
   readonly #starts: readonly Map<number, Stretches>[];
 
@@ -102,7 +102,7 @@ export class PieceView {
       : undefined;
     this.region = axis === 'x' ? piece : swapRect(piece);
     this.kerf = ticks(saw.kerf);
-    this.#ground = groundOf(plank, saw, axis);
+    this.ground = groundOf(plank, saw, axis);
     this.#types = types;
     const shapes = types.flatMap((type, index): Shape[] => {
       if (!served[index]) return [];
@@ -140,11 +140,11 @@ export class PieceView {
   poseStarts(shape: number, y: number): readonly Stretches[] {
     const { type, poses } = this.shapes[shape] as Shape;
     const allows = this.#types[type]?.allows ?? new Set();
-    return poses.map((pose) => clearStarts(this.#ground, this.region, pose, allows, y));
+    return poses.map((pose) => clearStarts(this.ground, this.region, pose, allows, y));
   }
 
   #restartsOf({ width, poses, orders }: Shape, shape: number): number[] {
-    const { outline, defects, margin } = this.#ground;
+    const { outline, defects, margin } = this.ground;
     const found = new Set<number>();
     for (let i = 1; i < outline.length; i += 2) {
       const last = (i + outline.length - 2) % outline.length;
@@ -177,7 +177,7 @@ export class PieceView {
     this.shapes[shape]?.orders?.forEach((order, turn) => {
       let end = from - this.kerf;
       const parts = order.map(({ type, pose, starts }) => {
-        const known = starts.get(y) ?? clearStarts(this.#ground, this.region, pose, type.allows, y);
+        const known = starts.get(y) ?? clearStarts(this.ground, this.region, pose, type.allows, y);
         starts.set(y, known);
         const x = firstFrom(known, end + this.kerf);
         end = x + pose.length;
