@@ -1,4 +1,4 @@
-import { reasonWords } from '../../drawer/blanks/blankWords.ts';
+import { blankLetters, reasonWords } from '../../drawer/blanks/blankWords.ts';
 import type { BrokenOut } from '../../drawer/blanks/brokenOut.ts';
 import { woodUsed } from '../../drawer/blanks/yieldOf.ts';
 import { extentsOf } from '../../stock/polygon.ts';
@@ -30,6 +30,7 @@ export const breakoutRecord = (broken: BrokenOut) => {
                 ...(index !== undefined && { index }),
                 ...(strip !== undefined && { strip }),
                 ...(spare && { spare }),
+                letter: blankLetters(blank.wanted),
                 ...{ turned, x, y, length, width, piece },
                 why: reasonWords(blank.why, blanks),
               },
@@ -58,6 +59,7 @@ export const breakoutRecord = (broken: BrokenOut) => {
         {
           ...{ drawer, part, index },
           ...(strip !== undefined && { strip }),
+          letter: blankLetters(wanted),
           ...{ length, width, thickness: finished },
         },
       ];

@@ -34,6 +34,8 @@ const STEP = 1.5;
 const MOST_STEPS = 24;
 /** Distance of a cut's number from its saw cut, mm. */
 const OFF = 0.5;
+/** Least distance of that number from the end of its saw cut, where another begins, mm. */
+const END = 1.6;
 /** How far from what it names a label may reach, mm. */
 const REACH = 40;
 /** The fewest characters of a name that says something. */
@@ -208,7 +210,7 @@ const besideRip = function* (text: string, { x0, y0, x1, y1 }: Box): Generator<N
 
 /** Middles of something `size` long beside a line, clear of its ends where the line is long enough. */
 const placesAlong = (from: number, to: number, size: number): number[] =>
-  to - from >= size + 2 * OFF ? places(from + size / 2 + OFF, to - size / 2 - OFF) : [(from + to) / 2];
+  to - from >= size + 2 * END ? places(from + size / 2 + END, to - size / 2 - END) : [(from + to) / 2];
 
 /** Room between words below a board, and the length of the arrows of its grain, mm. */
 const GAP = 4;

@@ -1,7 +1,9 @@
 import { blankLetters, blankName } from '../../drawer/blanks/blankWords.ts';
+import type { BrokenOut } from '../../drawer/blanks/brokenOut.ts';
 import type { PartBlank } from '../../drawer/blanks/partBlanks.ts';
 import type { PlankLayout } from '../../stock/breakout.ts';
 import type { Plank } from '../../stock/plank.ts';
+import type { Saw } from '../../stock/wanted.ts';
 
 /** What is shown of one board. */
 export interface BoardView {
@@ -12,6 +14,16 @@ export interface BoardView {
   /** All blanks of the set, by their numbers in the layout. */
   readonly blanks: readonly PartBlank[];
 }
+
+/** What is shown of each board that is cut into. */
+export const boardViews = (
+  { planks, blanks, breakout: { boards } }: BrokenOut,
+  { kerf }: Pick<Saw, 'kerf'>,
+): BoardView[] =>
+  boards.flatMap((layout) => {
+    const plank = planks[layout.plank];
+    return plank === undefined ? [] : [{ plank, layout, kerf, blanks }];
+  });
 
 /** A blank's letter and name. */
 export const blankTitle = (
