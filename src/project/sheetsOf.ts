@@ -375,6 +375,12 @@ export const seasonSheets = (project: Project, options: SheetOptions): Result<Sh
 /**
  * The board sheets of a project alone: the fronts with the board that each comes from, then a sheet of each board cut into.
  * @returns complaints at `margin` and `paper`
+ * @example
+ * ```ts
+ * const broken = breakOutProject(project, { effort: 0.1 });
+ * const sheets = broken && boardSheets(project, broken, { paper });
+ * if (sheets?.ok) await renderPdf(sheets.value.pages(), { title: 'Board sheets', fonts }, sink);
+ * ```
  */
 export const boardSheets = (project: Project, broken: BrokenOut, options: SheetOptions): Result<Sheets> => {
   const { name: title, units, set, sawing } = project;

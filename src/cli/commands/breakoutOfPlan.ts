@@ -75,7 +75,7 @@ Examples:
               options.out,
             );
       if (options.json) {
-        const { breakoutRecord } = await import('../report/breakoutRecord.ts');
+        const { breakoutRecord } = await import('../../project/breakoutRecord.ts');
         process.stdout.write(printJson(breakoutRecord(broken)));
       } else if (options.csv) {
         const { breakoutCsv } = await import('../../project/breakoutCsv.ts');

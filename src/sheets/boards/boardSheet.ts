@@ -7,14 +7,14 @@ import type { Plank } from '../../stock/plank.ts';
 import { extentsOf } from '../../stock/polygon.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitWords } from '../../units/notation.ts';
-import { type Block, beside, paragraph, rule, space, stack, type TextRun } from '../typeset/block.ts';
+import { type Block, paragraph, rule, space, stack, type TextRun } from '../typeset/block.ts';
 import { type Contents, flow, type Group } from '../typeset/flow.ts';
 import { type Column, columnsOf, tableRow } from '../typeset/tableRow.ts';
 import { figure, typeSizes } from '../typeset/typeSizes.ts';
 import { boardCuts } from './boardCuts.ts';
 import { boardPicture } from './boardPicture.ts';
 import { type BoardView, blankTitle, defectLetter } from './boardView.ts';
-import { MARKS_LEGEND, SAW_CAUTIONS } from './sawCautions.ts';
+import { sawCautions } from './sawCautions.ts';
 
 const TYPE = typeSizes(1);
 /** Gap between columns, above a list's heading, and between rows, mm. */
@@ -25,6 +25,10 @@ const LETTER = 6.5;
 const COLUMN = 82;
 /** Most height of the picture, as a share of the page's. */
 const SHARE = 0.5;
+
+/** What stands for what on a picture of a board. */
+const MARKS_LEGEND =
+  'Capital letters: parts. Numbers in boxes: saw cuts, in order. Small letters: defects, hatched by kind. Bold line with an open arrow: reference edge; at the upper side a part is turned. Dashed: how far a joint reaches, with the clear wood beyond it. Filled triangle: front end of a side. Long dashes: offcut worth keeping.';
 
 export interface BoardSheetOptions {
   /** The set's name. */
@@ -96,7 +100,7 @@ const lists = (view: BoardView, units: Notation, width: number): Group[] =>
     ...crayonMarks(view, units, width),
     ...cutList(view, units, width),
     ...defectList(view, units, width),
-    stack(cautionList(width)),
+    stack([space(GAP.lists), sawCautions(width)]),
   ].flatMap((block) => (block.height > 0 ? [[block]] : []));
 
 const SHARES = [12, 35, 27, 26];
@@ -190,14 +194,3 @@ const defectList = ({ plank: { outline, defects } }: BoardView, units: Notation,
     }),
   );
 };
-
-const cautionList = (width: number): Block[] =>
-  headed(
-    paragraph([bold('Take care')], width),
-    SAW_CAUTIONS.map((text) =>
-      beside([
-        [0, paragraph([bold('–', TYPE.note)], 4)],
-        [4, paragraph([plain(text)], width - 4)],
-      ]),
-    ),
-  );

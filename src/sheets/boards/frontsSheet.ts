@@ -16,12 +16,12 @@ import { extentsOf } from '../../stock/polygon.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitWords } from '../../units/notation.ts';
 import { type FrontWords, frontsView } from '../elevation.ts';
-import { type Block, beside, paragraph, rule, stack, type TextRun } from '../typeset/block.ts';
+import { type Block, paragraph, rule, stack, type TextRun } from '../typeset/block.ts';
 import { flow, type Group } from '../typeset/flow.ts';
 import { columnsOf, tableRow } from '../typeset/tableRow.ts';
 import { figure, typeSizes } from '../typeset/typeSizes.ts';
 import { blankTitle } from './boardView.ts';
-import { SAW_CAUTIONS } from './sawCautions.ts';
+import { sawCautions } from './sawCautions.ts';
 
 const TYPE = typeSizes(1);
 const GAP = 5;
@@ -66,13 +66,7 @@ export const frontsSheet = (broken: BrokenOut, options: FrontsSheetOptions): rea
           : [missing.map((text) => paragraph([bold(capital(text), TYPE.heading)], width))]),
         [paragraph([plain(said.map(ended).join(' '), TYPE.text)], width)],
         ...fronts(broken, options),
-        SAW_CAUTIONS.map((text, i) => {
-          const row = beside([
-            [0, paragraph([bold('–', TYPE.note)], 4)],
-            [4, paragraph([plain(text)], width - 4)],
-          ]);
-          return i === 0 ? stack([paragraph([bold('Take care', TYPE.heading)], width), row]) : row;
-        }),
+        [sawCautions(width)],
       ],
       narrow: [],
       columns: 1,
@@ -181,7 +175,11 @@ const frontWords = (broken: BrokenOut, strips: readonly From[], units: Notation)
   return {
     number,
     wordings: [
-      ...(at === undefined || strips.length > 1 ? [] : [`${number} ${board}, ${spanWords(at, units)}`]),
+      ...(at === undefined || strips.length > 1
+        ? []
+        : [spanWords(at, units), formatNumber(placeOf(at).x, units)].map(
+            (place) => `${number} ${board}, ${place}`,
+          )),
       `${number} ${board}`,
       number,
     ],

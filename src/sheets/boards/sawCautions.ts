@@ -1,5 +1,8 @@
+import { type Block, beside, paragraph, stack } from '../typeset/block.ts';
+import { typeSizes } from '../typeset/typeSizes.ts';
+
 /** Safety at the saw (common practice). */
-export const SAW_CAUTIONS: readonly string[] = [
+const CAUTIONS: readonly string[] = [
   'Keep guards and riving knife on. Keep both hands clear of the blade; end every cut with a push stick.',
   'Saw and plane edges are sharp. Clamp the work, or run it along fence and table; support long boards at both ends.',
   'Wear eye and ear protection and a dust mask.',
@@ -7,6 +10,19 @@ export const SAW_CAUTIONS: readonly string[] = [
   'Tool makers’ manuals, local rules and a qualified teacher come before this sheet.',
 ];
 
-/** What stands for what on a picture of a board. */
-export const MARKS_LEGEND =
-  'Capital letters: parts. Numbers in boxes: saw cuts, in order. Small letters: defects, hatched by kind. Bold line with an open arrow: reference edge; at the upper side a part is turned. Dashed: how far a joint reaches, with the clear wood beyond it. Filled triangle: front end of a side. Long dashes: offcut worth keeping.';
+/** Width that is left to a dash, mm. */
+const DASH = 4;
+
+/** Safety at the saw, under its heading. */
+export const sawCautions = (width: number): Block => {
+  const { heading, note } = typeSizes(1);
+  return stack([
+    paragraph([{ text: 'Take care', size: heading, weight: 'bold' }], width),
+    ...CAUTIONS.map((text) =>
+      beside([
+        [0, paragraph([{ text: '–', size: note, weight: 'bold' }], DASH)],
+        [DASH, paragraph([{ text, size: note, weight: 'regular' }], width - DASH)],
+      ]),
+    ),
+  ]);
+};

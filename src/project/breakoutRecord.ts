@@ -1,9 +1,18 @@
-import { blankLetters, reasonWords } from '../../drawer/blanks/blankWords.ts';
-import type { BrokenOut } from '../../drawer/blanks/brokenOut.ts';
-import { woodUsed } from '../../drawer/blanks/yieldOf.ts';
-import { extentsOf } from '../../stock/polygon.ts';
+import { blankLetters, reasonWords } from '../drawer/blanks/blankWords.ts';
+import type { BrokenOut } from '../drawer/blanks/brokenOut.ts';
+import { woodUsed } from '../drawer/blanks/yieldOf.ts';
+import { extentsOf } from '../stock/polygon.ts';
 
-/** A layout for another program: lengths in mm, places in the plan's own coordinates. */
+/**
+ * What comes out of which board, for another program: lengths in mm, places in the plan's own coordinates.
+ * @example
+ * ```ts
+ * const broken = breakOutProject(project, { effort: 0.1 });
+ * if (broken !== undefined)
+ *   for (const { name, copy, blanks, cuts } of breakoutRecord(broken).boards)
+ *     console.log(`${name} ${copy}: ${blanks.length} parts by ${cuts.length} cuts`);
+ * ```
+ */
 export const breakoutRecord = (broken: BrokenOut) => {
   const { planks, blanks, runs, unlisted, breakout, toBuy } = broken;
   const wood = woodUsed(broken);
