@@ -7,7 +7,8 @@
  *
  * From a plan's text to paper: {@link readProject} → {@link sheetsOf} → {@link renderPdf}. From one corner:
  * {@link projectOfCorner}, and then the same. Pieces one by one: {@link piecesOf} and {@link guidePieces} →
- * {@link svgFiles}, or {@link dxfFiles} for guides. A program that draws for itself has all numbers of a corner from
+ * {@link svgFiles}, or {@link dxfFiles} for guides. Parts out of a plan's boards: {@link breakOutProject} →
+ * {@link breakoutRecord}, or {@link boardSheets}. A program that draws for itself has all numbers of a corner from
  * {@link layOut}.
  *
  * @example One corner, its tails from the reference edge up
@@ -52,6 +53,8 @@ export { planJsonSchema } from './plan/planJsonSchema.ts';
 export { formatPlanComplaint, type PlanComplaint } from './plan/read/planComplaint.ts';
 export { starterPlan } from './plan/starterPlan.ts';
 // From a plan, or one corner, to sheets.
+export { breakOutProject } from './project/breakOutProject.ts';
+export { breakoutRecord } from './project/breakoutRecord.ts';
 export { dxfFiles } from './project/dxfFiles.ts';
 export { guidePieces } from './project/guidesOf.ts';
 export { chooseOnly } from './project/only.ts';
@@ -60,6 +63,7 @@ export { piecesOf } from './project/piecesOf.ts';
 export { type CornerSpec, type Project, projectOfCorner, type SingleCorner } from './project/project.ts';
 export { type PlanResult, readProject } from './project/readProject.ts';
 export {
+  boardSheets,
   type SheetKind,
   type SheetOptions,
   type SheetSet,

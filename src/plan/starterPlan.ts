@@ -233,7 +233,7 @@ bottom:
 #   - {name: Ash 1, stock: [side, back], thickness: ${s.ash}, size: ${s.board[0]} x ${s.board[1]} x 3}
 #   - {name: Ash 2, stock: [side, back], thickness: ${s.ash}, outline: [[0, 0], [${s.board[0]}, 0], [${s.board[0]}, ${s.board[1]}], [0, ${s.board[2]}]], count: 2, bow: cup, keep: true}
 # What is cut stays cut: on a board, what halfpin breakout --json printed of it, as far as it has been sawn.
-#      cut: {cuts: [{kind: crosscut, piece: 0, at: 25}], blanks: [{drawer: Pencils, part: front, index: 1, strip: 1, spare: true, turned: false, x: 28, y: 0, length: 315, width: 81, piece: 2, why: …}]}
+#      cut: {cuts: [{kind: crosscut, piece: 0, at: 25}], blanks: [{drawer: Pencils, part: front, index: 1, strip: 1, spare: true, turned: false, x: 28, y: 0, length: 315, width: 81, piece: 2, letter: E, why: …}]}
 # Defects that parts may have away from joints and grooves (knot: sound or loose), fronts whose figure runs on from one to the
 # next (a row from left to right, or a stack from the bottom up), and second tries of each size.
 # breakout: {allow: {side: [sapwood], back: [sapwood, knot], bottom: [sound knot]}, runThrough: [[Pencils, Pencils], {stack: [Letters]}], spare: {front: 1}}

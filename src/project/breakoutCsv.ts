@@ -1,3 +1,4 @@
+import { blankLetters } from '../drawer/blanks/blankWords.ts';
 import type { BrokenOut } from '../drawer/blanks/brokenOut.ts';
 import { csv } from '../render/csv.ts';
 import { decimalLength } from '../units/formatLength.ts';
@@ -17,6 +18,7 @@ export const breakoutCsv = ({ planks, blanks, breakout }: BrokenOut, units: Nota
       ...['board', 'copy', 'drawer', 'part', 'index', 'strip', 'spare', 'turned'],
       ...LENGTHS.map((title) => `${title} ${unitOf(units)}`),
       'piece',
+      'letter',
     ],
     ...[...placed, ...missing].flatMap(({ wanted, at, board }) => {
       const blank = blanks[wanted];
@@ -37,6 +39,7 @@ export const breakoutCsv = ({ planks, blanks, breakout }: BrokenOut, units: Nota
           length((at ?? blank).width),
           length(board?.thickness ?? blank.thickness),
           String(at?.piece ?? ''),
+          blankLetters(wanted),
         ],
       ];
     }),

@@ -1,5 +1,6 @@
 import type { Cabinet } from '../drawer/arrangement/cabinetFront.ts';
 import { cabinetOf } from '../drawer/arrangement/cabinetOf.ts';
+import type { BrokenOut } from '../drawer/blanks/brokenOut.ts';
 import { cuttingList } from '../drawer/cuttingList.ts';
 import type { Drawer, Family } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
@@ -23,6 +24,9 @@ import {
 } from '../paper/sheets.ts';
 import type { SettingPlaces } from '../sheets/bench/benchFingers.ts';
 import { benchSheet } from '../sheets/bench/benchSheet.ts';
+import { boardSheet } from '../sheets/boards/boardSheet.ts';
+import { boardViews } from '../sheets/boards/boardView.ts';
+import { frontsSheet } from '../sheets/boards/frontsSheet.ts';
 import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
 import { cuttingListSheets } from '../sheets/cuttingListSheet.ts';
@@ -364,6 +368,38 @@ export const seasonSheets = (project: Project, options: SheetOptions): Result<Sh
       project,
       options,
       asLeading((area) => gapSheets(set.drawers, { title, units, area })),
+    ),
+  );
+};
+
+/**
+ * The board sheets of a project alone: the fronts with the board that each comes from, then a sheet of each board cut into.
+ * @returns complaints at `margin` and `paper`
+ * @example
+ * ```ts
+ * const broken = breakOutProject(project, { effort: 0.1 });
+ * const sheets = broken && boardSheets(project, broken, { paper });
+ * if (sheets?.ok) await renderPdf(sheets.value.pages(), { title: 'Board sheets', fonts }, sink);
+ * ```
+ */
+export const boardSheets = (project: Project, broken: BrokenOut, options: SheetOptions): Result<Sheets> => {
+  const { name: title, units, set, sawing } = project;
+  return layPages(
+    layoutOf(
+      project,
+      options,
+      asLeading((area) => [
+        ...frontsSheet(broken, {
+          title,
+          units,
+          area,
+          drawers: set.drawers.map(({ spec: { name } }) => name),
+          cabinet: cabinetOf(set.drawers),
+        }),
+        ...boardViews(broken, sawing).flatMap((view) =>
+          boardSheet(view, { title, units, area, planks: broken.planks }),
+        ),
+      ]),
     ),
   );
 };

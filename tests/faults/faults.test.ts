@@ -11,6 +11,7 @@ import {
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
+  BOARDS,
   ended,
   environment,
   filesIn,
@@ -108,6 +109,13 @@ const WRITERS: readonly {
     name: 'season over an older sheet',
     first: ({ out }) => ['season', SEASONS, '--out', out, '--paper', 'A3'],
     args: ({ out }) => ['season', SEASONS, '--out', out],
+    kills: 1,
+    full: 1,
+  },
+  {
+    name: 'breakout over older board sheets',
+    first: ({ out }) => ['breakout', BOARDS, '--out', out, '--paper', 'A3'],
+    args: ({ out }) => ['breakout', BOARDS, '--out', out],
     kills: 1,
     full: 1,
   },

@@ -3,7 +3,7 @@ import { createHash } from 'node:crypto';
 import { rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { filesIn, GUIDED, run, runResident, scene } from './scene.ts';
+import { BOARDS, filesIn, GUIDED, run, runResident, scene } from './scene.ts';
 
 const EVERY = process.env.HALFPIN_EVERY === 'yes';
 const CHEST = resolve('examples/haberdashery-chest.yaml');
@@ -15,6 +15,7 @@ const COMMANDS: readonly (readonly string[])[] = [
   ['draw', EVERY ? GUIDED_CHEST : GUIDED, '--rods', '--as', 'pdf,svg,dxf', '--out', 'out/guided'],
   ['trial', '--slope', '1:8', '--loose', '0.2', '--log', 'out/trials.log', '--out', 'out'],
   ['compare', CHEST, '--out', 'out'],
+  ['breakout', BOARDS, '--out', 'out'],
   ['proof', '--out', 'out'],
   ['lay', CHEST],
   ['lay', BOX, '--json'],

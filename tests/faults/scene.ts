@@ -16,6 +16,8 @@ export const PROGRAM = resolve('dist/halfpin.js');
 export const PLAN = resolve('examples/trinket-box.yaml');
 /** A plan with a cutter and a bush. */
 export const GUIDED = resolve('tests/faults/guided.yaml');
+/** A plan with two boards. */
+export const BOARDS = resolve('tests/faults/boards.yaml');
 export const SEASONS = resolve('examples/haberdashery-chest-seasons.yaml');
 
 /** Folders of their own for one test: where output goes, and the user's settings. */

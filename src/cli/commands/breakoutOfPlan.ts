@@ -7,16 +7,19 @@ import { quote } from '../../units/quote.ts';
 import { loadProject } from '../loadProject.ts';
 import { FRACTIONS_OPTION, type NotationOptions } from '../options/notationOptions.ts';
 import { optionReader } from '../options/optionReader.ts';
+import { addPaperOptions, type PaperOptions } from '../options/paperOptions.ts';
 
-interface BreakoutOptions extends NotationOptions {
+interface BreakoutOptions extends NotationOptions, PaperOptions {
   readonly json?: boolean;
   readonly csv?: boolean;
   readonly effort?: string;
+  readonly out?: string;
+  readonly force?: boolean;
 }
 
 /** `breakout`: which part comes out of which board, and how it is sawn. */
 export const addBreakout = (program: Command): void => {
-  program
+  const command = program
     .command('breakout')
     .summary('which part comes out of which board, and the saw cuts in order')
     .description(
@@ -28,6 +31,9 @@ export const addBreakout = (program: Command): void => {
     .option('--json', 'one JSON object, lengths in mm')
     .option('--units <unit>', 'mm or in: what is shown')
     .option(...FRACTIONS_OPTION)
+    .option('--out <folder>', 'draw board sheets into this folder, as PDF and SVG')
+    .option('--force', 'write over files that halfpin did not make');
+  addPaperOptions(command)
     .addHelpText(
       'after',
       `
@@ -35,11 +41,13 @@ Exit status 3: the boards are not enough; it names what would do.
 
 Examples:
   halfpin breakout examples/haberdashery-chest-boards.yaml
+  halfpin breakout examples/haberdashery-chest-boards.yaml --out boards
   halfpin breakout examples/haberdashery-chest-boards.yaml --csv > breakout.csv
 `,
     )
     .action(async (plan: string, options: BreakoutOptions) => {
-      const { units, work, sawing } = await loadProject(plan, options);
+      const project = await loadProject(plan, options);
+      const { units, work, sawing } = project;
       const read = optionReader(options, 'mm');
       const effort = read.value('effort', parseEffort, '1');
       if (effort === undefined) return refuseOptions(read.complaints, units);
@@ -50,19 +58,31 @@ Examples:
           ],
           WRONG_INPUT,
         );
-      const [{ brokenOut }, { breakoutText, missingLines }] = await Promise.all([
+      const [{ brokenOut }, { missingSentences }, { breakoutText }] = await Promise.all([
         import('../../drawer/blanks/brokenOut.ts'),
+        import('../../drawer/blanks/breakoutWords.ts'),
         import('../report/breakoutText.ts'),
       ]);
       const broken = brokenOut(work, sawing, { effort, ...progress() });
+      // Drawing is loaded only with --out.
+      const drawn =
+        options.out === undefined
+          ? []
+          : await (await import('./drawBoardSheets.ts')).drawBoardSheets(
+              project,
+              broken,
+              options,
+              options.out,
+            );
       if (options.json) {
-        const { breakoutRecord } = await import('../report/breakoutRecord.ts');
+        const { breakoutRecord } = await import('../../project/breakoutRecord.ts');
         process.stdout.write(printJson(breakoutRecord(broken)));
       } else if (options.csv) {
         const { breakoutCsv } = await import('../../project/breakoutCsv.ts');
         process.stdout.write(breakoutCsv(broken, units));
-      } else process.stdout.write(`${breakoutText(broken, sawing, units).join('\n')}\n`);
-      if (broken.breakout.missing.length > 0) throw new Failure(missingLines(broken, units), PARTS_MISSING);
+      } else process.stdout.write(`${[...breakoutText(broken, sawing, units), ...drawn].join('\n')}\n`);
+      if (broken.breakout.missing.length > 0)
+        throw new Failure(missingSentences(broken, units), PARTS_MISSING);
     });
 };
 

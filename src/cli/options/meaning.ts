@@ -187,6 +187,7 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
       where: (line) => line.has('json'),
       says: say`give --csv or --json, not both`,
     },
+    withoutFolder(['force', 'paper', 'margin']),
   ],
   movement: [
     {

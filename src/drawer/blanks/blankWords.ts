@@ -42,3 +42,12 @@ const ONLY = {
   length: 'the only board long enough',
   'clear wood': 'the only board with so much clear wood',
 } as const;
+
+/** Without A to D, which name corners, and without I and O, which read as numbers. */
+const LETTERS = 'EFGHJKLMNPQRSTUVWXYZ';
+
+/** The letters of one blank, by its place in the list of all: `E` to `Z`, then `EE`, `EF` and so on; none is another's. */
+export const blankLetters = (index: number): string => {
+  const last = LETTERS[index % LETTERS.length] ?? '';
+  return index < LETTERS.length ? last : blankLetters(Math.floor(index / LETTERS.length) - 1) + last;
+};

@@ -30,6 +30,7 @@ export const cutSchema = () => {
           'Which strip of an edge-jointed part, from the reference edge up.',
         ),
         spare: z.literal(true, { error: 'true' }).describe('Whether it is a second try.'),
+        letter: z.string({ error: 'text' }).describe('What stood for it on board sheets; not read.'),
         why: z.string({ error: 'text' }).describe('Why it lay there; not read.'),
       }),
     },

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -168,7 +168,7 @@ describe('breakout', () => {
     expect(status).toBe(0);
     expect(out).toMatch(/^Cherry: 2150 x 230 x 26, for fronts$/mu);
     expect(out).toMatch(/^ {2}1 {2}(?:crosscut|rip) the board [\d.]+ from its (?:left end|lower edge)/mu);
-    expect(out).toMatch(/^Buttons left side 2 +Ash no\. \d/mu);
+    expect(out).toMatch(/^[A-Z]+ +Buttons left side 2 +Ash no\. \d/mu);
     expect(out).toMatch(/^\d of 4 boards are cut into/mu);
     expect(out).toContain('No board is listed for bottoms: they are left out.');
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
@@ -181,9 +181,33 @@ describe('breakout', () => {
   it('is a table for spreadsheets, one part a line', () => {
     const [heading, ...lines] = run(PLAN, '--csv').out.trimEnd().split('\r\n');
     expect(heading).toBe(
-      'board,copy,drawer,part,index,strip,spare,turned,x mm,y mm,length mm,width mm,thickness mm,piece',
+      'board,copy,drawer,part,index,strip,spare,turned,x mm,y mm,length mm,width mm,thickness mm,piece,letter',
     );
     expect(lines).toHaveLength(12);
+  });
+
+  it('draws board sheets, which it writes over, but nothing else', () => {
+    const { status, out } = run(PLAN, '--out', 'sheets');
+    expect(status).toBe(0);
+    expect(out).toMatch(/^sheets\/\S*board-sheets\.pdf: the board sheets$/mu);
+    const files = readdirSync(join(where, 'sheets'));
+    expect(files.filter((name) => name.endsWith('-board.svg')).length).toBeGreaterThan(1);
+    expect(run(PLAN, '--out', 'sheets', '--paper', 'A5').status).toBe(0);
+    writeFileSync(join(where, 'sheets', 'cherry-board.svg'), 'mine');
+    const refused = run(PLAN, '--out', 'sheets');
+    expect(refused.status).toBe(2);
+    expect(refused.err).toContain('cherry-board.svg: this file was not made by halfpin');
+    expect(run(PLAN, '--out', 'sheets', '--force').status).toBe(0);
+  });
+
+  it('draws what there is where a board is missing, and exits with 3', () => {
+    const { status, out } = run(PLAN.replace('length: 2150', 'length: 700'), '--out', 'short');
+    expect(status).toBe(3);
+    expect(out).toContain('the board sheets');
+  });
+
+  it.each(['--paper', '--margin'])('refuses %s without a folder', (option) => {
+    expect(run(PLAN, option, option === '--paper' ? 'A5' : '8').err).toContain('without --out');
   });
 
   it.each<[string, string, string[], RegExp]>([

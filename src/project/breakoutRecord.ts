@@ -1,9 +1,18 @@
-import { reasonWords } from '../../drawer/blanks/blankWords.ts';
-import type { BrokenOut } from '../../drawer/blanks/brokenOut.ts';
-import { woodUsed } from '../../drawer/blanks/yieldOf.ts';
-import { extentsOf } from '../../stock/polygon.ts';
+import { blankLetters, reasonWords } from '../drawer/blanks/blankWords.ts';
+import type { BrokenOut } from '../drawer/blanks/brokenOut.ts';
+import { woodUsed } from '../drawer/blanks/yieldOf.ts';
+import { extentsOf } from '../stock/polygon.ts';
 
-/** A layout for another program: lengths in mm, places in the plan's own coordinates. */
+/**
+ * What comes out of which board, for another program: lengths in mm, places in the plan's own coordinates.
+ * @example
+ * ```ts
+ * const broken = breakOutProject(project, { effort: 0.1 });
+ * if (broken !== undefined)
+ *   for (const { name, copy, blanks, cuts } of breakoutRecord(broken).boards)
+ *     console.log(`${name} ${copy}: ${blanks.length} parts by ${cuts.length} cuts`);
+ * ```
+ */
 export const breakoutRecord = (broken: BrokenOut) => {
   const { planks, blanks, runs, unlisted, breakout, toBuy } = broken;
   const wood = woodUsed(broken);
@@ -30,6 +39,7 @@ export const breakoutRecord = (broken: BrokenOut) => {
                 ...(index !== undefined && { index }),
                 ...(strip !== undefined && { strip }),
                 ...(spare && { spare }),
+                letter: blankLetters(blank.wanted),
                 ...{ turned, x, y, length, width, piece },
                 why: reasonWords(blank.why, blanks),
               },
@@ -58,6 +68,7 @@ export const breakoutRecord = (broken: BrokenOut) => {
         {
           ...{ drawer, part, index },
           ...(strip !== undefined && { strip }),
+          letter: blankLetters(wanted),
           ...{ length, width, thickness: finished },
         },
       ];
