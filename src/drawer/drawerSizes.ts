@@ -4,6 +4,8 @@ import type { JointShape } from '../joint/kinds/kind.ts';
 import { KINDS } from '../joint/kinds/kinds.ts';
 import { withCutter } from '../router/limits/fitToCutter.ts';
 import type { Overhang } from '../router/passes/routerCut.ts';
+import { nextMark } from '../units/formatLength.ts';
+import { GROOVE_SPARE } from './drawerLimits.ts';
 import { BACK, type DrawerSpec } from './drawerSpec.ts';
 
 /** How wide the rebate is that runs round the inside of a front with a lip; all 0 where it has none. */
@@ -82,8 +84,12 @@ export const sizesOf = (spec: DrawerSpec): Sizes => {
 };
 
 /** The wish for both front corners: the sides carry the tails, their lower edge is the reference edge. */
-export const frontJointSpec = ({ joint, stock }: DrawerSpec, height: number): JointSpec => ({
+export const frontJointSpec = ({ joint, stock, groove }: DrawerSpec, height: number): JointSpec => ({
   ...joint,
+  ...(joint.shoulder !== undefined && {
+    // To a mark of the rule, as a shoulder is gauged from the edge.
+    lowerShoulder: nextMark(groove.offset + groove.width + GROOVE_SPARE, 'above', joint.notation ?? 'mm'),
+  }),
   width: height,
   tailBoard: stock.side.thickness,
   pinBoard: stock.front.thickness,

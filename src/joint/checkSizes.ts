@@ -41,7 +41,18 @@ export const checkSizes = (wish: JointSpec): Complaint[] => {
   if (thin.length > 0) return [...wrong, ...thin];
   const { lengths } = kindOf(wish);
   const own = lengths.flatMap((length) => checkOwn(wish, length));
-  return [...wrong, ...own, ...KINDS[wish.kind].check(wish)];
+  return [...wrong, ...own, ...checkShoulder(wish), ...KINDS[wish.kind].check(wish)];
+};
+
+/** A mitre must leave the joint room for one tail and two half pins. */
+const checkShoulder = (wish: JointSpec): Complaint[] => {
+  const { shoulder, shoulderWidth, width } = wish;
+  const { shoulders } = kindOf(wish);
+  if (shoulders === 'never' || (shoulders === 'wished' && shoulder === undefined)) return [];
+  const { WIDTH_RANGE, LEAST_BASE, LEAST_PIN, LEAST_SHOULDER } = limits;
+  const edges = shoulders === 'always' || shoulder === 'both' ? 2 : 1;
+  const most = (bound(width, WIDTH_RANGE) - LEAST_BASE - 2 * LEAST_PIN) / edges;
+  return checkRange(['shoulderWidth'], 'the mitred shoulder', shoulderWidth, { least: LEAST_SHOULDER, most });
 };
 
 /** A board too thin for the kind, though not in itself. */

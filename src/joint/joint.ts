@@ -68,6 +68,20 @@ export const jointSpan = ({ width, shoulder }: Pick<Joint, 'width' | 'shoulder'>
   width - shoulder.upper,
 ];
 
+/** What mitred shoulders take of the boards' width, from the reference edge up; nothing where the joint reaches the edges. */
+export const shoulderZones = (joint: Pick<Joint, 'width' | 'shoulder'>): Interval[] => {
+  const [from, to] = jointSpan(joint);
+  const zones: Interval[] = [
+    [0, from],
+    [to, joint.width],
+  ];
+  return zones.filter(([low, high]) => high > low);
+};
+
+/** The width of a joint's shoulders, in mm, the lower one's where they differ; undefined where it reaches both edges. */
+export const shoulderWidth = ({ shoulder }: Pick<Joint, 'shoulder'>): number | undefined =>
+  shoulder.lower || shoulder.upper || undefined;
+
 /** The mean tip width of a joint's tails. */
 export const meanTail = ({ tails }: Joint): number =>
   tails.reduce((sum, { tip }) => sum + tip[1] - tip[0], 0) / tails.length;

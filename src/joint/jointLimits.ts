@@ -2,6 +2,8 @@
 export const LEAST_BASE = 3;
 export const LEAST_PIN = 1;
 export const LEAST_LAP = 1;
+/** The least width at an edge that is mitred right through. */
+export const LEAST_SHOULDER = 1;
 /** The least depth of a lapped socket: a lap is at most the pin board's thickness less this. */
 export const LEAST_SOCKET = 3;
 export const WIDTH_RANGE = { least: 5, most: 5000 } as const;

@@ -59,6 +59,12 @@ export interface CornerWish {
   readonly halfPin?: HalfPins;
   /** How far the tail board is to be proud of the pins' ends, to be planed flush; 0 unless given. */
   readonly proud?: number;
+  /** Which edges are mitred right through, where the kind leaves that open, so that no joint shows there; none unless given. */
+  readonly shoulder?: 'lower' | 'upper' | 'both';
+  /** How wide what is mitred is, in from the edge; what covers a groove there, the lap or a quarter of the tail board unless given. */
+  readonly shoulderWidth?: number;
+  /** The usual width of a lower shoulder where something along that edge sets it, as a groove that it covers. */
+  readonly lowerShoulder?: number;
   /** How boards of unequal thickness meet where they are mitred: `corner`, from the inside corner to the outside corner. */
   readonly mitre?: 'corner';
   /** Width of the narrowest chisel in the rack; 3, or 1/8 in, unless given. */

@@ -154,7 +154,8 @@ joint:
   halfPin: ${s.halfPin} ## the half pins; [lower, upper] where they differ
   lap: ${s.lap} ## the wood left in front of the tails
   # tailLap: ${s.tailLap} ## of a double-lapped or secret-mitred joint: the wood left on the sides, outside the pins
-  # shoulderWidth: ${s.lap} ## of a secret-mitred joint: what is mitred right through, at both edges
+  # shoulder: lower ## an edge that is mitred right through, where a groove would show: lower, upper or both
+  # shoulderWidth: ${s.lap} ## in from the edge; unless given, what covers the groove, or as wide as the lap
   # mitre: corner ## where its boards differ in thickness: from the inside corner to the outside corner
   chisel: ${s.chisel} ## the narrowest chisel in the rack
   proud: 0 ## how far the sides are proud of the pins, to be planed flush

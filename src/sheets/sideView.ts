@@ -36,7 +36,11 @@ export const sideView = (
   const { width, pinBoard } = joint;
   const side = kindOf(joint).sideView(joint);
   const place = ([x, u]: Point): Point => [x * scale, u * scale];
-  const upright = (x: number): Path => line(x * scale, 0, x * scale, width * scale);
+  const [from, to] = side.span;
+  const upright = (x: number): Path => line(x * scale, from * scale, x * scale, to * scale);
+  const shoulders = [from, to]
+    .filter((u) => u > 0 && u < width)
+    .map((u) => line(0, u * scale, side.reach * scale, u * scale));
   const half = PENS.medium.width / 2;
   const [foot, top] = [-lip.bottom, width + lip.top];
   const outline: readonly Point[] = [
@@ -53,7 +57,7 @@ export const sideView = (
     box: { x0: -half, y0: foot * scale - half, x1: length * scale + half, y1: top * scale + half },
     marks: [
       ...tailMarks(side, place),
-      stroke('outline', 'medium', [polygon(outline.map(place)), ...side.uprights.map(upright)]),
+      stroke('outline', 'medium', [polygon(outline.map(place)), ...side.uprights.map(upright), ...shoulders]),
     ],
   };
 };

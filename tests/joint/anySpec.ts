@@ -56,6 +56,16 @@ export const listedSpec: fc.Arbitrary<JointSpec> = fc
       }),
   );
 
+/** Through and lapped corners with mitred shoulders, from corner to corner where the boards differ. */
+export const shoulderedSpec: fc.Arbitrary<JointSpec> = fc
+  .tuple(
+    fc.record({ width: size(60, 700), tailBoard: size(5, 30), pinBoard: size(7, 30), spacing: shared }),
+    optional({ slope: fc.record({ run: size(4, 12) }), pin: size(3, 12), shoulderWidth: size(1, 20) }),
+    fc.constantFrom('lower' as const, 'upper' as const, 'both' as const),
+    fc.constantFrom({ kind: 'through' as const }, { kind: 'lapped' as const }),
+  )
+  .map(([sizes, wishes, shoulder, kind]) => ({ ...sizes, ...wishes, shoulder, mitre: 'corner', ...kind }));
+
 /** Corners that laps close on both boards: of boards that differ, mitred ones go from corner to corner. */
 export const closedSpec: fc.Arbitrary<JointSpec> = fc
   .tuple(

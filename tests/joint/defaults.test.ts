@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { defaultPin, withDefaults } from '../../src/joint/defaults.ts';
-import { defaultLap } from '../../src/joint/kinds/lapped.ts';
+import { defaultLap } from '../../src/joint/kinds/lap.ts';
 
 describe('what a wish leaves open', () => {
   const plain = { width: 100, tailBoard: 11, pinBoard: 20, spacing: { kind: 'even' } } as const;

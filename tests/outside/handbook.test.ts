@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { dividers, gauges } from '../../src/joint/gauges.ts';
 import { type Interval, pinLength } from '../../src/joint/joint.ts';
 import { kindOf } from '../../src/joint/kinds/kinds.ts';
-import { defaultLap } from '../../src/joint/kinds/lapped.ts';
+import { defaultLap } from '../../src/joint/kinds/lap.ts';
 import { parseLength } from '../../src/units/parseLength.ts';
 import { speak } from '../../src/units/phrase.ts';
 import { parseSlope, type Slope } from '../../src/units/slope.ts';

@@ -32,8 +32,18 @@ export const startSolids = async (): Promise<ManifoldToplevel> => {
 export const cornerSolids = (solids: ManifoldToplevel, joint: Joint): CornerSolids => {
   if (kindOf(joint).sockets === 'closed') return closedSolids(solids, joint);
   const { Manifold } = solids;
-  const { width, tailBoard, pinBoard, tails, pins } = joint;
+  const { width, tailBoard, pinBoard, tails, pins, shoulder, mitre } = joint;
   const gauge = gauges(joint);
+  const inner = [shoulder.lower, width - shoulder.upper] as const;
+  // At a shoulder the tail board is planed at its angle off its face, the pin board at the same off a square cut.
+  const lean = Math.tan(((mitre?.degrees ?? 45) * Math.PI) / 180);
+  const edges = [
+    [0, shoulder.lower],
+    [width - shoulder.upper, width],
+  ].flatMap(([from = 0, to = 0]) => (to > from ? [[from, to] as const] : []));
+  const bar = (from: number, to: number, section: readonly (readonly [y: number, z: number])[]): Manifold =>
+    Manifold.hull([from, to].flatMap((x) => section.map(([y, z]): Vec3 => [x, y, z])));
+  const cutBack = set(joint, 'tailBoardCutBack');
 
   const block = (from: Vec3, to: Vec3): Manifold =>
     Manifold.cube([to[0] - from[0], to[1] - from[1], to[2] - from[2]]).translate(from);
@@ -52,17 +62,37 @@ export const cornerSolids = (solids: ManifoldToplevel, joint: Joint): CornerSoli
   return {
     tailBoard: Manifold.union([
       block([0, -BEYOND, 0], [width, 0, tailBoard.thickness]),
-      ...tails.map(({ tip, base }) => wedge(base, tip, gauge.tailBoard, tailBoard.thickness)),
+      ...tails.map(({ tip, base }) => wedge(base, tip, gauge.tailBoard - cutBack, tailBoard.thickness)),
+      ...edges.map(([from, to]) =>
+        bar(from, to, [
+          [0, 0],
+          [0, tailBoard.thickness],
+          [tailBoard.thickness / lean, tailBoard.thickness],
+        ]),
+      ),
     ]),
     pinBoard: Manifold.union([
       block([0, 0, -BEYOND], [width, pinBoard.thickness, 0]),
       ...pins.map(({ narrow, wide }) => wedge(wide, narrow, gauge.pinBoardEnd, gauge.pinBoardFace)),
       ...(kindOf(joint).sockets === 'stopped'
-        ? [block([0, gauge.pinBoardEnd, 0], [width, pinBoard.thickness, gauge.pinBoardFace])]
+        ? [block([inner[0], gauge.pinBoardEnd, 0], [inner[1], pinBoard.thickness, gauge.pinBoardFace])]
         : []),
+      ...edges.map(([from, to]) =>
+        bar(from, to, [
+          [0, 0],
+          [pinBoard.thickness, 0],
+          [pinBoard.thickness, pinBoard.thickness * lean],
+        ]),
+      ),
     ]),
   };
 };
+
+/** A gauge's setting by its name; 0 where the corner has none of it. */
+const set = (joint: Joint, name: string): number =>
+  kindOf(joint)
+    .gauges(joint)
+    .find((gauge) => gauge.name === name)?.length ?? 0;
 
 /**
  * The same of a corner that laps close on both boards: each board rebated as its gauge says, then cut, its lap left square

@@ -37,11 +37,14 @@ export const anySpec: fc.Arbitrary<DrawerSpec> = fc
     solid: fc.boolean(),
     slips: fc.option(fc.record({ width: size(8, 14), height: size(18, 26) }), { nil: undefined }),
     backDrop: size(0, 8),
+    shoulder: fc.constantFrom(undefined, undefined, 'lower', 'both'),
   })
   .map((wish): DrawerSpec => {
     const { opening, lip, own, side, run, pin, proud, kind, graded, slips } = wish;
     // Pins that end behind a lap can be proud of nothing.
-    const flush = kind === 'lapped' || kind === 'through' ? proud : 0;
+    const isOpen = kind === 'lapped' || kind === 'through';
+    const shoulder = isOpen && lip === undefined ? wish.shoulder : undefined;
+    const flush = isOpen && shoulder === undefined ? proud : 0;
     const spacing = graded
       ? ({ kind: 'graded', ratio: 1.15, from: 'middle' } as const)
       : ({ kind: 'even' } as const);
@@ -58,8 +61,22 @@ export const anySpec: fc.Arbitrary<DrawerSpec> = fc
         back: { thickness: side },
         bottom: { thickness: wish.bottom },
       },
-      joint: { kind, slope: { run }, pin, proud: flush, spacing, mitre: 'corner' },
-      backJoint: { slope: { run }, pin, proud: flush, spacing: { kind: 'even' } },
+      joint: {
+        kind,
+        slope: { run },
+        pin,
+        proud: flush,
+        spacing,
+        mitre: 'corner',
+        ...(shoulder && { shoulder }),
+      },
+      backJoint: {
+        slope: { run },
+        pin,
+        proud: flush,
+        spacing: { kind: 'even' },
+        ...(shoulder && { shoulder: 'upper' }),
+      },
       groove: { offset: wish.offset, width: wish.bottom, depth: 4 },
       backDrop: wish.backDrop,
       bottom: {

@@ -42,6 +42,8 @@ export interface JointOptions extends CutterOptions, OwnOptions, NotationOptions
   readonly halfPin?: string;
   readonly graded?: string;
   readonly gradedFrom?: string;
+  readonly shoulder?: string;
+  readonly shoulderWidth?: string;
   readonly mitre?: string;
   readonly proud?: string;
   readonly chisel?: string;
@@ -71,6 +73,8 @@ export const addJointOptions = (command: Command): Command => {
       .option('--graded <ratio>', "each tail's width as a part of its neighbour's: 0.9")
       .option('--graded-from <where>', 'edge or middle (edge unless given)')
       .option('--pitch <length>', "a machine's spacing: from the middle of one pin to the next")
+      .option('--shoulder <edge>', 'lower, upper or both: the edges that are mitred right through')
+      .option('--shoulder-width <length>', 'width of what is mitred, in from the edge')
       .option('--mitre <how>', 'corner: how boards of unequal thickness meet in a mitre')
       .option('--proud <length>', 'how far the tail board is to be proud of the pins')
       .option('--chisel <length>', 'the narrowest chisel in the rack')
@@ -137,7 +141,10 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
   const pin = read.length('pin');
   const proud = read.length('proud');
   const chisel = read.length('chisel');
-  const mitre = readMitre(options.mitre, kind, complain);
+  const shoulder = read.value('shoulder', parseShoulder);
+  const shoulderWidth = read.length('shoulderWidth');
+  if (kind !== undefined) checkMitred(options, kind, complain);
+  const mitre = readMitre(options.mitre, complain);
   const halfPin = halfPins(read.lengths('halfPin'), complain);
   const spacing = readSpacing(options, read);
   const name = read.value('name', parseName);
@@ -161,6 +168,8 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
     ...(slope && { slope }),
     ...(pin !== undefined && { pin }),
     ...(halfPin && { halfPin }),
+    ...(shoulder && { shoulder }),
+    ...(shoulderWidth !== undefined && { shoulderWidth }),
     ...(mitre && { mitre }),
     ...(proud !== undefined && { proud }),
     ...(chisel !== undefined && { chisel }),
@@ -173,18 +182,28 @@ const allInInches = ({ width, tailBoard, pinBoard }: JointOptions): boolean =>
 
 type Complain = (complaint: Complaint) => void;
 
-/** How boards meet in a mitre, where their kind has one. */
-const readMitre = (
-  typed: string | undefined,
-  kind: JointKind | undefined,
+/** Options for a mitre where the corner has none. */
+const checkMitred = (
+  { shoulder, shoulderWidth, mitre }: JointOptions,
+  kind: JointKind,
   complain: Complain,
-): 'corner' | undefined => {
-  if (typed !== undefined && kind !== undefined && !KINDS[kind].mitred)
-    complain({
-      at: ['mitre'],
-      says: say`a ${kind} joint has no mitre`,
-      hint: say`--kind ${KIND_NAMES.filter((name) => KINDS[name].mitred).join(' or ')}`,
-    });
+): void => {
+  const { shoulders } = KINDS[kind];
+  if (shoulders === 'always' || (shoulders === 'wished' && shoulder !== undefined)) return;
+  const instead = shoulders === 'wished' ? say`--shoulder lower` : say`--kind secret-mitred`;
+  if (mitre !== undefined)
+    complain({ at: ['mitre'], says: say`a ${kind} joint has no mitre without a shoulder`, hint: instead });
+  if (shoulderWidth !== undefined)
+    complain({ at: ['shoulderWidth'], says: say`there is no shoulder to be so wide`, hint: instead });
+};
+
+const parseShoulder = (text: string): Result<NonNullable<JointSpec['shoulder']>> =>
+  text === 'lower' || text === 'upper' || text === 'both'
+    ? accept(text)
+    : refuse({ at: [], says: say`${quote(text)} is no edge to mitre; it must be lower, upper or both` });
+
+/** How boards of unequal thickness meet in a mitre. */
+const readMitre = (typed: string | undefined, complain: Complain): 'corner' | undefined => {
   if (typed !== undefined && typed !== 'corner')
     complain({ at: ['mitre'], says: say`${quote(typed)} is no way to mitre boards`, hint: say`corner` });
   return typed === 'corner' ? typed : undefined;
@@ -204,13 +223,13 @@ const halfPins = (widths: readonly number[] | undefined, complain: Complain): Ha
 
 /** Complains of options for the spacing beside a pitch, which determines it. */
 const checkPitchAlone = (options: JointOptions, complain: Complain): void => {
-  const beside = (['tails', 'pins', 'graded', 'halfPin'] as const).filter(
+  const beside = (['tails', 'pins', 'graded', 'halfPin', 'shoulder'] as const).filter(
     (key) => options[key] !== undefined,
   );
   if (beside.length > 0)
     complain({
       at: ['pitch'],
-      says: say`the pitch sets the tails and both half pins by itself`,
+      says: say`the pitch sets the tails and both half pins by itself, over the whole width`,
       remedy: say`remove ${beside.map((key) => optionName([key])).join(' and ')}`,
     });
 };

@@ -272,6 +272,8 @@ const IN_PLAN: Readonly<Record<string, string>> = {
   halfPin: 'joint.halfPin',
   graded: 'joint.graded',
   gradedFrom: 'joint.graded.from',
+  shoulder: 'joint.shoulder',
+  shoulderWidth: 'joint.shoulderWidth',
   mitre: 'joint.mitre',
   proud: 'joint.proud',
   chisel: 'joint.chisel',

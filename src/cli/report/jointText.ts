@@ -68,13 +68,17 @@ const countText = (joint: Joint, unit: Notation): string => {
 const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): string[] => {
   const length = (value: number): string => formatLength(value, unit);
   const stepping = dividers(joint);
+  const shoulders = (['lower', 'upper'] as const)
+    .filter((edge) => joint.shoulder[edge] > 0)
+    .map((edge) => `${length(joint.shoulder[edge])} at the ${edge} edge`);
   return [
     ...kindOf(joint)
       .gauges(joint)
-      .map(({ board, on, from, rebate, length: set }) => {
+      .map(({ board, on, from, rebate, cutBack, length: set }) => {
         const end = board === 'pin' ? pinBoardFrom : 'its end';
-        return `gauge  ${board} board, ${rebate ? 'rebate, ' : ''}${on}, from ${from === 'end' ? end : `the ${from}`}: ${length(set)}`;
+        return `gauge  ${board} board, ${rebate ? 'rebate, ' : cutBack ? 'cut back, ' : ''}${on}, from ${from === 'end' ? end : `the ${from}`}: ${length(set)}`;
       }),
+    ...(shoulders.length === 0 ? [] : [`shoulder  mitred right through, ${shoulders.join(', ')}`]),
     ...(joint.mitre === undefined
       ? []
       : [

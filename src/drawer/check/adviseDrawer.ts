@@ -11,9 +11,10 @@ import { cornerComplaints } from '../cornerComplaints.ts';
 import type { DrawerDraft } from '../draftDrawer.ts';
 import type { Family } from '../drawer.ts';
 import { FAMILY_RATIO, LOOSE_BOTTOM } from '../drawerLimits.ts';
-import { sidesPastBack } from '../drawerSizes.ts';
+import { frontCorner, sidesPastBack } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 import { nearestChoice } from '../familyTarget.ts';
+import { isInShoulder } from '../groove/hidingChoices.ts';
 import { adviseOnYear } from './adviseOnYear.ts';
 import { adviseOpening } from './adviseOpening.ts';
 
@@ -68,7 +69,7 @@ const onFamily = (
 /** Only for a half pin that was given: a default changes without advice. */
 const onLowerHalfPin = ({ spec }: DrawerDraft, front: Joint): Complaint[] => {
   const wished = spec.joint.halfPin?.lower;
-  const taken = front.tails[0]?.tip[0];
+  const taken = front.tails[0] && front.tails[0].tip[0] - front.shoulder.lower;
   return wished === undefined || taken === undefined || Math.abs(wished - taken) < EPSILON
     ? []
     : [
@@ -108,7 +109,12 @@ const onGroove = ({ spec, sizes }: DrawerDraft): Complaint[] => {
       says: say`a bottom of ${mm(thickness)} is loose in a groove of ${mm(groove.width)} and will rattle`,
       remedy: say`make the groove ${mm(thickness)} wide (groove.width)`,
     });
-  if (kindOf(joint).sockets === 'open' && bottom.hold.kind === 'groove' && groove.stopped === undefined)
+  if (
+    kindOf(joint).sockets === 'open' &&
+    bottom.hold.kind === 'groove' &&
+    groove.stopped === undefined &&
+    !isInShoulder(frontCorner(spec).shape, groove)
+  )
     advice.push({
       at: ['groove', 'stopped'],
       says: say`a groove that runs through the sides' front tails shows at the front of a ${joint.kind} joint`,

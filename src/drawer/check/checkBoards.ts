@@ -5,15 +5,16 @@ import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
 import { checkRange, isInRange } from '../../units/range.ts';
 import { GROOVE_RANGE, LEAST_HELD, LEAST_INSIDE, LEAST_WALL } from '../drawerLimits.ts';
-import type { Sizes } from '../drawerSizes.ts';
+import { frontCorner, type Sizes } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 import { depthUnderLaps, LEAST_UNDER_LAP } from '../groove/depthUnderLaps.ts';
+import { isInShoulder } from '../groove/hidingChoices.ts';
 import { LEAST_STOP, latestStop } from '../groove/latestStop.ts';
 
 /** What is wrong with boards that cannot carry their grooves or hold the bottom, in a drawer that `checkSpace` accepts. */
 export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const { space, stock, joint, backJoint, groove, bottom, lip, backDrop } = spec;
-  const { height, lap, wall, inside, backFrom, backHeight } = sizes;
+  const { height, wall, inside, backFrom, backHeight } = sizes;
   const wrong: Complaint[] = [];
   if (lip !== undefined && kindOf(joint).sockets !== 'stopped')
     wrong.push({
@@ -21,6 +22,12 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
       says: say`a front with a lip cannot have ${joint.kind} corners: its lip is the lap of a lapped joint`,
       hint: say`lapped`,
       remedy: say`remove the lip`,
+    });
+  else if (lip !== undefined && joint.shoulder !== undefined)
+    wrong.push({
+      at: ['joint', 'shoulder'],
+      says: say`a front with a lip cannot have mitred shoulders: its lip extends over the corners`,
+      remedy: say`remove the lip, or the shoulder`,
     });
   const proud = joint.proud ?? 0;
   if (Math.abs((backJoint.proud ?? 0) - proud) > EPSILON)
@@ -38,6 +45,9 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const underLaps = depthUnderLaps(spec);
   const covered = slips === undefined ? underLaps?.side : undefined;
   const mostInSide = covered ?? grooved.thickness - LEAST_WALL;
+  const { shape } = frontCorner(spec);
+  // What is mitred right through has no lap and no socket.
+  const lap = isInShoulder(shape, groove) ? 0 : shape.pinBoard.lap;
   // A lap that leaves no socket is complained of as such.
   const tooThick = lap > stock.front.thickness - LEAST_SOCKET + EPSILON;
   const mostInFront =
@@ -125,6 +135,14 @@ const checkStop = (spec: DrawerSpec, { lap }: Sizes): Complaint[] => {
       {
         at,
         says: say`the laps of a ${joint.kind} joint cover the groove's ends: it need not stop short of them`,
+        hint: say`none`,
+      },
+    ];
+  if (isInShoulder(frontCorner(spec).shape, groove))
+    return [
+      {
+        at,
+        says: say`the mitred shoulder covers the groove's ends: it need not stop short of them`,
         hint: say`none`,
       },
     ];

@@ -1,5 +1,5 @@
 import type { ResolvedSpec } from '../../joint/defaults.ts';
-import type { TailCount } from '../../joint/joint.ts';
+import type { Joint, TailCount } from '../../joint/joint.ts';
 import { LEAST_PIN } from '../../joint/jointLimits.ts';
 import type { SharedSpacing } from '../../joint/jointSpec.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
@@ -25,33 +25,44 @@ export const grooveBand = ({ offset, width }: Groove): readonly [from: number, t
 /**
  * What the lower half pin's narrow width h must lie between for `count` tails to hide the groove.
  *
- * The lowest tail's base is [h + Ls, h + f (R - h) - Ls], f being its share of all the tails' width and R what the other
+ * From the lower shoulder, where there is one, the lowest tail's base is [h + Ls, h + f (R - h) - Ls], f being its share of all the tails' width and R what the other
  * pins leave for h and the tails. To hold the band [a, b] it needs h ≤ a - Ls and h (1 - f) ≥ b + Ls - f R; with a single
  * tail (f = 1) the latter does not depend on h and is what must be spare. Nor may any base grow too narrow to cut.
  */
 const lowerHalfPinBounds = (spec: ResolvedSpec, spacing: SharedSpacing, groove: Groove, count: number) => {
   const [from, to] = grooveBand(groove);
   const loss = spec.depth * rise(spec.slope);
+  const begin = spec.shape.shoulder.lower;
   const all = shares(spacing, count);
   const first = all[0] ?? 1;
   const room = tailRoom(spec, count) + spec.halfPin.lower;
   const single = count === 1;
   return {
     room,
-    least: single ? Number.NEGATIVE_INFINITY : (to + loss - first * room) / (1 - first),
-    spare: single ? room - loss - to : 0,
-    mostForGroove: from - loss,
+    least: single ? Number.NEGATIVE_INFINITY : (to - begin + loss - first * room) / (1 - first),
+    spare: single ? begin + room - loss - to : 0,
+    mostForGroove: from - begin - loss,
     mostForBases: room - leastTip(spec) / Math.min(...all),
   };
 };
 
-/** Whether laps on both boards cover whatever groove there is, so that it may lie anywhere. */
-const isCovered = ({ kind }: ResolvedSpec): boolean => kindOf({ kind }).sockets === 'closed';
+/** Whether laps on both boards cover whatever groove there is, so that it may lie anywhere, or a mitred shoulder covers this one. */
+const isCovered = (spec: ResolvedSpec, groove: Groove): boolean =>
+  kindOf(spec).sockets === 'closed' || isInShoulder(spec.shape, groove);
+
+/** Whether all of a groove, with its spare at both edges, lies where the boards are mitred right through. */
+export const isInShoulder = (
+  { shoulder }: Pick<ResolvedSpec['shape'], 'shoulder'>,
+  groove: Groove,
+): boolean => {
+  const [from, to] = grooveBand(groove);
+  return from >= -EPSILON && to <= shoulder.lower + EPSILON;
+};
 
 /** Every number of tails, equal or graded, that hides the groove, in rising order; a wished number is not regarded. */
 export const hidingChoices = (spec: ResolvedSpec, spacing: SharedSpacing, groove: Groove): HidingChoice[] => {
   const { lower, upper } = spec.halfPin;
-  if (isCovered(spec))
+  if (isCovered(spec, groove))
     return Array.from({ length: mostTails(spec, spacing) }, (_, i) => ({
       tails: i + 1,
       tip: meanTip(spec, i + 1),
@@ -72,18 +83,18 @@ export const hidingChoices = (spec: ResolvedSpec, spacing: SharedSpacing, groove
 
 /** What the lower half pin must lie between for a lowest tail of a given width to hide the groove. */
 export const lowerHalfPinUnder = (
-  { depth, slope }: Pick<ResolvedSpec, 'depth' | 'slope'>,
+  { depth, slope, shoulder }: Pick<Joint, 'depth' | 'slope' | 'shoulder'>,
   groove: Groove,
   tip: number,
 ): Range => {
   const [from, to] = grooveBand(groove);
   const loss = depth * rise(slope);
-  return { least: to + loss - tip, most: from - loss };
+  return { least: to - shoulder.lower + loss - tip, most: from - shoulder.lower - loss };
 };
 
 /** How far the groove's band lies inside the lowest tail's base at its lower and its upper edge; under 0 where it is outside. */
 const edgeMargins = (spec: ResolvedSpec, groove: Groove, lowerHalfPin: number, tip: number) => {
-  const { least, most } = lowerHalfPinUnder(spec, groove, tip);
+  const { least, most } = lowerHalfPinUnder({ ...spec, shoulder: spec.shape.shoulder }, groove, tip);
   return { lower: most - lowerHalfPin, upper: lowerHalfPin - least };
 };
 
@@ -94,7 +105,7 @@ const edgeMargins = (spec: ResolvedSpec, groove: Groove, lowerHalfPin: number, t
  * Where the number of tails is free these are a single tail's margins: no other count leaves the lowest tail more room.
  */
 export const grooveMargins = (spec: ResolvedSpec, groove: Groove): number[] => {
-  if (isCovered(spec)) return [];
+  if (isCovered(spec, groove)) return [];
   const { spacing, halfPin } = spec;
   if (spacing.kind === 'listed')
     return Object.values(edgeMargins(spec, groove, halfPin.lower, spacing.tails[0] ?? 0));

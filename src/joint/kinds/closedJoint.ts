@@ -3,7 +3,7 @@ import { EPSILON } from '../../units/epsilon.ts';
 import { atMost, mm, say } from '../../units/phrase.ts';
 import { LEAST_LAP, LEAST_SOCKET } from '../jointLimits.ts';
 import type { Given, JointShape, OwnLength, Thicknesses } from './kind.ts';
-import { defaultLap } from './lapped.ts';
+import { defaultLap } from './lap.ts';
 
 /** Pins shorter than this, in mm, hold little (common practice, from memory). */
 const SHORT_PIN = 6;

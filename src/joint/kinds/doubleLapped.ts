@@ -3,9 +3,21 @@ import { atLeast, mm, say } from '../../units/phrase.ts';
 import { gauges } from '../gauges.ts';
 import { pinLength } from '../joint.ts';
 import { adviseShortPins, BOTH_LAPPED, checkProud, tailLap } from './closedJoint.ts';
-import { type Kind, NO_SHOULDER } from './kind.ts';
-import { lap } from './lapped.ts';
+import type { Given, Kind } from './kind.ts';
+import { lap } from './lap.ts';
+import { NO_SHOULDER } from './mitredShoulder.ts';
 import { pinEnd, pinFace, tailEnd, tailFace, withLap } from './surfaceMarks.ts';
+
+const checkNoShoulder = ({ shoulder }: Given<never>) =>
+  shoulder === undefined
+    ? []
+    : [
+        {
+          at: ['shoulder'],
+          says: say`a double-lapped joint has no mitred shoulder`,
+          remedy: say`choose a through or lapped joint, or remove it`,
+        },
+      ];
 
 /**
  * Tails and pins end behind laps on both boards. The pin board's lap runs past to the tail board's outside face, where a
@@ -15,13 +27,13 @@ export const doubleLapped: Kind<'double-lapped', 'lap' | 'tailLap'> = {
   lengths: [lap, tailLap],
   leastBoard: BOTH_LAPPED,
   sockets: 'closed',
-  mitred: false,
+  shoulders: 'never',
   wish: (given) => ({
     kind: 'double-lapped',
     ...(given.lap !== undefined && { lap: given.lap }),
     ...(given.tailLap !== undefined && { tailLap: given.tailLap }),
   }),
-  check: (given) => checkProud('double-lapped', given),
+  check: (given) => [...checkProud('double-lapped', given), ...checkNoShoulder(given)],
   shape: (given) => {
     const left = given.lap ?? lap.usual(given);
     return {
@@ -58,7 +70,12 @@ export const doubleLapped: Kind<'double-lapped', 'lap' | 'tailLap'> = {
       { name: 'tailBoardEnd', board: 'tail', on: 'end', from: 'inside face', length: pinLength(joint) },
     ];
   },
-  sideView: ({ pinBoard }) => ({ reach: pinBoard.lap, tails: [], uprights: [pinBoard.lap] }),
+  sideView: ({ pinBoard, width }) => ({
+    reach: pinBoard.lap,
+    tails: [],
+    uprights: [pinBoard.lap],
+    span: [0, width],
+  }),
   work: (joint, { tail, pin, single }) => [
     say`Gauge the ${pin}. Rebate its end from the inside face, ${mm(joint.tailBoard.lap)} long and ${mm(joint.depth)} deep.`,
     say`Gauge the ${tail}’s inside face, edges and end. Put no line on its outside face.`,

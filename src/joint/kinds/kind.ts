@@ -3,7 +3,8 @@ import type { Complaint } from '../../units/complaint.ts';
 import type { Notation } from '../../units/notation.ts';
 import type { Phrase } from '../../units/phrase.ts';
 import type { Range } from '../../units/range.ts';
-import type { Joint, JointBoard } from '../joint.ts';
+import type { Interval, Joint, JointBoard } from '../joint.ts';
+import type { CornerWish } from '../jointSpec.ts';
 
 /** The thicknesses of a corner's two boards, in mm, and in what they are written; `mm` unless given. */
 export interface Thicknesses {
@@ -37,9 +38,6 @@ export interface OwnLength<Key extends string = string> {
   of(joint: Joint): number;
 }
 
-/** Of a joint that reaches both edges. */
-export const NO_SHOULDER = { lower: 0, upper: 0 } as const;
-
 /** Depth of a joint and the measures of both its boards, in mm. */
 export type JointShape = Pick<Joint, 'depth' | 'tailBoard' | 'pinBoard' | 'shoulder' | 'setBack' | 'mitre'>;
 
@@ -68,6 +66,8 @@ export interface GaugeSetting {
   readonly on: 'all round' | 'both faces' | 'inside face' | 'inside face and edges' | 'end';
   /** Whether it is the rebate's line, that is cut before the joint is marked. */
   readonly rebate?: true;
+  /** Whether it is the line that the end is sawn back to between shoulders, before the joint is marked. */
+  readonly cutBack?: true;
   /** What the gauge's fence bears on. */
   readonly from: 'end' | 'inside face';
   /** In mm. */
@@ -79,8 +79,10 @@ export interface SideView {
   /** How far the joint reaches. */
   readonly reach: number;
   readonly tails: readonly (readonly Point[])[];
-  /** Where lines run from edge to edge, in mm from the pin board's outside face. */
+  /** Where lines run across the boards, in mm from the pin board's outside face. */
   readonly uprights: readonly number[];
+  /** From where to where they run: from edge to edge, or between shoulders, whose lines end them there. */
+  readonly span: Interval;
 }
 
 /** What a corner's boards are called in a sentence, each a singular: `side` and `front`, or `tail board` and `pin board`. */
@@ -106,8 +108,8 @@ export interface Kind<Name extends string, Own extends string> {
    * whether laps on both boards close the joint, so that neither tails nor pins show, and no groove in them either.
    */
   readonly sockets: 'open' | 'stopped' | 'closed';
-  /** Whether its boards meet in a mitre, so that those of unequal thickness must say how. */
-  readonly mitred: boolean;
+  /** Whether its edges are mitred right through: at those that are wished, always at both, or never. */
+  readonly shoulders: 'wished' | 'always' | 'never';
   /** A wish for a corner of this kind; lengths that it does not have are left out. */
   wish(given: OwnGiven<Own>): Wish<Name, Own>;
   /** What is wrong with a wish for it beyond ranges; places name the joint's options. */
@@ -132,7 +134,8 @@ export interface Kind<Name extends string, Own extends string> {
 
 /** Its boards, its own lengths, and what any corner may be wished that changes its boards' measures. */
 export type Given<Own extends string> = Thicknesses &
-  OwnGiven<Own> & { readonly proud?: number; readonly mitre?: 'corner' };
+  OwnGiven<Own> &
+  Pick<CornerWish, 'proud' | 'mitre' | 'shoulder' | 'shoulderWidth' | 'lowerShoulder'>;
 
 export type OwnGiven<Own extends string> = { readonly [Key in Own]?: number };
 

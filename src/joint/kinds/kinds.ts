@@ -76,6 +76,5 @@ export const withoutKind = <
   kind,
   lap,
   tailLap,
-  shoulderWidth,
   ...common
 }: T): Omit<T, 'kind' | OwnLengthKey> => common;

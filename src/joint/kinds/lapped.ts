@@ -1,47 +1,40 @@
 import { EPSILON, roundUp } from '../../units/epsilon.ts';
-import { nearestMark } from '../../units/formatLength.ts';
-import type { Notation } from '../../units/notation.ts';
 import { atLeast, mm, say } from '../../units/phrase.ts';
-import { MM_PER_INCH } from '../../units/unit.ts';
 import { gauges } from '../gauges.ts';
+import type { Joint } from '../joint.ts';
 import { LEAST_LAP, LEAST_SOCKET, THICKNESS_RANGE } from '../jointLimits.ts';
-import { type Kind, NO_SHOULDER, type OwnLength } from './kind.ts';
-import { pinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide, withLap } from './surfaceMarks.ts';
-
-/** A quarter of the pin board's thickness, to the half millimetre, at least 3; in inches to 1/32, at least 1/8 (common practice). */
-export const defaultLap = (pinBoard: number, notation: Notation = 'mm'): number =>
-  notation === 'mm'
-    ? Math.max(3, Math.round(pinBoard / 2 + EPSILON) / 2)
-    : Math.max(MM_PER_INCH / 8, nearestMark(pinBoard / 4, 'in/32'));
-
-/** The pin board's lap. */
-export const lap: OwnLength<'lap'> = {
-  key: 'lap',
-  word: 'lap',
-  about: 'wood left in front of a lapped joint',
-  on: 'pin',
-  places: ['baseline', 'own'],
-  usual: ({ pinBoard, notation }) => defaultLap(pinBoard, notation),
-  range: ({ pinBoard }) => ({ least: LEAST_LAP, most: pinBoard - LEAST_SOCKET }),
-  of: ({ pinBoard }) => pinBoard.lap,
-};
+import type { Kind } from './kind.ts';
+import { lap } from './lap.ts';
+import { checkShoulders, defaultShoulder, shoulderWork, wishedShoulders } from './mitredShoulder.ts';
+import {
+  allCutBack,
+  pinEnd,
+  pinFace,
+  tailEnd,
+  tailFace,
+  tailsFromTheSide,
+  withLap,
+  withShoulders,
+} from './surfaceMarks.ts';
 
 /** The tails end behind a lap of the pin board, and show at the tail board's side only. */
 export const lapped: Kind<'lapped', 'lap'> = {
   lengths: [lap],
   leastBoard: { tail: THICKNESS_RANGE.least, pin: LEAST_LAP + LEAST_SOCKET },
   sockets: 'stopped',
-  mitred: false,
+  shoulders: 'wished',
   wish: (given) => ({ kind: 'lapped', ...(given.lap !== undefined && { lap: given.lap }) }),
-  check: () => [],
+  check: checkShoulders,
   shape: (given) => {
     const left = given.lap ?? lap.usual(given);
+    const shoulders = wishedShoulders(given, defaultShoulder(given, left));
     return {
       depth: given.pinBoard - left,
       tailBoard: { thickness: given.tailBoard, lap: 0 },
       pinBoard: { thickness: given.pinBoard, lap: left },
-      shoulder: NO_SHOULDER,
-      setBack: left,
+      ...shoulders,
+      // A shoulder reaches the outside corner; its tails are cut back to behind the lap.
+      setBack: shoulders.mitre === undefined ? left : 0,
     };
   },
   noDeeper: ({ pinBoard }, depth) => ({
@@ -58,13 +51,38 @@ export const lapped: Kind<'lapped', 'lap'> = {
         ]
       : [],
   marks: (joint) => ({
-    tail: [tailFace(joint, 'inside'), tailEnd(joint), tailFace(joint, 'outside')],
-    pin: [pinFace(joint, 'inside', 'base'), withLap(joint, pinEnd(joint))],
+    tail: [
+      withShoulders(joint, tailFace(joint, 'inside', cutBack(joint))),
+      withShoulders(joint, cutBack(joint) > 0 ? allCutBack(joint) : tailEnd(joint)),
+      withShoulders(joint, tailFace(joint, 'outside', cutBack(joint))),
+    ],
+    pin: [
+      withShoulders(joint, pinFace(joint, 'inside', 'base')),
+      withShoulders(joint, withLap(joint, pinEnd(joint)), joint.pinBoard.thickness),
+    ],
   }),
   gauges: (joint) => {
     const { tailBoard, pinBoardFace, pinBoardEnd } = gauges(joint);
     return [
-      { name: 'tailBoard', board: 'tail', on: 'all round', from: 'end', length: tailBoard },
+      {
+        name: 'tailBoard',
+        board: 'tail',
+        on: joint.mitre ? 'both faces' : 'all round',
+        from: 'end',
+        length: tailBoard,
+      },
+      ...(cutBack(joint) > 0
+        ? [
+            {
+              name: 'tailBoardCutBack',
+              board: 'tail',
+              on: 'both faces',
+              cutBack: true,
+              from: 'end',
+              length: cutBack(joint),
+            } as const,
+          ]
+        : []),
       { name: 'pinBoardFace', board: 'pin', on: 'inside face', from: 'end', length: pinBoardFace },
       { name: 'pinBoardEnd', board: 'pin', on: 'end', from: 'inside face', length: pinBoardEnd },
     ];
@@ -73,5 +91,11 @@ export const lapped: Kind<'lapped', 'lap'> = {
     const view = tailsFromTheSide(joint, joint.pinBoard.lap);
     return { ...view, uprights: [view.reach, joint.pinBoard.lap] };
   },
-  work: () => [],
+  work: (joint, names) =>
+    shoulderWork(joint, names, [
+      say`Saw the ${names.tail}’s end back ${mm(cutBack(joint))} between the shoulders only: the tails end there, behind the lap.`,
+    ]),
 };
+
+/** How far behind the tail board's end its tails end: the lap, where a shoulder makes the board full length. */
+const cutBack = ({ pinBoard, setBack }: Joint): number => pinBoard.lap - setBack;

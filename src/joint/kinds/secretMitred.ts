@@ -2,10 +2,11 @@ import { EPSILON, roundUp } from '../../units/epsilon.ts';
 import { atLeast, mm, say } from '../../units/phrase.ts';
 import { gauges } from '../gauges.ts';
 import { type Joint, pinLength } from '../joint.ts';
-import { LEAST_BASE, LEAST_LAP, LEAST_PIN, LEAST_SOCKET } from '../jointLimits.ts';
+import { LEAST_SOCKET } from '../jointLimits.ts';
 import { adviseShortPins, BOTH_LAPPED, checkProud, tailLap } from './closedJoint.ts';
-import type { Given, GivenBoards, Kind, OwnLength, Thicknesses } from './kind.ts';
-import { lap } from './lapped.ts';
+import type { GivenBoards, Kind, OwnLength } from './kind.ts';
+import { lap } from './lap.ts';
+import { angle, checkMitre, inDegrees, mitreOf } from './mitredShoulder.ts';
 import { pinEnd, pinFace, tailEnd, tailFace, withShoulders } from './surfaceMarks.ts';
 
 /** The pin board's lap; one that its board cannot keep is complained of by itself alone. */
@@ -15,61 +16,43 @@ const lapKept = (given: GivenBoards): number =>
 /** As wide as the pin board's lap, so that the laps' mitre is one of 45 degrees. */
 const sameLap: OwnLength<'tailLap'> = { ...tailLap, usual: lapKept };
 
-const shoulderWidth: OwnLength<'shoulderWidth'> = {
-  key: 'shoulderWidth',
-  word: 'shoulder',
-  about: 'width at either edge that is mitred right through',
-  on: 'pin',
-  places: [],
-  usual: lapKept,
-  // Between them there must be room for one tail and two half pins.
-  range: ({ width }) => ({ least: LEAST_LAP, most: (width - LEAST_BASE - 2 * LEAST_PIN) / 2 }),
-  of: ({ shoulder }) => shoulder.lower,
-};
-
-const inDegrees = (rise: number, run: number): number => (Math.atan2(rise, run) * 180) / Math.PI;
-
-const isEqual = ({ tailBoard, pinBoard }: Thicknesses): boolean => Math.abs(tailBoard - pinBoard) < EPSILON;
-
-/** Boards of unequal thickness meet at no mitre of 45 degrees; how they are to meet is for the maker to say. */
-const checkMitre = (given: Given<never>) =>
-  given.mitre !== undefined || isEqual(given)
-    ? []
-    : [
-        {
-          at: ['mitre'],
-          says: say`a tail board of ${mm(given.tailBoard)} and a pin board of ${mm(given.pinBoard)} do not meet at 45 degrees; say how they are mitred`,
-          hint: say`corner`,
-          remedy: say`make both boards equally thick`,
-        },
-      ];
-
 /**
  * Laps on both boards that meet in a mitre, and edges that are mitred right through: closed, it shows no end grain on any
  * outer face (handbooks of joinery, from memory).
  */
-export const secretMitred: Kind<'secret-mitred', 'lap' | 'tailLap' | 'shoulderWidth'> = {
-  lengths: [lap, sameLap, shoulderWidth],
+export const secretMitred: Kind<'secret-mitred', 'lap' | 'tailLap'> = {
+  lengths: [lap, sameLap],
   leastBoard: BOTH_LAPPED,
   sockets: 'closed',
-  mitred: true,
+  shoulders: 'always',
   wish: (given) => ({
     kind: 'secret-mitred',
     ...(given.lap !== undefined && { lap: given.lap }),
     ...(given.tailLap !== undefined && { tailLap: given.tailLap }),
-    ...(given.shoulderWidth !== undefined && { shoulderWidth: given.shoulderWidth }),
   }),
-  check: (given) => [...checkProud('secret-mitred', given), ...checkMitre(given)],
+  check: (given) => [
+    ...checkProud('secret-mitred', given),
+    ...checkMitre(given),
+    ...(given.shoulder === undefined || given.shoulder === 'both'
+      ? []
+      : [
+          {
+            at: ['shoulder'],
+            says: say`a secret-mitred joint has its shoulders at both edges, not only at the ${given.shoulder} one`,
+            hint: say`both`,
+          },
+        ]),
+  ],
   shape: (given) => {
     const left = given.lap ?? lap.usual(given);
-    const shoulder = given.shoulderWidth ?? shoulderWidth.usual(given);
+    const shoulder = given.shoulderWidth ?? left;
     return {
       depth: given.pinBoard - left,
       tailBoard: { thickness: given.tailBoard, lap: given.tailLap ?? sameLap.usual(given) },
       pinBoard: { thickness: given.pinBoard, lap: left },
       shoulder: { lower: shoulder, upper: shoulder },
       setBack: 0,
-      mitre: { degrees: inDegrees(given.tailBoard, given.pinBoard) },
+      mitre: mitreOf(given),
     };
   },
   noDeeper: ({ pinBoard }, depth) => ({
@@ -99,7 +82,7 @@ export const secretMitred: Kind<'secret-mitred', 'lap' | 'tailLap' | 'shoulderWi
       { name: 'tailBoardRebate', board: 'tail', ...from, rebate: true, length: joint.pinBoard.lap },
     ];
   },
-  sideView: () => ({ reach: 0, tails: [], uprights: [] }),
+  sideView: ({ width }) => ({ reach: 0, tails: [], uprights: [], span: [0, width] }),
   work: (joint, { tail, pin, single }) => {
     const { tailBoard, pinBoard, shoulder } = joint;
     const atLaps = inDegrees(tailBoard.lap, pinBoard.lap);
@@ -130,5 +113,3 @@ export const secretMitred: Kind<'secret-mitred', 'lap' | 'tailLap' | 'shoulderWi
 /** Whether the rebates' inside corner lies on the mitre, so that rebates run right through take nothing that it needs. */
 const rebatesMeetMitre = ({ tailBoard, pinBoard }: Joint): boolean =>
   Math.abs(tailBoard.lap * pinBoard.thickness - pinBoard.lap * tailBoard.thickness) < EPSILON;
-
-const angle = (degrees: number): string => `${Number(degrees.toFixed(2))}°`;

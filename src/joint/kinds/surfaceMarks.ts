@@ -1,33 +1,48 @@
 import type { Point } from '../../drawing/drawing.ts';
-import { type Joint, jointSpan, pinLength } from '../joint.ts';
+import { type Interval, type Joint, jointSpan, pinLength, shoulderZones } from '../joint.ts';
 import { tailOutline } from '../tailOutline.ts';
 import type { SideView, SurfaceMarks } from './kind.ts';
 
 type Line = readonly [Point, Point];
 
-const across = ({ width }: Joint, at: number): Line => [
-  [at, 0],
-  [at, width],
+const across = ([from, to]: Interval, at: number): Line => [
+  [at, from],
+  [at, to],
 ];
 
-/** A face of the tail board: its tails from the baseline to the end. */
-export const tailFace = (joint: Joint, surface: 'inside' | 'outside'): SurfaceMarks => {
+/**
+ * A face of the tail board: its tails from the baseline to the end.
+ * @param cutBack how far from the end the tails are cut back between the shoulders, in mm
+ */
+export const tailFace = (joint: Joint, surface: 'inside' | 'outside', cutBack = 0): SurfaceMarks => {
   const { depth, pins } = joint;
+  const reach = depth + cutBack;
+  const [from, to] = jointSpan(joint);
   return {
     surface,
-    reach: depth,
+    reach,
     lines: [
-      { role: 'baseline', paths: [across(joint, depth)] },
-      // A tail's outline is measured from its base; a face from the arris at its tip.
-      { role: 'slope', paths: slopedSides(joint, ([u, y]) => [depth - y, u]) },
+      { role: 'baseline', paths: [across([0, joint.width], reach)] },
+      // A tail's outline is measured from its base; a face from the arris.
+      { role: 'slope', paths: slopedSides(joint, ([u, y]) => [reach - y, u]) },
+      ...(cutBack > 0 ? [{ role: 'square' as const, paths: [across([from, to], cutBack)] }] : []),
     ],
-    waste: pins.map(({ narrow, wide }): Point[] => [
-      [depth, wide[0]],
-      [0, narrow[0]],
-      [0, narrow[1]],
-      [depth, wide[1]],
-    ]),
+    waste: [
+      ...(cutBack > 0 ? [rectangle([from, to], cutBack)] : []),
+      ...pins.map(({ narrow, wide }): Point[] => [
+        [reach, wide[0]],
+        [cutBack, narrow[0]],
+        [cutBack, narrow[1]],
+        [reach, wide[1]],
+      ]),
+    ],
   };
+};
+
+/** The tail board's end where all of it is cut back between the shoulders, before the tails are marked there. */
+export const allCutBack = (joint: Joint): SurfaceMarks => {
+  const reach = joint.tailBoard.thickness;
+  return { surface: 'end', reach, lines: [], waste: [rectangle(jointSpan(joint), reach)] };
 };
 
 /** The tail board's end: the tails' tips, square across it, to its lap where it has one. */
@@ -49,7 +64,7 @@ export const tailEnd = ({ tails, pins, tailBoard }: Joint): SurfaceMarks => {
         ),
       },
     ],
-    waste: pins.map(({ narrow: [from, to] }) => rectangle(from, to, reach)),
+    waste: pins.map(({ narrow }) => rectangle(narrow, reach)),
   };
 };
 
@@ -64,7 +79,7 @@ export const pinFace = (joint: Joint, surface: 'inside' | 'outside', level: 'bas
     surface,
     reach,
     lines: [
-      { role: 'baseline', paths: [across(joint, reach)] },
+      { role: 'baseline', paths: [across([0, joint.width], reach)] },
       {
         role: 'square',
         paths: sockets.flat().map(
@@ -75,7 +90,7 @@ export const pinFace = (joint: Joint, surface: 'inside' | 'outside', level: 'bas
         ),
       },
     ],
-    waste: sockets.map(([from, to]) => rectangle(from, to, reach)),
+    waste: sockets.map((socket) => rectangle(socket, reach)),
   };
 };
 
@@ -90,28 +105,43 @@ export const pinEnd = (joint: Joint): SurfaceMarks => ({
 /** An end, with the line where its joint stops at a lap. */
 export const withLap = (joint: Joint, end: SurfaceMarks): SurfaceMarks => ({
   ...end,
-  lines: [...end.lines, { role: 'lap', paths: [across(joint, end.reach)] }],
+  lines: [...end.lines, { role: 'lap', paths: [across(jointSpan(joint), end.reach)] }],
 });
 
-/** A surface with the lines of its shoulders, beyond which all of it is cut away in a mitre. */
-export const withShoulders = (joint: Joint, marks: SurfaceMarks): SurfaceMarks => {
-  const { reach } = marks;
+/**
+ * A surface with the lines of its shoulders. Beyond them all of an inside face and of an end is cut away in a mitre; an
+ * outside face stays whole there, and bears no baseline.
+ * @param reach how far the shoulders reach over it, where that is further than the joint, in mm
+ */
+export const withShoulders = (joint: Joint, marks: SurfaceMarks, reach = marks.reach): SurfaceMarks => {
+  const zones = shoulderZones(joint);
+  if (zones.length === 0) return marks;
   const [from, to] = jointSpan(joint);
+  const isWhole = marks.surface === 'outside';
+  const lines = marks.lines.map((line) =>
+    isWhole && line.role === 'baseline' ? { ...line, paths: [across([from, to], marks.reach)] } : line,
+  );
   return {
     ...marks,
     lines: [
-      ...marks.lines,
+      ...lines,
       {
         role: 'square',
-        paths: [from, to].map(
-          (u): Line => [
-            [0, u],
-            [reach, u],
+        paths: zones.map(
+          ([low]): Line => [
+            [0, low > 0 ? to : from],
+            [reach, low > 0 ? to : from],
           ],
         ),
       },
     ],
-    waste: [rectangle(0, from, reach), ...marks.waste, rectangle(to, joint.width, reach)],
+    waste: isWhole
+      ? marks.waste
+      : [
+          ...zones.filter(([low]) => low === 0).map((zone) => rectangle(zone, reach)),
+          ...marks.waste,
+          ...zones.filter(([low]) => low > 0).map((zone) => rectangle(zone, reach)),
+        ],
   };
 };
 
@@ -121,6 +151,7 @@ export const tailsFromTheSide = (joint: Joint, setBack: number): Omit<SideView, 
   return {
     reach,
     tails: joint.tails.map((tail) => tailOutline(tail, joint).map(([u, y]): Point => [reach - y, u])),
+    span: jointSpan(joint),
   };
 };
 
@@ -136,7 +167,7 @@ const slopedSides = (joint: Joint, place: (point: Point) => Point): Line[] =>
     ];
   });
 
-const rectangle = (from: number, to: number, reach: number): Point[] => [
+const rectangle = ([from, to]: Interval, reach: number): Point[] => [
   [0, from],
   [0, to],
   [reach, to],

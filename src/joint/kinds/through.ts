@@ -2,22 +2,23 @@ import { roundDown } from '../../units/epsilon.ts';
 import { atMost, say } from '../../units/phrase.ts';
 import { gauges } from '../gauges.ts';
 import { THICKNESS_RANGE } from '../jointLimits.ts';
-import { type Kind, NO_SHOULDER } from './kind.ts';
-import { pinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide } from './surfaceMarks.ts';
+import type { Kind } from './kind.ts';
+import { checkShoulders, defaultShoulder, shoulderWork, wishedShoulders } from './mitredShoulder.ts';
+import { pinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide, withShoulders } from './surfaceMarks.ts';
 
 /** The tails run right through the pin board: their ends show at its outside face. */
 export const through: Kind<'through', never> = {
   lengths: [],
   leastBoard: { tail: THICKNESS_RANGE.least, pin: THICKNESS_RANGE.least },
   sockets: 'open',
-  mitred: false,
+  shoulders: 'wished',
   wish: () => ({ kind: 'through' }),
-  check: () => [],
-  shape: ({ tailBoard, pinBoard }) => ({
-    depth: pinBoard,
-    tailBoard: { thickness: tailBoard, lap: 0 },
-    pinBoard: { thickness: pinBoard, lap: 0 },
-    shoulder: NO_SHOULDER,
+  check: checkShoulders,
+  shape: (given) => ({
+    depth: given.pinBoard,
+    tailBoard: { thickness: given.tailBoard, lap: 0 },
+    pinBoard: { thickness: given.pinBoard, lap: 0 },
+    ...wishedShoulders(given, defaultShoulder(given)),
     setBack: 0,
   }),
   noDeeper: (_, depth) => ({
@@ -26,13 +27,23 @@ export const through: Kind<'through', never> = {
   }),
   advise: () => [],
   marks: (joint) => ({
-    tail: [tailFace(joint, 'inside'), tailEnd(joint), tailFace(joint, 'outside')],
-    pin: [pinFace(joint, 'inside', 'base'), pinEnd(joint), pinFace(joint, 'outside', 'tip')],
+    tail: [tailFace(joint, 'inside'), tailEnd(joint), tailFace(joint, 'outside')].map((marks) =>
+      withShoulders(joint, marks),
+    ),
+    pin: [pinFace(joint, 'inside', 'base'), pinEnd(joint), pinFace(joint, 'outside', 'tip')].map((marks) =>
+      withShoulders(joint, marks),
+    ),
   }),
   gauges: (joint) => {
     const { tailBoard, pinBoardFace } = gauges(joint);
     return [
-      { name: 'tailBoard', board: 'tail', on: 'all round', from: 'end', length: tailBoard },
+      {
+        name: 'tailBoard',
+        board: 'tail',
+        on: joint.mitre ? 'both faces' : 'all round',
+        from: 'end',
+        length: tailBoard,
+      },
       { name: 'pinBoardFace', board: 'pin', on: 'both faces', from: 'end', length: pinBoardFace },
     ];
   },
@@ -40,5 +51,5 @@ export const through: Kind<'through', never> = {
     const view = tailsFromTheSide(joint, 0);
     return { ...view, uprights: [view.reach] };
   },
-  work: () => [],
+  work: shoulderWork,
 };

@@ -1,4 +1,5 @@
 import type { G, Path as SvgPath } from '@svgdotjs/svg.js';
+import type { Interval } from '../../joint/joint.ts';
 import { drawPath, px } from '../browser/dom.ts';
 import type { CornerSheet, FaceOutline } from './cornerSheet.ts';
 
@@ -20,7 +21,8 @@ export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
     const areas = (outlines: readonly FaceOutline[]): string =>
       outlines.map((points) => `${line(points)}Z`).join('');
     const level = (x0: number, x1: number, u: number): string => `M${px(x0)} ${px(y(u))}H${px(x1)}`;
-    const upright = (x: number): string => `M${px(x)} ${px(y(0))}V${px(y(boardWidth))}`;
+    const upright = (x: number, [from, to]: Interval = [0, boardWidth]): string =>
+      `M${px(x)} ${px(y(from))}V${px(y(to))}`;
     const board = (x0: number, x1: number): string => `${upright(x0)}H${px(x1)}V${px(y(0))}Z`;
 
     drawPath(boards, board(tailFace.x0, tailEnd.x1) + board(pinEnd.x0, pinFace.x1));
@@ -32,7 +34,7 @@ export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
       [
         level(tailFace.x0, tailEnd.x1, boardWidth),
         level(pinEnd.x0, pinFace.x1, boardWidth),
-        ...[tailFace.x1, tailEnd.x1, pinEnd.x0, pinEnd.x1].map(upright),
+        ...[tailFace.x1, tailEnd.x1, pinEnd.x0, pinEnd.x1].map((x) => upright(x)),
         ...[tailFace.x0, pinFace.x1].map((x) => breakLine(x, y(0), y(boardWidth))),
       ].join(''),
     );
@@ -42,9 +44,15 @@ export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
         ...sheet.lines.flatMap((way) => [line(way.slice(0, 3)), line(way.slice(3))]),
         ...sheet.shoulders.flatMap((u) => [
           level(sheet.tailBaseline, sheet.tailLapLine, u),
-          level(sheet.lapLine, sheet.pinBaseline, u),
+          level(sheet.mitredFrom, sheet.pinBaseline, u),
         ]),
-        ...[sheet.tailBaseline, sheet.tailLapLine, sheet.lapLine, sheet.pinBaseline].map(upright),
+        ...[
+          sheet.tailBaseline,
+          sheet.tailLapLine,
+          sheet.lapLine,
+          ...(sheet.tailTip < tailFace.x1 ? [sheet.tailTip] : []),
+        ].map((x) => upright(x, sheet.between)),
+        upright(sheet.pinBaseline),
       ].join(''),
     );
     drawPath(edge, level(tailFace.x0, tailEnd.x1, 0) + level(pinEnd.x0, pinFace.x1, 0));

@@ -1,5 +1,5 @@
 import type { Point } from '../../drawing/drawing.ts';
-import { jointSpan, pinLength } from '../../joint/joint.ts';
+import { type Interval, jointSpan, pinLength, shoulderZones } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { tailOutline } from '../../joint/tailOutline.ts';
 import type { EditedCorner } from '../model/editedCorner.ts';
@@ -43,6 +43,10 @@ export interface CornerSheet {
   readonly tailLapLine: number;
   readonly lapLine: number;
   readonly pinBaseline: number;
+  /** x of the tails' tips on the tail board's face: its end, unless they are cut back from it. */
+  readonly tailTip: number;
+  /** From where to where uprights run that do not show beyond shoulders, in mm from the reference edge. */
+  readonly between: Interval;
   readonly tails: readonly FaceOutline[];
   /** Tails' tips on the tail board's end. */
   readonly tips: readonly FaceOutline[];
@@ -50,6 +54,8 @@ export interface CornerSheet {
   readonly tailWaste: readonly FaceOutline[];
   /** Where the boards' shoulders begin, in mm from the reference edge. */
   readonly shoulders: readonly number[];
+  /** x where they begin on the pin board's end. */
+  readonly mitredFrom: number;
   /** What they take of both boards. */
   readonly mitred: readonly FaceOutline[];
   /** Sockets, on the pin board's end and on its inside face. */
@@ -94,7 +100,10 @@ const LEAST_SCALE = 3.2;
 export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): CornerSheet => {
   const { depth, width, tails, tailBoard, pinBoard } = joint;
   const pins = pinLength(joint);
-  const fixed = depth + tailBoard.thickness + pinBoard.thickness + pins;
+  const tailMarks = kindOf(joint).marks(joint).tail;
+  const isOutside = tailMarks.some(({ surface }) => surface === 'outside');
+  const reach = tailMarks[0]?.reach ?? depth;
+  const fixed = reach + tailBoard.thickness + pinBoard.thickness + pins;
   const room = Math.max(LEAST_ROOM, frame.width - frame.left - frame.right - frame.gap);
   const byWidth = room / (fixed + 2 * LEAST_GRIP);
   const byHeight = Math.max((frame.height - frame.top - frame.bottom) / width, LEAST_SCALE);
@@ -102,11 +111,13 @@ export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): Corn
   const grip = Math.max(4, Math.min(MOST_GRIP, (room / scale - fixed) / 2));
 
   const left = frame.left + Math.max(0, (room - (fixed + 2 * grip) * scale) / 2);
-  const tailFace = { x0: left, x1: left + (grip + depth) * scale };
+  const tailFace = { x0: left, x1: left + (grip + reach) * scale };
   const tailEnd = { x0: tailFace.x1, x1: tailFace.x1 + tailBoard.thickness * scale };
   const pinEnd = { x0: tailEnd.x1 + frame.gap, x1: tailEnd.x1 + frame.gap + pinBoard.thickness * scale };
   const pinFace = { x0: pinEnd.x1, x1: pinEnd.x1 + (pins + grip) * scale };
-  const tailBaseline = tailFace.x1 - depth * scale;
+  const tailBaseline = tailFace.x1 - reach * scale;
+  const tailTip = tailBaseline + depth * scale;
+  const isCutBack = reach > depth;
   const tailLapLine = tailEnd.x1 - tailBoard.lap * scale;
   const lapLine = pinEnd.x0 + pinBoard.lap * scale;
   const pinBaseline = pinFace.x0 + pins * scale;
@@ -126,11 +137,8 @@ export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): Corn
     [base1, tip1],
   ]);
   const [from, to] = jointSpan(joint);
-  const shoulders: [number, number][] = [
-    [0, from],
-    [to, width],
-  ];
-  const mitres = shoulders.filter(([low, high]) => high > low);
+  // An outside face stays whole at a shoulder; there the mitre takes all of the pin board's end, its lap too.
+  const [mitredTail, mitredFrom] = isOutside ? [tailFace.x1, pinEnd.x0] : [tailBaseline, lapLine];
   return {
     scale,
     letters: frame.letters,
@@ -143,29 +151,33 @@ export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): Corn
     tailEnd,
     pinEnd,
     pinFace,
-    tailFaceIs: kindOf(joint)
-      .marks(joint)
-      .tail.some(({ surface }) => surface === 'outside')
-      ? 'outside'
-      : 'inside',
+    tailFaceIs: isOutside ? 'outside' : 'inside',
     tailBaseline,
     tailLapLine,
     lapLine,
     pinBaseline,
+    tailTip,
+    between: isOutside ? [from, to] : [0, width],
     tails: outlines.map((outline) => outline.map(onTailFace)),
-    tips: tails.map(({ tip }) => rectangle(tailEnd.x0, tailLapLine, tip)),
-    tailWaste: joint.pins.map(({ narrow, wide }) => [
-      [tailBaseline, wide[0]],
-      [tailFace.x1, narrow[0]],
-      [tailLapLine, narrow[0]],
-      [tailLapLine, narrow[1]],
-      [tailFace.x1, narrow[1]],
-      [tailBaseline, wide[1]],
-    ]),
+    tips: isCutBack ? [] : tails.map(({ tip }) => rectangle(tailEnd.x0, tailLapLine, tip)),
+    tailWaste: [
+      ...joint.pins.map(
+        ({ narrow, wide }): FaceOutline => [
+          [tailBaseline, wide[0]],
+          [tailTip, narrow[0]],
+          [isCutBack ? tailTip : tailLapLine, narrow[0]],
+          [isCutBack ? tailTip : tailLapLine, narrow[1]],
+          [tailTip, narrow[1]],
+          [tailBaseline, wide[1]],
+        ],
+      ),
+      ...(isCutBack ? [rectangle(tailTip, tailLapLine, [from, to])] : []),
+    ],
     shoulders: [from, to].filter((u) => u > 0 && u < width),
-    mitred: mitres.flatMap((across) => [
-      rectangle(tailBaseline, tailLapLine, across),
-      rectangle(lapLine, pinBaseline, across),
+    mitredFrom,
+    mitred: shoulderZones(joint).flatMap((across) => [
+      rectangle(mitredTail, tailLapLine, across),
+      rectangle(mitredFrom, pinBaseline, across),
     ]),
     sockets: outlines.map((outline) => outline.map(onPinEnd)),
     faceSockets: tails.map(({ base }) => rectangle(pinFace.x0, pinBaseline, base)),
@@ -174,7 +186,7 @@ export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): Corn
       return [
         onTailFace(base),
         onTailFace(end),
-        [tailLapLine, tip],
+        [isCutBack ? tailTip : tailLapLine, tip],
         [lapLine, tip],
         onPinEnd(base),
         [pinBaseline, base[0]],

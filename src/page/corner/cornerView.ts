@@ -111,6 +111,7 @@ const nearSizes = (
       return [y(Math.min(on.above, boardWidth)), y(Math.max(on.below, 0))];
     case 'groove':
       return [y(joint.tails[0]?.tip[1] ?? on.to), y(0)];
+    case 'shoulder':
     case 'spacer':
       return [y(on.to), y(on.from)];
     case 'upright':

@@ -19,7 +19,7 @@ export interface HandleShape {
   readonly middle: readonly [x: number, y: number];
 }
 
-/** The least height in px where a mouse takes hold of a spacer. */
+/** The least height in px where a mouse takes hold of a spacer or a shoulder. */
 const SPACER = 14;
 
 const rectangle = (x0: number, y0: number, x1: number, y1: number): string =>
@@ -34,6 +34,8 @@ export const handleShape = (handle: Handle, sheet: CornerSheet, unit: Notation):
       return lineShape(on, handle.value, sheet);
     case 'groove':
       return grooveShape(on, sheet);
+    case 'shoulder':
+      return shoulderShape(on, sheet);
     case 'spacer':
       return spacerShape(on, sheet);
     case 'upright':
@@ -86,6 +88,21 @@ const grooveShape = (
   };
 };
 
+/** A shoulder is grabbed beside the sockets, where no line is. */
+const shoulderShape = ({ at }: On<'shoulder'>, sheet: CornerSheet): HandleShape => {
+  const { y, tailBaseline, tailLapLine, pinBaseline, pinFace } = sheet;
+  const here = y(at);
+  const half = SPACER / 2;
+  const x = pinFace.x1 - 14;
+  return {
+    touch: area({ x0: x + 22 - FINGER, x1: x + 22, top: here - FINGER / 2, bottom: here + FINGER / 2 }),
+    hit: rectangle(pinBaseline, here - half, pinFace.x1, here + half),
+    trace: `M${px(tailBaseline)} ${px(here)}H${px(tailLapLine)}M${px(sheet.mitredFrom)} ${px(here)}H${px(pinBaseline)}`,
+    grip: `M${px(x)} ${px(here)}m-5 -3l5 -7l5 7zm0 6l5 7l5 -7z`,
+    middle: [(pinBaseline + pinFace.x1) / 2, here],
+  };
+};
+
 /** A spacer is grabbed on the tail board's end, with a finger at its edge, between the groove's target and the lines'. */
 const spacerShape = (
   { from, to }: On<'spacer'>,
@@ -114,13 +131,19 @@ const spacerShape = (
 const uprightShape = (
   { value, on }: Handle,
   x: number,
-  { top, y, tailFace, tailEnd, scale, tailBaseline, tailLapLine, lapLine, pinBaseline }: CornerSheet,
+  { top, y, tailFace, tailEnd, scale, tailBaseline, tailTip, tailLapLine, lapLine, pinBaseline }: CornerSheet,
   unit: Notation,
 ): HandleShape => ({
   touch: area(
     uprightTarget(
       x,
-      [tailBaseline, ...(tailLapLine < tailEnd.x1 ? [tailLapLine] : []), lapLine, pinBaseline],
+      [
+        tailBaseline,
+        ...(tailTip < tailFace.x1 ? [tailTip] : []),
+        ...(tailLapLine < tailEnd.x1 ? [tailLapLine] : []),
+        lapLine,
+        pinBaseline,
+      ],
       top - 2,
     ),
   ),

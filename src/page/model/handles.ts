@@ -1,3 +1,4 @@
+import { shoulderZones } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { isTail, widthName } from '../../joint/widthName.ts';
 import { dragQuantity } from './adjust.ts';
@@ -28,12 +29,16 @@ export interface Handle {
   /** In mm. */
   readonly value: number;
   readonly most: number;
-  /** What it moves: a line between two widths, the groove, a spacer, or an upright of the drawing. Heights in mm. */
+  /** What it moves: a line between two widths, the groove, a shoulder's line, a spacer, or an upright of the drawing. Heights in mm. */
   readonly on:
     | { readonly kind: 'line'; readonly line: number; readonly below: number; readonly above: number }
     | { readonly kind: 'groove'; readonly from: number; readonly to: number }
+    | { readonly kind: 'shoulder'; readonly at: number; readonly from: number; readonly to: number }
     | { readonly kind: 'spacer'; readonly from: number; readonly to: number }
-    | { readonly kind: 'upright'; readonly x: 'tailBaseline' | 'tailLapLine' | 'lapLine' | 'pinBaseline' };
+    | {
+        readonly kind: 'upright';
+        readonly x: 'tailBaseline' | 'tailTip' | 'tailLapLine' | 'lapLine' | 'pinBaseline';
+      };
   readonly move: (now: Snapshot, corner: EditedCorner, to: number, scope: Scope) => Moved;
   /** The same for its corner alone, where that is found sooner. */
   readonly preview?: (now: Snapshot, corner: EditedCorner, to: number) => Preview;
@@ -95,6 +100,10 @@ const uprightHandles = (corner: EditedCorner): Handle[] => {
   const end = of(ref.of === 'joint' ? 'pinBoard' : ref.end);
   const tails = { id: 'tail baseline', axis: 'x', on: { kind: 'upright', x: 'tailBaseline' } } as const;
   const { lengths } = kindOf(joint);
+  // Between shoulders the lap sets how far the tails are cut back, and leaves their baseline where it is.
+  const isCutBack = kindOf(joint)
+    .gauges(joint)
+    .some((gauge) => gauge.cutBack);
   return [
     ...lengths.flatMap(({ key, word, places, on }) =>
       places.flatMap((line) =>
@@ -102,14 +111,22 @@ const uprightHandles = (corner: EditedCorner): Handle[] => {
           corner,
           of(key),
           line === 'baseline'
-            ? { ...tails, label: `baseline of the tails, by the ${word}`, sense: 1 }
+            ? isCutBack
+              ? {
+                  id: 'tail tips',
+                  label: `tips of the tails, by the ${word}`,
+                  axis: 'x',
+                  sense: -1,
+                  on: { kind: 'upright', x: 'tailTip' },
+                }
+              : { ...tails, label: `baseline of the tails, by the ${word}`, sense: 1 }
             : on === 'tail'
               ? { id: key, label: word, axis: 'x', sense: -1, on: { kind: 'upright', x: 'tailLapLine' } }
               : { id: key, label: word, axis: 'x', sense: 1, on: { kind: 'upright', x: 'lapLine' } },
         ),
       ),
     ),
-    ...(lengths.some(({ places }) => places.includes('baseline'))
+    ...(!isCutBack && lengths.some(({ places }) => places.includes('baseline'))
       ? []
       : quantityHandle(corner, end, {
           ...tails,
@@ -138,6 +155,22 @@ const grooveHandle = (corner: EditedCorner): Handle[] => {
   });
 };
 
+/** Both shoulders are as wide as each other, once one has been moved. */
+const shoulderHandles = (corner: EditedCorner): Handle[] => {
+  const { joint, ref } = corner;
+  const isBack = ref.of === 'drawer' && ref.end === 'back';
+  const measure = quantity(corner, isBack ? 'backShoulderWidth' : 'shoulderWidth');
+  return shoulderZones(joint).flatMap(([from, to]) =>
+    quantityHandle(corner, measure, {
+      id: from > 0 ? 'upper shoulder' : 'lower shoulder',
+      label: `${from > 0 ? 'upper' : 'lower'} shoulder, in from the edge`,
+      axis: 'u',
+      sense: from > 0 ? -1 : 1,
+      on: { kind: 'shoulder', at: from > 0 ? from : to, from, to },
+    }),
+  );
+};
+
 /** A pair's spacer lies in its middle, between its two fingers. */
 const spacerHandles = ({ fingers, joint }: EditedCorner): Handle[] =>
   (fingers?.setting.pairs ?? []).map(({ from, to, spacer }, i) => {
@@ -163,6 +196,7 @@ const spacerHandles = ({ fingers, joint }: EditedCorner): Handle[] =>
 export const handlesOf = (corner: EditedCorner): Handle[] => [
   ...uprightHandles(corner),
   ...grooveHandle(corner),
+  ...shoulderHandles(corner),
   ...lineHandles(corner),
   ...spacerHandles(corner),
 ];

@@ -1,6 +1,7 @@
 import { backJointSpec, sizesOf } from '../../drawer/drawerSizes.ts';
 import type { DrawerSpec } from '../../drawer/drawerSpec.ts';
 import { type ResolvedSpec, withDefaults } from '../../joint/defaults.ts';
+import { shoulderWidth } from '../../joint/joint.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
 import { hasLength, OWN_LENGTHS } from '../../joint/kinds/kinds.ts';
 import type { Project, SingleCorner } from '../../project/project.ts';
@@ -80,6 +81,10 @@ const singleValue = (
   unit: Unit,
 ): PlanValue | undefined => {
   if (isBackKey(key)) return inheritedValue(resolvedWish(spec, cutter), key, unit);
+  if (key === 'shoulderWidth') {
+    const width = shoulderWidth(joint);
+    return width === undefined ? undefined : planNumber(width, unit);
+  }
   const own = OWN_LENGTHS.find((length) => length.key === key);
   return own !== undefined && hasLength(joint.kind, own.key) ? planNumber(own.of(joint), unit) : undefined;
 };

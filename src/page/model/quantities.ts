@@ -1,3 +1,4 @@
+import { shoulderWidth } from '../../joint/joint.ts';
 import { kindOf, OWN_LENGTHS } from '../../joint/kinds/kinds.ts';
 import type { Place } from '../../units/complaint.ts';
 import type { EditedCorner } from './editedCorner.ts';
@@ -53,6 +54,17 @@ const own = (within: Place): Quantity[] =>
     ),
   );
 
+/** The width of mitred shoulders: of a drawer's front corners and of its back ones, or of a single corner. */
+const SHOULDER = ['Corner', 'shoulder', 'shoulder'] as const;
+const shoulders = (within: Place): Quantity =>
+  measure(
+    'shoulderWidth',
+    SHOULDER,
+    [...within, 'shoulderWidth'],
+    ({ joint, drawer }) => shoulderWidth(drawer?.front ?? joint),
+    { ends: 'front' },
+  );
+
 /** Where tails are listed, so are the pins. */
 const pin = ({ joint, listed }: EditedCorner): number | undefined => {
   if (listed) return undefined;
@@ -101,6 +113,14 @@ const DRAWER: readonly Quantity[] = [
   }),
   measure('pin', ['Corner', 'pin', 'pin'], ['joint', 'pin'], pin, { ends: 'each', isListed: true }),
   ...own(['joint']),
+  shoulders(['joint']),
+  measure(
+    'backShoulderWidth',
+    SHOULDER,
+    ['back', 'joint', 'shoulderWidth'],
+    ({ drawer }) => drawer && shoulderWidth(drawer.back),
+    { ends: 'back' },
+  ),
   ...GROOVE.map(([key, label, of]) =>
     measure(
       key,
@@ -139,6 +159,7 @@ const JOINT: readonly Quantity[] = [
   }),
   measure('pin', ['Corner', 'pin', 'pin'], ['pin'], pin, { isListed: true }),
   ...own([]),
+  shoulders([]),
 ];
 
 /** Every measure that a corner has; at a drawer's front or back, none that only the other has. */

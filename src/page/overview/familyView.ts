@@ -71,16 +71,20 @@ export const familyView =
 
 /** A corner from the side, at so many px to the mm. */
 const picture = (joint: Joint, scale: number): TemplateResult => {
-  const { reach, tails, uprights } = kindOf(joint).sideView(joint);
+  const { reach, tails, uprights, span } = kindOf(joint).sideView(joint);
   const width = Math.min(PICTURE_WIDTH - 2, (reach + BEYOND) * scale);
   const height = joint.width * scale;
   const outline = (points: readonly Point[]): string =>
     `M${points.map(([x, u]) => `${px(x * scale)} ${px(height - u * scale)}`).join('L')}Z`;
-  const upright = (x: number): string => `M${px(x * scale)} 0V${px(height)}`;
+  const [foot, top] = span.map((u) => px(height - u * scale));
+  const upright = (x: number): string => `M${px(x * scale)} ${top}V${foot}`;
+  const shoulders = span
+    .filter((u) => u > 0 && u < joint.width)
+    .map((u) => `M0 ${px(height - u * scale)}H${px(reach * scale)}`);
   const [w, h] = [px(width + 2), px(height + 2)];
   return html`<svg class="corner-picture" aria-hidden="true" width=${w} height=${h} viewBox="-1 -1 ${w} ${h}">
     <path class="board" d="M0 0H${px(width)}V${px(height)}H0Z"></path>
-    <path class="tail-wood" d=${[...tails.map(outline), ...uprights.map(upright)].join('')}></path>
+    <path class="tail-wood" d=${[...tails.map(outline), ...uprights.map(upright), ...shoulders].join('')}></path>
   </svg>`;
 };
 

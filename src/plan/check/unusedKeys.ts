@@ -36,11 +36,20 @@ const cutsLapped = ({ joints = [], ...plan }: WrittenPlan): boolean =>
   drawersOf(plan).some((own) => isStopped(mergeJoint(plan.joint ?? {}, own.joint ?? {}))) ||
   joints.some(isStopped);
 
-/** Whether the boards of any of a plan's corners meet in a mitre. */
-const isMitred = ({ joint, drawers = [], joints = [] }: WrittenPlan): boolean =>
-  [...drawers.map((own) => mergeJoint(joint ?? {}, own.joint ?? {})), ...joints].some(
-    ({ kind = USUAL_FRONT }) => kindOf({ kind }).mitred,
+/** Whether any corner that takes a plan's `joint` has shoulders: a front, or a single one. */
+const isShouldered = (plan: WrittenPlan): boolean =>
+  [...drawersOf(plan), ...(plan.joints ?? []).map((joint) => ({ joint }))].some((own) =>
+    hasShoulder(mergeJoint(plan.joint ?? {}, own.joint ?? {})),
   );
+
+/** Whether any back has. */
+const hasShoulderedBack = (plan: WrittenPlan): boolean =>
+  drawersOf(plan).some((own) => (own.back?.joint?.shoulder ?? plan.back?.joint?.shoulder) !== undefined);
+
+const hasShoulder = ({ kind = USUAL_FRONT, shoulder }: WrittenJoint): boolean => {
+  const { shoulders } = kindOf({ kind });
+  return shoulders === 'always' || (shoulders === 'wished' && shoulder !== undefined);
+};
 
 const isStopped = ({ kind = USUAL_FRONT }: Pick<WrittenJoint, 'kind'>): boolean =>
   kindOf({ kind }).sockets === 'stopped';
@@ -88,8 +97,18 @@ const OF_PLAN: readonly Row<WrittenPlan>[] = [
   },
   {
     keys: ['joint.mitre'],
-    where: (plan) => !isMitred(plan),
+    where: (plan) => !isShouldered(plan) && !hasShoulderedBack(plan),
     because: say`no corner here is mitred`,
+  },
+  {
+    keys: ['joint.shoulderWidth'],
+    where: (plan) => !isShouldered(plan),
+    because: say`no corner here has a mitred shoulder of its width`,
+  },
+  {
+    keys: ['back.joint.shoulderWidth'],
+    where: (plan) => !hasShoulderedBack(plan),
+    because: say`no back here has a mitred shoulder`,
   },
   {
     keys: ['fingers.lapped'],

@@ -204,8 +204,8 @@ const noClimate = (at: Place): Complaint => ({
   remedy: say`give a climate: {making: 21C/45%, driest: 21C/30%, dampest: 21C/70%}`,
 });
 
-/** The back's wishes are the front's, except the number and widths of its tails: it is not as high. */
-const backWishOf = (front: WrittenJoint, back: WrittenJoint): CornerWish => ({
+/** The back's wishes are the front's, except the number and widths of its tails, as it is not as high, and its shoulders. */
+const backWishOf = ({ shoulder, shoulderWidth, ...front }: WrittenJoint, back: WrittenJoint): CornerWish => ({
   ...sizesOf(front),
   ...sizesOf(back),
   spacing: spacingOf(back),

@@ -32,14 +32,17 @@ export const fillJoint = (
 /**
  * A drawer's wishes for a corner, and its plan's where the drawer has none. What would contradict the drawer's is left
  * out: a number of tails or a grade replaces a list of tails, and of the lengths that only some kinds have, those of the
- * drawer's kind remain.
+ * drawer's kind remain; a shoulder, where that kind leaves it to be wished.
  */
 export const mergeJoint = (outer: WrittenJoint, inner: WrittenJoint): WrittenJoint => {
-  const { kind, tails, pins, locked, graded, ...rest } = outer;
+  const { kind, tails, pins, locked, graded, shoulder, ...rest } = outer;
   const respaced = inner.tails !== undefined || (inner.graded !== undefined && areListed(tails));
   return {
     ...(kind === undefined ? {} : { kind }),
     ...(inner.kind === undefined ? rest : { ...withoutKind(rest), ...KINDS[inner.kind].wish(rest) }),
+    ...(shoulder === undefined || (inner.kind !== undefined && KINDS[inner.kind].shoulders !== 'wished')
+      ? {}
+      : { shoulder }),
     ...(tails === undefined || respaced ? {} : { tails }),
     ...(pins === undefined || respaced ? {} : { pins }),
     ...(locked === undefined || respaced ? {} : { locked }),

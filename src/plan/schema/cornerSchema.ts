@@ -55,6 +55,15 @@ export const cornerKeys = (unit: Unit) => {
         ),
       }),
     }).describe('Tails that grow or shrink evenly. All equal unless given.'),
+    shoulder: choice('lower', 'upper', 'both').describe(
+      'The edges of a through or lapped joint that are mitred right through, where a groove, a rebate or a moulding would show. None unless given; the back corners have their own.',
+    ),
+    shoulderWidth: length(ranges.LAP).describe(
+      'The width of a mitred shoulder, in from the edge. Unless given, what covers the groove, at the lower edge; else as wide as the lap, or a quarter of the tail board, at least 3 mm or 1/8 in.',
+    ),
+    mitre: choice('corner').describe(
+      'How boards of unequal thickness meet where they are mitred: `corner`, from the inside corner to the outside corner. To be given only where they differ.',
+    ),
     proud: length(ranges.CLEARANCE).describe(
       "How far the tail board is proud of the pins' ends, to be planed flush. 0 unless given.",
     ),
@@ -74,14 +83,6 @@ export const ownLengthKeys = (unit: Unit) => {
     tailLap: lap.describe(
       'The wood that the tail board keeps outside the pins, where both boards have a lap. As wide as `lap` in a secret-mitred joint, else a quarter of the tail board, rounded as `lap` is, unless given.',
     ),
-    shoulderWidth: lap.describe(
-      'The width at both edges of a secret-mitred joint that is mitred right through. As wide as the lap unless given.',
-    ),
   } satisfies Record<OwnLengthKey, z.ZodType>;
-  return optional({
-    ...own,
-    mitre: choice('corner').describe(
-      'How boards of unequal thickness meet in a secret-mitred joint: `corner`, from the inside corner to the outside corner. To be given only where they differ.',
-    ),
-  });
+  return optional(own);
 };

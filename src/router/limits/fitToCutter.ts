@@ -34,6 +34,12 @@ export const fitToCutter = (wish: JointSpec, cutter: Cutter): Result<JointSpec> 
       says: say`a ${wish.kind} joint cannot be cut along a guide: its sockets stop behind a lap in both boards`,
       remedy: say`choose a ${KIND_NAMES.filter((name) => KINDS[name].sockets !== 'closed').join(' or ')} joint, or cut it by hand, without a cutter`,
     });
+  if (wish.shoulder !== undefined)
+    return refuse({
+      at: ['shoulder'],
+      says: say`mitred shoulders cannot be left standing along a guide: the cutter runs out at the boards' edges`,
+      remedy: say`remove the shoulder, or cut the joint by hand, without a cutter`,
+    });
   const { depth, tailBoard, proud } = withDefaults(wish);
   const wrong = [
     ...checkSlope(wish, cutter),

@@ -119,16 +119,22 @@ export const benchInstructions = (
   ];
 };
 
-/** Front corners that are made otherwise than the back's come first. */
+/** Where either corner has an order of work of its own, the front corners come first. */
 const byHand = (drawer: Drawer, unit: Notation): string[] => {
-  const { front } = drawer;
-  const atFront = kindOf(front)
-    .work(front, { tail: 'side', pin: 'front', single: false })
-    .map((phrase) => speak(phrase, unit));
-  const [trial = '', ...atBack] = BY_HAND;
-  return atFront.length === 0
-    ? [gaugeStep(drawer), ...BY_HAND]
-    : [trial, ...atFront, 'Then the back corners: gauge every end.', ...atBack];
+  const workOf = (end: 'front' | 'back'): string[] =>
+    kindOf(drawer[end])
+      .work(drawer[end], { tail: 'side', pin: end, single: false })
+      .map((phrase) => speak(phrase, unit));
+  const [atFront, atBack] = [workOf('front'), workOf('back')];
+  const [trial = '', ...tailsFirst] = BY_HAND;
+  if (atFront.length === 0 && atBack.length === 0) return [gaugeStep(drawer), ...BY_HAND];
+  return [
+    trial,
+    ...(atFront.length > 0 ? atFront : [gaugeStep(drawer), ...tailsFirst]),
+    ...(atBack.length > 0
+      ? ['Then the back corners.', ...atBack]
+      : ['Then the back corners: gauge every end.', ...tailsFirst]),
+  ];
 };
 
 const BY_HAND = [

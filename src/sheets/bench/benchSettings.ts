@@ -75,7 +75,8 @@ const settingsOf = (drawer: Drawer, steps: readonly Setting[]): Setting[] => [
     value: (joint) => (joint === drawer.back ? drawer.sizes.backFrom : 0),
   },
   ...gaugesOf(drawer),
-  ...(drawer.front.mitre === undefined
+  ...shouldersOf(drawer),
+  ...(drawer.front.mitre === undefined && drawer.back.mitre === undefined
     ? []
     : [
         {
@@ -89,6 +90,15 @@ const settingsOf = (drawer: Drawer, steps: readonly Setting[]): Setting[] => [
   { label: 'pin width', value: (joint) => (joint.even ? meanPin(joint) : VARIED) },
   ...steps,
 ];
+
+/** The widths of mitred shoulders, in mm, at the edges that have any. */
+const shouldersOf = ({ front, back }: Drawer): Setting[] =>
+  (['lower', 'upper'] as const)
+    .filter((edge) => front.shoulder[edge] > 0 || back.shoulder[edge] > 0)
+    .map((edge) => ({
+      label: `mitred shoulder, ${edge} edge`,
+      value: ({ shoulder }) => shoulder[edge] || undefined,
+    }));
 
 /** In inches the opening is only near, and what the steps must come to sets it, so that no rounding adds up. */
 const stepsIn = (unit: Notation): Setting[] => [
@@ -117,7 +127,7 @@ const gaugesOf = ({ front, back, sizes: { rebate } }: Drawer): Setting[] => {
 
 const gaugeLabel = (front: GaugeSetting, back: GaugeSetting | undefined, end: string): string => {
   const on = front.on === 'end' ? 'end grain' : front.on;
-  const rebate = front.rebate ? 'rebate, ' : '';
+  const rebate = front.rebate ? 'rebate, ' : front.cutBack ? 'cut back, ' : '';
   if (front.board === 'tail' && front.from === 'end') {
     const atBack = back === undefined || back.on === front.on ? '' : `; at the back ${back.on}`;
     return `sides, ${rebate}${on}, from end${atBack}`;

@@ -38,7 +38,7 @@ export const viewFromAbove = (drawer: Drawer, axes: SketchAxes, unit: Notation, 
   const marks: Mark[] = [
     stroke('outline', 'medium', [
       ...frontPaths(drawer, axes),
-      ...(drawer.front.mitre === undefined
+      ...(drawer.front.shoulder.upper === 0
         ? [rectangle(0, front, wall, depth), rectangle(width - wall, front, width, depth)]
         : mitredSides(drawer, axes)),
       rectangle(wall, rear, width - wall, depth),
@@ -102,13 +102,13 @@ const mitredSides = ({ spec, sizes: { width, wall, depth } }: Drawer, { across, 
  * the step of its rebate; one at the sides alone has a T-shaped upper edge.
  */
 const frontPaths = (
-  { front: { mitre }, spec, sizes: { width, wall, lap, rebate } }: Drawer,
+  { front: { shoulder }, spec, sizes: { width, wall, lap, rebate } }: Drawer,
   { across, back }: SketchAxes,
 ): Path[] => {
   const front = spec.stock.front.thickness;
   const [left, right] = [-rebate.sides, width + rebate.sides];
   const shape = (points: readonly Point[]) => shapes.polygon(points.map(([x, y]) => [across(x), back(y)]));
-  if (mitre !== undefined)
+  if (shoulder.upper > 0)
     return [
       shape([
         [0, 0],

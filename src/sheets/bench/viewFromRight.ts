@@ -4,6 +4,7 @@ import type { Drawing, Mark, Path } from '../../drawing/drawing.ts';
 import * as shapes from '../../drawing/shapes.ts';
 import { stroke, textMark } from '../../drawing/shapes.ts';
 import { ASCENT, DESCENT, textWidth } from '../../drawing/textWidth.ts';
+import type { Joint } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import type { Notation } from '../../units/notation.ts';
@@ -52,11 +53,20 @@ export const viewFromRight = (
     ...tailMarks(atBack, ([x, u]) => [back(depth - x), up(sizes.backFrom + u)]),
     stroke('outline', 'medium', [
       rectangle(lap, 0, depth, height),
+      ...shouldersAt(front.shoulder, height).map((z) => line(0, z, baseline, z)),
+      ...(front.setBack === 0 && front.mitre !== undefined
+        ? atFront.uprights
+            .filter((y) => y < baseline)
+            .map((y) => line(y, atFront.span[0], y, atFront.span[1]))
+        : []),
       ...(front.setBack > 0 ? [rectangle(0, -rebate.bottom, lap, height + rebate.top)] : []),
     ]),
     stroke('baseline', 'thin', [
-      line(baseline, 0, baseline, height),
-      line(rear, sizes.backFrom, rear, sizes.backFrom + sizes.backHeight),
+      line(baseline, atFront.span[0], baseline, atFront.span[1]),
+      line(rear, sizes.backFrom + atBack.span[0], rear, sizes.backFrom + atBack.span[1]),
+      ...shouldersAt(drawer.back.shoulder, sizes.backHeight).map((z) =>
+        line(rear, sizes.backFrom + z, depth, sizes.backFrom + z),
+      ),
     ]),
     stroke('groove', 'groove', [
       ...[offset, offset + width].map((z) => line(grooveFrom, z, depth, z)),
@@ -79,6 +89,12 @@ export const viewFromRight = (
   ];
   return { box: boxOfMarks(marks), marks };
 };
+
+/** Where shoulders begin, in mm above a board's lower edge. */
+const shouldersAt = ({ lower, upper }: Joint['shoulder'], width: number): number[] => [
+  ...(lower > 0 ? [lower] : []),
+  ...(upper > 0 ? [width - upper] : []),
+];
 
 /** Heights above the reference edge, mm, with the name of what is there; only the first name at one height. */
 const levelsOf = (

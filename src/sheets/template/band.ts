@@ -50,7 +50,7 @@ export const bandsOf = ({ joint, board, jointFrom, rebated = false }: MarkedEnd)
     .marks(joint)
     [board].map((marks) => {
       const marked = jointFrom > 0 ? marksFrom(jointFrom, marks) : marks;
-      if (marked.surface !== 'end') return bandOf(marked, gripFrom(joint, board) + GRIP_WIDTH);
+      if (marked.surface !== 'end') return bandOf(marked, gripFrom(joint, board, marked.reach) + GRIP_WIDTH);
       const { thickness } = board === 'tail' ? joint.tailBoard : joint.pinBoard;
       if (!rebated && !marked.rebated) return bandOf(marked, thickness);
       // At the shoulder the sockets run out at the rebate, and there is no lap to stop at.
@@ -59,31 +59,35 @@ export const bandsOf = ({ joint, board, jointFrom, rebated = false }: MarkedEnd)
     });
 
 /** The marks of a joint that begins above the board's reference edge: no line runs on below it, and a square one ends it. */
-const marksFrom = (jointFrom: number, marks: SurfaceMarks): SurfaceMarks => ({
-  ...marks,
-  lines: [
-    ...marks.lines.map(({ role, paths }) => ({
-      role,
-      paths: paths.map((points) => points.map(([d, u]): Point => [d, Math.max(u, jointFrom)])),
-    })),
-    {
-      role: 'square',
-      paths: [
-        [
-          [0, jointFrom],
-          [marks.reach, jointFrom],
+const marksFrom = (jointFrom: number, marks: SurfaceMarks): SurfaceMarks => {
+  const above = ([d, u]: Point): Point => [d, Math.max(u, jointFrom)];
+  return {
+    ...marks,
+    lines: [
+      ...marks.lines.map(({ role, paths }) => ({
+        role,
+        paths: paths.map((points) => points.map(above)),
+      })),
+      {
+        role: 'square',
+        paths: [
+          [
+            [0, jointFrom],
+            [marks.reach, jointFrom],
+          ],
         ],
-      ],
-    },
-  ],
-});
+      },
+    ],
+    waste: marks.waste.map((outline) => outline.map(above)),
+  };
+};
 
 /** A flap that holds the end grain's flat template to the arris with the inside face, from which its measures start. */
 export const INSIDE_FLAP: Band = { name: 'inside', width: GRIP_WIDTH, reach: 0, strokes: [], waste: [] };
 
 /** Where the grip begins on a face, mm from the arris; on the pin board also where the tail board is proud and the baseline is nearer. */
-const gripFrom = ({ depth, tailBoard }: Joint, board: JointBoard): number =>
-  board === 'tail' ? depth : tailBoard.thickness - tailBoard.lap;
+const gripFrom = ({ tailBoard }: Joint, board: JointBoard, reach: number): number =>
+  board === 'tail' ? reach : tailBoard.thickness - tailBoard.lap;
 
 const PENS: Readonly<Record<MarkRole, PenName>> = {
   baseline: 'baseline',

@@ -133,12 +133,21 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
       jointFrom,
       upper,
       units,
-      lengths: lengths.map(({ word, of }) => [word, of(joint)]),
+      lengths: [...lengths.map(({ word, of }) => [word, of(joint)] as const), ...shouldersOf(joint)],
       ...(groove?.stopped !== undefined && { grooveStops: groove.stopped }),
     },
     ...(groove && { groove }),
   };
 };
+
+/** What its shoulders are called, and how wide they are: by one name where both are alike. */
+const shouldersOf = ({ shoulder: { lower, upper } }: Joint): (readonly [string, number])[] =>
+  lower === 0 || upper === 0 || lower === upper
+    ? [['shoulder', lower || upper] as const].filter(([, width]) => width > 0)
+    : [
+        ['lower shoulder', lower],
+        ['upper shoulder', upper],
+      ];
 
 /** A joint measured from an edge `by` mm below its lower edge. */
 const raised = (joint: Joint, by: number): Joint => {
@@ -147,6 +156,7 @@ const raised = (joint: Joint, by: number): Joint => {
   return {
     ...joint,
     width: joint.width + by,
+    shoulder: { ...joint.shoulder, lower: joint.shoulder.lower > 0 ? joint.shoulder.lower + by : 0 },
     tails: joint.tails.map(({ tip, base }) => ({ tip: up(tip), base: up(base) })),
     pins: joint.pins.map(({ narrow, wide, half }) => ({ narrow: up(narrow), wide: up(wide), half })),
   };

@@ -50,6 +50,7 @@ const VALUES: Readonly<Record<string, readonly string[]>> = {
     width: ['118'],
     lap: ['6'],
     'tail-lap': ['4'],
+    shoulder: ['both'],
     'shoulder-width': ['7'],
     mitre: ['corner'],
   },
@@ -104,6 +105,7 @@ const LINES: readonly (readonly [command: string, flags: readonly string[], opti
   ['lay', [], [...CORNER, '--graded', '0.8']],
   ['lay', [], [...CORNER, '--units', 'in']],
   ['lay', [], [...CORNER, ...SECRET]],
+  ['lay', [], [...CORNER, '--shoulder', 'upper']],
   ['lay', [PLAN], []],
   ['lay', [GUIDED], []],
   ['compare', [], ['--widths', '60mm,90mm']],
@@ -158,7 +160,9 @@ const RESTATED: readonly RegExp[] = [
   // A plan without a cutter is cut by hand.
   /^trial \S+plan\.yaml .*--by-hand$/u,
   // Boards of one thickness meet from corner to corner.
-  /--kind secret-mitred --mitre corner$/u,
+  /--(?:kind secret-mitred|shoulder upper) --mitre corner$/u,
+  // A secret mitre has its shoulders at both edges.
+  /--kind secret-mitred --shoulder both$/u,
   // The corner is described in full; guides depend on less, and DXF is in mm.
   /^draw .*--as dxf --units in$/u,
   /^draw .*--as dxf --proud 0\.4$/u,

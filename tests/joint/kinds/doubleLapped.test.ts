@@ -121,7 +121,7 @@ describe('a double-lapped corner', () => {
   });
 
   it('shows from the side only the strip of the lap', () => {
-    expect(doubleLapped.sideView(doubleJoint)).toEqual({ reach: 5, tails: [], uprights: [5] });
+    expect(doubleLapped.sideView(doubleJoint)).toEqual({ reach: 5, tails: [], uprights: [5], span: [0, 96] });
   });
 
   it('tells the order of work by the names of its boards, of a carcase where it belongs to no drawer', () => {

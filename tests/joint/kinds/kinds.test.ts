@@ -25,8 +25,8 @@ describe('the kinds of corner', () => {
   });
 
   it('have among them lengths that only some have', () => {
-    expect(OWN_LENGTH_KEYS).toEqual(['lap', 'tailLap', 'shoulderWidth']);
-    expect(OWN_LENGTHS.map(({ word }) => word)).toEqual(['lap', 'tail lap', 'shoulder']);
+    expect(OWN_LENGTH_KEYS).toEqual(['lap', 'tailLap']);
+    expect(OWN_LENGTHS.map(({ word }) => word)).toEqual(['lap', 'tail lap']);
     expect(hasLength('lapped', 'lap')).toBe(true);
     expect(hasLength('through', 'lap')).toBe(false);
   });
@@ -38,7 +38,6 @@ describe('the kinds of corner', () => {
     expect(kindFor(['lap'])).toBe('lapped');
     expect(kindFor(['lap', 'tailLap'])).toBe('double-lapped');
     expect(kindFor(['tailLap'])).toBe('double-lapped');
-    expect(kindFor(['shoulderWidth', 'lap'])).toBe('secret-mitred');
     expect(kindFor(['lap'], 'lapped')).toBe('lapped');
     expect(kindFor([], 'lapped')).toBe('lapped');
     expect(kindFor(['tailLap'], 'lapped')).toBe('double-lapped');

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { checkSizes } from '../../../src/joint/checkSizes.ts';
 import { kindOf } from '../../../src/joint/kinds/kinds.ts';
 import { secretMitred } from '../../../src/joint/kinds/secretMitred.ts';
 import { speak } from '../../../src/units/phrase.ts';
@@ -7,7 +8,7 @@ import { jointOf } from '../told.ts';
 import { secretJoint, secretSpec } from './example.ts';
 
 const boards = { tailBoard: 18, pinBoard: 18 };
-const [lap, tailLap, shoulder] = secretMitred.lengths;
+const [lap, tailLap] = secretMitred.lengths;
 
 describe('a secret-mitred corner', () => {
   it('is what a joint of its name is asked of', () => {
@@ -54,7 +55,10 @@ describe('a secret-mitred corner', () => {
   it('keeps 1 mm of either lap and 3 mm beside it, and between the shoulders a base of 3 mm and two half pins of 1', () => {
     expect(lap?.range({ ...boards, width: 96 })).toEqual({ least: 1, most: 15 });
     expect(tailLap?.range({ ...boards, width: 96 })).toEqual({ least: 1, most: 15 });
-    expect(shoulder?.range({ ...boards, width: 96 })).toEqual({ least: 1, most: 45.5 });
+    // 96 less 5, for either edge a half.
+    expect(told(checkSizes({ ...secretSpec, width: 96, shoulderWidth: 46 }))).toEqual([
+      'shoulderWidth: the mitred shoulder is 46 mm; it must be 1 mm to 45.5 mm',
+    ]);
   });
 
   it('sets out its tails between the shoulders: 106 = 5 + 10 + 33 + 10 + 33 + 10 + 5', () => {
@@ -73,11 +77,10 @@ describe('a secret-mitred corner', () => {
     const { wish, words } = secretMitred.noDeeper(boards, 12.37);
     expect(wish).toEqual({ kind: 'secret-mitred', pinBoard: 18, lap: 5.7 });
     expect(speak(words, 'mm')).toBe('make the lap at least 5.63 mm');
-    expect(secretMitred.wish({ lap: 4, tailLap: 3, shoulderWidth: 5 })).toEqual({
+    expect(secretMitred.wish({ lap: 4, tailLap: 3 })).toEqual({
       kind: 'secret-mitred',
       lap: 4,
       tailLap: 3,
-      shoulderWidth: 5,
     });
     expect(secretMitred.wish({})).toStrictEqual({ kind: 'secret-mitred' });
   });
@@ -129,7 +132,7 @@ describe('a secret-mitred corner', () => {
   });
 
   it('shows nothing from the side', () => {
-    expect(secretMitred.sideView(secretJoint)).toEqual({ reach: 0, tails: [], uprights: [] });
+    expect(secretMitred.sideView(secretJoint)).toEqual({ reach: 0, tails: [], uprights: [], span: [0, 106] });
   });
 
   it('stops its rebates at the shoulders only where their inside corner misses the mitre', () => {

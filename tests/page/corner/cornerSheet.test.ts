@@ -72,6 +72,56 @@ describe('cornerSheet of a corner that laps close on both boards', () => {
     expect(drawn.mitred).toHaveLength(4);
   });
 
+  it('cuts a lapped corner’s tails back between its shoulders, and runs no line outside beyond them', () => {
+    const drawn = at('kind: lapped, shoulder: both, shoulderWidth: 6');
+    expect(drawn.shoulders).toEqual([6, 90]);
+    expect(drawn.between).toEqual([6, 90]);
+    // 18 thick; the tails end 4 from the end, and none of its end grain is left.
+    expect(drawn.tailFace.x1 - drawn.tailBaseline).toBeCloseTo(18 * 4, 9);
+    expect(drawn.tailFace.x1 - drawn.tailTip).toBeCloseTo(4 * 4, 9);
+    expect(drawn.tips).toEqual([]);
+    // Of the tail board's end and of the pin board's end and inside face, at either edge.
+    expect(drawn.mitred.map((area) => [area[0], area[2]])).toEqual(
+      [
+        [0, 6],
+        [90, 96],
+      ].flatMap(([from, to]) => [
+        [
+          [drawn.tailFace.x1, from],
+          [drawn.tailEnd.x1, to],
+        ],
+        [
+          [drawn.pinEnd.x0, from],
+          [drawn.pinBaseline, to],
+        ],
+      ]),
+    );
+  });
+
+  it('has a handle for each shoulder, which grows away from its edge, and moves both', () => {
+    const keys = 'kind: lapped, shoulder: both, shoulderWidth: 6';
+    const corner = single(keys);
+    const handles = handlesOf(corner).filter(({ on }) => on.kind === 'shoulder');
+    expect(handles.map(({ id, value, sense, on }) => [id, value, sense, 'at' in on && on.at])).toEqual([
+      ['lower shoulder', 6, 1, 6],
+      ['upper shoulder', 6, -1, 90],
+    ]);
+    const now = snapshotOf(`joints: [{name: Case, width: 96, tailBoard: 18, pinBoard: 18, lap: 4, ${keys}}]`);
+    const moved = handles[0]?.move(now, corner, 8.5, { drawers: 'this', ends: 'shown' });
+    expect(moved?.stop).toEqual([]);
+    expect(moved?.snapshot.text).toContain('shoulderWidth: 8.5');
+    const uprights = handlesOf(corner).flatMap(({ id, value, sense, on }) =>
+      on.kind === 'upright' ? [[id, on.x, value, sense]] : [],
+    );
+    expect(uprights).toEqual([
+      ['tail tips', 'tailTip', 4, -1],
+      ['lap', 'lapLine', 4, 1],
+      ['tail baseline', 'tailBaseline', 18, -1],
+      ['pin baseline', 'pinBaseline', 18, 1],
+    ]);
+    expect(handlesOf(single('kind: lapped')).filter(({ on }) => on.kind === 'shoulder')).toEqual([]);
+  });
+
   it('has a handle for either lap, which grows away from the other board', () => {
     const handles = handlesOf(single('kind: secret-mitred'));
     const uprights = handles.flatMap(({ id, value, sense, on }) =>

@@ -311,6 +311,41 @@ describe('a key of a plan', () => {
     ]);
   });
 
+  it('of a mitre is named where no corner has a shoulder, and only there', () => {
+    const drawers = [{ name: 'A', opening: { width: 280, height: 90, depth: 300 } }];
+    const stock = { front: { thickness: 20 }, side: { thickness: 11 } };
+    const mitred = { mitre: 'corner', shoulderWidth: 17 };
+    const back = (keys: Tree) => ({ stock, drawers, joint: mitred, back: { joint: keys } });
+    expect(unused(back({ shoulderWidth: 5 }))).toEqual([
+      'joint.mitre has no effect: no corner here is mitred',
+      'joint.shoulderWidth has no effect: no corner here has a mitred shoulder of its width',
+      'back.joint.shoulderWidth has no effect: no back here has a mitred shoulder',
+    ]);
+    expect(unused(back({ shoulder: 'upper', shoulderWidth: 5 }))).toEqual([
+      'joint.shoulderWidth has no effect: no corner here has a mitred shoulder of its width',
+    ]);
+    expect(unused({ stock, drawers, joint: { ...mitred, shoulder: 'lower' } })).toEqual([]);
+  });
+
+  it('leaves its shoulder to corners of a kind that can have one, and to no back', () => {
+    const { set, joints } = projectOf({
+      stock: { front: { thickness: 12 }, side: { thickness: 12 } },
+      joint: { shoulder: 'lower', shoulderWidth: 17 },
+      drawers: [
+        { name: 'A', opening: { width: 280, height: 90, depth: 300 } },
+        { name: 'B', opening: { width: 280, height: 90, depth: 300 }, joint: { kind: 'double-lapped' } },
+      ],
+      joints: [
+        { ...CORNER, kind: 'through', pinBoard: 18, tailBoard: 18 },
+        { ...CORNER, name: 'D', kind: 'double-lapped', pinBoard: 18, tailBoard: 18 },
+      ],
+    });
+    const lower = 17;
+    expect(set.drawers.map(({ front }) => front.shoulder.lower)).toEqual([lower, 0]);
+    expect(set.drawers.map(({ back }) => back.shoulder.lower)).toEqual([0, 0]);
+    expect(joints.map(({ joint: { shoulder } }) => shoulder.lower)).toEqual([lower, 0]);
+  });
+
   it('of one drawer is named with its place', () => {
     const drawers = [
       {
