@@ -119,7 +119,7 @@ describe('closed corners of the cabinet makers, 7/8 in thick with laps of 1/4 in
       .join(' ');
 
   it('show a strip as wide as the lap, or nothing', () => {
-    expect(kindOf(double).sideView(double)).toEqual({ reach: 6.35, tails: [], uprights: [6.35] });
+    expect(kindOf(double).sideView(double)).toMatchObject({ reach: 6.35, tails: [], uprights: [6.35] });
     expect(kindOf(secret).sideView(secret)).toMatchObject({ tails: [], uprights: [] });
   });
 
