@@ -4,6 +4,7 @@ import { readProject } from '../project/readProject.ts';
 import type { Complaint, Result } from '../units/complaint.ts';
 import type { Notation } from '../units/notation.ts';
 import { quote } from '../units/quote.ts';
+import { boardsPanel } from './boards/boardsPanel.ts';
 import { find, setText } from './browser/dom.ts';
 import { files } from './browser/files.ts';
 import { inPauses } from './browser/inPauses.ts';
@@ -14,6 +15,7 @@ import { storing } from './browser/storing.ts';
 import { controls } from './controls/controls.ts';
 import { fingersPanel } from './controls/fingersPanel.ts';
 import { leaveField } from './controls/leaveField.ts';
+import { viewChoice } from './controls/viewChoice.ts';
 import { cornerView } from './corner/cornerView.ts';
 import { handActions } from './corner/handActions.ts';
 import { benchDialog } from './dialogs/benchDialog.ts';
@@ -38,6 +40,7 @@ import { type Handle, handlesOf } from './model/handles.ts';
 import { followedWords, placeWords, whereWords } from './model/movedWords.ts';
 import {
   attempt,
+  attemptInRun,
   commit,
   drag,
   faultIn,
@@ -125,8 +128,11 @@ export const startApp = (): void => {
     what: string,
     edit: (now: Snapshot, corner: EditedCorner) => Result<Snapshot>,
     where = whereWords(selectedCorner(session)),
+    run?: string,
   ): boolean => {
-    const result = attempt(session, edit, `${what}, ${where}`);
+    const words = `${what}, ${where}`;
+    const result =
+      run === undefined ? attempt(session, edit, words) : attemptInRun(session, edit, words, run);
     if (result.ok) {
       refused = [];
       said.clear();
@@ -250,7 +256,13 @@ export const startApp = (): void => {
       edit: (what, edit) => tryIt(what, edit, 'the plan'),
       complain: refuse,
     }),
+    boardsPanel(find('stock-body', HTMLElement), {
+      edit: (what, edit, run) => tryIt(what, edit, 'the plan', run),
+      complain: refuse,
+      announce,
+    }),
   ];
+  viewChoice(() => show());
 
   const title = find('title', HTMLInputElement);
   title.addEventListener('change', () => {
@@ -262,17 +274,21 @@ export const startApp = (): void => {
   const showText = textPanel(page);
   const sheets = sheetsDialog(page);
   const openBench = benchDialog(page);
+  const goBack = (): void => {
+    const what = undoable(session);
+    go(undo(session));
+    if (what !== undefined) announce(`undone: ${what}`);
+  };
+  const goForward = (): void => {
+    const what = redoable(session);
+    go(redo(session));
+    if (what !== undefined) announce(`redone: ${what}`);
+  };
   const actions: Readonly<Record<string, () => void>> = {
-    undo: () => {
-      const what = undoable(session);
-      go(undo(session));
-      if (what !== undefined) announce(`undone: ${what}`);
-    },
-    redo: () => {
-      const what = redoable(session);
-      go(redo(session));
-      if (what !== undefined) announce(`redone: ${what}`);
-    },
+    undo: goBack,
+    redo: goForward,
+    'undo-board': goBack,
+    'redo-board': goForward,
     take: sheets.print,
     'save-sheets': sheets.save,
     bench: () => openBench(selectedCorner(session).ref),
@@ -284,8 +300,9 @@ export const startApp = (): void => {
 
   const names = { corner: find('corner-name', HTMLElement), ends: find('corner-ends', HTMLElement) };
   const familyTitle = find('family-title', HTMLElement);
-  const undoButton = find('undo', HTMLButtonElement);
-  const redoButton = find('redo', HTMLButtonElement);
+  const [undoButtons, redoButtons] = ['undo', 'redo'].map((id) =>
+    [id, `${id}-board`].map((each) => find(each, HTMLButtonElement)),
+  ) as [HTMLButtonElement[], HTMLButtonElement[]];
   const advice = find('advice', HTMLElement);
   const unread = find('unread', HTMLElement);
   const show = (): void => {
@@ -311,10 +328,14 @@ export const startApp = (): void => {
       room = rooms();
     }
     setText(familyTitle, length === 0 ? 'Corners' : 'Corners side by side');
-    undoButton.disabled = session.history.past.length === 0;
-    redoButton.disabled = session.history.future.length === 0;
-    undoButton.title = undoable(session) ?? '';
-    redoButton.title = redoable(session) ?? '';
+    for (const button of undoButtons) {
+      button.disabled = session.history.past.length === 0;
+      button.title = undoable(session) ?? '';
+    }
+    for (const button of redoButtons) {
+      button.disabled = session.history.future.length === 0;
+      button.title = redoable(session) ?? '';
+    }
     render(
       adviceFor(corner, now).map((complaint) => html`<li>${adviceWords(complaint, unit())}</li>`),
       advice,
@@ -338,6 +359,8 @@ export const startApp = (): void => {
   });
   let room = rooms();
   const measure = (): void => {
+    // What is hidden has no width.
+    if (hosts.corner.clientWidth === 0) return;
     room = rooms();
     show();
   };

@@ -5,14 +5,14 @@ import {
   runSentences,
   unlistedSentences,
   usedSentence,
+  woodSentences,
 } from '../../drawer/blanks/breakoutWords.ts';
 import type { BrokenOut } from '../../drawer/blanks/brokenOut.ts';
-import { woodUsed } from '../../drawer/blanks/yieldOf.ts';
 import type { PlankLayout } from '../../stock/breakout.ts';
 import { extentsOf } from '../../stock/polygon.ts';
 import { type SawStep, sawSteps } from '../../stock/sawSteps.ts';
 import type { Sawing } from '../../stock/usualSawing.ts';
-import { formatLength, formatNumber, formatVolume } from '../../units/formatLength.ts';
+import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitWords } from '../../units/notation.ts';
 import { fitTable } from './fitTable.ts';
 import { terminalLines } from './jointText.ts';
@@ -27,7 +27,9 @@ export const breakoutText = (broken: BrokenOut, saw: Sawing, units: Notation): s
   ...placesText(broken),
   '',
   ...runSentences(broken).flatMap(terminalLines),
-  ...totalsText(broken, units),
+  ...[usedSentence(broken), ...woodSentences(broken, units), ...unlistedSentences(broken)].flatMap(
+    terminalLines,
+  ),
 ];
 
 const boardText = (
@@ -105,16 +107,4 @@ const placesText = (broken: BrokenOut): string[] => {
     [false, false, false, false],
     2,
   );
-};
-
-const totalsText = (broken: BrokenOut, units: Notation): string[] => {
-  const { volume, offcuts } = woodUsed(broken);
-  return [
-    ...terminalLines(usedSentence(broken)),
-    ...terminalLines(
-      `All boards: ${formatVolume(volume.all, units)}; those cut into: ${formatVolume(volume.used, units)}; parts as sawn: ${formatVolume(volume.blanks, units)}.`,
-    ),
-    ...terminalLines(`${offcuts.count} ${offcuts.count === 1 ? 'offcut is' : 'offcuts are'} worth keeping.`),
-    ...unlistedSentences(broken).flatMap(terminalLines),
-  ];
 };

@@ -1,5 +1,5 @@
 import type { StockName } from '../../stock/plank.ts';
-import { formatNumber, nextMark } from '../../units/formatLength.ts';
+import { formatNumber, formatVolume, nextMark } from '../../units/formatLength.ts';
 import type { Notation } from '../../units/notation.ts';
 import { blankLetters, blankName, plankName } from './blankWords.ts';
 import type { BoardToBuy, BrokenOut } from './brokenOut.ts';
@@ -24,7 +24,11 @@ export const missingSentences = (
         ...toBuy.map((board) => buySentence(board, units)),
       ];
 
-const buySentence = ({ stocks, count, length, width, thickness }: BoardToBuy, units: Notation): string => {
+/** `one more board for fronts of at least 610 x 118 x 22 mm would do` */
+export const buySentence = (
+  { stocks, count, length, width, thickness }: BoardToBuy,
+  units: Notation,
+): string => {
   const least = [length, width, thickness].map((value) =>
     formatNumber(nextMark(value, 'above', units), units),
   );
@@ -56,6 +60,15 @@ export const usedSentence = (broken: BrokenOut): string => {
         ? '; fewer would not do'
         : `; fewer than ${breakout.bound} would not do`;
   return `${used} of ${planks.length} boards are cut into${proof}. Their parts take ${(100 * share).toFixed(1)} % of their area.`;
+};
+
+/** How much wood there is and what becomes of it. */
+export const woodSentences = (broken: BrokenOut, units: Notation): string[] => {
+  const { volume, offcuts } = woodUsed(broken);
+  return [
+    `All boards: ${formatVolume(volume.all, units)}; those cut into: ${formatVolume(volume.used, units)}; parts as sawn: ${formatVolume(volume.blanks, units)}.`,
+    `${offcuts.count} ${offcuts.count === 1 ? 'offcut is' : 'offcuts are'} worth keeping.`,
+  ];
 };
 
 /** Stocks of which no board is listed; nothing where there is one for each. */

@@ -7,3 +7,13 @@ const ROOM = 340;
  * @param wanted the same for all other letters
  */
 export const lettersIn = (room: number, wanted: number): number => Math.max(1, Math.min(wanted, room / ROOM));
+
+/** The least mean width of a letter of a drawing, in px. */
+const LETTER = 7.6;
+
+/** As much of a name as there is room for, in px. */
+export const fitting = (name: string, room: number): string => {
+  const letters = [...name];
+  const most = Math.floor(room / LETTER);
+  return letters.length <= most ? name : most < 3 ? '' : `${letters.slice(0, most - 1).join('')}…`;
+};

@@ -83,7 +83,7 @@ export const listedValues = (widths: TipWidths, unit: Unit) => {
 };
 
 /** Whether a length that is written, or each of two half pins by one, is the same to the resolution of a plan. */
-const sameLength =
+export const sameLength =
   (unit: Unit) =>
   (written: unknown, value: PlanValue): boolean => {
     if (typeof value === 'object') return value.every((each) => sameLength(unit)(written, each));

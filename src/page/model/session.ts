@@ -61,6 +61,8 @@ export interface Session {
   readonly keyed?: KeyedState;
   /** What was typed last in the plan's text, and the history before that: what is typed next belongs to the same step. */
   readonly typing?: { readonly made: string; readonly before: History };
+  /** Edits that are one step of the history: a name that they share, what the last made, and the history before them. */
+  readonly run?: { readonly name: string; readonly made: string; readonly before: History };
 }
 
 /** What is in the way of every edit: text that is typed and not valid yet. */
@@ -176,6 +178,28 @@ export const attempt = (
   if (session.draft !== undefined) return refuse(...inTheWay(session));
   const result = edit(session.now, selectedCorner(session));
   return result.ok ? { ok: true, value: commit(session, result.value, what) } : result;
+};
+
+/** An edit that belongs to the same step of the history as those before it of one name, where nothing came between. */
+export const attemptInRun = (
+  session: Session,
+  edit: (now: Snapshot, corner: EditedCorner) => Result<Snapshot>,
+  what: string,
+  name: string,
+): Result<Session> => {
+  const { run, now, history } = session;
+  const before = run?.name === name && run.made === now.text ? run.before : history;
+  const next = attempt(session, edit, what);
+  if (!next.ok || next.value.now === now) return next;
+  const { text } = next.value.now;
+  return {
+    ok: true,
+    value: {
+      ...next.value,
+      history: text === before.present.text ? before : push(before, { text, what }),
+      run: { name, made: text, before },
+    },
+  };
 };
 
 const goTo = (session: Session, history: History): Session => {

@@ -4,15 +4,14 @@ import { cabinetOf } from '../../drawer/arrangement/cabinetOf.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
-import { lettersIn } from '../browser/letters.ts';
+import { fitting, lettersIn } from '../browser/letters.ts';
 import { cornerOfDrawer } from '../model/editedCorner.ts';
 import { MOST_DRAWN, type View, type ViewActions } from '../model/viewState.ts';
 
 /** Round the drawers, in px. */
 const FRAME = 10;
 const MOST_HEIGHT = 520;
-/** The least mean width of a letter, and the height of a line, in px. */
-const LETTER = 7.6;
+/** The height of a line, in px. */
 const LINE = 15;
 
 /** The set in its cabinet, from the front; the tails' ends are shaded, as if the lap were glass. */
@@ -75,13 +74,6 @@ export const cabinetView =
       host,
     );
   };
-/** As much of a name as there is room for. */
-const fitting = (name: string, room: number): string => {
-  const letters = [...name];
-  const most = Math.floor(room / LETTER);
-  return letters.length <= most ? name : most < 3 ? '' : `${letters.slice(0, most - 1).join('')}…`;
-};
-
 const spoken = ({ spec, sizes, front }: Drawer, length: (value: number) => string): string =>
   [
     spec.name,

@@ -1,6 +1,9 @@
+import type { BrokenOut } from '../../drawer/blanks/brokenOut.ts';
+import type { StockWork } from '../../drawer/blanks/stockWork.ts';
 import type { Correction } from '../../paper/printerCorrection.ts';
 import type { SheetSet } from '../../project/sheetsOf.ts';
 import type { PagePath } from '../../render/pagePaths.ts';
+import type { Sawing } from '../../stock/usualSawing.ts';
 import type { PriceRow } from '../model/fingers/priceTable.ts';
 
 /** What is chosen of paper, templates and printer. */
@@ -41,8 +44,16 @@ export interface PriceJob {
   readonly prices: string;
 }
 
+/** Boards that parts are to be laid out on. */
+export interface BoardsJob {
+  readonly boards: { readonly work: StockWork; readonly sawing: Sawing };
+}
+
+/** Where the parts lie on their boards, beside what was asked. */
+export type LaidOut = Pick<BrokenOut, 'breakout' | 'toBuy'>;
+
 /** All that a worker can be asked to do. */
-export type Job = SheetJob | ReadJob | PriceJob;
+export type Job = SheetJob | ReadJob | PriceJob | BoardsJob;
 
 /** A page to be printed; sizes in mm. */
 export interface DrawnPage {
@@ -63,6 +74,8 @@ export type JobNews =
   /** A small picture of the next page, from the first on. */
   | { readonly is: 'picture'; readonly picture: Blob }
   | { readonly is: 'prices'; readonly rows: readonly PriceRow[] }
+  /** The best layout so far, and what share of the search is done, from 0 to 1; the last is final. */
+  | { readonly is: 'boards'; readonly laid: LaidOut; readonly share: number }
   /** The so-manyth sheet, or piece, is being made. */
   | { readonly is: 'progress'; readonly number: number; readonly of: number };
 

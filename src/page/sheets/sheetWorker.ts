@@ -1,9 +1,10 @@
 import * as z from 'zod';
+import { brokenOut } from '../../drawer/blanks/brokenOut.ts';
 import { readProject } from '../../project/readProject.ts';
 import { type PriceRow, priceTable } from '../model/fingers/priceTable.ts';
 import { fileFaultWords } from '../text/plainWords.ts';
 import { makeSheets } from './makeSheets.ts';
-import type { Job, JobEnd, JobNews, PriceJob, ReadJob } from './sheetJob.ts';
+import type { BoardsJob, Job, JobEnd, JobNews, PriceJob, ReadJob } from './sheetJob.ts';
 
 /** What the page hands to the worker that this script is started in. */
 export interface WorkerOrder {
@@ -33,6 +34,16 @@ const pricesOf = ({ prices }: PriceJob): PriceRow[] => {
   return reading.ok ? priceTable(reading.value.set) : [];
 };
 
+/** Tells each better layout as it is found; what is missing, and what would do, only of the last. */
+const layBoards = ({ boards: { work, sawing } }: BoardsJob, tell: (news: JobNews) => void): void => {
+  const { breakout, toBuy } = brokenOut(work, sawing, {
+    onProgress: (share, best) => {
+      if (share < 1) tell({ is: 'boards', laid: { breakout: best, toBuy: [] }, share });
+    },
+  });
+  tell({ is: 'boards', laid: { breakout, toBuy }, share: 1 });
+};
+
 const work = async ({ job, fonts, port }: WorkerOrder): Promise<void> => {
   const tell = (what: JobNews | JobEnd): void => port.postMessage(what);
   try {
@@ -42,6 +53,11 @@ const work = async ({ job, fonts, port }: WorkerOrder): Promise<void> => {
     }
     if ('prices' in job) {
       tell({ is: 'prices', rows: pricesOf(job) });
+      tell({ is: 'made', says: '' });
+      return;
+    }
+    if ('boards' in job) {
+      layBoards(job, tell);
       tell({ is: 'made', says: '' });
       return;
     }

@@ -30,8 +30,11 @@ const changed = (written: unknown, change: Change): unknown => {
 /** What is written, where it means the value already; of a list as long as the one before each item that does. */
 const kept = (written: unknown, value: PlanValue, same: NonNullable<Edit['same']>): unknown => {
   if (Array.isArray(written) && Array.isArray(value) && written.length === value.length)
-    return written.some(isGroup)
-      ? value
-      : value.map((item: PlanValue, i): unknown => kept(written[i], item, same));
+    return written.every(isOwn)
+      ? value.map((item: PlanValue, i): unknown => kept(written[i], item, same))
+      : value;
   return !isGroup(written) && same(written, value) ? written : value;
 };
+
+/** Whether an item is a number, a word or a list of them. */
+const isOwn = (item: unknown): boolean => (Array.isArray(item) ? item.every(isOwn) : !isGroup(item));
