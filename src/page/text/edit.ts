@@ -1,10 +1,10 @@
 import type { Place } from '../../units/complaint.ts';
 import type { Written } from './writeValue.ts';
 
-/** A value that the page writes into a plan. */
-export type PlanValue = number | string | readonly (number | string)[];
+/** A value that the page writes into a plan; a group of keys is written by an edit for each. */
+export type PlanValue = number | string | boolean | readonly PlanValue[];
 
-/** One change of a plan's text: the value at a place; undefined removes it. */
+/** One change of a plan's text: the value at a place; undefined removes it. After the last item of a list comes a new one. */
 export interface Edit {
   readonly at: Place;
   readonly value: PlanValue | undefined;
@@ -35,9 +35,12 @@ export const treeOf = (edits: readonly Edit[]): Tree => {
 /** What is new at a place where nothing is written. */
 export const whole = (change: Change): Written | undefined => {
   if (!isTree(change)) return change.value;
-  const entries = [...change].flatMap(([key, inner]): [string, Written][] => {
+  const entries = [...change].flatMap(([key, inner]): [string | number, Written][] => {
     const value = whole(inner);
-    return value === undefined ? [] : [[String(key), value]];
+    return value === undefined ? [] : [[key, value]];
   });
-  return entries.length === 0 ? undefined : Object.fromEntries(entries);
+  if (entries.length === 0) return undefined;
+  return entries.every(([key]) => typeof key === 'number')
+    ? entries.map(([, value]) => value)
+    : Object.fromEntries(entries);
 };

@@ -16,7 +16,7 @@ import { type Collection, endOf, indexOf, itemsIn } from './items.ts';
 import { parsePlan } from './parsePlan.ts';
 import { lineBreakOf, lineEnd, lineStart, type Splice, spliced, startsLine, withoutLines } from './splice.ts';
 import { standAlone } from './standAlone.ts';
-import { type Style, styleOf, type Written, writeEntry, writeValue } from './writeValue.ts';
+import { isList, type Style, styleOf, type Written, writeEntry, writeValue } from './writeValue.ts';
 
 /**
  * A plan's text with some changes, YAML or JSON; it must be valid. Every character stays that is no part of what changes:
@@ -69,7 +69,7 @@ const changesOf = (
   collection: Collection,
   tree: Tree,
 ): { readonly splices: readonly Splice[]; readonly emptied: boolean } => {
-  const { text, style } = source;
+  const { text } = source;
   const removed = new Set<number>();
   const added: string[] = [];
   const inner: Splice[] = [];
@@ -79,7 +79,7 @@ const changesOf = (
     const node = isPair(item) ? item.value : item;
     if (item === undefined) {
       const value = whole(change);
-      if (value !== undefined) added.push(writeEntry([String(key), value], style));
+      if (value !== undefined) added.push(newItem(source, collection, String(key), value));
     } else if (isTree(change) && isCollection(node)) {
       const { splices, emptied } = changesOf(source, node as Collection, change);
       if (emptied) removed.add(i);
@@ -97,6 +97,18 @@ const changesOf = (
       : changeBlock(text, items, removed, added);
   return { splices: [...inner, ...outer], emptied: false };
 };
+
+/** What is added to a list or a map that is written already; groups of keys that a list holds have a line each. */
+const newItem = ({ text, style }: Source, collection: Collection, key: string, value: Written): string => {
+  const isBlock = collection.flow !== true;
+  if (isSeq(collection)) return `${isBlock ? '- ' : ''}${writeValue(value, style)}`;
+  if (!(isBlock && isList(value) && value.some(isGroup))) return writeEntry([key, value], style);
+  const { start = 0 } = itemsIn(collection, text).items[0] ?? {};
+  const line = `${lineBreakOf(text)}${' '.repeat(start - lineStart(text, start))}  - `;
+  return `${key}:${value.map((item) => `${line}${writeValue(item, style)}`).join('')}`;
+};
+
+const isGroup = (value: Written): boolean => typeof value === 'object' && !isList(value);
 
 /**
  * A value in the place of another. Of a list as long as the one before only the items that change.
@@ -125,8 +137,10 @@ const replacement = (source: Source, node: Node, change: Change, sign?: number):
   return [{ from, to: end, put: quotedAs(node, value, writeValue(value, style)) }];
 };
 
-/** Whether an item is a number or a word that neither repeats another nor may be repeated. */
-const isOwn = (item: unknown): boolean => isScalar(item) && item.anchor === undefined;
+/** Whether an item is a number, a word or a list of them, none of which repeats another or may be repeated. */
+const isOwn = (item: unknown): boolean =>
+  (isScalar(item) && item.anchor === undefined) ||
+  (isSeq(item) && item.anchor === undefined && item.items.every(isOwn));
 
 /** The items of a list, each on a line of its own. */
 const onLines = ({ text, style }: Source, from: number, value: readonly Written[]): string =>

@@ -8,8 +8,8 @@ export interface Style {
   readonly padded: boolean;
 }
 
-/** What the page writes: numbers, words, and lists and maps of them. */
-export type Written = number | string | readonly Written[] | { readonly [key: string]: Written };
+/** What the page writes: numbers, words, true and false, and lists and maps of them. */
+export type Written = number | string | boolean | readonly Written[] | { readonly [key: string]: Written };
 
 export const styleOf = (text: string): Style => ({ json: isJson(text), padded: /\{ \S/u.test(text) });
 
@@ -24,7 +24,7 @@ const isJson = (text: string): boolean => {
 
 /** A value on one line, as it may stand anywhere in a plan. */
 export const writeValue = (value: Written, style: Style): string => {
-  if (typeof value === 'number') return String(value);
+  if (typeof value === 'number' || typeof value === 'boolean') return String(value);
   if (typeof value === 'string') return word(value, style);
   if (isList(value)) return `[${value.map((item) => writeValue(item, style)).join(', ')}]`;
   const items = Object.entries(value).map((entry) => writeEntry(entry, style));
@@ -35,7 +35,7 @@ export const writeValue = (value: Written, style: Style): string => {
 export const writeEntry = ([key, value]: readonly [string, Written], style: Style): string =>
   `${word(key, style)}: ${writeValue(value, style)}`;
 
-const isList = (value: Written): value is readonly Written[] => Array.isArray(value);
+export const isList = (value: Written): value is readonly Written[] => Array.isArray(value);
 
 const word = (text: string, { json }: Style): string => {
   if (json || text.includes(':')) return JSON.stringify(text);

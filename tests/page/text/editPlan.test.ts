@@ -30,6 +30,44 @@ describe('editPlan', () => {
     );
   });
 
+  it('adds an item after the last of a list, written as the list is', () => {
+    const edits = (at: Place) => [
+      { at: [...at, 'name'], value: 'B' },
+      { at: [...at, 'sound'], value: true },
+      { at: [...at, 'at'], value: [3, 4] },
+    ];
+    expect(editPlan('a:\n  - name: A # one\n    at: [1, 2]\nb: 1\n', edits(['a', 1]))).toBe(
+      'a:\n  - name: A # one\n    at: [1, 2]\n  - {name: B, sound: true, at: [3, 4]}\nb: 1\n',
+    );
+    expect(editPlan('a: [{name: A}] # all\n', edits(['a', 1]))).toBe(
+      'a: [{name: A}, {name: B, sound: true, at: [3, 4]}] # all\n',
+    );
+    expect(editPlan('a: []\n', edits(['a', 0]))).toBe('a: [{name: B, sound: true, at: [3, 4]}]\n');
+    expect(editPlan('{"a": [{"name": "A"}]}', edits(['a', 1]))).toBe(
+      '{"a": [{"name": "A"}, {"name": "B", "sound": true, "at": [3, 4]}]}',
+    );
+  });
+
+  it('begins a list of groups with a line for each, where its neighbours have lines', () => {
+    expect(editPlan('a: 1\n', [{ at: ['b', 0, 'c'], value: 2 }])).toBe('a: 1\nb:\n  - {c: 2}\n');
+    expect(editPlan('a:\n  - x: 1\n', [{ at: ['a', 0, 'b', 0, 'c'], value: 2 }])).toBe(
+      'a:\n  - x: 1\n    b:\n      - {c: 2}\n',
+    );
+    expect(editPlan('a:\n  - {x: 1}\n', [{ at: ['a', 0, 'b', 0, 'c'], value: 2 }])).toBe(
+      'a:\n  - {x: 1, b: [{c: 2}]}\n',
+    );
+  });
+
+  it('changes what differs in a list of lists alone', () => {
+    const text = 'o:\n  - [0, 0]\n  - [9, 0] # bark\n  - [9, 3]\n';
+    const o = [
+      [0, 0],
+      [9, 0],
+      [8, 3],
+    ];
+    expect(editPlan(text, [{ at: ['o'], value: o }])).toBe(text.replace('[9, 3]', '[8, 3]'));
+  });
+
   it('removes keys, and groups of keys that are then empty', () => {
     expect(set('a: 1\nb: {c: {d: 2}}\n', ['b', 'c', 'd'], undefined)).toBe('a: 1\n');
     expect(set('a: 1\nb: {c: 2, d: 3}\n', ['b', 'c'], undefined)).toBe('a: 1\nb: {d: 3}\n');
