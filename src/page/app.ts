@@ -15,6 +15,7 @@ import { storing } from './browser/storing.ts';
 import { controls } from './controls/controls.ts';
 import { fingersPanel } from './controls/fingersPanel.ts';
 import { leaveField } from './controls/leaveField.ts';
+import { forgetRefused, onTakenBack, refusedWords, refuseTyped, takeTyped } from './controls/refusals.ts';
 import { viewChoice } from './controls/viewChoice.ts';
 import { cornerView } from './corner/cornerView.ts';
 import { handActions } from './corner/handActions.ts';
@@ -36,6 +37,8 @@ import {
   toggleLock,
   typeWidth,
 } from './model/edits.ts';
+import { readNumber } from './model/fields/fieldText.ts';
+import { setKeys, unsetMeasure } from './model/fields/setKeys.ts';
 import { type Handle, handlesOf } from './model/handles.ts';
 import { followedWords, placeWords, whereWords } from './model/movedWords.ts';
 import {
@@ -93,17 +96,14 @@ export const startApp = (): void => {
   const announce = (words: string): void => spoken.replaceChildren(words);
   const refocus = keepFocus();
   const inWords = (complaint: Complaint): string => complaintWords(complaint, session.now.project);
-  // What was typed last, where it was refused.
-  let refused: readonly Complaint[] = [];
   const refuse = (complaints: readonly Complaint[]): void => {
     const [first, ...more] = complaints.map(inWords);
-    refused = complaints;
+    refuseTyped(complaints.map(inWords));
+    // What the message is about is scrolled out from under it, where it then is.
+    show();
     if (first !== undefined) said.show({ kind: 'stop', title: first, lines: more });
   };
 
-  find('save', HTMLButtonElement).addEventListener('pointerdown', () => {
-    refused = [];
-  });
   const plan = (): PlanText => ({
     text: session.now.text,
     ...(session.draft && { draft: session.draft.text }),
@@ -116,12 +116,15 @@ export const startApp = (): void => {
       stored.soon();
       // It was of the plan before.
       said.clear();
+      forgetRefused();
       // An address with another plan would open that one again.
       if (location.hash.startsWith('#plan=')) history.replaceState(null, '', '#');
     }
+    if (next.selected !== session.selected) forgetRefused();
     session = next;
     show();
   };
+  onTakenBack(() => show());
 
   /** @param what the edit in words, for undo; its place is added */
   const tryIt = (
@@ -134,13 +137,9 @@ export const startApp = (): void => {
     const result =
       run === undefined ? attempt(session, edit, words) : attemptInRun(session, edit, words, run);
     if (result.ok) {
-      refused = [];
       said.clear();
       go(result.value);
-    } else {
-      refuse(result.complaints);
-      show();
-    }
+    } else refuse(result.complaints);
     return result.ok;
   };
 
@@ -184,12 +183,9 @@ export const startApp = (): void => {
     say: said.show,
     refuse,
     settle: () => {
-      if (document.activeElement instanceof HTMLInputElement) refused = [];
       leaveField();
       const { faults = [], units = unit() } = session.draft ?? {};
-      const wrong = [...refused.map(inWords), ...faults.map((fault) => faultWords(fault, units))];
-      refused = [];
-      return wrong;
+      return [...refusedWords(), ...faults.map((fault) => faultWords(fault, units))];
     },
     saved: stored.saved,
     keep: (left) => {
@@ -237,9 +233,21 @@ export const startApp = (): void => {
         if (isSet && followed !== '')
           said.show({ kind: 'note', title: `With the ${quantity.name}: ${followed}` });
       },
+      unset: (quantity) =>
+        tryIt(
+          quantity.name,
+          (now, corner) => unsetMeasure(now, corner, quantity, session.scope),
+          placeWords(quantity, viewStateOf(session)),
+        ),
+      set: (what, settings) =>
+        tryIt(
+          what,
+          (now, corner) => setKeys(now, corner, settings, session.scope),
+          settings[0]?.[0].of === 'plan' ? 'the plan' : whereWords(selectedCorner(session)),
+        ),
       scope: (scope) => go({ ...session, scope }),
       rename: (name) => tryIt('name', (now, corner) => rename(now, corner, name)),
-      setCount: (number) => tryIt('quantity', (now, corner) => setCount(now, corner, number)),
+      setCount: (typed) => tryIt('quantity', (now, corner) => setCount(now, corner, readNumber(typed))),
       duplicate: () => {
         if (tryIt('copy', duplicate)) select({ ...session.selected, index: session.selected.index + 1 });
       },
@@ -267,7 +275,9 @@ export const startApp = (): void => {
   const title = find('title', HTMLInputElement);
   title.addEventListener('change', () => {
     const name = title.value;
-    tryIt('name', ({ text }) => snapshot(editPlan(text, [{ at: ['name'], value: name }])), 'the plan');
+    takeTyped('Name of the plan', name, () =>
+      tryIt('name', ({ text }) => snapshot(editPlan(text, [{ at: ['name'], value: name }])), 'the plan'),
+    );
     title.value = session.now.project.name;
   });
 

@@ -6,6 +6,8 @@ export interface JsonSchema {
   readonly description?: string;
   readonly properties?: Readonly<Record<string, JsonSchema>>;
   readonly items?: JsonSchema;
+  /** The items of a list that has a number of them. */
+  readonly prefixItems?: readonly JsonSchema[];
   /** Under names that are not keys; `false` where there must be none. */
   readonly additionalProperties?: JsonSchema | boolean;
   readonly anyOf?: readonly JsonSchema[];

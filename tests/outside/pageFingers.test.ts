@@ -57,6 +57,8 @@ describe('the section of movable fingers', () => {
     await field('guide bush').fill('10');
     await field('guide bush').press('Enter');
     expect(await page.locator('#messages .stop').textContent()).toMatch(/bush/u);
+    expect(await field('guide bush').inputValue()).toBe('10');
+    await field('guide bush').press('Escape');
     expect(await field('guide bush').inputValue()).toBe('16');
     await field('pairs').fill('');
     await field('pairs').press('Enter');

@@ -38,7 +38,8 @@ describe('text that is typed and no plan yet', () => {
     expect(await page.locator('.callout').textContent()).toContain(FAULT);
     await page.getByLabel('Opening, height').fill('80');
     await page.keyboard.press('Enter');
-    expect(await page.getByLabel('Opening, height').inputValue()).toBe('76');
+    expect(await page.getByLabel('Opening, height').inputValue()).toBe('80');
+    expect(await page.getByLabel('Opening, height').getAttribute('aria-invalid')).toBe('true');
     await page.getByRole('button', { name: 'Copy this drawer' }).click();
     expect(await page.getByLabel('Which drawer', { exact: true }).inputValue()).toBe('Buttons');
     await page.click('#text-panel summary');

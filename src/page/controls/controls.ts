@@ -1,12 +1,16 @@
-import { html, render, type TemplateResult } from 'lit-html';
+import { html, nothing, render, type TemplateResult } from 'lit-html';
 import type { Complaint } from '../../units/complaint.ts';
 import type { CornerRef } from '../model/editedCorner.ts';
+import type { Stage } from '../model/fields/keyGroups.ts';
+import type { Setting } from '../model/fields/setKeys.ts';
 import type { Quantity } from '../model/quantities.ts';
 import type { Scope } from '../model/scope.ts';
 import type { View, ViewState } from '../model/viewState.ts';
 import { cornerChoice } from './cornerChoice.ts';
 import { entry } from './entry.ts';
+import { foldedKeys } from './foldedKeys.ts';
 import { measureList } from './measureList.ts';
+import { partSizes } from './partSizes.ts';
 import { scopeChoice } from './scopeChoice.ts';
 import { widthTable } from './widthTable.ts';
 
@@ -21,9 +25,13 @@ export interface ControlActions {
   readonly lock: (i: number) => void;
   readonly width: (i: number, value: number) => void;
   readonly measure: (quantity: Quantity, value: number) => void;
+  /** Leaves a measure to its default. */
+  readonly unset: (quantity: Quantity) => void;
+  /** @param what the keys in words */
+  readonly set: (what: string, settings: readonly Setting[]) => void;
   readonly scope: (scope: Scope) => void;
   readonly rename: (name: string) => void;
-  readonly setCount: (count: number) => void;
+  readonly setCount: (typed: string) => void;
   readonly duplicate: () => void;
   readonly remove: () => void;
   /** For typed text that cannot be read. */
@@ -36,16 +44,41 @@ export interface ControlActions {
  * @param tools what goes beside the drawing
  * @param host what goes apart from it
  */
-export const controls =
-  (which: HTMLElement, tools: HTMLElement, host: HTMLElement, wishes: ControlActions): View =>
-  (shown) => {
-    render(cornerChoice(shown, wishes), which);
-    render(html`${tailControls(shown, wishes)}${scopeChoice(shown, wishes)}`, tools);
+export const controls = (
+  which: HTMLElement,
+  tools: HTMLElement,
+  host: HTMLElement,
+  wishes: ControlActions,
+): View => {
+  let last: ViewState | undefined;
+  const again = (): void => {
+    if (last !== undefined) show(last);
+  };
+  const groups = foldedKeys(wishes, again);
+  const show = (shown: ViewState): void => {
+    last = shown;
+    const stage = (of: Stage, title: string, measures: readonly string[], more: unknown = nothing) =>
+      html`<section aria-label=${title}>
+        ${measureList(shown, wishes, measures)}${more}${groups(of, shown)}
+      </section>`;
+    // In the order of the work.
     render(
-      html`${widthTable(shown, wishes)}${itemControls(shown, wishes)}${measureList(shown, wishes)}`,
+      html`${itemControls(shown, wishes)}
+        ${stage('opening', 'Opening', ['Opening', 'Drawer'])}
+        ${stage('stock', 'Stock', ['Boards', 'Thickness'], partSizes(shown))}
+        ${stage('corner', 'Corner', ['Corner'])}
+        ${stage('groove', 'Groove and bottom', ['Groove'])}
+        ${widthTable(shown, wishes)}
+        ${stage('plan', 'The whole plan', [])}`,
       host,
     );
   };
+  return (shown) => {
+    render(cornerChoice(shown, wishes), which);
+    render(html`${tailControls(shown, wishes)}${scopeChoice(shown, wishes)}`, tools);
+    show(shown);
+  };
+};
 
 /** The number of tails, and the actions on all of them. */
 const tailControls = (
@@ -70,7 +103,7 @@ const itemControls = (
   { corner: { drawer, name } }: ViewState,
   { rename, setCount, duplicate, remove }: ControlActions,
 ): TemplateResult => {
-  const count = entry('How many', String(drawer?.spec.count ?? 1), (text) => setCount(Number(text)));
+  const count = entry('How many', String(drawer?.spec.count ?? 1), (text) => setCount(text));
   return html`<section class="item" aria-label="Name and quantity">
     <h3>${drawer === undefined ? 'This corner' : 'This drawer'}</h3>
     <label>name${entry('Name', name, rename)}</label>

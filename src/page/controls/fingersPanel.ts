@@ -1,10 +1,13 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
 import { spacerList } from '../../drawer/spacers/spacerList.ts';
 import type { Fingers } from '../../router/fingers/fingers.ts';
-import type { Complaint, Result } from '../../units/complaint.ts';
+import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { finest, type Notation, unitOf, unitWords } from '../../units/notation.ts';
 import { parseLength } from '../../units/parseLength.ts';
+import { say } from '../../units/phrase.ts';
+import { quote } from '../../units/quote.ts';
+import { readNumber } from '../model/fields/fieldText.ts';
 import {
   type FingerKey,
   limitSpacers,
@@ -37,7 +40,11 @@ const FIELDS: readonly { readonly key: FingerKey; readonly label: string; readon
 /** The number that a field holds; undefined where it is left empty. */
 const readField = (key: FingerKey, text: string, unit: Notation): Result<number | undefined> => {
   if (text.trim() === '') return { ok: true, value: undefined };
-  return key === 'pairs' ? { ok: true, value: Number(text) } : parseLength(text, unitOf(unit));
+  if (key !== 'pairs') return parseLength(text, unitOf(unit));
+  const pairs = readNumber(text);
+  return typeof pairs === 'string'
+    ? refuse({ at: [], says: say`${quote(pairs)} is no quantity of pairs`, hint: say`10` })
+    : accept(pairs);
 };
 
 /**

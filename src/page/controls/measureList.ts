@@ -11,13 +11,14 @@ import type { ViewState } from '../model/viewState.ts';
 import type { ControlActions } from './controls.ts';
 import { entry } from './entry.ts';
 
-/** Every measure of the corner and its drawer, in groups that say what is changed. */
+/** Measures of the corner and its drawer, in groups that say what is changed. */
 export const measureList = (
   { corner, now, scope }: ViewState,
-  { measure, complain }: ControlActions,
+  { measure, unset, complain }: ControlActions,
+  groups: readonly string[],
 ): TemplateResult => {
   const unit = now.project.units;
-  const quantities = quantitiesShown(corner);
+  const quantities = quantitiesShown(corner).filter(({ group }) => groups.includes(group));
 
   const row = (quantity: Quantity, i: number): TemplateResult => {
     const { group, label, kind } = quantity;
@@ -27,6 +28,10 @@ export const measureList = (
         title="Each is in the list, widths at the tips." .value=${'listed'}></label>`;
     const shown = kind === 'slope' ? formatSlope({ run: value }) : formatNumber(value, unit);
     const typed = entry(`${group}, ${label}`, shown, (text) => {
+      if (text.trim() === '') {
+        unset(quantity);
+        return;
+      }
       const read: Result<number> = kind === 'slope' ? runOf(text) : parseLength(text, unitOf(unit));
       if (read.ok) measure(quantity, read.value);
       else complain(read.complaints);
@@ -40,9 +45,7 @@ export const measureList = (
     return html`${heading}<label>${label}${typed}</label>`;
   };
 
-  return html`<section aria-label="Measures">
-    <div class="measures">${repeat(quantities, ({ key }) => `${corner.ref.of} ${key}`, row)}</div>
-  </section>`;
+  return html`<div class="measures">${repeat(quantities, ({ key }) => `${corner.ref.of} ${key}`, row)}</div>`;
 };
 
 const runOf = (text: string): Result<number> => {

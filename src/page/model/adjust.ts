@@ -36,7 +36,8 @@ export const adjust = (
 ): Result<Snapshot> =>
   adjustAt(now, measureEdits(now, corner, quantity, written(quantity, value, now), scope));
 
-const adjustAt = (now: Snapshot, edits: readonly Edit[]): Result<Snapshot> => {
+/** Makes changes of a plan; listed tails are scaled to fill their boards. */
+export const adjustAt = (now: Snapshot, edits: readonly Edit[]): Result<Snapshot> => {
   const made = preview(now, edits);
   if (made.ok && locksHold(now.project, made.value.project)) return made;
   const values = editedValues(now.text, edits);

@@ -8,16 +8,23 @@ import { type Snapshot, snapshot } from './snapshot.ts';
 
 const listOf = ({ ref }: EditedCorner): 'drawers' | 'joints' => (ref.of === 'drawer' ? 'drawers' : 'joints');
 
-const change = ({ text }: Snapshot, corner: EditedCorner, key: string, value: PlanValue): Result<Snapshot> =>
-  snapshot(editPlan(text, [{ at: [listOf(corner), corner.ref.index, key], value }]));
+const change = (
+  { text }: Snapshot,
+  corner: EditedCorner,
+  key: string,
+  value: PlanValue | undefined,
+): Result<Snapshot> => snapshot(editPlan(text, [{ at: [listOf(corner), corner.ref.index, key], value }]));
 
 /** Renames the drawer or single corner. */
 export const rename = (now: Snapshot, corner: EditedCorner, name: string): Result<Snapshot> =>
   change(now, corner, 'name', name);
 
-/** Sets the quantity of equal drawers. */
-export const setCount = (now: Snapshot, corner: EditedCorner, count: number): Result<Snapshot> =>
-  change(now, corner, 'count', count);
+/** Sets the quantity of equal drawers; undefined is one, and as many as there are places in a cabinet. */
+export const setCount = (
+  now: Snapshot,
+  corner: EditedCorner,
+  count: PlanValue | undefined,
+): Result<Snapshot> => change(now, corner, 'count', count);
 
 /** Copies it, with a name that no other has. */
 export const duplicate = ({ text, project }: Snapshot, corner: EditedCorner): Result<Snapshot> => {

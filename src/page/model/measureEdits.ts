@@ -14,7 +14,7 @@ import { isWritten, valueAt, type WrittenPlan, writtenPlan } from './writtenPlan
 export const drawersChanged = (
   project: Project,
   { ref }: EditedCorner,
-  { shared, get }: Quantity,
+  { shared, get }: Pick<Quantity, 'shared' | 'get'>,
   scope: Scope,
 ): number[] => {
   if (ref.of === 'joint') return [];
@@ -32,8 +32,8 @@ export const drawersChanged = (
 export const measureEdits = (
   { text, project }: Snapshot,
   corner: EditedCorner,
-  quantity: Quantity,
-  value: PlanValue,
+  quantity: Pick<Quantity, 'at' | 'ends' | 'shared' | 'get'>,
+  value: PlanValue | undefined,
   scope: Scope,
 ): Edit[] => {
   const { ref } = corner;

@@ -7,8 +7,10 @@ export const schemasAt = (schema: JsonSchema, place: Place): readonly JsonSchema
   for (const key of place)
     found = found.flatMap((each) => {
       const next =
-        typeof key === 'number' ? each.items : (each.properties?.[key] ?? groupOf(each.additionalProperties));
-      return next === undefined ? [] : ways(next);
+        typeof key === 'number'
+          ? (each.prefixItems?.[key] ?? each.items)
+          : (each.properties?.[key] ?? groupOf(each.additionalProperties));
+      return typeof next === 'object' ? ways(next) : [];
     });
   return found;
 };

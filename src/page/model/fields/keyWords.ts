@@ -1,0 +1,45 @@
+import type { KeyGroup } from './keyGroups.ts';
+import type { PlanKey } from './planKeys.ts';
+
+/** What a key is called on the page, where its own words would not say it. */
+const CALLED: Readonly<Record<string, string>> = {
+  'fit.side': 'gap at each side',
+  'fit.top': 'gap above',
+  'fit.behind': 'gap behind',
+  'front.lip': 'lip all round',
+  'front.lip.sides': 'lip at the sides',
+  'front.lip.top': 'lip above',
+  'front.lip.bottom': 'lip below',
+  'stock.front.species': 'wood of the fronts',
+  'stock.front.grain': 'grain of the fronts',
+  'stock.side.species': 'wood of the sides',
+  'stock.side.grain': 'grain of the sides',
+  'stock.back.species': 'wood of the backs',
+  'stock.back.grain': 'grain of the backs',
+  'stock.bottom.thickness': 'thickness of the bottoms',
+  'stock.bottom.species': 'wood of the bottoms',
+  'stock.bottom.grain': 'grain of the bottoms',
+  'drawers.*.size': 'outside size',
+  'woods.*': 'wood',
+  'groove.stopped': 'groove stopped at',
+  'family.target': 'tail width of the set',
+  'saw.keep': 'least offcut',
+};
+
+/** The words of a key: `sizeWidth` as `size width`. */
+const inWords = (key: string | number): string =>
+  String(key).replace(/(?<=[a-z])[A-Z]/gu, (letter) => ` ${letter.toLowerCase()}`);
+
+/** What a key is called in its group. */
+export const labelOf = ({ of, places }: KeyGroup, { at }: PlanKey): string => {
+  const called = CALLED[at.join('.')];
+  if (called !== undefined) return called;
+  const own = of === 'drawer' || of === 'joint' ? at.slice(2) : at;
+  const prefix = places.find((place) => own.join('.').startsWith(`${place}.`))?.split('.').length ?? 0;
+  const rest = own.slice(places.length === 1 ? prefix : 0).filter((step) => step !== '*');
+  return (rest.length === 0 ? own : rest).map(inWords).join(' ');
+};
+
+/** What a key is, without the marks of a plan's text. */
+export const aboutOf = ({ about }: PlanKey): string =>
+  about.replace(/`(\w+)`/gu, (_, word: string) => inWords(word));
