@@ -72,8 +72,14 @@ const literals = (text: string): string[] =>
       .matchAll(/'((?:[^'\\\n]|\\.)*)'|"((?:[^"\\\n]|\\.)*)"|`((?:[^`\\]|\\.)*)`/gu),
   ]
     .map(([, single, double, template]) => single ?? double ?? template ?? '')
-    .map((literal) => literal.replaceAll(/\$\{[^{}]*\}/gu, '…'))
+    .map(withoutValues)
     .filter((literal) => literal.includes(' '));
+
+/** From the inside out, as a value may hold braces of its own. */
+const withoutValues = (literal: string): string => {
+  const left = literal.replaceAll(/\$?\{[^{}]*\}/gu, '…');
+  return left === literal ? left : withoutValues(left);
+};
 
 const EXAMPLES = readdirSync('examples')
   .filter((name) => name.endsWith('.yaml'))

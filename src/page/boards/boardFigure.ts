@@ -9,7 +9,7 @@ import { px } from '../browser/dom.ts';
 import { FINGER } from '../corner/touchTargets.ts';
 import { boardSizes, resized } from '../model/boards/boardShape.ts';
 import type { Grip, Held } from '../model/boards/heldBoard.ts';
-import type { BoardPicture } from './boardPicture.ts';
+import type { BoardPicture } from './seenBoard.ts';
 
 /** What is shown of one board beside its picture. */
 export interface FigureState {

@@ -1,6 +1,6 @@
 import type { BoardView } from '../../sheets/boards/boardView.ts';
 import { nextTask } from '../browser/dom.ts';
-import { type BoardPicture, boardPicture } from './boardPicture.ts';
+import { type BoardPicture, boardPicture } from './seenBoard.ts';
 
 interface Kept {
   readonly made: string;

@@ -23,24 +23,19 @@ export interface NewsActions {
 export const layoutNews = (state: BoardsState, units: Notation, actions: NewsActions): TemplateResult => {
   const { laid, isNew, share, isStopped, fault } = state;
   const isFinal = isNew && share >= 1;
-  return html`<div class="row progress" role="group" aria-label="Laying out" ?hidden=${isFinal || fault !== undefined}>
+  return html`<div class="row progress" role="group" aria-label="Breaking out" ?hidden=${isFinal || fault !== undefined}>
       <span>${workWords(state)}</span>
-      <progress aria-label="Laying out" max="1" .value=${share} ?hidden=${isStopped}></progress>
+      <progress aria-label="Breaking out" max="1" .value=${share} ?hidden=${isStopped}></progress>
       <button type="button" ?hidden=${isStopped} @click=${actions.stop}>Stop</button>
-      <button type="button" ?hidden=${!isStopped} @click=${actions.resume}>Lay out</button>
+      <button type="button" ?hidden=${!isStopped} @click=${actions.resume}>Break out</button>
     </div>
-    <p class="stop" ?hidden=${fault === undefined}>The boards cannot be laid out: ${fault}.</p>
+    <p class="stop" ?hidden=${fault === undefined}>The parts cannot be broken out: ${fault}.</p>
     ${laid === undefined ? nothing : html`<div class=${isNew ? '' : 'old'}>${words(state, units, actions)}</div>`}`;
 };
 
 const workWords = ({ laid, isNew, isStopped }: BoardsState): string => {
-  const left =
-    laid === undefined
-      ? ''
-      : isNew
-        ? ' This layout is the best so far.'
-        : ' The layout that is shown is old.';
-  return `${isStopped ? 'Stopped.' : 'Laying out…'}${left}`;
+  const left = laid === undefined ? '' : isNew ? ' This is the best so far.' : ' What is shown is old.';
+  return `${isStopped ? 'Stopped.' : 'Breaking out…'}${left}`;
 };
 
 const words = ({ laid, isNew, share }: BoardsState, units: Notation, { list }: NewsActions) => {

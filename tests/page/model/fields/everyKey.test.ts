@@ -114,6 +114,7 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'joint.proud': all('0.5', '0.25mm'),
   'joint.chisel': all('4', '3.5'),
   'joint.mitre': all('corner', 'corner'),
+  'joint.shoulder': all('lower', 'upper', [{ 'joint.mitre': 'corner' }]),
   'groove.stopped': all('auto', '6'),
   'fit.side': all('0.6', '0.75mm'),
   'fit.top': all('1.5', 'auto', [CLIMATE]),
@@ -128,6 +129,8 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'back.joint.graded.from': all('middle', 'edge', [{ 'back.joint.graded.ratio': '0.95' }]),
   'back.joint.proud': all('0.5', '0.5mm', [{ 'joint.proud': '0.5' }]),
   'back.joint.chisel': all('4', '3.5'),
+  'back.joint.mitre': all('corner', 'corner'),
+  'back.joint.shoulder': all('lower', 'upper'),
   'bottom.kind': all('solid', 'panel'),
   'bottom.slack': all('0.6', '1mm'),
   'bottom.slips': all('none', 'none'),
@@ -194,6 +197,7 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'joints.proud': lone('0.5', '0.25'),
   'joints.chisel': lone('4', '3.5'),
   'joints.mitre': lone('corner', 'corner'),
+  'joints.shoulder': lone('lower', 'both'),
 };
 
 /** What the boards view has. */

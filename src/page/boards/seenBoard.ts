@@ -37,12 +37,12 @@ export const boardPicture = (view: BoardView, scale: number, letters: number): B
   };
   const path = (points: readonly Point[]): string =>
     `M${points.map((point) => at(point).map(px).join(' ')).join('L')}Z`;
+  const parts = view.layout.blanks.map(({ x, y, length, width }) => {
+    const part = rect({ x0: x, y0: y, x1: x + length, y1: y + width });
+    return svg`<rect class="part" x=${px(part.x)} y=${px(part.y)} width=${px(part.width)} height=${px(part.height)}></rect>`;
+  });
   const drawn = svg`<path class="wood" d=${path(view.plank.outline)}></path>
-    ${view.layout.blanks.map((blank) => {
-      const { x, y, length, width } = blank;
-      const part = rect({ x0: x, y0: y, x1: x + length, y1: y + width });
-      return svg`<rect class="part" x=${px(part.x)} y=${px(part.y)} width=${px(part.width)} height=${px(part.height)}></rect>`;
-    })}
+    ${parts}
     ${drawnMarks(drawing, paper)}`;
   return {
     width: (box.x1 - box.x0) * paper,
