@@ -26,7 +26,7 @@ import { messages } from './dialogs/messages.ts';
 import { otherTab } from './dialogs/otherTab.ts';
 import { sheetsDialog } from './dialogs/sheetsDialog.ts';
 import { textPanel } from './dialogs/textPanel.ts';
-import { duplicate, remove, rename, setCount } from './model/drawers.ts';
+import { addDrawer, duplicate, move, remove, rename, setCount } from './model/drawers.ts';
 import type { EditedCorner } from './model/editedCorner.ts';
 import {
   makeEven,
@@ -248,6 +248,15 @@ export const startApp = (): void => {
       scope: (scope) => go({ ...session, scope }),
       rename: (name) => tryIt('name', (now, corner) => rename(now, corner, name)),
       setCount: (typed) => tryIt('quantity', (now, corner) => setCount(now, corner, readNumber(typed))),
+      add: () => {
+        if (tryIt('new drawer', addDrawer, 'the plan'))
+          select({ of: 'drawer', index: session.now.project.set.drawers.length - 1, end: 'front' });
+      },
+      move: (by) => {
+        const { selected } = session;
+        if (tryIt('order', (now, corner) => move(now, corner, by)))
+          select({ ...selected, index: selected.index + by });
+      },
       duplicate: () => {
         if (tryIt('copy', duplicate)) select({ ...session.selected, index: session.selected.index + 1 });
       },

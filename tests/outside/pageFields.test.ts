@@ -127,3 +127,27 @@ describe('with every group unfolded', () => {
     expect(await axeFaults(page, COLOUR_RULES, '#controls')).toEqual([]);
   });
 });
+
+describe('a chest', () => {
+  it('is begun from a blank plan and finished without a line of text', async () => {
+    await page.click('#blank');
+    await typeIn('Name of the plan', 'Button chest');
+    await typeIn('Name', 'Buttons');
+    await typeIn('Opening, width', '280');
+    await page.getByRole('button', { name: 'Add a drawer' }).click();
+    await typeIn('Name', 'Ribbon');
+    await typeIn('Opening, height', '110');
+    await page.getByRole('button', { name: 'Move up' }).click();
+    await typeIn('Wood and grain, wood of the fronts', 'Cherry, black');
+    await typeIn('Thickness, sides', '11');
+    expect(await kept(page)).toBe(`name: Button chest
+units: mm
+stock:
+  front: {thickness: 20, species: "Cherry, black"}
+  side: {thickness: 11}
+drawers:
+  - {name: Ribbon, opening: {width: 280, height: 110, depth: 400}}
+  - {name: Buttons, opening: {width: 280, height: 100, depth: 400}}
+`);
+  });
+});

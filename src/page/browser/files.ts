@@ -2,6 +2,7 @@ import { starterPlan } from '../../plan/starterPlan.ts';
 import { fileStem } from '../../sheets/fileStem.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { quote } from '../../units/quote.ts';
+import { blankPlan } from '../model/drawers.ts';
 import { faultIn } from '../model/session.ts';
 import type { AppContext } from '../model/viewState.ts';
 import { startJob } from '../sheets/startJob.ts';
@@ -123,6 +124,7 @@ export const files = ({ now, draft, unit, openPlan, refusePlan, say, settle, sav
     open: () => chooser.click(),
     save,
     fresh: () => begin(unit()),
+    blank: () => void openPlan(blankPlan(unitOf(unit())), 'a blank plan'),
     'fresh-mm': () => begin('mm'),
     'fresh-in': () => begin('in'),
     link: () => void copyLink(),

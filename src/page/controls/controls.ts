@@ -32,6 +32,8 @@ export interface ControlActions {
   readonly scope: (scope: Scope) => void;
   readonly rename: (name: string) => void;
   readonly setCount: (typed: string) => void;
+  readonly add: () => void;
+  readonly move: (by: -1 | 1) => void;
   readonly duplicate: () => void;
   readonly remove: () => void;
   /** For typed text that cannot be read. */
@@ -100,9 +102,10 @@ const tailControls = (
 
 /** The drawer or single corner: its name and quantity, to copy and to remove. */
 const itemControls = (
-  { corner: { drawer, name } }: ViewState,
-  { rename, setCount, duplicate, remove }: ControlActions,
+  { corner: { drawer, name, ref }, now: { project } }: ViewState,
+  { rename, setCount, add, move, duplicate, remove }: ControlActions,
 ): TemplateResult => {
+  const { length } = drawer === undefined ? project.joints : project.set.drawers;
   const count = entry('How many', String(drawer?.spec.count ?? 1), (text) => setCount(text));
   return html`<section class="item" aria-label="Name and quantity">
     <h3>${drawer === undefined ? 'This corner' : 'This drawer'}</h3>
@@ -110,6 +113,9 @@ const itemControls = (
     <label ?hidden=${drawer === undefined}>quantity${count}</label>
     <div class="row">
       <button type="button" @click=${duplicate}>Copy this ${drawer === undefined ? 'corner' : 'drawer'}</button>
+      <button type="button" ?disabled=${ref.index === 0} @click=${() => move(-1)}>Move up</button>
+      <button type="button" ?disabled=${ref.index === length - 1} @click=${() => move(1)}>Move down</button>
+      <button type="button" @click=${add}>Add a drawer</button>
       <button type="button" @click=${remove}>Remove this ${drawer === undefined ? 'corner' : 'drawer'}</button>
     </div>
   </section>`;

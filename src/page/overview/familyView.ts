@@ -63,6 +63,7 @@ export const familyView =
         : `The set's tail width is ${formatLength(family.target, units)}; its widest tail is ${family.spread.toFixed(2)} times its narrowest.${more > 0 ? ` ${more} more are in the plan's text.` : ''}`;
     render(
       html`<p class="summary">${summary}</p>
+        <p class="quiet" ?hidden=${family === undefined}>Each dot is a drawer’s tail width, to the left of the mark where it is less than the set’s.</p>
         <p class="ends" aria-hidden="true" ?hidden=${family === undefined}><span>narrower</span><span>wider</span></p>
         <div class="members">${members.map(button)}</div>`,
       host,

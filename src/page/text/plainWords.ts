@@ -42,7 +42,9 @@ export const adviceWords = (complaint: Complaint, notation: Notation): string =>
       ? { ...complaint, remedy: say`press New for a plan to begin with` }
       : complaint,
     notation,
-  ).replace(/ \([a-z]\w*(?:\.\w+)+\)/giu, '');
+  )
+    .replace(/^\S+(?= has no effect: )/u, placeWords(complaint.at, NUMBERED).join(', '))
+    .replace(/ \([a-z]\w*(?:\.\w+)+\)/giu, '');
 
 /** A complaint about an edit, which says what of the plan it is about: `Ribbon, tail 1: 2.43 mm is out of range; …`. */
 export const complaintWords = (complaint: Complaint, { set, joints, units }: Project): string => {

@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { duplicate, remove, rename, setCount } from '../../../src/page/model/drawers.ts';
+import {
+  addDrawer,
+  blankPlan,
+  duplicate,
+  move,
+  remove,
+  rename,
+  setCount,
+} from '../../../src/page/model/drawers.ts';
 import type { Snapshot } from '../../../src/page/model/snapshot.ts';
 import type { Result } from '../../../src/units/complaint.ts';
 import { speak } from '../../../src/units/phrase.ts';
@@ -46,5 +54,59 @@ describe('the drawers of a plan', () => {
     expect(made(remove(two, cornerIn(two, LONE))).project.joints.map(({ name }) => name)).toEqual([
       'Corner 2',
     ]);
+  });
+});
+
+describe('move', () => {
+  it.each([
+    ['a block', CHEST],
+    [
+      'JSON',
+      '{"stock": {"front": {"thickness": 20}, "side": {"thickness": 11}}, "drawers": [{"name": "A", "opening": {"width": 200, "height": 76, "depth": 300}}, {"name": "B", "opening": {"width": 220, "height": 76, "depth": 300}}]}',
+    ],
+  ])('lets an entry of %s change places with its neighbour, and back again', (_, text) => {
+    const now = snapshotOf(text);
+    const later = move(now, cornerIn(now, FRONT), 1);
+    if (!later.ok) throw new Error('refused');
+    const [first, second, ...others] = names(now);
+    expect(names(later.value)).toEqual([second, first, ...others]);
+    const back = move(later.value, cornerIn(later.value, { of: 'drawer', index: 1, end: 'front' }), -1);
+    expect(back.ok && back.value.text).toBe(text);
+  });
+
+  it('takes the comment beside an entry along', () => {
+    const now = snapshotOf(CHEST);
+    const moved = move(now, cornerIn(now, { of: 'drawer', index: 5, end: 'front' }), -1);
+    expect(moved.ok && moved.value.text).toMatch(
+      /Cloth,.*# bolder, as it is the deepest\n {2}- \{name: Notions/u,
+    );
+  });
+});
+
+describe('addDrawer', () => {
+  it('adds one as large as the selected drawer, and of two wishes for a name takes a free one', () => {
+    const now = snapshotOf(CHEST);
+    const added = addDrawer(now, cornerIn(now, FRONT));
+    expect(added.ok && added.value.text).toBe(
+      `${CHEST}  - {name: Drawer 7, opening: {width: 280, height: 76, depth: 420}}\n`,
+    );
+  });
+
+  it('gives a plan without drawers what they cannot be without', () => {
+    const now = snapshotOf(BOX);
+    const added = addDrawer(now, cornerIn(now, LONE));
+    expect(added.ok && added.value.project.set.drawers[0]?.spec).toMatchObject({
+      name: 'Drawer 1',
+      stock: { front: { thickness: 20 }, side: { thickness: 12 } },
+    });
+  });
+});
+
+describe('blankPlan', () => {
+  it.each(['mm', 'in'] as const)('is one drawer that nothing is advised about, in %s', (unit) => {
+    const { project } = snapshotOf(blankPlan(unit));
+    expect(project.units).toBe(unit);
+    expect(project.set.drawers).toHaveLength(1);
+    expect(project.set.advice).toEqual([]);
   });
 });
