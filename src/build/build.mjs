@@ -6,6 +6,7 @@ import { writeDeclarations } from './declarations.mjs';
 import { font } from './fonts.mjs';
 import { thirdParty } from './licences.mjs';
 import { buildPage } from './page.mjs';
+import { buildSite } from './site.mjs';
 import { startInOneFile } from './startup.mjs';
 
 rmSync('dist', { recursive: true, force: true });
@@ -20,7 +21,11 @@ mkdirSync('dist/fonts', { recursive: true });
 for (const name of ['DejaVuSansCondensed', 'DejaVuSansCondensed-Bold'])
   writeFileSync(`dist/fonts/${name}.ttf`, font(name));
 cpSync('node_modules/dejavu-fonts-ttf/LICENSE', 'dist/fonts/LICENSE');
-const { html, inputs } = await buildPage();
+const { html, policy, inputs } = await buildPage();
 writeFileSync('dist/halfpin.html', html);
+const { files, head } = await buildSite(html, policy);
+mkdirSync('dist/site');
+writeFileSync('dist/site/head.html', head);
+for (const [name, data] of files) writeFileSync(`dist/site/${name}`, data);
 writeFileSync('dist/THIRD-PARTY.txt', thirdParty([...Object.keys(metafile.inputs), ...inputs]));
 writeDeclarations();

@@ -1,5 +1,7 @@
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
 
 /** The path of a file, from its name relative to the project's top folder. */
 export const fromRoot = (path) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
@@ -38,3 +40,25 @@ export const BUNDLING = {
   banner: { js: 'const require=process.getBuiltinModule;' },
   logLevel: 'warning',
 };
+
+/** A script or a style for browsers as text, and the files that are bundled in it. */
+export const bundle = async (entry, options = {}) => {
+  const { outputFiles, metafile } = await build({
+    entryPoints: [fromRoot(entry)],
+    bundle: true,
+    write: false,
+    metafile: true,
+    minify: true,
+    format: 'iife',
+    platform: 'browser',
+    target: 'es2022',
+    legalComments: 'none',
+    logLevel: 'warning',
+    ...options,
+  });
+  const code = outputFiles[0].text.replaceAll('</script', '<\\/script');
+  return { code, inputs: Object.keys(metafile.inputs) };
+};
+
+/** A script as a security policy names it. */
+export const hash = (script) => `'sha256-${createHash('sha256').update(script).digest('base64')}'`;

@@ -1,9 +1,7 @@
 // Makes the page: one HTML file that holds its script, its style and all else, and asks no network for anything.
-import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { deflateRawSync } from 'node:zlib';
-import { build } from 'esbuild';
-import { BUNDLING, fromRoot } from './bundling.mjs';
+import { BUNDLING, bundle, fromRoot, hash } from './bundling.mjs';
 import { font } from './fonts.mjs';
 import { thirdParty } from './licences.mjs';
 
@@ -14,31 +12,11 @@ const NO_PATHS = Object.fromEntries(
 
 const read = (path) => readFileSync(fromRoot(path), 'utf8');
 
-const bundle = async (entry, options = {}) => {
-  const { outputFiles, metafile } = await build({
-    entryPoints: [fromRoot(entry)],
-    bundle: true,
-    write: false,
-    metafile: true,
-    minify: true,
-    format: 'iife',
-    platform: 'browser',
-    target: 'es2022',
-    legalComments: 'none',
-    logLevel: 'warning',
-    ...options,
-  });
-  const code = outputFiles[0].text.replaceAll('</script', '<\\/script');
-  return { code, inputs: Object.keys(metafile.inputs) };
-};
-
 /** Inert data for the script. */
 const packed = (id, data) =>
   `<script type="text/plain" id="${id}">${deflateRawSync(data, { level: 9 }).toString('base64')}</script>`;
 
-const hash = (script) => `'sha256-${createHash('sha256').update(script).digest('base64')}'`;
-
-/** The page as text, and the files that are bundled in it. */
+/** The page as text, its security policy, and the files that are bundled in it. */
 export const buildPage = async () => {
   const bundles = await Promise.all([
     bundle('src/page/main.ts', {
@@ -79,5 +57,5 @@ export const buildPage = async () => {
     (html, [mark, part]) => html.replace(mark, () => part),
     read('src/page/page.html'),
   );
-  return { html, inputs };
+  return { html, policy, inputs };
 };

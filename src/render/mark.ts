@@ -32,9 +32,15 @@ const HTML = new RegExp(
   'u',
 );
 
+/** A PNG's signature and header, read as UTF-8, then the text that names its maker. */
+const PNG = new RegExp(`^\uFFFDPNG\r\n\x1A\n[^]{8,30}tEXtSoftware\0(${CREATOR})`, 'u');
+const SCRIPT = new RegExp(`^// (${CREATOR})\n`, 'u');
+const MANIFEST = new RegExp(`^\\{"name":"(${CREATOR})",`, 'u');
+
 /**
  * The mark that every file of ours carries where its format has a place for it: a PDF in its information dictionary, an
- * SVG as its description, a DXF as its first comment, the page as its generator. Nothing for a file without, whatever
+ * SVG as its description, a DXF as its first comment, the page as its generator; of a site also a PNG as its software, a
+ * script as its first comment, and a manifest as its name. Nothing for a file without, whatever
  * else it holds.
  * @param size of the file, in bytes
  */
@@ -42,7 +48,8 @@ export const readMark = async (size: number, read: ReadPart): Promise<string | u
   const head = new TextDecoder().decode(await read(0, HEAD));
   if (head.startsWith('%PDF-')) return pdfCreator(size, read);
   const described = SVG.exec(head)?.[1];
-  if (described === undefined) return DXF.exec(head)?.[1] ?? HTML.exec(head)?.[1];
+  if (described === undefined)
+    return [DXF, HTML, PNG, SCRIPT, MANIFEST].map((mark) => mark.exec(head)?.[1]).find(Boolean);
   const text = described.replace(/&(lt|gt|quot|amp);/gu, (_, name: keyof typeof ENTITIES) => ENTITIES[name]);
   return text === PICTURE_MARK || text.startsWith(PIECE_MARK) ? text : undefined;
 };

@@ -125,6 +125,12 @@ const WRITERS: readonly {
     kills: 1,
     full: 1,
   },
+  {
+    name: 'page as a site',
+    args: ({ out }) => ['page', '--site', out],
+    kills: 1,
+    full: 1,
+  },
 ];
 
 const trial = (out: string, ...how: string[]): string[] => [

@@ -229,6 +229,14 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
     },
     withoutFolder(['force']),
   ],
+  page: [
+    {
+      options: ['out', 'open'],
+      where: (line) => line.has('site'),
+      says: say`a site is a folder for a web server, not one file to open`,
+      remedy: say`remove one of them`,
+    },
+  ],
   proof: [
     {
       options: ['out', 'force'],

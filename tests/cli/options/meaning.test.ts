@@ -45,6 +45,7 @@ const VALUES: Readonly<Record<string, readonly string[]>> = {
   },
   ...{
     out: [at('other')],
+    site: [at('other')],
     name: ['Ledge'],
     kind: ['lapped', 'through'],
     width: ['118'],
@@ -138,6 +139,7 @@ const LINES: readonly (readonly [command: string, flags: readonly string[], opti
   ['proof', [], SIDES],
   ['printers', [], []],
   ['page', [], ['--out', at('page.html')]],
+  ['page', [], ['--site', at('site')]],
   ['start', [], []],
   ['schema', [], []],
 ];
