@@ -28,6 +28,7 @@ describe('the package', () => {
       /^dist\/(?:halfpin|index|part-[A-Z0-9]+)\.js(?:\.LEGAL\.txt)?$/u,
       /^dist\/types\/.*\.d\.ts$/u,
       /^dist\/fonts\/(?:DejaVuSansCondensed(?:-Bold)?\.ttf|LICENSE)$/u,
+      /^dist\/site\/(?:head\.html|icon-\d+\.png|manifest\.webmanifest|worker\.js)$/u,
       /^dist\/(?:THIRD-PARTY\.txt|halfpin\.html)$/u,
     ];
     expect(names.filter((name) => !expected.some((kind) => kind.test(name)))).toEqual([]);
