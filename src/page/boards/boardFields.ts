@@ -74,9 +74,8 @@ export const boardFields = (state: FieldState, actions: FieldActions): TemplateR
     const isChosen = plank.stocks.includes(name);
     return html`<label><input type="checkbox" .checked=${isChosen} @change=${({ target }: Event) => {
       const next = STOCKS.filter((each) => (each === name ? !isChosen : plank.stocks.includes(each)));
-      edit('stock of a board', (now) => setStocks(now, board, next));
-      // Where that was refused, it is as it was.
-      if (target instanceof HTMLInputElement) target.checked = plank.stocks.includes(name);
+      const isDone = edit('stock of a board', (now) => setStocks(now, board, next));
+      if (!isDone && target instanceof HTMLInputElement) target.checked = isChosen;
     }}>${name}s</label>`;
   };
   return html`<div class="board-fields">
@@ -118,7 +117,7 @@ const defects = (state: FieldState, actions: FieldActions): TemplateResult => {
   const { plank, defect: chosen, kind, isDrawing } = state;
   return html`<h4>Defects</h4>
     <ul class="defects" ?hidden=${plank.defects.length === 0}>${plank.defects.map(
-      (defect, i) => html`<li>
+      (defect, i) => html`<li class="marked">
         <button type="button" class="defect" aria-pressed=${chosen === i} @click=${() => actions.chooseDefect(chosen === i ? undefined : i)}>${defectLetter(i)} ${defect.kind}</button>
         ${chosen === i ? defectFields(state, i, actions) : nothing}
       </li>`,

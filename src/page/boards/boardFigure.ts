@@ -58,8 +58,12 @@ const heightAt = ({ outline }: Plank, x: number): number =>
     extentsOf(outline).y0,
   );
 
-const target = (x: number, y: number, extra = ''): TemplateResult =>
-  svg`<rect class="touch ${extra}" x=${px(x - FINGER / 2)} y=${px(y - FINGER / 2)} width=${FINGER} height=${FINGER}></rect>`;
+/** Where a finger takes hold, round a point. */
+const target = (x: number, y: number): TemplateResult =>
+  svg`<rect class="touch" x=${px(x - FINGER / 2)} y=${px(y - FINGER / 2)} width=${FINGER} height=${FINGER}></rect>`;
+
+/** How far above a picture the grip of the upper edge is, clear of what is written there, in px. */
+const ABOVE = 4;
 
 /** The right end or the upper edge. */
 const sizeGrip = (
@@ -75,11 +79,11 @@ const sizeGrip = (
   const isLength = grip === 'length';
   const [d, hit] = isLength
     ? [`M${px(x + 3)} ${px(y - 7)}l9 7l-9 7z`, `M${px(x)} ${px(on.y)}v${px(on.height)}`]
-    : [`M${px(x - 7)} ${px(y - 3)}l7 -9l7 9z`, `M${px(on.x)} ${px(y)}h${px(on.width)}`];
+    : [`M${px(x - 7)} -${ABOVE}l7 -9l7 9z`, `M${px(on.x)} ${px(y)}h${px(on.width)}`];
   return svg`<g class="handle ${isLength ? 'along-x' : ''}" role="slider" tabindex="0" data-grip=${grip} data-board=${board}
     aria-label="${plank.name}, ${grip}" aria-valuenow=${px(value)} aria-valuemin="10" aria-valuemax="20000" aria-valuetext=${formatLength(value, units)}
     aria-orientation=${isLength ? 'horizontal' : 'vertical'}>
-    <path class="edge-hit" d=${hit + d}></path>${target(x, y)}<path class="grip" d=${d}></path></g>`;
+    <path class="edge-hit" d=${hit + d}></path>${target(x, isLength ? y : FINGER / 2 - ABOVE - 14)}<path class="grip" d=${d}></path></g>`;
 };
 
 const defectGrip = (

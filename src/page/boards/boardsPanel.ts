@@ -274,9 +274,9 @@ export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => 
         choose: () => choose(board),
       });
     return html`<article class="plank ${isChosen ? 'chosen' : ''}" aria-label=${name}>
-      <button type="button" class="plank-name" aria-expanded=${isChosen} @click=${() => choose(isChosen ? undefined : board)}>
+      <h3 class="plank-head"><button type="button" class="plank-name" aria-expanded=${isChosen} @click=${() => choose(isChosen ? undefined : board)}>
         <span class="plank-title">${name}</span> <span class="plank-figures">${number(length)} × ${widths} × ${number(plank.thickness)}, for ${plurals(plank.stocks)}${isWhole ? '; not cut into' : ''}</span>
-      </button>
+      </button></h3>
       <div class="scroller">${figure ?? nothing}</div>
       ${isChosen ? fieldsOf(plank, board) : nothing}
       ${

@@ -49,7 +49,7 @@ export const frontsView = (
       ...(h < 2 * line ? [] : [name]),
     ].toReversed();
     const first = top + h / 2 - ((words.length - 1) * line) / 2 + 5 * letters;
-    return svg`<g class="front-of ${boards.includes(chosen ?? '') ? 'chosen' : ''} ${boards.length === 0 ? 'missing' : ''}">
+    return svg`<g class="front-of ${boards.includes(chosen ?? '') ? 'chosen' : ''} ${boards.length === 0 ? 'no-board' : ''}">
       <rect class="front-wood" x=${px(left)} y=${px(top)} width=${px(w)} height=${px(h)}></rect>
       ${words.map((word, k) => svg`<text class="middle ${k === words.length - 1 ? 'board-name' : ''}" x=${px(left + w / 2)} y=${px(first + k * line)}>${h < line ? '' : fitting(word, (w - 8) / letters)}</text>`)}
     </g>`;

@@ -14,7 +14,7 @@ export const partsTable = (laid: BrokenOut, isNew: boolean, chosen: string | und
     )
     .toSorted((a, b) => a.wanted - b.wanted);
   return html`<h3 id="parts-title">Parts and their boards</h3>
-    <table class="parts ${isNew ? '' : 'old'}" aria-labelledby="parts-title" aria-busy=${!isNew}>
+    <table class="broken-out ${isNew ? '' : 'old'}" aria-labelledby="parts-title" aria-busy=${!isNew}>
       <thead><tr><th scope="col"><span class="hidden">letter</span></th><th scope="col">part</th><th scope="col">board</th><th scope="col">why there</th></tr></thead>
       <tbody>${rows.map(
         ({ wanted, part, board, why }) => html`<tr class=${board.name === chosen ? 'from-chosen' : ''}>

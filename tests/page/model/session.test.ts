@@ -13,6 +13,7 @@ import { handlesOf } from '../../../src/page/model/handles.ts';
 import { quantitiesOf } from '../../../src/page/model/quantities.ts';
 import {
   attempt,
+  attemptInRun,
   cancel,
   commit,
   drag,
@@ -222,6 +223,29 @@ describe('a session', () => {
       accept(snapshotOf(BOX)),
     );
     expect(other.ok && selectedCorner(other.value).ref).toEqual({ of: 'joint', index: 0 });
+  });
+
+  it('has edits of one run as one step of the history, until another edit comes between', () => {
+    const named = (session: Session, name: string, run: string): Session => {
+      const made = attemptInRun(
+        session,
+        ({ text }) => accept(snapshotOf(text.replace(/^name: .*$/mu, `name: ${name}`))),
+        'name',
+        run,
+      );
+      if (!made.ok) throw new Error('refused');
+      return made.value;
+    };
+    const one = named(named(chest, 'A', 'x'), 'B', 'x');
+    expect(one.now.text).toContain('name: B');
+    expect(undo(one).now.text).toBe(CHEST);
+    const two = named(one, 'C', 'y');
+    expect(undo(two).now.text).toBe(one.now.text);
+    // Back where it began it is no step at all.
+    const start = /^name: (.*)$/mu.exec(CHEST)?.[1] ?? '';
+    expect(undoable(named(one, start, 'x'))).toBeUndefined();
+    // After an undo, another run begins.
+    expect(undo(named(undo(one), 'D', 'x')).now.text).toBe(CHEST);
   });
 
   it('is back at the start after 200 edits of any kind are undone, and at the end when they are redone', () => {
