@@ -114,7 +114,8 @@ describe('a slope', () => {
 
   it('becomes an angle and the same slope again', () => {
     fc.assert(
-      fc.property(fc.double({ min: 2.5, max: 20, noNaN: true }), (run) => {
+      // An angle that rounds to that of a limit is taken as the limit.
+      fc.property(fc.double({ min: 2.51, max: 19.9, noNaN: true }), (run) => {
         expect(slopeOfDegrees(degrees({ run })).run).toBeCloseTo(run, 9);
         expect(read(`${degrees({ run }).toFixed(12)}°`)).toBeCloseTo(run, 9);
       }),
