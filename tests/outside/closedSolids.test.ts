@@ -3,59 +3,14 @@
  * Apache-2.0). The volumes expected are worked out by hand beside each check.
  */
 import fc from 'fast-check';
-import type { Manifold, Vec3 } from 'manifold-3d';
+import type { Vec3 } from 'manifold-3d';
 import { describe, expect, it } from 'vitest';
-import type { Joint } from '../../src/joint/joint.ts';
-import { layOut } from '../../src/joint/layOut.ts';
 import { closedSpec } from '../joint/anySpec.ts';
 import { jointOf } from '../joint/told.ts';
-import {
-  BEYOND,
-  type CornerSolids,
-  cornerSolids,
-  dispose,
-  filled,
-  overlap,
-  startSolids,
-} from './jointSolids.ts';
+import { assembled, jointsOf, near, RUNS, SKIN, within } from './cornerChecks.ts';
+import { BEYOND, filled, overlap } from './jointSolids.ts';
 
-const solids = await startSolids();
-const RUNS = { numRuns: 40 };
-
-const anyClosed = closedSpec
-  .map((spec) => layOut(spec))
-  .filter((result) => result.ok)
-  .map((result) => {
-    if (!result.ok) throw new Error('filtered');
-    return result.value;
-  });
-
-const assembled = (joint: Joint, check: (corner: CornerSolids) => void): void => {
-  const corner = cornerSolids(solids, joint);
-  try {
-    check(corner);
-  } finally {
-    dispose(corner);
-  }
-};
-
-const near = (volume: number, expected: number, { width, pinBoard, tailBoard }: Joint): void => {
-  const whole = width * (pinBoard.thickness + BEYOND) * (tailBoard.thickness + BEYOND);
-  expect(Math.abs(volume - expected)).toBeLessThan(1e-9 * whole);
-};
-
-/** How deep under a surface it is looked at, in mm. */
-const SKIN = 0.001;
-
-/** How much of a board lies in a box. */
-const within = (board: Manifold, from: Vec3, to: Vec3): number => {
-  const box = solids.Manifold.cube([to[0] - from[0], to[1] - from[1], to[2] - from[2]]).translate(from);
-  const shared = board.intersect(box);
-  const volume = shared.volume();
-  box.delete();
-  shared.delete();
-  return volume;
-};
+const anyClosed = jointsOf(closedSpec);
 
 describe('the boards of a corner that laps close on both, pushed together', () => {
   it('are nowhere in the same place, and leave no gap', () => {

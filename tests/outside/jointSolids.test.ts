@@ -7,47 +7,12 @@ import { describe, expect, it } from 'vitest';
 import type { Joint } from '../../src/joint/joint.ts';
 import type { JointSpec } from '../../src/joint/jointSpec.ts';
 import { kindOf } from '../../src/joint/kinds/kinds.ts';
-import { layOut } from '../../src/joint/layOut.ts';
 import { listedSpec, ordinarySpec } from '../joint/anySpec.ts';
 import { jointOf } from '../joint/told.ts';
-import {
-  BEYOND,
-  type CornerSolids,
-  cornerSolids,
-  dispose,
-  filled,
-  overlap,
-  startSolids,
-} from './jointSolids.ts';
+import { assembled, jointsOf, near, RUNS } from './cornerChecks.ts';
+import { BEYOND, filled, overlap } from './jointSolids.ts';
 
-const solids = await startSolids();
-
-const assembled = (joint: Joint, check: (corner: CornerSolids) => void): void => {
-  const corner = cornerSolids(solids, joint);
-  try {
-    check(corner);
-  } finally {
-    dispose(corner);
-  }
-};
-
-/** Enough to meet every kind of spacing, lap and default, and quick. */
-const RUNS = { numRuns: 40 };
-
-const anyJoint = fc
-  .oneof(ordinarySpec, listedSpec)
-  .map((spec) => layOut(spec))
-  .filter((result) => result.ok)
-  .map((result) => {
-    if (!result.ok) throw new Error('filtered');
-    return result.value;
-  });
-
-/** What the sums are rounded by, against the boards' whole volume. */
-const near = (volume: number, expected: number, { width, pinBoard, tailBoard }: Joint): void => {
-  const whole = width * (pinBoard.thickness + BEYOND) * (tailBoard.thickness + BEYOND);
-  expect(Math.abs(volume - expected)).toBeLessThan(1e-9 * whole);
-};
+const anyJoint = jointsOf(fc.oneof(ordinarySpec, listedSpec));
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 const size = ([from, to]: readonly [number, number]): number => to - from;

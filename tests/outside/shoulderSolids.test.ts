@@ -3,58 +3,13 @@
  * volumes expected are worked out by hand beside each check.
  */
 import fc from 'fast-check';
-import type { Manifold, Vec3 } from 'manifold-3d';
 import { describe, expect, it } from 'vitest';
-import { type Joint, shoulderZones } from '../../src/joint/joint.ts';
-import { layOut } from '../../src/joint/layOut.ts';
+import { shoulderZones } from '../../src/joint/joint.ts';
 import { shoulderedSpec } from '../joint/anySpec.ts';
-import {
-  BEYOND,
-  type CornerSolids,
-  cornerSolids,
-  dispose,
-  filled,
-  overlap,
-  startSolids,
-} from './jointSolids.ts';
+import { assembled, jointsOf, near, RUNS, SKIN, within } from './cornerChecks.ts';
+import { BEYOND, filled, overlap } from './jointSolids.ts';
 
-const solids = await startSolids();
-const RUNS = { numRuns: 40 };
-
-const anyShouldered = shoulderedSpec
-  .map((spec) => layOut(spec))
-  .filter((result) => result.ok)
-  .map((result) => {
-    if (!result.ok) throw new Error('filtered');
-    return result.value;
-  });
-
-const assembled = (joint: Joint, check: (corner: CornerSolids) => void): void => {
-  const corner = cornerSolids(solids, joint);
-  try {
-    check(corner);
-  } finally {
-    dispose(corner);
-  }
-};
-
-const near = (volume: number, expected: number, { width, pinBoard, tailBoard }: Joint): void => {
-  const whole = width * (pinBoard.thickness + BEYOND) * (tailBoard.thickness + BEYOND);
-  expect(Math.abs(volume - expected)).toBeLessThan(1e-9 * whole);
-};
-
-/** How much of a board lies in a box. */
-const within = (board: Manifold, from: Vec3, to: Vec3): number => {
-  const box = solids.Manifold.cube([to[0] - from[0], to[1] - from[1], to[2] - from[2]]).translate(from);
-  const shared = board.intersect(box);
-  const volume = shared.volume();
-  box.delete();
-  shared.delete();
-  return volume;
-};
-
-/** How deep under a surface it is looked at, in mm. */
-const SKIN = 0.001;
+const anyShouldered = jointsOf(shoulderedSpec);
 
 describe('the boards of a corner with mitred shoulders, pushed together', () => {
   it('are nowhere in the same place, and leave no gap', () => {

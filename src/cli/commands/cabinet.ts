@@ -7,7 +7,7 @@ import { type Notation, unitWords } from '../../units/notation.ts';
 import { loadProject } from '../loadProject.ts';
 import { FRACTIONS_OPTION, type NotationOptions } from '../options/notationOptions.ts';
 import { fitTable } from '../report/fitTable.ts';
-import { adviceText, terminalLines } from '../report/jointText.ts';
+import { adviceText, apart, terminalLines } from '../report/jointText.ts';
 
 interface CabinetOptions extends NotationOptions {
   readonly json?: boolean;
@@ -42,12 +42,10 @@ export const addCabinet = (program: Command): void => {
       process.stdout.write(
         options.json
           ? printJson({ openings: inOrder })
-          : `${[...text(inOrder, units), ...afterBlank(adviceText(set.advice, units))].join('\n')}\n`,
+          : `${apart([text(inOrder, units), adviceText(set.advice, units)]).join('\n')}\n`,
       );
     });
 };
-
-const afterBlank = (lines: readonly string[]): string[] => (lines.length === 0 ? [] : ['', ...lines]);
 
 /** From the top and the left. */
 const byPlace = (one: CabinetOpening, other: CabinetOpening): number => {

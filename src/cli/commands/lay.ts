@@ -13,7 +13,14 @@ import { addJointOptions, type JointOptions } from '../options/jointOptions.ts';
 import { cautionText, cutText } from '../report/cutText.ts';
 import { fingerRecord, spacerRecord } from '../report/fingerRecord.ts';
 import { fingerText, spacerText } from '../report/fingerText.ts';
-import { adviceText, familySentence, jointText, terminalLines, workText } from '../report/jointText.ts';
+import {
+  adviceText,
+  apart,
+  familySentence,
+  jointText,
+  terminalLines,
+  workText,
+} from '../report/jointText.ts';
 
 interface LayOptions extends JointOptions {
   readonly json?: boolean;
@@ -93,7 +100,7 @@ const layText = ({ units, set, joints, cutting, cuts }: Project): string[] => {
       ...adviceText(first, units),
     ];
   };
-  return [
+  return apart([
     ...set.drawers.flatMap((drawer) => [
       frontText(drawer),
       [
@@ -108,15 +115,11 @@ const layText = ({ units, set, joints, cutting, cuts }: Project): string[] => {
       ...workText(joint, units),
       ...adviceText(joint.advice, units),
     ]),
-    ...(set.family || set.advice.length > 0
-      ? [
-          [
-            ...(set.family ? terminalLines(familySentence(set.family, units)) : []),
-            ...adviceText(set.advice, units),
-          ],
-        ]
-      : []),
-    ...(set.asked ? [spacerText(set, units)] : []),
-    ...(cutting ? [cautionText(units)] : []),
-  ].flatMap((block, i) => (i === 0 ? block : ['', ...block]));
+    [
+      ...(set.family ? terminalLines(familySentence(set.family, units)) : []),
+      ...adviceText(set.advice, units),
+    ],
+    set.asked ? spacerText(set, units) : [],
+    cutting ? cautionText(units) : [],
+  ]);
 };

@@ -20,7 +20,7 @@ import { cuttingListText, cuttingRecord } from '../report/cuttingListText.ts';
 import { spacerPartsRecord } from '../report/fingerRecord.ts';
 import { spacerPartsText } from '../report/fingerText.ts';
 import { fitTable } from '../report/fitTable.ts';
-import { adviceText, terminalLines } from '../report/jointText.ts';
+import { adviceText, apart, terminalLines } from '../report/jointText.ts';
 
 interface PartsOptions extends NotationOptions {
   readonly json?: boolean;
@@ -83,12 +83,10 @@ Examples:
             })
           : options.csv
             ? partsCsv(rows, units)
-            : `${[...text(rows, totals, units, climate), ...afterBlank(spacerPartsText(set, units)), ...afterBlank(adviceText(set.advice, units))].join('\n')}\n`,
+            : `${apart([text(rows, totals, units, climate), spacerPartsText(set, units), adviceText(set.advice, units)]).join('\n')}\n`,
       );
     });
 };
-
-const afterBlank = (lines: readonly string[]): string[] => (lines.length === 0 ? [] : ['', ...lines]);
 
 const partRecord = ({ worked, ...part }: Part, saw: Sawing, units: Notation) => ({
   ...part,

@@ -99,6 +99,10 @@ const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): s
 export const familySentence = ({ target, spread }: Family, units: Notation): string =>
   `The set's tail width is ${formatLength(target, units)}; its widest tail is ${spread.toFixed(2)} times its narrowest.`;
 
+/** Blocks of lines with a blank line between; empty ones are left out. */
+export const apart = (blocks: readonly (readonly string[])[]): string[] =>
+  blocks.filter((block) => block.length > 0).flatMap((block, i) => (i === 0 ? block : ['', ...block]));
+
 /** A sentence in lines no wider than the terminal, its later lines indented. */
 export const terminalLines = (text: string): string[] =>
   wrapText(text, (line) => line.length <= COLUMNS, '  ');

@@ -13,7 +13,7 @@ import { GAP_BAND } from '../../wood/gapBand.ts';
 import { formatPercent } from '../../wood/moisture.ts';
 import { type SawnWood, thicknessCoefficient, widthCoefficient } from '../../wood/movement.ts';
 import { SOURCE_NOTES } from '../../wood/species.ts';
-import { adviceText, terminalLines } from './jointText.ts';
+import { adviceText, apart, terminalLines } from './jointText.ts';
 
 /** A drawer, and what the year does to it. */
 export interface SeasonedDrawer {
@@ -28,7 +28,7 @@ export const seasonText = (
   advice: readonly Complaint[],
   units: Notation,
 ): string[] =>
-  [
+  apart([
     terminalLines(
       `Moisture content: ${formatPercent(climate.making)} when made, ${formatPercent(climate.driest)} when driest, ${formatPercent(climate.dampest)} when dampest.`,
     ),
@@ -40,9 +40,7 @@ export const seasonText = (
     bottomsText(drawers, units),
     cornersText(drawers, units),
     adviceText(advice, units),
-  ]
-    .filter((block) => block.length > 0)
-    .flatMap((block, i) => (i === 0 ? block : ['', ...block]));
+  ]);
 
 /** The most letters of a drawer's and of a wood's name in a table. */
 const NAME = 14;
