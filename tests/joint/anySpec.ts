@@ -1,5 +1,7 @@
 import fc from 'fast-check';
+import type { Joint } from '../../src/joint/joint.ts';
 import type { JointSpec, Spacing } from '../../src/joint/jointSpec.ts';
+import { layOut } from '../../src/joint/layOut.ts';
 
 const size = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -89,6 +91,16 @@ export const closedSpec: fc.Arbitrary<JointSpec> = fc
     ),
   )
   .map(([sizes, wishes, kind]) => ({ ...sizes, ...wishes, ...kind }));
+
+/** The joints of those specs that can be cut. */
+export const jointsOf = (specs: fc.Arbitrary<JointSpec>): fc.Arbitrary<Joint> =>
+  specs
+    .map((spec) => layOut(spec))
+    .filter((result) => result.ok)
+    .map((result) => {
+      if (!result.ok) throw new Error('filtered');
+      return result.value;
+    });
 
 /** Any number at all, small lengths often. */
 export const wild = fc.oneof(

@@ -5,9 +5,9 @@
 import fc from 'fast-check';
 import type { Vec3 } from 'manifold-3d';
 import { describe, expect, it } from 'vitest';
-import { closedSpec } from '../joint/anySpec.ts';
+import { closedSpec, jointsOf } from '../joint/anySpec.ts';
 import { jointOf } from '../joint/told.ts';
-import { assembled, jointsOf, near, RUNS, SKIN, within } from './cornerChecks.ts';
+import { assembled, near, RUNS, SKIN, within } from './cornerChecks.ts';
 import { BEYOND, filled, overlap } from './jointSolids.ts';
 
 const anyClosed = jointsOf(closedSpec);

@@ -1,10 +1,7 @@
 // What is checked of corners as solids, through manifold-3d.
-import type fc from 'fast-check';
 import type { Manifold, Vec3 } from 'manifold-3d';
 import { expect } from 'vitest';
 import type { Joint } from '../../src/joint/joint.ts';
-import type { JointSpec } from '../../src/joint/jointSpec.ts';
-import { layOut } from '../../src/joint/layOut.ts';
 import { BEYOND, type CornerSolids, cornerSolids, dispose, startSolids } from './jointSolids.ts';
 
 const solids = await startSolids();
@@ -14,16 +11,6 @@ export const RUNS = { numRuns: 40 };
 
 /** How deep under a surface it is looked at, in mm. */
 export const SKIN = 0.001;
-
-/** The joints of those specs that can be cut. */
-export const jointsOf = (specs: fc.Arbitrary<JointSpec>): fc.Arbitrary<Joint> =>
-  specs
-    .map((spec) => layOut(spec))
-    .filter((result) => result.ok)
-    .map((result) => {
-      if (!result.ok) throw new Error('filtered');
-      return result.value;
-    });
 
 export const assembled = (joint: Joint, check: (corner: CornerSolids) => void): void => {
   const corner = cornerSolids(solids, joint);

@@ -7,9 +7,9 @@ import { describe, expect, it } from 'vitest';
 import type { Joint } from '../../src/joint/joint.ts';
 import type { JointSpec } from '../../src/joint/jointSpec.ts';
 import { kindOf } from '../../src/joint/kinds/kinds.ts';
-import { listedSpec, ordinarySpec } from '../joint/anySpec.ts';
+import { jointsOf, listedSpec, ordinarySpec } from '../joint/anySpec.ts';
 import { jointOf } from '../joint/told.ts';
-import { assembled, jointsOf, near, RUNS } from './cornerChecks.ts';
+import { assembled, near, RUNS } from './cornerChecks.ts';
 import { BEYOND, filled, overlap } from './jointSolids.ts';
 
 const anyJoint = jointsOf(fc.oneof(ordinarySpec, listedSpec));

@@ -5,8 +5,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { shoulderZones } from '../../src/joint/joint.ts';
-import { shoulderedSpec } from '../joint/anySpec.ts';
-import { assembled, jointsOf, near, RUNS, SKIN, within } from './cornerChecks.ts';
+import { jointsOf, shoulderedSpec } from '../joint/anySpec.ts';
+import { assembled, near, RUNS, SKIN, within } from './cornerChecks.ts';
 import { BEYOND, filled, overlap } from './jointSolids.ts';
 
 const anyShouldered = jointsOf(shoulderedSpec);

@@ -4,6 +4,7 @@ import type { Point } from '../../../src/drawing/drawing.ts';
 import { textBox } from '../../../src/drawing/textBox.ts';
 import type { JointBoard } from '../../../src/joint/joint.ts';
 import { NO_SPLITS } from '../../../src/paper/piece.ts';
+import { jointsOf, shoulderedSpec } from '../../joint/anySpec.ts';
 import { jointOf } from '../../joint/told.ts';
 import { knownJoint } from '../anyCorner.ts';
 import { expectedBands } from '../expectedLines.ts';
@@ -57,6 +58,20 @@ describe('the word on waste', () => {
           expect(new Set(on).size).toBe(on.length);
         },
       ),
+    );
+    expect(found).toBeGreaterThan(0);
+  });
+
+  it('is never on a tail, also where shoulders are mitred and tails are cut back by the lap', () => {
+    let found = 0;
+    fc.assert(
+      fc.property(jointsOf(shoulderedSpec), (joint) => {
+        for (const { text, at } of textsOf(pieceOf(cornerOf({ joint }), 'tail').draw(NO_SPLITS))) {
+          if (text !== 'WASTE') continue;
+          found++;
+          expect(joint.tails.some(({ base: [from, to] }) => at[1] > from && at[1] < to)).toBe(false);
+        }
+      }),
     );
     expect(found).toBeGreaterThan(0);
   });
