@@ -9,16 +9,7 @@ export const fromRoot = (path) => fileURLToPath(new URL(`../../${path}`, import.
 const { version } = JSON.parse(readFileSync(fromRoot('package.json'), 'utf8'));
 
 /** Libraries that others import and we never need. */
-const UNUSED = [
-  '@noble/ciphers/aes',
-  'brotli/decompress.js',
-  'dfa',
-  'image-size',
-  'linebreak',
-  'png-js',
-  'unicode-properties',
-  'unicode-trie',
-];
+const UNUSED = ['@noble/ciphers/aes', 'brotli/decompress.js', 'image-size', 'linebreak', 'png-js'];
 
 /** How esbuild bundles what runs in Node: the program, the library, and what the bench runs in process. */
 export const BUNDLING = {
@@ -34,6 +25,8 @@ export const BUNDLING = {
   alias: {
     // The build for browsers: it depends on no part of Node.
     pdfkit: fromRoot('node_modules/pdfkit/js/pdfkit.browser.mjs'),
+    'unicode-properties': fromRoot('src/build/unicodeProperties.mjs'),
+    'unicode-trie': fromRoot('src/build/lazyTrie.mjs'),
     ...Object.fromEntries(UNUSED.map((name) => [name, fromRoot('src/build/unused.mjs')])),
   },
   // Bundled CommonJS modules import Node's own modules this way.

@@ -1,8 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { fromRoot } from './bundling.mjs';
 
-/** The tables needed to draw letters one by one and to embed them in a PDF; others are for shaping and kerning. */
-const TABLES = ['OS/2', 'cmap', 'cvt ', 'fpgm', 'glyf', 'head', 'hhea', 'hmtx', 'loca', 'maxp', 'prep'];
+/** The tables needed to draw letters one by one and to embed them in a PDF, and the rules that shape Arabic and Hebrew. */
+const TABLES = [
+  ...['OS/2', 'cmap', 'cvt ', 'fpgm', 'glyf', 'head', 'hhea', 'hmtx', 'loca', 'maxp', 'prep'],
+  ...['GDEF', 'GPOS', 'GSUB'],
+];
 
 const tablesOf = (font) => {
   const count = font.readUInt16BE(4);

@@ -14,9 +14,19 @@ import { type JointOptions, readJointOptions } from './options/jointOptions.ts';
 import { saidByPlan } from './options/meaning.ts';
 import { readNotation } from './options/notationOptions.ts';
 
+/** Options of a project; `draws` where sheets will show its names, which a font may have to be loaded for. */
+interface LoadOptions extends JointOptions {
+  readonly draws?: boolean;
+  readonly font?: string;
+}
+
 /** Reads a plan, or the options of one corner, and sets everything out. Throws a Failure with all that is wrong. */
-export const loadProject = async (plan: string | undefined, options: JointOptions): Promise<Project> => {
+export const loadProject = async (plan: string | undefined, options: LoadOptions): Promise<Project> => {
   const project = plan === undefined ? projectOfOptions(options) : await projectOfPlan(plan, options);
+  if (plan === undefined && options.draws === true) {
+    const { readyNameLetters } = await import('./readyLetters.ts');
+    await readyNameLetters(options.name, options.font);
+  }
   const unused = unusedTools(options, project);
   return unused.length > 0 ? refuseOptions(unused, project.units) : project;
 };
@@ -89,7 +99,7 @@ const checkBlank = (file: string, options: JointOptions): void => {
   );
 };
 
-const projectOfPlan = async (file: string, options: JointOptions): Promise<Project> => {
+const projectOfPlan = async (file: string, options: LoadOptions): Promise<Project> => {
   checkBlank(file, options);
   const beside = saidByPlan(options);
   if (beside.length > 0) return refuseOptions(beside, 'mm');
@@ -114,7 +124,13 @@ const projectOfPlan = async (file: string, options: JointOptions): Promise<Proje
   const cutting = changeTools(laid.cutting, options, units);
   if (!cutting.ok) return refuseOptions(cutting.complaints, units);
   const project = withCuts({ ...laid, units, ...(cutting.value && { cutting: cutting.value }) });
-  if (project.ok) return project.value;
+  if (project.ok) {
+    if (options.draws === true) {
+      const { readyPlanLetters } = await import('./readyLetters.ts');
+      await readyPlanLetters(file, bytes, options.font, units);
+    }
+    return project.value;
+  }
   // A complaint about a tool that was typed names its option.
   const typed = project.complaints.map((each) => atOption(each)).filter(({ at }) => isTyped(options, at[0]));
   return typed.length > 0

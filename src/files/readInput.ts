@@ -8,14 +8,14 @@ const MOST = 1 << 24;
 
 /**
  * The bytes of what the user names: a regular file, standard input as `-`, or a pipe that is open already, as
- * `/dev/fd/63`. Throws a Failure (wrong input) where there is none, it is something else, or it is larger than 16 MB; an
+ * `/dev/fd/63`. Throws a Failure (wrong input) where there is none, it is something else, or it is larger than `most` bytes, 16 MB unless given; an
  * error of the disk is thrown as it is.
  */
-export const readInput = async (path: string, what: string): Promise<Uint8Array> => {
+export const readInput = async (path: string, what: string, most = MOST): Promise<Uint8Array> => {
   const stream = openStream(path);
-  if (stream !== undefined) return upToMost(stream, path, what);
+  if (stream !== undefined) return upToMost(stream, path, what, most);
   try {
-    return await readRegular(path, what);
+    return await readRegular(path, what, most);
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code !== 'ENOENT' && code !== 'ENOTDIR') throw error;
@@ -26,11 +26,11 @@ export const readInput = async (path: string, what: string): Promise<Uint8Array>
 };
 
 /** The bytes of a regular file. Throws a Failure where it is anything else, or too large; else what the disk says. */
-export const readRegular = async (path: string, what: string): Promise<Uint8Array> => {
+export const readRegular = async (path: string, what: string, most = MOST): Promise<Uint8Array> => {
   const file = await openRegular(path);
   if (typeof file === 'string') throw new Failure([`${path}: this is ${file}, not ${what}`], WRONG_INPUT);
   try {
-    return await upToMost(file.createReadStream({ end: MOST, autoClose: false }), path, what);
+    return await upToMost(file.createReadStream({ end: most, autoClose: false }), path, what, most);
   } finally {
     await file.close();
   }
@@ -40,15 +40,16 @@ const upToMost = async (
   stream: AsyncIterable<Uint8Array>,
   path: string,
   what: string,
+  most: number,
 ): Promise<Uint8Array> => {
   const chunks: Uint8Array[] = [];
   let length = 0;
   for await (const chunk of stream) {
     chunks.push(chunk);
     length += chunk.length;
-    if (length > MOST)
+    if (length > most)
       throw new Failure(
-        [`${path}: this holds more than ${MOST >> 20} MB, so it is not ${what}`],
+        [`${path}: this holds more than ${most >> 20} MB, so it is not ${what}`],
         WRONG_INPUT,
       );
   }

@@ -15,6 +15,13 @@ export const loadFonts = (): Fonts => {
   return fonts;
 };
 
+/** Adds to the fonts another one, for letters that they lack, and the names that they must order and shape. */
+export const addLetters = (names: readonly string[], other: Uint8Array | undefined): Fonts => {
+  const { regular, bold } = loadFonts();
+  fonts = { regular, bold, names, ...(other && { other }) };
+  return fonts;
+};
+
 /**
  * Writes pages as a PDF, whole or not at all.
  * @returns the size of each page

@@ -135,6 +135,7 @@ export const starterPlan = (unit: Unit): string => {
 # A bare number is in the plan's units; any length may also be written 18mm, 0.75in, 3/4in or "5 11/16in".
 
 name: My chest ## printed on every sheet
+# font: my-font.ttf ## a font file beside this plan, for letters of names that the font of the sheets lacks
 ${unit === 'mm' ? UNITS_MM : UNITS_IN}
 
 # What the parts are made of. Only the thickness of the fronts and of the sides must be given:

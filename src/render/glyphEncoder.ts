@@ -1,4 +1,4 @@
-import type { Font } from 'fontkit';
+import type { Font, Glyph } from 'fontkit';
 import { shownText } from '../drawing/shownText.ts';
 
 /** A subset font numbers its glyphs in 16 bits; this leaves room for the parts of composite glyphs. */
@@ -42,15 +42,26 @@ export class GlyphEncoder {
    * text can be read back out of the file.
    */
   #add(character: string): string {
-    const { subset, unicode, widths, scale } = this.#font;
-    if (subset.glyphs.length === MOST_GLYPHS) return BOX;
     const codePoint = character.codePointAt(0) ?? 0;
-    const glyph = this.#source.glyphForCodePoint(codePoint);
-    const slot = subset.glyphs.push(glyph.id) - 1;
-    unicode[slot] = [codePoint];
-    widths[slot] = glyph.advanceWidth * scale;
-    const code = slot.toString(16).padStart(4, '0');
+    const code = this.#embed(this.#source.glyphForCodePoint(codePoint), [codePoint]);
     this.#codes.set(character, code);
     return code;
+  }
+
+  /** A glyph of shaped text, which stands for these characters and moves the pen by so many ems, as its number in hexadecimal. */
+  encodeGlyph(glyph: Glyph, codePoints: readonly number[], advance: number): string {
+    const key = `${glyph.id}: ${codePoints.join(' ')} ${advance}`;
+    const code = this.#codes.get(key) ?? this.#embed(glyph, codePoints, 1e3 * advance);
+    this.#codes.set(key, code);
+    return code;
+  }
+
+  #embed(glyph: Glyph, codePoints: readonly number[], width = glyph.advanceWidth * this.#font.scale): string {
+    const { subset, unicode, widths } = this.#font;
+    if (subset.glyphs.length === MOST_GLYPHS) return BOX;
+    const slot = subset.glyphs.push(glyph.id) - 1;
+    unicode[slot] = codePoints;
+    widths[slot] = width;
+    return slot.toString(16).padStart(4, '0');
   }
 }

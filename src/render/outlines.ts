@@ -1,9 +1,11 @@
-import type { Font } from 'fontkit';
+import type { Font, Glyph } from 'fontkit';
 import { type Affine, apply, compose } from '../drawing/affine.ts';
 import type { Point, TextMark } from '../drawing/drawing.ts';
 import { shownText } from '../drawing/shownText.ts';
+import { isPlain } from '../drawing/textWidth.ts';
 import type { Fonts } from './fonts.ts';
-import { openFont } from './openFont.ts';
+import { openFont } from './letters/openFont.ts';
+import { setText } from './letters/setText.ts';
 import { svgNumber } from './svgNumber.ts';
 import { textMatrix } from './textMatrix.ts';
 
@@ -33,8 +35,7 @@ const commandData = (command: keyof typeof COMMANDS, steps: readonly Point[]): s
   return COMMANDS[command] + stepsData(steps);
 };
 
-const drawLetter = (font: Font, character: string, map: Affine): Letter => {
-  const glyph = font.glyphForCodePoint(character.codePointAt(0) ?? 0);
+const drawLetter = (font: Font, glyph: Glyph, map: Affine): Letter => {
   const em = (units = 0): number => units / font.unitsPerEm;
   const points = (args: readonly number[]): Point[] =>
     args.flatMap((x, i) => (i % 2 === 0 ? [apply(map, [em(x), em(args[i + 1])])] : []));
@@ -60,33 +61,47 @@ const drawLetter = (font: Font, character: string, map: Affine): Letter => {
   return { advance: em(glyph.advanceWidth), start, data: data.replace(/^m0 0/u, '') };
 };
 
-/** Cache of drawn letters, by font, by size and turn, and by character. */
-const drawn = new WeakMap<Font, Map<string, Map<string, Letter>>>();
+/** Cache of drawn letters, by font, by size and turn, and by character; those of shaped text by glyph. */
+const drawn = new WeakMap<Font, Map<string, Map<string | number, Letter>>>();
 
-const lettersOf = (font: Font, size: string): Map<string, Letter> => {
-  const sizes = drawn.get(font) ?? new Map<string, Map<string, Letter>>();
+const lettersIn = (font: Font, size: string): Map<string | number, Letter> => {
+  const sizes = drawn.get(font) ?? new Map<string, Map<string | number, Letter>>();
   drawn.set(font, sizes);
-  const letters = sizes.get(size) ?? new Map<string, Letter>();
+  const letters = sizes.get(size) ?? new Map<string | number, Letter>();
   sizes.set(size, letters);
   return letters;
 };
 
-/** A text as SVG path data: the outlines of its letters, set without kerning, mapped by `map`. */
+/** A text as SVG path data, mapped by `map`: the outlines of its letters, plain text set without kerning. */
 export const outlineText = (mark: TextMark, map: Affine, fonts: Fonts): string => {
-  const font = openFont(fonts[mark.weight]);
   const [a, b, c, d, e, f] = compose(textMatrix(mark), map);
-  const letters = lettersOf(font, `${a} ${b} ${c} ${d}`);
+  const size = `${a} ${b} ${c} ${d}`;
+  const still: Affine = [a, b, c, d, 0, 0];
+  /** A letter with its origin at a place, ems. */
+  const put = ({ start: [x, y], data }: Letter, along: number, up: number): string =>
+    data === ''
+      ? ''
+      : `M${svgNumber(e + a * along + c * up + x)} ${svgNumber(f + b * along + d * up + y)}${data}`;
   let data = '';
+  if (!isPlain(mark.text, mark.weight)) {
+    for (const { font, glyph, at } of setText(mark.text, mark.weight, fonts).glyphs) {
+      const letters = lettersIn(font, size);
+      const letter = letters.get(glyph.id) ?? drawLetter(font, glyph, still);
+      letters.set(glyph.id, letter);
+      data += put(letter, ...at);
+    }
+    return data;
+  }
+  const font = openFont(fonts[mark.weight]);
+  const letters = lettersIn(font, size);
   let along = 0;
   for (const character of shownText(mark.text)) {
     let letter = letters.get(character);
     if (letter === undefined) {
-      letter = drawLetter(font, character, [a, b, c, d, 0, 0]);
+      letter = drawLetter(font, font.glyphForCodePoint(character.codePointAt(0) ?? 0), still);
       letters.set(character, letter);
     }
-    const [x, y] = letter.start;
-    if (letter.data !== '')
-      data += `M${svgNumber(e + a * along + x)} ${svgNumber(f + b * along + y)}${letter.data}`;
+    data += put(letter, along, 0);
     along += letter.advance;
   }
   return data;

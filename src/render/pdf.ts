@@ -1,11 +1,10 @@
+import type { Font } from 'fontkit';
 import PDFDocument from 'pdfkit';
-import type { TextMark } from '../drawing/drawing.ts';
 import type { PrintPage } from '../drawing/printPage.ts';
 import { shownText } from '../drawing/shownText.ts';
 import type { Fonts } from './fonts.ts';
 import { GlyphEncoder } from './glyphEncoder.ts';
 import { CREATOR } from './mark.ts';
-import { openFont } from './openFont.ts';
 import { contentOf, POINTS_PER_MM } from './pdfContent.ts';
 
 /** A PDF's title and fonts. */
@@ -84,15 +83,15 @@ export const renderPdf = async (
 
   // From bytes, pdfkit does not have to encode the text letter by letter.
   const utf8 = new TextEncoder();
-  const encoders = new Map<TextMark['weight'], GlyphEncoder>();
-  const encoderOf = (weight: TextMark['weight']): GlyphEncoder => {
-    const encoder = encoders.get(weight) ?? new GlyphEncoder(document, openFont(fonts[weight]));
-    encoders.set(weight, encoder);
+  const encoders = new Map<Font, GlyphEncoder>();
+  const encoderOf = (font: Font): GlyphEncoder => {
+    const encoder = encoders.get(font) ?? new GlyphEncoder(document, font);
+    encoders.set(font, encoder);
     return encoder;
   };
   for (const page of pages) {
     document.addPage({ size: [page.width * POINTS_PER_MM, page.height * POINTS_PER_MM], margin: 0 });
-    const content = `${contentOf(page, encoderOf)}\n`;
+    const content = `${contentOf(page, fonts, encoderOf)}\n`;
     // All of it is ASCII: one byte a character.
     const bytes = new Uint8Array(content.length);
     utf8.encodeInto(content, bytes);

@@ -27,6 +27,7 @@ describe('the package', () => {
       /^(?:package\.json|README\.md|LICENSE)$/u,
       /^dist\/(?:halfpin|index|part-[A-Z0-9]+)\.js(?:\.LEGAL\.txt)?$/u,
       /^dist\/types\/.*\.d\.ts$/u,
+      /^dist\/site\/(?:head\.html|manifest\.webmanifest|worker\.js|icon-(?:192|512)\.png)$/u,
       /^dist\/fonts\/(?:DejaVuSansCondensed(?:-Bold)?\.ttf|LICENSE)$/u,
       /^dist\/site\/(?:head\.html|icon-\d+\.png|manifest\.webmanifest|worker\.js)$/u,
       /^dist\/(?:THIRD-PARTY\.txt|halfpin\.html)$/u,

@@ -3,6 +3,7 @@ export const SINGLE_CORNER = /^# joints:(?:\n# {3}.*)+$/mu;
 
 /** Each note of the starter plan that shows keys to use. */
 export const STARTER_NOTES: readonly RegExp[] = [
+  /^# font: .*$/mu,
   /^ {2}# tails: \d.*$/mu,
   /^ {2}# graded: .*$/mu,
   /^ {2}# tails: \[.*\n {2}# pins: .*\n {2}# locked: .*$/mu,

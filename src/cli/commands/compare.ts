@@ -1,12 +1,13 @@
 import type { Command } from 'commander';
 import { addJointOptions, type JointOptions } from '../options/jointOptions.ts';
-import { addPaperOptions, type PaperOptions } from '../options/paperOptions.ts';
+import { addPaperOptions, FONT_OPTION, type PaperOptions } from '../options/paperOptions.ts';
 
 /** The options of `compare`, as typed. */
 export interface CompareOptions extends JointOptions, PaperOptions {
   readonly widths?: string;
   readonly json?: boolean;
   readonly out?: string;
+  readonly font?: string;
   readonly force?: boolean;
 }
 
@@ -23,7 +24,7 @@ export const addCompare = (program: Command): void => {
     .option('--json', 'print one JSON object, lengths in mm')
     .option('--out <folder>', 'draw the sheet into this folder, as PDF')
     .option('--force', 'write over a file that halfpin did not make');
-  addPaperOptions(command);
+  addPaperOptions(command).option(...FONT_OPTION);
   addJointOptions(command)
     .addHelpText(
       'after',

@@ -14,7 +14,7 @@ import { areaNumber, areaUnit, formatLength, formatNumber } from '../../units/fo
 import { unitOf } from '../../units/notation.ts';
 import { loadProject } from '../loadProject.ts';
 import { atOption } from '../options/atOption.ts';
-import { type JointOptions, lengthsTyped, readJointOptions } from '../options/jointOptions.ts';
+import { lengthsTyped, readJointOptions } from '../options/jointOptions.ts';
 import { bareUnit } from '../options/notationOptions.ts';
 import { optionReader } from '../options/optionReader.ts';
 import { fitTable } from '../report/fitTable.ts';
@@ -29,6 +29,8 @@ interface Comparison extends ComparedSet {
 /** Prints the comparison of a plan's corners, or of bare widths, and draws it with --out. */
 export const compareSet = async (plan: string | undefined, options: CompareOptions): Promise<void> => {
   const comparison = options.widths === undefined ? await ofPlan(plan, options) : ofWidths(options);
+  if (options.widths !== undefined && options.out !== undefined)
+    await (await import('../readyLetters.ts')).readyNameLetters(options.name, options.font);
   // Drawing is loaded only with --out.
   const drawn =
     options.out === undefined
@@ -39,13 +41,13 @@ export const compareSet = async (plan: string | undefined, options: CompareOptio
   );
 };
 
-const ofPlan = async (plan: string | undefined, options: JointOptions): Promise<Comparison> => {
+const ofPlan = async (plan: string | undefined, options: CompareOptions): Promise<Comparison> => {
   if (plan === undefined)
     throw new Failure(
       ['--widths: give a plan, or the widths to compare; try --widths 60,90,140,200'],
       WRONG_INPUT,
     );
-  const { name, units, set } = await loadProject(plan, options);
+  const { name, units, set } = await loadProject(plan, { ...options, draws: options.out !== undefined });
   if (set.family === undefined)
     throw new Failure([`${plan}: there are no drawers in this plan to compare`], WRONG_INPUT);
   return {

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import type { DrawOptions } from '../options/drawOptions.ts';
 import { addJointOptions, type JointOptions } from '../options/jointOptions.ts';
-import { addPaperOptions } from '../options/paperOptions.ts';
+import { addPaperOptions, FONT_OPTION } from '../options/paperOptions.ts';
 
 /** `draw`: full-size templates. */
 export const addDraw = (program: Command): void => {
@@ -31,7 +31,7 @@ export const addDraw = (program: Command): void => {
     .option('--send <queue>', 'print to this queue too (CUPS, the printing system of Linux and macOS)')
     .option('--tidy', 'remove old files of this plan, which it no longer makes or which --sheets leaves out')
     .option('--force', 'write over files that halfpin did not make');
-  addPaperOptions(command);
+  addPaperOptions(command).option(...FONT_OPTION);
   command.option(
     '--bench-paper <size>',
     'paper of cutting list, bench sheets and comparison (as --paper up to Legal, else A4 or Letter)',

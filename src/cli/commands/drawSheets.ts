@@ -33,7 +33,7 @@ export const drawSheets = async (
   options: DrawOptions & JointOptions,
 ): Promise<void> => {
   keepHeapSmall();
-  const whole = await loadProject(plan, options).catch((error: unknown) =>
+  const whole = await loadProject(plan, { ...options, draws: true }).catch((error: unknown) =>
     failWith(error, () => readDrawOptions(options, bareUnit(options), undefined)),
   );
   const { kinds, sheetKinds, only, ...printed } = readDrawOptions(options, whole.units, whole);

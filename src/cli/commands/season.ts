@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { FRACTIONS_OPTION, type NotationOptions } from '../options/notationOptions.ts';
-import { addPaperOptions, type PaperOptions } from '../options/paperOptions.ts';
+import { addPaperOptions, FONT_OPTION, type PaperOptions } from '../options/paperOptions.ts';
 
 /** The options of `season`, as typed. */
 export interface SeasonOptions extends PaperOptions, NotationOptions {
@@ -13,6 +13,7 @@ export interface SeasonOptions extends PaperOptions, NotationOptions {
   readonly to?: string;
   readonly json?: boolean;
   readonly out?: string;
+  readonly font?: string;
   readonly force?: boolean;
   readonly woods?: boolean;
 }
@@ -34,6 +35,7 @@ export const addSeason = (program: Command): void => {
     .option('--out <folder>', "draw each drawer's gap through the year into this folder, as PDF and SVG")
     .option('--force', 'write over files that halfpin did not make');
   addPaperOptions(command)
+    .option(...FONT_OPTION)
     .optionsGroup('One board, without a plan (conditions: 21C/45%, 70F/45%, or measured: 8%):')
     .option('--species <name>', 'the wood: "Cherry, black", or an everyday name')
     .option('--shrinkage <percents>', 'a wood of your own, green to oven-dry: radial,tangential')

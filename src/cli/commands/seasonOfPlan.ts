@@ -19,7 +19,7 @@ import type { SeasonOptions } from './season.ts';
 
 /** Prints how a plan's drawers move through the year, and draws it with --out. Throws a Failure with every complaint. */
 export const seasonOfPlan = async (plan: string, options: SeasonOptions): Promise<void> => {
-  const project = await loadProject(plan, options);
+  const project = await loadProject(plan, { ...options, draws: options.out !== undefined });
   const { climate, set, units } = project;
   if (climate === undefined)
     throw new Failure(

@@ -27,6 +27,7 @@ export interface DrawOptions extends PaperOptions {
   readonly sheets?: string;
   readonly benchPaper?: string;
   readonly copies?: string;
+  readonly font?: string;
   readonly printer?: string;
   readonly send?: string;
   readonly force?: boolean;

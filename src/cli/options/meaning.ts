@@ -137,7 +137,7 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
       says: say`the look of a corner does not depend on the straight cutter`,
       remedy: REMOVE,
     },
-    withoutFolder(['force', 'paper', 'margin']),
+    withoutFolder(['force', 'paper', 'margin', 'font']),
     {
       options: ['widths'],
       where: (line) => line.plan !== undefined,
@@ -192,7 +192,7 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
   movement: [
     {
       options: [
-        ...['units', 'fractions', 'out', 'force', 'paper', 'margin'],
+        ...['units', 'fractions', 'out', 'force', 'paper', 'margin', 'font'],
         ...['species', 'shrinkage', 'coefficient', 'grain', 'size', 'from', 'to'],
       ],
       where: (line) => line.has('woods'),
@@ -211,7 +211,7 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
       says: say`pictures are drawn of the drawers of a plan`,
       remedy: say`give one`,
     },
-    withoutFolder(['force', 'paper', 'margin']),
+    withoutFolder(['force', 'paper', 'margin', 'font']),
   ],
   trial: [
     {

@@ -9,6 +9,12 @@ export interface PaperOptions {
   readonly margin?: string;
 }
 
+/** The option of what shows names on paper. */
+export const FONT_OPTION = [
+  '--font <file>',
+  'a TrueType or OpenType file, for letters that the font of the sheets lacks',
+] as const;
+
 export const addPaperOptions = (command: Command): Command =>
   command
     .option('--paper <size>', 'A5 to A0, Letter, Legal, Tabloid, WxH or 610xroll (A4; Letter for inches)')

@@ -21,6 +21,7 @@ interface ChoiceActions {
 }
 
 const typed = (event: Event): string => (event.target as HTMLInputElement | HTMLSelectElement).value;
+const fileIn = (event: Event): File | undefined => (event.target as HTMLInputElement).files?.[0];
 const ticked = (event: Event): boolean => (event.target as HTMLInputElement).checked;
 
 /** The choices of paper, templates and printer. */
@@ -42,6 +43,9 @@ export const choiceFields = (
           <option value="pin">pin boards</option>
         </select>
       </label>
+    </div>
+    <div class="fields">
+      <label>Font file for letters that the sheets lack <input id="font" type="file" accept=".ttf,.otf,.ttc" @change=${(event: Event) => choose({ font: fileIn(event) })}></label>
     </div>
     <label class="check"><input type="checkbox" id="flat" .checked=${flat} @change=${(event: Event) => choose({ flat: ticked(event) })}> Flat templates: one face each, for boards of uneven thickness</label>
     <label class="check"><input type="checkbox" id="rods" .checked=${rods} @change=${(event: Event) => choose({ rods: ticked(event) })}> Rods too: printed strips with every mark of a board</label>

@@ -15,6 +15,7 @@ import { svgWindow } from '../../render/svgWindow.ts';
 import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
 import { type Complaint, sentence } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
+import { lettersOfJob } from './lettersOfJob.ts';
 import { type Printing, readPrinting } from './readPrinting.ts';
 import type { DrawnPage, JobEnd, JobNews, SheetChoice, SheetCounts, SheetJob } from './sheetJob.ts';
 
@@ -23,7 +24,7 @@ type Tell = (news: JobNews) => void;
 /** Does a job, and tells how far it is. */
 export const makeSheets = async (
   { plan, choice, task }: SheetJob,
-  fonts: Fonts,
+  bundled: Fonts,
   tell: Tell,
 ): Promise<JobEnd> => {
   const reading = readProject(plan);
@@ -33,6 +34,9 @@ export const makeSheets = async (
     is: 'refused',
     says: complaints.map((complaint) => sentence(complaint, project.units)),
   });
+  const letters = await lettersOfJob(plan, bundled, choice.font);
+  if (!letters.ok) return refused(letters.complaints);
+  const fonts = letters.value;
   if (task.make === 'pieces') return pieceZip(project, pieceChoice(choice), fonts, tell);
   const printing = readPrinting(choice, unitOf(project.units));
   if (!printing.ok) return refused(printing.complaints);

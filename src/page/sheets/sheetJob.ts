@@ -17,6 +17,8 @@ export interface SheetChoice {
   readonly rods: boolean;
   /** Of the printer that is chosen. */
   readonly correction?: Correction;
+  /** A font file, for letters that those of the sheets lack. */
+  readonly font?: Blob | undefined;
 }
 
 /** What is made: templates to print, a PDF of one kind of sheet, all pieces in a zip, or a proof sheet. */

@@ -52,6 +52,11 @@ export const planSchema = (unit: Unit) =>
     }),
     ...drawerKeys(unit),
     ...optional({
+      font: z
+        .string({ error: 'the name of a font file, as text' })
+        .describe(
+          'A TrueType or OpenType file, from the folder of the plan, for letters of names that the font of the sheets lacks. None unless given.',
+        ),
       climate: climateSchema().describe(
         'The air in which the drawers are made, and in which they are kept. Without it the movement of their wood is not calculated.',
       ),

@@ -69,6 +69,7 @@ const VALUES: Readonly<Record<string, readonly string[]>> = {
     joint: ['Tray front'],
     depth: ['9'],
   },
+  font: ['node_modules/dejavu-fonts-ttf/ttf/DejaVuSerif.ttf'],
   ...{ at: ['0.3'], log: [at('log.txt')], loose: ['0.3'], tight: ['0.2'], proud: ['0.4'], shy: ['0.3'] },
   ...{ short: ['0.2'], 'measured-x': ['149.6'], 'measured-y': ['200.3'], save: ['den'] },
   ...{ 'measured-d1': ['250.1'], 'measured-d2': ['250.3'] },
@@ -165,6 +166,8 @@ const RESTATED: readonly RegExp[] = [
   /--(?:kind secret-mitred|shoulder upper) --mitre corner$/u,
   // A secret mitre has its shoulders at both edges.
   /--kind secret-mitred --shoulder both$/u,
+  // All names here are in letters of the sheets' own font.
+  /--font \S+$/u,
   // The corner is described in full; guides depend on less, and DXF is in mm.
   /^draw .*--as dxf --units in$/u,
   /^draw .*--as dxf --proud 0\.4$/u,

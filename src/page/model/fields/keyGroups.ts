@@ -37,6 +37,7 @@ export const KEY_GROUPS: readonly KeyGroup[] = [
     places: ['groove', 'back.drop', 'bottom'],
   },
   { title: 'Units', stage: 'plan', of: 'plan', places: ['units', 'fractions'] },
+  { title: 'Font of names', stage: 'plan', of: 'plan', places: ['font'] },
   { title: 'Cabinet', stage: 'plan', of: 'plan', places: ['cabinet'] },
   { title: 'Climate', stage: 'plan', of: 'plan', places: ['climate'] },
   { title: 'Woods of your own', stage: 'plan', of: 'plan', places: ['woods'] },

@@ -94,6 +94,7 @@ const SLIPS = { 'bottom.slips.width': '10', 'bottom.slips.height': '18' };
 
 /** Keys whose fields are in groups. */
 const SAMPLES: Readonly<Record<string, Sample>> = {
+  font: plan('own.ttf', 'fonts/other.otf'),
   units: plan('in', 'mm'),
   fractions: plan('32', 'decimal', [{ units: 'in' }]),
   'stock.front.species': all('Plum, my own', 'Oak'),

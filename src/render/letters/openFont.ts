@@ -1,0 +1,24 @@
+import { create, type Font, type Glyph } from 'fontkit';
+
+const opened = new WeakMap<Uint8Array, Font>();
+
+/** The font in a file's bytes, of a collection the first; the same bytes are read only once. */
+export const openFont = (bytes: Uint8Array): Font => {
+  const known = opened.get(bytes);
+  if (known !== undefined) return known;
+  const read = create(bytes);
+  const font = read.fonts === undefined ? read : read.fonts[0];
+  if (font === undefined) throw new Error('the collection is empty');
+  tellCharacters(font);
+  opened.set(bytes, font);
+  return font;
+};
+
+/** Fontkit keeps each glyph with the characters that it first stood for; after this each stands for those it is asked for. */
+const tellCharacters = (font: Font): void => {
+  const kept = font.getGlyph.bind(font);
+  font.getGlyph = (id, codePoints = []) => {
+    const glyph: Glyph = Object.create(kept(id));
+    return Object.defineProperty(glyph, 'codePoints', { value: codePoints });
+  };
+};
