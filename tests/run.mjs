@@ -11,6 +11,7 @@ const JUDGES = {
   mutool: 'mupdf-tools',
   '/usr/share/ppd/cups-pdf/CUPS-PDF_opt.ppd': 'printer-driver-cups-pdf',
   chromium: 'chromium',
+  'firefox-esr': 'firefox-esr',
 };
 
 const run = (command, args, options = {}) => {
