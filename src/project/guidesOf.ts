@@ -21,7 +21,7 @@ import { type FingeredProject, settingsOf } from './settingsOf.ts';
  */
 export const guidePieces = (project: FingeredProject): Piece[] => [
   ...guidesOf(project).map(({ guide, titles }) => guidePiece(guide, titles)),
-  ...settingsOf(project).map(settingRod),
+  ...settingsOf(project).map((each, i) => settingRod(each, i + 1)),
 ];
 
 /** The part of a project that guides depend on. */

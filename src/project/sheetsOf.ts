@@ -253,7 +253,10 @@ const guidesLayout = (
         ...nameNumbers(name, numbered, area),
         ...(settings.length > 0 ? settingSheets(name, work, units, area) : []),
       ]),
-      [...guides.map(({ guide, titles }) => guidePiece(guide, titles)), ...settings.map(settingRod)],
+      [
+        ...guides.map(({ guide, titles }) => guidePiece(guide, titles)),
+        ...settings.map((each, i) => settingRod(each, i + 1)),
+      ],
     ),
     ...(guides.length > 0 && { legend: (width: number) => guideNote(units, width) }),
   };

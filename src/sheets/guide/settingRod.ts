@@ -21,10 +21,11 @@ const WIDTH = rodWidth(BREADTH);
 /**
  * A setting of fingers as a strip at full size, to lay against their bar: the outer edges of every pair are marked at both
  * its edges, so that it serves turned end for end too, and beside them at one edge the fingers' inner edges.
+ * @param number its place in the order of settings, which stands on it even where there is no room for names
  */
-export const settingRod = ({ setting, titles }: NamedSetting): Piece => {
+export const settingRod = ({ setting, titles }: NamedSetting, number: number): Piece => {
   const height = setting.to;
-  const lettering = letteringOf(setting, titles);
+  const lettering = letteringOf(setting, titles, number);
   // A short part of a long rod need not repeat how the boards are placed.
   const short: Lettering = { ...lettering, place: lettering.place.slice(0, 1) };
   const { top, letter } = rodStrip(BREADTH, height, lettering, short);
@@ -56,6 +57,7 @@ export const settingRod = ({ setting, titles }: NamedSetting): Piece => {
 const letteringOf = (
   { from, bush, cutter, pairs, supports }: RodSetting,
   { item, shorter, units, ends }: SettingTitles,
+  number: number,
 ): Lettering => {
   const length = (value: number): string => formatLength(value, units);
   const [atRight, atLeft] = [lettersSeen(ends, 'left'), lettersSeen(ends, 'right')];
@@ -70,8 +72,12 @@ const letteringOf = (
     name: [
       textLabel(
         'bold',
-        `${item} · setting rod`,
-        ...shorter.flatMap((wording) => [`${wording} · setting rod`, `${wording} · rod`]),
+        `${number} · ${item} · setting rod`,
+        ...shorter.flatMap((wording) => [
+          `${number} · ${wording} · setting rod`,
+          `${number} · ${wording} · rod`,
+        ]),
+        `rod ${number}`,
       ),
     ],
     about: [

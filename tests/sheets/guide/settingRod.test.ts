@@ -59,7 +59,7 @@ describe('a setting rod', () => {
   it('has labels 2.4 mm high, inside it, off every line, every split and each other', () => {
     fc.assert(
       fc.property(anySizes, anyName, fc.constantFrom('mm' as const, 'in' as const), (sizes, item, units) => {
-        const piece = settingRod(settingOf(sizes, item, units));
+        const piece = settingRod(settingOf(sizes, item, units), 1);
         const splits = splitToFit(piece, { width: 200, height: 140 }) ?? NO_SPLITS;
         for (const each of [NO_SPLITS, splits]) expect(faults(piece, each)).toEqual([]);
       }),
@@ -68,7 +68,10 @@ describe('a setting rod', () => {
   });
 
   it('names every pair, gap and spacer, and which face is towards the maker at either stop', () => {
-    const words = wordsOf(settingRod(settingOf({ tails: 3, base: 40, space: 14, from: 0 })).draw(NO_SPLITS));
+    const words = wordsOf(
+      settingRod(settingOf({ tails: 3, base: 40, space: 14, from: 0 }), 7).draw(NO_SPLITS),
+    );
+    expect(words).toContain('7 · Buttons front · setting rod');
     expect(words.filter((word) => word.startsWith('PAIR'))).toEqual(['PAIR 1', 'PAIR 2', 'PAIR 3']);
     // 14 + 16 - 12.7: the space, and the bush's room beyond the cutter's.
     expect(words.filter((word) => word.endsWith('17.3'))).toHaveLength(2);
