@@ -26,7 +26,7 @@ import { messages } from './dialogs/messages.ts';
 import { otherTab } from './dialogs/otherTab.ts';
 import { sheetsDialog } from './dialogs/sheetsDialog.ts';
 import { textPanel } from './dialogs/textPanel.ts';
-import { addDrawer, duplicate, move, remove, rename, setCount } from './model/drawers.ts';
+import { addCorner, addDrawer, duplicate, move, remove, rename, setCount } from './model/drawers.ts';
 import type { EditedCorner } from './model/editedCorner.ts';
 import {
   makeEven,
@@ -251,6 +251,10 @@ export const startApp = (): void => {
       add: () => {
         if (tryIt('new drawer', addDrawer, 'the plan'))
           select({ of: 'drawer', index: session.now.project.set.drawers.length - 1, end: 'front' });
+      },
+      addCorner: () => {
+        if (tryIt('new corner', addCorner, 'the plan'))
+          select({ of: 'joint', index: session.now.project.joints.length - 1 });
       },
       move: (by) => {
         const { selected } = session;

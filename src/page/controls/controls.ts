@@ -33,6 +33,8 @@ export interface ControlActions {
   readonly rename: (name: string) => void;
   readonly setCount: (typed: string) => void;
   readonly add: () => void;
+  /** Adds a single corner. */
+  readonly addCorner: () => void;
   readonly move: (by: -1 | 1) => void;
   readonly duplicate: () => void;
   readonly remove: () => void;
@@ -103,7 +105,7 @@ const tailControls = (
 /** The drawer or single corner: its name and quantity, to copy and to remove. */
 const itemControls = (
   { corner: { drawer, name, ref }, now: { project } }: ViewState,
-  { rename, setCount, add, move, duplicate, remove }: ControlActions,
+  { rename, setCount, add, addCorner, move, duplicate, remove }: ControlActions,
 ): TemplateResult => {
   const { length } = drawer === undefined ? project.joints : project.set.drawers;
   const count = entry('How many', String(drawer?.spec.count ?? 1), (text) => setCount(text));
@@ -116,6 +118,7 @@ const itemControls = (
       <button type="button" ?disabled=${ref.index === 0} @click=${() => move(-1)}>Move up</button>
       <button type="button" ?disabled=${ref.index === length - 1} @click=${() => move(1)}>Move down</button>
       <button type="button" @click=${add}>Add a drawer</button>
+      <button type="button" @click=${addCorner}>Add a single corner</button>
       <button type="button" @click=${remove}>Remove this ${drawer === undefined ? 'corner' : 'drawer'}</button>
     </div>
   </section>`;

@@ -1,10 +1,13 @@
-import { type Result, refuse } from '../../units/complaint.ts';
-import { nameKey } from '../../units/name.ts';
+import type { Project } from '../../project/project.ts';
+import { type Place, type Result, refuse, under } from '../../units/complaint.ts';
+import { nameKey, parseName } from '../../units/name.ts';
 import { unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
+import { quote } from '../../units/quote.ts';
 import type { Unit } from '../../units/unit.ts';
 import type { Edit, PlanValue } from '../text/edit.ts';
 import { copyItem, editPlan } from '../text/editPlan.ts';
+import { namesElsewhere } from '../text/listDrawers.ts';
 import { swapItems } from '../text/swapItems.ts';
 import type { EditedCorner } from './editedCorner.ts';
 import { planNumber } from './planNumber.ts';
@@ -20,9 +23,48 @@ const change = (
   value: PlanValue | undefined,
 ): Result<Snapshot> => snapshot(editPlan(text, [{ at: [listOf(corner), corner.ref.index, key], value }]));
 
-/** Renames the drawer or single corner. */
-export const rename = (now: Snapshot, corner: EditedCorner, name: string): Result<Snapshot> =>
-  change(now, corner, 'name', name);
+/** Renames the drawer or single corner, and a drawer wherever else the plan names it. */
+export const rename = (now: Snapshot, corner: EditedCorner, typed: string): Result<Snapshot> => {
+  const { text, project } = now;
+  const list = listOf(corner);
+  const at: Place = [list, corner.ref.index, 'name'];
+  const read = parseName(typed);
+  if (!read.ok) return refuse(...under(at, read.complaints));
+  const name = read.value;
+  const isTaken = namesOf(project, list).some((other, i) => i !== corner.ref.index && isSame(other, name));
+  if (isTaken)
+    return refuse({
+      at,
+      says: say`${quote(name)} is the name of another ${list === 'drawers' ? 'drawer' : 'corner'}; every name must be different`,
+    });
+  const plan = writtenPlan(text);
+  const places = [
+    ...(isWritten(plan, [list, corner.ref.index]) ? [at] : []),
+    ...(list === 'drawers' ? namesElsewhere(plan).filter((each) => isSame(each.name, corner.name)) : []).map(
+      (each) => each.at,
+    ),
+  ];
+  return snapshot(
+    editPlan(
+      text,
+      places.map((place) => ({ at: place, value: name })),
+    ),
+  );
+};
+
+const isSame = (one: string, other: string): boolean => nameKey(one) === nameKey(other);
+
+const namesOf = ({ set, joints }: Project, list: 'drawers' | 'joints'): string[] =>
+  list === 'drawers' ? set.drawers.map(({ spec }) => spec.name) : joints.map(({ name }) => name);
+
+/** The plan with a list of its own, as only the rows of a cabinet may name its drawers. */
+const withList = ({ text, project }: Snapshot, list: 'drawers' | 'joints'): string =>
+  isWritten(writtenPlan(text), [list])
+    ? text
+    : editPlan(
+        text,
+        namesOf(project, list).map((value, i) => ({ at: [list, i, 'name'], value })),
+      );
 
 /** Sets the quantity of equal drawers; undefined is one, and as many as there are places in a cabinet. */
 export const setCount = (
@@ -32,42 +74,68 @@ export const setCount = (
 ): Result<Snapshot> => change(now, corner, 'count', count);
 
 /** Copies it, with a name that no other has. */
-export const duplicate = ({ text, project }: Snapshot, corner: EditedCorner): Result<Snapshot> => {
+export const duplicate = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
   const list = listOf(corner);
-  const { set, joints } = project;
-  const named = list === 'drawers' ? set.drawers.map(({ spec }) => spec) : joints;
-  const taken = new Set(named.map(({ name }) => nameKey(name)));
+  const taken = new Set(namesOf(now.project, list).map(nameKey));
   const stem = corner.name.replace(/ \d+$/u, '');
   let number = 2;
   while (taken.has(nameKey(`${stem} ${number}`))) number++;
-  return snapshot(copyItem(text, list, corner.ref.index, `${stem} ${number}`));
+  return snapshot(copyItem(withList(now, list), list, corner.ref.index, `${stem} ${number}`));
 };
 
 /** Lets it change places with the one before it, or after it. */
-export const move = ({ text }: Snapshot, corner: EditedCorner, by: -1 | 1): Result<Snapshot> =>
-  snapshot(swapItems(text, listOf(corner), corner.ref.index, corner.ref.index + by));
+export const move = (now: Snapshot, corner: EditedCorner, by: -1 | 1): Result<Snapshot> =>
+  snapshot(swapItems(withList(now, listOf(corner)), listOf(corner), corner.ref.index, corner.ref.index + by));
 
-/** Sizes of a drawer that nothing is known of yet, and of its boards. */
+/** Sizes of a drawer and of a single corner that nothing is known of yet, and of their boards. */
 const BLANK = {
-  mm: { opening: { width: 300, height: 100, depth: 400 }, front: 20, side: 12 },
-  in: { opening: { width: 12, height: 4, depth: 16 }, front: '3/4', side: '1/2' },
+  mm: {
+    opening: { width: 300, height: 100, depth: 400 },
+    front: 20,
+    side: 12,
+    corner: { width: 300, tailBoard: 20, pinBoard: 20 },
+  },
+  in: {
+    opening: { width: 12, height: 4, depth: 16 },
+    front: '3/4',
+    side: '1/2',
+    corner: { width: 12, tailBoard: '3/4', pinBoard: '3/4' },
+  },
 } as const;
+
+/** `Drawer 7`: after those that there are, the first number that none of them has. */
+const freeName = (word: string, names: readonly string[]): string => {
+  const taken = new Set(names.map(nameKey));
+  let number = names.length + 1;
+  while (taken.has(nameKey(`${word} ${number}`))) number++;
+  return `${word} ${number}`;
+};
+
+/** Adds a single corner after the last: a through one. */
+export const addCorner = ({ text, project }: Snapshot): Result<Snapshot> => {
+  const at = ['joints', project.joints.length];
+  const given = {
+    name: freeName('Corner', namesOf(project, 'joints')),
+    kind: 'through',
+    ...BLANK[unitOf(project.units)].corner,
+  };
+  return snapshot(
+    editPlan(
+      text,
+      Object.entries(given).map(([key, value]) => ({ at: [...at, key], value })),
+    ),
+  );
+};
 
 /** Adds a drawer after the last, with nothing of its own but an opening: that of the selected one, where it has one. */
 export const addDrawer = ({ text, project }: Snapshot, { drawer }: EditedCorner): Result<Snapshot> => {
   const { units, set } = project;
   const plan = writtenPlan(text);
   const blank = BLANK[unitOf(units)];
-  const taken = new Set(set.drawers.map(({ spec }) => nameKey(spec.name)));
-  let number = set.drawers.length + 1;
-  while (taken.has(nameKey(`Drawer ${number}`))) number++;
   const at = ['drawers', set.drawers.length];
   const space = drawer?.spec.space;
   const size = (key: keyof typeof blank.opening): PlanValue =>
     space?.kind === 'opening' ? planNumber(space.opening[key], unitOf(units)) : blank.opening[key];
-  const listed = isWritten(plan, ['drawers'])
-    ? []
-    : set.drawers.map(({ spec }, i): Edit => ({ at: ['drawers', i, 'name'], value: spec.name }));
   const boards = (['front', 'side'] as const).flatMap((part): Edit[] => {
     const place = ['stock', part, 'thickness'];
     return isWritten(plan, place) ? [] : [{ at: place, value: blank[part] }];
@@ -75,8 +143,7 @@ export const addDrawer = ({ text, project }: Snapshot, { drawer }: EditedCorner)
   return snapshot(
     editPlan(text, [
       ...boards,
-      ...listed,
-      { at: [...at, 'name'], value: `Drawer ${number}` },
+      { at: [...at, 'name'], value: freeName('Drawer', namesOf(project, 'drawers')) },
       ...(['width', 'height', 'depth'] as const).map(
         (key): Edit => ({ at: [...at, 'opening', key], value: size(key) }),
       ),

@@ -13,6 +13,7 @@ import { changeBlock } from './blockItems.ts';
 import { type Change, type Edit, isTree, type PlanValue, type Tree, treeOf, whole } from './edit.ts';
 import { changeFlow } from './flowItems.ts';
 import { type Collection, endOf, indexOf, itemsIn } from './items.ts';
+import { withDrawersListed } from './listDrawers.ts';
 import { parsePlan } from './parsePlan.ts';
 import { lineBreakOf, lineEnd, lineStart, type Splice, spliced, startsLine, withoutLines } from './splice.ts';
 import { standAlone } from './standAlone.ts';
@@ -27,7 +28,13 @@ export const editPlan = (text: string, edits: readonly Edit[]): string => {
   const document = parsePlan(alone);
   const { contents } = document;
   if (!isMap(contents)) return text;
-  const { splices } = changesOf({ text: alone, document, style: styleOf(alone) }, contents, treeOf(edits));
+  const tree = treeOf(
+    withDrawersListed(
+      contents.has('drawers') ? undefined : contents.toJS(document, { maxAliasCount: -1 }),
+      edits,
+    ),
+  );
+  const { splices } = changesOf({ text: alone, document, style: styleOf(alone) }, contents, tree);
   return spliced(alone, splices);
 };
 

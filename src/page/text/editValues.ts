@@ -1,8 +1,9 @@
 import { type Change, type Edit, isTree, type PlanValue, type Tree, treeOf, whole } from './edit.ts';
+import { withDrawersListed } from './listDrawers.ts';
 
 /** A plan's values with some changes, as its text has them after `editPlan`. Those that are given stay as they are. */
 export const editValues = (plan: unknown, edits: readonly Edit[]): unknown =>
-  within(plan, treeOf(edits)) ?? plan;
+  within(plan, treeOf(withDrawersListed(plan, edits))) ?? plan;
 
 type Group = Readonly<Record<string | number, unknown>>;
 

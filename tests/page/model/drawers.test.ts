@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  addCorner,
   addDrawer,
   blankPlan,
   duplicate,
@@ -8,6 +9,7 @@ import {
   rename,
   setCount,
 } from '../../../src/page/model/drawers.ts';
+import { dragLine, setTailCount } from '../../../src/page/model/edits.ts';
 import type { Snapshot } from '../../../src/page/model/snapshot.ts';
 import type { Result } from '../../../src/units/complaint.ts';
 import { speak } from '../../../src/units/phrase.ts';
@@ -57,6 +59,71 @@ describe('the drawers of a plan', () => {
   });
 });
 
+/** A cabinet whose rows name the drawers, and a board that one has been cut from. */
+const ROWS = `stock: {front: {thickness: 20}, side: {thickness: 11}}
+cabinet:
+  width: 574
+  height: 370
+  depth: 420
+  rail: 14
+  rows: [[Buttons, BUTTONS], [{name: Thread, width: 200}, {rows: [Ribbon, Buttonhooks], heights: [40, auto]}], Cloth]
+breakout: {runThrough: [[Buttons, Ribbon], {stack: [Cloth, "Buttons"]}]}
+boards:
+  - {name: Buttons, stock: front, thickness: 26, length: 2000, width: 230}
+`;
+const NAMES = ['Buttons', 'Thread', 'Ribbon', 'Buttonhooks', 'Cloth'];
+
+describe('a drawer that is named elsewhere', () => {
+  it('is renamed in the rows of its cabinet, and in what runs through, and nothing else is', () => {
+    const now = snapshotOf(ROWS);
+    expect(names(now)).toEqual(NAMES);
+    const { text } = made(rename(now, cornerIn(now, FRONT), 'Bobbins'));
+    expect(text).toBe(
+      ROWS.replace('[Buttons, BUTTONS]', '[Bobbins, Bobbins]')
+        .replace('[[Buttons, Ribbon]', '[[Bobbins, Ribbon]')
+        .replace('"Buttons"', '"Bobbins"'),
+    );
+  });
+
+  it('is renamed in its own entry too, and in what was cut of a board', () => {
+    const cut =
+      '{cuts: [{kind: crosscut, piece: 0, at: 25}, {kind: crosscut, piece: 2, at: 350}, {kind: rip, piece: 3, at: 130}], blanks: [{drawer: Thread, part: front, index: 1, turned: false, x: 28, y: 0, length: 322, width: 130, piece: 5}]}';
+    const listed = ROWS.replace('width: 230}', `width: 230, cut: ${cut}}`).replace(
+      'breakout:',
+      `drawers: [${NAMES.map((name) => `{name: ${name}}`).join(', ')}]\nbreakout:`,
+    );
+    const now = snapshotOf(listed);
+    const thread = cornerIn(now, { of: 'drawer', index: 1, end: 'front' });
+    expect(made(rename(now, thread, 'Twine')).text).toBe(listed.replaceAll('Thread', 'Twine'));
+  });
+
+  it('takes no name that another has, nor an empty one', () => {
+    const now = snapshotOf(ROWS);
+    for (const name of ['CLOTH', ' ']) expect(rename(now, cornerIn(now, FRONT), name).ok).toBe(false);
+  });
+});
+
+describe('drawers that only the rows of a cabinet name', () => {
+  const list = (at: number, more: string): string =>
+    `drawers:\n${NAMES.map((name, i) => `  - {name: ${name}${i === at ? more : ''}}\n`).join('')}`;
+
+  it('are listed where one of them gets something of its own', () => {
+    const now = snapshotOf(ROWS);
+    for (const index of [0, 2, 4]) {
+      const corner = cornerIn(now, { of: 'drawer', index, end: 'front' });
+      expect(made(setTailCount(now, corner, 1)).text).toBe(`${ROWS}${list(index, ', joint: {tails: 1}')}`);
+    }
+    const { snapshot: dragged } = dragLine(now, cornerIn(now, FRONT), 1, 20);
+    expect(snapshotOf(dragged.text).project).toEqual(dragged.project);
+  });
+
+  it('are listed where their order changes', () => {
+    const now = snapshotOf(ROWS);
+    const moved = made(move(now, cornerIn(now, FRONT), 1));
+    expect(names(moved)).toEqual(['Thread', 'Buttons', 'Ribbon', 'Buttonhooks', 'Cloth']);
+  });
+});
+
 describe('move', () => {
   it.each([
     ['a block', CHEST],
@@ -99,6 +166,25 @@ describe('addDrawer', () => {
       name: 'Drawer 1',
       stock: { front: { thickness: 20 }, side: { thickness: 12 } },
     });
+  });
+});
+
+describe('addCorner', () => {
+  it.each(['mm', 'in'] as const)('adds a single corner, and another, to a plan in %s', (unit) => {
+    const before = blankPlan(unit);
+    const one = made(addCorner(snapshotOf(before)));
+    expect(one.text.startsWith(before)).toBe(true);
+    const two = made(addCorner(one));
+    expect(two.project.joints.map(({ name, spec: { kind } }) => [name, kind])).toEqual([
+      ['Corner 1', 'through'],
+      ['Corner 2', 'through'],
+    ]);
+    expect(two.project.joints.flatMap(({ joint }) => joint.advice)).toEqual([]);
+  });
+
+  it('adds one with a name that none has', () => {
+    const { project } = made(addCorner(snapshotOf(BOX.replace('name: Corner', 'name: corner 2'))));
+    expect(project.joints.map(({ name }) => name)).toEqual(['corner 2', 'Corner 3']);
   });
 });
 

@@ -1,9 +1,10 @@
 import { nameKey } from '../../../units/name.ts';
 import { unitOf } from '../../../units/notation.ts';
 import type { Edit } from '../../text/edit.ts';
+import { namesInRows } from '../../text/listDrawers.ts';
 import { planNumber } from '../planNumber.ts';
 import type { Snapshot } from '../snapshot.ts';
-import { isWritten, valueAt, writtenPlan } from '../writtenPlan.ts';
+import { isWritten, writtenPlan } from '../writtenPlan.ts';
 
 /**
  * What else changes where a cabinet's rows do: a drawer that gets a place there has no opening of its own any more, one
@@ -12,7 +13,7 @@ import { isWritten, valueAt, writtenPlan } from '../writtenPlan.ts';
  */
 export const cabinetEdits = ({ text, project }: Snapshot, cabinet: unknown): Edit[] => {
   const plan = writtenPlan(text);
-  const names = namesIn(valueAt(cabinet, ['rows']));
+  const names = namesInRows({ cabinet }).map(({ name }) => name);
   const named = new Set(names.map(nameKey));
   const { drawers } = project.set;
   const isListed = isWritten(plan, ['drawers']);
@@ -23,17 +24,15 @@ export const cabinetEdits = ({ text, project }: Snapshot, cabinet: unknown): Edi
   if (!isListed && !isLost) return [];
   const edits = drawers.flatMap(({ spec }, i): Edit[] => {
     const at = ['drawers', i];
-    const own: Edit[] = isListed ? [] : [{ at: [...at, 'name'], value: spec.name }];
     const has = (key: string): boolean => isWritten(plan, [...at, key]);
     if (named.has(nameKey(spec.name))) {
       const isMeasured = spec.space.kind === 'opening' && spec.space.shape !== undefined;
       const goes = ['count', 'size', ...(isMeasured ? [] : ['opening'])].filter(has);
-      return [...own, ...goes.map((key) => ({ at: [...at, key], value: undefined }))];
+      return goes.map((key) => ({ at: [...at, key], value: undefined }));
     }
-    if (has('opening') || has('size') || spec.space.kind !== 'opening') return own;
+    if (has('opening') || has('size') || spec.space.kind !== 'opening') return [];
     const { opening } = spec.space;
     return [
-      ...own,
       ...(spec.count > 1 ? [{ at: [...at, 'count'], value: spec.count }] : []),
       ...(['width', 'height', 'depth'] as const).map((key) => ({
         at: [...at, 'opening', key],
@@ -43,13 +42,4 @@ export const cabinetEdits = ({ text, project }: Snapshot, cabinet: unknown): Edi
   });
   const added = [...new Map(names.map((name) => [nameKey(name), name]))].filter(([key]) => !known.has(key));
   return [...edits, ...added.map(([, value], i) => ({ at: ['drawers', drawers.length + i, 'name'], value }))];
-};
-
-/** The drawers that rows name, in rows inside them too. */
-const namesIn = (rows: unknown): string[] => {
-  if (typeof rows === 'string') return [rows];
-  if (Array.isArray(rows)) return rows.flatMap(namesIn);
-  if (typeof rows !== 'object' || rows === null) return [];
-  const name = valueAt(rows, ['name']);
-  return typeof name === 'string' ? [name] : namesIn(valueAt(rows, ['rows']));
 };
