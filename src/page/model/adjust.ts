@@ -42,11 +42,15 @@ export const adjustAt = (now: Snapshot, edits: readonly Edit[]): Result<Snapshot
   if (made.ok && locksHold(now.project, made.value.project)) return made;
   const values = editedValues(now.text, edits);
   const reading = checkPlan(values);
-  const refit = reading.ok ? refitEdits(reading.plan, values.value) : accept([]);
+  const refit = reading.ok ? refitEdits(misfitsOf(reading.plan), reading.plan, values.value) : accept([]);
   if (!refit.ok) return refit;
   if (refit.value.length === 0) return made;
   const refitted = preview(now, [...edits, ...refit.value]);
-  return refitted.ok || !reading.ok ? refitted : refuse(...refitted.complaints, ...locksOf(reading.plan));
+  if (refitted.ok || !reading.ok) return refitted;
+  const misfits = misfitsOf(reading.plan);
+  const free = refitEdits(misfits.map(unlocked), reading.plan, values.value);
+  const isByLocks = free.ok && preview(now, [...edits, ...free.value]).ok;
+  return refuse(...(isByLocks ? misfits.flatMap(locksOf) : []), ...refitted.complaints);
 };
 
 /** Whether every locked width is as it was. */
@@ -126,9 +130,9 @@ const misfitsOf = (plan: Plan): Misfit[] =>
   });
 
 /** The edits that scale listed tails to the changed widths of their boards, all but locked ones. */
-const refitEdits = (plan: Plan, written: WrittenPlan): Result<Edit[]> => {
+const refitEdits = (misfits: readonly Misfit[], plan: Plan, written: WrittenPlan): Result<Edit[]> => {
   const unit = unitOf(plan.units);
-  const edits = misfitsOf(plan).map(({ ref, name, widths, room, locked }): Result<Edit[]> => {
+  const edits = misfits.map(({ ref, name, widths, room, locked }): Result<Edit[]> => {
     const filled = fill(widths, locked, room);
     return filled.ok
       ? accept(listCorner(ref, { widths: filled.value, locked, before: widths }, plan.drawers, written, unit))
@@ -138,9 +142,10 @@ const refitEdits = (plan: Plan, written: WrittenPlan): Result<Edit[]> => {
   return wrong.length > 0 ? refuse(...wrong) : accept(edits.flatMap((each) => (each.ok ? each.value : [])));
 };
 
-/** What stands in the way, where widths that do not fill their boards cannot be scaled. */
-const locksOf = (plan: Plan): Complaint[] =>
-  misfitsOf(plan).flatMap(({ name, widths, locked }) => ofCorner(name, allLocked(widths, locked)));
+const unlocked = (misfit: Misfit): Misfit => ({ ...misfit, locked: new Set() });
+
+/** What stands in the way, where widths that do not fill their board cannot be scaled for its locks. */
+const locksOf = ({ name, widths, locked }: Misfit): Complaint[] => ofCorner(name, allLocked(widths, locked));
 
 /** The complaints with the name of their corner before them. */
 export const ofCorner = (name: string, complaints: readonly Complaint[]): Complaint[] =>

@@ -16,6 +16,7 @@ import {
   linesOf,
   locksAfterAdding,
   locksAfterRemoving,
+  locksInTheWay,
   mirror,
   moveLine,
   removeTail,
@@ -73,17 +74,39 @@ const writeIfFound = (
 const keptBefore = ({ listed, fingers, joint }: EditedCorner): TipWidths =>
   listed || fingers !== undefined ? widthsOf(joint) : [];
 
+/**
+ * Widths and the corner with them, where it can be cut; where locks are in the way of that, they are what is said first.
+ * @param move makes the widths under some locks
+ * @param asListed the widths as the plan lists them under those
+ */
+export const judgedUnder = (
+  { joint, locked, judge }: EditedCorner,
+  move: (locked: Locked) => Result<TipWidths>,
+  asListed: (widths: TipWidths, locked: Locked) => TipWidths = (widths) => widths,
+): Result<{ readonly widths: TipWidths; readonly corner: EditedCorner }> => {
+  const widths = move(locked);
+  if (!widths.ok) return widths;
+  const judged = judge(asListed(widths.value, locked));
+  if (judged.ok) return accept({ widths: widths.value, corner: judged.value });
+  const locks = locksInTheWay(widthsOf(joint), locked, (held) => {
+    const freer = move(held);
+    return freer.ok && judge(asListed(freer.value, held)).ok;
+  });
+  return refuse(...locks, ...judged.complaints);
+};
+
 /** The widths after a line has been moved, and the corner with them as a plan lists them, as far as it can be cut. */
 const reachLine = ({ project }: Snapshot, corner: EditedCorner, line: number, to: number) => {
   const unit = unitOf(project.units);
-  const { locked, judge, joint } = corner;
-  const before = widthsOf(joint);
-  return stepTowards(to - (linesOf(before, joint.shoulder.lower)[line] ?? to), stepOf(unit), (part) => {
-    const widths = moveLine(before, locked, line, part);
-    if (!widths.ok) return widths;
-    const judged = judge(listedWidths(widths.value, unit, locked, keptBefore(corner)));
-    return judged.ok ? accept({ widths: widths.value, corner: judged.value }) : judged;
-  });
+  const before = widthsOf(corner.joint);
+  const from = linesOf(before, corner.joint.shoulder.lower)[line] ?? to;
+  return stepTowards(to - from, stepOf(unit), (part) =>
+    judgedUnder(
+      corner,
+      (locked) => moveLine(before, locked, line, part),
+      (widths, locked) => listedWidths(widths, unit, locked, keptBefore(corner)),
+    ),
+  );
 };
 
 /**
@@ -116,16 +139,13 @@ export const dragSpacer = (now: Snapshot, corner: EditedCorner, i: number, to: n
   const tail = 2 * i + 1;
   /** What its tail has beside the spacer; a pair may stand open by less than a spacer. */
   const rest = (before[tail] ?? 0) - (pair.to - pair.from - fingers.together);
-  const reach = stepTowards(to - pair.spacer, stepOf(unitOf(now.project.units)), (part) => {
-    const moved = setTail(before, locked, tail, rest + pair.spacer + part);
-    if (!moved.ok) return moved;
-    const judged = corner.judge(moved.value);
-    return judged.ok ? moved : judged;
-  });
-  const { value, stop } = reach;
+  const { value, stop } = stepTowards(to - pair.spacer, stepOf(unitOf(now.project.units)), (part) =>
+    judgedUnder(corner, (held) => setTail(before, held, tail, rest + pair.spacer + part)),
+  );
   if (value === undefined) return { snapshot: now, stop };
-  const kept = before.map((width, j) => (j === tail ? (value[j] ?? width) : width));
-  const next = writeWidths(now, corner, value, locked, kept);
+  const { widths } = value;
+  const kept = before.map((width, j) => (j === tail ? (widths[j] ?? width) : width));
+  const next = writeWidths(now, corner, widths, locked, kept);
   return next.ok ? { snapshot: next.value, stop } : { snapshot: now, stop: next.complaints };
 };
 

@@ -56,6 +56,20 @@ export const allLocked = (widths: TipWidths, locked: Locked): Complaint[] =>
   [...locked].sort((a, b) => a - b).map((i) => lockedAt(widths, i));
 
 /**
+ * The locks that are in the way of what does not work: each without which it would, or all of them where only that helps.
+ * @param works whether it does with other locks
+ */
+export const locksInTheWay = (
+  widths: TipWidths,
+  locked: Locked,
+  works: (locked: Locked) => boolean,
+): Complaint[] => {
+  if (locked.size === 0 || !works(new Set())) return [];
+  const alone = [...locked].filter((i) => works(new Set([...locked].filter((other) => other !== i))));
+  return allLocked(widths, alone.length > 0 ? new Set(alone) : locked);
+};
+
+/**
  * Moves a line up (down, where negative). The nearest width on either side that is not locked gives or takes; locked
  * ones between move along.
  */

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { adjust } from '../../../src/page/model/adjust.ts';
+import { adjust, dragQuantity } from '../../../src/page/model/adjust.ts';
 import { duplicate, rename, setCount } from '../../../src/page/model/drawers.ts';
 import type { CornerRef } from '../../../src/page/model/editedCorner.ts';
 import {
@@ -140,6 +140,25 @@ describe('locks', () => {
     if (width === undefined) throw new Error('no width');
     expect(says(adjust(all, lone(all), width, 70, FIRST_SCOPE))).toContain(`"Corner": ${tailTwo}`);
     expect(says(adjust(locked, corner, width, 34, FIRST_SCOPE))).toContain(`"Corner": ${tailTwo}`);
+  });
+
+  it('are what is said first where a hand is stopped by them, and only then', () => {
+    // Pin 1 gives up 3 of its 4 mm, as tail 1 is locked; unlocked, that would give way down to 5.5 mm.
+    const one = made(toggleLock(box, lone(box), 1));
+    const { snapshot, stop } = dragLine(one, lone(one), 0, 10);
+    expect(linesOf(widths(snapshot))[0]).toBeCloseTo(7, 1);
+    expect(first(stop)).toBe('tail 1 is locked at 13.33 mm');
+    expect(stop.map(({ says }) => speak(says, 'mm'))[1]).toMatch(/^pin 1 is /u);
+    // Of two locks, the one that is in the way.
+    const two = made(toggleLock(one, lone(one), 5));
+    const stops = dragLine(two, lone(two), 0, 10).stop.map(({ says }) => speak(says, 'mm'));
+    expect(stops.filter((says) => says.includes('locked'))).toEqual(['tail 1 is locked at 13.33 mm']);
+    // Without the lock the half pin would not go there either.
+    expect(first(dragLine(two, lone(two), 0, -10).stop)).toMatch(/^the lower half pin is /u);
+    const width = quantity(lone(two), 'jointWidth');
+    if (width === undefined) throw new Error('no width');
+    const narrow = dragQuantity(two, lone(two), width, 20, FIRST_SCOPE);
+    expect(first(narrow.stop)).toBe('"Corner": tail 1 is locked at 13.33 mm');
   });
 
   it('hold in inches too, where a board becomes wider by less than lists may miss it by', () => {

@@ -9,7 +9,7 @@ import { MM_PER_INCH, type Unit } from '../../../units/unit.ts';
 import { ofCorner } from '../adjust.ts';
 import { stepTowards } from '../bisect.ts';
 import { type CornerRef, cornerOf, type EditedCorner } from '../editedCorner.ts';
-import type { Moved } from '../edits.ts';
+import { judgedUnder, type Moved } from '../edits.ts';
 import { type Listing, listCorners } from '../listCorner.ts';
 import { stepOf } from '../planNumber.ts';
 import { preview, type Snapshot } from '../snapshot.ts';
@@ -113,10 +113,10 @@ export const dragSharedSpacer = (now: Snapshot, corner: EditedCorner, i: number,
 
   const widthsAt = (part: number): Result<TipWidths[]> =>
     eachOf(served, (each) => {
-      const widths = widthsWith(each, from + part, unit);
-      if (!widths.ok) return widths;
-      const judged = each.corner.judge(widths.value);
-      return judged.ok ? widths : judged;
+      const judged = judgedUnder(each.corner, (locked) =>
+        widthsWith({ ...each, corner: { ...each.corner, locked } }, from + part, unit),
+      );
+      return judged.ok ? accept(judged.value.widths) : judged;
     });
   const write = (moved: readonly TipWidths[]): Result<Snapshot> => {
     const listings = cornersLike(project, ref).flatMap((each): (Listing & { ref: CornerRef })[] => {
