@@ -1,5 +1,6 @@
 import { html, render } from 'lit-html';
 import { widthName } from '../joint/widthName.ts';
+import { decode } from '../plan/read/decode.ts';
 import { readProject } from '../project/readProject.ts';
 import type { Complaint, Result } from '../units/complaint.ts';
 import type { Notation } from '../units/notation.ts';
@@ -169,7 +170,7 @@ export const startApp = (): void => {
       } else
         page.refusePlan(
           name,
-          reading.complaints.map((fault) => fileFaultWords(fault, reading.units)),
+          reading.complaints.map((fault) => fileFaultWords(fault, reading.units, decode(given).text)),
         );
       return reading.ok;
     },

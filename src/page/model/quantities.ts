@@ -162,9 +162,12 @@ const JOINT: readonly Quantity[] = [
   shoulders([]),
 ];
 
+/** All measures of drawers, or of single corners. */
+export const measuresOf = (of: 'drawer' | 'joint'): readonly Quantity[] => (of === 'joint' ? JOINT : DRAWER);
+
 /** Where the measures of a drawer or of a single corner are written, their keys with points between. */
 export const measuredPlaces = (of: 'drawer' | 'joint'): ReadonlySet<string> =>
-  new Set((of === 'joint' ? JOINT : DRAWER).map(({ at }) => at.join('.')));
+  new Set(measuresOf(of).map(({ at }) => at.join('.')));
 
 /** Every measure that a corner has; at a drawer's front or back, none that only the other has. */
 export const quantitiesOf = (corner: EditedCorner): readonly Quantity[] =>

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { brokenOut } from '../../drawer/blanks/brokenOut.ts';
+import { decode } from '../../plan/read/decode.ts';
 import { readProject } from '../../project/readProject.ts';
 import { type PriceRow, priceTable } from '../model/fingers/priceTable.ts';
 import { fileFaultWords } from '../text/plainWords.ts';
@@ -20,12 +21,13 @@ z.config({ jitless: true });
 const bytesOf = async (blob: Blob): Promise<Uint8Array> => new Uint8Array(await blob.arrayBuffer());
 
 const readFile = async ({ read }: ReadJob): Promise<JobEnd> => {
-  const reading = readProject(await bytesOf(read));
+  const bytes = await bytesOf(read);
+  const reading = readProject(bytes);
   return reading.ok
     ? { is: 'made', says: '' }
     : {
         is: 'refused',
-        says: reading.complaints.map((fault) => fileFaultWords(fault, reading.units)),
+        says: reading.complaints.map((fault) => fileFaultWords(fault, reading.units, decode(bytes).text)),
       };
 };
 

@@ -4,11 +4,17 @@ import { type Complaint, type Place, sentence } from '../../units/complaint.ts';
 import type { Notation } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
+import { fieldWords, inWords } from '../model/fields/keyWords.ts';
 
-/** What an entry of a plan's lists is called: a drawer, or a single corner. */
-type NameOf = (list: 'drawers' | 'joints', index: number) => string;
+/** The lists of a plan whose entries have names, and what one of them is. */
+const LISTS = { drawers: 'drawer', joints: 'corner', boards: 'board' } as const;
+type List = keyof typeof LISTS;
+const isList = (key: Place[number] | undefined): key is List => key !== undefined && key in LISTS;
 
-const NUMBERED: NameOf = (list, index) => `${list === 'drawers' ? 'drawer' : 'corner'} ${index + 1}`;
+/** What an entry of a plan's lists is called: a drawer, a single corner, or a board. */
+type NameOf = (list: List, index: number) => string;
+
+const NUMBERED: NameOf = (list, index) => `${LISTS[list]} ${index + 1}`;
 
 /** One of a list of widths. */
 const ITEMS: Readonly<Record<string, (i: number) => string>> = {
@@ -17,23 +23,28 @@ const ITEMS: Readonly<Record<string, (i: number) => string>> = {
   halfPin: (i) => `${i === 0 ? 'lower' : 'upper'} half pin`,
 };
 
-/** `sizeWidth` as `size width`; what is in a key and is no word, as it is. */
-const inWords = (key: string | number): string =>
-  String(key).replace(/(?<=[a-z])[A-Z]/gu, (letter) => ` ${letter.toLowerCase()}`);
+/** A place in a plan as a list of words, those of its field where it has one: `Buttons`, `opening`, `height`. */
+const placeWords = (place: Place, nameOf: NameOf): string[] => {
+  const [list, index, ...at] = place;
+  return isList(list) && typeof index === 'number'
+    ? [nameOf(list, index), ...keyWords(at, list === 'joints' ? 'joint' : 'drawer')]
+    : keyWords(place, 'drawer');
+};
 
-/** A place in a plan as a list of words: `Buttons`, `opening`, `height`. */
-const placeWords = (place: Place, nameOf: NameOf): string[] =>
-  place.flatMap((key, i): string[] => {
-    const next = place[i + 1];
-    const before = place[i - 1];
-    if (typeof key === 'number') {
-      if (before === 'drawers' || before === 'joints') return [nameOf(before, key)];
-      return [ITEMS[String(before)]?.(key) ?? inWords(key + 1)];
-    }
+const keyWords = (at: Place, of: 'drawer' | 'joint'): string[] => {
+  if (at[0] === 'back' && at[1] === 'joint' && at.length > 2) return ['back', ...keyWords(at.slice(1), of)];
+  const called = at.map((_, i) => fieldWords(at.slice(0, i + 1), of));
+  const from = called.findLastIndex((words) => words !== undefined);
+  const rest = at.flatMap((key, i): string[] => {
+    if (i <= from) return [];
+    const next = at[i + 1];
+    if (typeof key === 'number') return [ITEMS[String(at[i - 1])]?.(key) ?? String(key + 1)];
     // A list's own word goes into that of its item; a joint's is clear from what it has.
-    if (typeof next === 'number' && (i === 0 || key in ITEMS)) return [];
-    return key === 'joint' && next !== undefined ? [] : [inWords(key)];
+    const isTold = typeof next === 'number' ? key in ITEMS : key === 'joint' && next !== undefined;
+    return isTold ? [] : [inWords(key)];
   });
+  return [...(called[from] ?? []), ...rest];
+};
 
 /** Advice, or a complaint, as the page tells it: without a plan's keys, and what to press in place of a command. */
 export const adviceWords = (complaint: Complaint, notation: Notation): string =>
@@ -44,12 +55,17 @@ export const adviceWords = (complaint: Complaint, notation: Notation): string =>
     notation,
   )
     .replace(/^\S+(?= has no effect: )/u, placeWords(complaint.at, NUMBERED).join(', '))
+    .replace(/\b(drawers|joints|boards)\[(\d+)\]/gu, (_, list: List, index) => NUMBERED(list, Number(index)))
     .replace(/ \([a-z]\w*(?:\.\w+)+\)/giu, '');
 
 /** A complaint about an edit, which says what of the plan it is about: `Ribbon, tail 1: 2.43 mm is out of range; …`. */
-export const complaintWords = (complaint: Complaint, { set, joints, units }: Project): string => {
+export const complaintWords = (complaint: Complaint, { set, joints, work, units }: Project): string => {
   const told = adviceWords(complaint, units);
-  const names = { drawers: set.drawers.map(({ spec }) => spec.name), joints: joints.map(({ name }) => name) };
+  const names = {
+    drawers: set.drawers.map(({ spec }) => spec.name),
+    joints: joints.map(({ name }) => name),
+    boards: (work?.planks ?? []).filter(({ copy }) => copy === 1).map(({ name }) => name),
+  };
   if ([...names.drawers, ...names.joints].some((name) => told.startsWith(quote(name)))) return told;
   const place = placeWords(complaint.at, (list, i) => names[list][i] ?? NUMBERED(list, i));
   const untold = place.filter((word) => !told.includes(word));
@@ -60,9 +76,26 @@ export const complaintWords = (complaint: Complaint, { set, joints, units }: Pro
 export const faultWords = ({ line, complaint }: PlanComplaint, notation: Notation): string =>
   `Line ${line}: ${unplaced(complaint, notation)}`;
 
-/** The same of a file, which the user looks up elsewhere: `Line 12, column 9: …`. */
-export const fileFaultWords = ({ line, column, complaint }: PlanComplaint, notation: Notation): string =>
-  `Line ${line}, column ${column}: ${unplaced(complaint, notation)}`;
+/**
+ * The same of a file, which the page does not show: what its line says, from where the fault is if that is far on:
+ * `drawer 3, opening, height: 2 mm is out of range; …, in "- {name: Ribbon, …"`.
+ * @param text the file's
+ */
+export const fileFaultWords = (
+  { line, column, complaint }: PlanComplaint,
+  notation: Notation,
+  text: string,
+): string => {
+  const told = unplaced(complaint, notation);
+  const whole = text.split(/\r\n|\n|\r/u)[line - 1] ?? '';
+  const shown = column > FAR ? `…${whole.slice(column - 1)}` : whole.trim();
+  // What is wrong with all of it is in no line.
+  const isOfAll = complaint.at.length === 0 && line === 1 && column === 1;
+  return isOfAll || shown === '' ? told : `${told}, in ${quote(shown)}`;
+};
+
+/** So many letters of a line are shown from its start. */
+const FAR = 30;
 
 const unplaced = (complaint: Complaint, notation: Notation): string =>
   [placeWords(complaint.at, NUMBERED).join(', '), adviceWords(complaint, notation)]

@@ -21,10 +21,27 @@ describe('complaintWords', () => {
       'Buttons, back, upper half pin: 2 mm is out of range',
     );
     expect(words(['joint', 'lap'])).toBe('lap: 2 mm is out of range');
-    expect(words(['stock', 'front', 'thickness'])).toBe('stock, front, thickness: 2 mm is out of range');
+    expect(words(['stock', 'front', 'thickness'])).toBe('thickness, front: 2 mm is out of range');
     expect(words([])).toBe('2 mm is out of range');
     expect(complaintWords({ at: ['joints', 0, 'tailBoard'], says: say`no` }, snapshotOf(BOX).project)).toBe(
       'Corner, tail board: no',
+    );
+  });
+
+  it('calls a field as it is called on the page', () => {
+    expect(words(['fit', 'top'])).toBe('gap above: 2 mm is out of range');
+    expect(words(['drawers', 2, 'fit', 'side'])).toBe('Ribbon, gap at each side: 2 mm is out of range');
+    expect(words(['front', 'lip', 'top'])).toBe('lip above: 2 mm is out of range');
+    expect(words(['groove', 'offset'])).toBe('groove, from edge: 2 mm is out of range');
+    expect(words(['drawers', 0, 'size', 'depth'])).toBe('Buttons, drawer, depth: 2 mm is out of range');
+    expect(words(['back', 'joint', 'shoulderWidth'])).toBe('back, shoulder: 2 mm is out of range');
+    expect(words(['family', 'within'])).toBe('look of the set, within: 2 mm is out of range');
+    expect(words(['boards', 1, 'thickness'])).toBe('board 2, thickness: 2 mm is out of range');
+  });
+
+  it('says of no entry which it is in a list of the text', () => {
+    expect(words(['drawers', 1, 'name'], say`"B" is the name of drawers[0] too`)).toBe(
+      'Thread: "B" is the name of drawer 1 too',
     );
   });
 
@@ -59,12 +76,24 @@ describe('adviceWords', () => {
 });
 
 describe('a fault of a text', () => {
-  it('has its line in words, of a file its column too, and counts entries from one', () => {
-    const reading = readProject(CHEST.replace('height: 110', 'height: 2'));
+  it('has its number of line in words, of a file what the line says, and counts entries from one', () => {
+    const bad = CHEST.replace('height: 110', 'height: 2');
+    const reading = readProject(bad);
     const [fault] = reading.ok ? [] : reading.complaints;
     if (fault === undefined) throw new Error('it is valid');
     const told = 'drawer 3, opening, height: 2 mm is out of range; it must be 10 mm to 5000 mm';
     expect(faultWords(fault, 'mm')).toBe(`Line 21: ${told}`);
-    expect(fileFaultWords(fault, 'mm')).toBe(`Line 21, column 52: ${told}`);
+    expect(fileFaultWords(fault, 'mm', bad)).toBe(`${told}, in "…height: 2, depth: 420}}"`);
+  });
+
+  it.each([
+    ['groove:\n  ofset: 3\n', /groove, ofset: there is no such key here; .*, in "ofset: 3"$/u],
+    ['drawers: [\n  {name: A', /, in "\{name: A"$/u],
+    ['name: Chest\n', /the plan has neither drawers nor joints[^"]*$/u],
+  ])('of a file, %j, is told by its place in words and the line, without its number', (text, words) => {
+    const reading = readProject(text);
+    const told = reading.ok ? '' : reading.complaints.map((each) => fileFaultWords(each, 'mm', text)).join();
+    expect(told).toMatch(words);
+    expect(told).not.toMatch(/line \d|column/iu);
   });
 });

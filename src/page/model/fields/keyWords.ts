@@ -1,3 +1,5 @@
+import type { Place } from '../../../units/complaint.ts';
+import { measuresOf } from '../quantities.ts';
 import type { KeyGroup } from './keyGroups.ts';
 import type { PlanKey } from './planKeys.ts';
 
@@ -22,13 +24,28 @@ const CALLED: Readonly<Record<string, string>> = {
   'drawers.*.size': 'outside size',
   'woods.*': 'wood',
   'groove.stopped': 'groove stopped at',
+  family: 'look of the set',
   'family.target': 'tail width of the set',
   'saw.keep': 'least offcut',
 };
 
-/** The words of a key: `sizeWidth` as `size width`. */
-const inWords = (key: string | number): string =>
+/** The words of a key: `sizeWidth` as `size width`; what is in a key and is no word, as it is. */
+export const inWords = (key: string | number): string =>
   String(key).replace(/(?<=[a-z])[A-Z]/gu, (letter) => ` ${letter.toLowerCase()}`);
+
+/**
+ * What the page calls the field at a place in an entry of a plan, or among what all drawers have; undefined where its own
+ * keys say it.
+ */
+export const fieldWords = (at: Place, of: 'drawer' | 'joint'): readonly string[] | undefined => {
+  const place = at.join('.');
+  const called = CALLED[place] ?? CALLED[`${of}s.*.${place}`];
+  if (called !== undefined) return [called];
+  const measure = measuresOf(of).find((each) => each.at.join('.') === place);
+  if (measure === undefined) return undefined;
+  const { group, label } = measure;
+  return group === 'Corner' || group === 'Boards' ? [label] : [group.toLowerCase(), label];
+};
 
 /** What a key is called in its group. */
 export const labelOf = ({ of, places }: KeyGroup, { at }: PlanKey): string => {
