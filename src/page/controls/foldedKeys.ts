@@ -2,9 +2,10 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Place } from '../../units/complaint.ts';
 import { readText, shownText } from '../model/fields/fieldText.ts';
 import { groupsFor, isElsewhere, type KeyGroup, keysOfGroup, type Stage } from '../model/fields/keyGroups.ts';
-import { aboutOf, labelOf } from '../model/fields/keyWords.ts';
-import { ANY, type PlanKey, type ValueForm, valuesIn } from '../model/fields/planKeys.ts';
+import { aboutOf, labelOf, usualWords } from '../model/fields/keyWords.ts';
+import { ANY, keyAt, type PlanKey, type ValueForm, valuesIn } from '../model/fields/planKeys.ts';
 import { isTogether, type KeyRef, type Setting, writtenFor } from '../model/fields/setKeys.ts';
+import { reachesSingleCorners } from '../model/keepInherited.ts';
 import { allDrawers, selectedDrawers } from '../model/scopeWords.ts';
 import type { ViewState } from '../model/viewState.ts';
 import { writtenPlan } from '../model/writtenPlan.ts';
@@ -42,7 +43,11 @@ const whose = ({ of }: KeyGroup, { corner, scope, now: { project } }: ViewState)
   return of === 'drawers' && scope.drawers === 'all' ? allDrawers(project) : selectedDrawers(corner);
 };
 
-const body = (group: KeyGroup, { corner, now }: ViewState, set: ControlActions['set']): TemplateResult => {
+const body = (
+  group: KeyGroup,
+  { corner, now, scope }: ViewState,
+  set: ControlActions['set'],
+): TemplateResult => {
   const plan = writtenPlan(now.text);
   const written = (key: PlanKey): unknown => writtenFor(plan, corner.ref, refOf(group, key));
 
@@ -51,9 +56,14 @@ const body = (group: KeyGroup, { corner, now }: ViewState, set: ControlActions['
     const name = `${group.title}, ${label}`;
     const shown = shownText(written(key), form);
     const take = (text: string): void => set(label, [[refOf(group, key), readText(text, form)]]);
+    const isShared =
+      group.of === 'drawers' &&
+      scope.drawers === 'all' &&
+      reachesSingleCorners(key.at) &&
+      now.project.joints.length > 0;
     return html`<div class="key">
-      <label>${label}${isChoice(form) ? choice(name, form, shown, take) : entry(name, shown, take, form.isNested ? 6 : undefined)}</label>
-      <p class="quiet">${aboutOf(key)}</p>
+      <label>${label}${isChoice(form) ? choice(name, key, form, shown, take) : entry(name, shown, take, form.isNested ? 6 : undefined)}</label>
+      <p class="quiet">${aboutOf(key)}${isShared ? ' Single corners without their own follow it too.' : ''}</p>
     </div>`;
   };
 
@@ -98,7 +108,7 @@ const body = (group: KeyGroup, { corner, now }: ViewState, set: ControlActions['
       return html`<div class="key">
         <label>${labelOf(group, each)}${
           each.value && isChoice(each.value)
-            ? html`<select name=${at} aria-label=${said} aria-invalid=${invalid} aria-describedby=${why}><option value=""></option>${each.value.words.map((word) => html`<option>${word}</option>`)}</select>`
+            ? html`<select name=${at} aria-label=${said} aria-invalid=${invalid} aria-describedby=${why}><option value="">choose</option>${each.value.words.map((word) => html`<option>${word}</option>`)}</select>`
             : each.value?.isNested
               ? html`<textarea name=${at} rows="6" ?required=${isNeeded} aria-label=${said} aria-invalid=${invalid} aria-describedby=${why} spellcheck="false"></textarea>`
               : html`<input name=${at} ?required=${isNeeded} aria-label=${said} aria-invalid=${invalid} aria-describedby=${why} autocomplete="off" spellcheck="false">`
@@ -157,12 +167,18 @@ const isRemovable = (key: PlanKey, written: unknown): boolean =>
   typeof written === 'object' &&
   !/^drawers\.\*\.(?:opening|size)(?:\.(?:width|height))?$/u.test(key.at.join('.'));
 
+/** Whether there is nothing where a key stands without it. */
+const isNeeded = ({ at }: PlanKey): boolean =>
+  keyAt(at.slice(0, -1))?.required.includes(String(at.at(-1))) === true;
+
 /** Whether a value is one of a few words. */
 const isChoice = ({ words, isNumber, isText, isList }: ValueForm): boolean =>
   words.length > 0 && !isNumber && !isText && !isList;
 
+/** What must be given is one of the words; all else may be left as it is usual. */
 const choice = (
   label: string,
+  key: PlanKey,
   { words }: ValueForm,
   shown: string,
   take: (text: string) => void,
@@ -176,7 +192,7 @@ const choice = (
   };
   return html`<select aria-label=${label} aria-invalid=${refusal ? 'true' : nothing}
       aria-describedby=${refusal ? reasonId(label) : nothing} @change=${choose}>
-      <option value="" .selected=${chosen === ''}></option>
+      ${isNeeded(key) ? nothing : html`<option value="" .selected=${chosen === ''}>${usualWords(key)}</option>`}
       ${words.map((word) => html`<option .selected=${String(word) === chosen}>${word}</option>`)}
     </select>${reason(label)}`;
 };

@@ -7,6 +7,7 @@ import { hasLength, OWN_LENGTHS } from '../../joint/kinds/kinds.ts';
 import type { Project, SingleCorner } from '../../project/project.ts';
 import type { Cutter } from '../../router/limits/cutter.ts';
 import { withCutter } from '../../router/limits/fitToCutter.ts';
+import type { Place } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
 import type { Unit } from '../../units/unit.ts';
 import type { Edit, PlanValue } from '../text/edit.ts';
@@ -73,6 +74,13 @@ export const keepSingleCorners = (
     const value = isWritten(plan, at) ? undefined : singleValue(corner, cutting?.cutter, key, unitOf(units));
     return value === undefined ? [] : [{ at, value }];
   });
+
+/**
+ * Whether single corners follow what the plan gives for all drawers at a place: what is wished of a corner beside its own
+ * sizes, which they keep.
+ */
+export const reachesSingleCorners = ([group, key]: Place): boolean =>
+  group === 'joint' && ['shoulder', 'mitre', 'proud', 'chisel'].includes(String(key));
 
 const singleValue = (
   { spec, joint }: SingleCorner,

@@ -60,3 +60,16 @@ export const labelOf = ({ of, places }: KeyGroup, { at }: PlanKey): string => {
 /** What a key is, without the marks of a plan's text. */
 export const aboutOf = ({ about }: PlanKey): string =>
   about.replace(/`(\w+)`/gu, (_, word: string) => inWords(word));
+
+/** What a choice of words is where nothing is chosen: `lapped (as usual)`, by what the schema says of it. */
+export const usualWords = ({ about, value }: PlanKey): string => {
+  const [said = '', ...more] = about.split(' unless given');
+  if (more.length === 0) return 'not given';
+  const told = (value?.words ?? [])
+    .map((word) => ({
+      word: String(word),
+      at: said.search(new RegExp(`\\b${word}\\b(?!.*\\b${word}\\b)`, 'u')),
+    }))
+    .toSorted((a, b) => b.at - a.at)[0];
+  return `${told === undefined || told.at < 0 ? 'none' : told.word} (as usual)`;
+};
