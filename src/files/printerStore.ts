@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { parsePaper } from '../paper/paperSizes.ts';
 import type { PrinterError } from '../paper/printerCorrection.ts';
+import { isPrinterName } from '../paper/printerName.ts';
 import { MOST_ERROR } from '../paper/readProof.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { quote } from '../units/quote.ts';
@@ -67,10 +68,6 @@ export const parsePrinters = (text: string): Printers | undefined => {
     return undefined;
   }
 };
-
-/** A printer's name is something to type again. */
-export const isPrinterName = (text: string): boolean =>
-  /^[\p{L}\p{N}][\p{L}\p{M}\p{N} ._-]{0,39}$/u.test(text);
 
 const isStored = (value: unknown): value is StoredPrinter => {
   if (typeof value !== 'object' || value === null) return false;

@@ -1,17 +1,18 @@
 import { join } from 'node:path';
 import type { Command } from 'commander';
-import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
+import { refuseOptions } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
-import { isPrinterName, savePrinter } from '../../files/printerStore.ts';
+import { savePrinter } from '../../files/printerStore.ts';
 import { writePdf } from '../../files/writeDrawn.ts';
 import type { Paper } from '../../paper/paperSizes.ts';
 import type { PrinterError } from '../../paper/printerCorrection.ts';
+import { readPrinterName } from '../../paper/printerName.ts';
 import { accuracyText, finenessOf, proofAccuracy } from '../../paper/proofAccuracy.ts';
 import { type ProofLengths, proofLengths } from '../../paper/proofLengths.ts';
 import { type MeasuredProof, readProof } from '../../paper/readProof.ts';
 import { printJson } from '../../render/json.ts';
 import { fileStem } from '../../sheets/fileStem.ts';
-import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
+import { accept, type Complaint, type Result, refuse, under } from '../../units/complaint.ts';
 import { mm, say } from '../../units/phrase.ts';
 import type { Unit } from '../../units/unit.ts';
 import { readUnits } from '../options/notationOptions.ts';
@@ -163,13 +164,9 @@ const otherUnit = ({ paper, margin, unit }: Sheet, options: ProofOptions): Compl
     : undefined;
 };
 
-/** A printer's name is something to type again. */
-const nameOf = (text: string): string => {
-  if (isPrinterName(text)) return text;
-  throw new Failure(
-    ['--save: a printer is named with letters, digits, spaces, dots and hyphens, 40 at the most; try office'],
-    WRONG_INPUT,
-  );
+const nameOf = (typed: string): string => {
+  const read = readPrinterName(typed);
+  return read.ok ? read.value : refuseOptions(under(['save'], read.complaints), 'mm');
 };
 
 const drawSheet = async (
