@@ -1,3 +1,4 @@
+import { answer, openStore } from './database.ts';
 import { type KeptPlan, type PlanText, storedPending, storePending } from './storage.ts';
 
 /** The most that are kept; the oldest go first. */
@@ -61,16 +62,4 @@ export const keptPlans = async (): Promise<readonly KeptPlan[] | undefined> => {
   }
 };
 
-const database = (): Promise<IDBDatabase> => {
-  const opening = indexedDB.open('halfpin', 1);
-  opening.addEventListener('upgradeneeded', () =>
-    opening.result.createObjectStore(STORE, { autoIncrement: true }),
-  );
-  return answer(opening);
-};
-
-const answer = <T>(request: IDBRequest<T>): Promise<T> =>
-  new Promise((resolve, reject) => {
-    request.addEventListener('success', () => resolve(request.result));
-    request.addEventListener('error', () => reject(request.error ?? new Error('refused')));
-  });
+const database = (): Promise<IDBDatabase> => openStore('halfpin', STORE, { autoIncrement: true });

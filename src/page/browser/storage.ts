@@ -3,6 +3,7 @@ import type { Correction, PrinterError } from '../../paper/printerCorrection.ts'
 const KEY = 'halfpin';
 const PENDING_KEY = 'halfpin pending';
 const PRINTERS_KEY = 'halfpin printers';
+const PRINTER_KEY = 'halfpin printer';
 const PROBE_KEY = 'halfpin probe';
 
 /** A plan's text, and what is typed in its place and not valid yet. */
@@ -125,5 +126,24 @@ export const storePrinter = ({ printer, error }: Correction): boolean => {
     return true;
   } catch {
     return false;
+  }
+};
+
+/** The name of the printer that sheets are corrected for; empty where none is chosen. */
+export const storedPrinter = (): string => {
+  try {
+    const name = localStorage.getItem(PRINTER_KEY) ?? '';
+    return Object.hasOwn(storedPrinters(), name) ? name : '';
+  } catch {
+    return '';
+  }
+};
+
+/** Stores which printer is chosen, for the next visit; where the browser stores nothing, it does nothing. */
+export const storeChosen = (printer: string): void => {
+  try {
+    localStorage.setItem(PRINTER_KEY, printer);
+  } catch {
+    // Until the page is left, it is used all the same.
   }
 };

@@ -1,18 +1,12 @@
-import { html, type TemplateResult } from 'lit-html';
+import { html, nothing, type TemplateResult } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { ANSI_PAPERS, ISO_PAPERS } from '../../paper/paperSizes.ts';
+import { find } from '../browser/dom.ts';
 import { storedPrinters } from '../browser/storage.ts';
 import type { SheetChoice } from '../sheets/sheetJob.ts';
+import type { Chosen } from './keptChoice.ts';
 
 const PAPERS = [...ISO_PAPERS, ...ANSI_PAPERS];
-
-/** What the user has chosen; paper and margin follow the plan's unit until they are typed. */
-export interface Chosen
-  extends Omit<SheetChoice, 'paper' | 'margin' | 'correction'>,
-    Partial<Pick<SheetChoice, 'paper' | 'margin'>> {
-  /** The name of a measured printer; none where it is empty. */
-  readonly printer: string;
-}
 
 interface ChoiceActions {
   readonly choose: (part: Partial<Chosen>) => void;
@@ -24,10 +18,14 @@ const typed = (event: Event): string => (event.target as HTMLInputElement | HTML
 const fileIn = (event: Event): File | undefined => (event.target as HTMLInputElement).files?.[0];
 const ticked = (event: Event): boolean => (event.target as HTMLInputElement).checked;
 
-/** The choices of paper, templates and printer. */
+/**
+ * The choices of paper, templates and printer.
+ * @param names of the drawers and single corners
+ */
 export const choiceFields = (
-  { paper, margin, boards, flat, rods }: SheetChoice,
+  { paper, margin, boards, flat, rods, only = '', copies = 'one', font }: SheetChoice,
   printer: string,
+  names: readonly string[],
   { choose, proof, keepMeasures }: ChoiceActions,
 ): TemplateResult =>
   html`<fieldset class="choice">
@@ -45,8 +43,25 @@ export const choiceFields = (
       </label>
     </div>
     <div class="fields">
+      <label>Only these drawers and single corners <input id="only" list="only-names" placeholder="all of them" autocomplete="off" spellcheck="false" aria-describedby="only-how" .value=${live(only)} @change=${(event: Event) => choose({ only: typed(event).trim() })}></label>
+      <datalist id="only-names">${names.map((name) => html`<option value=${name}></option>`)}</datalist>
+      <label>Copies of each template
+        <select id="copies" @change=${(event: Event) => choose({ copies: typed(event) === 'made' ? 'made' : 'one' })}>
+          <option value="one" .selected=${copies === 'one'}>one</option>
+          <option value="made" .selected=${copies === 'made'}>as often as it is made</option>
+        </select>
+      </label>
+    </div>
+    <p id="only-how" class="quiet">Names with commas between; one part of a drawer so: ${names[0] ?? 'Buttons'}/side. A part is front, side or back.</p>
+    <div class="fields">
       <label>Font file for letters that the sheets lack <input id="font" type="file" accept=".ttf,.otf,.ttc" @change=${(event: Event) => choose({ font: fileIn(event) })}></label>
     </div>
+    ${
+      font instanceof File
+        ? html`<div class="row"><span id="font-name">${font.name}</span>
+          <button type="button" id="no-font" @click=${() => withoutFont(choose)}>Without it</button></div>`
+        : nothing
+    }
     <label class="check"><input type="checkbox" id="flat" .checked=${flat} @change=${(event: Event) => choose({ flat: ticked(event) })}> Flat templates: one face each, for boards of uneven thickness</label>
     <label class="check"><input type="checkbox" id="rods" .checked=${rods} @change=${(event: Event) => choose({ rods: ticked(event) })}> Rods too: printed strips with every mark of a board</label>
   </fieldset>
@@ -76,6 +91,12 @@ export const choiceFields = (
       <button type="button" id="keep-printer" @click=${keepMeasures}>Keep the correction</button>
     </details>
   </fieldset>`;
+
+/** A field for a file goes on showing the one that was chosen there. */
+const withoutFont = (choose: ChoiceActions['choose']): void => {
+  find('font', HTMLInputElement).value = '';
+  choose({ font: undefined });
+};
 
 const boardsNamed = (value: string): Chosen['boards'] =>
   value === 'tail' || value === 'pin' ? value : 'both';

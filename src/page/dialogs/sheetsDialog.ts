@@ -1,31 +1,33 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
 import { parts } from '../../drawer/partsList.ts';
-import { DEFAULT_MARGIN } from '../../paper/printable.ts';
+import { handPaper } from '../../paper/paperSizes.ts';
+import { readPrinterName } from '../../paper/printerName.ts';
 import { partsCsv } from '../../project/partsCsv.ts';
-import { hasGuides } from '../../project/project.ts';
 import { sentence } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
 import { find } from '../browser/dom.ts';
 import { saveFile } from '../browser/files.ts';
-import { storedPrinters, storePrinter } from '../browser/storage.ts';
+import { storePrinter } from '../browser/storage.ts';
 import { faultIn } from '../model/session.ts';
 import type { AppContext } from '../model/viewState.ts';
 import { printedSheets } from '../sheets/printedSheets.ts';
 import { readPrinting } from '../sheets/readPrinting.ts';
 import { readySheets } from '../sheets/readySheets.ts';
-import type { JobEnd, SheetChoice, SheetJob, SheetTask } from '../sheets/sheetJob.ts';
+import type { JobEnd, SheetJob, SheetTask } from '../sheets/sheetJob.ts';
 import { type RunningJob, startJob } from '../sheets/startJob.ts';
-import { type Chosen, choiceFields } from './choiceFields.ts';
+import { choiceFields } from './choiceFields.ts';
 import { fileRows } from './fileRows.ts';
+import { type Chosen, keptChoice } from './keptChoice.ts';
 import { measuredError } from './measuredError.ts';
 import { progress, sheetPreview } from './sheetPreview.ts';
+
+const NO_STATUS = { text: '', isStop: false };
 
 /** The dialog that prints sheets, or saves sheets, pieces and lists as files; and the key that prints. */
 export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
   const dialog = find('take-dialog', HTMLDialogElement);
   let purpose: 'print' | 'save' = 'print';
-  let chosen: Chosen = { boards: 'both', flat: false, rods: false, printer: '' };
-  let status = { text: '', isStop: false };
+  let status = NO_STATUS;
   let making: { readonly what: string; readonly job: RunningJob; number: number; of: number } | undefined;
   let printsWhenReady = false;
 
@@ -34,28 +36,17 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
     show();
   };
 
-  const choice = (): SheetChoice => {
-    const isMetric = unitOf(unit()) === 'mm';
-    const { printer, ...rest } = chosen;
-    const error = storedPrinters()[printer];
-    return {
-      paper: isMetric ? 'A4' : 'Letter',
-      // It is round in mm alone, and a proof must be measured with the margin it was drawn with.
-      margin: `${DEFAULT_MARGIN}${isMetric ? '' : 'mm'}`,
-      ...rest,
-      ...(error && { correction: { printer, error } }),
-    };
-  };
   const jobOf = (task: SheetTask): SheetJob => ({ plan: now().text, choice: choice(), task });
 
+  const { chosen, choice, choose: keep, follow, kinds } = keptChoice(unit, () => templates.renew());
   const templates = readySheets(
     () => jobOf({ make: 'print' }),
     () => {
       const { is } = templates.state();
-      const isNow = printsWhenReady && is === 'ready';
-      if (is !== 'making') printsWhenReady = false;
+      const isOver = printsWhenReady && is !== 'making';
+      if (isOver) [printsWhenReady, status] = [false, NO_STATUS];
       show();
-      if (isNow) void print();
+      if (isOver && is === 'ready') void print();
     },
   );
   const print = printedSheets(templates.state, () => {
@@ -70,11 +61,12 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
     }
     open('print');
     printsWhenReady = templates.state().is === 'making';
+    if (printsWhenReady) say('The sheets are still being made. They are printed as soon as they are ready.');
   };
 
   const choose = (part: Partial<Chosen>): void => {
-    chosen = { ...chosen, ...part };
-    status = { text: '', isStop: false };
+    keep(part);
+    status = NO_STATUS;
     templates.renew();
     templates.ask();
   };
@@ -121,11 +113,13 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
   const keepMeasures = (): void => {
     const on = readPrinting(choice(), unitOf(unit()));
     const read = on.ok ? measuredError(on.value, unitOf(unit())) : on;
-    if (!read.ok) {
-      say(read.complaints.map((complaint) => sentence(complaint, unit())).join('. '), true);
+    const name = readPrinterName(find('printer-name', HTMLInputElement).value.trim() || 'my printer');
+    if (!read.ok || !name.ok) {
+      const wrong = [read, name].flatMap((each) => (each.ok ? [] : each.complaints));
+      say(wrong.map((complaint) => sentence(complaint, unit())).join('. '), true);
       return;
     }
-    const printer = find('printer-name', HTMLInputElement).value.trim() || 'my printer';
+    const printer = name.value;
     const { error, accuracy } = read.value;
     const isKept = storePrinter({ printer, error });
     choose({ printer });
@@ -143,6 +137,12 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
     const { project } = now();
     const sheets = templates.state();
     const typed = draft();
+    const { benchPaper = '' } = chosen();
+    const on = readPrinting(choice(), unitOf(unit()));
+    const names = [
+      ...project.set.drawers.map(({ spec }) => spec.name),
+      ...project.joints.map(({ name }) => name),
+    ];
     render(
       html`<div class="dialog-head">
         <h2 id="take-title">${purpose === 'print' ? 'Print' : 'Save sheets'}</h2>
@@ -151,14 +151,17 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
       ${typed === undefined ? nothing : html`<p class="stop">${faultIn(typed)}; these sheets are of the plan before it.</p>`}
       <div class="sheets">
         <div>
-          ${choiceFields(choice(), chosen.printer, { choose, proof: take('Proof sheets', { make: 'proof' }), keepMeasures })}
+          ${choiceFields(choice(), chosen().printer, names, { choose, proof: take('Proof sheets', { make: 'proof' }), keepMeasures })}
           ${
             purpose === 'print'
               ? printRow(sheets.counts?.templates)
               : fileRows({
                   counts: sheets.counts ?? {},
-                  hasDrawers: project.set.drawers.length > 0,
-                  hasGuides: hasGuides(project),
+                  kinds: kinds(project),
+                  hasParts: project.set.drawers.length > 0,
+                  benchPaper,
+                  usualPaper: on.ok ? handPaper(on.value.paper, unitOf(unit())).name : '',
+                  choosePaper: (typed) => choose({ benchPaper: typed }),
                   take,
                   takeParts,
                 })
@@ -186,7 +189,7 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
   const open = (why: 'print' | 'save'): void => {
     purpose = why;
     templates.ask();
-    if (!dialog.open) status = { text: '', isStop: false };
+    if (!dialog.open) status = NO_STATUS;
     draw();
     // By itself, to be brief: the browser styles the whole page anew.
     if (!dialog.open) setTimeout(() => dialog.showModal());
@@ -219,6 +222,7 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
     update: (): void => {
       if (plan === now().text) return;
       plan = now().text;
+      follow(now().project);
       templates.renew();
       if (dialog.open) templates.ask();
     },

@@ -3,10 +3,11 @@ import type { PrintPage } from '../../drawing/printPage.ts';
 import { drawProof } from '../../paper/proofSheet.ts';
 import { dxfFiles } from '../../project/dxfFiles.ts';
 import { guidePieces } from '../../project/guidesOf.ts';
+import { onlyNumbers } from '../../project/only.ts';
 import { piecesOf } from '../../project/piecesOf.ts';
 import { hasGuides, type Project } from '../../project/project.ts';
 import { readProject } from '../../project/readProject.ts';
-import { type SheetOptions, type SheetSet, sheetsOf } from '../../project/sheetsOf.ts';
+import { type SheetSet, sheetsOf } from '../../project/sheetsOf.ts';
 import { svgFiles } from '../../project/svgFiles.ts';
 import type { Fonts } from '../../render/fonts.ts';
 import { pagePaths } from '../../render/pagePaths.ts';
@@ -15,8 +16,10 @@ import { svgWindow } from '../../render/svgWindow.ts';
 import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
 import { type Complaint, sentence } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
+import type { Unit } from '../../units/unit.ts';
 import { lettersOfJob } from './lettersOfJob.ts';
-import { type Printing, readPrinting } from './readPrinting.ts';
+import { readChoice } from './readChoice.ts';
+import { readPrinting } from './readPrinting.ts';
 import type { DrawnPage, JobEnd, JobNews, SheetChoice, SheetCounts, SheetJob } from './sheetJob.ts';
 
 type Tell = (news: JobNews) => void;
@@ -29,28 +32,20 @@ export const makeSheets = async (
 ): Promise<JobEnd> => {
   const reading = readProject(plan);
   if (!reading.ok) throw new Error('this plan is not valid');
-  const project = reading.value;
+  const whole = reading.value;
   const refused = (complaints: readonly Complaint[]): JobEnd => ({
     is: 'refused',
-    says: complaints.map((complaint) => sentence(complaint, project.units)),
+    says: complaints.map((complaint) => sentence(complaint, whole.units)),
   });
   const letters = await lettersOfJob(plan, bundled, choice.font);
   if (!letters.ok) return refused(letters.complaints);
   const fonts = letters.value;
-  if (task.make === 'pieces') return pieceZip(project, pieceChoice(choice), fonts, tell);
-  const printing = readPrinting(choice, unitOf(project.units));
-  if (!printing.ok) return refused(printing.complaints);
-  if (task.make === 'proof') {
-    const { paper, margin } = printing.value;
-    const drawn = drawProof(paper, margin, unitOf(project.units));
-    return drawn.ok ? proof(printing.value, drawn.value.page, fonts) : refused(drawn.complaints);
-  }
-  const { correction } = choice;
-  const options: SheetOptions = {
-    ...printing.value,
-    choice: pieceChoice(choice),
-    ...(correction && { correction }),
-  };
+  if (task.make === 'proof') return proof(choice, unitOf(whole.units), fonts, refused);
+  const read = readChoice(whole, choice);
+  if (!read.ok) return refused(read.complaints);
+  const { project, options } = read.value;
+  const part = project.only === undefined ? '' : `-only-${onlyNumbers(whole, project.only)}`;
+  if (task.make === 'pieces') return pieceZip(project, part, options.choice, fonts, tell);
   if (task.make === 'print') {
     const templates = sheetsOf(project, { ...options, kinds: ['templates', 'contents'] });
     if (!templates.ok) return refused(templates.complaints);
@@ -69,18 +64,12 @@ export const makeSheets = async (
   return {
     is: 'made',
     says: `${count} ${count === 1 ? 'sheet' : 'sheets'} of ${paper.name}. Print at 100 %, and lay a rule on both check bars before you cut.`,
-    file: { name: project.name, ending: `-${set.kind}.pdf`, blob: await pdf(set.title, pages, fonts) },
+    file: { name: project.name, ending: `${part}-${set.kind}.pdf`, blob: await pdf(set.title, pages, fonts) },
   };
 };
 
 const countsOf = (sets: readonly SheetSet[]): SheetCounts =>
   Object.fromEntries(sets.map(({ kind, count }) => [kind, count]));
-
-const pieceChoice = ({ flat, rods, boards }: SheetChoice): PieceChoice => ({
-  flat,
-  rods,
-  boards: boards === 'both' ? ['tail', 'pin'] : [boards],
-});
 
 const ofKind = (kind: SheetSet['kind'], all: readonly SheetSet[]): SheetSet => {
   const found = all.find((each) => each.kind === kind);
@@ -147,18 +136,33 @@ const pictureOf = ({ width, height, paths }: DrawnPage): Promise<Blob> => {
 };
 
 /** A proof sheet, to measure a printer's error. */
-const proof = async ({ paper }: Printing, page: PrintPage, fonts: Fonts): Promise<JobEnd> => ({
-  is: 'made',
-  says: 'Print it at 100 %, measure it with a steel rule, and type in below what you read.',
-  file: {
-    name: `proof-${paper.name}`,
-    ending: '.pdf',
-    blob: await pdf(`Proof sheet for ${paper.name}`, [page], fonts),
-  },
-});
+const proof = async (
+  choice: SheetChoice,
+  unit: Unit,
+  fonts: Fonts,
+  refused: (complaints: readonly Complaint[]) => JobEnd,
+): Promise<JobEnd> => {
+  const printing = readPrinting(choice, unit);
+  if (!printing.ok) return refused(printing.complaints);
+  const { paper, margin } = printing.value;
+  const drawn = drawProof(paper, margin, unit);
+  if (!drawn.ok) return refused(drawn.complaints);
+  return {
+    is: 'made',
+    says: 'Print it at 100 %, measure it with a steel rule, and type in below what you read.',
+    file: {
+      name: `proof-${paper.name}`,
+      ending: '.pdf',
+      blob: await pdf(`Proof sheet for ${paper.name}`, [drawn.value.page], fonts),
+    },
+  };
+};
 
-/** Every piece as an SVG file, and every guide as a DXF file too, all in one zip. */
-const pieceZip = (project: Project, choice: PieceChoice, fonts: Fonts, tell: Tell): JobEnd => {
+/**
+ * Every piece as an SVG file, and every guide as a DXF file too, all in one zip.
+ * @param part what stands for a choice of the drawers in the file's name
+ */
+const pieceZip = (project: Project, part: string, choice: PieceChoice, fonts: Fonts, tell: Tell): JobEnd => {
   const encoder = new TextEncoder();
   const pieces = [...piecesOf(project, choice), ...guidePieces(project)];
   const drawn = [...svgFiles(pieces, { fonts, window: svgWindow() }, project.name), ...dxfFiles(project)];
@@ -174,7 +178,7 @@ const pieceZip = (project: Project, choice: PieceChoice, fonts: Fonts, tell: Tel
       : 'Every template as an SVG file, in one zip.',
     file: {
       name: project.name,
-      ending: '-pieces.zip',
+      ending: `${part}-pieces.zip`,
       blob: new Blob([zip], { type: 'application/zip' }),
     },
   };

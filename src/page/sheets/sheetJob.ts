@@ -1,6 +1,7 @@
 import type { BrokenOut } from '../../drawer/blanks/brokenOut.ts';
 import type { StockWork } from '../../drawer/blanks/stockWork.ts';
 import type { Correction } from '../../paper/printerCorrection.ts';
+import type { Copies } from '../../paper/sheets.ts';
 import type { SheetSet } from '../../project/sheetsOf.ts';
 import type { PagePath } from '../../render/pagePaths.ts';
 import type { Sawing } from '../../stock/usualSawing.ts';
@@ -15,6 +16,12 @@ export interface SheetChoice {
   readonly boards: 'both' | 'tail' | 'pin';
   readonly flat: boolean;
   readonly rods: boolean;
+  /** The names of what is drawn, as they are typed: `Buttons, Cloth/side`; all where there are none. */
+  readonly only?: string;
+  /** Each template once unless given. */
+  readonly copies?: Copies;
+  /** Of cutting list, bench sheets and comparison, as it is typed; by the paper of all where it is empty. */
+  readonly benchPaper?: string;
   /** Of the printer that is chosen. */
   readonly correction?: Correction;
   /** A font file, for letters that those of the sheets lack. */

@@ -1,0 +1,66 @@
+import { DEFAULT_MARGIN } from '../../paper/printable.ts';
+import { chooseOnly } from '../../project/only.ts';
+import type { Project } from '../../project/project.ts';
+import { kindsOf, type SheetSet } from '../../project/sheetsOf.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
+import { keepFont, keptFont } from '../browser/keptFont.ts';
+import { storeChosen, storedPrinter, storedPrinters } from '../browser/storage.ts';
+import type { SheetChoice } from '../sheets/sheetJob.ts';
+
+/** What the user has chosen; paper and margin follow the plan's unit until they are typed. */
+export interface Chosen
+  extends Omit<SheetChoice, 'paper' | 'margin' | 'correction' | 'font'>,
+    Partial<Pick<SheetChoice, 'paper' | 'margin'>> {
+  /** The name of a measured printer; none where it is empty. */
+  readonly printer: string;
+  readonly font?: File | undefined;
+}
+
+/**
+ * What is chosen of paper, templates and printer. The printer and the font file are those of the visit before, where the
+ * browser keeps them.
+ * @param changed is called where the font of the visit before has been found
+ */
+export const keptChoice = (unit: () => Notation, changed: () => void) => {
+  let chosen: Chosen = { boards: 'both', flat: false, rods: false, printer: storedPrinter() };
+  let found: { project: Project; only: string; kinds: readonly SheetSet['kind'][] } | undefined;
+  void keptFont().then((font) => {
+    if (font === undefined || 'font' in chosen) return;
+    chosen = { ...chosen, font };
+    changed();
+  });
+  return {
+    chosen: (): Chosen => chosen,
+    choose: (part: Partial<Chosen>): void => {
+      chosen = { ...chosen, ...part };
+      if (part.printer !== undefined) storeChosen(part.printer);
+      if ('font' in part) void keepFont(part.font);
+    },
+    /** Draws all again where a plan has not the drawers that were chosen. */
+    follow: (project: Project): void => {
+      const { only = '' } = chosen;
+      if (only !== '' && !chooseOnly(project, only).ok) chosen = { ...chosen, only: '' };
+    },
+    /** The kinds of sheet that there are of what is chosen of a project. */
+    kinds: (project: Project): readonly SheetSet['kind'][] => {
+      const { only = '' } = chosen;
+      if (found?.project !== project || found.only !== only) {
+        const drawn = only === '' ? undefined : chooseOnly(project, only);
+        found = { project, only, kinds: kindsOf(drawn?.ok ? drawn.value : project) };
+      }
+      return found.kinds;
+    },
+    choice: (): SheetChoice => {
+      const isMetric = unitOf(unit()) === 'mm';
+      const { printer, ...rest } = chosen;
+      const error = printer === '' ? undefined : storedPrinters()[printer];
+      return {
+        paper: isMetric ? 'A4' : 'Letter',
+        // It is round in mm alone, and a proof must be measured with the margin it was drawn with.
+        margin: `${DEFAULT_MARGIN}${isMetric ? '' : 'mm'}`,
+        ...rest,
+        ...(error && { correction: { printer, error } }),
+      };
+    },
+  };
+};
