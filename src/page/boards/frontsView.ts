@@ -5,7 +5,7 @@ import { plankName } from '../../drawer/blanks/blankWords.ts';
 import type { BrokenOut } from '../../drawer/blanks/brokenOut.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
 import { px } from '../browser/dom.ts';
-import { fitting } from '../browser/letters.ts';
+import { fitting, scaleInto } from '../browser/letters.ts';
 import { MOST_DRAWN } from '../model/viewState.ts';
 
 /** Round the drawers, and the greatest height, in px. */
@@ -29,7 +29,7 @@ export const frontsView = (
   const cabinet = cabinetOf(drawers);
   const fronts = cabinet.rows.flat();
   if (fronts.length === 0 || laid === undefined || laid.unlisted.includes('front')) return nothing;
-  const scale = Math.min((room - 2 * FRAME) / cabinet.width, (MOST_HEIGHT - 2 * FRAME) / cabinet.height);
+  const scale = scaleInto({ width: room, height: MOST_HEIGHT }, FRAME, cabinet);
   const [width, height] = [cabinet.width, cabinet.height].map((size) => size * scale + 2 * FRAME) as [
     number,
     number,

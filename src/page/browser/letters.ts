@@ -17,3 +17,14 @@ export const fitting = (name: string, room: number): string => {
   const most = Math.floor(room / LETTER);
   return letters.length <= most ? name : most < 3 ? '' : `${letters.slice(0, most - 1).join('')}…`;
 };
+
+/** The least scale of a drawing: what is hidden has no room, and what is drawn has no negative size. */
+const LEAST_SCALE = 1e-3;
+
+/** Px to the mm of a drawing that is to be no wider and no higher, in px, with a frame all round it. */
+export const scaleInto = (
+  room: { readonly width: number; readonly height: number },
+  frame: number,
+  { width, height }: { readonly width: number; readonly height: number },
+): number =>
+  Math.max(LEAST_SCALE, Math.min((room.width - 2 * frame) / width, (room.height - 2 * frame) / height));

@@ -26,11 +26,12 @@ export const lineTarget = (lines: readonly number[], i: number, middle: number, 
   const half = (other: number | undefined): number =>
     other === undefined ? FINGER / 2 : Math.min(FINGER / 2, Math.abs(other - here) / 2);
   const x0 = middle + ((i % columns) - columns / 2) * FINGER;
+  const highest = Math.max(top, here - half(lines[i + columns]));
   return {
     x0,
     x1: x0 + FINGER,
-    top: Math.max(top, here - half(lines[i + columns])),
-    bottom: here + half(lines[i - columns]),
+    top: highest,
+    bottom: Math.max(highest, here + half(lines[i - columns])),
   };
 };
 

@@ -4,7 +4,7 @@ import { cabinetOf } from '../../drawer/arrangement/cabinetOf.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
-import { fitting, lettersIn } from '../browser/letters.ts';
+import { fitting, lettersIn, scaleInto } from '../browser/letters.ts';
 import { cornerOfDrawer } from '../model/editedCorner.ts';
 import { MOST_DRAWN, type View, type ViewActions } from '../model/viewState.ts';
 
@@ -24,10 +24,7 @@ export const cabinetView =
     const letters = lettersIn(room.cabinet, room.letters);
     const cabinet = cabinetOf(drawers);
     const fronts = cabinet.rows.flat();
-    const scale = Math.min(
-      (room.cabinet - 2 * FRAME) / cabinet.width,
-      (MOST_HEIGHT - 2 * FRAME) / cabinet.height,
-    );
+    const scale = scaleInto({ width: room.cabinet, height: MOST_HEIGHT }, FRAME, cabinet);
     const width = cabinet.width * scale + 2 * FRAME;
     const height = cabinet.height * scale + 2 * FRAME;
 

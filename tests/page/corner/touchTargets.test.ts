@@ -22,6 +22,10 @@ describe('where a finger takes hold', () => {
     expect(lineTarget(lines, 1, 50, 0)).toEqual({ x0: 50, x1: 94, top: 262, bottom: 306 });
   });
 
+  it('has no height less than nothing where its line is higher than it may reach', () => {
+    expect(lineTarget([300, 200, 100], 2, 50, 150)).toEqual({ x0: 6, x1: 50, top: 150, bottom: 150 });
+  });
+
   it('lies over the edge at which a spacer is, or as near to it as its neighbours at either hand let it', () => {
     const anywhere = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY };
     expect(spacerTarget(100, 50, anywhere)).toEqual({ x0: 78, x1: 122, top: 28, bottom: 72 });
