@@ -35,7 +35,8 @@ describe('complaintWords', () => {
     expect(words(['groove', 'offset'])).toBe('groove, from edge: 2 mm is out of range');
     expect(words(['drawers', 0, 'size', 'depth'])).toBe('Buttons, drawer, depth: 2 mm is out of range');
     expect(words(['back', 'joint', 'shoulderWidth'])).toBe('back, shoulder: 2 mm is out of range');
-    expect(words(['family', 'within'])).toBe('look of the set, within: 2 mm is out of range');
+    expect(words(['family', 'halfPins'])).toBe('look of the set, half pins: 2 mm is out of range');
+    expect(words(['bottom', 'slips', 'width'])).toBe("slips' width: 2 mm is out of range");
     expect(words(['boards', 1, 'thickness'])).toBe('board 2, thickness: 2 mm is out of range');
   });
 

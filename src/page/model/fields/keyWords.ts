@@ -21,11 +21,56 @@ const CALLED: Readonly<Record<string, string>> = {
   'stock.bottom.thickness': 'thickness of the bottoms',
   'stock.bottom.species': 'wood of the bottoms',
   'stock.bottom.grain': 'grain of the bottoms',
+  'joint.graded': 'graded tails',
+  'joint.graded.ratio': 'each tail to its neighbour',
+  'joint.graded.from': 'graded from the',
+  'back.joint.graded': 'graded tails',
+  'back.joint.graded.ratio': 'each tail to its neighbour',
+  'back.joint.graded.from': 'graded from the',
+  'joints.*.graded': 'graded tails',
+  'joints.*.graded.ratio': 'each tail to its neighbour',
+  'joints.*.graded.from': 'graded from the',
   'drawers.*.size': 'outside size',
+  'drawers.*.size.width': 'outside width',
+  'drawers.*.size.height': 'outside height',
+  'drawers.*.size.depth': 'outside depth',
+  'drawers.*.opening.width': "opening's width",
+  'drawers.*.opening.width.front': 'width in front',
+  'drawers.*.opening.width.back': 'width behind',
+  'drawers.*.opening.height': "opening's height",
+  'drawers.*.opening.height.left': 'height on the left',
+  'drawers.*.opening.height.right': 'height on the right',
+  'drawers.*.opening.height.back': 'height behind',
+  'drawers.*.opening.depth': "opening's depth",
+  'drawers.*.opening.diagonals': 'diagonals',
+  'drawers.*.opening.diagonals.rising': 'diagonal that rises to the right',
+  'drawers.*.opening.diagonals.falling': 'diagonal that falls to the right',
   'woods.*': 'wood',
+  'woods.*.shrinkage.radial': 'shrinkage across the rings',
+  'woods.*.shrinkage.tangential': 'shrinkage along the rings',
+  'woods.*.coefficient.radial': 'coefficient across the rings',
+  'woods.*.coefficient.tangential': 'coefficient along the rings',
   'groove.stopped': 'groove stopped at',
+  'back.drop': 'back lower than the sides by',
+  'bottom.kind': 'kind of bottom',
+  'bottom.slack': "bottom's slack",
+  'bottom.slips': 'drawer slips',
+  'bottom.slips.width': "slips' width",
+  'bottom.slips.height': "slips' height",
   family: 'look of the set',
   'family.target': 'tail width of the set',
+  'family.spacers': 'different spacers at most',
+  'family.within': 'spacers alike within',
+  'fingers.lapped': 'ends for lapped corners',
+  'fingers.lapped.channel': 'channel for lapped corners',
+  'fingers.through': 'ends for through corners',
+  'fingers.through.channel': 'channel for through corners',
+  'fingers.through.taper': 'taper for through corners',
+  'cabinet.heights.progression': 'heights grow',
+  'cabinet.heights.first': 'height of the top row',
+  'cabinet.heights.overall': 'bottom row to top row',
+  'cabinet.heights.step': 'step from row to row',
+  'cabinet.heights.ratio': 'each row to the one above',
   'saw.keep': 'least offcut',
 };
 
@@ -39,12 +84,13 @@ export const inWords = (key: string | number): string =>
  */
 export const fieldWords = (at: Place, of: 'drawer' | 'joint'): readonly string[] | undefined => {
   const place = at.join('.');
-  const called = CALLED[place] ?? CALLED[`${of}s.*.${place}`];
-  if (called !== undefined) return [called];
   const measure = measuresOf(of).find((each) => each.at.join('.') === place);
-  if (measure === undefined) return undefined;
-  const { group, label } = measure;
-  return group === 'Corner' || group === 'Boards' ? [label] : [group.toLowerCase(), label];
+  if (measure !== undefined) {
+    const { group, label } = measure;
+    return group === 'Corner' || group === 'Boards' ? [label] : [group.toLowerCase(), label];
+  }
+  const called = CALLED[place] ?? CALLED[`${of}s.*.${place}`];
+  return called === undefined ? undefined : [called];
 };
 
 /** What a key is called in its group. */

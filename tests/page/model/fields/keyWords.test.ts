@@ -1,12 +1,34 @@
 import { describe, expect, it } from 'vitest';
-import { KEY_GROUPS, keysOfGroup } from '../../../../src/page/model/fields/keyGroups.ts';
-import { usualWords } from '../../../../src/page/model/fields/keyWords.ts';
+import { isElsewhere, KEY_GROUPS, keysOfGroup } from '../../../../src/page/model/fields/keyGroups.ts';
+import { inWords, labelOf, usualWords } from '../../../../src/page/model/fields/keyWords.ts';
 import { keyAt, valuesIn } from '../../../../src/page/model/fields/planKeys.ts';
 import { setKeys } from '../../../../src/page/model/fields/setKeys.ts';
 import { reachesSingleCorners } from '../../../../src/page/model/keepInherited.ts';
 import { FIRST_SCOPE } from '../../../../src/page/model/scope.ts';
 import type { Snapshot } from '../../../../src/page/model/snapshot.ts';
 import { CHEST, cornerIn, FRONT, snapshotOf } from '../../chest.ts';
+
+describe('the label of a field', () => {
+  it('is no key of a plan, nor a few of them in a row', () => {
+    const fields = KEY_GROUPS.flatMap((group) =>
+      keysOfGroup(group)
+        .flatMap(valuesIn)
+        .map((key) => ({
+          group,
+          key,
+          own: ['drawer', 'joint'].includes(group.of) ? key.at.slice(2) : key.at,
+        })),
+    ).filter(({ group, own }) => !isElsewhere(group, own));
+    expect(fields.length).toBeGreaterThan(80);
+    const raw = fields.flatMap(({ group, key, own }) => {
+      const label = labelOf(group, key);
+      const names = own.filter((step) => step !== '*');
+      const rows = names.map((_, i) => names.slice(i).map(inWords).join(' ')).slice(0, -1);
+      return /[a-z][A-Z]|[.*_[\]]/u.test(label) || rows.includes(label) ? [label] : [];
+    });
+    expect(raw).toEqual([]);
+  });
+});
 
 describe('a choice where nothing is chosen', () => {
   it.each([
