@@ -117,6 +117,13 @@ describe('what comes in', () => {
     }
     expect(await page.title()).toBe('Halfpin');
     expect(await page.locator('main img, main script').count()).toBe(0);
+    // No font of the sheets has a picture of a saw.
+    await page.click('#save-sheets');
+    await page.click('#take-templates');
+    await page.locator('#take-status.stop', { hasText: 'the fonts of the sheets lack the letter' }).waitFor();
+    await page.click('#take-close');
+    await page.locator('.member').nth(3).click();
+    await page.getByRole('button', { name: 'Remove this drawer' }).click();
     await page.click('#save-sheets');
     expect((await download(page, '#take-templates')).bytes.subarray(0, 5).toString()).toBe('%PDF-');
     await page.context().close();
