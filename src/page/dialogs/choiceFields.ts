@@ -43,16 +43,16 @@ export const choiceFields = (
       </label>
     </div>
     <div class="fields">
-      <label>Only these drawers and single corners <input id="only" list="only-names" placeholder="all of them" autocomplete="off" spellcheck="false" aria-describedby="only-how" .value=${live(only)} @change=${(event: Event) => choose({ only: typed(event).trim() })}></label>
+      <label>Draw only <input id="only" list="only-names" placeholder="all of them" autocomplete="off" spellcheck="false" aria-describedby="only-how" .value=${live(only)} @change=${(event: Event) => choose({ only: typed(event).trim() })}></label>
       <datalist id="only-names">${names.map((name) => html`<option value=${name}></option>`)}</datalist>
-      <label>Copies of each template
+      <label>Copies
         <select id="copies" @change=${(event: Event) => choose({ copies: typed(event) === 'made' ? 'made' : 'one' })}>
-          <option value="one" .selected=${copies === 'one'}>one</option>
-          <option value="made" .selected=${copies === 'made'}>as often as it is made</option>
+          <option value="one" .selected=${copies === 'one'}>one of each template</option>
+          <option value="made" .selected=${copies === 'made'}>each as often as it is made</option>
         </select>
       </label>
     </div>
-    <p id="only-how" class="quiet">Names with commas between; one part of a drawer so: ${names[0] ?? 'Buttons'}/side. A part is front, side or back.</p>
+    <p id="only-how" class="quiet">Drawers and single corners by their names, with commas between; one part of a drawer as ${names[0] ?? 'Buttons'}/side: its front, side or back.</p>
     <div class="fields">
       <label>Font file for letters that the sheets lack <input id="font" type="file" accept=".ttf,.otf,.ttc" @change=${(event: Event) => choose({ font: fileIn(event) })}></label>
     </div>
