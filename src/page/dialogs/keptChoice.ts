@@ -1,7 +1,7 @@
 import { DEFAULT_MARGIN } from '../../paper/printable.ts';
-import { chooseOnly } from '../../project/only.ts';
-import type { Project } from '../../project/project.ts';
-import { kindsOf, type SheetSet } from '../../project/sheetsOf.ts';
+import { chooseOnly, wholeDrawers } from '../../project/only.ts';
+import { hasGuides, type Project } from '../../project/project.ts';
+import type { SheetSet } from '../../project/sheetsOf.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { keepFont, keptFont } from '../browser/keptFont.ts';
 import { storeChosen, storedPrinter, storedPrinters } from '../browser/storage.ts';
@@ -23,7 +23,6 @@ export interface Chosen
  */
 export const keptChoice = (unit: () => Notation, changed: () => void) => {
   let chosen: Chosen = { boards: 'both', flat: false, rods: false, printer: storedPrinter() };
-  let found: { project: Project; only: string; kinds: readonly SheetSet['kind'][] } | undefined;
   void keptFont().then((font) => {
     if (font === undefined || 'font' in chosen) return;
     chosen = { ...chosen, font };
@@ -42,13 +41,19 @@ export const keptChoice = (unit: () => Notation, changed: () => void) => {
       if (only !== '' && !chooseOnly(project, only).ok) chosen = { ...chosen, only: '' };
     },
     /** The kinds of sheet that there are of what is chosen of a project. */
-    kinds: (project: Project): readonly SheetSet['kind'][] => {
+    kinds: (whole: Project): readonly SheetSet['kind'][] => {
       const { only = '' } = chosen;
-      if (found?.project !== project || found.only !== only) {
-        const drawn = only === '' ? undefined : chooseOnly(project, only);
-        found = { project, only, kinds: kindsOf(drawn?.ok ? drawn.value : project) };
-      }
-      return found.kinds;
+      const read = only === '' ? undefined : chooseOnly(whole, only);
+      const project = read?.ok ? read.value : whole;
+      const { length } = wholeDrawers(project);
+      // One drawer of several has nothing to be compared with.
+      const isAlone = length === 1 && project.set.drawers.length > 1;
+      return [
+        'templates',
+        ...(hasGuides(project) ? (['guides'] as const) : []),
+        ...(length === 0 ? [] : (['cutting-list', 'bench'] as const)),
+        ...(length === 0 || isAlone ? [] : (['comparison'] as const)),
+      ];
     },
     choice: (): SheetChoice => {
       const isMetric = unitOf(unit()) === 'mm';

@@ -1,3 +1,4 @@
+import { kindFor } from '../../joint/kinds/kinds.ts';
 import type { Project } from '../../project/project.ts';
 import { type Place, type Result, refuse, under } from '../../units/complaint.ts';
 import { nameKey, parseName } from '../../units/name.ts';
@@ -111,12 +112,12 @@ const freeName = (word: string, names: readonly string[]): string => {
   return `${word} ${number}`;
 };
 
-/** Adds a single corner after the last: a through one. */
+/** Adds a single corner after the last, of the usual kind. */
 export const addCorner = ({ text, project }: Snapshot): Result<Snapshot> => {
   const at = ['joints', project.joints.length];
   const given = {
     name: freeName('Corner', namesOf(project, 'joints')),
-    kind: 'through',
+    kind: kindFor([]),
     ...BLANK[unitOf(project.units)].corner,
   };
   return snapshot(

@@ -1,3 +1,4 @@
+import { isKind } from '../../../joint/kinds/kinds.ts';
 import type { Place } from '../../../units/complaint.ts';
 import { measuresOf } from '../quantities.ts';
 import type { KeyGroup } from './keyGroups.ts';
@@ -61,11 +62,6 @@ const CALLED: Readonly<Record<string, string>> = {
   'family.target': 'tail width of the set',
   'family.spacers': 'different spacers at most',
   'family.within': 'spacers alike within',
-  'fingers.lapped': 'ends for lapped corners',
-  'fingers.lapped.channel': 'channel for lapped corners',
-  'fingers.through': 'ends for through corners',
-  'fingers.through.channel': 'channel for through corners',
-  'fingers.through.taper': 'taper for through corners',
   'cabinet.heights.progression': 'heights grow',
   'cabinet.heights.first': 'height of the top row',
   'cabinet.heights.overall': 'bottom row to top row',
@@ -97,6 +93,8 @@ export const fieldWords = (at: Place, of: 'drawer' | 'joint'): readonly string[]
 export const labelOf = ({ of, places }: KeyGroup, { at }: PlanKey): string => {
   const called = CALLED[at.join('.')];
   if (called !== undefined) return called;
+  const [list, kind, part = 'ends'] = at;
+  if (list === 'fingers' && isKind(String(kind))) return `${part} for ${kind} corners`;
   const own = of === 'drawer' || of === 'joint' ? at.slice(2) : at;
   const prefix = places.find((place) => own.join('.').startsWith(`${place}.`))?.split('.').length ?? 0;
   const rest = own.slice(places.length === 1 ? prefix : 0).filter((step) => step !== '*');
