@@ -76,10 +76,12 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
         setAttribute(parts.text.node, 'y', px(sheet.top - 17));
       }
       const isMoving = moving?.handle === id;
-      const state = isMoving ? (moving.stop.length > 0 ? ' moving stopped' : ' moving') : '';
-      setAttribute(parts.group.node, 'class', `handle along-${handle.axis}${state}`);
-      // What is not seen of it follows with the plan.
-      if (isMoving || !isPreview) drawPath(parts.trace, shape.trace);
+      // What is not seen of the others follows with the plan.
+      if (isMoving || !isPreview) {
+        const state = isMoving ? (moving.stop.length > 0 ? ' moving stopped' : ' moving') : '';
+        setAttribute(parts.group.node, 'class', `handle along-${handle.axis}${state}`);
+        drawPath(parts.trace, shape.trace);
+      }
       if (!isPreview) describe(parts, handle, shape, shown);
       if (isMoving) found = { handle, middle: shape.middle };
     }
