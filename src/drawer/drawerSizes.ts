@@ -105,8 +105,8 @@ export const backJointSpec = ({ backJoint, stock }: DrawerSpec, backHeight: numb
 });
 
 /** The wish for a drawer's front corners, unchecked, with its cutter's slope and pins and every default filled in. */
-export const frontCorner = (spec: DrawerSpec): ResolvedSpec => {
-  const wish = frontJointSpec(spec, sizesOf(spec).height);
+export const frontCorner = (spec: DrawerSpec, { height } = sizesOf(spec)): ResolvedSpec => {
+  const wish = frontJointSpec(spec, height);
   return withDefaults(spec.cutter === undefined ? wish : withCutter(wish, spec.cutter));
 };
 

@@ -71,7 +71,14 @@ export const checkPlan = ({ value, find, complaints: slips }: Parsed): PlanReadi
   const complaints = [...slips, ...wrong.map(found), ...filled.complaints.map(found)];
   const later: Locate = (complaint) => locate(find, filled.indices, complaint);
   return complaints.length === 0
-    ? { ok: true, plan: filled.plan, advice: unusedKeys(written), locate: later }
+    ? {
+        ok: true,
+        plan: filled.plan,
+        get advice() {
+          return unusedKeys(written);
+        },
+        locate: later,
+      }
     : { ok: false, valid: filled.plan, complaints: fromTheTop(complaints), locate: later };
 };
 

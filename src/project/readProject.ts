@@ -79,16 +79,18 @@ const layOutReading = (reading: PlanReading): PlanResult<UncutProject> => {
       units,
     };
   const onClimate = climate ? under(['climate'], adviseClimate(climate)) : [];
-  const onKeys = reading.ok ? reading.advice : [];
   const advised = {
     ...set.value,
-    advice: [
-      ...onKeys,
-      ...(work.value?.advice ?? []),
-      ...onClimate,
-      ...adviseWoods(plan),
-      ...set.value.advice,
-    ],
+    // Found when it is asked for, as nothing asks while a hand moves a line.
+    get advice() {
+      return [
+        ...(reading.ok ? reading.advice : []),
+        ...(work.value?.advice ?? []),
+        ...onClimate,
+        ...adviseWoods(plan),
+        ...set.value.advice,
+      ];
+    },
   };
   return {
     ok: true,

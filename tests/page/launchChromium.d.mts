@@ -1,3 +1,3 @@
 import type { Browser } from 'playwright-core';
 
-export const launchChromium: () => Promise<Browser>;
+export const launchChromium: (...more: readonly string[]) => Promise<Browser>;

@@ -1,7 +1,10 @@
 import { chromium } from 'playwright-core';
 
-/** Starts Debian's Chromium where there is no screen and no network. */
-export const launchChromium = () =>
+/**
+ * Starts Debian's Chromium where there is no screen and no network.
+ * @param more further arguments
+ */
+export const launchChromium = (...more) =>
   chromium.launch({
     executablePath: '/usr/bin/chromium',
     args: [
@@ -13,5 +16,6 @@ export const launchChromium = () =>
       '--disable-background-networking',
       '--disable-component-update',
       '--disable-sync',
+      ...more,
     ],
   });

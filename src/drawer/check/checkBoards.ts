@@ -45,7 +45,7 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const underLaps = depthUnderLaps(spec);
   const covered = slips === undefined ? underLaps?.side : undefined;
   const mostInSide = covered ?? grooved.thickness - LEAST_WALL;
-  const { shape } = frontCorner(spec);
+  const { shape } = frontCorner(spec, sizes);
   // What is mitred right through has no lap and no socket.
   const lap = isInShoulder(shape, groove) ? 0 : shape.pinBoard.lap;
   // A lap that leaves no socket is complained of as such.
@@ -118,7 +118,7 @@ export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
 };
 
 /** A groove in the sides that stops short of their front ends. */
-const checkStop = (spec: DrawerSpec, { lap }: Sizes): Complaint[] => {
+const checkStop = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const { groove, bottom, joint } = spec;
   const at = ['groove', 'stopped'];
   if (groove.stopped === undefined) return [];
@@ -138,7 +138,7 @@ const checkStop = (spec: DrawerSpec, { lap }: Sizes): Complaint[] => {
         hint: say`none`,
       },
     ];
-  if (isInShoulder(frontCorner(spec).shape, groove))
+  if (isInShoulder(frontCorner(spec, sizes).shape, groove))
     return [
       {
         at,
@@ -146,7 +146,7 @@ const checkStop = (spec: DrawerSpec, { lap }: Sizes): Complaint[] => {
         hint: say`none`,
       },
     ];
-  const most = latestStop(spec, lap);
+  const most = latestStop(spec, sizes.lap);
   return most < LEAST_STOP - EPSILON
     ? [
         {

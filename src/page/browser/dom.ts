@@ -7,9 +7,11 @@ export const find = <E extends Element>(id: string, kind: new () => E): E => {
   return found;
 };
 
-/** Sets a text only where it has changed, as the browser lays out again what is set. */
-export const setText = (node: Node, text: string): void => {
-  if (node.textContent !== text) node.textContent = text;
+/** Sets the text of an element that holds nothing else, only where it has changed, as the browser lays out again what is set. */
+export const setText = (node: Element, text: string): void => {
+  const { firstChild } = node;
+  if (!(firstChild instanceof Text)) node.textContent = text;
+  else if (firstChild.data !== text) firstChild.data = text;
 };
 
 export const setAttribute = (node: Element, name: string, value: string): void => {

@@ -83,11 +83,10 @@ export interface Frame {
   readonly bottom: number;
   readonly gap: number;
   readonly letters: number;
-  /** The scale while something is moved; else the largest for which there is room. */
-  readonly scale?: number;
 }
 
-/** How much of the boards is seen beyond the joint, in mm. */
+/** How much of the boards is seen beyond the joint, in mm; where there is no room, at least some. */
+const SOME_GRIP = 4;
 const LEAST_GRIP = 12;
 const MOST_GRIP = 70;
 /** Of both boards together, in px. */
@@ -97,7 +96,16 @@ const LARGEST_SCALE = 12;
 /** The least scale of a wide board, so that its pins can be grabbed, if there is room beside it. */
 const LEAST_SCALE = 3.2;
 
-export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): CornerSheet => {
+/**
+ * Lays both boards out: as large as there is room for, in the middle.
+ * @param still as they were laid out before something is moved: the gap between them and their far ends stay there, so that
+ * what is moved follows the hand
+ */
+export const cornerSheet = (
+  { joint, groove }: EditedCorner,
+  frame: Frame,
+  still?: Pick<CornerSheet, 'scale' | 'tailFace' | 'tailEnd' | 'pinFace'>,
+): CornerSheet => {
   const { depth, width, tails, tailBoard, pinBoard } = joint;
   const pins = pinLength(joint);
   const tailMarks = kindOf(joint).marks(joint).tail;
@@ -107,20 +115,23 @@ export const cornerSheet = ({ joint, groove }: EditedCorner, frame: Frame): Corn
   const room = Math.max(LEAST_ROOM, frame.width - frame.left - frame.right - frame.gap);
   const byWidth = room / (fixed + 2 * LEAST_GRIP);
   const byHeight = Math.max((frame.height - frame.top - frame.bottom) / width, LEAST_SCALE);
-  const scale = frame.scale ?? Math.min(byWidth, byHeight, LARGEST_SCALE);
-  const grip = Math.max(4, Math.min(MOST_GRIP, (room / scale - fixed) / 2));
-
+  const scale = still?.scale ?? Math.min(byWidth, byHeight, LARGEST_SCALE);
+  const grip = Math.max(SOME_GRIP, Math.min(MOST_GRIP, (room / scale - fixed) / 2));
   const left = frame.left + Math.max(0, (room - (fixed + 2 * grip) * scale) / 2);
-  const tailFace = { x0: left, x1: left + (grip + reach) * scale };
-  const tailEnd = { x0: tailFace.x1, x1: tailFace.x1 + tailBoard.thickness * scale };
-  const pinEnd = { x0: tailEnd.x1 + frame.gap, x1: tailEnd.x1 + frame.gap + pinBoard.thickness * scale };
-  const pinFace = { x0: pinEnd.x1, x1: pinEnd.x1 + (pins + grip) * scale };
-  const tailBaseline = tailFace.x1 - reach * scale;
+
+  const tailArris = still?.tailEnd.x1 ?? left + (grip + reach + tailBoard.thickness) * scale;
+  const tailEnd = { x0: tailArris - tailBoard.thickness * scale, x1: tailArris };
+  const tailBaseline = tailEnd.x0 - reach * scale;
+  const leastX0 = tailBaseline - SOME_GRIP * scale;
+  const tailFace = { x0: Math.min(still?.tailFace.x0 ?? left, leastX0), x1: tailEnd.x0 };
+  const pinEnd = { x0: tailArris + frame.gap, x1: tailArris + frame.gap + pinBoard.thickness * scale };
+  const pinBaseline = pinEnd.x1 + pins * scale;
+  const leastX1 = pinBaseline + SOME_GRIP * scale;
+  const pinFace = { x0: pinEnd.x1, x1: Math.max(still?.pinFace.x1 ?? pinBaseline + grip * scale, leastX1) };
   const tailTip = tailBaseline + depth * scale;
   const isCutBack = reach > depth;
   const tailLapLine = tailEnd.x1 - tailBoard.lap * scale;
   const lapLine = pinEnd.x0 + pinBoard.lap * scale;
-  const pinBaseline = pinFace.x0 + pins * scale;
 
   const outlines = tails.map((tail) => tailOutline(tail, joint));
   // A tail's base lies on the tail board's baseline and, in its socket, at the inside arris.

@@ -39,8 +39,8 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
   const hits = layer('hits');
   hits.attr('aria-hidden', 'true');
   const drawHandles = handleLayer(hits, layer('handles'), hands);
-  /** The scale that the drawing has while something is moved. */
-  let held: number | undefined;
+  /** As it was drawn before something was moved. */
+  let still: CornerSheet | undefined;
   /** Where on the drawing the pointer is; undefined where keys are used. */
   let grabbed: { readonly x: number; readonly touch: boolean } | undefined;
   host.addEventListener('pointerdown', ({ clientX, pointerType }) => {
@@ -80,11 +80,9 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
 
   return (shown) => {
     const { corner, now, moving, room } = shown;
-    const sheet = cornerSheet(
-      corner,
-      frameOf(room, now.project.units, moving === undefined ? undefined : held),
-    );
-    held = sheet.scale;
+    const frame = frameOf(room, now.project.units);
+    const sheet = cornerSheet(corner, frame, moving && still);
+    if (moving === undefined) still = sheet;
     sizeSvg(svg, sheet.width, sheet.height);
     svg.node.style.setProperty('--letters', String(sheet.letters));
     setAttribute(svg.node, 'aria-label', `${corner.name}: both boards of the corner`);
@@ -131,11 +129,7 @@ const WRITTEN = {
 /** A drawing less wide than this, in px, is narrow. */
 const NARROW = 560;
 
-const frameOf = (
-  { corner: width, letters: wanted }: Room,
-  unit: Notation,
-  scale: number | undefined,
-): Frame => {
+const frameOf = ({ corner: width, letters: wanted }: Room, unit: Notation): Frame => {
   const letters = lettersIn(width, wanted);
   const isNarrow = width < NARROW * letters;
   const { left, gap } = WRITTEN[unitOf(unit)][isNarrow ? 'narrow' : 'wide'];
@@ -148,6 +142,5 @@ const frameOf = (
     top: 40 + 18 * letters,
     bottom: 14 + 20 * letters,
     letters,
-    ...(scale === undefined ? {} : { scale }),
   };
 };

@@ -69,7 +69,6 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
       const parts = drawn.get(id) ?? make(id);
       drawn.set(id, parts);
       const shape = handleShape(handle, sheet, unit);
-      drawPath(parts.trace, shape.trace);
       drawPath(parts.grip, shape.grip);
       if (shape.text !== undefined) {
         setText(parts.text.node, shape.text);
@@ -77,9 +76,12 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
         setAttribute(parts.text.node, 'y', px(sheet.top - 17));
       }
       const isMoving = moving?.handle === id;
-      const state = isMoving ? (moving.stop.length > 0 ? ' moving stopped' : ' moving') : '';
-      setAttribute(parts.group.node, 'class', `handle along-${handle.axis}${state}`);
-      // What is not seen of it follows with the plan.
+      // What is not seen of the others follows with the plan.
+      if (isMoving || !isPreview) {
+        const state = isMoving ? (moving.stop.length > 0 ? ' moving stopped' : ' moving') : '';
+        setAttribute(parts.group.node, 'class', `handle along-${handle.axis}${state}`);
+        drawPath(parts.trace, shape.trace);
+      }
       if (!isPreview) describe(parts, handle, shape, shown);
       if (isMoving) found = { handle, middle: shape.middle };
     }
@@ -94,9 +96,10 @@ const describe = (
   shape: HandleShape,
   shown: ViewState,
 ): void => {
-  drawPath(hit, shape.hit);
+  const targets = shape.targets();
+  drawPath(hit, targets.hit);
   setAttribute(hit.node, 'class', `hit along-${handle.axis}`);
-  drawPath(touch, shape.touch);
+  drawPath(touch, targets.touch);
   setAttribute(node, 'aria-label', handle.label);
   setAttribute(node, 'aria-description', `changes ${changedWords(handle, shown)}`);
   setAttribute(node, 'aria-valuenow', String(Math.round(handle.value * 100) / 100));

@@ -7,16 +7,22 @@ import { FINGER, lineTarget, spacerTarget, type Target, uprightTarget } from './
 
 /** How a handle looks: SVG path data, and where its middle is, in px. */
 export interface HandleShape {
-  /** Where a mouse takes hold of it: anywhere on the line. */
-  readonly hit: string;
-  /** Where a finger takes hold of it: at its grip, so that the rest of the drawing scrolls the page. */
-  readonly touch: string;
+  /** Where it is taken hold of. */
+  readonly targets: () => HandleTargets;
   /** The mark that is highlighted. */
   readonly trace: string;
   readonly grip: string;
   /** Written over an upright. */
   readonly text?: string;
   readonly middle: readonly [x: number, y: number];
+}
+
+/** SVG path data. */
+export interface HandleTargets {
+  /** For a mouse: anywhere on the line. */
+  readonly hit: string;
+  /** For a finger: at its grip, so that the rest of the drawing scrolls the page. */
+  readonly touch: string;
 }
 
 /** The least height in px where a mouse takes hold of a spacer or a shoulder. */
@@ -52,12 +58,20 @@ const lineShape = ({ line, below, above }: On<'line'>, value: number, sheet: Cor
   const top = here - Math.min(FINGER / 2, (here - y(above)) / 2);
   const bottom = here + Math.min(FINGER / 2, (y(below) - here) / 2);
   const way = sheet.lines[line] ?? [];
-  const lines = sheet.lines.map((each) => y(each[2]?.[1] ?? 0));
   // A grip lies in the gap, on the side of its target.
   const isLeft = line % 2 === 0;
   return {
-    touch: area(lineTarget(lines, line, (tailEnd.x1 + pinEnd.x0) / 2, sheet.top - 2)),
-    hit: rectangle(sheet.tailBaseline, top, sheet.pinBaseline, bottom),
+    targets: () => ({
+      touch: area(
+        lineTarget(
+          sheet.lines.map((each) => y(each[2]?.[1] ?? 0)),
+          line,
+          (tailEnd.x1 + pinEnd.x0) / 2,
+          sheet.top - 2,
+        ),
+      ),
+      hit: rectangle(sheet.tailBaseline, top, sheet.pinBaseline, bottom),
+    }),
     trace: `M${way.map(([x, u]) => `${px(x)} ${px(y(u))}`).join('L')}`,
     grip: isLeft
       ? `M${px(tailEnd.x1 + 3)} ${px(here)}l9 -5v10z`
@@ -80,8 +94,10 @@ const grooveShape = (
   const edge = (u: number): string =>
     `M${px(x0)} ${px(y(u))}H${px(x1)}M${px(pinFace.x0)} ${px(y(u))}H${px(pinFace.x1)}`;
   return {
-    touch: area({ ...besideEdge(x0), top: middle - FINGER / 2, bottom: middle + FINGER / 2 }),
-    hit: rectangle(x0, middle - half, tailBaseline, middle + half),
+    targets: () => ({
+      touch: area({ ...besideEdge(x0), top: middle - FINGER / 2, bottom: middle + FINGER / 2 }),
+      hit: rectangle(x0, middle - half, tailBaseline, middle + half),
+    }),
     trace: edge(from) + edge(to),
     grip: `M${px(x0 + 14)} ${px(middle)}m-5 -3l5 -7l5 7zm0 6l5 7l5 -7z`,
     middle: [(x0 + tailBaseline) / 2, middle],
@@ -95,8 +111,10 @@ const shoulderShape = ({ at }: On<'shoulder'>, sheet: CornerSheet): HandleShape 
   const half = SPACER / 2;
   const x = pinFace.x1 - 14;
   return {
-    touch: area({ x0: x + 22 - FINGER, x1: x + 22, top: here - FINGER / 2, bottom: here + FINGER / 2 }),
-    hit: rectangle(pinBaseline, here - half, pinFace.x1, here + half),
+    targets: () => ({
+      touch: area({ x0: x + 22 - FINGER, x1: x + 22, top: here - FINGER / 2, bottom: here + FINGER / 2 }),
+      hit: rectangle(pinBaseline, here - half, pinFace.x1, here + half),
+    }),
     trace: `M${px(tailBaseline)} ${px(here)}H${px(tailLapLine)}M${px(sheet.mitredFrom)} ${px(here)}H${px(pinBaseline)}`,
     grip: `M${px(x)} ${px(here)}m-5 -3l5 -7l5 7zm0 6l5 7l5 -7z`,
     middle: [(pinBaseline + pinFace.x1) / 2, here],
@@ -114,13 +132,15 @@ const spacerShape = (
   const grip = x0 - 7;
   const isNearGroove = groove !== undefined && Math.abs(y((groove.from + groove.to) / 2) - middle) < FINGER;
   return {
-    touch: area(
-      spacerTarget(x0, middle, {
-        from: isNearGroove ? besideEdge(tailFace.x0).x1 : Number.NEGATIVE_INFINITY,
-        to: (x1 + pinEnd.x0) / 2 - FINGER,
-      }),
-    ),
-    hit: rectangle(grip - 12, middle - half, x1, middle + half),
+    targets: () => ({
+      touch: area(
+        spacerTarget(x0, middle, {
+          from: isNearGroove ? besideEdge(tailFace.x0).x1 : Number.NEGATIVE_INFINITY,
+          to: (x1 + pinEnd.x0) / 2 - FINGER,
+        }),
+      ),
+      hit: rectangle(grip - 12, middle - half, x1, middle + half),
+    }),
     trace: rectangle(x0, y(to), x1, y(from)),
     grip: `M${px(grip)} ${px(middle)}m-5 -3l5 -7l5 7zm0 6l5 7l5 -7z`,
     middle: [x1, middle],
@@ -134,20 +154,22 @@ const uprightShape = (
   { top, y, tailFace, tailEnd, scale, tailBaseline, tailTip, tailLapLine, lapLine, pinBaseline }: CornerSheet,
   unit: Notation,
 ): HandleShape => ({
-  touch: area(
-    uprightTarget(
-      x,
-      [
-        tailBaseline,
-        ...(tailTip < tailFace.x1 ? [tailTip] : []),
-        ...(tailLapLine < tailEnd.x1 ? [tailLapLine] : []),
-        lapLine,
-        pinBaseline,
-      ],
-      top - 2,
+  targets: () => ({
+    touch: area(
+      uprightTarget(
+        x,
+        [
+          tailBaseline,
+          ...(tailTip < tailFace.x1 ? [tailTip] : []),
+          ...(tailLapLine < tailEnd.x1 ? [tailLapLine] : []),
+          lapLine,
+          pinBaseline,
+        ],
+        top - 2,
+      ),
     ),
-  ),
-  hit: rectangle(x - FINGER / 2, top - FINGER - 4, x + FINGER / 2, top - 2),
+    hit: rectangle(x - FINGER / 2, top - FINGER - 4, x + FINGER / 2, top - 2),
+  }),
   trace: `M${px(x)} ${px(top - 12)}V${px(y(0))}`,
   grip: `M${px(x)} ${px(top - 2)}l-5 -9h10z`,
   text: formatNumber(

@@ -11,7 +11,7 @@ import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import type { Edit, PlanValue } from '../text/edit.ts';
 import { stepTowards } from './bisect.ts';
-import { type CornerRef, cornerOf, cornersOf, type EditedCorner } from './editedCorner.ts';
+import { type CornerRef, cornerOf, type EditedCorner, lockedCorners } from './editedCorner.ts';
 import type { Moved } from './edits.ts';
 import { resolvedWish } from './keepInherited.ts';
 import { listCorner } from './listCorner.ts';
@@ -55,9 +55,9 @@ export const adjustAt = (now: Snapshot, edits: readonly Edit[]): Result<Snapshot
 
 /** Whether every locked width is as it was. */
 const locksHold = (before: Project, after: Project): boolean =>
-  cornersOf(before).every((ref) => {
+  lockedCorners(before).every((ref) => {
     const corner = cornerOf(before, ref);
-    if (corner === undefined || corner.locked.size === 0) return true;
+    if (corner === undefined) return true;
     const now = cornerOf(after, ref);
     const widths = now === undefined ? [] : widthsOf(now.joint);
     return widthsOf(corner.joint).every(

@@ -64,6 +64,18 @@ export const cornersOf = ({ set, joints }: Project): CornerRef[] => [
   ...joints.map((_, index): CornerRef => ({ of: 'joint', index })),
 ];
 
+/** Those with locked widths. */
+export const lockedCorners = (project: Project): CornerRef[] =>
+  cornersOf(project).filter((ref) => {
+    const spacing = spacingOf(project, ref);
+    return spacing !== undefined && lockedIn(spacing).size > 0;
+  });
+
+const spacingOf = ({ set, joints }: Project, ref: CornerRef): Spacing | undefined =>
+  ref.of === 'joint'
+    ? joints[ref.index]?.spec.spacing
+    : set.drawers[ref.index]?.spec[ref.end === 'front' ? 'joint' : 'backJoint'].spacing;
+
 /** The corner; undefined where the plan has none of that index. */
 export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): EditedCorner | undefined => {
   if (ref.of === 'joint') {

@@ -169,19 +169,23 @@ export const measuresOf = (of: 'drawer' | 'joint'): readonly Quantity[] => (of =
 export const measuredPlaces = (of: 'drawer' | 'joint'): ReadonlySet<string> =>
   new Set(measuresOf(of).map(({ at }) => at.join('.')));
 
-/** Every measure that a corner has; at a drawer's front or back, none that only the other has. */
+/** The measures of a drawer's front or back, without those that only the other has; or of a single corner. */
+const measuresAt = ({ ref }: EditedCorner): readonly Quantity[] =>
+  ref.of === 'joint' ? JOINT : ref.end === 'front' ? AT_FRONT : AT_BACK;
+
+const AT_FRONT = DRAWER.filter(({ ends }) => ends !== 'back');
+const AT_BACK = DRAWER.filter(({ ends }) => ends !== 'front');
+
+/** Every measure that a corner has. */
 export const quantitiesOf = (corner: EditedCorner): readonly Quantity[] =>
-  quantitiesShown(corner).filter(({ get }) => get(corner) !== undefined);
+  measuresAt(corner).filter(({ get }) => get(corner) !== undefined);
 
 /** The same, and those whose values are among the listed widths. */
-export const quantitiesShown = (corner: EditedCorner): readonly Quantity[] => {
-  const { ref, listed } = corner;
-  const has = ({ get, isListed }: Quantity): boolean =>
-    get(corner) !== undefined || (listed && isListed === true);
-  if (ref.of === 'joint') return JOINT.filter(has);
-  const other = ref.end === 'front' ? 'back' : 'front';
-  return DRAWER.filter((quantity) => quantity.ends !== other && has(quantity));
-};
+export const quantitiesShown = (corner: EditedCorner): readonly Quantity[] =>
+  measuresAt(corner).filter(
+    ({ get, isListed }) => get(corner) !== undefined || (corner.listed && isListed === true),
+  );
 
+/** One of them; undefined where the corner has none of that key. */
 export const quantity = (corner: EditedCorner, key: string): Quantity | undefined =>
-  quantitiesOf(corner).find((each) => each.key === key);
+  measuresAt(corner).find((each) => each.key === key && each.get(corner) !== undefined);

@@ -12,6 +12,7 @@ import { familySchema } from './familySchema.ts';
 import { fingersSchema } from './fingersSchema.ts';
 import { choice, group, type LengthList, lengths, name, optional } from './leaves.ts';
 import * as ranges from './ranges.ts';
+import { remembered } from './remembered.ts';
 import { sawSchema } from './sawSchema.ts';
 import { woodsSchema } from './woodsSchema.ts';
 
@@ -75,16 +76,16 @@ export const planSchema = (unit: Unit) =>
       ),
       saw: sawSchema(unit).describe('What is lost between the boards and the parts.'),
       boards: z
-        .array(boardSchema(unit), { error: 'a list of boards, each with a dash before it' })
+        .array(remembered(boardSchema(unit)), { error: 'a list of boards, each with a dash before it' })
         .describe('The boards that the parts are sawn from, up to 500. None unless given.'),
       breakout: breakoutSchema().describe('What is wished of the parts that come out of the boards.'),
       drawers: z
-        .array(drawerSchema(unit), { error: 'a list of drawers, each with a dash before it' })
+        .array(remembered(drawerSchema(unit)), { error: 'a list of drawers, each with a dash before it' })
         .describe(
           'Each kind of drawer. What is given above for all of them may be given for one too. Those that the rows of a cabinet name, unless given.',
         ),
       joints: z
-        .array(namedJointSchema(unit), { error: 'a list of corners, each with a dash before it' })
+        .array(remembered(namedJointSchema(unit)), { error: 'a list of corners, each with a dash before it' })
         .describe(
           'Single corners: they belong to no drawer. The slope, pin, half pins, laps, shoulder, mitre, proud and chisel that they do not give are those of `joint`.',
         ),

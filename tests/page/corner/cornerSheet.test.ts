@@ -4,8 +4,11 @@ import { handlesOf } from '../../../src/page/model/handles.ts';
 import { CHEST, cornerIn, FRONT, LONE, snapshotOf } from '../chest.ts';
 
 const corner = cornerIn(snapshotOf(CHEST), FRONT);
-const frame = { width: 900, height: 500, left: 80, right: 20, top: 60, bottom: 40, gap: 100, letters: 1 };
-const sheet = cornerSheet(corner, { ...frame, scale: 4 });
+const margins = { left: 80, right: 20, top: 60, bottom: 40, gap: 100, letters: 1 };
+/** With room for boards of a width in mm at 4 px to the mm. */
+const frameFor = (width: number) => ({ ...margins, width: 900, height: 100 + width * 4 });
+const frame = frameFor(75);
+const sheet = cornerSheet(corner, frame);
 
 describe('cornerSheet', () => {
   it('lays out both boards to one scale, their ends facing each other', () => {
@@ -37,14 +40,33 @@ describe('cornerSheet', () => {
       snapshotOf(CHEST.replace('width: 5, depth: 5}', 'width: 5, depth: 5, stopped: 6}')),
       FRONT,
     );
-    const { groove, tailFace } = cornerSheet(stopped, { ...frame, scale: 4 });
+    const { groove, tailFace } = cornerSheet(stopped, frame);
     expect(tailFace.x1 - (groove?.stop ?? 0)).toBeCloseTo(6 * 4, 9);
   });
 
   it('is as large as its frame lets it be', () => {
-    expect(cornerSheet(corner, frame).scale).toBeCloseTo((500 - 100) / 75, 9);
+    expect(cornerSheet(corner, { ...frame, height: 500 }).scale).toBeCloseTo((500 - 100) / 75, 9);
     const narrow = cornerSheet(corner, { ...frame, width: 400, left: 40, gap: 50, letters: 1 });
     expect(narrow.pinFace.x1).toBeLessThanOrEqual(380 + 1e-9);
+  });
+
+  it.each(
+    handlesOf(corner).flatMap((handle) => (handle.on.kind === 'upright' ? [{ handle, on: handle.on }] : [])),
+  )('lets $handle.id follow the hand, while the gap and the far ends stay', ({ handle, on }) => {
+    const scope = { drawers: 'all', ends: 'both' } as const;
+    const moved = handle.move(snapshotOf(CHEST), corner, handle.value + 1.5, scope);
+    expect(moved.stop).toEqual([]);
+    const after = cornerSheet(cornerIn(moved.snapshot, FRONT), frame, sheet);
+    expect(after[on.x] - sheet[on.x]).toBeCloseTo(handle.sense * 1.5 * 4, 9);
+    const stays = ({ tailFace, tailEnd, pinEnd, pinFace }: typeof sheet) =>
+      [tailFace.x0, tailEnd.x1, pinEnd.x0, pinFace.x1] as const;
+    expect(stays(after)).toEqual(stays(sheet));
+  });
+
+  it('shows some of either board beyond the joint, however far a baseline is moved', () => {
+    const moved = cornerSheet(corner, frame, { ...sheet, tailFace: sheet.tailEnd, pinFace: sheet.pinEnd });
+    expect(moved.tailBaseline - moved.tailFace.x0).toBeCloseTo(4 * 4, 9);
+    expect(moved.pinFace.x1 - moved.pinBaseline).toBeCloseTo(4 * 4, 9);
   });
 });
 
@@ -54,7 +76,7 @@ describe('cornerSheet of a corner that laps close on both boards', () => {
       snapshotOf(`joints: [{name: Case, width: 96, tailBoard: 18, pinBoard: 18, lap: 4, ${keys}}]`),
       LONE,
     );
-  const at = (keys: string) => cornerSheet(single(keys), { ...frame, scale: 4 });
+  const at = (keys: string) => cornerSheet(single(keys), frameFor(96));
 
   it('shows the inside face of the tail board, and its lap’s line as far from the end’s outer arris', () => {
     const drawn = at('kind: double-lapped, tailLap: 5');
