@@ -1,6 +1,7 @@
 import { fileStem } from '../sheets/fileStem.ts';
 import { dxfFiles } from './dxfFiles.ts';
 import { guidePieces } from './guidesOf.ts';
+import { picturedCorners } from './picturedCorners.ts';
 import { templateNames } from './piecesOf.ts';
 import type { Project } from './project.ts';
 import { kindsOf, type SheetKind } from './sheetsOf.ts';
@@ -18,8 +19,10 @@ export const pdfNames = (project: Project): string[] =>
 
 /** The names of the SVG and DXF files that a project can be drawn as, whatever the choice of its pieces. */
 export const pieceFileNames = (project: Project): string[] => [
-  ...[...templateNames(project), ...guidePieces(project).map(({ name }) => name)].map(
-    (name) => `${name}.svg`,
-  ),
+  ...[
+    ...templateNames(project),
+    ...guidePieces(project).map(({ name }) => name),
+    ...picturedCorners(project).map(({ file }) => file),
+  ].map((name) => `${name}.svg`),
   ...dxfFiles(project).map(({ name }) => name),
 ];

@@ -29,6 +29,7 @@ import { boardViews } from '../sheets/boards/boardView.ts';
 import { frontsSheet } from '../sheets/boards/frontsSheet.ts';
 import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
+import { cornerSheets } from '../sheets/corners/cornerSheets.ts';
 import { cuttingListSheets } from '../sheets/cuttingListSheet.ts';
 import { gapSheets } from '../sheets/gapSheets.ts';
 import { guidePiece } from '../sheets/guide/drawGuide.ts';
@@ -47,6 +48,7 @@ import type { ShortName } from '../units/shortNames.ts';
 import { guidesOf } from './guidesOf.ts';
 import { onlyWords, wholeDrawers } from './only.ts';
 import { partsOfProject } from './partsOfProject.ts';
+import { picturedCorners } from './picturedCorners.ts';
 import { chosenCorners, piecesOf } from './piecesOf.ts';
 import { frontCorners, type Project } from './project.ts';
 import { settingsOf } from './settingsOf.ts';
@@ -55,7 +57,7 @@ import { settingsOf } from './settingsOf.ts';
 export interface SheetOptions {
   readonly paper: Paper;
   /**
-   * The paper of cutting list, bench sheets and comparison. Unless given it is `paper`; beside templates or guides on paper larger than
+   * The paper of cutting list, bench sheets, comparison and corners. Unless given it is `paper`; beside templates or guides on paper larger than
    * Legal it is A4, or Letter for inches and for ANSI papers.
    */
   readonly benchPaper?: Paper;
@@ -67,7 +69,7 @@ export interface SheetOptions {
   readonly copies?: Copies;
   /** Both boards of each corner, each a piece to fold, unless given. */
   readonly choice?: PieceChoice;
-  /** All kinds that the project has, unless given; the contents go before the templates. */
+  /** All the usual kinds that the project has, unless given; the contents go before the templates. */
   readonly kinds?: readonly SheetKind[];
 }
 
@@ -79,16 +81,20 @@ export const SHEET_KINDS = [
   'cutting-list',
   'bench',
   'comparison',
+  'corners',
 ] as const;
 
 /** A kind of sheet to print; `contents` are the pages before the templates that list them. */
 export type SheetKind = (typeof SHEET_KINDS)[number];
 
+/** Those to make a set by; corners as pictures are only drawn where they are chosen. */
+export const USUAL_SHEETS: readonly SheetKind[] = SHEET_KINDS.filter((kind) => kind !== 'corners');
+
 /** Sheets of one kind, to be printed together. */
 export interface SheetSet extends Sheets {
   /**
-   * Templates to glue on, guides for a router with the setting rods of its fingers, the cutting list, bench sheets drawer by drawer, or the
-   * comparison of the front corners.
+   * Templates to glue on, guides for a router with the setting rods of its fingers, the cutting list, bench sheets drawer by drawer, the
+   * comparison of the front corners, or every corner as pictures.
    */
   readonly kind: Exclude<SheetKind, 'contents'>;
   /** `Haberdashery chest: templates`. */
@@ -103,7 +109,7 @@ const FEW = 4;
 
 /**
  * All sheets of a project by kind, or those of the kinds chosen: templates; guides where there are some; cutting list, bench
- * sheets and comparison where there are drawers. Each page is drawn when it is requested.
+ * sheets and comparison where there are drawers; corners as pictures only where those are chosen. Each page is drawn when it is requested.
  * @returns complaints at `margin`, `paper` and `benchPaper`, or at `sheets` where the project has none of the kinds chosen
  * @example
  * ```ts
@@ -116,7 +122,7 @@ const FEW = 4;
  * ```
  */
 export const sheetsOf = (project: Project, options: SheetOptions): Result<SheetSet[]> => {
-  const { kinds = SHEET_KINDS } = options;
+  const { kinds = USUAL_SHEETS } = options;
   const all = layoutsOf(project);
   const chosen = all.filter(({ kind }) => kinds.includes(kind));
   if (chosen.length === 0)
@@ -195,6 +201,7 @@ const layoutsOf = (
                 },
               ]),
         ]),
+    { kind: 'corners', layout: (options) => cornersLayout(project, inHand(options, units)) },
   ];
 };
 
@@ -206,7 +213,7 @@ const titled = (project: Project): Project => {
 
 /** The options with the paper of sheets that are held in a hand; that of all sheets where none of them is cut out. */
 const inHand = (options: SheetOptions, units: Notation): SheetOptions => {
-  const { kinds = SHEET_KINDS, paper, benchPaper } = options;
+  const { kinds = USUAL_SHEETS, paper, benchPaper } = options;
   const isBeside = kinds.some((kind) => kind === 'templates' || kind === 'guides');
   return { ...options, paper: benchPaper ?? (isBeside ? handPaper(paper, unitOf(units)) : paper) };
 };
@@ -215,7 +222,7 @@ const templatesLayout = (project: Project, options: SheetOptions): Layout => {
   const pieces = piecesOf(project, options.choice);
   const names = pieces.map(({ itemName }) => itemName);
   const signs = new Set(pieces.flatMap((piece) => piece.signs));
-  const { kinds = SHEET_KINDS, copies = 'one' } = options;
+  const { kinds = USUAL_SHEETS, copies = 'one' } = options;
   const hasContents = kinds.includes('contents');
   const isListed = pieces.length > FEW && hasContents;
   return {
@@ -360,6 +367,15 @@ const comparisonLayout = (compared: ComparedSet, options: SheetOptions): Layout 
     compared,
     options,
     asLeading((area) => comparison(rows, { title, family, units, area, ...(cabinet && { cabinet }) })),
+  );
+};
+
+const cornersLayout = (project: Project, options: SheetOptions): Layout => {
+  const { name: title, units } = project;
+  return layoutOf(
+    project,
+    options,
+    asLeading((area) => cornerSheets(picturedCorners(project), { title, units, area })),
   );
 };
 

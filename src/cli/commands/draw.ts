@@ -24,7 +24,7 @@ export const addDraw = (program: Command): void => {
     .option('--only <names>', 'only these drawers and single corners of a plan: Buttons,Cloth/side')
     .option(
       '--sheets <kinds>',
-      'which sheets as PDF: templates, contents, guides, cutting-list, bench, comparison (all)',
+      'which sheets as PDF: templates, contents, guides, cutting-list, bench, comparison (all these), or corners, as pictures',
     )
     .option('--copies <copies>', 'one of each template, or made: each as often as it is made (one)')
     .option('--printer <name>', 'correct every sheet for a printer measured with halfpin proof')
@@ -34,7 +34,7 @@ export const addDraw = (program: Command): void => {
   addPaperOptions(command).option(...FONT_OPTION);
   command.option(
     '--bench-paper <size>',
-    'paper of cutting list, bench sheets and comparison (as --paper up to Legal, else A4 or Letter)',
+    'paper of cutting list, bench sheets, comparison and corners (as --paper up to Legal, else A4 or Letter)',
   );
   addJointOptions(command)
     .addHelpText(
@@ -46,6 +46,7 @@ Examples:
   halfpin draw examples/haberdashery-chest-guided.yaml --as pdf,svg,dxf
   halfpin draw examples/haberdashery-chest-fingers.yaml --sheets guides
   halfpin draw examples/haberdashery-chest.yaml --sheets templates,bench
+  halfpin draw examples/corners.yaml --sheets corners
   halfpin draw examples/haberdashery-chest.yaml --only Buttons,Cloth/side
   halfpin draw examples/haberdashery-chest.yaml --sheets templates --copies made
 `,

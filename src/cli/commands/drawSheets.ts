@@ -11,9 +11,16 @@ import type { Copies } from '../../paper/sheets.ts';
 import { pdfName } from '../../project/fileNames.ts';
 import { guidePieces, guidesOf } from '../../project/guidesOf.ts';
 import { onlyNumbers } from '../../project/only.ts';
+import { picturedCorners } from '../../project/picturedCorners.ts';
 import { piecesOf } from '../../project/piecesOf.ts';
 import { hasGuides, type Project } from '../../project/project.ts';
-import { kindsOf, type SheetOptions, type SheetSet, sheetsOf } from '../../project/sheetsOf.ts';
+import {
+  kindsOf,
+  type SheetKind,
+  type SheetOptions,
+  type SheetSet,
+  sheetsOf,
+} from '../../project/sheetsOf.ts';
 import type { DrawnFile } from '../../project/svgFiles.ts';
 import { BEFORE_ROUTING } from '../../router/limits/cautions.ts';
 import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
@@ -48,7 +55,7 @@ export const drawSheets = async (
   const nameOf = (kind: SheetSet['kind']): string => pdfName(whole.name, kind, chosen);
   const pdfs = sets.map(({ kind }) => kind);
   const leftOut = kinds.has('pdf') ? kindsOf(project).filter((kind) => !pdfs.includes(kind)) : [];
-  const svgs = kinds.has('svg') ? await drawSvgs(project, printed.choice) : [];
+  const svgs = kinds.has('svg') ? await drawSvgs(project, printed.choice, sheetKinds) : [];
   const dxfs = kinds.has('dxf') ? await drawDxfs(project) : [];
   const paths = [...pdfs.map(nameOf), ...[...svgs, ...dxfs].map(({ name }) => name)].map(at);
   await guardOverwrite(paths, options.force === true);
@@ -62,7 +69,10 @@ export const drawSheets = async (
     say(`${path}: ${pagesOf(count, paper.name)}, ${purposeOf(kind, project)}`);
   }
   for (const { name, text } of svgs) await writeWhole(at(name), (write) => write(text()));
-  if (kinds.has('svg')) say(`${options.out}: ${svgs.length} templates as SVG, one a file`);
+  if (kinds.has('svg'))
+    say(
+      `${options.out}: ${svgs.length} templates${sheetKinds.includes('corners') ? ' and pictures' : ''} as SVG, one a file`,
+    );
   for (const { name, text } of dxfs) await writeWhole(at(name), (write) => write(text()));
   if (kinds.has('dxf')) say(`${options.out}: ${dxfs.length} guides as DXF, in mm, one a file`);
   const tidied = await tidyFiles(whole, options.out || '.', {
@@ -108,6 +118,7 @@ const PURPOSE: Readonly<Record<SheetSet['kind'], string>> = {
   'cutting-list': 'the cutting list, to saw by',
   bench: 'bench sheets, drawer by drawer',
   comparison: 'the comparison sheet',
+  corners: 'every corner as pictures, closed and open',
 };
 
 const purposeOf = (kind: SheetSet['kind'], project: Project): string => {
@@ -151,13 +162,21 @@ const largerThan = ({ name, width, height }: Paper): Paper[] => {
     .slice(0, 2);
 };
 
-const drawSvgs = async (project: Project, choice: PieceChoice): Promise<DrawnFile[]> => {
-  const [{ svgFiles }, { svgWindow }] = await Promise.all([
+const drawSvgs = async (
+  project: Project,
+  choice: PieceChoice,
+  sheets: readonly SheetKind[],
+): Promise<DrawnFile[]> => {
+  const [{ pictureFiles, svgFiles }, { svgWindow }] = await Promise.all([
     import('../../project/svgFiles.ts'),
     import('../../render/svgWindow.ts'),
   ]);
   const pieces = [...piecesOf(project, choice), ...guidePieces(project)];
-  return svgFiles(pieces, { fonts: loadFonts(), window: svgWindow() }, project.name);
+  const tools = { fonts: loadFonts(), window: svgWindow() };
+  return [
+    ...svgFiles(pieces, tools, project.name),
+    ...(sheets.includes('corners') ? pictureFiles(picturedCorners(project), tools, project.name) : []),
+  ];
 };
 
 const drawDxfs = async (project: Project): Promise<DrawnFile[]> => {

@@ -6,7 +6,7 @@ import { guidesOf } from '../../project/guidesOf.ts';
 import { chooseOnly, type Only, wholeDrawers } from '../../project/only.ts';
 import { chosenCorners } from '../../project/piecesOf.ts';
 import type { Project } from '../../project/project.ts';
-import { SHEET_KINDS, type SheetKind, type SheetOptions } from '../../project/sheetsOf.ts';
+import { SHEET_KINDS, type SheetKind, type SheetOptions, USUAL_SHEETS } from '../../project/sheetsOf.ts';
 import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
 import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
@@ -77,12 +77,12 @@ export const readDrawOptions = (
     });
   const printed = readPaperOptions(read);
   const board = read.value('boards', parseBoard);
-  const sheetKinds = read.value('sheets', parseSheetKinds) ?? SHEET_KINDS;
+  const sheetKinds = read.value('sheets', parseSheetKinds) ?? USUAL_SHEETS;
   const benchPaper = read.value('benchPaper', parsePaper);
   if (benchPaper !== undefined && !(kinds.has('pdf') && hasBench(sheetKinds, project)))
     read.complain({
       at: ['benchPaper'],
-      says: say`there are no cutting list, bench sheets or comparison here to print; leave out the option`,
+      says: say`there are no cutting list, bench sheets, comparison or corners here to print; leave out the option`,
     });
   const copies = read.value('copies', parseCopies, 'one');
   const choice: PieceChoice = {
@@ -108,10 +108,11 @@ export const readDrawOptions = (
   };
 };
 
-/** Whether sheets for the hand are chosen, and there are drawers for them. */
+/** Whether sheets for the hand are chosen, and there are drawers for those that are drawer by drawer. */
 const hasBench = (kinds: readonly SheetKind[], project: Project | undefined): boolean =>
-  kinds.some((kind) => HAND_SHEETS.includes(kind)) &&
-  (project === undefined || wholeDrawers(project).length > 0);
+  kinds.includes('corners') ||
+  (kinds.some((kind) => HAND_SHEETS.includes(kind)) &&
+    (project === undefined || wholeDrawers(project).length > 0));
 
 const parseBoard = (typed: string): Result<JointBoard> =>
   typed === 'tail' || typed === 'pin'

@@ -51,7 +51,7 @@ describe('what draw makes', () => {
     [
       'a paper for bench sheets where none are drawn',
       [CHEST, '--sheets', 'templates', '--bench-paper', 'A4'],
-      '--bench-paper: there are no cutting list, bench sheets or comparison here to print; leave out the option',
+      '--bench-paper: there are no cutting list, bench sheets, comparison or corners here to print; leave out the option',
     ],
     [
       'copies of nothing',
@@ -66,12 +66,12 @@ describe('what draw makes', () => {
     [
       'a kind that does not exist',
       [CHEST, '--sheets', 'bench,labels'],
-      '--sheets: "labels" is no kind of sheet; the kinds are templates, contents, guides, cutting-list, bench, comparison; try templates,bench',
+      '--sheets: "labels" is no kind of sheet; the kinds are templates, contents, guides, cutting-list, bench, comparison, corners; try templates,bench',
     ],
     [
       'bench sheets of a corner that belongs to no drawer',
       [...CORNER, '--sheets', 'bench'],
-      '--sheets: there are no sheets of the kinds chosen here; there are templates',
+      '--sheets: there are no sheets of the kinds chosen here; there are templates, corners',
     ],
     [
       'the contents of templates that are not drawn',
