@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
+import { KIND_NAMES, KINDS } from '../../src/joint/kinds/kinds.ts';
 import { layOut } from '../../src/joint/layOut.ts';
 import { readPlan } from '../../src/plan/readPlan.ts';
 import { complaintsOf } from './complaintsOf.ts';
@@ -98,6 +99,24 @@ describe('the trinket box', () => {
     expect(units).toBe('in');
     expect(drawers).toEqual([]);
     expect(joints.map(({ spec }) => spec.kind)).toEqual(['through', 'lapped']);
+    for (const { spec } of joints) expect(layOut(spec)).toMatchObject({ ok: true, value: { advice: [] } });
+  });
+});
+
+describe('the corners', () => {
+  const { joints } = read('corners.yaml');
+
+  it('are of every kind, and of every kind of shoulder where that is wished', () => {
+    expect([...new Set(joints.map(({ spec }) => spec.kind))]).toEqual(KIND_NAMES);
+    for (const kind of KIND_NAMES.filter((name) => KINDS[name].shoulders === 'wished'))
+      expect(joints.filter(({ spec }) => spec.kind === kind).map(({ spec }) => spec.shoulder)).toEqual([
+        undefined,
+        'upper',
+        'both',
+      ]);
+  });
+
+  it('can all be cut without a word of advice', () => {
     for (const { spec } of joints) expect(layOut(spec)).toMatchObject({ ok: true, value: { advice: [] } });
   });
 });

@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { launchChromium } from '../page/launchChromium.mjs';
 
-/** Each picture's plan, the command that makes its sheets, and the pages that it shows. */
+/** Each picture's plan, the command that makes its sheets, the name in the sheets' files where that is another, and the pages that it shows. */
 const PICTURES = [
   {
     plan: 'haberdashery-chest',
@@ -34,19 +34,34 @@ const PICTURES = [
       ['board-sheets', 5],
     ],
   },
+  {
+    plan: 'corners',
+    command: 'draw',
+    options: ['--sheets', 'corners'],
+    named: 'every-kind',
+    pages: [
+      ['corners', 1],
+      ['corners', 2],
+    ],
+  },
 ];
 const HEIGHT = 752;
 
 const browser = await launchChromium();
 const out = mkdtempSync(join(tmpdir(), 'halfpin-pictures-'));
-for (const { plan, command, pages } of PICTURES) {
-  execFileSync(process.execPath, ['dist/halfpin.js', command, `examples/${plan}.yaml`, '--out', out], {
-    stdio: 'ignore',
-  });
+for (const { plan, command, options = [], named = plan, pages } of PICTURES) {
+  const args = ['dist/halfpin.js', command, `examples/${plan}.yaml`, ...options, '--out', out];
+  execFileSync(process.execPath, args, { stdio: 'ignore' });
   const images = pages.map(([kind, number]) => {
     const page = ['-f', number, '-l', number, '-singlefile'].map(String);
     const size = ['-scale-to-x', -1, '-scale-to-y', HEIGHT].map(String);
-    execFileSync('pdftoppm', [...page, ...size, '-png', join(out, `${plan}-${kind}.pdf`), join(out, 'page')]);
+    execFileSync('pdftoppm', [
+      ...page,
+      ...size,
+      '-png',
+      join(out, `${named}-${kind}.pdf`),
+      join(out, 'page'),
+    ]);
     return `<img src="data:image/png;base64,${readFileSync(join(out, 'page.png'), 'base64')}" alt="">`;
   });
   const sheet = await browser.newPage({ viewport: { width: 1800, height: 800 } });

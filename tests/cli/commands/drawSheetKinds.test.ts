@@ -25,6 +25,19 @@ describe('what draw makes', () => {
     expect(pages('templates')).toBeLessThan(pages('templates,contents'));
   });
 
+  it('draws corners as pictures where they are chosen, of the hand’s paper, and as SVG beside the templates', () => {
+    const { status, files, out } = draw(CHEST, '--only', 'Buttons', '--sheets', 'corners', '--as', 'pdf,svg');
+    expect(status).toBe(0);
+    expect(out).toMatch(/corners\.pdf: 1 page of A4, every corner as pictures/u);
+    expect(files.filter((name) => /corners|picture/u.test(name))).toEqual([
+      'buttons-back-picture.svg',
+      'buttons-front-picture.svg',
+      'haberdashery-chest-only-1-corners.pdf',
+    ]);
+    const usual = draw(...CORNER, '--as', 'pdf,svg');
+    expect(usual.files.filter((name) => /corners|picture/u.test(name))).toEqual([]);
+  });
+
   it('names for each file the paper that it is on', () => {
     const { out } = draw(CHEST, '--only', 'Buttons,Cloth', '--paper', 'A3', '--bench-paper', 'Letter');
     expect(out).toMatch(/templates\.pdf: \d+ pages? of A3/u);
