@@ -70,7 +70,7 @@ const draftWithin = (spec: DrawerSpec): Result<FrontDraft> => {
   const wish = frontJointSpec(spec, sizesOf(spec).height);
   const { cutter, fingers } = spec;
   const tools: TailTools | undefined = cutter && { cutter, ...(fingers && { fingers }) };
-  const fitted = cutter === undefined ? accept(wish) : fitToCutter(wish, cutter);
+  const fitted = cutter === undefined ? accept(wish) : fitToCutter(wish, cutter, fingers);
   if (!fitted.ok) return fitted;
   const resolved = withDefaults(fitted.value);
   const wrong = checkWish(fitted.value, resolved);

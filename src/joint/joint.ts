@@ -1,4 +1,5 @@
 import type { Complaint } from '../units/complaint.ts';
+import { EPSILON } from '../units/epsilon.ts';
 import type { Slope } from '../units/slope.ts';
 import type { JointKind } from './kinds/kinds.ts';
 
@@ -61,6 +62,18 @@ export interface Joint {
 /** The length of a joint's pins, from the tail board's inside face to its lap, or to where it is proud of them. */
 export const pinLength = ({ tailBoard, proud }: Pick<Joint, 'tailBoard' | 'proud'>): number =>
   tailBoard.thickness - tailBoard.lap - proud;
+
+/**
+ * Whether the tail board's end is that of its tails over all its thickness, so that spaces between them run from face to
+ * face; it is not where the board keeps a lap, nor where its tails end behind its shoulders.
+ */
+export const isPlainEnd = ({
+  depth,
+  setBack,
+  tailBoard,
+  pinBoard,
+}: Pick<Joint, 'depth' | 'setBack' | 'tailBoard' | 'pinBoard'>): boolean =>
+  tailBoard.lap < EPSILON && pinBoard.thickness - setBack - depth < EPSILON;
 
 /** Where a joint begins and ends across the boards' width, between its shoulders. */
 export const jointSpan = ({ width, shoulder }: Pick<Joint, 'width' | 'shoulder'>): Interval => [

@@ -56,6 +56,43 @@ describe('a corner laid out for a cutter', () => {
     expect(out).toContain('- Score the grain first');
   });
 
+  it('is cut by it only in its sockets where the tails are sawn, and the rest is told', () => {
+    const closed = [...CORNER.with(CORNER.indexOf('lapped'), 'double-lapped'), '--tail-lap', '4', ...CUTTER];
+    const { guided } = joint(...closed);
+    expect(guided.passes.flat()).toEqual([]);
+    // From the whole end: the rebate comes after the sockets.
+    expect(guided.pinCut).toMatchObject({ kind: 'round', socket: { length: 14 } });
+    const { out } = halfpin(['lay', ...closed]);
+    const text = out.replaceAll(/\s+/gu, ' ');
+    expect(text).toContain(
+      "the sockets only, and while the pin board's end is whole. Saw and chop the tails",
+    );
+    expect(text).toContain('Order of work, after the router: 1. Gauge the pin board. Rebate its end');
+    expect(text).not.toContain('Cut the pins first');
+  });
+
+  it('is cut by it between its mitred shoulders, and by hand beside them', () => {
+    const shouldered = [
+      '--width',
+      '96',
+      '--tail-board',
+      '14',
+      '--pin-board',
+      '14',
+      '--shoulder',
+      'lower',
+      ...CUTTER,
+    ];
+    const { guided } = joint(...shouldered);
+    expect(guided.passes[0]).toEqual([]);
+    expect(guided.passes.slice(1).every((centres: number[]) => centres.length > 0)).toBe(true);
+    const text = halfpin(['lay', ...shouldered]).out.replaceAll(/\s+/gu, ' ');
+    expect(text).toContain('lower half space by hand');
+    expect(text).toContain(
+      'Saw the tail board’s shoulder line down to the baseline. Saw and chop the half space beside it.',
+    );
+  });
+
   it('has no passes without a cutter', () => {
     expect(joint(...CORNER).guided).toBeUndefined();
     expect(halfpin(['lay', ...CORNER]).out).not.toContain('At the router');

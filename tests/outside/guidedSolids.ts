@@ -1,7 +1,7 @@
 import Module, { type Manifold, type Vec2, type Vec3 } from 'manifold-3d';
 import type { Cutter } from '../../src/router/limits/cutter.ts';
 
-const wasm = await Module();
+export const wasm = await Module();
 wasm.setup();
 export const { Manifold: Solid, CrossSection } = wasm;
 

@@ -112,7 +112,7 @@ const layText = ({ units, set, joints, cutting, cuts }: Project): string[] => {
     ]),
     ...joints.map(({ name, joint }) => [
       ...corner(name, joint),
-      ...workText(joint, units),
+      ...workText(joint, units, cuts.has(joint)),
       ...adviceText(joint.advice, units),
     ]),
     [

@@ -7,6 +7,7 @@ import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { readRegular } from '../../files/readInput.ts';
 import { writePdf, writeSvg } from '../../files/writeDrawn.ts';
+import { isPlainEnd } from '../../joint/joint.ts';
 import { closestWord } from '../../plan/check/editDistance.ts';
 import { namedCorners } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
@@ -84,7 +85,8 @@ const plannedJoint = async (
     units: project.units,
     planned: {
       joint: meant.joint,
-      ...(project.cutting && { cutter: project.cutting.cutter }),
+      // Where the tails are sawn, the cutter's depth changes the sockets alone, which are then pared.
+      ...(project.cutting && isPlainEnd(meant.joint) && { cutter: project.cutting.cutter }),
       ...(fingers && { fingers }),
     },
   };

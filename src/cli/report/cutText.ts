@@ -2,7 +2,7 @@ import { table } from '../../render/table.ts';
 import { CAUTIONS } from '../../router/limits/cautions.ts';
 import type { Cutting } from '../../router/limits/cutting.ts';
 import type { RoundSocket } from '../../router/passes/roundSocket.ts';
-import type { PinCut, RouterCut } from '../../router/passes/routerCut.ts';
+import { type PinCut, type RouterCut, tailsByHand } from '../../router/passes/routerCut.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitOf, unitWords } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
@@ -13,21 +13,27 @@ import { terminalLines } from './jointText.ts';
  * @param pinBoardFrom what a lapped socket's stop is measured from, where that is not the pin board's end
  */
 export const cutText = (
-  { passes, depth, leastPin, pinCut }: RouterCut,
+  cut: RouterCut,
   { cutter }: Cutting,
   unit: Notation,
   pinBoardFrom = "the pin board's end",
 ): string[] => {
+  const { passes, depth, leastPin, pinCut } = cut;
   const length = (value: number): string => formatLength(value, unit);
+  const tool = `Cut with the dovetail cutter of ${length(cutter.diameter)} at ${cutter.angle}°, its depth ${length(depth)}`;
   return [
-    ...terminalLines(
-      `Cut with the dovetail cutter of ${length(cutter.diameter)} at ${cutter.angle}°, its depth ${length(depth)}; the least pin at this depth is ${length(leastPin)}.`,
-    ),
-    `The cutter's centres on the tail board, from the reference edge, ${unitWords(unit)}:`,
-    ...passTable(
-      passes.map((centres, i) => [spaceName(i, passes.length), centres]),
-      unit,
-    ),
+    ...(tailsByHand(cut) && pinCut.kind === 'round'
+      ? terminalLines(
+          `${tool}: the sockets only, and while the pin board's end is whole. Saw and chop the tails: a cutter that runs from face to face would cut what stays beside them.`,
+        )
+      : [
+          ...terminalLines(`${tool}; the least pin at this depth is ${length(leastPin)}.`),
+          `The cutter's centres on the tail board, from the reference edge, ${unitWords(unit)}:`,
+          ...passTable(
+            passes.map((centres, i) => [spaceName(i, passes.length), centres]),
+            unit,
+          ),
+        ]),
     '',
     ...pinText(pinCut, pinBoardFrom, length, unit),
   ];

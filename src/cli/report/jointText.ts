@@ -44,12 +44,19 @@ export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoar
   ];
 };
 
-/** How a single corner is made, where its kind has an order of work of its own. */
-export const workText = (joint: Joint, unit: Notation): string[] => {
-  const steps = kindOf(joint).work(joint, { tail: 'tail board', pin: 'pin board', single: true });
+/**
+ * How a single corner is made, where its kind has an order of work of its own.
+ * @param routed whether a router cuts what it can of it first
+ */
+export const workText = (joint: Joint, unit: Notation, routed: boolean): string[] => {
+  const steps = kindOf(joint).work(joint, { tail: 'tail board', pin: 'pin board', single: true, routed });
   return steps.length === 0
     ? []
-    : ['', 'Order of work:', ...steps.flatMap((step, i) => terminalLines(`${i + 1}. ${speak(step, unit)}`))];
+    : [
+        '',
+        routed ? 'Order of work, after the router:' : 'Order of work:',
+        ...steps.flatMap((step, i) => terminalLines(`${i + 1}. ${speak(step, unit)}`)),
+      ];
 };
 
 /** Each piece of advice, on one or more lines. */

@@ -76,10 +76,10 @@ export const doubleLapped: Kind<'double-lapped', 'lap' | 'tailLap'> = {
     uprights: [pinBoard.lap],
     span: [0, width],
   }),
-  work: (joint, { tail, pin, single }) => [
+  work: (joint, { tail, pin, single, routed }) => [
     say`Gauge the ${pin}. Rebate its end from the inside face, ${mm(joint.tailBoard.lap)} long and ${mm(joint.depth)} deep.`,
     say`Gauge the ${tail}’s inside face, edges and end. Put no line on its outside face.`,
-    say`Cut the pins first: saw at a slant to the lines, and chop the sockets.`,
+    ...(routed ? [] : [say`Cut the pins first: saw at a slant to the lines, and chop the sockets.`]),
     say`Stand the pins on the ${tail}’s inside face. Scribe the tails round them, or use the templates.`,
     say`Saw the ${tail} at a slant to the line on its end. Chop between the tails, down to its lap.`,
     say`Fit in three stages: press a third of the way, part the boards, pare what shines, repeat. The closed joint cannot be seen.`,

@@ -91,6 +91,8 @@ export interface BoardNames {
   readonly pin: string;
   /** Whether they belong to no drawer, and so may be a carcase's. */
   readonly single: boolean;
+  /** Whether a router has cut the sockets, and between tails what it can, so that only the rest is told. */
+  readonly routed?: boolean;
 }
 
 /**

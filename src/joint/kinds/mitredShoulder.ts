@@ -2,7 +2,7 @@ import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { mm, type Phrase, say } from '../../units/phrase.ts';
 import { MM_PER_INCH } from '../../units/unit.ts';
-import type { Joint } from '../joint.ts';
+import { isPlainEnd, type Joint } from '../joint.ts';
 import type { CornerWish } from '../jointSpec.ts';
 import type { BoardNames, JointShape, Thicknesses } from './kind.ts';
 import { defaultLap } from './lap.ts';
@@ -80,10 +80,14 @@ export const angle = (degrees: number): string => `${Number(degrees.toFixed(2))}
  * @param afterGauging what is done to the tail board's end before its tails are marked
  */
 export const shoulderWork = (
-  { shoulder: { lower, upper }, mitre }: Joint,
-  { tail, pin }: BoardNames,
+  joint: Joint,
+  { tail, pin, routed }: BoardNames,
   afterGauging: readonly Phrase[] = [],
 ): Phrase[] => {
+  const {
+    shoulder: { lower, upper },
+    mitre,
+  } = joint;
   if (mitre === undefined) return [];
   const widths =
     lower > 0 && upper > 0 && Math.abs(lower - upper) > EPSILON
@@ -93,9 +97,12 @@ export const shoulderWork = (
     say`Knife the shoulder’s line ${widths}, right over both ends and down the faces.`,
     say`Gauge the baselines: on outside faces only between the shoulders. On each shouldered edge knife the mitre, from the baseline inside to the outside corner.`,
     ...afterGauging,
-    say`Saw the ${tail}’s shoulder line down to the baseline. Saw and chop the tails.`,
+    ...(routed && !isPlainEnd(joint) ? [say`Scribe the tails from the sockets, or use the templates.`] : []),
+    say`Saw the ${tail}’s shoulder line down to the baseline. ${routed && isPlainEnd(joint) ? 'Saw and chop the half space beside it.' : 'Saw and chop the tails.'}`,
     say`Saw the ${tail}’s mitre a shaving outside its line.`,
-    say`Scribe the pins from the tails, or use the templates. On the ${pin} saw the shoulder line at a slant, no deeper than the mitre. Saw and chop.`,
+    routed
+      ? say`On the ${pin} saw the shoulder line at a slant, no deeper than the mitre.`
+      : say`Scribe the pins from the tails, or use the templates. On the ${pin} saw the shoulder line at a slant, no deeper than the mitre. Saw and chop.`,
     say`Saw the ${pin}’s mitre, again a shaving outside its line.`,
     say`Press the joint home as far as the mitre lets it. Pare both mitres along a block of ${angle(mitre.degrees)} until joint and mitre close together.`,
   ];

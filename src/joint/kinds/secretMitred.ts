@@ -83,7 +83,7 @@ export const secretMitred: Kind<'secret-mitred', 'lap' | 'tailLap'> = {
     ];
   },
   sideView: ({ width }) => ({ reach: 0, tails: [], uprights: [], span: [0, width] }),
-  work: (joint, { tail, pin, single }) => {
+  work: (joint, { tail, pin, single, routed }) => {
     const { tailBoard, pinBoard, shoulder } = joint;
     const atLaps = inDegrees(tailBoard.lap, pinBoard.lap);
     return [
@@ -94,7 +94,7 @@ export const secretMitred: Kind<'secret-mitred', 'lap' | 'tailLap'> = {
         : [
             say`Stop both rebates ${mm(shoulder.lower)} short of the edges: the mitres there need that wood. Cut the template away there.`,
           ]),
-      say`Cut the pins first: saw at a slant to the lines, and chop the sockets.`,
+      ...(routed ? [] : [say`Cut the pins first: saw at a slant to the lines, and chop the sockets.`]),
       say`Stand the pins on the ${tail}’s inside face. Scribe the tails round them, or use the templates. Saw and chop the ${tail}.`,
       say`Saw the shoulders’ mitres, ${mm(shoulder.lower)} in from both edges, a shaving outside the line.`,
       say`Mitre the laps from their inside corner to the outside corner: plane them along a shooting block of ${angle(atLaps)}, fixed at the line. Leave a shaving. Pare the shoulders along ${Math.abs(atLaps - (joint.mitre?.degrees ?? 0)) < 0.01 ? say`the same block` : say`one of ${angle(joint.mitre?.degrees ?? 0)}`}.`,

@@ -42,7 +42,7 @@ export const fingerCut = (
   pinBush = fingers.bush,
 ): FingerCut => {
   const setting = fingerSetting(joint, cutter, fingers);
-  if (kindOf(joint).sockets === 'stopped')
+  if (kindOf(joint).sockets !== 'open')
     return {
       setting,
       pins: {

@@ -10,7 +10,7 @@ import type { TailTools } from './tailLimits.ts';
 export const adviseTools = (joint: Joint, { cutter, fingers }: TailTools): Complaint[] => [
   ...adviseCutter(joint, cutter),
   ...(fingers !== undefined &&
-  kindOf(joint).sockets === 'stopped' &&
+  kindOf(joint).sockets !== 'open' &&
   socketWay(joint, cutter, fingers) === 'none'
     ? [
         {

@@ -1,12 +1,14 @@
 import { checkSizes } from '../../joint/checkSizes.ts';
 import { withDefaults } from '../../joint/defaults.ts';
+import { isPlainEnd, pinLength } from '../../joint/joint.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
-import { KIND_NAMES, KINDS, kindOf } from '../../joint/kinds/kinds.ts';
+import { KINDS, kindOf } from '../../joint/kinds/kinds.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON, roundDown, roundUp } from '../../units/epsilon.ts';
 import { finest, halfMark, type Notation } from '../../units/notation.ts';
 import { atLeast, mm, say, soldAtMost } from '../../units/phrase.ts';
 import { degrees, formatSlope } from '../../units/slope.ts';
+import type { Fingers } from '../fingers/fingers.ts';
 import { type Cutter, cutterSlope, diameterAt, leastPin } from './cutter.ts';
 import { DOVETAIL_CUTTERS } from './soldSizes.ts';
 
@@ -21,44 +23,46 @@ const sameMark = (notation: Notation = 'mm'): number => Math.max(SAME_WIDTH, hal
 
 /**
  * A wish as a cutter can cut it: with the cutter's slope, and with pins no narrower than its cut. A pin that is not given
- * becomes at least as wide.
+ * becomes at least as wide. Where the tails are sawn, as the spaces between them do not run from face to face, only the
+ * sockets are the cutter's, and pins may be as narrow as by hand.
  * @returns the wish with slope and pin set, or every limit of the cutter that it breaks; places name the joint's options,
  * and the cutter's keys under `cutter`
  */
-export const fitToCutter = (wish: JointSpec, cutter: Cutter): Result<JointSpec> => {
+export const fitToCutter = (wish: JointSpec, cutter: Cutter, fingers?: Fingers): Result<JointSpec> => {
   const sizes = checkSizes(wish);
   if (sizes.length > 0) return refuse(...sizes);
-  if (kindOf(wish).sockets === 'closed')
-    return refuse({
-      at: ['kind'],
-      says: say`a ${wish.kind} joint cannot be cut along a guide: its sockets stop behind a lap in both boards`,
-      remedy: say`choose a ${KIND_NAMES.filter((name) => KINDS[name].sockets !== 'closed').join(' or ')} joint, or cut it by hand, without a cutter`,
-    });
-  if (wish.shoulder !== undefined)
-    return refuse({
-      at: ['shoulder'],
-      says: say`mitred shoulders cannot be left standing along a guide: the cutter runs out at the boards' edges`,
-      remedy: say`remove the shoulder, or cut the joint by hand, without a cutter`,
-    });
-  const { depth, tailBoard, proud } = withDefaults(wish);
+  const { depth, shape, proud } = withDefaults(wish);
   const wrong = [
+    ...(fingers === undefined || isPlainEnd(shape) ? [] : [nothingToGuide(wish)]),
     ...checkSlope(wish, cutter),
     ...checkReach(wish, cutter, depth),
-    // Only a cutter that reaches has a width at that depth.
-    ...(depth > cutter.length + EPSILON ? [] : checkPins(wish, leastPin(cutter, depth))),
-    ...(kindOf(wish).sockets === 'stopped' ? checkRound(cutter, depth, tailBoard - proud) : []),
+    // Only a cutter that reaches has a width at that depth; pins between tails that are sawn may be narrower.
+    ...(depth > cutter.length + EPSILON || !isPlainEnd(shape)
+      ? []
+      : checkPins(wish, leastPin(cutter, depth))),
+    ...(kindOf(wish).sockets === 'open'
+      ? []
+      : checkRound(cutter, depth, pinLength({ tailBoard: shape.tailBoard, proud }))),
   ];
   return wrong.length > 0 ? refuse(...wrong) : accept(withCutter(wish, cutter));
 };
 
-/** The wish with the cutter's slope, and with pins no narrower than it can cut. */
+/** Fingers guard tails while the spaces between those are cut: of tails that are sawn they guard nothing. */
+const nothingToGuide = ({ kind, shoulder }: JointSpec): Complaint => ({
+  at: [shoulder === undefined ? 'kind' : 'shoulder'],
+  says: say`the tails of a ${kind} joint${shoulder === undefined ? '' : ' with a mitred shoulder'} are sawn, so fingers that slide along a bar have nothing to guide there`,
+  remedy: say`cut its sockets along a guide board, or all of it by hand, without fingers`,
+});
+
+/** The wish with the cutter's slope, and with pins no narrower than it can cut where it cuts the spaces for them. */
 export const withCutter = (wish: JointSpec, cutter: Cutter): JointSpec => {
-  const { depth, pin } = withDefaults(wish);
+  const { depth, pin, shape } = withDefaults(wish);
+  const sloped = { ...wish, slope: cutterSlope(cutter) };
+  if (!isPlainEnd(shape)) return sloped;
   const least = leastPin(cutter, depth);
   const { spacing } = wish;
   return {
-    ...wish,
-    slope: cutterSlope(cutter),
+    ...sloped,
     pin: Math.max(pin, least),
     ...(spacing.kind === 'listed' &&
       spacing.pins && { spacing: { ...spacing, pins: spacing.pins.map((each) => Math.max(each, least)) } }),
@@ -98,8 +102,9 @@ const narrowestPin = ({ pin, spacing }: JointSpec): { at: string; width: number 
 
 /** Advice where pins are wished for a little narrower than the cutter's cut, which they are then as wide as. */
 export const advisePins = (wish: JointSpec, cutter: Cutter): Complaint[] => {
-  const least = leastPin(cutter, withDefaults(wish).depth);
-  const pin = narrowestPin(wish);
+  const { depth, shape } = withDefaults(wish);
+  const least = leastPin(cutter, depth);
+  const pin = isPlainEnd(shape) ? narrowestPin(wish) : undefined;
   if (pin === undefined || least - pin.width < halfMark(finest(wish.notation ?? 'mm'))) return [];
   return [
     {

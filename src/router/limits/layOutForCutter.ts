@@ -18,7 +18,7 @@ import { checkTails, type TailTools, tailsFit } from './tailLimits.ts';
  */
 export const layOutForCutter = (wish: JointSpec, cutter: Cutter, fingers?: Fingers): Result<Joint> => {
   const tools: TailTools = { cutter, ...(fingers && { fingers }) };
-  const fitted = fitToCutter(wish, cutter);
+  const fitted = fitToCutter(wish, cutter, fingers);
   if (!fitted.ok) return refuse(...hintNearest(fitted.complaints, nearestLayout(wish, tools), wish, 'kept'));
   const laid = layOut(fitted.value);
   // What would help without a cutter need not help with it.
@@ -62,5 +62,5 @@ export const withAdvice = (wish: JointSpec, joint: Joint, tools: TailTools): Joi
 /** The nearest layout to a wish that the tools can cut. */
 const nearestLayout = (wish: JointSpec, tools: TailTools): Joint | undefined => {
   const nearest = clampToCutter(wish, tools.cutter);
-  return fitToCutter(nearest, tools.cutter).ok ? mostRoomy(nearest, tools) : undefined;
+  return fitToCutter(nearest, tools.cutter, tools.fingers).ok ? mostRoomy(nearest, tools) : undefined;
 };

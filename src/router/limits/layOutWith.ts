@@ -28,7 +28,7 @@ export const toolingOf = (cutting: Cutting | undefined, pitch?: number): Tooling
 
 /** A wish at a pitch, its pins as wide as the cutter asks; a pin and a slope that are wished for remain, to be judged as they are. */
 const heldAtPitch = (wish: JointSpec, pitch: number, cutter: Cutter | undefined): Result<JointSpec> => {
-  const entry = kindOf(wish).sockets === 'stopped' ? cutter?.diameter : undefined;
+  const entry = kindOf(wish).sockets === 'open' ? undefined : cutter?.diameter;
   const spaced = atPitch(cutter === undefined ? wish : withCutter(wish, cutter), pitch, entry);
   if (!spaced.ok) return spaced;
   const { pin, halfPin, spacing } = spaced.value;

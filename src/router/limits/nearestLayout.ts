@@ -16,7 +16,7 @@ export const clampToCutter = (wish: JointSpec, cutter: Cutter): JointSpec => {
       ? wish
       : { ...withoutKind(wish), ...KINDS[wish.kind].noDeeper(wish, cutter.length).wish };
   const fitted = withCutter(within, cutter);
-  return { ...fitted, pin: roundUp(fitted.pin ?? 0, 100) };
+  return fitted.pin === undefined ? fitted : { ...fitted, pin: roundUp(fitted.pin, 100) };
 };
 
 /** The complaints, the first with the nearest layout as what to try, instead of its own ways out or after them. */

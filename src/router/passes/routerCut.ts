@@ -1,5 +1,5 @@
 import { gauges } from '../../joint/gauges.ts';
-import type { Joint } from '../../joint/joint.ts';
+import { isPlainEnd, type Joint } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { type Cutter, leastPin } from '../limits/cutter.ts';
 import { socketPasses, tailPasses } from './passes.ts';
@@ -27,7 +27,8 @@ export type PinCut =
 export interface RouterCut {
   /**
    * The dovetail cutter's centres for each space of the tail board, from the reference edge, the half spaces included;
-   * none for a half space that is cut by hand.
+   * none for a half space that is cut by hand, beyond the pin board or at a mitred shoulder, and none at all where the spaces
+   * stop before the outside face, or the tails before the board's end.
    */
   readonly passes: readonly (readonly number[])[];
   /** How deep the dovetail cutter is set. */
@@ -54,10 +55,12 @@ export const routerCut = (
   overhang: Overhang = NO_OVERHANG,
 ): RouterCut => {
   const socket = roundSocket(joint, cutter);
-  const stopped = kindOf(joint).sockets === 'stopped';
+  const stopped = kindOf(joint).sockets !== 'open';
+  const { lower, upper } = joint.shoulder;
+  const byHand = { lower: overhang.lower || lower > 0, upper: overhang.upper || upper > 0 };
   return {
     passes: tailPasses(joint, cutter).map((centres, i, { length }) =>
-      (i === 0 && overhang.lower) || (i === length - 1 && overhang.upper) ? [] : centres,
+      !isPlainEnd(joint) || (i === 0 && byHand.lower) || (i === length - 1 && byHand.upper) ? [] : centres,
     ),
     depth: joint.depth,
     socketRadius: stopped ? socket.radius : 0,

@@ -1,10 +1,12 @@
 import type { Drawer } from '../../drawer/drawer.ts';
 import type { DrawerCut } from '../../drawer/drawerCut.ts';
+import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { JointCut } from '../../router/guide/cutJoint.ts';
 import { byHand } from '../../router/guide/guideBoard.ts';
 import { tailsByHand } from '../../router/passes/routerCut.ts';
 import { type RouterSettingName, routerSettings } from '../../router/passes/routerSettings.ts';
 import type { Notation } from '../../units/notation.ts';
+import { speak } from '../../units/phrase.ts';
 import { alongFingers, FINGER_STEP } from './benchFingers.ts';
 
 /** A setting for the front corners and for the back corners: a length in mm, or text. */
@@ -31,12 +33,12 @@ export const routerRows = (
     ['easeAtTip', '– in at the tip'],
     ['leastPin', 'least pin width'],
   ];
-  const ofTails = <T>({ guided }: JointCut, value: T): T | undefined =>
-    tailsByHand(guided) ? undefined : value;
+  const ofDovetail = <T>({ guided }: JointCut, value: T): T | undefined =>
+    tailsByHand(guided) && guided.pinCut.kind !== 'round' ? undefined : value;
   const dovetail = <T>(label: string, value: T) => ({
     label,
-    front: ofTails(front, value),
-    back: ofTails(back, value),
+    front: ofDovetail(front, value),
+    back: ofDovetail(back, value),
   });
   const [atFront, atBack] = [routerSettings(front), routerSettings(back)];
   return [
@@ -46,12 +48,11 @@ export const routerRows = (
   ].filter((row) => row.front !== undefined || row.back !== undefined);
 };
 
+const EASE = 'Round the tails’ inside arrises to the front’s sockets';
+
 /** The router's steps for a drawer's corners, from gauged ends to joints ready to fit. */
-export const routerSteps = (
-  { sizes: { rebate } }: Drawer,
-  { front, back }: DrawerCut,
-  unit: Notation,
-): string[] => {
+export const routerSteps = (drawer: Drawer, { front, back }: DrawerCut, unit: Notation): string[] => {
+  const { rebate } = drawer.sizes;
   const guided = front.guides.length > 0;
   const fingered = front.fingers !== undefined;
   const by = (board: 'tail' | 'pin', cut: JointCut): string =>
@@ -62,6 +63,22 @@ export const routerSteps = (
   const inRebate = guided && rebate.sides > 0 ? ', its fence in the rebate' : '';
   const alike = !round && front.guided.depth === back.guided.depth;
   const bush = guided || fingered ? ' and its guide bush' : '';
+  const frontByHand = tailsByHand(front.guided);
+  /** What is left of corners with an order of work of their own. */
+  const rest = (end: 'front' | 'back'): string[] => {
+    const work = kindOf(drawer[end]).work(drawer[end], {
+      tail: 'side',
+      pin: end,
+      single: false,
+      routed: true,
+    });
+    return work.length === 0
+      ? []
+      : [
+          `Then the ${end} corners by hand.${end === 'front' && round ? ` ${EASE} before you fit them.` : ''}`,
+          ...work.map((phrase) => speak(phrase, unit)),
+        ];
+  };
   return [
     ...(guided ? [`Make the guides, one for each board of a corner${fingered ? ' that has one' : ''}.`] : []),
     ...(fingered ? [FINGER_STEP] : []),
@@ -69,10 +86,14 @@ export const routerSteps = (
     'Cut a trial joint in scrap of the same thickness. Correct the settings by it.',
     'Cut every part to its finished length.',
     `Saw and chop the ${byHand(back.guided).length > 1 ? 'half spaces' : 'lower half space'} of the sides’ back ends by their templates: the cutter would cut into the sides.`,
-    `${alike ? 'Tails' : 'Tails of the front corners'}, ${by('tail', front)}: score lightly first, right to left; then full depth, left to right.`,
+    ...(frontByHand
+      ? []
+      : [
+          `${alike ? 'Tails' : 'Tails of the front corners'}, ${by('tail', front)}: score lightly first, right to left; then full depth, left to right.`,
+        ]),
     ...(round
       ? [
-          `Front’s sockets, ${by('pin', front)}${inRebate}, same cutter and depth: score first, then in to the stop and across along it.`,
+          `Front’s sockets, ${by('pin', front)}${inRebate}, ${frontByHand ? 'while its end is whole' : 'same cutter and depth'}: score first, then in to the stop and across along it.`,
         ]
       : []),
     ...(alike || tailsByHand(back.guided)
@@ -81,6 +102,7 @@ export const routerSteps = (
           `${fingered ? 'Set the fingers, and the' : 'Set the'} dovetail cutter’s depth for the back. Its tails, ${by('tail', back)}.`,
         ]),
     `${round ? 'Back’s pins' : 'Pins'}, ${by('pin', back)}: fit the straight cutter${bush}; set its own depth. Cut a trial in scrap first.`,
-    ...(round ? ['Round the tails’ inside arrises to the front’s sockets.'] : []),
+    ...(round && rest('front').length === 0 ? [`${EASE}.`] : rest('front')),
+    ...rest('back'),
   ];
 };

@@ -174,6 +174,19 @@ describe('a mitred shoulder', () => {
     expect(work(plain)).toEqual([]);
   });
 
+  it('leaves out of its order of work what a router has cut', () => {
+    const work = (spec: JointSpec) =>
+      kindOf(spec)
+        .work(jointOf(spec), { tail: 'side', pin: 'front', single: false, routed: true })
+        .map((phrase) => speak(phrase, 'mm'))
+        .join(' ');
+    for (const spec of [through, lapped]) expect(work(spec)).not.toMatch(/Scribe the pins|Saw and chop\.$/mu);
+    expect(work(through)).toContain('Saw and chop the half space beside it.');
+    // Behind a lap the tails end before the board does: a cutter from face to face would meet the shoulders.
+    expect(work(lapped)).toContain('Scribe the tails from the sockets, or use the templates.');
+    expect(work(lapped)).toContain('Saw and chop the tails.');
+  });
+
   it('ends its uprights where it begins, seen from the side', () => {
     const joint = jointOf({ ...lapped, shoulder: 'lower' });
     expect(kindOf(joint).sideView(joint)).toMatchObject({ reach: 20, uprights: [20, 5], span: [12, 120] });

@@ -29,10 +29,42 @@ const refusals = (spec: JointSpec, cutter = EIGHT): string[] => complaintsOf(lay
 const narrow = (joint: Joint): number[] => joint.pins.map(({ narrow: [a, b] }) => b - a);
 
 describe('layOutForCutter', () => {
-  it('refuses corners whose sockets stop behind a lap in both boards, by name', () => {
-    expect(refusals({ ...withoutKind(FRONT), kind: 'double-lapped' })).toEqual([
-      'kind: a double-lapped joint cannot be cut along a guide: its sockets stop behind a lap in both boards; choose a through or lapped joint, or cut it by hand, without a cutter',
+  it('leaves pins as narrow as is wished where the tails are sawn and only the sockets are the cutter’s', () => {
+    for (const wish of [
+      { ...withoutKind(FRONT), kind: 'double-lapped', pin: 5 } as const,
+      { ...FRONT, pinBoard: 14, shoulder: 'both', pin: 5, mitre: 'corner' } as const,
+    ])
+      for (const width of narrow(laid(wish))) expect(width).toBeCloseTo(5, 9);
+    // Between the shoulders of a through corner the cutter clears the spaces.
+    const through = laid({
+      ...withoutKind(FRONT),
+      kind: 'through',
+      pinBoard: 14,
+      shoulder: 'both',
+      mitre: 'corner',
+    });
+    for (const width of narrow(through))
+      expect(width).toBeGreaterThanOrEqual(12.7 - 2 * 14 * Math.tan((8 * Math.PI) / 180) - 1e-9);
+  });
+
+  it('refuses a tail board’s lap that leaves nothing square of the tails beside the cutter’s round', () => {
+    // The round at the inside face is half of 12.7 - 2 * 15 * tan 8° = 8.484, so 4.242; 14 - 10 are left behind the lap.
+    expect(
+      refusals({ ...withoutKind(FRONT), kind: 'double-lapped', tailBoard: 14, lap: 5, tailLap: 10 }).join(),
+    ).toContain("the cutter's round of 4.24 mm takes all of a socket 4 mm long");
+  });
+
+  it('refuses fingers where the tails are sawn, by what has them sawn', () => {
+    const fingers = { together: 14, bush: 16 };
+    expect(
+      complaintsOf(layOutForCutter({ ...withoutKind(FRONT), kind: 'double-lapped' }, EIGHT, fingers)),
+    ).toEqual([
+      'kind: the tails of a double-lapped joint are sawn, so fingers that slide along a bar have nothing to guide there; cut its sockets along a guide board, or all of it by hand, without fingers',
     ]);
+    const shouldered = { ...FRONT, pinBoard: 14, shoulder: 'lower', mitre: 'corner' } as const;
+    expect(complaintsOf(layOutForCutter(shouldered, EIGHT, fingers)).join()).toMatch(
+      /^shoulder: the tails of a lapped joint with a mitred shoulder are sawn/u,
+    );
   });
 
   it("has the cutter's slope, and its least pin where none is wished", () => {

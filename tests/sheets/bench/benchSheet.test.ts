@@ -294,6 +294,29 @@ describe('a bench sheet', () => {
       expect(edges).toContain('pins: cutter’s centre stops from end 6.76 –');
     });
 
+    it('tells after the router’s steps what is left to the hand of corners that it cannot cut whole', () => {
+      const spec = inOpening(280, 110, 420, { stock: { ...drawer().stock, side: { thickness: 14 } } });
+      const { spacing, slope } = spec.joint;
+      const text = pages({ bush: 16, pinBush: 11 }, 'mm', AREAS.A4, {
+        ...spec,
+        joint: { kind: 'double-lapped', lap: 5, tailLap: 4, spacing, ...(slope && { slope }) },
+      })
+        .map(wordsOf)
+        .join(' ')
+        .replaceAll('\u00A0', ' ');
+      expect(text).toContain('Front’s sockets, by the pins’ guide, while its end is whole: score first');
+      expect(text).toContain(
+        'Then the front corners by hand. Round the tails’ inside arrises to the front’s sockets before you fit them.',
+      );
+      expect(text).toContain('Rebate its end from the inside face, 4 mm long and 15 mm deep.');
+      expect(text).not.toMatch(/Tails of the front corners|Cut the pins first/u);
+      // The sockets are the dovetail cutter's; no space between tails is.
+      expect(text).toContain('dovetail cutter 12.7 12.7');
+      expect(text).toContain('tails: dovetail cutter’s depth – 11');
+      // From the board's end, whole: 14 less 4.24.
+      expect(text).toContain('pins: cutter’s centre stops from end 9.76 –');
+    });
+
     it('leaves the router out of back ends whose only spaces are the outer ones', () => {
       const text = pages({ bush: 16, pinBush: 11 }, 'mm', AREAS.A4, { ...drawer(), backDrop: 0 })
         .map(wordsOf)
