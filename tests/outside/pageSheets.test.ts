@@ -33,11 +33,11 @@ describe('taking it away', () => {
   };
 
   it.each([
-    ['haberdashery-chest', ['templates', 'cutting-list', 'bench', 'comparison']],
+    ['haberdashery-chest', ['templates', 'cutting-list', 'bench', 'comparison', 'corners']],
     ['haberdashery-chest-guided', ['templates', 'guides', 'cutting-list', 'bench', 'comparison']],
   ])('makes the PDFs of the program for %s, byte for byte', async (plan, names) => {
     const path = `examples/${plan}.yaml`;
-    const out = drawn(path);
+    const out = drawn(path, '--sheets', ['contents', ...names].join());
     expect(readdirSync(out).sort()).toEqual(names.map((name) => `${plan}-${name}.pdf`).sort());
     const page = await there.open();
     await give(page, `${plan}.yaml`, readFileSync(path));

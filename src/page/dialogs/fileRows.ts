@@ -21,6 +21,7 @@ const NAMES: Readonly<Record<keyof SheetCounts, string>> = {
   'cutting-list': 'Cutting list',
   bench: 'Bench sheets',
   comparison: 'Comparison sheets',
+  corners: 'Corners as pictures',
 };
 
 const PIECES: SheetTask = { make: 'pieces' };
@@ -57,7 +58,7 @@ export const fileRows = ({
       ${hasParts ? row('take-parts', 'Parts, CSV', 'a table for spreadsheets', takeParts) : nothing}
     </ul>
     ${
-      kinds.some((kind) => kind !== 'templates' && kind !== 'guides')
+      kinds.includes('bench')
         ? html`<div class="fields">
           <label>Paper of cutting list, bench sheets and comparison <input id="bench-paper" list="papers" placeholder=${usualPaper} autocomplete="off" spellcheck="false" .value=${live(benchPaper)} @change=${choose}></label>
         </div>`

@@ -53,6 +53,7 @@ export const keptChoice = (unit: () => Notation, changed: () => void) => {
         ...(hasGuides(project) ? (['guides'] as const) : []),
         ...(length === 0 ? [] : (['cutting-list', 'bench'] as const)),
         ...(length === 0 || isAlone ? [] : (['comparison'] as const)),
+        'corners',
       ];
     },
     choice: (): SheetChoice => {

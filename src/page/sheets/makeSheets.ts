@@ -7,7 +7,7 @@ import { onlyNumbers } from '../../project/only.ts';
 import { piecesOf } from '../../project/piecesOf.ts';
 import { hasGuides, type Project } from '../../project/project.ts';
 import { readProject } from '../../project/readProject.ts';
-import { type SheetSet, sheetsOf } from '../../project/sheetsOf.ts';
+import { type SheetSet, sheetsOf, USUAL_SHEETS } from '../../project/sheetsOf.ts';
 import { svgFiles } from '../../project/svgFiles.ts';
 import type { Fonts } from '../../render/fonts.ts';
 import { pagePaths } from '../../render/pagePaths.ts';
@@ -56,7 +56,7 @@ export const makeSheets = async (
     for (const page of pages) tell({ is: 'picture', picture: await pictureOf(page) });
     return { is: 'made', says: '' };
   }
-  const all = sheetsOf(project, options);
+  const all = sheetsOf(project, { ...options, kinds: [...USUAL_SHEETS, task.kind] });
   if (!all.ok) return refused(all.complaints);
   const set = ofKind(task.kind, all.value);
   const pages = counted(set.pages(), set.count, tell);
