@@ -39,6 +39,9 @@ export const breakOut = (
 
 const withoutCuts = ({ done: _, ...plank }: Plank): Plank => plank;
 
+/** Places that were told less finely are still the same, in mm. */
+const DUST = 1e-3;
+
 /** Whether a layout's cuts and blanks begin with those that have been made. */
 const goesOn = ({ boards }: Breakout, planks: readonly Plank[]): boolean =>
   planks.every(({ done }, index) => {
@@ -47,7 +50,7 @@ const goesOn = ({ boards }: Breakout, planks: readonly Plank[]): boolean =>
     return (
       cuts.every(({ kind, piece, at }, k) => {
         const own = layout?.cuts[k];
-        return own?.kind === kind && own.piece === piece && Math.abs(own.at - at) < 1e-6;
+        return own?.kind === kind && own.piece === piece && Math.abs(own.at - at) < DUST;
       }) &&
       blanks.every((blank) =>
         layout?.blanks.some(
