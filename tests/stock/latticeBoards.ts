@@ -8,7 +8,7 @@ import { numbers, plank, want } from './randomBoards.ts';
 const GRID = 10;
 
 /** Whether two convex outlines have area in common: no side of either has all of the other beyond it. */
-const meet = (a: readonly Point[], b: readonly Point[]): boolean =>
+export const meet = (a: readonly Point[], b: readonly Point[]): boolean =>
   [a, b].every((own, i) => {
     const other = i === 0 ? b : a;
     return own.every(([x0, y0], k) => {
@@ -17,13 +17,15 @@ const meet = (a: readonly Point[], b: readonly Point[]): boolean =>
     });
   });
 
-const holds = (outline: readonly Point[], box: readonly Point[]): boolean =>
+/** Whether all corners of a box lie in a convex outline. */
+export const holds = (outline: readonly Point[], box: readonly Point[]): boolean =>
   outline.every(([x0, y0], k) => {
     const [x1, y1] = outline[(k + 1) % outline.length] ?? [x0, y0];
     return box.every(([x, y]) => (x1 - x0) * (y - y0) - (y1 - y0) * (x - x0) >= -1e-9);
   });
 
-const box = (x0: number, y0: number, x1: number, y1: number): Point[] => [
+/** A rectangle by its sides. */
+export const box = (x0: number, y0: number, x1: number, y1: number): Point[] => [
   [x0, y0],
   [x1, y0],
   [x1, y1],

@@ -26,7 +26,9 @@ export const reasonWords = (why: Reason, blanks: readonly PartBlank[]): string =
     case 'only board':
       return ONLY[why.for];
     case 'beside':
-      return 'beside its other side';
+      return 'beside the other side of its drawer';
+    case 'same board':
+      return 'out of one board with the other side of its drawer';
     case 'bow':
       return 'a small part out of a bent board';
     case 'spare':
