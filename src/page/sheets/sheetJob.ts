@@ -83,8 +83,8 @@ export type JobNews =
   /** A small picture of the next page, from the first on. */
   | { readonly is: 'picture'; readonly picture: Blob }
   | { readonly is: 'prices'; readonly rows: readonly PriceRow[] }
-  /** The best layout so far, and what share of the search is done, from 0 to 1; the last is final. */
-  | { readonly is: 'boards'; readonly laid: LaidOut; readonly share: number }
+  /** What share of the search is done, from 0 to 1, and the best layout where that is a new one; the last is final. */
+  | { readonly is: 'boards'; readonly laid?: LaidOut; readonly share: number }
   /** The so-manyth sheet, or piece, is being made. */
   | { readonly is: 'progress'; readonly number: number; readonly of: number };
 

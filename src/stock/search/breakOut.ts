@@ -5,11 +5,15 @@ import type { RunWish, Saw, Wanted } from '../wanted.ts';
 import { isBegun } from './bin.ts';
 import { metRuns, withoutWorst } from './runs.ts';
 import { type Solution, solve, type Task } from './solve.ts';
+import { ofPart, rising, type Told } from './told.ts';
 
 export interface BreakOutOptions {
   /** Multiplies the steps that the search may take; 1 where nothing is said. */
   readonly effort?: number;
-  /** Told as the search goes on: what share of it is done, from 0 to 1, and the best layout so far. */
+  /**
+   * Told as the search goes on: what share of it is done, from 0 to 1 and never less than before, by its own steps; and the
+   * best layout so far.
+   */
   readonly onProgress?: (share: number, best: Breakout) => void;
 }
 
@@ -27,14 +31,36 @@ export const breakOut = (
   saw: Saw,
   options: BreakOutOptions = {},
 ): Breakout => {
-  if (!planks.some(isBegun)) return searchFor(planks, wanted, runs, saw, options);
-  // Where the cuts made so far are the first of what would be cut out of the whole boards, that stays the answer.
-  const { onProgress: _, ...quiet } = options;
-  const whole = searchFor(planks.map(withoutCuts), wanted, runs, saw, quiet);
-  if (!goesOn(whole, planks)) return searchFor(planks, wanted, runs, saw, options);
-  const answer = { ...whole, boards: whole.boards.map((layout) => withCutAlready(layout, planks)) };
-  options.onProgress?.(1, answer);
-  return answer;
+  const { effort = 1, onProgress } = options;
+  let told: Told = () => {};
+  if (onProgress !== undefined) {
+    const first = layoutAtOnce(planks, wanted, runs, saw);
+    told = ofPart(
+      rising((share) => onProgress(share, first)),
+      FIRST,
+      ALMOST,
+    );
+    told(0);
+  }
+  const search = (boards: readonly Plank[], of: Told) => searchFor(boards, wanted, runs, saw, effort, of);
+  const best = planks.some(isBegun) ? goneOn(planks, told, search) : search(planks, told);
+  onProgress?.(1, best);
+  return best;
+};
+
+/** What share is done when the first layout is known, and before the best one is told. */
+const [FIRST, ALMOST] = [0.05, 0.99];
+
+/** Where the cuts made so far are the first of what would be cut out of the whole boards, that stays the answer. */
+const goneOn = (
+  planks: readonly Plank[],
+  told: Told,
+  search: (planks: readonly Plank[], told: Told) => Breakout,
+): Breakout => {
+  const whole = search(planks.map(withoutCuts), ofPart(told, 0, 0.5));
+  return goesOn(whole, planks)
+    ? { ...whole, boards: whole.boards.map((layout) => withCutAlready(layout, planks)) }
+    : search(planks, ofPart(told, 0.5, 1));
 };
 
 const withoutCuts = ({ done: _, ...plank }: Plank): Plank => plank;
@@ -71,31 +97,57 @@ const withCutAlready = (layout: PlankLayout, planks: readonly Plank[]): PlankLay
   };
 };
 
+const taskOf = (
+  planks: readonly Plank[],
+  wanted: readonly Wanted[],
+  runs: readonly RunWish[],
+  saw: Saw,
+): { readonly task: Task; readonly active: readonly RunWish[] } => {
+  const cut = new Set(planks.flatMap(({ done }) => (done?.blanks ?? []).map(({ wanted }) => wanted)));
+  return {
+    task: { planks, wanted, saw, open: wanted.flatMap((_, i) => (cut.has(i) ? [] : [i])) },
+    active: runs.filter(({ pieces }) => pieces.length > 0 && pieces.every((piece) => !cut.has(piece))),
+  };
+};
+
+const layoutAtOnce = (
+  planks: readonly Plank[],
+  wanted: readonly Wanted[],
+  runs: readonly RunWish[],
+  saw: Saw,
+): Breakout => {
+  const { task, active } = taskOf(planks, wanted, runs, saw);
+  return breakoutOf(task, runs, active, solve(task, active, STEPS));
+};
+
 const searchFor = (
   planks: readonly Plank[],
   wanted: readonly Wanted[],
   runs: readonly RunWish[],
   saw: Saw,
-  { effort = 1, onProgress }: BreakOutOptions,
+  effort: number,
+  told: Told,
 ): Breakout => {
-  const cut = new Set(planks.flatMap(({ done }) => (done?.blanks ?? []).map(({ wanted }) => wanted)));
-  const task: Task = { planks, wanted, saw, open: wanted.flatMap((_, i) => (cut.has(i) ? [] : [i])) };
+  const { task, active: first } = taskOf(planks, wanted, runs, saw);
   const steps = {
     patterns: STEPS.patterns * effort * Math.max(4, planks.length),
     choosing: STEPS.choosing * effort,
     rounds: STEPS.rounds * effort,
   };
-  let active = runs.filter(({ pieces }) => pieces.length > 0 && pieces.every((piece) => !cut.has(piece)));
-  if (onProgress !== undefined)
-    onProgress(0.05, breakoutOf(task, runs, active, solve(task, active, steps, true)));
-  let solution = solve(task, active, steps, false);
+  let active = first;
+  let done = 0;
+  const next = (): Solution => {
+    // Where lists may have to be given up, something is left for the searches after that.
+    const from = done;
+    done = active.length > 0 ? from + 0.8 * (1 - from) : 1;
+    return solve(task, active, steps, ofPart(told, from, done));
+  };
+  let solution = next();
   while (active.length > 0 && solution.missing.some((number) => number > 0)) {
     active = withoutWorst(active, solution);
-    solution = solve(task, active, steps, false);
+    solution = next();
   }
-  const best = breakoutOf(task, runs, active, solution);
-  onProgress?.(1, best);
-  return best;
+  return breakoutOf(task, runs, active, solution);
 };
 
 const breakoutOf = (

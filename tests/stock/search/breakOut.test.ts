@@ -179,4 +179,38 @@ describe('a set with joints, grooves, sapwood and running figure', () => {
     const { planks, wanted, runs } = randomSet(7);
     expect(breakOut(planks, wanted, runs, SAW, HASTY)).toEqual(breakOut(planks, wanted, runs, SAW, HASTY));
   });
+
+  it('tells how far it is, in steps of a hundredth or more, never back, and its end once', () => {
+    for (const seed of [1, 2]) {
+      const { planks, wanted, runs } = randomSet(seed);
+      const told: { readonly share: number; readonly best: Breakout }[] = [];
+      const onProgress = (share: number, best: Breakout) => told.push({ share, best });
+      const answer = breakOut(planks, wanted, runs, SAW, { ...HASTY, onProgress });
+      const steps = told.map(({ share }, i) => share - (told[i - 1]?.share ?? 0));
+      expect(Math.min(...steps)).toBeGreaterThanOrEqual(0.0099);
+      expect(Math.max(...steps)).toBeLessThan(0.35);
+      expect(told.length).toBeGreaterThan(12);
+      expect(told.at(-1)).toEqual({ share: 1, best: answer });
+      // The first layout comes at once, and can be sawn.
+      expect(faultsOf(planks, wanted, SAW, told[0]?.best ?? answer)).toEqual([]);
+      expect(breakOut(planks, wanted, runs, SAW, HASTY)).toEqual(answer);
+    }
+  });
+
+  it('tells how far it is where a board is cut already, too', () => {
+    const { planks, wanted, runs } = randomSet(3);
+    const [first] = breakOut(planks, wanted, runs, SAW, HASTY).boards;
+    const cuts = first?.cuts.slice(0, 2) ?? [];
+    const begun = planks.map((board, i) =>
+      i === first?.plank ? { ...board, done: { cuts, blanks: [] } } : board,
+    );
+    for (const more of [[], [want(200, 50)]]) {
+      const shares: number[] = [];
+      const onProgress = (share: number) => shares.push(share);
+      breakOut(begun, [...wanted, ...more], runs, SAW, { ...HASTY, onProgress });
+      expect(shares).toEqual([...shares].sort((a, b) => a - b));
+      expect(shares.filter((share) => share === 1)).toHaveLength(1);
+      expect(shares.length).toBeGreaterThan(12);
+    }
+  });
 });
