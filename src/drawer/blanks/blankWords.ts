@@ -26,9 +26,9 @@ export const reasonWords = (why: Reason, blanks: readonly PartBlank[]): string =
     case 'only board':
       return ONLY[why.for];
     case 'beside':
-      return 'beside the other side of its drawer';
+      return 'beside its drawer’s other side';
     case 'same board':
-      return 'out of one board with the other side of its drawer';
+      return 'with its drawer’s other side';
     case 'bow':
       return 'a small part out of a bent board';
     case 'spare':

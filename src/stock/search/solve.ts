@@ -7,6 +7,7 @@ import { chooseBoards } from './chooseBoards.ts';
 import { componentsOf } from './components.ts';
 import { fill, fillAtOnce, poolsOf, type Steps } from './fill.ts';
 import { after, type Filling } from './fillInTurn.ts';
+import { intoBent } from './intoBent.ts';
 import type { Choice, Pool } from './pool.ts';
 import { ofPart, type Told } from './told.ts';
 
@@ -128,7 +129,9 @@ const solvePart = (
   const looser = looserPools(pools, types, asked, { planks, saw, steps: limit.patterns / 2, told: ofLooser });
   const { filling, bound } = fill(pools, looser, types, asked, limit, ofPart(told, LOOSENED, FILLED));
   const spared = sparing(filling, pools, { planks, types, asked, steps: limit.choosing });
-  const taken = withSpares(spared, { types, asked, task, limit, told: ofPart(told, FILLED, 1) });
+  const open = pools.filter((pool) => spared.chosen.has(pool) || planks[pool.bin.plank]?.keep !== true);
+  const bent = intoBent(spared, open, types, asked, { planks, steps: limit.choosing / 10 });
+  const taken = withSpares(bent, { types, asked, task, limit, told: ofPart(told, FILLED, 1) });
   told(1);
   return { taken, bound };
 };

@@ -52,6 +52,33 @@ describe('a board', () => {
     expect(result.boards[0]).toMatchObject({ cuts: [], blanks: [{ x: 0, y: 0, piece: 0 }] });
   });
 
+  it.each([
+    ['along its length, short ones', 'long', [500, 80], [240, 80]],
+    ['across its width, narrow ones', 'cup', [300, 110], [300, 40]],
+  ] as const)('that is bent gives small parts before others: %s', (_what, bow, large, small) => {
+    const board = plank(rectangle(0, 0, bow === 'long' ? 1200 : 800, 120));
+    const wanted = [large, small, large, small].map(([length, width]) => want(length, width));
+    for (const bent of [0, 1]) {
+      const boards = [0, 1].map((i) => (i === bent ? { ...board, bow } : board));
+      const result = breakOut(boards, wanted, [], SAW);
+      const [large1, small1, large2, small2] = [0, 1, 2, 3].map((id) =>
+        blanksOf(result).find(({ wanted }) => wanted === id),
+      );
+      expect([large1?.plank, large2?.plank]).toEqual([1 - bent, 1 - bent]);
+      expect([small1?.plank, small2?.plank]).toEqual([bent, bent]);
+      expect([small1?.why, small2?.why]).toEqual([{ kind: 'bow' }, { kind: 'bow' }]);
+    }
+  });
+
+  it('that is bent costs no board more', () => {
+    const [flat, bent] = [
+      plank(rectangle(0, 0, 1400, 120)),
+      plank(rectangle(0, 0, 500, 120), { bow: 'long' }),
+    ];
+    const wanted = [want(800, 100), want(400, 100)];
+    expect(breakOut([flat, bent], wanted, [], SAW).boards.map(({ plank }) => plank)).toEqual([0]);
+  });
+
   it('is spared where another does', () => {
     const board = plank(rectangle(0, 0, 1000, 200));
     const result = breakOut([{ ...board, keep: true }, board], [want(300, 100)], [], SAW);
