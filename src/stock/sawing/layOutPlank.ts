@@ -4,6 +4,7 @@ import type { Solution, Task } from '../search/solve.ts';
 import type { RunWish, Wanted } from '../wanted.ts';
 import { largestClear } from '../wood/offcuts.ts';
 import { toMm } from '../wood/ticks.ts';
+import { fromFigure } from './fromFigure.ts';
 import { nameBlanks } from './nameBlanks.ts';
 import { reasonOf } from './reasons.ts';
 import { type CutPiece, replayCuts } from './replayCuts.ts';
@@ -55,7 +56,9 @@ export const layOutPlank = (
     .filter(({ number }) => !isBlank.has(number))
     .map((piece): Work => {
       const own = taken.find(({ pool: { bin } }) => bin.plank === index && bin.piece.number === piece.number);
-      const groups = own === undefined ? [] : settle(own.pool, own.choice, types, own.counts);
+      if (own === undefined) return { piece, group: undefined };
+      const [begun] = fromFigure(plank, own.pool, types, own.counts, task.saw);
+      const groups = begun === undefined ? settle(own.pool, own.choice, types, own.counts) : [begun];
       return { piece, group: bestGroup(plank, task, piece, groups) };
     });
   const sawn = saw(plank.outline, task.saw.kerf, made.length, work);

@@ -3,6 +3,7 @@ import type { Plank } from '../plank.ts';
 import { layOutPlank } from '../sawing/layOutPlank.ts';
 import type { RunWish, Saw, Wanted } from '../wanted.ts';
 import { isBegun } from './bin.ts';
+import { asTheyLie, frontsFromLeft } from './halfTurn.ts';
 import { metRuns, withoutWorst } from './runs.ts';
 import { type Solution, solve, type Task } from './solve.ts';
 import { ofPart, rising, type Told } from './told.ts';
@@ -25,16 +26,17 @@ const STEPS = { patterns: 250_000, choosing: 150_000, rounds: 1_500_000 };
  * the lists. The same input gives the same answer.
  */
 export const breakOut = (
-  planks: readonly Plank[],
+  given: readonly Plank[],
   wanted: readonly Wanted[],
   runs: readonly RunWish[],
   saw: Saw,
-  options: BreakOutOptions = {},
+  { effort = 1, onProgress }: BreakOutOptions = {},
 ): Breakout => {
-  const { effort = 1, onProgress } = options;
+  // Blanks are laid out from the left: where fronts begin at the right end, the board is turned meanwhile.
+  const planks = frontsFromLeft(given, saw.kerf);
   let told: Told = () => {};
   if (onProgress !== undefined) {
-    const first = layoutAtOnce(planks, wanted, runs, saw);
+    const first = asTheyLie(layoutAtOnce(planks, wanted, runs, saw), given, saw.kerf);
     told = ofPart(
       rising((share) => onProgress(share, first)),
       FIRST,
@@ -44,8 +46,9 @@ export const breakOut = (
   }
   const search = (boards: readonly Plank[], of: Told) => searchFor(boards, wanted, runs, saw, effort, of);
   const best = planks.some(isBegun) ? goneOn(planks, told, search) : search(planks, told);
-  onProgress?.(1, best);
-  return best;
+  const answer = asTheyLie(best, given, saw.kerf);
+  onProgress?.(1, answer);
+  return answer;
 };
 
 /** What share is done when the first layout is known, and before the best one is told. */
