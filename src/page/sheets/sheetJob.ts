@@ -28,11 +28,12 @@ export interface SheetChoice {
   readonly font?: Blob | undefined;
 }
 
-/** What is made: templates to print, a PDF of one kind of sheet, all pieces in a zip, or a proof sheet. */
+/** What is made: templates to print, a PDF of one kind of sheet, all pieces in a zip, a proof sheet, or a table of all parts. */
 export type SheetTask =
   | { readonly make: 'print' }
   | { readonly make: 'pieces' }
   | { readonly make: 'proof' }
+  | { readonly make: 'parts' }
   | { readonly make: 'pdf'; readonly kind: SheetSet['kind'] };
 
 /** All that a worker needs to make sheets. */
