@@ -79,10 +79,10 @@ export const unlistedSentences = ({ unlisted }: BrokenOut): string[] =>
 export const plurals = (stocks: readonly StockName[]): string =>
   stocks.map((stock) => `${stock}s`).join(' and ');
 
-/** `for sides and backs, cupped`, `for fronts, fronts beginning at its left end`. */
-export const boardUse = ({ stocks, bow, figure }: Plank): string =>
-  [
-    `for ${plurals(stocks)}`,
-    ...(bow === undefined ? [] : [bow === 'long' ? 'bent along its length' : 'cupped']),
-    ...(figure === undefined || !stocks.includes('front') ? [] : [`fronts beginning at its ${figure} end`]),
-  ].join(', ');
+/** `for sides and backs, cupped`, `for fronts (from its left end) and sides`. */
+export const boardUse = ({ stocks, bow, figure }: Plank): string => {
+  const from = figure === undefined ? '' : ` (from its ${figure} end)`;
+  const parts = stocks.map((stock) => `${stock}s${stock === 'front' ? from : ''}`);
+  const bend = bow === undefined ? '' : bow === 'long' ? ', bent along its length' : ', cupped';
+  return `for ${parts.join(' and ')}${bend}`;
+};
