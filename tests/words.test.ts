@@ -1,11 +1,13 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Paper } from '../src/paper/paperSizes.ts';
 import { planJsonSchema } from '../src/plan/planJsonSchema.ts';
 import { starterPlan } from '../src/plan/starterPlan.ts';
+import { breakOutProject } from '../src/project/breakOutProject.ts';
 import { readProject } from '../src/project/readProject.ts';
-import { sheetsOf } from '../src/project/sheetsOf.ts';
+import { boardSheets, sheetsOf } from '../src/project/sheetsOf.ts';
 import { halfpin } from './cli/program.ts';
 import { value } from './value.ts';
 
@@ -129,6 +131,22 @@ describe('what is never said is not said', () => {
     ).toEqual([]);
   });
 
+  it('in what is printed of boards', () => {
+    const plan = 'examples/haberdashery-chest-boards.yaml';
+    const short = readFileSync(plan, 'utf8').replace(
+      / {2}- name: Cherry 2[\s\S]*?(?= {2}- name: Ash 1)/u,
+      '',
+    );
+    const at = mkdtempSync(join(tmpdir(), 'halfpin-'));
+    writeFileSync(join(at, 'short.yaml'), short);
+    const hasty = ['--effort', '0.1'];
+    const lacking = halfpin(['breakout', 'short.yaml', ...hasty], at);
+    rmSync(at, { recursive: true });
+    expect(lacking.status).toBe(3);
+    const printed = [halfpin(['breakout', plan, ...hasty]).out, lacking.out, lacking.err];
+    expect(faults(printed.flatMap((text) => lines('breakout', text)))).toEqual([]);
+  });
+
   it('in the starter plan, or beside a key of the schema', () => {
     const described: Said[] = [];
     JSON.stringify(planJsonSchema(), (key, each: unknown) => {
@@ -142,18 +160,29 @@ describe('what is never said is not said', () => {
   });
 
   it('on any sheet of the examples', () => {
-    const texts = EXAMPLES.flatMap((plan) =>
-      value(sheetsOf(projectOf(plan), { paper: A4 })).flatMap((set) =>
-        [...set.pages()].flatMap(({ placed }) =>
+    const texts = EXAMPLES.flatMap((plan) => {
+      const project = projectOf(plan);
+      const broken = breakOutProject(project, { effort: 0.1 });
+      return [
+        ...value(sheetsOf(project, { paper: A4 })).map((set) => ({
+          kind: set.kind,
+          pages: set.pages(),
+        })),
+        ...(broken === undefined
+          ? []
+          : [{ kind: 'board sheets', pages: value(boardSheets(project, broken, { paper: A4 })).pages() }]),
+      ].flatMap(({ kind, pages }) =>
+        [...pages].flatMap(({ placed }) =>
           placed.flatMap(({ drawing }) =>
             drawing.marks.flatMap((mark): Said[] =>
-              mark.kind === 'text' ? [[`${plan}, ${set.kind}`, mark.text]] : [],
+              mark.kind === 'text' ? [[`${plan}, ${kind}`, mark.text]] : [],
             ),
           ),
         ),
-      ),
-    );
+      );
+    });
     expect(texts.length).toBeGreaterThan(1000);
+    expect(texts.some(([where]) => where.endsWith('board sheets'))).toBe(true);
     expect(faults(texts)).toEqual([]);
   });
 });

@@ -34,7 +34,13 @@ export interface Part {
   readonly worked: readonly Phrase[];
   /** The boards that they come out of, each once, in the order of the equal parts; only where the plan lists boards. */
   readonly boards?: readonly string[];
+  /** For each of those boards, the letters that are written on it for these parts. */
+  readonly letters?: readonly (readonly string[])[];
 }
+
+/** `Ash 1 G H`, `Ash 3 J`: each board that a part comes out of, with the letters written there; none where no board is known. */
+export const letteredBoards = ({ boards = [], letters = [] }: Pick<Part, 'boards' | 'letters'>): string[] =>
+  boards.map((board, i) => [board, ...(letters[i] ?? [])].join(' '));
 
 /** Quantity of one kind of stock that a set needs: one species in one thickness. */
 export interface StockTotal {

@@ -29,7 +29,7 @@ export const partsCsv = (rows: readonly Part[], units: Notation): string =>
   csv([
     [
       ...HEADING.map(([title, isLength]) => `${title}${isLength ? ` ${unitOf(units)}` : ''}`),
-      ...(rows.some(({ boards }) => boards) ? ['boards'] : []),
+      ...(rows.some(({ boards }) => boards) ? ['boards', 'letters'] : []),
     ],
     ...rows.map((row) => cells(row, units)),
   ]);
@@ -42,5 +42,5 @@ const cells = (part: Part, units: Notation): string[] => [
   part.species ?? '',
   part.grain,
   part.worked.map((phrase) => speak(phrase, units)).join('; '),
-  ...(part.boards ? [part.boards.join(', ')] : []),
+  ...(part.boards ? [part.boards, part.letters?.flat() ?? []].map((names) => names.join(', ')) : []),
 ];

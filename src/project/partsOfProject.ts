@@ -1,4 +1,4 @@
-import { plankName } from '../drawer/blanks/blankWords.ts';
+import { blankLetters, plankName } from '../drawer/blanks/blankWords.ts';
 import { type BrokenOut, brokenOut } from '../drawer/blanks/brokenOut.ts';
 import type { StockWork } from '../drawer/blanks/stockWork.ts';
 import type { Drawer } from '../drawer/drawer.ts';
@@ -15,7 +15,7 @@ const layoutFor = (work: StockWork, saw: Sawing): BrokenOut => {
   return broken;
 };
 
-/** The parts of some of a project's drawers, each with the boards that it comes out of where the plan lists boards. */
+/** The parts of some of a project's drawers, each with the boards that it comes out of, and its letters there, where the plan lists boards. */
 export const partsOfProject = (
   { set, units, work, sawing }: Pick<Project, 'set' | 'units' | 'work' | 'sawing'>,
   drawers: readonly Drawer[] = set.drawers,
@@ -28,18 +28,16 @@ export const partsOfProject = (
       const [blank, board] = [blanks[wanted], planks[plank]];
       return blank === undefined || board === undefined || blank.spare
         ? []
-        : [{ blank, board: plankName(board, planks) }];
+        : [{ blank, wanted, board: plankName(board, planks) }];
     }),
   );
-  return listed.map((part) => ({
-    ...part,
-    boards: [
-      ...new Set(
-        places
-          .filter(({ blank }) => blank.drawer === part.drawer && blank.part === part.part)
-          .toSorted((a, b) => (a.blank.index ?? 0) - (b.blank.index ?? 0))
-          .map(({ board }) => board),
-      ),
-    ],
-  }));
+  return listed.map((part) => {
+    const own = places
+      .filter(({ blank }) => blank.drawer === part.drawer && blank.part === part.part)
+      .toSorted((a, b) => a.wanted - b.wanted);
+    const boards = [...new Set(own.map(({ board }) => board))];
+    const lettersOn = (name: string) =>
+      own.flatMap(({ board, wanted }) => (board === name ? [blankLetters(wanted)] : []));
+    return { ...part, boards, letters: boards.map(lettersOn) };
+  });
 };

@@ -1,3 +1,7 @@
-/** One JSON object for other programs, every number rounded to 0.0001, on lines of its own. */
-export const printJson = (value: unknown): string =>
-  `${JSON.stringify(value, (_, part) => (typeof part === 'number' ? Math.round(part * 1e4) / 1e4 : part), 2)}\n`;
+/** One JSON object for other programs, every number rounded to so many decimals, on lines of its own. */
+export const printJson = (value: unknown, decimals = 4): string => {
+  const times = 10 ** decimals;
+  const round = (_: string, part: unknown) =>
+    typeof part === 'number' ? Math.round(part * times) / times : part;
+  return `${JSON.stringify(value, round, 2)}\n`;
+};

@@ -21,10 +21,12 @@ export type Reason =
   | { readonly kind: 'cut already' }
   /** Its figure runs through with these wanted pieces. */
   | { readonly kind: 'runs through'; readonly with: readonly number[] }
-  /** Of the boards of its stock, thick enough, no other is wide or long enough, or has that much clear wood. */
+  /** Of the boards of its stock, thick enough, no other is wide, or between its ends long enough, or has that much clear wood left. */
   | { readonly kind: 'only board'; readonly for: 'stock' | 'width' | 'length' | 'clear wood' }
   /** It lies next to this wanted piece, the other side of its drawer. */
   | { readonly kind: 'beside'; readonly with: number }
+  /** It comes out of one board with this wanted piece, the other side of its drawer. */
+  | { readonly kind: 'same board'; readonly with: number }
   /** A short piece out of a board that is bent along its length, or a narrow one out of a cupped board. */
   | { readonly kind: 'bow' }
   /** A second try, out of what was left. */

@@ -129,10 +129,11 @@ export const fewestBoards = (
   planks: readonly Plank[],
   sizes: readonly Sizes[],
   saw: Saw,
+  yieldsOf = exactYields,
 ): number | undefined => {
   let open = new Map([[sizes.map(({ count }) => count).join(), 0]]);
   for (const plank of planks) {
-    const yields = exactYields(plank, sizes, saw);
+    const yields = yieldsOf(plank, sizes, saw);
     const next = new Map(open);
     for (const [key, boards] of open) {
       const counts = key.split(',').map(Number);

@@ -77,7 +77,7 @@ Examples:
         options.out === undefined ? [] : await drawBoardSheets(project, broken, options, options.out);
       if (options.json) {
         const { breakoutRecord } = await import('../../project/breakoutRecord.ts');
-        process.stdout.write(printJson(breakoutRecord(broken)));
+        process.stdout.write(printJson(breakoutRecord(broken), PLACE_DECIMALS));
       } else if (options.csv) {
         const { breakoutCsv } = await import('../../project/breakoutCsv.ts');
         process.stdout.write(breakoutCsv(broken, units));
@@ -86,6 +86,9 @@ Examples:
         throw new Failure(missingSentences(broken, units), PARTS_MISSING);
     });
 };
+
+/** Places are told as finely as they are sought, so that cuts copied into a plan leave what they left here. */
+const PLACE_DECIMALS = 6;
 
 /** Width of a board's sheet as SVG, mm. */
 const WIDTH = 190;

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { cuttingList, roughThickness, roughWidth } from '../../drawer/cuttingList.ts';
 import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from '../../drawer/drawerLimits.ts';
-import type { Part, StockTotal } from '../../drawer/partsList.ts';
+import { letteredBoards, type Part, type StockTotal } from '../../drawer/partsList.ts';
 import { Failure, WRONG_INPUT } from '../../files/failure.ts';
 import { cuttingListCsv } from '../../project/cuttingListCsv.ts';
 import { partsCsv } from '../../project/partsCsv.ts';
@@ -152,7 +152,7 @@ const text = (
 /** The boards that parts come out of: no column where the plan lists none. */
 const boardsColumn = (rows: readonly Part[]) =>
   rows.some((row) => row.boards)
-    ? { title: ['boards'], cells: ({ boards = [] }: Part) => [boards.join(', ')] }
+    ? { title: ['boards'], cells: (part: Part) => [letteredBoards(part).join(', ')] }
     : { title: [], cells: () => [] };
 
 /** Which day's sizes these are. */

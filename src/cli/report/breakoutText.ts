@@ -1,7 +1,7 @@
 import { blankLetters, blankName, plankName, reasonWords } from '../../drawer/blanks/blankWords.ts';
 import {
+  boardUse,
   letteredName,
-  plurals,
   runSentences,
   unlistedSentences,
   usedSentence,
@@ -53,7 +53,7 @@ const boardText = (
     freed.get(piece) ?? (further.has(piece) ? `no. ${piece}` : 'the rest');
   return [
     ...terminalLines(
-      `${plankName(board, planks)}: ${number(x1 - x0)} x ${number(y1 - y0)} x ${number(board.thickness)}, for ${plurals(board.stocks)}`,
+      `${plankName(board, planks)}: ${number(x1 - x0)} x ${number(y1 - y0)} x ${number(board.thickness)}, ${boardUse(board)}`,
     ),
     ...sawSteps(board, cuts, saw.kerf).flatMap((step, i) =>
       terminalLines(`${String(i + 1).padStart(3)}  ${stepText(step, number, leaves)}`),

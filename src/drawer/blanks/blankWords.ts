@@ -26,7 +26,9 @@ export const reasonWords = (why: Reason, blanks: readonly PartBlank[]): string =
     case 'only board':
       return ONLY[why.for];
     case 'beside':
-      return 'beside its other side';
+      return 'beside its drawer’s other side';
+    case 'same board':
+      return 'with its drawer’s other side';
     case 'bow':
       return 'a small part out of a bent board';
     case 'spare':

@@ -1,4 +1,4 @@
-import type { StockName } from '../../stock/plank.ts';
+import type { Plank, StockName } from '../../stock/plank.ts';
 import { formatNumber, formatVolume, nextMark } from '../../units/formatLength.ts';
 import type { Notation } from '../../units/notation.ts';
 import { blankLetters, blankName, plankName } from './blankWords.ts';
@@ -78,3 +78,11 @@ export const unlistedSentences = ({ unlisted }: BrokenOut): string[] =>
 /** `sides and backs`. */
 export const plurals = (stocks: readonly StockName[]): string =>
   stocks.map((stock) => `${stock}s`).join(' and ');
+
+/** `for sides and backs, cupped`, `for fronts (from its left end) and sides`. */
+export const boardUse = ({ stocks, bow, figure }: Plank): string => {
+  const from = figure === undefined ? '' : ` (from its ${figure} end)`;
+  const parts = stocks.map((stock) => `${stock}s${stock === 'front' ? from : ''}`);
+  const bend = bow === undefined ? '' : bow === 'long' ? ', bent along its length' : ', cupped';
+  return `for ${parts.join(' and ')}${bend}`;
+};

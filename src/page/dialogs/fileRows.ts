@@ -12,7 +12,6 @@ interface FileChoice {
   readonly usualPaper: string;
   readonly choosePaper: (benchPaper: string) => void;
   readonly take: (what: string, task: SheetTask) => () => void;
-  readonly takeParts: () => void;
 }
 
 const NAMES: Readonly<Record<keyof SheetCounts, string>> = {
@@ -25,6 +24,7 @@ const NAMES: Readonly<Record<keyof SheetCounts, string>> = {
 };
 
 const PIECES: SheetTask = { make: 'pieces' };
+const PARTS: SheetTask = { make: 'parts' };
 
 /** Every file that can be saved, and what it holds. */
 export const fileRows = ({
@@ -35,7 +35,6 @@ export const fileRows = ({
   usualPaper,
   choosePaper,
   take,
-  takeParts,
 }: FileChoice): TemplateResult => {
   const row = (id: string, name: string, holds: string, save: () => void): TemplateResult =>
     html`<li>
@@ -55,7 +54,7 @@ export const fileRows = ({
     <ul class="files">
       ${kinds.map((kind) => pdf(kind, NAMES[kind]))}
       ${row('take-pieces', 'Templates, SVG', 'one file each, in a zip', take('Templates', PIECES))}
-      ${hasParts ? row('take-parts', 'Parts, CSV', 'a table for spreadsheets', takeParts) : nothing}
+      ${hasParts ? row('take-parts', 'Parts, CSV', 'a table for spreadsheets', take('Parts', PARTS)) : nothing}
     </ul>
     ${
       kinds.includes('bench')

@@ -1,8 +1,6 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
-import { parts } from '../../drawer/partsList.ts';
 import { handPaper } from '../../paper/paperSizes.ts';
 import { readPrinterName } from '../../paper/printerName.ts';
-import { partsCsv } from '../../project/partsCsv.ts';
 import { sentence } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
 import { find } from '../browser/dom.ts';
@@ -104,12 +102,6 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
     }
   };
 
-  const takeParts = (): void => {
-    const { set, name } = now().project;
-    saveFile(name, '-parts.csv', 'text/csv', [partsCsv(parts(set, unit()), unit())]);
-    say('The parts, for a spreadsheet.');
-  };
-
   const keepMeasures = (): void => {
     const on = readPrinting(choice(), unitOf(unit()));
     const read = on.ok ? measuredError(on.value, unitOf(unit())) : on;
@@ -163,7 +155,6 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
                   usualPaper: on.ok ? handPaper(on.value.paper, unitOf(unit())).name : '',
                   choosePaper: (typed) => choose({ benchPaper: typed }),
                   take,
-                  takeParts,
                 })
           }
           <p id="take-status" role="status" tabindex="-1" class=${status.isStop ? 'stop' : ''}>${status.text}</p>

@@ -4,6 +4,8 @@ import { drawProof } from '../../paper/proofSheet.ts';
 import { dxfFiles } from '../../project/dxfFiles.ts';
 import { guidePieces } from '../../project/guidesOf.ts';
 import { onlyNumbers } from '../../project/only.ts';
+import { partsCsv } from '../../project/partsCsv.ts';
+import { partsOfProject } from '../../project/partsOfProject.ts';
 import { piecesOf } from '../../project/piecesOf.ts';
 import { hasGuides, type Project } from '../../project/project.ts';
 import { readProject } from '../../project/readProject.ts';
@@ -37,6 +39,14 @@ export const makeSheets = async (
     is: 'refused',
     says: complaints.map((complaint) => sentence(complaint, whole.units)),
   });
+  if (task.make === 'parts') {
+    const table = partsCsv(partsOfProject(whole), whole.units);
+    return {
+      is: 'made',
+      says: 'The parts, for a spreadsheet.',
+      file: { name: whole.name, ending: '-parts.csv', blob: new Blob([table], { type: 'text/csv' }) },
+    };
+  }
   const letters = await lettersOfJob(plan, bundled, choice.font);
   if (!letters.ok) return refused(letters.complaints);
   const fonts = letters.value;

@@ -42,7 +42,8 @@ export const readyBoards = (show: () => void) => {
   const start = (work: NonNullable<Project['work']>, sawing: Project['sawing']): void => {
     const mine = startJob({ boards: { work, sawing } }, (news) => {
       if (news.is !== 'boards') return;
-      state = { laid: { ...work, ...news.laid }, isNew: true, share: news.share, isStopped: false };
+      const { laid, share } = news;
+      state = { ...state, ...(laid && { laid: { ...work, ...laid }, isNew: true }), share, isStopped: false };
       show();
     });
     running = mine;

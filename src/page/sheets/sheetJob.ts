@@ -28,11 +28,12 @@ export interface SheetChoice {
   readonly font?: Blob | undefined;
 }
 
-/** What is made: templates to print, a PDF of one kind of sheet, all pieces in a zip, or a proof sheet. */
+/** What is made: templates to print, a PDF of one kind of sheet, all pieces in a zip, a proof sheet, or a table of all parts. */
 export type SheetTask =
   | { readonly make: 'print' }
   | { readonly make: 'pieces' }
   | { readonly make: 'proof' }
+  | { readonly make: 'parts' }
   | { readonly make: 'pdf'; readonly kind: SheetSet['kind'] };
 
 /** All that a worker needs to make sheets. */
@@ -83,8 +84,8 @@ export type JobNews =
   /** A small picture of the next page, from the first on. */
   | { readonly is: 'picture'; readonly picture: Blob }
   | { readonly is: 'prices'; readonly rows: readonly PriceRow[] }
-  /** The best layout so far, and what share of the search is done, from 0 to 1; the last is final. */
-  | { readonly is: 'boards'; readonly laid: LaidOut; readonly share: number }
+  /** What share of the search is done, from 0 to 1, and the best layout where that is a new one; the last is final. */
+  | { readonly is: 'boards'; readonly laid?: LaidOut; readonly share: number }
   /** The so-manyth sheet, or piece, is being made. */
   | { readonly is: 'progress'; readonly number: number; readonly of: number };
 

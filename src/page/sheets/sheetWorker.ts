@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { brokenOut } from '../../drawer/blanks/brokenOut.ts';
 import { decode } from '../../plan/read/decode.ts';
 import { readProject } from '../../project/readProject.ts';
+import type { Breakout } from '../../stock/breakout.ts';
 import { type PriceRow, priceTable } from '../model/fingers/priceTable.ts';
 import { fileFaultWords } from '../text/plainWords.ts';
 import { makeSheets } from './makeSheets.ts';
@@ -36,11 +37,14 @@ const pricesOf = ({ prices }: PriceJob): PriceRow[] => {
   return reading.ok ? priceTable(reading.value.set) : [];
 };
 
-/** Tells each better layout as it is found; what is missing, and what would do, only of the last. */
+/** Tells how far the search is, and each layout once; what is missing, and what would do, only of the last. */
 const layBoards = ({ boards: { work, sawing } }: BoardsJob, tell: (news: JobNews) => void): void => {
+  let known: Breakout | undefined;
   const { breakout, toBuy } = brokenOut(work, sawing, {
     onProgress: (share, best) => {
-      if (share < 1) tell({ is: 'boards', laid: { breakout: best, toBuy: [] }, share });
+      if (share === 1) return;
+      tell({ is: 'boards', ...(best !== known && { laid: { breakout: best, toBuy: [] } }), share });
+      known = best;
     },
   });
   tell({ is: 'boards', laid: { breakout, toBuy }, share: 1 });

@@ -15,13 +15,16 @@ import { isInRange } from '../../units/range.ts';
 import type { WrittenBoard, WrittenPlan } from '../schema/planSchema.ts';
 import * as ranges from '../schema/ranges.ts';
 
-/** The boards of a plan with what is wished of them, every default filled in; undefined where it lists none. */
-export const fillBoards = ({
-  boards = [],
-  breakout = {},
-}: Pick<WrittenPlan, 'boards' | 'breakout'>): Result<BoardsSpec | undefined> => {
+/**
+ * The boards of a plan with what is wished of them, every default filled in; undefined where it lists none.
+ * @param given the indices of the boards in the plan as it was given
+ */
+export const fillBoards = (
+  { boards = [], breakout = {} }: Pick<WrittenPlan, 'boards' | 'breakout'>,
+  given: readonly number[],
+): Result<BoardsSpec | undefined> => {
   if (boards.length === 0) return accept(undefined);
-  const filled = boards.map((board, i) => fillBoard(board, ['boards', i]));
+  const filled = boards.map((board, i) => fillBoard(board, ['boards', given[i] ?? i]));
   const specs = filled.flatMap((each) => (each.ok ? [each.value] : []));
   const wrong = [...filled.flatMap((each) => (each.ok ? [] : each.complaints)), ...tooMany(specs)];
   if (wrong.length > 0) return refuse(...wrong);

@@ -35,7 +35,7 @@ export const fillPlan = (
   const notation = asked.ok ? asked.value : units;
   const tools = cuttingOf(written);
   const cutting = tools.ok ? tools.value : undefined;
-  const boards = fillBoards(written);
+  const boards = fillBoards(written, given.boards);
   const { target, ...spacers } = family ?? {};
   const placed = cabinet && fillCabinet(cabinet, listed, units);
   const drawers: readonly PlacedDrawer[] = placed?.ok ? placed.value : listed;
@@ -73,7 +73,7 @@ export const fillPlan = (
       ...(target !== undefined && { target }),
       ...(Object.keys(spacers).length > 0 && { spacers }),
     },
-    indices: { drawers: madeDrawers.indices, joints: madeJoints.indices },
+    indices: { drawers: madeDrawers.indices, joints: madeJoints.indices, boards: given.boards },
     complaints: onceAPlace([
       ...general,
       ...(boards.ok ? [] : boards.complaints),

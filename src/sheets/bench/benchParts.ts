@@ -1,4 +1,4 @@
-import type { Part } from '../../drawer/partsList.ts';
+import { letteredBoards, type Part } from '../../drawer/partsList.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
@@ -51,9 +51,9 @@ const measuresRow = (
   return tableRow(columns, [name, ...measures], type.figure);
 };
 
-const notesOf = ({ species, grain, worked, boards = [] }: Part, unit: Notation): string[] => [
+const notesOf = ({ species, grain, worked, ...part }: Part, unit: Notation): string[] => [
   ...(species === undefined ? [] : [species]),
-  ...(boards.length === 0 ? [] : [`from ${boards.join(', ')}`]),
+  ...(letteredBoards(part).length === 0 ? [] : [`from ${letteredBoards(part).join(', ')}`]),
   `grain ${grain}`,
   ...worked.map((phrase) => speak(phrase, unit)),
 ];

@@ -1,5 +1,5 @@
 import { plankName } from '../../drawer/blanks/blankWords.ts';
-import { plurals } from '../../drawer/blanks/breakoutWords.ts';
+import { boardUse } from '../../drawer/blanks/breakoutWords.ts';
 import { boxOfMarks } from '../../drawing/boxOfMarks.ts';
 import type { Drawing } from '../../drawing/drawing.ts';
 import type { Size } from '../../paper/printable.ts';
@@ -90,7 +90,7 @@ const facts = ({ plank, layout }: BoardView, units: Notation, width: number): Bl
     ({ length, width }) => `${formatNumber(length, units)} x ${formatNumber(width, units)}`,
   );
   const offcuts = keep.length === 0 ? '' : ` Offcuts worth keeping: ${keep.join('; ')}.`;
-  const text = `${size}, in ${unitWords(units)}; for ${plurals(plank.stocks)}. It lies show face up.${offcuts}`;
+  const text = `${size}, in ${unitWords(units)}; ${boardUse(plank)}. It lies show face up.${offcuts}`;
   return paragraph([plain(text, TYPE.text)], width);
 };
 

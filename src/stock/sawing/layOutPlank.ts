@@ -1,9 +1,10 @@
 import type { Blank, Offcut, PlankLayout } from '../breakout.ts';
 import type { Plank } from '../plank.ts';
 import type { Solution, Task } from '../search/solve.ts';
-import type { RunWish } from '../wanted.ts';
+import type { RunWish, Wanted } from '../wanted.ts';
 import { largestClear } from '../wood/offcuts.ts';
 import { toMm } from '../wood/ticks.ts';
+import { fromFigure } from './fromFigure.ts';
 import { nameBlanks } from './nameBlanks.ts';
 import { reasonOf } from './reasons.ts';
 import { type CutPiece, replayCuts } from './replayCuts.ts';
@@ -55,7 +56,9 @@ export const layOutPlank = (
     .filter(({ number }) => !isBlank.has(number))
     .map((piece): Work => {
       const own = taken.find(({ pool: { bin } }) => bin.plank === index && bin.piece.number === piece.number);
-      const groups = own === undefined ? [] : settle(own.pool, own.choice, types, own.counts);
+      if (own === undefined) return { piece, group: undefined };
+      const [begun] = fromFigure(plank, own.pool, types, own.counts, task.saw);
+      const groups = begun === undefined ? settle(own.pool, own.choice, types, own.counts) : [begun];
       return { piece, group: bestGroup(plank, task, piece, groups) };
     });
   const sawn = saw(plank.outline, task.saw.kerf, made.length, work);
@@ -70,7 +73,16 @@ export const layOutPlank = (
     return at === undefined ? [] : [{ wanted, turned, ...boxOf(at), piece, why: { kind: 'cut already' } }];
   });
   const names = nameBlanks(sawn.blanks, types, supply, wanted);
-  const together = new Set(names.filter((name) => name !== undefined));
+  const together = [
+    ...doneBlanks.flatMap(({ wanted, piece }) => {
+      const at = pieces.find(({ number }) => number === piece)?.at;
+      return at === undefined ? [] : [{ piece: wanted, at }];
+    }),
+    ...sawn.blanks.flatMap(({ placed: { at } }, i) => {
+      const piece = names[i];
+      return piece === undefined ? [] : [{ piece, at }];
+    }),
+  ];
   const runOf = (type: number): RunWish | undefined => {
     const run = types[type]?.run;
     return run === undefined
@@ -80,13 +92,15 @@ export const layOutPlank = (
   const now = sawn.blanks.flatMap(({ placed: { type, turned, at }, piece }, i): Blank[] => {
     const name = names[i];
     if (name === undefined) return [];
-    const why = reasonOf(name, index, {
+    const why = reasonOf({ piece: name, at }, index, {
       planks,
       wanted,
+      saw: task.saw,
       run: runOf(type),
       together,
       holds: (plank) =>
         bins.some((bin) => bin.plank === plank && bin.ways.some(({ view }) => view.holds(type))),
+      elsewhere: outOfOthers(plank, task, taken, types),
     });
     return [{ wanted: name, turned, ...boxOf(at), piece, why }];
   });
@@ -97,3 +111,15 @@ export const layOutPlank = (
     offcuts: offcutsOf(plank, task, sawn),
   };
 };
+
+/** What comes out of boards that are not bent as one is. */
+const outOfOthers = (
+  { bow }: Plank,
+  { planks, wanted }: Task,
+  taken: Solution['taken'],
+  types: Solution['types'],
+): Wanted[] =>
+  taken
+    .filter(({ pool: { bin } }) => planks[bin.plank]?.bow !== bow)
+    .flatMap(({ counts }) => types.flatMap(({ pieces }, type) => ((counts[type] ?? 0) > 0 ? pieces : [])))
+    .flatMap((piece) => wanted[piece] ?? []);

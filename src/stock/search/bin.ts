@@ -14,8 +14,6 @@ export interface Bin {
   readonly free: boolean;
   /** The same for pieces of wood that hold the same. */
   readonly likeness: string;
-  /** For each type, more than 1 where this wood suits it: short pieces a board bent along its length, narrow ones a cupped one. */
-  readonly favour: readonly number[];
   /** The ways to begin its cuts. */
   readonly ways: readonly { readonly view: PieceView; readonly stages: Stages }[];
 }
@@ -42,15 +40,6 @@ const waysOn = ({ runs }: CutPiece): readonly { readonly axis: Axis; readonly st
   }
 };
 
-/** How much a wish weighs against wood that is saved. */
-const FAVOUR = 0.03;
-
-const favourOf = ({ bow }: Plank, types: readonly BlankType[]): number[] => {
-  const key = bow === 'long' ? 'length' : 'width';
-  const most = Math.max(...types.map((type) => type[key]));
-  return types.map((type) => (bow === undefined ? 1 : 1 + FAVOUR * (1 - type[key] / most)));
-};
-
 /** Whether anything has been cut from a board. */
 export const isBegun = ({ done }: Plank): boolean =>
   (done?.cuts.length ?? 0) + (done?.blanks.length ?? 0) > 0;
@@ -74,7 +63,6 @@ export const binsOf = (plank: Plank, index: number, types: readonly BlankType[],
       plank: index,
       piece,
       free: isBegun(plank),
-      favour: favourOf(plank, types),
       likeness: JSON.stringify([outline, defects, clean, served, piece.at, piece.runs]),
       ways: waysOn(piece).map(({ axis, stages }) => ({
         view: new PieceView(plank, axis, piece.at, types, served, saw),

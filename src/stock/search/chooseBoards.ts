@@ -1,5 +1,6 @@
 import { after, type Filling, worth } from './fillInTurn.ts';
 import type { Choice, Pool } from './pool.ts';
+import type { Told } from './told.ts';
 
 export interface Chosen {
   readonly filling: Filling | undefined;
@@ -17,6 +18,7 @@ export const chooseBoards = (
   priceLists: readonly (readonly number[])[],
   boards: number,
   steps: number,
+  told: Told = () => {},
 ): Chosen => {
   const mostOf = (pool: Pool, prices: readonly number[]) =>
     Math.max(0, ...pool.choices.map((choice) => worth(choice, demand, prices)));
@@ -55,6 +57,7 @@ export const chooseBoards = (
     if (failed.has(key)) return undefined;
     if (pool.bin.free || most > 0) {
       left -= pool.choices.length;
+      told(1 - left / steps);
       const seen = new Set<string>();
       const tries = pool.choices
         .map((choice) => ({ choice, rest: after(choice, open), value: worth(choice, open, first) }))

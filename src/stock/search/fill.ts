@@ -5,6 +5,7 @@ import { correctValues, type Filling, fillInTurn, type Improve, worth } from './
 import { type Pool, poolOf } from './pool.ts';
 import { leastBoards } from './proveBoards.ts';
 import { squeeze } from './squeeze.ts';
+import { ofPart, type Told } from './told.ts';
 
 /** What may be spent, in steps: questions where a blank may lie, or choices tried. */
 export interface Steps {
@@ -29,6 +30,9 @@ const TRIES = 3;
 const FIRST_STEPS = 4000;
 /** What is kept of a bin's patterns where all of them are too many. */
 const BREADTH = 3;
+
+/** What share of the work on a filling is done when there is a bound, when values are corrected, and when it is squeezed. */
+const [PROVED, FILLED, SQUEEZED] = [0.5, 0.8, 0.9];
 
 const isDone = ({ open }: Filling): boolean => open.every((number) => number === 0);
 
@@ -64,6 +68,7 @@ export const poolsOf = (
   types: readonly BlankType[],
   demand: readonly number[],
   steps: number,
+  told: Told,
 ): Pool[] => {
   const areas = types.map(areaOf);
   const share = steps / Math.max(1, bins.length);
@@ -72,7 +77,8 @@ export const poolsOf = (
   let tooLarge = Number.POSITIVE_INFINITY;
   const sizeOf = ({ piece: { at } }: Bin) => (at.x1 - at.x0) * (at.y1 - at.y0);
   const search = { types, most: demand };
-  return bins.map((bin) => {
+  return bins.map((bin, i) => {
+    told(i / bins.length);
     const known = same.get(bin.likeness);
     if (known !== undefined) return { ...known, choices: [...known.choices], bin };
     let pool: Pool | undefined;
@@ -92,14 +98,14 @@ export const poolsOf = (
   });
 };
 
-/** Looks for patterns of what is still open while some steps last, and keeps them in their pools. */
+/** Looks for patterns of what is still open while some steps last, and keeps them in their pools; `spent` is the share of steps. */
 const improver = (
   types: readonly BlankType[],
   steps: number,
-): { readonly improve: Improve; readonly spent: () => boolean } => {
+): { readonly improve: Improve; readonly spent: () => number } => {
   let left = steps;
   return {
-    spent: () => left <= 0,
+    spent: () => Math.min(1, 1 - left / steps),
     improve: (pool, open, prices) => {
       if (pool.complete || left <= 0) return undefined;
       const found = poolOf(pool.bin, { types, most: open, prices, breadth: 2, steps: 20_000 });
@@ -117,15 +123,16 @@ interface Squeezing {
   /** No fewer boards suffice. */
   readonly least: number;
   readonly steps: number;
+  readonly told: Told;
 }
 
 /** What is open squeezed in; or with nothing open, what lies in one of the least used boards into the others. */
 const squeezed = (
   filling: Filling,
   pools: readonly Pool[],
-  { types, demand, least, steps }: Squeezing,
+  { types, demand, least, steps, told }: Squeezing,
 ): Filling => {
-  if (!isDone(filling)) return squeeze(filling.chosen, pools, types, demand, steps / 2);
+  if (!isDone(filling)) return squeeze(filling.chosen, pools, types, demand, steps / 2, told);
   const areas = types.map(areaOf);
   let best = filling;
   for (let tries = 0; tries < TRIES && best.boards > least; ) {
@@ -143,6 +150,7 @@ const squeezed = (
       types,
       demand,
       steps / 6 / TRIES,
+      ofPart(told, tries / TRIES, (tries + 1) / TRIES),
     );
     if (isDone(fewer)) best = fewer;
     else tries++;
@@ -158,30 +166,34 @@ export const fill = (
   types: readonly BlankType[],
   demand: readonly number[],
   steps: Steps,
+  told: Told,
 ): Fill => {
   const areas = types.map(areaOf);
   const whole = pools.filter(({ bin }) => !bin.free).length;
-  const least = leastBoards(looser, types, demand, steps.patterns);
+  const least = leastBoards(looser, types, demand, steps.patterns, ofPart(told, 0, PROVED));
   const proves = looser.every(({ complete }) => complete);
   const { improve, spent } = improver(types, steps.patterns / 2);
+  told(PROVED);
   const looks = pools.reduce((sum, { choices }) => sum + choices.length, 1) * Math.sqrt(pools.length);
-  let filling = correctValues(
-    pools,
-    demand,
-    areas,
-    improve,
-    (found, round) =>
-      (isDone(found) && found.boards <= least) ||
-      round > Math.min(MOST_ROUNDS, steps.rounds / looks) ||
-      (spent() && round > 20),
-  );
-  filling = squeezed(filling, pools, { types, demand, least, steps: steps.patterns });
+  const rounds = Math.min(MOST_ROUNDS, steps.rounds / looks);
+  const ofRounds = ofPart(told, PROVED, FILLED);
+  let filling = correctValues(pools, demand, areas, improve, (found, round) => {
+    ofRounds(Math.max(round / rounds, spent()));
+    return (isDone(found) && found.boards <= least) || round > rounds || (spent() === 1 && round > 20);
+  });
+  told(FILLED);
+  filling = squeezed(filling, pools, {
+    ...{ types, demand, least },
+    steps: steps.patterns,
+    told: ofPart(told, FILLED, SQUEEZED),
+  });
+  told(SQUEEZED);
   let bound = least;
   for (;;) {
     const fewer = isDone(filling) ? filling.boards - 1 : whole;
     if (fewer < bound) break;
     const prices = [areas, types.map(({ length }) => length), types.map(({ width }) => width)];
-    const tried = chooseBoards(pools, demand, prices, fewer, steps.choosing);
+    const tried = chooseBoards(pools, demand, prices, fewer, steps.choosing, ofPart(told, SQUEEZED, 1));
     if (tried.filling !== undefined) filling = tried.filling;
     else {
       if (tried.exhausted && pools === looser && proves) bound = fewer + 1;

@@ -40,9 +40,8 @@ export const fillInTurn = (
     for (const pool of pools) {
       if (chosen.has(pool)) continue;
       const factor = (pool.bin.free ? 1e6 : 1) * bias(pool);
-      const favoured = prices.map((price, type) => price * (pool.bin.favour[type] ?? 1));
       for (const choice of pool.choices) {
-        const score = factor * worth(choice, open, favoured);
+        const score = factor * worth(choice, open, prices);
         if (score > (best?.score ?? 0)) best = { pool, choice, score };
       }
     }

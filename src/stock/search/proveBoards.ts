@@ -2,6 +2,7 @@ import { areaOf, type BlankType } from '../wood/blankType.ts';
 import { worth } from './fillInTurn.ts';
 import { lineWorths } from './lineWorth.ts';
 import { mostWorth, type Pool } from './pool.ts';
+import { ofPart, type Told } from './told.ts';
 
 /** Sums of floats that differ by less than this share are equal. */
 const NEAR = 1e-9;
@@ -14,6 +15,9 @@ interface Most {
   readonly worth: number;
   readonly counts: ArrayLike<number>;
 }
+
+/** What share of a proof is done when lines have been tried. */
+const BY_LINES = 0.5;
 
 /** What the best choice of a pool is worth at some prices. */
 const mostOf = ({ choices }: Pool, demand: readonly number[], prices: readonly number[]): Most => {
@@ -45,6 +49,7 @@ export const leastBoards = (
   types: readonly BlankType[],
   demand: readonly number[],
   steps: number,
+  told: Told = () => {},
 ): number => {
   const areas = types.map(areaOf);
   const incomplete = pools.filter(({ complete }) => !complete);
@@ -62,9 +67,12 @@ export const leastBoards = (
     }));
   };
   const lacks = (worth: number, prices: readonly number[]) => worth < worthOf(demand, prices) * (1 - NEAR);
+  const whole = pools.filter(({ bin }) => !bin.free).length;
+  const ofLines = ofPart(told, 0, BY_LINES);
   const isTooFew = (boards: number): boolean => {
     let prices = areas;
     for (let round = 1; round <= ROUNDS; round++) {
+      ofLines((boards + round / ROUNDS) / whole);
       const { used, worth } = heldBy(mostAt(prices), boards);
       if (lacks(worth, prices)) return true;
       const given = demand.map((number, type) =>
@@ -77,17 +85,17 @@ export const leastBoards = (
     }
     return false;
   };
-  const whole = pools.filter(({ bin }) => !bin.free).length;
   let boards = 0;
   while (boards < whole && isTooFew(boards)) boards++;
-  for (const prices of incomplete.length === 0 ? [] : [areas, areas.map((area) => area ** 1.25)]) {
-    const each = mostAt(prices).map(({ pool, free, most }) => ({
-      free,
-      most: pool.complete
-        ? most
-        : { ...most, worth: Math.min(most.worth, mostWorth(pool.bin, prices, steps / pools.length)) },
-    }));
+  const priceLists = incomplete.length === 0 ? [] : [areas, areas.map((area) => area ** 1.25)];
+  priceLists.forEach((prices, list) => {
+    const each = mostAt(prices).map(({ pool, free, most }, i) => {
+      told(BY_LINES + ((1 - BY_LINES) * (list + i / pools.length)) / priceLists.length);
+      if (pool.complete) return { free, most };
+      const worth = Math.min(most.worth, mostWorth(pool.bin, prices, steps / pools.length));
+      return { free, most: { ...most, worth } };
+    });
     while (boards < whole && lacks(heldBy(each, boards).worth, prices)) boards++;
-  }
+  });
   return boards;
 };

@@ -7,7 +7,9 @@ import { chooseBoards } from './chooseBoards.ts';
 import { componentsOf } from './components.ts';
 import { fill, fillAtOnce, poolsOf, type Steps } from './fill.ts';
 import { after, type Filling } from './fillInTurn.ts';
+import { intoBent } from './intoBent.ts';
 import type { Choice, Pool } from './pool.ts';
+import { ofPart, type Told } from './told.ts';
 
 /** The task: boards, what is to be cut out of them, and the saw. */
 export interface Task {
@@ -65,28 +67,30 @@ const demandOf = (types: readonly BlankType[], wanted: readonly Wanted[]): numbe
     run === undefined ? pieces.filter((piece) => !wanted[piece]?.spare).length : 1,
   );
 
-/** A layout as good as the steps allow, with these lists running through, each in one piece or missing. */
-export const solve = (task: Task, runs: readonly RunWish[], steps: Steps, atOnce: boolean): Solution => {
+/**
+ * A layout as good as the steps allow, with these lists running through, each in one piece or missing.
+ * @param told hears how far it is; without it the first layout that comes to hand is the answer
+ */
+export const solve = (task: Task, runs: readonly RunWish[], steps: Steps, told?: Told): Solution => {
   const { planks, wanted, saw } = task;
   const types = typesOf(task, runs);
   const demand = demandOf(types, wanted);
   const bins = planks.flatMap((plank, index) => binsOf(plank, index, types, saw));
   const components = componentsOf(bins);
+  const all = components.reduce((sum, each) => sum + each.bins.length, 0);
+  let before = 0;
   const parts = components.map(({ bins, types: own }) => {
     const asked = demand.map((number, type) => (own.has(type) ? number : 0));
-    if (atOnce) return { taken: takenOf(fillAtOnce(bins, types, asked), asked), bound: 0 };
-    const share =
-      bins.length /
-      Math.max(
-        1,
-        components.reduce((sum, each) => sum + each.bins.length, 0),
-      );
+    if (told === undefined) return { taken: takenOf(fillAtOnce(bins, types, asked), asked), bound: 0 };
+    const share = bins.length / all;
+    const mine = ofPart(told, before, before + share);
+    before += share;
     const limit: Steps = {
       patterns: steps.patterns * share,
       choosing: steps.choosing,
       rounds: steps.rounds * share,
     };
-    return solvePart(bins, { types, asked, task, limit });
+    return solvePart(bins, { types, asked, task, limit, told: mine });
   });
   const taken = parts.flatMap(({ taken }) => taken);
   const missing = taken.reduce(
@@ -109,18 +113,27 @@ interface Part {
   readonly asked: readonly number[];
   readonly task: Task;
   readonly limit: Steps;
+  readonly told: Told;
 }
+
+/** What share of a part of the task is done when the patterns of its boards are known, those of looser ones, and when all is filled. */
+const [KNOWN, LOOSENED, FILLED] = [0.3, 0.45, 0.9];
 
 const solvePart = (
   bins: readonly Bin[],
-  { types, asked, task, limit }: Part,
+  { types, asked, task, limit, told }: Part,
 ): { readonly taken: Taken[]; readonly bound: number | undefined } => {
   const { planks, saw } = task;
-  const pools = poolsOf(bins, types, asked, limit.patterns);
-  const looser = looserPools(pools, types, asked, { planks, saw, steps: limit.patterns / 2 });
-  const { filling, bound } = fill(pools, looser, types, asked, limit);
+  const pools = poolsOf(bins, types, asked, limit.patterns, ofPart(told, 0, KNOWN));
+  const ofLooser = ofPart(told, KNOWN, LOOSENED);
+  const looser = looserPools(pools, types, asked, { planks, saw, steps: limit.patterns / 2, told: ofLooser });
+  const { filling, bound } = fill(pools, looser, types, asked, limit, ofPart(told, LOOSENED, FILLED));
   const spared = sparing(filling, pools, { planks, types, asked, steps: limit.choosing });
-  return { taken: withSpares(spared, { types, asked, task, limit }), bound };
+  const open = pools.filter((pool) => spared.chosen.has(pool) || planks[pool.bin.plank]?.keep !== true);
+  const bent = intoBent(spared, open, types, asked, { planks, steps: limit.choosing / 10 });
+  const taken = withSpares(bent, { types, asked, task, limit, told: ofPart(told, FILLED, 1) });
+  told(1);
+  return { taken, bound };
 };
 
 /** For a board with sloping edges, the pool of a board that holds at least as much, of which all places are known. */
@@ -128,17 +141,23 @@ const looserPools = (
   pools: readonly Pool[],
   types: readonly BlankType[],
   asked: readonly number[],
-  { planks, saw, steps }: { readonly planks: readonly Plank[]; readonly saw: Saw; readonly steps: number },
+  {
+    planks,
+    saw,
+    steps,
+    told,
+  }: Pick<Task, 'planks' | 'saw'> & { readonly steps: number; readonly told: Told },
 ): readonly Pool[] => {
   const loose = planks.map(looserPlank);
   if (pools.every(({ bin }) => loose[bin.plank] === planks[bin.plank])) return pools;
-  return pools.flatMap((pool) => {
+  return pools.flatMap((pool, i) => {
+    told(i / pools.length);
     const plank = loose[pool.bin.plank];
     if (plank === undefined || plank === planks[pool.bin.plank]) return [pool];
     const bins = binsOf(plank, pool.bin.plank, types, saw).filter(
       ({ piece }) => piece.number === pool.bin.piece.number,
     );
-    return poolsOf(bins, types, asked, steps / pools.length);
+    return poolsOf(bins, types, asked, steps / pools.length, () => {});
   });
 };
 
@@ -146,7 +165,12 @@ const looserPools = (
 const sparing = (
   filling: Filling,
   pools: readonly Pool[],
-  { planks, types, asked, steps }: Omit<Part, 'task' | 'limit'> & { planks: readonly Plank[]; steps: number },
+  {
+    planks,
+    types,
+    asked,
+    steps,
+  }: Pick<Part, 'types' | 'asked'> & { planks: readonly Plank[]; steps: number },
 ): Filling => {
   const isKept = ({ bin }: Pool) => planks[bin.plank]?.keep === true && !bin.free;
   if (filling.open.some((number) => number > 0) || ![...filling.chosen.keys()].some(isKept)) return filling;
@@ -156,7 +180,7 @@ const sparing = (
 };
 
 /** Spares out of the boards that are cut anyway, one after the other as far as there is room. */
-const withSpares = (filling: Filling, { types, asked, task, limit }: Part): Taken[] => {
+const withSpares = (filling: Filling, { types, asked, task, limit, told }: Part): Taken[] => {
   const { wanted } = task;
   const spares = types.map(({ pieces }) => pieces.filter((piece) => wanted[piece]?.spare).length);
   const bins = [...filling.chosen.keys()].map(({ bin }) => bin);
@@ -169,7 +193,7 @@ const withSpares = (filling: Filling, { types, asked, task, limit }: Part): Take
   )
     return takenOf(filling, asked);
   const all = asked.map((number, type) => number + (able.has(type) ? (spares[type] ?? 0) : 0));
-  const pools = poolsOf(bins, types, all, limit.patterns / 2);
+  const pools = poolsOf(bins, types, all, limit.patterns / 2, told);
   const areas = types.map(({ length, width }) => length * width);
   let best = filling;
   let demand = asked;

@@ -1,6 +1,7 @@
 import { areaOf, type BlankType } from '../wood/blankType.ts';
 import { after, type Filling, worth } from './fillInTurn.ts';
 import { type Choice, type Pool, poolOf } from './pool.ts';
+import type { Told } from './told.ts';
 
 /** Steps for a new pattern of one bin. */
 const PATTERN_STEPS = 20_000;
@@ -31,6 +32,7 @@ export const squeeze = (
   types: readonly BlankType[],
   demand: readonly number[],
   steps: number,
+  told: Told,
 ): Filling => {
   const areas = types.map(areaOf);
   const sum = (counts: readonly number[]) => counts.reduce((all, n, i) => all + n * (areas[i] ?? 0), 0);
@@ -65,6 +67,7 @@ export const squeeze = (
     left > 0 && open.some((n) => n > 0) && idle < pairs.length * PREFERENCES.length;
     turn++
   ) {
+    told(1 - left / steps);
     const [i, k] = pairs[turn % pairs.length] ?? [0, 0];
     const preference = PREFERENCES[Math.floor(turn / pairs.length) % PREFERENCES.length] ?? 1;
     const [a, b] = [own[i], own[k]];

@@ -95,10 +95,11 @@ export class PieceView {
     /** Which of the types may come out of this board. */
     served: readonly boolean[],
     saw: Saw,
-    slopes = !isSquare(plank),
+    /** Whether lists that run through begin at the left end: not turned. */
+    { slopes = !isSquare(plank), begins = false } = {},
   ) {
     this.#across = slopes
-      ? new PieceView(plank, axis === 'x' ? 'y' : 'x', piece, types, served, saw, false)
+      ? new PieceView(plank, axis === 'x' ? 'y' : 'x', piece, types, served, saw, { slopes: false })
       : undefined;
     this.region = axis === 'x' ? piece : swapRect(piece);
     this.kerf = ticks(saw.kerf);
@@ -106,7 +107,7 @@ export class PieceView {
     this.#types = types;
     const shapes = types.flatMap((type, index): Shape[] => {
       if (!served[index]) return [];
-      if (type.run !== undefined) return type.run.axis === axis ? [runShape(type, index, axis)] : [];
+      if (type.run !== undefined) return type.run.axis === axis ? [runShape(type, index, axis, begins)] : [];
       const along = posesAlong(type);
       const ways = type.eitherWay && type.length !== type.width ? [along, along.map(swapPose)] : [along];
       return ways.map((way, turn) => {
@@ -248,25 +249,25 @@ export class PieceView {
   }
 }
 
-const runShape = (type: BlankType, index: number, axis: Axis): Shape => {
+const runShape = (type: BlankType, index: number, axis: Axis, begins: boolean): Shape => {
   const { length, width, run } = type;
   const members = run?.members ?? [];
+  // Without zones all is the same turned, but for the order.
   const order = (turn: 0 | 1): Member[] =>
     members.flatMap((member): Member[] => {
-      const pose = posesAlong(member)[turn];
+      const poses = posesAlong(member);
+      const pose = poses[turn] ?? poses[0];
       return pose === undefined
         ? []
         : [{ type: member, pose: axis === 'x' ? pose : swapPose(pose), starts: new Map() }];
     });
-  // Without zones all is the same turned, but for the order.
-  const turnable = members.every((member) => posesAlong(member).length > 1);
   const whole = { length, width, zones: [] };
   return {
     type: index,
     ...(axis === 'x' ? whole : swapPose(whole)),
     poses: [axis === 'x' ? whole : swapPose(whole)],
     quarter: false,
-    orders: turnable ? [order(0), order(1).reverse()] : [order(0)],
+    orders: begins ? [order(0)] : [order(0), order(1).reverse()],
   };
 };
 

@@ -256,6 +256,22 @@ describe('a board that is partly cut', () => {
     },
   );
 
+  it('is cut on as it was told where its places are no round figures, in inches', () => {
+    const inches = (cut: string) => `units: in
+stock: {front: {thickness: 13/16}, side: {thickness: 7/16}}
+boards:
+  - {name: Ash, stock: [front, side, back], thickness: 1, outline: [[0.1, 0.2], [72.3, 0.31], [72.1, 8.47], [0, 8.3]]${cut}}
+drawers:
+  - {name: Buttons, count: 2, opening: {width: 11.13, height: 3.07, depth: 16}}
+`;
+    const { boards } = answerTo(inches(''));
+    const [{ cuts = [], blanks = [] } = {}] = boards;
+    expect(cuts.length).toBeGreaterThan(8);
+    const half = JSON.stringify({ cuts: cuts.slice(0, cuts.length / 2), blanks });
+    const again = answerTo(inches(`, cut: ${half}`));
+    expect(again.boards.map((board) => board.cuts)).toEqual([cuts]);
+  });
+
   it('may have blanks listed that its cuts do not free yet', () => {
     expect(answerTo(withCut({ cuts: cuts.slice(0, 1), blanks })).status).toBe(0);
   });

@@ -150,10 +150,33 @@ describe('parts of a plan with boards', () => {
     );
     expect(named).toContainEqual(['Buttons', 'bottom', 0]);
     expect(parts[0].boards).toEqual(['Cherry']);
-    expect(halfpin(['parts', 'plan.yaml'], at).out).toMatch(/^Cloth +front +Cherry$/mu);
+    expect(halfpin(['parts', 'plan.yaml'], at).out).toMatch(/^Cloth +front +Cherry N$/mu);
     const [heading, first] = halfpin(['parts', 'plan.yaml', '--csv'], at).out.split('\r\n');
-    expect(heading).toMatch(/,worked,boards$/u);
-    expect(first).toMatch(/,Cherry$/u);
+    expect(heading).toMatch(/,worked,boards,letters$/u);
+    expect(first).toMatch(/,Cherry,"E, F"$/u);
+    // Each letter is that of such a part on that board.
+    const onBoards = boards.flatMap(
+      ({
+        name,
+        copy,
+        blanks,
+      }: {
+        name: string;
+        copy: number;
+        blanks: { drawer: string; part: string; letter: string }[];
+      }) =>
+        blanks.map(
+          (blank) =>
+            `${blank.drawer} ${blank.part} ${name === 'Ash' ? `Ash no. ${copy}` : name} ${blank.letter}`,
+        ),
+    );
+    const inList = parts.flatMap(
+      (row: { drawer: string; part: string; boards: string[]; letters: string[][] }) =>
+        row.boards.flatMap((board, i) =>
+          (row.letters[i] ?? []).map((letter) => `${row.drawer} ${row.part} ${board} ${letter}`),
+        ),
+    );
+    expect(inList.toSorted()).toEqual(onBoards.toSorted());
     const fronts = boards.flatMap(({ name, blanks }: { name: string; blanks: { part: string }[] }) =>
       blanks.filter(({ part }) => part === 'front').map(() => name),
     );

@@ -347,6 +347,34 @@ describe('what is wrong with boards', () => {
     expect(wrongWith(plan)).toEqual([says]);
   });
 
+  it('is said of each board together with what is wrong with the saw, and with other boards', () => {
+    const crossing =
+      '{name: A, stock: front, thickness: 26, outline: [[0, 0], [2000, 230], [2000, 0], [0, 230]]}';
+    const marred =
+      '{name: B, stock: front, thickness: 26, size: 2000 x 230, defects: [{kind: knot, at: [640, 300], size: [60, 45]}]}';
+    const many = '{name: C, stock: side, thickness: 16, size: 2000 x 230, count: 600}';
+    const said = wrongWith(`saw: {kerf: -3}\nboards: [${many}, ${crossing}, ${marred}]\n${SMALL_SET}`);
+    expect(said.map((line) => line.split(':')[0])).toEqual([
+      'saw.kerf',
+      'boards[0].count',
+      'boards[1].outline',
+      'boards[2].defects[0]',
+    ]);
+  });
+
+  it('is said of them together where they are thin or narrow, or cut otherwise than is said', () => {
+    const thin = '{name: A, stock: side, thickness: 12, size: 2000 x 230}';
+    const narrow = '{name: B, stock: front, thickness: 26, size: 2000 x 90}';
+    const cut =
+      '{name: C, stock: back, thickness: 16, size: 2000 x 230, cut: {cuts: [{kind: rip, piece: 0, at: 300}], blanks: []}}';
+    const said = wrongWith(`boards: [${thin}, ${narrow}, ${cut}]\n${SMALL_SET}`);
+    expect(said.map((line) => line.split(':')[0])).toEqual([
+      'boards[0].thickness',
+      'boards[1]',
+      'boards[2].cut.cuts[0]',
+    ]);
+  });
+
   it('is said together with what is wrong elsewhere, and spoils no drawer', () => {
     expect(
       wrongWith(

@@ -1,7 +1,12 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { makeSheets } from '../../../src/page/sheets/makeSheets.ts';
 import type { JobEnd, JobNews, SheetChoice, SheetTask } from '../../../src/page/sheets/sheetJob.ts';
+import { halfpin } from '../../cli/program.ts';
+import { BOARDS, SMALL_SET } from '../../drawer/blanks/boardsPlan.ts';
 import { FONTS } from '../../render/fonts.ts';
 import { BOX, CHEST } from '../chest.ts';
 
@@ -41,6 +46,19 @@ describe('makeSheets', () => {
     const files = unzipSync(new Uint8Array(await fileOf(end).blob.arrayBuffer()));
     expect(Object.keys(files).sort()).toEqual(['corner-tail-board-a.svg', 'corner-tail-board-b.svg']);
     expect(news.at(-1)).toEqual({ is: 'progress', number: 2, of: 2 });
+  });
+
+  it('lists the parts with their boards and letters, as the program does', async () => {
+    const plan = BOARDS + SMALL_SET;
+    const { end } = await made({ make: 'parts' }, { paper: 'A99' }, plan);
+    const { ending, blob } = fileOf(end);
+    expect([ending, blob.type]).toEqual(['-parts.csv', 'text/csv']);
+    const at = mkdtempSync(join(tmpdir(), 'halfpin-'));
+    writeFileSync(join(at, 'plan.yaml'), plan);
+    const table = await blob.text();
+    expect(table).toBe(halfpin(['parts', 'plan.yaml', '--csv'], at).out);
+    rmSync(at, { recursive: true });
+    expect(table).toMatch(/^Cloth,front,1,.*,Cherry,N\r$/mu);
   });
 
   it('says of paper and margin all that is wrong, in the plan’s unit', async () => {

@@ -52,6 +52,33 @@ describe('a board', () => {
     expect(result.boards[0]).toMatchObject({ cuts: [], blanks: [{ x: 0, y: 0, piece: 0 }] });
   });
 
+  it.each([
+    ['along its length, short ones', 'long', [500, 80], [240, 80]],
+    ['across its width, narrow ones', 'cup', [300, 110], [300, 40]],
+  ] as const)('that is bent gives small parts before others: %s', (_what, bow, large, small) => {
+    const board = plank(rectangle(0, 0, bow === 'long' ? 1200 : 800, 120));
+    const wanted = [large, small, large, small].map(([length, width]) => want(length, width));
+    for (const bent of [0, 1]) {
+      const boards = [0, 1].map((i) => (i === bent ? { ...board, bow } : board));
+      const result = breakOut(boards, wanted, [], SAW);
+      const [large1, small1, large2, small2] = [0, 1, 2, 3].map((id) =>
+        blanksOf(result).find(({ wanted }) => wanted === id),
+      );
+      expect([large1?.plank, large2?.plank]).toEqual([1 - bent, 1 - bent]);
+      expect([small1?.plank, small2?.plank]).toEqual([bent, bent]);
+      expect([small1?.why, small2?.why]).toEqual([{ kind: 'bow' }, { kind: 'bow' }]);
+    }
+  });
+
+  it('that is bent costs no board more', () => {
+    const [flat, bent] = [
+      plank(rectangle(0, 0, 1400, 120)),
+      plank(rectangle(0, 0, 500, 120), { bow: 'long' }),
+    ];
+    const wanted = [want(800, 100), want(400, 100)];
+    expect(breakOut([flat, bent], wanted, [], SAW).boards.map(({ plank }) => plank)).toEqual([0]);
+  });
+
   it('is spared where another does', () => {
     const board = plank(rectangle(0, 0, 1000, 200));
     const result = breakOut([{ ...board, keep: true }, board], [want(300, 100)], [], SAW);
@@ -178,5 +205,39 @@ describe('a set with joints, grooves, sapwood and running figure', () => {
   it('is laid out the same each time', () => {
     const { planks, wanted, runs } = randomSet(7);
     expect(breakOut(planks, wanted, runs, SAW, HASTY)).toEqual(breakOut(planks, wanted, runs, SAW, HASTY));
+  });
+
+  it('tells how far it is, in steps of a hundredth or more, never back, and its end once', () => {
+    for (const seed of [1, 2]) {
+      const { planks, wanted, runs } = randomSet(seed);
+      const told: { readonly share: number; readonly best: Breakout }[] = [];
+      const onProgress = (share: number, best: Breakout) => told.push({ share, best });
+      const answer = breakOut(planks, wanted, runs, SAW, { ...HASTY, onProgress });
+      const steps = told.map(({ share }, i) => share - (told[i - 1]?.share ?? 0));
+      expect(Math.min(...steps)).toBeGreaterThanOrEqual(0.0099);
+      expect(Math.max(...steps)).toBeLessThan(0.35);
+      expect(told.length).toBeGreaterThan(12);
+      expect(told.at(-1)).toEqual({ share: 1, best: answer });
+      // The first layout comes at once, and can be sawn.
+      expect(faultsOf(planks, wanted, SAW, told[0]?.best ?? answer)).toEqual([]);
+      expect(breakOut(planks, wanted, runs, SAW, HASTY)).toEqual(answer);
+    }
+  });
+
+  it('tells how far it is where a board is cut already, too', () => {
+    const { planks, wanted, runs } = randomSet(3);
+    const [first] = breakOut(planks, wanted, runs, SAW, HASTY).boards;
+    const cuts = first?.cuts.slice(0, 2) ?? [];
+    const begun = planks.map((board, i) =>
+      i === first?.plank ? { ...board, done: { cuts, blanks: [] } } : board,
+    );
+    for (const more of [[], [want(200, 50)]]) {
+      const shares: number[] = [];
+      const onProgress = (share: number) => shares.push(share);
+      breakOut(begun, [...wanted, ...more], runs, SAW, { ...HASTY, onProgress });
+      expect(shares).toEqual([...shares].sort((a, b) => a - b));
+      expect(shares.filter((share) => share === 1)).toHaveLength(1);
+      expect(shares.length).toBeGreaterThan(12);
+    }
   });
 });
