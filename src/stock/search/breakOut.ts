@@ -1,8 +1,9 @@
 import type { Blank, Breakout, PlankLayout } from '../breakout.ts';
+import { PRINTED, settlePins } from '../pins/settlePins.ts';
 import type { Plank } from '../plank.ts';
 import { layOutPlank } from '../sawing/layOutPlank.ts';
 import type { RunWish, Saw, Wanted } from '../wanted.ts';
-import { isBegun } from './bin.ts';
+import { isBegun, isOpened } from './bin.ts';
 import { metRuns, withoutWorst } from './runs.ts';
 import { type Solution, solve, type Task } from './solve.ts';
 
@@ -27,17 +28,42 @@ export const breakOut = (
   saw: Saw,
   options: BreakOutOptions = {},
 ): Breakout => {
-  if (!planks.some(isBegun)) return searchFor(planks, wanted, runs, saw, options);
-  // Where the cuts made so far are the first of what would be cut out of the whole boards, that stays the answer.
+  const pinned = settlePins(planks, wanted, saw);
+  const isFree = pinned.every(({ pin }) => pin === undefined);
+  if (isFree && !planks.some(isBegun)) return searchFor(planks, wanted, runs, saw, options);
+  // Where what has been cut and pinned is part of what would be cut out of the whole boards, that stays the answer.
   const { onProgress: _, ...quiet } = options;
-  const whole = searchFor(planks.map(withoutCuts), wanted, runs, saw, quiet);
-  if (!goesOn(whole, planks)) return searchFor(planks, wanted, runs, saw, options);
-  const answer = { ...whole, boards: whole.boards.map((layout) => withCutAlready(layout, planks)) };
+  const whole = searchFor(planks.map(withoutCuts), wanted.map(withoutPin), runs, saw, quiet);
+  if (!goesOn(whole, planks) || !keepsPins(whole, pinned)) {
+    const found = searchFor(planks, pinned, runs, saw, options);
+    // What cannot be done with the whole boards, and nothing pinned, cannot be done so either.
+    return found.bound === undefined ? found : { ...found, bound: Math.max(found.bound, whole.bound ?? 0) };
+  }
+  const answer = { ...whole, boards: whole.boards.map((layout) => asGiven(layout, planks, pinned)) };
   options.onProgress?.(1, answer);
   return answer;
 };
 
 const withoutCuts = ({ done: _, ...plank }: Plank): Plank => plank;
+const withoutPin = ({ pin: _, ...piece }: Wanted): Wanted => piece;
+
+/** Whether each pinned piece lies where it was pinned. */
+const keepsPins = ({ boards }: Breakout, wanted: readonly Wanted[]): boolean =>
+  wanted.every(({ pin, length, width }, index) => {
+    if (pin === undefined) return true;
+    const own = boards
+      .find(({ plank }) => plank === pin.plank)
+      ?.blanks.find((blank) => blank.wanted === index);
+    const { place } = pin;
+    if (own === undefined || place === undefined) return own !== undefined;
+    const isAcross = length !== width && Math.abs(own.length - width) < PRINTED;
+    return (
+      Math.abs(own.x - place.x) < PRINTED &&
+      Math.abs(own.y - place.y) < PRINTED &&
+      own.turned === place.turned &&
+      isAcross === place.across
+    );
+  });
 
 /** Whether a layout's cuts and blanks begin with those that have been made. */
 const goesOn = ({ boards }: Breakout, planks: readonly Plank[]): boolean =>
@@ -58,13 +84,15 @@ const goesOn = ({ boards }: Breakout, planks: readonly Plank[]): boolean =>
     );
   });
 
-const withCutAlready = (layout: PlankLayout, planks: readonly Plank[]): PlankLayout => {
+/** A layout with what has been cut and pinned told as that. */
+const asGiven = (layout: PlankLayout, planks: readonly Plank[], wanted: readonly Wanted[]): PlankLayout => {
   const done = new Set(planks[layout.plank]?.done?.blanks.map(({ piece }) => piece));
   return {
     ...layout,
-    blanks: layout.blanks.map((blank) =>
-      done.has(blank.piece) ? { ...blank, why: { kind: 'cut already' } } : blank,
-    ),
+    blanks: layout.blanks.map((blank): Blank => {
+      if (done.has(blank.piece)) return { ...blank, why: { kind: 'cut already' } };
+      return wanted[blank.wanted]?.pin === undefined ? blank : { ...blank, why: { kind: 'pinned' } };
+    }),
   };
 };
 
@@ -108,7 +136,7 @@ const breakoutOf = (
     const isUsed = isBegun(plank) || solution.taken.some(({ pool }) => pool.bin.plank === index);
     return isUsed ? [layOutPlank(index, task, solution, supply)] : [];
   });
-  const begun = planks.filter(isBegun).length;
+  const opened = planks.filter((plank, index) => isOpened(plank, index, types)).length;
   const blanks = boards.flatMap(({ plank, blanks }): (Blank & { plank: number })[] =>
     blanks.map((blank) => ({ ...blank, plank })),
   );
@@ -118,6 +146,6 @@ const breakoutOf = (
     missing: supply.flatMap((pieces, type) =>
       (missing[type] ?? 0) === 0 ? [] : pieces.filter((piece) => !wanted[piece]?.spare),
     ),
-    ...(bound === undefined ? {} : { bound: bound + begun }),
+    ...(bound === undefined ? {} : { bound: bound + opened }),
   };
 };
