@@ -38,17 +38,22 @@ export const lyingAt = (
 });
 
 /**
- * What is wrong with pins, by the pieces that are pinned: each as though those before it in the list were right.
+ * What is wrong with pins, by the pieces that are pinned: each as though those before it were right.
+ * @param order the pieces in the order in which they were pinned
  */
 export const pinFaults = (
   planks: readonly Plank[],
   given: readonly Wanted[],
   saw: Saw,
+  order: readonly number[] = given.map((_, i) => i),
 ): ReadonlyMap<number, PinFault> => {
   const wanted = settlePins(planks, given, saw);
   const faults = new Map<number, PinFault>();
   planks.forEach((plank, index) => {
-    const pinned = wanted.flatMap((piece, i) => (piece.pin?.plank === index ? [{ piece, i }] : []));
+    const pinned = order.flatMap((i) => {
+      const piece = wanted[i];
+      return piece?.pin?.plank === index ? [{ piece, i }] : [];
+    });
     if (pinned.length === 0) return;
     const taken = new Set(plank.done?.blanks.map(({ piece }) => piece));
     const pieces = replayCuts(plank, plank.done?.cuts ?? [], saw.kerf).filter(
