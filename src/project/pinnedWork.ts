@@ -73,7 +73,9 @@ export const withPins = (work: StockWork, specs: readonly PinSpec[], saw: Saw): 
       remedy: say`pin it elsewhere, or remove its pin`,
     });
   }
-  return wrong.length > 0 ? refuse(...wrong) : accept({ ...work, blanks: pinned });
+  return wrong.length > 0
+    ? refuse(...wrong)
+    : accept({ ...work, blanks: pinned, pinned: [...placeOf.keys()] });
 };
 
 type Wrong = Omit<Complaint, 'at'>;
