@@ -2,6 +2,7 @@ import { pinFaultWords } from '../../../drawer/blanks/pinWords.ts';
 import type { StockWork } from '../../../drawer/blanks/stockWork.ts';
 import type { Box, Point } from '../../../drawing/drawing.ts';
 import { lyingAt, pinFaults } from '../../../stock/pins/pinFaults.ts';
+import { boardFault } from '../../../stock/pins/placeFault.ts';
 import { extentsOf } from '../../../stock/polygon.ts';
 import type { PinnedPlace, Saw } from '../../../stock/wanted.ts';
 import type { Phrase } from '../../../units/phrase.ts';
@@ -80,14 +81,21 @@ export const stepped = (held: HeldPart, [right, up]: Point, step: number): HeldP
   return { ...held, place: { ...place, x: moved(place.x, right), y: moved(place.y, up) } };
 };
 
-/** A part held over the next board that it may come out of, or the one before; at the same distance from its left end and lower edge. */
-export const overNextBoard = ({ planks, blanks }: Work, held: HeldPart, by: 1 | -1): HeldPart => {
-  const part = blanks[held.wanted];
-  const serving = planks.flatMap((plank, i) =>
-    part !== undefined && plank.stocks.includes(part.stock) && plank.thickness >= part.thickness - 1e-6
-      ? [i]
-      : [],
+/** The boards that a part may come out of. */
+export const boardsFor = ({ planks, blanks }: Work, wanted: number): number[] => {
+  const part = blanks[wanted];
+  return planks.flatMap((plank, i) =>
+    part !== undefined && boardFault(plank, part) === undefined ? [i] : [],
   );
+};
+
+/**
+ * A part held over the next board that it may come out of, or the one before; at the same distance from its left end and lower
+ * edge.
+ */
+export const overNextBoard = (work: Work, held: HeldPart, by: 1 | -1): HeldPart => {
+  const { planks } = work;
+  const serving = boardsFor(work, held.wanted);
   const next = serving.at((serving.indexOf(held.plank) + by) % serving.length);
   const [from, to] = [planks[held.plank], planks[next ?? -1]];
   if (next === undefined || from === undefined || to === undefined) return held;
