@@ -41,7 +41,7 @@ export const pinFaultWords = (
   const nameOf = (index: number) => blankName(blanks[index] as PartBlank);
   switch (fault.is) {
     case 'no room':
-      return say`has no clear room on ${quote(plank.name)}, whatever else comes out of it`;
+      return say`is too large for ${quote(plank.name)} with its ends cut off`;
     case 'cut':
       return say`lies over cuts that have been made in ${quote(plank.name)}, or beside what they leave`;
     case 'pin':

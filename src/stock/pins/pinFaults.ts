@@ -1,9 +1,8 @@
 import type { Plank } from '../plank.ts';
+import { widestOf } from '../polygon.ts';
 import { type CutPiece, replayCuts } from '../sawing/replayCuts.ts';
 import type { Pin, PinnedPlace, Saw, Wanted } from '../wanted.ts';
-import { blankTypes } from '../wood/blankType.ts';
 import type { Rect } from '../wood/clearStarts.ts';
-import { PieceView } from '../wood/pieceView.ts';
 import { exactTicks, ticks } from '../wood/ticks.ts';
 import { boardFault, type Lying, type PlaceFault, placeFault } from './placeFault.ts';
 import { stuckTogether } from './sawnFree.ts';
@@ -12,7 +11,7 @@ import { PRINTED, settlePins } from './settlePins.ts';
 /** Why a pin cannot be honoured. */
 export type PinFault =
   | PlaceFault
-  /** No place of the board, or of what is left of it, is clear and large enough. */
+  /** The board is too short or too narrow for it. */
   | { readonly is: 'no room' }
   /** It is not in one piece of what has been cut so far. */
   | { readonly is: 'cut' }
@@ -64,7 +63,7 @@ export const pinFaults = (
       const { place } = piece.pin as Pin;
       const fault =
         place === undefined
-          ? roomFault(plank, wanted, i, pieces, saw)
+          ? roomFault(plank, piece, saw)
           : (placeFault(plank, piece, lyingAt(piece, place), saw, PRINTED) ??
             amongOthers(pieces, right, rectOf(piece, place), saw));
       if (fault !== undefined) faults.set(i, fault);
@@ -112,18 +111,14 @@ const isInside = (inner: Rect, outer: Rect): boolean =>
   inner.x1 <= outer.x1 + SLACK &&
   inner.y1 <= outer.y1 + SLACK;
 
-/** Whether a board has no clear room for a piece, whatever else comes out of it. */
-const roomFault = (
-  plank: Plank,
-  wanted: readonly Wanted[],
-  index: number,
-  pieces: readonly CutPiece[],
-  saw: Saw,
-): PinFault | undefined => {
-  const piece = wanted[index];
-  const wrong = piece && boardFault(plank, piece);
-  if (wrong !== undefined) return wrong;
-  const types = blankTypes([plank], wanted, [index]);
-  const holds = pieces.some(({ at }) => new PieceView(plank, 'x', at, types, [true], saw).holds(0));
-  return holds ? undefined : { is: 'no room' };
+/** Whether a board has no room for a piece, its defects apart. */
+const roomFault = (plank: Plank, piece: Wanted, { ends }: Saw): PinFault | undefined => {
+  const { outline, clean } = plank;
+  const off = (clean.left ? 0 : ends) + (clean.right ? 0 : ends);
+  const holds = (length: number, width: number) => widestOf(outline, length + off) >= width - PRINTED;
+  const { length, width, eitherWay } = piece;
+  return (
+    boardFault(plank, piece) ??
+    (holds(length, width) || (eitherWay && holds(width, length)) ? undefined : { is: 'no room' })
+  );
 };
