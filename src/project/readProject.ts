@@ -11,6 +11,7 @@ import { accept, type Complaint, type Result, under } from '../units/complaint.t
 import type { Notation } from '../units/notation.ts';
 import { adviseClimate } from '../wood/climate.ts';
 import { withDrawerNames } from './boardNames.ts';
+import { withPins } from './pinnedWork.ts';
 import { type Project, type SingleCorner, type UncutProject, withCuts } from './project.ts';
 import { sharedHints } from './sharedHints.ts';
 
@@ -112,5 +113,7 @@ const layOutReading = (reading: PlanReading): PlanResult<UncutProject> => {
 const workOf = ({ boards, sawing, units }: Plan, set: DrawerSet): Result<StockWork | undefined> => {
   if (boards === undefined || set.drawers.length === 0) return accept(undefined);
   const named = withDrawerNames(boards, set);
-  return named.ok ? stockWork(set, named.value, sawing, units) : named;
+  if (!named.ok) return named;
+  const work = stockWork(set, named.value, sawing, units);
+  return work.ok ? withPins(work.value, named.value.pinned, sawing) : work;
 };

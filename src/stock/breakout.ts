@@ -19,6 +19,8 @@ export interface Blank {
 export type Reason =
   /** It had been cut before. */
   | { readonly kind: 'cut already' }
+  /** It was pinned there by hand. */
+  | { readonly kind: 'pinned' }
   /** Its figure runs through with these wanted pieces. */
   | { readonly kind: 'runs through'; readonly with: readonly number[] }
   /** Of the boards of its stock, thick enough, no other is wide, or between its ends long enough, or has that much clear wood left. */

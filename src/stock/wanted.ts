@@ -24,6 +24,25 @@ export interface Wanted {
   readonly spare: boolean;
   /** Pieces with the same word lie next to each other in one board where that costs nothing: the sides of a drawer. */
   readonly beside?: string;
+  /** Where it must lie. */
+  readonly pin?: Pin;
+}
+
+/** A board that a blank must come out of, and its place there, where one is told. */
+export interface Pin {
+  /** Index of the board. */
+  readonly plank: number;
+  readonly place?: PinnedPlace;
+}
+
+/** How a pinned blank lies: its lower left corner on the board, in mm. */
+export interface PinnedPlace {
+  readonly x: number;
+  readonly y: number;
+  /** Half a turn in the plane. */
+  readonly turned: boolean;
+  /** Of a panel: with its length across the board. */
+  readonly across: boolean;
 }
 
 /** Pieces whose figure should run on, all in one board and turned alike: a row end to end, a stack side by side. */

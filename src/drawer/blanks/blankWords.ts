@@ -21,6 +21,8 @@ export const reasonWords = (why: Reason, blanks: readonly PartBlank[]): string =
   switch (why.kind) {
     case 'cut already':
       return 'cut already';
+    case 'pinned':
+      return 'pinned here';
     case 'runs through':
       return `runs through with ${listNames([...new Set(why.with.flatMap((index) => blanks[index]?.drawer ?? []))])}`;
     case 'only board':

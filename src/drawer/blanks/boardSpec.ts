@@ -1,3 +1,4 @@
+import type { Point } from '../../drawing/drawing.ts';
 import type { Cut, DefectKind, Plank, StockName } from '../../stock/plank.ts';
 import type { PartName } from '../partsList.ts';
 
@@ -37,6 +38,18 @@ export interface RunSpec {
   readonly drawers: readonly string[];
 }
 
+/** A part that must come out of a board, both by the names that are printed, and its place there. */
+export interface PinSpec {
+  readonly part: string;
+  readonly board: string;
+  /** The lower left corner of its blank, in mm. */
+  readonly at?: Point;
+  /** Half a turn in the plane. */
+  readonly turned?: boolean;
+  /** Of a panel: with its length across the board. */
+  readonly across?: boolean;
+}
+
 /** The boards of a plan, and what is wished of the parts that come out of them. */
 export interface BoardsSpec {
   readonly boards: readonly BoardSpec[];
@@ -45,4 +58,5 @@ export interface BoardsSpec {
   readonly runs: readonly RunSpec[];
   /** Second tries of each size. */
   readonly spare: Readonly<Record<StockName, number>>;
+  readonly pinned: readonly PinSpec[];
 }

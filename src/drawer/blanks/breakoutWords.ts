@@ -14,7 +14,7 @@ export const letteredName = (blanks: readonly PartBlank[], wanted: number): stri
 
 /** What is missing, and the boards that would do; nothing where nothing is missing. */
 export const missingSentences = (
-  { blanks, breakout: { missing }, toBuy }: BrokenOut,
+  { planks, blanks, breakout: { missing }, toBuy }: BrokenOut,
   units: Notation,
 ): string[] =>
   missing.length === 0
@@ -22,6 +22,14 @@ export const missingSentences = (
     : [
         `these parts are missing: ${missing.map((wanted) => letteredName(blanks, wanted)).join('; ')}`,
         ...toBuy.map((board) => buySentence(board, units)),
+        ...missing.flatMap((wanted) => {
+          const board = planks[blanks[wanted]?.pin?.plank ?? -1];
+          return board === undefined
+            ? []
+            : [
+                `${letteredName(blanks, wanted)} is pinned to ${plankName(board, planks)}, and beside the rest there is no room for it there; set it free, or pin it to another board`,
+              ];
+        }),
       ];
 
 /** `one more board for fronts of at least 610 x 118 x 22 mm would do` */

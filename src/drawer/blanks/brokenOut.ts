@@ -63,15 +63,20 @@ const toBuy = (
   const groups = new Map<string, Missing>();
   for (const index of missing) {
     const blank = blanks[index];
-    if (blank === undefined) continue;
+    // What is pinned to a board comes out of no other.
+    if (blank === undefined || blank.pin !== undefined) continue;
     const stocks = stocksFor(blank.stock);
     const key = `${stocks.join()} ${blank.thickness.toFixed(3)}`;
     groups.set(key, { stocks, blanks: [...(groups.get(key)?.blanks ?? []), blank] });
   }
+  if (groups.size === 0) return [];
   const together = [...groups.values()].map((group) => boardFor(group, saw));
   const bought = together.map((board, i) => asPlank(board, i));
   const { onProgress: _, ...quiet } = options;
-  const wanted = blanks.filter(({ spare }) => !spare);
+  const wanted = blanks.flatMap(({ pin, ...blank }, index) => {
+    if (missing.includes(index) && pin !== undefined) return [{ ...blank, spare: true }];
+    return blank.spare ? [] : [{ ...blank, ...(pin && { pin }) }];
+  });
   return breakOut([...planks, ...bought], wanted, [], saw, quiet).missing.length === 0
     ? together
     : [...groups.values()].flatMap((group) => oneForEach(group, saw));

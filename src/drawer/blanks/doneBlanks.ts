@@ -1,15 +1,14 @@
 import type { Box } from '../../drawing/drawing.ts';
+import { boardFault, placeFault } from '../../stock/pins/placeFault.ts';
 import type { DoneBlank, Plank } from '../../stock/plank.ts';
-import { holdsBox, rectangle, shareArea } from '../../stock/polygon.ts';
 import { replay, woodIn } from '../../stock/replay.ts';
 import type { Sawing } from '../../stock/usualSawing.ts';
-import type { Zone } from '../../stock/wanted.ts';
 import { accept, type Complaint, type Place, type Result, refuse } from '../../units/complaint.ts';
-import { EPSILON } from '../../units/epsilon.ts';
 import { mm, type Phrase, say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
 import type { BoardSpec, BoardsSpec, CutBlank } from './boardSpec.ts';
 import type { PartBlank } from './partBlanks.ts';
+import { placeFaultWords } from './pinWords.ts';
 
 /** Figures are printed to 0.0001 mm: what differs by no more is the same, in mm. */
 const DUST = 0.01;
@@ -103,23 +102,15 @@ const misfit = (
   saw: Sawing,
 ): Phrase | undefined => {
   const { plank } = board;
-  const { x, y, length, width, piece } = blank;
+  const { x, y, length, width, turned, piece } = blank;
   const box: Box = { x0: x, y0: y, x1: x + length, y1: y + width };
-  const size = say`${mm(length)} x ${mm(width)}`;
-  if (!plank.stocks.includes(wanted.stock))
-    return say`does not come out of a board for ${plank.stocks.join(', ')}`;
-  if (plank.thickness < wanted.thickness - EPSILON)
-    return say`needs a board of ${mm(wanted.thickness)}, and ${quote(plank.name)} is ${mm(plank.thickness)} thick`;
-  const holds = (along: number, across: number) => length >= along - DUST && width >= across - DUST;
-  if (!holds(wanted.length, wanted.width) && !(wanted.eitherWay && holds(wanted.width, wanted.length)))
-    return say`is ${size}, and must be at least ${mm(wanted.length)} x ${mm(wanted.width)}`;
-  const ends = {
-    left: plank.clean.left ? 0 : saw.ends,
-    right: plank.clean.right ? 0 : saw.ends,
-  };
-  if (!holdsBox(plank.outline, { ...box, x0: box.x0 - ends.left, x1: box.x1 + ends.right }, DUST))
-    return say`does not lie inside ${quote(plank.name)} with its ends cut off`;
-  if (defectIn(plank, blank, wanted)) return say`lies on a defect that it may not have`;
+  // A panel may lie across the board; its ends are alike.
+  const across = wanted.eitherWay && length < wanted.length - DUST;
+  const [along, over] = across ? [wanted.width, wanted.length] : [wanted.length, wanted.width];
+  if (boardFault(plank, wanted) === undefined && (length < along - DUST || width < over - DUST))
+    return say`is ${mm(length)} x ${mm(width)}, and must be at least ${mm(wanted.length)} x ${mm(wanted.width)}`;
+  const fault = placeFault(plank, wanted, { box, turned, across }, saw, DUST);
+  if (fault !== undefined) return placeFaultWords(fault, plank, wanted);
   if (!isFreed(board, blank))
     return [...left.values()].some((rest) => isInside(box, rest))
       ? undefined
@@ -139,34 +130,3 @@ const isInside = (inner: Box, outer: Box): boolean =>
   inner.y0 >= outer.y0 - DUST &&
   inner.x1 <= outer.x1 + DUST &&
   inner.y1 <= outer.y1 + DUST;
-
-/** Whether a blank where it lies has a defect that it may not have there. */
-const defectIn = (
-  { defects }: BoardSpec['plank'],
-  { x, y, length, width, turned }: CutBlank,
-  wanted: PartBlank,
-): boolean => {
-  const { zones, allows } = wanted;
-  const whole: Box = { x0: x, y0: y, x1: x + length, y1: y + width };
-  // A panel may lie across the board; its ends are alike.
-  const isAcross = wanted.eitherWay && length < wanted.length - DUST;
-  const shut = zones.map(({ from, to }): Box => {
-    const [[x0, y0], [x1, y1]] = isAcross ? [flipped(from), flipped(to)] : [from, to];
-    return turned
-      ? { x0: whole.x1 - x1, y0: whole.y1 - y1, x1: whole.x1 - x0, y1: whole.y1 - y0 }
-      : { x0: x + x0, y0: y + y0, x1: x + x1, y1: y + y1 };
-  });
-  return defects.some(({ kind, outline }) =>
-    (allows.includes(kind) ? shut : [whole]).some((box) => shareArea(rectangle(shrunk(box)), outline)),
-  );
-};
-
-const flipped = ([x, y]: Zone['from']): Zone['from'] => [y, x];
-
-/** What is printed may be wider by what it was rounded by. */
-const shrunk = ({ x0, y0, x1, y1 }: Box): Box => ({
-  x0: x0 + DUST,
-  y0: y0 + DUST,
-  x1: x1 - DUST,
-  y1: y1 - DUST,
-});

@@ -22,6 +22,8 @@ export interface StockWork {
   readonly runs: readonly RunOfFronts[];
   /** Stocks of which no board is listed: their parts are left out. */
   readonly unlisted: readonly StockName[];
+  /** Of each of the plan's pins, which blank it is of. */
+  readonly pinned: readonly number[];
   /** On boards for parts of different woods. */
   readonly advice: readonly Complaint[];
 }
@@ -78,6 +80,7 @@ export const stockWork = (
     }),
     blanks,
     runs: runsOf(spec.runs, blanks),
+    pinned: [],
     unlisted: STOCKS.filter((stock) => !listed.has(stock)),
     advice: adviseBoards(
       spec,

@@ -9,6 +9,7 @@ import { px } from '../browser/dom.ts';
 import { FINGER } from '../corner/touchTargets.ts';
 import { boardSizes, resized } from '../model/boards/boardShape.ts';
 import type { Grip, Held } from '../model/boards/heldBoard.ts';
+import { type PartsShown, partGrips } from './partGrips.ts';
 import type { BoardPicture } from './seenBoard.ts';
 
 /** What is shown of one board beside its picture. */
@@ -23,19 +24,22 @@ export interface FigureState {
   readonly defect: number | undefined;
   readonly isDrawing: boolean;
   readonly held: Held | undefined;
+  /** The parts that come out of it; absent where what is shown is of other parts. */
+  readonly parts: PartsShown | undefined;
   readonly units: Notation;
   readonly choose: () => void;
 }
 
 /** A board as it lies. The chosen one has its right end, its upper edge and its defects to be held. */
 export const boardFigure = (picture: BoardPicture, state: FigureState): TemplateResult => {
-  const { board, plank, name, isChosen, isOld, isDrawing, held, choose } = state;
+  const { board, plank, name, isChosen, isOld, isDrawing, held, parts, choose } = state;
   const { width, height, drawn, at, rect } = picture;
   const on = extentsOf(plank.outline);
   const surface = rect(on);
-  return html`<svg class="stock-board ${isOld ? 'old' : ''} ${isChosen ? 'chosen' : ''}" role="group" aria-label="${name} as it lies"
-    width=${px(width)} height=${px(height)} viewBox="0 0 ${px(width)} ${px(height)}" @click=${isChosen ? nothing : choose}>
+  return html`<svg class="stock-board ${isOld ? 'old' : ''} ${isChosen ? 'chosen' : ''}" role="group" data-plank=${parts?.plank ?? nothing} aria-label="${name} as it lies"
+    width=${px(width)} height=${px(height)} viewBox="0 0 ${px(width)} ${px(height)}" @click=${isChosen ? nothing : chooseBeside(choose)}>
     <g aria-hidden="true">${drawn}</g>
+    ${parts === undefined ? nothing : partGrips(picture, parts)}
     ${
       isChosen
         ? svg`${plank.defects.map((_, i) => defectGrip(picture, state, i))}
@@ -47,6 +51,13 @@ export const boardFigure = (picture: BoardPicture, state: FigureState): Template
     ${held === undefined ? nothing : heldShape(held, state, at, rect)}
   </svg>`;
 };
+
+/** A click on what can be held is not one on the board. */
+const chooseBeside =
+  (choose: () => void) =>
+  ({ target }: Event): void => {
+    if (target instanceof Element && target.closest('[data-grip]') === null) choose();
+  };
 
 /** How high a board reaches at one x, of the lines that bound it above. */
 const heightAt = ({ outline }: Plank, x: number): number =>

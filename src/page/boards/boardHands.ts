@@ -4,9 +4,14 @@ import type { Grip } from '../model/boards/heldBoard.ts';
 export interface BoardHands {
   /** Whether a finger draws on the board. */
   readonly isDrawing: () => boolean;
-  readonly grab: (board: number, grip: Grip) => void;
+  /** @param pointer where it is in the window */
+  readonly grab: (board: number, grip: Grip, pointer: readonly [x: number, y: number]) => void;
   /** @param from where it was grabbed, from the upper left corner of what is held */
-  readonly drag: (by: readonly [x: number, y: number], from: readonly [x: number, y: number]) => void;
+  readonly drag: (
+    by: readonly [x: number, y: number],
+    from: readonly [x: number, y: number],
+    pointer: readonly [x: number, y: number],
+  ) => void;
   /** @param kept false restores the place before */
   readonly drop: (kept: boolean) => void;
   /** A tap or a click that moved nothing, or Enter. */
@@ -57,6 +62,7 @@ export const boardHands = (host: HTMLElement, hands: BoardHands): void => {
     | undefined;
   let by: readonly [number, number] = [0, 0];
   let pending: number | undefined;
+  const pointerOf = ({ x, y }: { x: number; y: number }): readonly [number, number] => [x + by[0], y + by[1]];
   const isChosen = ({ node, grip }: Held): boolean =>
     grip === 'drawing' ? hands.isDrawing() : document.activeElement === node;
 
@@ -72,7 +78,7 @@ export const boardHands = (host: HTMLElement, hands: BoardHands): void => {
     const { clientX: x, clientY: y, pointerId: pointer } = event;
     start = { ...held, x, y, from: [x - left, y - top], pointer, isMoved: false };
     by = [0, 0];
-    hands.grab(held.board, held.grip);
+    hands.grab(held.board, held.grip, [x, y]);
   });
   host.addEventListener('pointermove', ({ pointerId, clientX, clientY }) => {
     if (pointerId !== start?.pointer) return;
@@ -82,15 +88,16 @@ export const boardHands = (host: HTMLElement, hands: BoardHands): void => {
     // There may be many events for one frame.
     pending ??= requestAnimationFrame(() => {
       pending = undefined;
-      if (start !== undefined) hands.drag(by, start.from);
+      if (start !== undefined) hands.drag(by, start.from, pointerOf(start));
     });
   });
   const end = (kept: boolean): void => {
     if (start === undefined) return;
     const { board, grip, from, isMoved } = start;
+    const pointer = pointerOf(start);
     if (pending !== undefined) cancelAnimationFrame(pending);
     pending = undefined;
-    if (kept && isMoved) hands.drag(by, from);
+    if (kept && isMoved) hands.drag(by, from, pointer);
     start = undefined;
     hands.drop(kept && isMoved);
     if (kept && !isMoved) hands.press(board, grip);

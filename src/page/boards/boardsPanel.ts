@@ -8,6 +8,7 @@ import { boardCuts } from '../../sheets/boards/boardCuts.ts';
 import type { BoardView } from '../../sheets/boards/boardView.ts';
 import type { DefectKind, Plank, StockName } from '../../stock/plank.ts';
 import { extentsOf } from '../../stock/polygon.ts';
+import type { Pin } from '../../stock/wanted.ts';
 import type { Complaint, Result } from '../../units/complaint.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { unitOf } from '../../units/notation.ts';
@@ -16,17 +17,24 @@ import { addBoard, boardsIn, setBoardSizes } from '../model/boards/boardEdits.ts
 import { boardSizes } from '../model/boards/boardShape.ts';
 import { addDefect, removeDefect, setDefectBox } from '../model/boards/defectEdits.ts';
 import { boardStep, type Grip, type Held, moved } from '../model/boards/heldBoard.ts';
+import { differInPinsOnly, takenUp } from '../model/boards/heldPart.ts';
+import { freeAll, freePart, pinPart } from '../model/boards/pinEdits.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { MOST_DRAWN, type View } from '../model/viewState.ts';
 import { type BoardsState, readyBoards } from '../sheets/readyBoards.ts';
 import { boardFields } from './boardFields.ts';
 import { boardFigure } from './boardFigure.ts';
-import { boardHands } from './boardHands.ts';
+import { type BoardHands, boardHands } from './boardHands.ts';
 import { frontsView } from './frontsView.ts';
 import { keptPictures } from './keptPictures.ts';
 import { layoutNews } from './layoutNews.ts';
 import { newBoardForm } from './newBoardForm.ts';
+import { carriedWords, partCallout } from './partCallout.ts';
+import { partFields } from './partFields.ts';
+import { pinSign } from './partGrips.ts';
+import { type PartsAtHand, partHands, partKeys, withParts } from './partHands.ts';
 import { partsTable } from './partsTable.ts';
+import type { BoardPicture } from './seenBoard.ts';
 
 /** What the panel needs of the page. */
 export interface BoardsActions {
@@ -64,7 +72,7 @@ interface Gesture {
  */
 export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => {
   let shown: Parameters<View>[0] | undefined;
-  let chosen: { readonly board: number; readonly defect?: number } | undefined;
+  let chosen: { readonly board: number; readonly defect?: number; readonly part?: number } | undefined;
   let kind: DefectKind = 'loose knot';
   let isDrawing = false;
   let zoom = 1;
@@ -74,13 +82,60 @@ export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => 
   let runs = 0;
   let scale = 1;
   const pictures = keptPictures(() => show());
+  /** The pictures that are shown, by the places of their boards among all. */
+  const seen = new Map<number, BoardPicture>();
   const layout = readyBoards(() => show());
+  let laid: BrokenOut | undefined;
+  let compared: { readonly of: readonly unknown[]; readonly isShown: boolean } | undefined;
+  /** A part that was pinned by keys, which has the focus wherever it comes to lie. */
+  let focused: number | undefined;
 
-  const choose = (board: number | undefined, defect?: number): void => {
+  const choose = (board: number | undefined, defect?: number, part?: number): void => {
     isDrawing &&= board === chosen?.board;
-    chosen = board === undefined ? undefined : { board, ...(defect !== undefined && { defect }) };
+    chosen =
+      board === undefined
+        ? undefined
+        : { board, ...(defect !== undefined && { defect }), ...(part !== undefined && { part }) };
     show();
   };
+  /** The parts where they are shown; nothing where what is shown is of other parts. */
+  const atHand = (): PartsAtHand | undefined => {
+    const { work, sawing, units } = shown?.now.project ?? {};
+    if (work === undefined || sawing === undefined || units === undefined || laid === undefined)
+      return undefined;
+    if (compared?.of[0] !== work || compared.of[1] !== laid)
+      compared = { of: [work, laid], isShown: differInPinsOnly(work, laid) };
+    if (!compared.isShown) return undefined;
+    const { boards } = laid.breakout;
+    return { work, sawing, boards, step: boardStep(unitOf(units)), scale, pictures: seen };
+  };
+  const choosePart = (wanted: number, plank?: number): void => {
+    const there = atHand();
+    const on = plank ?? (there && takenUp(there.work, there.boards, wanted)?.plank);
+    const name = there?.work.planks[on ?? -1]?.name;
+    if (shown === undefined || name === undefined) return;
+    choose(
+      boardsIn(shown.now).findIndex((entry) => entry.plank.name === name),
+      undefined,
+      wanted,
+    );
+  };
+  const pin = (wanted: number, to: Pin): void => {
+    focused = document.activeElement?.getAttribute('data-grip') === `part ${wanted}` ? wanted : undefined;
+    if (actions.edit('place of a part', (now) => pinPart(now, wanted, to))) choosePart(wanted, to.plank);
+  };
+  const free = (wanted: number): void => {
+    actions.edit('pin of a part', (now) => freePart(now, wanted));
+  };
+  const parts = partHands(host, atHand, {
+    pin,
+    told: (carried) => {
+      const { work, units } = shown?.now.project ?? {};
+      if (work !== undefined && units !== undefined) actions.announce(carriedWords(work, carried, units));
+    },
+    show: () => show(),
+  });
+  partKeys(host, parts);
   const plankOf = (board: number): Plank | undefined => shown && boardsIn(shown.now)[board]?.plank;
 
   const put = (board: number, held: Held, run?: string): boolean => {
@@ -119,7 +174,7 @@ export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => 
       start,
     );
   };
-  boardHands(host, {
+  const hands: BoardHands = {
     isDrawing: () => isDrawing,
     grab: (board, grip) => {
       gesture = { board, grip };
@@ -158,7 +213,8 @@ export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => 
     rest: () => {
       runs++;
     },
-  });
+  };
+  boardHands(host, withParts(hands, parts, { choose: choosePart, free }));
   host.addEventListener('keydown', (event) => {
     if (event.key !== 'Escape' || !isDrawing || event.defaultPrevented) return;
     isDrawing = false;
@@ -201,7 +257,9 @@ export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => 
     const longest = Math.max(...planks.map(({ outline }) => boardSizes(outline).length));
     scale = (zoom * Math.max(100, host.clientWidth - BESIDE)) / longest;
     const name = chosen && boards[chosen.board]?.plank.name;
-    const { laid } = state;
+    laid = state.laid;
+    const there = atHand();
+    const carried = there && parts.carried();
     pictures.begin();
     render(
       html`${layoutNews(state, project.units, {
@@ -214,14 +272,16 @@ export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => 
       <div class="row zoom" role="group" aria-label="Size of the boards">
         <button type="button" class="step" aria-label="Smaller" ?disabled=${zoom <= 1} @click=${() => setZoom(zoom / 2)}>−</button>
         <button type="button" class="step" aria-label="Larger" ?disabled=${zoom >= MOST_ZOOM} @click=${() => setZoom(zoom * 2)}>+</button>
-        <span class="quiet">All boards to one scale, show face up. Choose one to change it and to mark its defects.</span>
+        <span class="quiet">All boards to one scale, show face up. Choose one to change it and to mark its defects; drag a part to pin it to another place.</span>
       </div>
+      ${pinsRow(project.work?.pinned.length ?? 0, () => actions.edit('pins', freeAll))}
       <div class="lying">${repeat(
         planks,
         ({ name: own, copy }) => `${own} ${copy}`,
-        (plank) =>
+        (plank, index) =>
           boardOf(
             plank,
+            index,
             boards.findIndex((entry) => entry.plank.name === plank.name),
             state,
             letters,
@@ -231,10 +291,20 @@ export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => 
       <section aria-labelledby="new-board-title"><h3 id="new-board-title">Another board</h3>${form}</section>
       <div class="where-from">
         <div>${frontsView(project.set.drawers, laid, frontsRoom(host.clientWidth, letters), name)}</div>
-        <div>${laid === undefined ? nothing : partsTable(laid, state.isNew, name)}</div>
-      </div>`,
+        <div>${laid === undefined ? nothing : partsTable(laid, state.isNew, name, choosePart)}</div>
+      </div>
+      ${there && carried ? partCallout(host, there, carried, project.units) : nothing}`,
       host,
     );
+    keepFocus(state.isNew);
+  };
+  /** A part that lies elsewhere is another element, and the focus goes with it. */
+  const keepFocus = (isNew: boolean): void => {
+    if (focused === undefined || !isNew) return;
+    const node = host.querySelector(`[data-grip="part ${focused}"]`);
+    if (document.activeElement === document.body && node instanceof SVGElement)
+      node.focus({ preventScroll: true });
+    focused = undefined;
   };
   const setZoom = (next: number): void => {
     zoom = Math.min(Math.max(next, 1), MOST_ZOOM);
@@ -242,9 +312,15 @@ export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => 
   };
 
   /** One board: its name and sizes, its picture, and where it is chosen its fields. */
-  const boardOf = (plank: Plank, board: number, state: BoardsState, letters: number): TemplateResult => {
+  const boardOf = (
+    plank: Plank,
+    index: number,
+    board: number,
+    state: BoardsState,
+    letters: number,
+  ): TemplateResult => {
     const { units, work, sawing } = (shown as Parameters<View>[0]).now.project;
-    const { laid, isNew } = state;
+    const { isNew } = state;
     const isChosen = chosen?.board === board && plank.copy === 1;
     const name = plankName(plank, work?.planks ?? []);
     const own = layoutOf(plank, laid);
@@ -255,6 +331,9 @@ export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => 
       blanks: laid?.blanks ?? [],
     };
     const picture = pictures.of(`${plank.name} ${plank.copy}`, view, scale, letters);
+    if (picture !== undefined) seen.set(index, picture);
+    const there = atHand();
+    const carried = parts.carried();
     const { length, left, right } = boardSizes(plank.outline);
     const number = (value: number) => formatNumber(value, units);
     const widths = left === right ? number(left) : `${number(left)} to ${number(right)}`;
@@ -270,6 +349,19 @@ export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => 
         defect: isChosen ? chosen?.defect : undefined,
         isDrawing: isChosen && isDrawing,
         held: isChosen ? gesture?.held : undefined,
+        parts: there && {
+          board,
+          plank: index,
+          blanks: there.work.blanks,
+          laid: own?.blanks.filter(({ why }) => why.kind !== 'cut already') ?? [],
+          isChosen: chosen?.board === board,
+          chosen: chosen?.part,
+          held:
+            carried?.held.plank === index
+              ? { ...carried.held, isRefused: carried.refusal !== undefined }
+              : undefined,
+          units,
+        },
         units,
         choose: () => choose(board),
       });
@@ -278,6 +370,7 @@ export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => 
         <span class="plank-title">${name}</span> <span class="plank-figures">${number(length)} × ${widths} × ${number(plank.thickness)}, for ${plurals(plank.stocks)}${isWhole ? '; not cut into' : ''}</span>
       </button></h3>
       <div class="scroller">${figure ?? nothing}</div>
+      ${there ? partFieldsOn(there, index) : nothing}
       ${isChosen ? fieldsOf(plank, board) : nothing}
       ${
         isChosen && isNew && laid !== undefined && own !== undefined
@@ -285,6 +378,18 @@ export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => 
           : nothing
       }
     </article>`;
+  };
+  /** The fields of the chosen part, on the board that it lies on. */
+  const partFieldsOn = (there: PartsAtHand, plank: number): TemplateResult | typeof nothing => {
+    const part = chosen?.part;
+    const own = part === undefined ? undefined : takenUp(there.work, there.boards, part);
+    if (shown === undefined || part === undefined || own?.plank !== plank) return nothing;
+    const why = there.boards.flatMap(({ blanks }) => blanks).find(({ wanted }) => wanted === part)?.why;
+    return partFields(there.work, own, why, shown.now.project.units, {
+      pin: (to) => pin(part, to),
+      free: () => free(part),
+      complain: actions.complain,
+    });
   };
   const fieldsOf = (plank: Plank, board: number): TemplateResult => {
     const { now } = shown as Parameters<View>[0];
@@ -325,6 +430,15 @@ export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => 
 
 const defectIn = (grip: Grip): number | undefined =>
   grip.startsWith('defect ') ? Number(grip.slice('defect '.length)) : undefined;
+
+/** What the sign of a pin means, and how all are set free; nothing where there is none. */
+const pinsRow = (count: number, freeAll: () => void): TemplateResult | typeof nothing =>
+  count === 0
+    ? nothing
+    : html`<div class="row pins" role="group" aria-label="Pinned parts">
+        <span>${pinSign()} ${count === 1 ? 'One part is pinned' : `${count} parts are pinned`} by hand; the rest is fitted round ${count === 1 ? 'it' : 'them'}.</span>
+        <button type="button" @click=${freeAll}>Set all free</button>
+      </div>`;
 
 /** What is laid out on a board, by its name. */
 const layoutOf = (plank: Plank, laid: BrokenOut | undefined) =>

@@ -2,8 +2,17 @@ import { html, type TemplateResult } from 'lit-html';
 import { blankLetters, blankName, plankName, reasonWords } from '../../drawer/blanks/blankWords.ts';
 import type { BrokenOut } from '../../drawer/blanks/brokenOut.ts';
 
-/** Each part with its letter, its board, and why it lies there. @param chosen the name of the board whose parts are stressed */
-export const partsTable = (laid: BrokenOut, isNew: boolean, chosen: string | undefined): TemplateResult => {
+/**
+ * Each part with its letter, its board, and why it lies there.
+ * @param chosen the name of the board whose parts are stressed
+ * @param choose chooses a part, to be moved
+ */
+export const partsTable = (
+  laid: BrokenOut,
+  isNew: boolean,
+  chosen: string | undefined,
+  choose: (wanted: number) => void,
+): TemplateResult => {
   const { planks, blanks, breakout } = laid;
   const rows = breakout.boards
     .flatMap(({ plank, blanks: placed }) =>
@@ -19,7 +28,7 @@ export const partsTable = (laid: BrokenOut, isNew: boolean, chosen: string | und
       <tbody>${rows.map(
         ({ wanted, part, board, why }) => html`<tr class=${board.name === chosen ? 'from-chosen' : ''}>
           <td>${blankLetters(wanted)}</td>
-          <th scope="row">${blankName(part)}</th>
+          <th scope="row"><button type="button" class="part-name" @click=${() => choose(wanted)}>${blankName(part)}</button></th>
           <td class="board-name">${plankName(board, planks)}</td>
           <td>${reasonWords(why, blanks)}</td>
         </tr>`,

@@ -1,3 +1,4 @@
+import { blankName } from '../../drawer/blanks/blankWords.ts';
 import { kindFor } from '../../joint/kinds/kinds.ts';
 import type { Project } from '../../project/project.ts';
 import { type Place, type Result, refuse, under } from '../../units/complaint.ts';
@@ -10,6 +11,7 @@ import type { Edit, PlanValue } from '../text/edit.ts';
 import { copyItem, editPlan } from '../text/editPlan.ts';
 import { namesElsewhere } from '../text/listDrawers.ts';
 import { swapItems } from '../text/swapItems.ts';
+import { freedPins, renamedPins } from './boards/pinEdits.ts';
 import type { EditedCorner } from './editedCorner.ts';
 import { planNumber } from './planNumber.ts';
 import { type Snapshot, snapshot } from './snapshot.ts';
@@ -45,12 +47,13 @@ export const rename = (now: Snapshot, corner: EditedCorner, typed: string): Resu
       (each) => each.at,
     ),
   ];
-  return snapshot(
-    editPlan(
-      text,
-      places.map((place) => ({ at: place, value: name })),
-    ),
-  );
+  const pins = renamedPins(now, {
+    part: (blank) =>
+      list === 'drawers' && isSame(blank.drawer, corner.name)
+        ? blankName({ ...blank, drawer: name })
+        : undefined,
+  });
+  return snapshot(editPlan(text, [...places.map((place) => ({ at: place, value: name })), ...pins]));
 };
 
 const isSame = (one: string, other: string): boolean => nameKey(one) === nameKey(other);
@@ -167,8 +170,11 @@ drawers:
 };
 
 /** Removes it from the plan; refuses to remove the last drawer or corner. */
-export const remove = ({ text, project }: Snapshot, corner: EditedCorner): Result<Snapshot> => {
+export const remove = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
+  const { text, project } = now;
   if (project.set.drawers.length + project.joints.length === 1)
     return refuse({ at: [], says: say`this is all that the plan holds`, hint: say`New, to begin another` });
-  return snapshot(editPlan(text, [{ at: [listOf(corner), corner.ref.index], value: undefined }]));
+  const list = listOf(corner);
+  const pins = freedPins(now, ({ drawer }) => list === 'drawers' && isSame(drawer, corner.name));
+  return snapshot(editPlan(text, [{ at: [list, corner.ref.index], value: undefined }, ...pins]));
 };

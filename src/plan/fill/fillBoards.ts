@@ -28,12 +28,13 @@ export const fillBoards = (
   const specs = filled.flatMap((each) => (each.ok ? [each.value] : []));
   const wrong = [...filled.flatMap((each) => (each.ok ? [] : each.complaints)), ...tooMany(specs)];
   if (wrong.length > 0) return refuse(...wrong);
-  const { allow = {}, runThrough: runs = [], spare = {} } = breakout;
+  const { allow = {}, runThrough: runs = [], spare = {}, pinned = [] } = breakout;
   return accept({
     boards: specs,
     allow: { ...NO_DEFECTS, ...allow },
     runs,
     spare: { ...NO_SPARES, ...spare },
+    pinned,
   });
 };
 

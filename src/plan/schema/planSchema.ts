@@ -78,7 +78,7 @@ export const planSchema = (unit: Unit) =>
       boards: z
         .array(remembered(boardSchema(unit)), { error: 'a list of boards, each with a dash before it' })
         .describe('The boards that the parts are sawn from, up to 500. None unless given.'),
-      breakout: breakoutSchema().describe('What is wished of the parts that come out of the boards.'),
+      breakout: breakoutSchema(unit).describe('What is wished of the parts that come out of the boards.'),
       drawers: z
         .array(remembered(drawerSchema(unit)), { error: 'a list of drawers, each with a dash before it' })
         .describe(

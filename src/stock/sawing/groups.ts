@@ -20,7 +20,9 @@ export const groupsOf = ({ view, sections }: Pattern): Group => {
       ? { x0: x, y0: y, x1: x + length, y1: y + width }
       : { x0: y, y0: x, x1: y + width, y1: x + length };
   const placed = ({ shape, x, y }: Spot): Placed[] => {
-    const { type, length, width, quarter, poses, orders } = view.shapes[shape] as Shape;
+    const { type, length, width, quarter, poses, pinned, orders } = view.shapes[shape] as Shape;
+    if (pinned !== undefined)
+      return [{ type, turned: pinned.turned, at: rect(x, y, length, width), piece: undefined }];
     if (orders !== undefined) {
       const { turned = false, parts = [] } = view.layRun(shape, x, y) ?? {};
       return parts.map(({ type: member, x, pose }) => ({

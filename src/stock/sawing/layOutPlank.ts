@@ -92,6 +92,8 @@ export const layOutPlank = (
   const now = sawn.blanks.flatMap(({ placed: { type, turned, at }, piece }, i): Blank[] => {
     const name = names[i];
     if (name === undefined) return [];
+    if (wanted[name]?.pin !== undefined)
+      return [{ wanted: name, turned, ...boxOf(at), piece, why: { kind: 'pinned' } }];
     const why = reasonOf({ piece: name, at }, index, {
       planks,
       wanted,

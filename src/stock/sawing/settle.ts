@@ -33,7 +33,7 @@ export const settle = (
   types: readonly BlankType[],
   taken: readonly number[],
 ): Group[] => {
-  const packing = packingOf(taken);
+  const packing = packingOf(taken, undefined, (type) => types[type]?.pin?.at !== undefined);
   const prices = types.map(areaOf);
   const exact = bin.ways.flatMap(({ view, stages }) => {
     const search = { prices, packing, stages, breadth: Number.POSITIVE_INFINITY, thorough: true };

@@ -1,7 +1,8 @@
 import type { Plank } from '../plank.ts';
 import { type CutPiece, replayCuts } from '../sawing/replayCuts.ts';
 import type { Saw } from '../wanted.ts';
-import { type BlankType, serves } from '../wood/blankType.ts';
+import { type BlankType, pinsOf, serves } from '../wood/blankType.ts';
+import type { Rect } from '../wood/clearStarts.ts';
 import { type Axis, PieceView } from '../wood/pieceView.ts';
 import type { Stages } from './patterns.ts';
 
@@ -10,7 +11,7 @@ export interface Bin {
   /** Index of its board. */
   readonly plank: number;
   readonly piece: CutPiece;
-  /** Whether its board has been cut into: then its wood costs no further board. */
+  /** Whether its board is cut into anyhow: then its wood costs no further board. */
   readonly free: boolean;
   /** The same for pieces of wood that hold the same. */
   readonly likeness: string;
@@ -44,10 +45,21 @@ const waysOn = ({ runs }: CutPiece): readonly { readonly axis: Axis; readonly st
 export const isBegun = ({ done }: Plank): boolean =>
   (done?.cuts.length ?? 0) + (done?.blanks.length ?? 0) > 0;
 
+/** Whether a board is cut into whatever else comes out of it: it has been begun, or something is pinned to it. */
+export const isOpened = (plank: Plank, index: number, types: readonly BlankType[]): boolean =>
+  isBegun(plank) || types.some((type) => pinsOf(type).some((pin) => pin.plank === index));
+
+/** Whether a type may come out of a piece of a board: nothing of it is pinned elsewhere. */
+const servesHere = (plank: Plank, index: number, piece: Rect, type: BlankType): boolean =>
+  serves(plank, type) &&
+  pinsOf(type).every((pin) => pin.plank === index && (pin.at === undefined || isInside(pin.at, piece)));
+
+const isInside = (inner: Rect, outer: Rect): boolean =>
+  inner.x0 >= outer.x0 && inner.y0 >= outer.y0 && inner.x1 <= outer.x1 && inner.y1 <= outer.y1;
+
 /** The pieces of a board that may still be filled. */
 export const binsOf = (plank: Plank, index: number, types: readonly BlankType[], saw: Saw): Bin[] => {
   const { cuts = [], blanks = [] } = plank.done ?? {};
-  const served = types.map((type) => serves(plank, type));
   const taken = new Set(blanks.map(({ piece }) => piece));
   const { outline, defects, clean } = plank;
   return replayCuts(plank, cuts, saw.kerf)
@@ -59,14 +71,17 @@ export const binsOf = (plank: Plank, index: number, types: readonly BlankType[],
       const largest = own !== undefined && beside.every((other) => size(other) <= size(own));
       return !taken.has(number) && !trimmed.some((piece) => taken.has(piece)) && largest;
     })
-    .map((piece) => ({
-      plank: index,
-      piece,
-      free: isBegun(plank),
-      likeness: JSON.stringify([outline, defects, clean, served, piece.at, piece.runs]),
-      ways: waysOn(piece).map(({ axis, stages }) => ({
-        view: new PieceView(plank, axis, piece.at, types, served, saw),
-        stages,
-      })),
-    }));
+    .map((piece) => {
+      const served = types.map((type) => servesHere(plank, index, piece.at, type));
+      return {
+        plank: index,
+        piece,
+        free: isOpened(plank, index, types),
+        likeness: JSON.stringify([outline, defects, clean, served, piece.at, piece.runs]),
+        ways: waysOn(piece).map(({ axis, stages }) => ({
+          view: new PieceView(plank, axis, piece.at, types, served, saw),
+          stages,
+        })),
+      };
+    });
 };

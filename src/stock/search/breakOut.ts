@@ -1,9 +1,10 @@
 import type { Blank, Breakout, PlankLayout } from '../breakout.ts';
+import { PRINTED, settlePins } from '../pins/settlePins.ts';
 import type { Plank } from '../plank.ts';
 import { layOutPlank } from '../sawing/layOutPlank.ts';
 import type { RunWish, Saw, Wanted } from '../wanted.ts';
-import { isBegun } from './bin.ts';
-import { asTheyLie, frontsFromLeft } from './halfTurn.ts';
+import { isBegun, isOpened } from './bin.ts';
+import { asTheyLie, frontsFromLeft, pinsFromLeft } from './halfTurn.ts';
 import { metRuns, withoutWorst } from './runs.ts';
 import { type Solution, solve, type Task } from './solve.ts';
 import { ofPart, rising, type Told } from './told.ts';
@@ -34,9 +35,10 @@ export const breakOut = (
 ): Breakout => {
   // Blanks are laid out from the left: where fronts begin at the right end, the board is turned meanwhile.
   const planks = frontsFromLeft(given, saw.kerf);
+  const pieces = pinsFromLeft(settlePins(given, wanted, saw), given, saw.kerf);
   let told: Told = () => {};
   if (onProgress !== undefined) {
-    const first = asTheyLie(layoutAtOnce(planks, wanted, runs, saw), given, saw.kerf);
+    const first = asTheyLie(layoutAtOnce(planks, pieces, runs, saw), given, saw.kerf);
     told = ofPart(
       rising((share) => onProgress(share, first)),
       FIRST,
@@ -44,8 +46,9 @@ export const breakOut = (
     );
     told(0);
   }
-  const search = (boards: readonly Plank[], of: Told) => searchFor(boards, wanted, runs, saw, effort, of);
-  const best = planks.some(isBegun) ? goneOn(planks, told, search) : search(planks, told);
+  const search: Search = (boards, own, of) => searchFor(boards, own, runs, saw, effort, of);
+  const isFree = pieces.every(({ pin }) => pin === undefined) && !planks.some(isBegun);
+  const best = isFree ? search(planks, pieces, told) : goneOn(planks, pieces, told, search);
   const answer = asTheyLie(best, given, saw.kerf);
   onProgress?.(1, answer);
   return answer;
@@ -54,19 +57,43 @@ export const breakOut = (
 /** What share is done when the first layout is known, and before the best one is told. */
 const [FIRST, ALMOST] = [0.05, 0.99];
 
-/** Where the cuts made so far are the first of what would be cut out of the whole boards, that stays the answer. */
+type Search = (planks: readonly Plank[], wanted: readonly Wanted[], told: Told) => Breakout;
+
+/** Where what has been cut and pinned is part of what would be cut out of the whole boards, that stays the answer. */
 const goneOn = (
   planks: readonly Plank[],
+  wanted: readonly Wanted[],
   told: Told,
-  search: (planks: readonly Plank[], told: Told) => Breakout,
+  search: Search,
 ): Breakout => {
-  const whole = search(planks.map(withoutCuts), ofPart(told, 0, 0.5));
-  return goesOn(whole, planks)
-    ? { ...whole, boards: whole.boards.map((layout) => withCutAlready(layout, planks)) }
-    : search(planks, ofPart(told, 0.5, 1));
+  const whole = search(planks.map(withoutCuts), wanted.map(withoutPin), ofPart(told, 0, 0.5));
+  if (goesOn(whole, planks) && keepsPins(whole, wanted))
+    return { ...whole, boards: whole.boards.map((layout) => asGiven(layout, planks, wanted)) };
+  const found = search(planks, wanted, ofPart(told, 0.5, 1));
+  // What cannot be done with the whole boards, and nothing pinned, cannot be done so either.
+  return found.bound === undefined ? found : { ...found, bound: Math.max(found.bound, whole.bound ?? 0) };
 };
 
 const withoutCuts = ({ done: _, ...plank }: Plank): Plank => plank;
+const withoutPin = ({ pin: _, ...piece }: Wanted): Wanted => piece;
+
+/** Whether each pinned piece lies where it was pinned. */
+const keepsPins = ({ boards }: Breakout, wanted: readonly Wanted[]): boolean =>
+  wanted.every(({ pin, length, width }, index) => {
+    if (pin === undefined) return true;
+    const own = boards
+      .find(({ plank }) => plank === pin.plank)
+      ?.blanks.find((blank) => blank.wanted === index);
+    const { place } = pin;
+    if (own === undefined || place === undefined) return own !== undefined;
+    const isAcross = length !== width && Math.abs(own.length - width) < PRINTED;
+    return (
+      Math.abs(own.x - place.x) < PRINTED &&
+      Math.abs(own.y - place.y) < PRINTED &&
+      own.turned === place.turned &&
+      isAcross === place.across
+    );
+  });
 
 /** Places that were told less finely are still the same, in mm. */
 const DUST = 1e-3;
@@ -90,13 +117,15 @@ const goesOn = ({ boards }: Breakout, planks: readonly Plank[]): boolean =>
     );
   });
 
-const withCutAlready = (layout: PlankLayout, planks: readonly Plank[]): PlankLayout => {
+/** A layout with what has been cut and pinned told as that. */
+const asGiven = (layout: PlankLayout, planks: readonly Plank[], wanted: readonly Wanted[]): PlankLayout => {
   const done = new Set(planks[layout.plank]?.done?.blanks.map(({ piece }) => piece));
   return {
     ...layout,
-    blanks: layout.blanks.map((blank) =>
-      done.has(blank.piece) ? { ...blank, why: { kind: 'cut already' } } : blank,
-    ),
+    blanks: layout.blanks.map((blank): Blank => {
+      if (done.has(blank.piece)) return { ...blank, why: { kind: 'cut already' } };
+      return wanted[blank.wanted]?.pin === undefined ? blank : { ...blank, why: { kind: 'pinned' } };
+    }),
   };
 };
 
@@ -166,7 +195,7 @@ const breakoutOf = (
     const isUsed = isBegun(plank) || solution.taken.some(({ pool }) => pool.bin.plank === index);
     return isUsed ? [layOutPlank(index, task, solution, supply)] : [];
   });
-  const begun = planks.filter(isBegun).length;
+  const opened = planks.filter((plank, index) => isOpened(plank, index, types)).length;
   const blanks = boards.flatMap(({ plank, blanks }): (Blank & { plank: number })[] =>
     blanks.map((blank) => ({ ...blank, plank })),
   );
@@ -176,6 +205,6 @@ const breakoutOf = (
     missing: supply.flatMap((pieces, type) =>
       (missing[type] ?? 0) === 0 ? [] : pieces.filter((piece) => !wanted[piece]?.spare),
     ),
-    ...(bound === undefined ? {} : { bound: bound + begun }),
+    ...(bound === undefined ? {} : { bound: bound + opened }),
   };
 };

@@ -2,6 +2,7 @@ import type { Point } from '../../drawing/drawing.ts';
 import type { Breakout, PlankLayout } from '../breakout.ts';
 import type { Cut, Plank } from '../plank.ts';
 import { extentsOf } from '../polygon.ts';
+import type { Wanted } from '../wanted.ts';
 import { nearestTick, toMm } from '../wood/ticks.ts';
 
 /** To a fraction of a tick, which is what sums of floats are off by. */
@@ -71,6 +72,23 @@ const beginsRight = ({ figure }: Plank): boolean => figure === 'right';
 /** Boards turned so that fronts begin at the left end of all that say where. */
 export const frontsFromLeft = (planks: readonly Plank[], kerf: number): readonly Plank[] =>
   planks.map((plank) => (beginsRight(plank) ? halfTurned(plank, kerf) : plank));
+
+/** Pieces that are pinned to such boards, pinned to them as they are turned. */
+export const pinsFromLeft = (
+  wanted: readonly Wanted[],
+  planks: readonly Plank[],
+  kerf: number,
+): readonly Wanted[] =>
+  wanted.map((piece) => {
+    const { pin, length, width } = piece;
+    const plank = pin && planks[pin.plank];
+    if (pin?.place === undefined || plank === undefined || !beginsRight(plank)) return piece;
+    const { across, turned, ...corner } = pin.place;
+    const { x, y } = turnOf(plank, kerf).box(
+      across ? { ...corner, length: width, width: length } : { ...corner, length, width },
+    );
+    return { ...piece, pin: { ...pin, place: { x, y, turned: !turned, across } } };
+  });
 
 /** A layout of boards turned so, on the boards as they lie. */
 export const asTheyLie = (breakout: Breakout, planks: readonly Plank[], kerf: number): Breakout => ({

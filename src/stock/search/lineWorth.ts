@@ -38,7 +38,7 @@ const itemsOf = ({ shapes }: PieceView, types: readonly BlankType[], demand: rea
     const [order] = orders ?? [];
     const whole = types[type];
     if (order === undefined || whole === undefined) return [{ type, length, width, most, share: 1 }];
-    return order.map(({ type: member, pose }) => {
+    return order.members.map(({ type: member, pose }) => {
       const share = areaOf(member) / areaOf(whole);
       return { type, length: pose.length, width: pose.width, most, share };
     });

@@ -1,4 +1,7 @@
-/** How many blanks of each type: one whole number, each type's count in bits of its own with a guard bit above. */
+/**
+ * How many blanks of each type: one whole number, each type's count in bits of its own with a guard bit above. A pinned blank
+ * needs no guard: lying in one place, it is never counted twice.
+ */
 export type Counts = number;
 
 /** How counts are kept. */
@@ -26,11 +29,12 @@ interface Place {
   readonly word: number;
   readonly shift: number;
   readonly mask: number;
+  readonly guard: number;
   readonly most: number;
 }
 
 /** Places for types that are wanted at all, in their order, as far as there are bits. */
-const placesOf = (most: readonly number[], order: readonly number[]) => {
+const placesOf = (most: readonly number[], order: readonly number[], isPinned: (type: number) => boolean) => {
   const places: (Place | undefined)[] = most.map(() => undefined);
   const used = [0, 0];
   let whole = true;
@@ -38,14 +42,16 @@ const placesOf = (most: readonly number[], order: readonly number[]) => {
     const number = most[type] ?? 0;
     if (number === 0) continue;
     const bits = Math.ceil(Math.log2(number + 1));
-    const word = used.findIndex((bitsUsed) => bitsUsed + bits < BITS);
+    const guard = isPinned(type) ? 0 : 1;
+    const word = used.findIndex((bitsUsed) => bitsUsed + bits + guard <= BITS);
     if (word < 0) {
       whole = false;
       continue;
     }
     const shift = used[word] ?? 0;
-    used[word] = shift + bits + 1;
-    places[type] = { word, shift, mask: (1 << bits) - 1, most: number };
+    used[word] = shift + bits + guard;
+    const mask = (1 << bits) - 1;
+    places[type] = { word, shift, mask, guard: guard * (mask + 1), most: number };
   }
   return { places, whole };
 };
@@ -60,11 +66,13 @@ const CAPS = [Number.POSITIVE_INFINITY, 7, 3, 1];
 export const packingOf = (
   most: readonly number[],
   order: readonly number[] = most.map((_, i) => i),
+  isPinned: (type: number) => boolean = () => false,
 ): Packing => {
   const tries = CAPS.map((cap) =>
     placesOf(
       most.map((number) => Math.min(number, cap)),
       order,
+      isPinned,
     ),
   );
   const found = tries.findIndex(({ whole }) => whole);
@@ -74,10 +82,9 @@ export const packingOf = (
   const guards = [0, 0];
   for (const place of places) {
     if (place === undefined) continue;
-    const { word, shift, mask, most } = place;
-    const guard = (mask + 1) << shift;
-    guards[word] = (guards[word] ?? 0) | guard;
-    limits[word] = (limits[word] ?? 0) | guard | (most << shift);
+    const { word, shift, guard, most } = place;
+    guards[word] = (guards[word] ?? 0) | (guard << shift);
+    limits[word] = (limits[word] ?? 0) | ((guard | most) << shift);
   }
   const [limitLow = 0, limitHigh = 0] = limits;
   const [guardLow = 0, guardHigh = 0] = guards;
@@ -106,9 +113,12 @@ export const packingOf = (
   };
 };
 
-/** Any number of each type, not counted: a value found so is never below one found with counts. */
+/**
+ * Any number of each type, not counted: a value found so is never below one found with counts. Whatever is asked for counts as
+ * there.
+ */
 export const uncounted = (): Packing => {
   let made = 0;
   const next = (): Counts => ++made;
-  return { none: 0, add: next, sum: next, countOf: () => 0, whole: true };
+  return { none: 0, add: next, sum: next, countOf: () => 1, whole: true };
 };

@@ -153,14 +153,33 @@ export interface Patterns {
   readonly finished: boolean;
 }
 
-/** All patterns of a view that the search keeps, by their ends. */
+/** All patterns of a view that the search keeps, by their ends. Each has all pinned blanks. */
 export const patternsOf = (
   view: PieceView,
   { prices, packing, stages, breadth, thorough, most }: Search,
 ): Patterns => {
-  const { region, shapes, kerf, restarts } = view;
+  const { region, shapes, kerf, restarts, pins } = view;
   let steps = 0;
   const spent = () => steps > most;
+
+  /**
+   * Whether what lies between two heights, from one x to another, leaves a pinned blank behind that it does not count: no later
+   * cut can free that.
+   */
+  const leavesPin = (
+    from: number,
+    { end, counts }: Pick<Label<unknown>, 'end' | 'counts'>,
+    low: number,
+    high: number,
+  ) =>
+    pins.some(
+      ({ type, at }) =>
+        at.x0 >= from &&
+        at.x0 < end + kerf &&
+        at.y1 + kerf > low &&
+        at.y0 < high + kerf &&
+        packing.countOf(counts, type) === 0,
+    );
 
   /** Blanks side by side between two heights, the first not before `from`; only those that need all of the height. */
   const stripsOf = (from: number, low: number, high: number): Label<Spot>[] => {
@@ -174,7 +193,7 @@ export const patternsOf = (
         if (counts === undefined) return;
         steps++;
         const x = view.least(shape, label.end + kerf, low, high);
-        if (x < 0) return;
+        if (x < 0 || leavesPin(from, { end: view.foundEnd, counts }, low, high)) return;
         add({
           end: view.foundEnd,
           value: label.value + (prices[type] ?? 0),
@@ -218,6 +237,7 @@ export const patternsOf = (
       const strips = stripsOf(from, low, high);
       const above = strips.length === 0 || stages.oneStrip ? [] : stacksOf(from, high + kerf, known);
       const add = (label: Label<Strip>) => {
+        if (leavesPin(from, label, low, region.y1)) return;
         if ((least.get(label.counts)?.end ?? Number.POSITIVE_INFINITY) > label.end)
           least.set(label.counts, label);
       };
@@ -283,6 +303,7 @@ export const patternsOf = (
     }
   });
   const patterns = labels
+    .filter(({ counts }) => pins.every(({ type }) => packing.countOf(counts, type) > 0))
     .filter(({ chain }) => !stages.trim || (chain?.before === undefined && fillsWidth(view, chain)))
     .map(({ end, value, counts, chain }) => ({ view, end, value, counts, sections: chain }));
   return { patterns, steps, finished: !spent() };

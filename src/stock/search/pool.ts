@@ -1,4 +1,4 @@
-import type { BlankType } from '../wood/blankType.ts';
+import { type BlankType, pinsOf } from '../wood/blankType.ts';
 import type { Bin } from './bin.ts';
 import { packingOf, uncounted } from './packing.ts';
 import { type Pattern, patternsOf } from './patterns.ts';
@@ -35,11 +35,18 @@ const KEPT = 50;
 
 /** What a search finds of a bin's patterns. */
 export const poolOf = (bin: Bin, { types, most, prices, breadth, steps }: PoolSearch): Pool => {
-  const order = types.map((_, type) => type).sort((a, b) => (prices[b] ?? 0) - (prices[a] ?? 0));
+  const isPinned = (type: number) => {
+    const own = types[type];
+    return own !== undefined && pinsOf(own).some(({ at }) => at !== undefined);
+  };
+  const order = types
+    .map((_, type) => type)
+    .sort((a, b) => Number(isPinned(b)) - Number(isPinned(a)) || (prices[b] ?? 0) - (prices[a] ?? 0));
   const able = new Set(bin.ways.flatMap(({ view }) => view.shapes.map(({ type }) => type)));
   const packing = packingOf(
     most.map((number, type) => (able.has(type) ? number : 0)),
     order,
+    isPinned,
   );
   const searches = bin.ways.map(({ view, stages }) =>
     patternsOf(view, {
@@ -63,6 +70,23 @@ export const poolOf = (bin: Bin, { types, most, prices, breadth, steps }: PoolSe
     if (firsts.get(counts) !== i) return false;
     return !types.some((_, type) => firsts.has(packing.add(counts, type) ?? -1));
   });
+  const onlyPins = most.map((number, type) => (isPinned(type) ? number : 0));
+  if (
+    patterns.length === 0 &&
+    !complete &&
+    onlyPins.some((number) => number > 0) &&
+    `${onlyPins}` !== `${most}`
+  ) {
+    // Nothing was found beside what is pinned here: that alone can be cut.
+    const alone = {
+      types,
+      most: onlyPins,
+      prices,
+      breadth: Number.POSITIVE_INFINITY,
+      steps: Number.POSITIVE_INFINITY,
+    };
+    return { ...poolOf(bin, alone), complete };
+  }
   const kept = complete ? maximal : [...maximal].sort((a, b) => b.value - a.value).slice(0, KEPT);
   return {
     bin,

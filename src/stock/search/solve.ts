@@ -61,10 +61,13 @@ const typesOf = ({ planks, wanted, open }: Task, runs: readonly RunWish[]): Blan
   ];
 };
 
-/** How many of each type must be cut; spares need not. */
+/** Whether a piece must be cut: a second try need not, but where it is pinned. */
+const isNeeded = (piece: Wanted | undefined): boolean => piece?.spare !== true || piece.pin !== undefined;
+
+/** How many of each type must be cut. */
 const demandOf = (types: readonly BlankType[], wanted: readonly Wanted[]): number[] =>
   types.map(({ pieces, run }) =>
-    run === undefined ? pieces.filter((piece) => !wanted[piece]?.spare).length : 1,
+    run === undefined ? pieces.filter((piece) => isNeeded(wanted[piece])).length : 1,
   );
 
 /**
@@ -182,7 +185,7 @@ const sparing = (
 /** Spares out of the boards that are cut anyway, one after the other as far as there is room. */
 const withSpares = (filling: Filling, { types, asked, task, limit, told }: Part): Taken[] => {
   const { wanted } = task;
-  const spares = types.map(({ pieces }) => pieces.filter((piece) => wanted[piece]?.spare).length);
+  const spares = types.map(({ pieces }) => pieces.filter((piece) => !isNeeded(wanted[piece])).length);
   const bins = [...filling.chosen.keys()].map(({ bin }) => bin);
   const able = new Set(
     bins.flatMap(({ ways }) => ways.flatMap(({ view }) => view.shapes.map(({ type }) => type))),

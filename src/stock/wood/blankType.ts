@@ -1,7 +1,7 @@
 import type { DefectKind, Plank, StockName } from '../plank.ts';
 import type { Wanted } from '../wanted.ts';
 import type { Pose, Rect } from './clearStarts.ts';
-import { ticks } from './ticks.ts';
+import { nearestTick, ticks } from './ticks.ts';
 
 /** Wanted pieces that may change places with each other: they differ in nothing that the wood shows. */
 export interface BlankType {
@@ -13,11 +13,32 @@ export interface BlankType {
   readonly allows: ReadonlySet<DefectKind>;
   readonly zones: readonly Rect[];
   readonly eitherWay: boolean;
+  /** Where it must lie: on this board, and there alone. */
+  readonly pin?: { readonly plank: number; readonly at?: PinnedRect };
   /** Indices of the wanted pieces. */
   readonly pieces: readonly number[];
   /** Pieces that lie end to end along x, or side by side along y, and count as one; from the lowest coordinate up. */
   readonly run?: { readonly axis: 'x' | 'y'; readonly members: readonly BlankType[] };
 }
+
+/** Where a pinned blank lies on its board. */
+export interface PinnedRect extends Rect {
+  readonly turned: boolean;
+}
+
+/** Whether a type is pinned, or a piece of the run that it is, and where. */
+export const pinsOf = (type: BlankType): NonNullable<BlankType['pin']>[] =>
+  (type.run?.members ?? [type]).flatMap(({ pin }) => pin ?? []);
+
+/** A piece's pin, its place in ticks. */
+export const pinOf = ({ pin, length, width }: Wanted): BlankType['pin'] => {
+  if (pin?.place === undefined) return pin;
+  const { x, y, turned, across } = pin.place;
+  const [x0, y0] = [nearestTick(x), nearestTick(y)];
+  const [along, over] = [length, width].map(ticks) as [number, number];
+  const at = { x0, y0, x1: x0 + (across ? over : along), y1: y0 + (across ? along : over), turned };
+  return { plank: pin.plank, at };
+};
 
 export const serves = (plank: Plank, { stock, thickness }: Pick<BlankType, 'stock' | 'thickness'>): boolean =>
   plank.stocks.includes(stock) && plank.thickness >= thickness - 1e-6;
@@ -46,6 +67,7 @@ export const blankTypes = (
     const zones = allows.length === 0 ? [] : piece.zones.map(rect);
     const length = ticks(piece.length);
     const width = ticks(piece.width);
+    const pin = pinOf(piece);
     const key = JSON.stringify([
       piece.stock,
       length,
@@ -54,6 +76,7 @@ export const blankTypes = (
       allows,
       zones,
       piece.eitherWay,
+      piece.pin,
     ]);
     const same = found.get(key);
     if (same !== undefined) same.pieces.push(index);
@@ -66,6 +89,7 @@ export const blankTypes = (
         allows: new Set(allows),
         zones,
         eitherWay: piece.eitherWay,
+        ...(pin && { pin }),
         pieces: [index],
       });
   }

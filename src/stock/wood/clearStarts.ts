@@ -14,6 +14,8 @@ export interface Rect {
 export interface Ground {
   readonly outline: Polygon;
   readonly defects: readonly { readonly kind: DefectKind; readonly outline: Polygon }[];
+  /** Pinned blanks with a saw cut round them, where no other may lie. */
+  readonly taken: readonly Rect[];
   /** How far a blank, made longer by this at each side, must still lie inside the outline. */
   readonly margin: Rect;
 }
@@ -48,7 +50,7 @@ const outside = (blocked: [number, number][], first: number, last: number): numb
  * every defect that it does not allow, its zones clear of all.
  */
 export const clearStarts = (
-  { outline, defects, margin }: Ground,
+  { outline, defects, taken, margin }: Ground,
   region: Rect,
   pose: Pose,
   allows: ReadonlySet<DefectKind>,
@@ -80,6 +82,7 @@ export const clearStarts = (
   const whole = { x0: 0, y0: 0, x1: length, y1: width };
   for (const { kind, outline: defect } of defects)
     for (const part of allows.has(kind) ? zones : [whole]) block(defect, part);
+  for (const { x0, y0, x1, y1 } of taken) if (y < y1 && y + width > y0) blocked.push([x0 - length, x1]);
   return outside(blocked, first, last);
 };
 

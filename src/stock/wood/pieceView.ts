@@ -1,7 +1,7 @@
 import type { Plank } from '../plank.ts';
 import type { Saw } from '../wanted.ts';
 import type { Polygon } from './bandProfile.ts';
-import { type BlankType, posesAlong } from './blankType.ts';
+import { type BlankType, type PinnedRect, pinsOf, posesAlong } from './blankType.ts';
 import { clearStarts, type Ground, type Pose, type Rect, type Stretches, union } from './clearStarts.ts';
 import { isSquare } from './looserPlank.ts';
 import { exactTicks, ticks } from './ticks.ts';
@@ -16,14 +16,23 @@ export interface Shape {
   readonly width: number;
   readonly poses: readonly Pose[];
   readonly quarter: boolean;
+  /** Of a pinned blank: where it lies. */
+  readonly pinned?: PinnedRect;
   /** Of a run: its pieces as they follow each other, not turned and turned. */
-  readonly orders?: readonly (readonly Member[])[];
+  readonly orders?: readonly Order[];
+}
+
+/** A run that lies one way. */
+interface Order {
+  readonly turned: boolean;
+  readonly members: readonly Member[];
 }
 
 /** One piece of a run in one way of lying. */
 interface Member {
   readonly type: BlankType;
   readonly pose: Pose;
+  readonly pinned: PinnedRect | undefined;
   readonly starts: Map<number, Stretches>;
 }
 
@@ -55,6 +64,7 @@ export const groundOf = ({ outline, defects, clean }: Plank, { ends }: Saw, axis
   return {
     outline: polygonOf(outline, axis),
     defects: defects.map(({ kind, outline }) => ({ kind, outline: polygonOf(outline, axis) })),
+    taken: [],
     margin: axis === 'x' ? margin : swapRect(margin),
   };
 };
@@ -84,6 +94,8 @@ export class PieceView {
   /** The same piece the other way, where edges slope: how high a blank must lie then depends on where it begins. */
   readonly #across: PieceView | undefined;
   readonly ground: Ground;
+  /** Pinned blanks of this piece, and the types that they belong to. */
+  readonly pins: readonly { readonly type: number; readonly at: Rect }[];
   readonly #types: readonly BlankType[];
   readonly #starts: readonly Map<number, Stretches>[];
 
@@ -103,11 +115,25 @@ export class PieceView {
       : undefined;
     this.region = axis === 'x' ? piece : swapRect(piece);
     this.kerf = ticks(saw.kerf);
-    this.ground = groundOf(plank, saw, axis);
+    this.pins = types.flatMap((type, index) =>
+      served[index]
+        ? pinsOf(type).flatMap(({ at }) => (at ? [{ type: index, at: seen(at, axis) }] : []))
+        : [],
+    );
+    this.ground = {
+      ...groundOf(plank, saw, axis),
+      taken: this.pins.map(({ at: { x0, y0, x1, y1 } }) => ({
+        x0: x0 - this.kerf,
+        y0: y0 - this.kerf,
+        x1: x1 + this.kerf,
+        y1: y1 + this.kerf,
+      })),
+    };
     this.#types = types;
     const shapes = types.flatMap((type, index): Shape[] => {
       if (!served[index]) return [];
       if (type.run !== undefined) return type.run.axis === axis ? [runShape(type, index, axis, begins)] : [];
+      if (type.pin?.at !== undefined) return [pinnedShape(type.pin.at, index, axis)];
       const along = posesAlong(type);
       const ways = type.eitherWay && type.length !== type.width ? [along, along.map(swapPose)] : [along];
       return ways.map((way, turn) => {
@@ -139,14 +165,17 @@ export class PieceView {
 
   /** The same for each of its poses. */
   poseStarts(shape: number, y: number): readonly Stretches[] {
-    const { type, poses } = this.shapes[shape] as Shape;
+    const { type, poses, pinned } = this.shapes[shape] as Shape;
+    if (pinned !== undefined) return [startsOfPinned(pinned, y)];
     const allows = this.#types[type]?.allows ?? new Set();
     return poses.map((pose) => clearStarts(this.ground, this.region, pose, allows, y));
   }
 
-  #restartsOf({ width, poses, orders }: Shape, shape: number): number[] {
+  #restartsOf({ width, poses, pinned, orders }: Shape, shape: number): number[] {
+    if (pinned !== undefined) return [pinned.y0];
     const { outline, defects, margin } = this.ground;
-    const found = new Set<number>();
+    const members = (orders ?? []).flatMap((order) => order.members);
+    const found = new Set(members.flatMap((member) => member.pinned?.y0 ?? []));
     for (let i = 1; i < outline.length; i += 2) {
       const last = (i + outline.length - 2) % outline.length;
       const y = (outline[i] ?? 0) + margin.y0;
@@ -154,7 +183,7 @@ export class PieceView {
       // Along a sloping edge there is no one place to begin again: a few serve.
       for (let part = 0; part < (rise === 0 ? 1 : 4); part++) found.add(Math.ceil(y + (rise * part) / 4));
     }
-    const lies = [...poses, ...(orders ?? []).flat().map(({ pose }) => pose)];
+    const lies = [...poses, ...members.map(({ pose }) => pose)];
     const rises = [0, ...lies.flatMap(({ zones }) => zones.map(({ y0 }) => y0))];
     for (const { outline: defect } of defects) {
       const top = defect.reduce((most, y, i) => (i % 2 === 1 ? Math.max(most, y) : most), -Infinity);
@@ -175,16 +204,20 @@ export class PieceView {
   /** A run at height y, all its pieces at or beyond `from`, as near to each other as the wood allows. */
   layRun(shape: number, from: number, y: number): Laid | undefined {
     let best: Laid | undefined;
-    this.shapes[shape]?.orders?.forEach((order, turn) => {
+    this.shapes[shape]?.orders?.forEach(({ turned, members }) => {
       let end = from - this.kerf;
-      const parts = order.map(({ type, pose, starts }) => {
-        const known = starts.get(y) ?? clearStarts(this.ground, this.region, pose, type.allows, y);
+      const parts = members.map(({ type, pose, pinned, starts }) => {
+        const known =
+          starts.get(y) ??
+          (pinned === undefined
+            ? clearStarts(this.ground, this.region, pose, type.allows, y)
+            : startsOfPinned(pinned, y));
         starts.set(y, known);
         const x = firstFrom(known, end + this.kerf);
         end = x + pose.length;
         return { type, x, pose };
       });
-      if (end < (best?.end ?? Number.POSITIVE_INFINITY)) best = { end, turned: turn === 1, parts };
+      if (end < (best?.end ?? Number.POSITIVE_INFINITY)) best = { end, turned, parts };
     });
     return best;
   }
@@ -249,25 +282,42 @@ export class PieceView {
   }
 }
 
+/** A place on the board, in a view's coordinates. */
+const seen = (at: PinnedRect, axis: Axis): PinnedRect =>
+  axis === 'x' ? at : { ...swapRect(at), turned: at.turned };
+
+/** Where a pinned blank may begin at a height: it has been found clear there, and lies nowhere else. */
+const startsOfPinned = ({ x0, y0 }: PinnedRect, y: number): Stretches => (y === y0 ? [x0, x0] : []);
+
+const pinnedShape = (at: PinnedRect, type: number, axis: Axis): Shape => {
+  const pinned = seen(at, axis);
+  const { x0, y0, x1, y1 } = pinned;
+  const pose = { length: x1 - x0, width: y1 - y0, zones: [] };
+  return { type, length: pose.length, width: pose.width, poses: [pose], quarter: false, pinned };
+};
+
 const runShape = (type: BlankType, index: number, axis: Axis, begins: boolean): Shape => {
   const { length, width, run } = type;
   const members = run?.members ?? [];
-  // Without zones all is the same turned, but for the order.
-  const order = (turn: 0 | 1): Member[] =>
-    members.flatMap((member): Member[] => {
-      const poses = posesAlong(member);
-      const pose = poses[turn] ?? poses[0];
-      return pose === undefined
-        ? []
-        : [{ type: member, pose: axis === 'x' ? pose : swapPose(pose), starts: new Map() }];
+  const order = (turned: boolean): Order => {
+    const along = members.map((member): Member => {
+      const [straight, halfTurn] = posesAlong(member) as [Pose, Pose?];
+      const pose = turned ? (halfTurn ?? straight) : straight;
+      const pinned = member.pin?.at && seen(member.pin.at, axis);
+      return { type: member, pose: axis === 'x' ? pose : swapPose(pose), pinned, starts: new Map() };
     });
+    return { turned, members: turned ? along.reverse() : along };
+  };
+  const asked = pinsOf(type).flatMap(({ at }) => at?.turned ?? []);
+  // Without zones all is the same turned, but for the order; what is pinned may lie against the figure's beginning.
+  const ways = begins && asked.length === 0 ? [false] : [false, true];
   const whole = { length, width, zones: [] };
   return {
     type: index,
     ...(axis === 'x' ? whole : swapPose(whole)),
     poses: [axis === 'x' ? whole : swapPose(whole)],
     quarter: false,
-    orders: begins ? [order(0)] : [order(0), order(1).reverse()],
+    orders: ways.filter((turned) => asked.every((own) => own === turned)).map(order),
   };
 };
 

@@ -329,3 +329,49 @@ drawers:
     expect(err).toMatch(/lies on a defect that it may not have/u);
   });
 });
+
+describe('a part that is pinned', () => {
+  const pinnedTo = (pins: string) => run(`breakout: {pinned: ${pins}}\n${PLAN}`, '--json');
+
+  it('lies there, said to be pinned, and the layout can be sawn', () => {
+    const { status, out } = pinnedTo(
+      '[{part: Cloth front 1, board: Cherry, at: [700, 20]}, {part: Cloth back 1, board: Ash no. 3}]',
+    );
+    expect(status).toBe(0);
+    const { boards }: { boards: Board[] } = JSON.parse(out);
+    mustBeSawn(boards);
+    const own = boards.flatMap(({ name, copy, blanks }) =>
+      blanks.filter(({ why }) => why === 'pinned here').map(({ part, x, y }) => ({ name, copy, part, x, y })),
+    );
+    expect(own).toEqual([
+      { name: 'Cherry', copy: 1, part: 'front', x: 700, y: 20 },
+      { name: 'Ash', copy: 3, part: 'back', x: expect.any(Number), y: expect.any(Number) },
+    ]);
+  });
+
+  it('is missing where its board has no room for it beside the rest, and no board is bought for it', () => {
+    const sides = ['left side 1', 'right side 1', 'left side 2', 'right side 2'].map(
+      (side) => `{part: Buttons ${side}, board: Ash no. 1}`,
+    );
+    const all = [
+      ...sides,
+      '{part: Cloth left side 1, board: Ash no. 1}',
+      '{part: Cloth right side 1, board: Ash no. 1}',
+      '{part: Cloth back 1, board: Ash no. 1}',
+    ];
+    const { status, out, err } = pinnedTo(`[${all.join()}]`);
+    expect(status).toBe(3);
+    expect(JSON.parse(out)).toMatchObject({ toBuy: [], bound: null });
+    expect(err).toMatch(
+      / is pinned to Ash no\. 1, and beside the rest there is no room for it there; set it free, or pin it to another board/u,
+    );
+  });
+
+  it('is refused where it cannot be, and nothing is printed', () => {
+    const { status, out, err } = pinnedTo('[{part: Cloth front 1, board: Cherry, at: [2000, 20]}]');
+    expect([status, out]).toEqual([2, '']);
+    expect(err).toMatch(
+      /^plan\.yaml:1:\d+ breakout\.pinned\[0\]: Cloth front 1 does not lie inside "Cherry" with its ends cut off/u,
+    );
+  });
+});

@@ -1,3 +1,5 @@
+import { plankName } from '../../../drawer/blanks/blankWords.ts';
+import type { PartBlank } from '../../../drawer/blanks/partBlanks.ts';
 import type { Plank, StockName } from '../../../stock/plank.ts';
 import { accept, type Place, type Result } from '../../../units/complaint.ts';
 import { nameKey } from '../../../units/name.ts';
@@ -6,6 +8,7 @@ import { editPlan } from '../../text/editPlan.ts';
 import { type Snapshot, snapshot } from '../snapshot.ts';
 import { isWritten, valueAt, writtenPlan } from '../writtenPlan.ts';
 import { type BoardSizes, boardSizes, resized } from './boardShape.ts';
+import { freedPins, renamedPins } from './pinEdits.ts';
 import { cornersAt, lengthEdit, written } from './writtenLengths.ts';
 
 /** A board that is added to a plan; lengths in mm. */
@@ -61,11 +64,45 @@ const freeName = (now: Snapshot, stocks: readonly StockName[]): string => {
   return `${wood} ${number}`;
 };
 
-export const removeBoard = (now: Snapshot, board: number): Result<Snapshot> =>
-  change(now, [{ at: ['boards', board], value: undefined }]);
+/** Removes a board, and sets free what is pinned to it. */
+export const removeBoard = (now: Snapshot, board: number): Result<Snapshot> => {
+  const { name } = boardsIn(now)[board]?.plank ?? {};
+  const isThere = ({ pin }: PartBlank) => pin && now.project.work?.planks[pin.plank]?.name === name;
+  return change(now, [
+    { at: ['boards', board], value: undefined },
+    ...freedPins(now, (part) => isThere(part) === true),
+  ]);
+};
 
+/** Renames a board; its pins follow. */
 export const renameBoard = (now: Snapshot, board: number, name: string): Result<Snapshot> =>
-  change(now, [{ at: ['boards', board, 'name'], value: name }]);
+  change(now, [
+    { at: ['boards', board, 'name'], value: name },
+    ...pinsOfBoard(now, board, (plank) => ({ ...plank, name })),
+  ]);
+
+/** The edits by which pins follow what a board is called, with its equal ones. */
+const pinsOfBoard = (
+  now: Snapshot,
+  board: number,
+  changed: (plank: Plank) => Plank,
+  count?: number,
+): Edit[] => {
+  const own = boardsIn(now)[board]?.plank.name;
+  const planks = now.project.work?.planks ?? [];
+  const others = planks.flatMap((plank): Plank[] => {
+    if (plank.name !== own) return [plank];
+    return count !== undefined && plank.copy > count ? [] : [changed(plank)];
+  });
+  const more = others.find((plank) => plank.name === own);
+  const all = count !== undefined && more ? [...others, { ...more, copy: count }] : others;
+  return renamedPins(now, {
+    board: (index) => {
+      const plank = planks[index];
+      return plank?.name === own ? plankName(changed(plank as Plank), all) : undefined;
+    },
+  });
+};
 
 export const setStocks = (now: Snapshot, board: number, stocks: readonly StockName[]): Result<Snapshot> =>
   change(now, [{ at: ['boards', board, 'stock'], value: writtenStocks(stocks) }]);
@@ -78,9 +115,10 @@ export const setThickness = (now: Snapshot, board: number, thickness: number): R
 export const setBoardCount = (now: Snapshot, board: number, count: number): Result<Snapshot> => {
   const plank = boardsIn(now)[board]?.plank;
   if (plank === undefined) return accept(now);
+  const pins = pinsOfBoard(now, board, (each) => each, count);
   return isWritten(writtenPlan(now.text), ['boards', board, 'size'])
-    ? change(now, [sizeEdit(now, board, boardSizes(plank.outline), count)])
-    : change(now, [{ at: ['boards', board, 'count'], value: count === 1 ? undefined : count }]);
+    ? change(now, [sizeEdit(now, board, boardSizes(plank.outline), count), ...pins])
+    : change(now, [{ at: ['boards', board, 'count'], value: count === 1 ? undefined : count }, ...pins]);
 };
 
 /** `1810 x 190`, or `1810 x 190 x 3` for three of them. */

@@ -5,8 +5,8 @@ import { extentsOf, type Polygon } from '../../../stock/polygon.ts';
 import { MM_PER_INCH, type Unit } from '../../../units/unit.ts';
 import { type BoardSizes, boardSizes, endOfDefect } from './boardShape.ts';
 
-/** What of a board is held: its right end, its upper edge, one of its defects, or a place where a defect is drawn. */
-export type Grip = 'length' | 'width' | 'drawing' | `defect ${number}`;
+/** What of a board is held: its right end, its upper edge, one of its defects or parts, or a place where a defect is drawn. */
+export type Grip = 'length' | 'width' | 'drawing' | `defect ${number}` | `part ${number}`;
 
 /** What a hand has made of what it holds. */
 export type Held =
