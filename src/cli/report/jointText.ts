@@ -74,9 +74,9 @@ const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): s
   return [
     ...kindOf(joint)
       .gauges(joint)
-      .map(({ board, on, from, rebate, cutBack, length: set }) => {
+      .map(({ board, on, from, line, length: set }) => {
         const end = board === 'pin' ? pinBoardFrom : 'its end';
-        return `gauge  ${board} board, ${rebate ? 'rebate, ' : cutBack ? 'cut back, ' : ''}${on}, from ${from === 'end' ? end : `the ${from}`}: ${length(set)}`;
+        return `gauge  ${board} board, ${line === undefined ? '' : `${line}, `}${on}, from ${from === 'end' ? end : `the ${from}`}: ${length(set)}`;
       }),
     ...(shoulders.length === 0 ? [] : [`shoulder  mitred right through, ${shoulders.join(', ')}`]),
     ...(joint.mitre === undefined

@@ -77,7 +77,7 @@ export const lapped: Kind<'lapped', 'lap'> = {
               name: 'tailBoardCutBack',
               board: 'tail',
               on: 'both faces',
-              cutBack: true,
+              line: 'cut back',
               from: 'end',
               length: cutBack(joint),
             } as const,

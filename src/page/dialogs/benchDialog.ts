@@ -116,8 +116,8 @@ const settings = (
     ['Slope', formatSlope(joint.slope)],
     ...kindOf(joint)
       .gauges(joint)
-      .map(({ board, on, rebate, length }): [string, string] => [
-        `Gauge ${board} board, ${rebate ? 'rebate, ' : ''}${on === 'end' ? 'end grain' : on}`,
+      .map(({ board, on, line, length }): [string, string] => [
+        `Gauge ${board} board, ${line === undefined ? '' : `${line}, `}${on === 'end' ? 'end grain' : on}`,
         formatLength(length, unit),
       ]),
     ...(cut === undefined

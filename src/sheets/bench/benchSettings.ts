@@ -127,14 +127,14 @@ const gaugesOf = ({ front, back, sizes: { rebate } }: Drawer): Setting[] => {
 
 const gaugeLabel = (front: GaugeSetting, back: GaugeSetting | undefined, end: string): string => {
   const on = front.on === 'end' ? 'end grain' : front.on;
-  const rebate = front.rebate ? 'rebate, ' : front.cutBack ? 'cut back, ' : '';
+  const line = front.line === undefined ? '' : `${front.line}, `;
   if (front.board === 'tail' && front.from === 'end') {
     const atBack = back === undefined || back.on === front.on ? '' : `; at the back ${back.on}`;
-    return `sides, ${rebate}${on}, from end${atBack}`;
+    return `sides, ${line}${on}, from end${atBack}`;
   }
   const board = front.board === 'tail' ? 'side' : 'front';
   const from = `, from ${front.from === 'end' ? end : front.from}`;
-  if (rebate !== '') return `${board}’s ${rebate}${on}${from}`;
+  if (line !== '') return `${board}’s ${line}${on}${from}`;
   if (back === undefined) return `${board}’s ${on}${from}`;
   return front.on === back.on
     ? `${board} and back, ${on}${from}`
