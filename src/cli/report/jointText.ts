@@ -40,9 +40,27 @@ export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoar
       1,
     ),
     '',
+    ...smallPinText(joint, unit),
     ...settingsText(joint, unit, pinBoardFrom).flatMap(terminalLines),
   ];
 };
+
+/** Where the small pins of a hound's tooth lie. */
+const smallPinText = ({ smallPins }: Joint, unit: Notation): string[] =>
+  smallPins === undefined
+    ? []
+    : [
+        ...fitTable(
+          ['', 'narrow from', 'narrow to', 'wide from', 'wide to', 'depth'],
+          smallPins.map(({ narrow, wide, depth }, i) => [
+            `small pin ${i + 1}`,
+            ...[...narrow, ...wide, depth].map((value) => formatNumber(value, unit)),
+          ]),
+          [false, true, true, true, true, true],
+          1,
+        ),
+        '',
+      ];
 
 /** How a single corner is made, where its kind has an order of work of its own. */
 export const workText = (joint: Joint, unit: Notation): string[] => {

@@ -66,9 +66,9 @@ export interface GaugeSetting {
   readonly on: 'all round' | 'both faces' | 'inside face' | 'inside face and edges' | 'end';
   /**
    * Which line it is, where it is none of the tails and pins themselves: that of a rebate, which is cut before the joint is
-   * marked, or that to which the end is sawn back between shoulders, before it too.
+   * marked, that to which the end is sawn back between shoulders, before it too, or that where small pins end.
    */
-  readonly line?: 'rebate' | 'cut back';
+  readonly line?: 'rebate' | 'cut back' | 'small pins';
   /** What the gauge's fence bears on. */
   readonly from: 'end' | 'inside face';
   /** In mm. */

@@ -40,6 +40,13 @@ export const fitToCutter = (wish: JointSpec, cutter: Cutter): Result<JointSpec> 
       says: say`mitred shoulders cannot be left standing along a guide: the cutter runs out at the boards' edges`,
       remedy: say`remove the shoulder, or cut the joint by hand, without a cutter`,
     });
+  if (wish.houndsTooth !== undefined)
+    return refuse({
+      at: ['spacing'],
+      says: say`a hound's tooth cannot be cut along a guide: its small pins end half way, where a cutter would run on`,
+      hint: say`even`,
+      remedy: say`cut the joint by hand, without a cutter`,
+    });
   const { depth, tailBoard, proud } = withDefaults(wish);
   const wrong = [
     ...checkSlope(wish, cutter),
@@ -62,6 +69,10 @@ export const withCutter = (wish: JointSpec, cutter: Cutter): JointSpec => {
     pin: Math.max(pin, least),
     ...(spacing.kind === 'listed' &&
       spacing.pins && { spacing: { ...spacing, pins: spacing.pins.map((each) => Math.max(each, least)) } }),
+    ...(spacing.kind === 'grouped' &&
+      spacing.groupPin !== undefined && {
+        spacing: { ...spacing, groupPin: Math.max(spacing.groupPin, least) },
+      }),
   };
 };
 
@@ -129,6 +140,7 @@ const checkPins = ({ pin, spacing, notation }: JointSpec, least: number): Compla
         ];
   return [
     ...tooNarrow(['pin'], 'a pin', pin),
+    ...(spacing.kind === 'grouped' ? tooNarrow(['groupPin'], 'a pin between groups', spacing.groupPin) : []),
     ...(spacing.kind === 'listed'
       ? (spacing.pins ?? []).flatMap((each, i) =>
           tooNarrow(['pins', i], `pin ${i + 1}`, each, spacing.notation),
