@@ -37,8 +37,7 @@ export type { Drawing } from './drawing/drawing.ts';
 export type { PrintPage } from './drawing/printPage.ts';
 export { dividers, gauges } from './joint/gauges.ts';
 // One corner.
-export { grouped } from './joint/groupedSpacing.ts';
-export type { Joint, JointBoard, Pin, SmallPin, Tail } from './joint/joint.ts';
+export type { Joint, JointBoard, Pin, Tail } from './joint/joint.ts';
 export { jointRecord } from './joint/jointRecord.ts';
 export type { JointSpec, Spacing } from './joint/jointSpec.ts';
 export { layOut } from './joint/layOut.ts';

@@ -12,11 +12,6 @@ const GROUP_PIN_IN_PINS = 3;
  * Equal tails in groups.
  * @param groups how many tails are in each, from the reference edge up
  * @param groupPin narrow width of the pins between groups, in mm; three pins unless given
- * @example
- * ```ts
- * const carcase = layOut({ kind: 'through', width: 430, tailBoard: 19, pinBoard: 19, spacing: grouped([2, 3, 2]) });
- * if (carcase.ok) console.log(carcase.value.tails.length); // 7
- * ```
  */
 export const grouped = (groups: readonly number[], groupPin?: number): GroupedSpacing => ({
   kind: 'grouped',

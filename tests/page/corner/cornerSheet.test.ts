@@ -178,7 +178,7 @@ describe("cornerSheet of a hound's tooth", () => {
       ),
       LONE,
     ),
-    { ...frame, scale: 4 },
+    frameFor(56),
   );
   const { tailFace, tailEnd, pinEnd } = drawn;
 
