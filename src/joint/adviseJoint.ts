@@ -3,6 +3,8 @@ import { EPSILON } from '../units/epsilon.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
+import { adviseGroups } from './groupedSpacing.ts';
+import { adviseSmallPins } from './houndsTooth.ts';
 import { GENTLE_RUN, STEEP_RUN, WIDE_TAIL_IN_PINS } from './jointLimits.ts';
 import { KINDS } from './kinds/kinds.ts';
 
@@ -16,7 +18,7 @@ export const adviseJoint = (
   tips: readonly number[],
   pins: readonly number[],
 ): Complaint[] => {
-  const { kind, slope, chisel, pin } = spec;
+  const { kind, slope, chisel, pin, spacing, smallPin } = spec;
   const advice: Complaint[] = [];
   if (slope.run < STEEP_RUN - EPSILON)
     advice.push({
@@ -45,5 +47,10 @@ export const adviseJoint = (
       says: say`the widest tail is ${mm(widest)}, more than ${WIDE_TAIL_IN_PINS} pins of ${mm(pin)}: few pins hold a wide board`,
       remedy: say`use more tails, or wider pins`,
     });
-  return [...advice, ...KINDS[kind].advise(spec, spec.shape)];
+  return [
+    ...advice,
+    ...(spacing.kind === 'grouped' ? adviseGroups(spacing, pin) : []),
+    ...(smallPin === undefined ? [] : adviseSmallPins(smallPin, pin)),
+    ...KINDS[kind].advise(spec, spec.shape),
+  ];
 };

@@ -4,6 +4,7 @@ import { atLeast, atMost, mm, say } from '../units/phrase.ts';
 import { checkRange, isInRange, type Range } from '../units/range.ts';
 import { formatSlope, RUN_RANGE } from '../units/slope.ts';
 import { MM_PER_INCH } from '../units/unit.ts';
+import { withDefaults } from './defaults.ts';
 import type { JointBoard } from './joint.ts';
 import * as limits from './jointLimits.ts';
 import type { JointSpec } from './jointSpec.ts';
@@ -41,7 +42,7 @@ export const checkSizes = (wish: JointSpec): Complaint[] => {
   if (thin.length > 0) return [...wrong, ...thin];
   const { lengths } = kindOf(wish);
   const own = lengths.flatMap((length) => checkOwn(wish, length));
-  return [...wrong, ...own, ...checkShoulder(wish), ...KINDS[wish.kind].check(wish)];
+  return [...wrong, ...own, ...checkShoulder(wish), ...checkSmallPin(wish), ...KINDS[wish.kind].check(wish)];
 };
 
 /** A mitre must leave the joint room for one tail and two half pins. */
@@ -53,6 +54,35 @@ const checkShoulder = (wish: JointSpec): Complaint[] => {
   const edges = shoulders === 'always' || shoulder === 'both' ? 2 : 1;
   const most = (bound(width, WIDTH_RANGE) - LEAST_BASE - 2 * LEAST_PIN) / edges;
   return checkRange(['shoulderWidth'], 'the mitred shoulder', shoulderWidth, { least: LEAST_SHOULDER, most });
+};
+
+/** A hound's tooth is for tails that show at their ends, and its sockets are chopped. */
+const checkSmallPin = (wish: JointSpec): Complaint[] => {
+  const { houndsTooth, width } = wish;
+  if (houndsTooth === undefined) return [];
+  const open = KIND_NAMES.filter((name) => KINDS[name].sockets === 'open');
+  const { chisel } = withDefaults(wish);
+  return [
+    ...(kindOf(wish).sockets === 'open'
+      ? []
+      : [
+          {
+            at: ['spacing'],
+            says: say`the tails of a ${wish.kind} joint end behind a lap, where no small pin would show`,
+            hint: say`even`,
+            remedy: say`choose a ${open.join(' or ')} joint`,
+          },
+        ]),
+    ...checkRange(
+      ['smallPin'],
+      'the small pin, whose socket the narrowest chisel must enter,',
+      houndsTooth.smallPin,
+      {
+        least: bound(chisel, limits.CHISEL_RANGE),
+        most: bound(width, limits.WIDTH_RANGE),
+      },
+    ),
+  ];
 };
 
 /** A board too thin for the kind, though not in itself. */

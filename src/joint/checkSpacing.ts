@@ -1,15 +1,18 @@
 import type { Complaint } from '../units/complaint.ts';
-import { atLeast, atMost, say } from '../units/phrase.ts';
+import { atLeast, atMost, type Phrase, say } from '../units/phrase.ts';
 import { checkRange, isInRange, lengthOrNaN } from '../units/range.ts';
+import { checkGroups } from './groupedSpacing.ts';
 import * as limits from './jointLimits.ts';
 import type { ListedSpacing, Spacing } from './jointSpec.ts';
 
 /**
  * Everything that is wrong with a wished spacing, whatever the board's width.
- * @param leastTip the narrowest tip whose base can still be cut, in mm
+ * @param leastTip the narrowest tip that can still be cut, in mm
+ * @param kept what of a hound's tooth such a tip keeps; its base unless given
  */
-export const checkSpacing = (spacing: Spacing, leastTip: number): Complaint[] => {
-  if (spacing.kind === 'listed') return checkList(spacing, leastTip);
+export const checkSpacing = (spacing: Spacing, leastTip: number, kept?: Phrase): Complaint[] => {
+  if (spacing.kind === 'listed') return checkList(spacing, leastTip, kept);
+  if (spacing.kind === 'grouped') return checkGroups(spacing);
   const wrong: Complaint[] = [];
   const { tails } = spacing;
   if (tails !== undefined && !(Number.isInteger(tails) && tails >= 1))
@@ -30,7 +33,7 @@ export const checkSpacing = (spacing: Spacing, leastTip: number): Complaint[] =>
   return wrong;
 };
 
-const checkList = ({ tails, pins }: ListedSpacing, leastTip: number): Complaint[] => {
+const checkList = ({ tails, pins }: ListedSpacing, leastTip: number, kept?: Phrase): Complaint[] => {
   const wrong: Complaint[] = [];
   const { most } = limits.WIDTH_RANGE;
   const tipRange = { least: leastTip, most };
@@ -45,7 +48,7 @@ const checkList = ({ tails, pins }: ListedSpacing, leastTip: number): Complaint[
     if (!isInRange(tip, tipRange))
       wrong.push({
         at: ['tails', i],
-        says: say`tail ${i + 1} is ${lengthOrNaN(tip)} wide; it must be ${atLeast(leastTip)} to ${atMost(tipRange.most)}, for a base of at least ${atLeast(limits.LEAST_BASE)}`,
+        says: say`tail ${i + 1} is ${lengthOrNaN(tip)} wide; it must be ${atLeast(leastTip)} to ${atMost(tipRange.most)}, for ${kept ?? say`a base of at least ${atLeast(limits.LEAST_BASE)}`}`,
       });
   });
   pins?.forEach((pin, i) => {

@@ -2,6 +2,7 @@ import { nearestMark } from '../units/formatLength.ts';
 import { type Notation, unitOf } from '../units/notation.ts';
 import type { Slope } from '../units/slope.ts';
 import { MM_PER_INCH } from '../units/unit.ts';
+import { defaultSmallPin } from './houndsTooth.ts';
 import type { HalfPins, JointSpec } from './jointSpec.ts';
 import type { JointShape } from './kinds/kind.ts';
 import { KINDS } from './kinds/kinds.ts';
@@ -22,6 +23,8 @@ export interface ResolvedSpec {
   readonly proud: number;
   readonly chisel: number;
   readonly spacing: JointSpec['spacing'];
+  /** Narrow width of a hound's tooth's small pins; absent where there are none. */
+  readonly smallPin?: number;
   readonly notation: Notation;
 }
 
@@ -38,6 +41,7 @@ export const withDefaults = (spec: JointSpec): ResolvedSpec => {
   const { notation = 'mm' } = spec;
   const shape = KINDS[spec.kind].shape(spec);
   const pin = spec.pin ?? defaultPin(spec.tailBoard, notation);
+  const chisel = spec.chisel ?? DEFAULT_CHISEL[unitOf(notation)];
   return {
     kind: spec.kind,
     width: spec.width,
@@ -49,8 +53,11 @@ export const withDefaults = (spec: JointSpec): ResolvedSpec => {
     pin,
     halfPin: spec.halfPin ?? { lower: pin, upper: pin },
     proud: spec.proud ?? 0,
-    chisel: spec.chisel ?? DEFAULT_CHISEL[unitOf(notation)],
+    chisel,
     spacing: spec.spacing,
+    ...(spec.houndsTooth && {
+      smallPin: spec.houndsTooth.smallPin ?? defaultSmallPin(pin, chisel, notation),
+    }),
     notation,
   };
 };

@@ -57,10 +57,11 @@ export const dividers = ({ even, tails }: Joint): Dividers | undefined => {
 };
 
 /**
- * Long grain glued to long grain, in mm²: both sloped sides of every tail, each as long as the slope makes the depth,
- * L √(1 + s²), and as wide as the pins are long: what is proud of them meets no glue.
+ * Long grain glued to long grain, in mm²: both sloped sides of every tail and of every small pin, each as long as the slope
+ * makes its depth, L √(1 + s²), and as wide as the pins are long: what is proud of them meets no glue.
  */
 export const glueArea = (joint: Joint): number => {
-  const { tails, depth, slope } = joint;
-  return 2 * tails.length * depth * Math.hypot(1, rise(slope)) * pinLength(joint);
+  const { tails, depth, slope, smallPins = [] } = joint;
+  const deep = tails.length * depth + smallPins.reduce((sum, small) => sum + small.depth, 0);
+  return 2 * deep * Math.hypot(1, rise(slope)) * pinLength(joint);
 };

@@ -19,6 +19,14 @@ export interface Pin {
   readonly half: boolean;
 }
 
+/** A hound's tooth's pin in the middle of a tail: narrow at the tail's end, wide at its floor, where the tail goes on. */
+export interface SmallPin {
+  readonly narrow: Interval;
+  readonly wide: Interval;
+  /** How far its floor is from the tail's end. */
+  readonly depth: number;
+}
+
 /** Which of the two boards of a corner. */
 export type JointBoard = 'tail' | 'pin';
 
@@ -52,6 +60,8 @@ export interface Joint {
   readonly proud: number;
   readonly tails: readonly Tail[];
   readonly pins: readonly Pin[];
+  /** One in each tail, in their order; absent where the corner is no hound's tooth. */
+  readonly smallPins?: readonly SmallPin[];
   /** True where every tail is as wide as the next and so is every whole pin. */
   readonly even: boolean;
   /** One tail fewer and one more, where those can be cut. */
@@ -74,6 +84,22 @@ export const isPlainEnd = ({
   pinBoard,
 }: Pick<Joint, 'depth' | 'setBack' | 'tailBoard' | 'pinBoard'>): boolean =>
   tailBoard.lap < EPSILON && pinBoard.thickness - setBack - depth < EPSILON;
+
+/** What of a tail is left beside its small pin, from the reference edge up; all of it where it has none. */
+export const besideSmallPin = ([from, to]: Interval, smallPin: Interval | undefined): Interval[] =>
+  smallPin === undefined
+    ? [[from, to]]
+    : [
+        [from, smallPin[0]],
+        [smallPin[1], to],
+      ];
+
+/** What stands of the tails at their ends, and what lies beside the small pins where those are widest, at the tails' bases. */
+export const tailParts = (
+  { tails, smallPins }: Pick<Joint, 'tails' | 'smallPins'>,
+  at: 'tip' | 'base',
+): Interval[] =>
+  tails.flatMap((tail, i) => besideSmallPin(tail[at], smallPins?.[i]?.[at === 'tip' ? 'narrow' : 'wide']));
 
 /** Where a joint begins and ends across the boards' width, between its shoulders. */
 export const jointSpan = ({ width, shoulder }: Pick<Joint, 'width' | 'shoulder'>): Interval => [

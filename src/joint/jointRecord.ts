@@ -39,6 +39,7 @@ export const jointRecord = (name: string, joint: Joint, unit: Notation) => ({
   ...(joint.mitre && { mitre: joint.mitre }),
   tails: joint.tails,
   pins: joint.pins,
+  ...(joint.smallPins && { smallPins: joint.smallPins }),
   gauges: { ...gauges(joint), ...gaugesByName(joint) },
   dividers: stepping(joint),
   glueArea: glueArea(joint),

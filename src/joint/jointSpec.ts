@@ -18,6 +18,17 @@ export interface GradedSpacing {
   readonly from: 'edge' | 'middle';
 }
 
+/** Equal tails in groups, with a wider pin between every two groups. */
+export interface GroupedSpacing {
+  readonly kind: 'grouped';
+  /** How many there are in all: the sum of the groups. */
+  readonly tails: number;
+  /** How many are in each group, from the reference edge up. */
+  readonly groups: readonly number[];
+  /** Narrow width of the pins between groups, in mm; three pins unless given. */
+  readonly groupPin?: number;
+}
+
 /** Tails of given widths, in mm. */
 export interface ListedSpacing {
   readonly kind: 'listed';
@@ -32,7 +43,7 @@ export interface ListedSpacing {
 }
 
 /** A spacing that follows from a number of tails. */
-export type SharedSpacing = EvenSpacing | GradedSpacing;
+export type SharedSpacing = EvenSpacing | GradedSpacing | GroupedSpacing;
 
 /** How the tails share what the pins leave of the width. */
 export type Spacing = SharedSpacing | ListedSpacing;
@@ -43,9 +54,17 @@ export interface HalfPins {
   readonly upper: number;
 }
 
+/** Tails within tails: a small pin in the middle of each tail of a through joint. */
+export interface HoundsTooth {
+  /** Narrow width of the small pins, in mm; half a pin, and at least the narrowest chisel, unless given. */
+  readonly smallPin?: number;
+}
+
 /** What may be wished of any corner, whatever its boards. Lengths in mm from the reference edge. */
 export interface CornerWish {
   readonly spacing: Spacing;
+  /** No small pins unless given. */
+  readonly houndsTooth?: HoundsTooth;
   /**
    * How its lengths are written; `mm` unless given. In inches what is left out is in round inches, and a list of widths may
    * miss the board's by half a mark for every width, as a list that was told to the nearest mark does.

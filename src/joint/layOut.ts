@@ -5,6 +5,7 @@ import { adviseJoint } from './adviseJoint.ts';
 import { checkSizes } from './checkSizes.ts';
 import { checkSpacing } from './checkSpacing.ts';
 import { type ResolvedSpec, withDefaults } from './defaults.ts';
+import { keptBeside, smallPinIn } from './houndsTooth.ts';
 import { type Interval, type Joint, jointSpan, type Pin, type Tail } from './joint.ts';
 import { LEAST_BASE } from './jointLimits.ts';
 import type { JointSpec } from './jointSpec.ts';
@@ -36,12 +37,12 @@ export const setOut = (resolved: ResolvedSpec): Result<Joint> => {
 export const checkWish = (spec: JointSpec, resolved: ResolvedSpec): Complaint[] => {
   const sizes = checkSizes(spec);
   // A tail's least width depends on the sizes; where they are wrong, only what holds for any size is asked of it.
-  const needed = sizes.length === 0 ? leastTip(resolved) : LEAST_BASE;
-  return [...sizes, ...checkSpacing(resolved.spacing, needed)];
+  const [needed, kept] = sizes.length === 0 ? [leastTip(resolved), keptBeside(resolved)] : [LEAST_BASE];
+  return [...sizes, ...checkSpacing(resolved.spacing, needed, kept)];
 };
 
 const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: TailWidths): Joint => {
-  const { kind, width, depth, slope, shape, halfPin, proud } = spec;
+  const { kind, width, depth, slope, shape, halfPin, proud, smallPin } = spec;
   const loss = depth * rise(slope);
   const tails: Tail[] = [];
   let mark = shape.shoulder.lower + halfPin.lower;
@@ -63,6 +64,9 @@ const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: TailWidths): 
     proud,
     tails,
     pins: pinsBetween(tails, jointSpan({ width, shoulder: shape.shoulder })),
+    ...(smallPin !== undefined && {
+      smallPins: tails.map(({ tip }) => smallPinIn(tip, smallPin, spec)),
+    }),
     even: allEqual(tips) && allEqual(pins),
     alternatives,
     advice: adviseJoint(spec, tips, [halfPin.lower, ...pins, halfPin.upper]),

@@ -1,13 +1,15 @@
 import { EPSILON } from '../units/epsilon.ts';
 import { rise } from '../units/slope.ts';
 import type { ResolvedSpec } from './defaults.ts';
+import { groupsTake } from './groupedSpacing.ts';
+import { smallPinTakes } from './houndsTooth.ts';
 import type { TailCount } from './joint.ts';
 import { LEAST_BASE, TARGET_TAIL_IN_PINS } from './jointLimits.ts';
 import type { GradedSpacing, SharedSpacing } from './jointSpec.ts';
 
 /** The part of all the tails' width that each of `count` tails takes, from the reference edge up; they sum to 1. */
 export const shares = (spacing: SharedSpacing, count: number): number[] => {
-  if (spacing.kind === 'even') return new Array<number>(count).fill(1 / count);
+  if (spacing.kind !== 'graded') return new Array<number>(count).fill(1 / count);
   const { ratio, from } = spacing;
   const middle = (count - 1) / 2;
   const weights = Array.from(
@@ -36,14 +38,16 @@ const narrowestShare = ({ ratio, from }: GradedSpacing, count: number): number =
 export const jointWidth = ({ width, shape: { shoulder } }: ResolvedSpec): number =>
   width - shoulder.lower - shoulder.upper;
 
-/** What the pins leave for `count` tails at the tip level: W - shoulders - h1 - h2 - (k - 1) p. */
+/** What the pins leave for `count` tails at the tip level: W - shoulders - h1 - h2 - (k - 1) p, and what wider pins between groups take. */
 export const tailRoom = (spec: ResolvedSpec, count: number): number => {
-  const { halfPin, pin } = spec;
-  return jointWidth(spec) - halfPin.lower - halfPin.upper - (count - 1) * pin;
+  const { halfPin, pin, spacing } = spec;
+  const wider = spacing.kind === 'grouped' ? groupsTake(spacing, pin) : 0;
+  return jointWidth(spec) - halfPin.lower - halfPin.upper - (count - 1) * pin - wider;
 };
 
-/** The narrowest tip whose base can still be cut: 3 mm and the slope's loss on either side. */
-export const leastTip = ({ depth, slope }: ResolvedSpec): number => LEAST_BASE + 2 * depth * rise(slope);
+/** The narrowest tip whose base can still be cut: 3 mm and the slope's loss on either side; and what a small pin in it takes. */
+export const leastTip = ({ depth, slope, smallPin }: ResolvedSpec): number =>
+  LEAST_BASE + 2 * depth * rise(slope) + (smallPin === undefined ? 0 : smallPinTakes(smallPin));
 
 /** The mean tip width of `count` tails. */
 export const meanTip = (spec: ResolvedSpec, count: number): number => tailRoom(spec, count) / count;
@@ -55,7 +59,7 @@ export const narrowestTip = (spacing: SharedSpacing, { tails, tip }: TailCount):
 /** The most tails whose bases can all be cut; 0 where not even one can. */
 export const mostTails = (spec: ResolvedSpec, spacing: SharedSpacing): number => {
   const { pin } = spec;
-  if (spacing.kind === 'even')
+  if (spacing.kind !== 'graded')
     return Math.max(0, Math.floor((tailRoom(spec, 1) + pin) / (leastTip(spec) + pin) + EPSILON));
   const fits = (count: number): boolean =>
     narrowestShare(spacing, count) * tailRoom(spec, count) >= leastTip(spec) - EPSILON;

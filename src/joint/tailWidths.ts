@@ -1,11 +1,13 @@
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { halfMark, type Notation } from '../units/notation.ts';
-import { atLeast, mm, say } from '../units/phrase.ts';
+import { atLeast, mm, type Phrase, say } from '../units/phrase.ts';
 import type { ResolvedSpec } from './defaults.ts';
+import { groupedPins } from './groupedSpacing.ts';
+import { keptBeside } from './houndsTooth.ts';
 import type { TailCount } from './joint.ts';
 import * as limits from './jointLimits.ts';
-import type { ListedSpacing, SharedSpacing } from './jointSpec.ts';
+import type { GroupedSpacing, ListedSpacing, SharedSpacing } from './jointSpec.ts';
 import { chooseTails, jointWidth, leastTip, meanTip, mostTails, shares, tailRoom } from './spacing.ts';
 
 /** How far listed widths may always miss the board's width, in mm. */
@@ -29,15 +31,20 @@ export const tailWidths = (spec: ResolvedSpec): Result<TailWidths> =>
 
 const sharedWidths = (spec: ResolvedSpec, spacing: SharedSpacing): Result<TailWidths> => {
   const most = mostTails(spec, spacing);
-  if (most === 0) return refuse(noRoom(spec));
   const { tails } = spacing;
+  if (spacing.kind === 'grouped' && spacing.tails > most) return refuse(tooManyInGroups(spec, spacing));
+  if (most === 0) return refuse(noRoom(spec));
   if (tails !== undefined && tails > most) return refuse(tooMany(spec, tails, most));
   const count = tails ?? chooseTails(spec, most);
   const room = tailRoom(spec, count);
   return accept({
     tips: shares(spacing, count).map((share) => share * room),
-    pins: new Array<number>(count - 1).fill(spec.pin),
-    alternatives: [count - 1, count + 1]
+    pins:
+      spacing.kind === 'grouped'
+        ? groupedPins(spacing, spec.pin)
+        : new Array<number>(count - 1).fill(spec.pin),
+    // The groups say how many there are.
+    alternatives: (spacing.kind === 'grouped' ? [] : [count - 1, count + 1])
       .filter((other) => other >= 1 && other <= most)
       .map((other) => ({ tails: other, tip: meanTip(spec, other) })),
   });
@@ -49,15 +56,29 @@ const noRoom = (spec: ResolvedSpec): Complaint => {
   const shoulders = lower + upper > 0 ? say` and shoulders of ${mm(lower)} and ${mm(upper)}` : [];
   return {
     at: ['width'],
-    says: say`half pins of ${mm(halfPin.lower)} and ${mm(halfPin.upper)}${shoulders} leave ${mm(Math.max(0, tailRoom(spec, 1)))} of ${mm(width)}; one tail needs ${mm(leastTip(spec))} for a base of ${mm(limits.LEAST_BASE)}`,
+    says: say`half pins of ${mm(halfPin.lower)} and ${mm(halfPin.upper)}${shoulders} leave ${mm(Math.max(0, tailRoom(spec, 1)))} of ${mm(width)}; one tail needs ${mm(leastTip(spec))} for ${keptBeside(spec) ?? say`a base of ${mm(limits.LEAST_BASE)}`}`,
     remedy: say`use narrower half pins, a gentler slope or a wider board`,
   };
 };
 
 const tooMany = (spec: ResolvedSpec, tails: number, most: number): Complaint => ({
   at: ['tails'],
-  says: say`${tails} tails are too many for ${mm(spec.width)}: each base must be at least ${atLeast(limits.LEAST_BASE)}, so there may be ${most === 1 ? 'only one' : `1 to ${most}`}`,
+  says: say`${tails} tails are too many for ${mm(spec.width)}: ${eachMust(spec)}, so there may be ${most === 1 ? 'only one' : `1 to ${most}`}`,
   hint: say`${chooseTails(spec, most)}`,
+});
+
+/** What is asked of each of many tails. */
+const eachMust = (spec: ResolvedSpec): Phrase => {
+  const kept = keptBeside(spec);
+  return kept === undefined
+    ? say`each base must be at least ${atLeast(limits.LEAST_BASE)}`
+    : say`each must keep ${kept}`;
+};
+
+const tooManyInGroups = (spec: ResolvedSpec, { tails, groups }: GroupedSpacing): Complaint => ({
+  at: ['groups'],
+  says: say`${tails} tails in ${groups.length} groups are too many for ${mm(spec.width)}: the pins leave ${mm(Math.max(0, meanTip(spec, tails)))} for each, and ${eachMust(spec)}`,
+  remedy: say`use fewer tails, narrower pins between groups or a wider board`,
 });
 
 const listedWidths = (spec: ResolvedSpec, spacing: ListedSpacing): Result<TailWidths> => {

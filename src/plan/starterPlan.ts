@@ -7,6 +7,7 @@ interface StarterSizes {
   readonly panel: string;
   readonly pin: string;
   readonly halfPin: string;
+  readonly groupPin: string;
   readonly lap: string;
   readonly tailLap: string;
   readonly offset: string;
@@ -50,6 +51,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     panel: '5',
     pin: '5',
     halfPin: '6',
+    groupPin: '15',
     lap: '5',
     tailLap: '3',
     offset: '11',
@@ -84,6 +86,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     panel: '1/4',
     pin: '1/4',
     halfPin: '1/4',
+    groupPin: '1/2',
     lap: '3/16',
     tailLap: '1/8',
     offset: '7/16',
@@ -162,6 +165,9 @@ joint:
   proud: 0 ## how far the sides are proud of the pins, to be planed flush
   # tails: 4 ## their number; chosen for the look of the whole set unless given
   # graded: {ratio: 0.9, from: edge} ## each tail width 0.9 of the one below it; from: middle, from the middle out
+  # spacing: grouped ## even, grouped, or hounds-tooth (see back); tails graded from: middle narrow to both edges
+  # groups: [1, 2] ## the number of tails in each group, from the reference edge up
+  # groupPin: ${s.groupPin} ## the pin width between groups
   # tails: [${s.listed[0]}, ${s.listed[0]}] ## or each tail width, from the reference edge up,
   # pins: [${s.listed[1]}] ## and the pins between them;
   # locked: [tail 1] ## those that stay as they are while others are changed on the page
@@ -188,8 +194,9 @@ fit: {side: ${s.gap}, top: ${s.top}, behind: ${s.behind}}
 
 back:
   drop: ${s.drop} ## how far the back's upper edge is below the sides'
-  # The back corners, where they differ from the front's: any key of joint but kind and lap.
-  # joint: {pin: ${s.pin}, tails: 2}
+  # The back corners, where they differ from the front's: any key of joint but kind and lap. A hound's tooth has a
+  # small pin in the middle of each tail of a through joint.
+  # joint: {pin: ${s.pin}, tails: 2, spacing: hounds-tooth, smallPin: ${s.chisel}}
 
 bottom:
   kind: panel ## a panel that does not move, or solid wood
@@ -259,7 +266,7 @@ drawers:
   #   size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}
 
 # Corners that belong to no drawer. Any key of joint may be given too; what joint says above holds here unless given, but
-# for the kind and the spacing of the tails (tails, pins, locked, graded).
+# for the kind and the spacing of the tails (tails, pins, locked, graded, spacing and its keys).
 # joints:
 #   - name: Carcase
 #     kind: through

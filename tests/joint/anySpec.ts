@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { grouped } from '../../src/joint/groupedSpacing.ts';
 import type { Joint } from '../../src/joint/joint.ts';
 import type { JointSpec, Spacing } from '../../src/joint/jointSpec.ts';
 import { layOut } from '../../src/joint/layOut.ts';
@@ -67,6 +68,38 @@ export const shoulderedSpec: fc.Arbitrary<JointSpec> = fc
     fc.constantFrom({ kind: 'through' as const }, { kind: 'lapped' as const }),
   )
   .map(([sizes, wishes, shoulder, kind]) => ({ ...sizes, ...wishes, shoulder, mitre: 'corner', ...kind }));
+
+/** A hound's tooth in through corners, some with mitred shoulders; its small pins as they are or as usual. */
+export const toothedSpec: fc.Arbitrary<JointSpec> = fc
+  .tuple(
+    fc.record({ width: size(60, 700), tailBoard: size(5, 30), pinBoard: size(7, 30), spacing: shared }),
+    optional({ slope: fc.record({ run: size(4, 12) }), pin: size(3, 12), chisel: size(1, 4) }),
+    fc.option(size(4, 9), { nil: undefined }),
+    fc.constantFrom(undefined, undefined, 'lower' as const, 'both' as const),
+  )
+  .map(([sizes, wishes, smallPin, shoulder]) => ({
+    ...sizes,
+    ...wishes,
+    kind: 'through',
+    houndsTooth: smallPin === undefined ? {} : { smallPin },
+    ...(shoulder && { shoulder, mitre: 'corner' }),
+  }));
+
+/** Through, lapped and double-lapped corners whose tails are in groups. */
+export const groupedSpec: fc.Arbitrary<JointSpec> = fc
+  .tuple(
+    fc.record({ width: size(120, 900), tailBoard: size(7, 30), pinBoard: size(7, 30) }),
+    optional({ slope: fc.record({ run: size(4, 12) }), pin: size(2, 8) }),
+    fc.array(fc.integer({ min: 1, max: 4 }), { minLength: 2, maxLength: 5 }),
+    fc.option(size(1, 40), { nil: undefined }),
+    fc.constantFrom('through' as const, 'lapped' as const, 'double-lapped' as const),
+  )
+  .map(([sizes, wishes, groups, groupPin, kind]) => ({
+    ...sizes,
+    ...wishes,
+    kind,
+    spacing: grouped(groups, groupPin),
+  }));
 
 /** Corners that laps close on both boards: of boards that differ, mitred ones go from corner to corner. */
 export const closedSpec: fc.Arbitrary<JointSpec> = fc
@@ -139,6 +172,12 @@ export const wildSpec: fc.Arbitrary<JointSpec> = fc
         }),
         fc.record({ kind: fc.constant('listed' as const), tails: fc.array(wild), pins: fc.array(wild) }),
         fc.record({ kind: fc.constant('listed' as const), tails: fc.array(wild) }),
+        fc.record({
+          kind: fc.constant('grouped' as const),
+          tails: wild,
+          groups: fc.array(wild),
+          groupPin: wild,
+        }),
       ),
     }),
     optional({
@@ -147,6 +186,7 @@ export const wildSpec: fc.Arbitrary<JointSpec> = fc
       halfPin: fc.record({ lower: wild, upper: wild }),
       proud: wild,
       chisel: wild,
+      houndsTooth: fc.record({ smallPin: wild }, { requiredKeys: [] }),
     }),
     fc.oneof(
       fc.constantFrom({ kind: 'through' as const }, { kind: 'lapped' as const }),

@@ -32,7 +32,7 @@ export const startSolids = async (): Promise<ManifoldToplevel> => {
 export const cornerSolids = (solids: ManifoldToplevel, joint: Joint): CornerSolids => {
   if (kindOf(joint).sockets === 'closed') return closedSolids(solids, joint);
   const { Manifold } = solids;
-  const { width, tailBoard, pinBoard, tails, pins, shoulder, mitre } = joint;
+  const { width, tailBoard, pinBoard, tails, pins, smallPins = [], shoulder, mitre } = joint;
   const gauge = gauges(joint);
   const inner = [shoulder.lower, width - shoulder.upper] as const;
   // At a shoulder the tail board is planed at its angle off its face, the pin board at the same off a square cut.
@@ -59,21 +59,33 @@ export const cornerSolids = (solids: ManifoldToplevel, joint: Joint): CornerSoli
       ]),
     );
 
-  return {
-    tailBoard: Manifold.union([
-      block([0, -BEYOND, 0], [width, 0, tailBoard.thickness]),
-      ...tails.map(({ tip, base }) => wedge(base, tip, gauge.tailBoard - cutBack, tailBoard.thickness)),
-      ...edges.map(([from, to]) =>
-        bar(from, to, [
-          [0, 0],
-          [0, tailBoard.thickness],
-          [tailBoard.thickness / lean, tailBoard.thickness],
-        ]),
-      ),
+  const tailWood = Manifold.union([
+    block([0, -BEYOND, 0], [width, 0, tailBoard.thickness]),
+    ...tails.map(({ tip, base }) => wedge(base, tip, gauge.tailBoard - cutBack, tailBoard.thickness)),
+    ...edges.map(([from, to]) =>
+      bar(from, to, [
+        [0, 0],
+        [0, tailBoard.thickness],
+        [tailBoard.thickness / lean, tailBoard.thickness],
+      ]),
+    ),
+  ]);
+  const sockets = smallPins.map(({ narrow, wide }) =>
+    wedge(wide, narrow, set(joint, 'tailBoardSmallPins'), tailBoard.thickness).translate([
+      0,
+      gauge.tailBoard - set(joint, 'tailBoardSmallPins'),
+      0,
     ]),
+  );
+  return {
+    tailBoard: sockets.length === 0 ? tailWood : Manifold.difference([tailWood, ...sockets]),
     pinBoard: Manifold.union([
       block([0, 0, -BEYOND], [width, pinBoard.thickness, 0]),
       ...pins.map(({ narrow, wide }) => wedge(wide, narrow, gauge.pinBoardEnd, gauge.pinBoardFace)),
+      ...smallPins.map(({ narrow, wide }) => {
+        const from = set(joint, 'pinBoardSmallPins');
+        return wedge(wide, narrow, pinBoard.thickness - from, gauge.pinBoardFace).translate([0, from, 0]);
+      }),
       ...(kindOf(joint).sockets === 'stopped'
         ? [block([inner[0], gauge.pinBoardEnd, 0], [inner[1], pinBoard.thickness, gauge.pinBoardFace])]
         : []),

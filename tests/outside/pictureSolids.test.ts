@@ -12,14 +12,21 @@ import { cornerBlocks } from '../../src/sheets/corners/cornerBlocks.ts';
 import { type Place, partWay } from '../../src/sheets/corners/space.ts';
 import { type Segment, trueEdges } from '../../src/sheets/corners/trueEdges.ts';
 import { visibleParts } from '../../src/sheets/corners/visibleParts.ts';
-import { closedSpec, jointsOf, listedSpec, ordinarySpec, shoulderedSpec } from '../joint/anySpec.ts';
+import {
+  closedSpec,
+  jointsOf,
+  listedSpec,
+  ordinarySpec,
+  shoulderedSpec,
+  toothedSpec,
+} from '../joint/anySpec.ts';
 import { near } from './cornerChecks.ts';
 import { BEYOND, cornerSolids, dispose, startSolids } from './jointSolids.ts';
 
 const solids = await startSolids();
 const { Manifold: Solid } = solids;
 
-const anyCorner = jointsOf(fc.oneof(ordinarySpec, listedSpec, shoulderedSpec, closedSpec));
+const anyCorner = jointsOf(fc.oneof(ordinarySpec, listedSpec, shoulderedSpec, closedSpec, toothedSpec));
 const RUNS = { numRuns: 40 };
 const BOARDS = ['tail', 'pin'] as const;
 

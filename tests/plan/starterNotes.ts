@@ -6,6 +6,7 @@ export const STARTER_NOTES: readonly RegExp[] = [
   /^# font: .*$/mu,
   /^ {2}# tails: \d.*$/mu,
   /^ {2}# graded: .*$/mu,
+  /^ {2}# spacing: .*\n {2}# groups: .*\n {2}# groupPin: .*$/mu,
   /^ {2}# tails: \[.*\n {2}# pins: .*\n {2}# locked: .*$/mu,
   /^ {2}# joint: .*$/mu,
   /^# climate: .*$/mu,

@@ -3,6 +3,7 @@ import type { Drawer } from '../../src/drawer/drawer.ts';
 import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { type Part, parts } from '../../src/drawer/partsList.ts';
+import { grouped } from '../../src/joint/groupedSpacing.ts';
 import type { Size } from '../../src/paper/printable.ts';
 import { drawer } from '../drawer/chest.ts';
 
@@ -38,6 +39,8 @@ export const anySpec: fc.Arbitrary<DrawerSpec> = fc
     slips: fc.option(fc.record({ width: size(8, 14), height: size(18, 26) }), { nil: undefined }),
     backDrop: size(0, 8),
     shoulder: fc.constantFrom(undefined, undefined, 'lower', 'both'),
+    toothed: fc.boolean(),
+    groups: fc.constantFrom(undefined, undefined, undefined, [1, 1], [1, 2, 1]),
   })
   .map((wish): DrawerSpec => {
     const { opening, lip, own, side, run, pin, proud, kind, graded, slips } = wish;
@@ -45,9 +48,10 @@ export const anySpec: fc.Arbitrary<DrawerSpec> = fc
     const isOpen = kind === 'lapped' || kind === 'through';
     const shoulder = isOpen && lip === undefined ? wish.shoulder : undefined;
     const flush = isOpen && shoulder === undefined ? proud : 0;
-    const spacing = graded
+    const plain = graded
       ? ({ kind: 'graded', ratio: 1.15, from: 'middle' } as const)
       : ({ kind: 'even' } as const);
+    const spacing = wish.groups === undefined ? plain : grouped(wish.groups);
     return drawer({
       name: wish.name,
       count: wish.count,
@@ -69,6 +73,7 @@ export const anySpec: fc.Arbitrary<DrawerSpec> = fc
         spacing,
         mitre: 'corner',
         ...(shoulder && { shoulder }),
+        ...(kind === 'through' && wish.toothed && { houndsTooth: {} }),
       },
       backJoint: {
         slope: { run },
@@ -76,6 +81,7 @@ export const anySpec: fc.Arbitrary<DrawerSpec> = fc
         proud: flush,
         spacing: { kind: 'even' },
         ...(shoulder && { shoulder: 'upper' }),
+        ...(wish.toothed && { houndsTooth: {} }),
       },
       groove: { offset: wish.offset, width: wish.bottom, depth: 4 },
       backDrop: wish.backDrop,

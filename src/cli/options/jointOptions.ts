@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { optionName } from '../../files/failure.ts';
-import type { HalfPins, JointSpec, Spacing } from '../../joint/jointSpec.ts';
+import type { CornerWish, HalfPins, JointSpec, Spacing } from '../../joint/jointSpec.ts';
 import {
   foreignLengths,
   isKind,
@@ -12,6 +12,15 @@ import {
   OWN_LENGTHS,
   type OwnLengthKey,
 } from '../../joint/kinds/kinds.ts';
+import {
+  checkSpacingWish,
+  SPACING_OF,
+  SPACING_WORDS,
+  SPACINGS,
+  type SpacingWish,
+  strayKeys,
+  wishedSpacing,
+} from '../../joint/spacingWish.ts';
 import type { Cutting } from '../../router/limits/cutting.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { parseName } from '../../units/name.ts';
@@ -42,6 +51,10 @@ export interface JointOptions extends CutterOptions, OwnOptions, NotationOptions
   readonly halfPin?: string;
   readonly graded?: string;
   readonly gradedFrom?: string;
+  readonly spacing?: string;
+  readonly groups?: string;
+  readonly groupPin?: string;
+  readonly smallPin?: string;
   readonly shoulder?: string;
   readonly shoulderWidth?: string;
   readonly mitre?: string;
@@ -71,7 +84,11 @@ export const addJointOptions = (command: Command): Command => {
       .option('--pins <lengths>', 'with listed tails, the pins between them: 5,5')
       .option('--half-pin <length>', 'width of the half pins, or lower,upper: 6,8')
       .option('--graded <ratio>', "each tail's width as a part of its neighbour's: 0.9")
-      .option('--graded-from <where>', 'edge or middle (edge unless given)')
+      .option('--graded-from <where>', 'edge, or middle for both ways (edge unless given)')
+      .option('--spacing <how>', 'even, hounds-tooth or grouped (even unless given)')
+      .option('--groups <counts>', 'grouped: the number of tails in each group: 2,3,2')
+      .option('--group-pin <length>', 'grouped: pin width between groups (3 pins unless given)')
+      .option('--small-pin <length>', 'hounds-tooth: width of the small pin in each tail (half a pin)')
       .option('--pitch <length>', "a machine's spacing: from the middle of one pin to the next")
       .option('--shoulder <edge>', 'lower, upper or both: the edges that are mitred right through')
       .option('--shoulder-width <length>', 'width of what is mitred, in from the edge')
@@ -146,7 +163,7 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
   if (kind !== undefined) checkMitred(options, kind, complain);
   const mitre = readMitre(options.mitre, complain);
   const halfPin = halfPins(read.lengths('halfPin'), complain);
-  const spacing = readSpacing(options, read);
+  const spacing = readSpacing(options, readTails(options, read), read);
   const name = read.value('name', parseName);
   const pitch = read.length('pitch');
   if (pitch !== undefined) checkPitchAlone(options, complain);
@@ -163,7 +180,7 @@ export const readJointOptions = (options: JointOptions): ReadOptions => {
     width,
     tailBoard,
     pinBoard,
-    spacing,
+    ...spacing,
     notation: shown,
     ...(slope && { slope }),
     ...(pin !== undefined && { pin }),
@@ -221,11 +238,14 @@ const halfPins = (widths: readonly number[] | undefined, complain: Complain): Ha
   return lower === undefined || upper === undefined ? undefined : { lower, upper };
 };
 
+const BESIDE_NO_PITCH = [
+  ...(['tails', 'pins', 'graded', 'halfPin', 'shoulder'] as const),
+  ...(['spacing', 'groups', 'groupPin', 'smallPin'] as const),
+];
+
 /** Complains of options for the spacing beside a pitch, which determines it. */
 const checkPitchAlone = (options: JointOptions, complain: Complain): void => {
-  const beside = (['tails', 'pins', 'graded', 'halfPin', 'shoulder'] as const).filter(
-    (key) => options[key] !== undefined,
-  );
+  const beside = BESIDE_NO_PITCH.filter((key) => options[key] !== undefined);
   if (beside.length > 0)
     complain({
       at: ['pitch'],
@@ -234,7 +254,54 @@ const checkPitchAlone = (options: JointOptions, complain: Complain): void => {
     });
 };
 
-const readSpacing = (options: JointOptions, read: OptionReader<JointOptions>): Spacing => {
+/** @param plain the tails as they are in no other spacing */
+const readSpacing = (
+  options: JointOptions,
+  plain: Spacing,
+  read: OptionReader<JointOptions>,
+): Pick<CornerWish, 'spacing' | 'houndsTooth'> => {
+  const { tails, graded } = options;
+  const [spacing, groups] = [read.value('spacing', parseSpacing), read.value('groups', parseGroups)];
+  const [groupPin, smallPin] = [read.length('groupPin'), read.length('smallPin')];
+  const wish: SpacingWish = {
+    ...(spacing && { spacing }),
+    ...(groups && { groups }),
+    ...(groupPin !== undefined && { groupPin }),
+    ...(smallPin !== undefined && { smallPin }),
+  };
+  read.complain(
+    // Groups that cannot be read are not missing.
+    ...checkSpacingWish({
+      ...wish,
+      ...(options.groups !== undefined && { groups: groups ?? [] }),
+      tails,
+      graded,
+    }),
+    ...strayKeys(wish).map((key): Complaint => {
+      const hint = say`--spacing ${SPACING_OF[key]}`;
+      return { at: [key], says: say`this is for tails in another spacing`, hint };
+    }),
+  );
+  return wishedSpacing(wish, plain);
+};
+
+const parseSpacing = (text: string): Result<NonNullable<SpacingWish['spacing']>> => {
+  const spacing = SPACINGS.find((each) => each === text);
+  return spacing === undefined
+    ? refuse({ at: [], says: say`${quote(text)} is no spacing; it must be ${SPACING_WORDS}` })
+    : accept(spacing);
+};
+
+const parseGroups = (text: string): Result<readonly number[]> =>
+  /^\s*\d+\s*(?:,\s*\d+\s*)*$/u.test(text)
+    ? accept(text.split(',').map(Number))
+    : refuse({
+        at: [],
+        says: say`${quote(text)} lists no groups; each must be a whole number of tails`,
+        hint: say`2,3,2`,
+      });
+
+const readTails = (options: JointOptions, read: OptionReader<JointOptions>): Spacing => {
   const { complain } = read;
   const { tails, pins, graded, gradedFrom = 'edge' } = options;
   const listed = tails?.includes(',') === true;

@@ -162,6 +162,13 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
       remedy: say`draw the corners by --out, or remove the option`,
     },
     {
+      options: ['spacing', 'smallPin'],
+      where: (line) =>
+        line.has('widths') && !line.has('out') && (line.words('spacing')?.includes('hounds-tooth') ?? false),
+      says: say`the table shows mean widths, which small pins leave as they are`,
+      remedy: say`draw the corners by --out, or remove the option`,
+    },
+    {
       options: ['units', 'fractions'],
       where: (line) => line.plan !== undefined && line.has('json') && !line.has('out'),
       says: say`the lengths of --json are in mm`,
@@ -280,6 +287,10 @@ const IN_PLAN: Readonly<Record<string, string>> = {
   halfPin: 'joint.halfPin',
   graded: 'joint.graded',
   gradedFrom: 'joint.graded.from',
+  spacing: 'joint.spacing',
+  groups: 'joint.groups',
+  groupPin: 'joint.groupPin',
+  smallPin: 'joint.smallPin',
   shoulder: 'joint.shoulder',
   shoulderWidth: 'joint.shoulderWidth',
   mitre: 'joint.mitre',

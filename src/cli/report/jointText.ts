@@ -40,9 +40,27 @@ export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoar
       1,
     ),
     '',
+    ...smallPinText(joint, unit),
     ...settingsText(joint, unit, pinBoardFrom).flatMap(terminalLines),
   ];
 };
+
+/** Where the small pins of a hound's tooth lie. */
+const smallPinText = ({ smallPins }: Joint, unit: Notation): string[] =>
+  smallPins === undefined
+    ? []
+    : [
+        ...fitTable(
+          ['', 'narrow from', 'narrow to', 'wide from', 'wide to', 'depth'],
+          smallPins.map(({ narrow, wide, depth }, i) => [
+            `small pin ${i + 1}`,
+            ...[...narrow, ...wide, depth].map((value) => formatNumber(value, unit)),
+          ]),
+          [false, true, true, true, true, true],
+          1,
+        ),
+        '',
+      ];
 
 /**
  * How a single corner is made, where its kind has an order of work of its own.
@@ -81,9 +99,9 @@ const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): s
   return [
     ...kindOf(joint)
       .gauges(joint)
-      .map(({ board, on, from, rebate, cutBack, length: set }) => {
+      .map(({ board, on, from, line, length: set }) => {
         const end = board === 'pin' ? pinBoardFrom : 'its end';
-        return `gauge  ${board} board, ${rebate ? 'rebate, ' : cutBack ? 'cut back, ' : ''}${on}, from ${from === 'end' ? end : `the ${from}`}: ${length(set)}`;
+        return `gauge  ${board} board, ${line === undefined ? '' : `${line}, `}${on}, from ${from === 'end' ? end : `the ${from}`}: ${length(set)}`;
       }),
     ...(shoulders.length === 0 ? [] : [`shoulder  mitred right through, ${shoulders.join(', ')}`]),
     ...(joint.mitre === undefined

@@ -49,10 +49,11 @@ const onFamily = (
   const { spacing } = resolved;
   // A number that was wished or listed breaks the family; one that was chosen is the nearest there is.
   if (ratio > FAMILY_RATIO && (spacing.kind === 'listed' || spacing.tails !== undefined)) {
-    const better = nearestChoice(possible, target);
+    const isGrouped = spacing.kind === 'grouped';
+    const better = isGrouped ? undefined : nearestChoice(possible, target);
     const instead = better === undefined ? [] : say`; ${better.tails} would be ${mm(better.tip)} wide`;
     advice.push({
-      at: ['joint', 'tails'],
+      at: ['joint', isGrouped ? 'groups' : 'tails'],
       says: say`tails of ${mm(tip)} differ from the set's tail width, ${mm(target)}: they are ${Number(ratio.toFixed(2))} times as ${tip > target ? 'wide' : 'narrow'}${instead}`,
       ...(better && { hint: say`${better.tails}` }),
     });

@@ -6,13 +6,14 @@ import { GROOVE_SPARE } from '../drawerLimits.ts';
 import { frontCorner } from '../drawerSizes.ts';
 import type { DrawerSpec, Groove } from '../drawerSpec.ts';
 import type { GrooveFixes } from './grooveFixes.ts';
-import { grooveMiss, hidingChoices } from './hidingChoices.ts';
+import { grooveMiss, hidingChoices, reachesSmallPins } from './hidingChoices.ts';
 
 /** The complaint about a groove that shows: by how much it misses the lowest tail, and what would help. */
 export const grooveComplaint = (spec: DrawerSpec, fixes: GrooveFixes): Complaint => {
   const { groove } = spec;
   const { offset } = fixes;
   const corner = frontCorner(spec);
+  const crosses = reachesSmallPins(corner, groove);
   const { low, high } = grooveMiss(corner, groove);
   const misses = [
     ...(low > 0 ? [say`lies ${mm(low)} too low`] : []),
@@ -20,9 +21,9 @@ export const grooveComplaint = (spec: DrawerSpec, fixes: GrooveFixes): Complaint
   ];
   return {
     at: ['groove', 'offset'],
-    says: say`the groove, ${mm(groove.offset)} to ${mm(groove.offset + groove.width)} up, would show at the front: it must lie inside the base of ${lowestTail(corner)} with ${mm(GROOVE_SPARE)} to spare, but it ${join(misses, ' and ')}`,
+    says: say`the groove, ${mm(groove.offset)} to ${mm(groove.offset + groove.width)} up, would ${crosses ? 'show at the front or cross a small pin' : 'show at the front'}: it must lie inside the base of ${lowestTail(corner)}${crosses ? ', on one side of its small pin,' : ''} with ${mm(GROOVE_SPARE)} to spare, but it ${join(misses, ' and ')}`,
     ...(offset && { hint: say`${offset.bound === 'least' ? atLeast(offset.value) : atMost(offset.value)}` }),
-    remedy: remedy(fixes, mostHiding(corner, groove)),
+    remedy: remedy(fixes, mostHiding(corner, groove), crosses),
   };
 };
 
@@ -32,11 +33,12 @@ const lowestTail = ({ spacing }: ResolvedSpec): string => {
   return spacing.tails === 1 ? 'the single tail' : `the lowest of ${spacing.tails} tails`;
 };
 
-const remedy = ({ offset, pin, slope }: GrooveFixes, tails: number | undefined): Phrase => {
+const remedy = ({ offset, pin, slope }: GrooveFixes, tails: number | undefined, crosses: boolean): Phrase => {
   const help: Phrase[] = [];
   if (pin !== undefined) help.push(say`a pin width of ${atMost(pin)} or less`);
   if (slope !== undefined) help.push(say`a slope of ${formatSlope(slope)} or gentler`);
   if (tails !== undefined) help.push(say`${tails} ${tails === 1 ? 'tail' : 'tails'}`);
+  if (crosses) help.push(say`a groove that stops short of the small pins (groove.stopped)`);
   if (help.length === 0) help.push(say`a narrower groove`, say`a higher drawer`);
   const useless = [
     ...(offset === undefined ? ['only the groove offset'] : []),

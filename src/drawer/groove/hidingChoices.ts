@@ -1,4 +1,5 @@
 import type { ResolvedSpec } from '../../joint/defaults.ts';
+import { smallPinIn } from '../../joint/houndsTooth.ts';
 import type { Joint, TailCount } from '../../joint/joint.ts';
 import { LEAST_PIN } from '../../joint/jointLimits.ts';
 import type { SharedSpacing } from '../../joint/jointSpec.ts';
@@ -23,25 +24,71 @@ export const grooveBand = ({ offset, width }: Groove): readonly [from: number, t
 ];
 
 /**
+ * An edge of what can hold the groove in the lowest tail's base: how far up its tip it lies, as a part of the tip's width, and
+ * how far in from there, in mm.
+ */
+interface HoldEdge {
+  readonly share: number;
+  readonly inset: number;
+}
+
+/** What of the lowest tail's base can hold the groove. */
+interface Hold {
+  readonly lower: HoldEdge;
+  readonly upper: HoldEdge;
+}
+
+/** All of the base: from its tip's edges in, each by what the slope takes. */
+const wholeBase = ({ depth, slope }: Pick<ResolvedSpec, 'depth' | 'slope'>): Hold => {
+  const inset = depth * rise(slope);
+  return { lower: { share: 0, inset }, upper: { share: 1, inset } };
+};
+
+/** All of the base, or what a small pin in the tail's middle leaves below it and above it, where the groove would reach one. */
+const holdsOf = (spec: ResolvedSpec, groove: Groove): readonly Hold[] => {
+  const whole = wholeBase(spec);
+  if (spec.smallPin === undefined || !reachesSmallPins(spec, groove)) return [whole];
+  const [tip, inMiddle] = [[0, 0] as const, 1 / 2];
+  const inset = smallPinIn(tip, spec.smallPin, spec).wide[1];
+  return [
+    { lower: whole.lower, upper: { share: inMiddle, inset } },
+    { lower: { share: inMiddle, inset }, upper: whole.upper },
+  ];
+};
+
+/** Whether the groove comes so near to the tails' ends, in the side or in the front, that it would cross a small pin there. */
+export const reachesSmallPins = (spec: ResolvedSpec, { stopped = 0, depth }: Groove): boolean => {
+  if (spec.smallPin === undefined) return false;
+  const small = smallPinIn([0, 0], spec.smallPin, spec).depth;
+  return stopped < small - EPSILON || depth > spec.depth - small + EPSILON;
+};
+
+/**
  * What the lower half pin's narrow width h must lie between for `count` tails to hide the groove.
  *
- * From the lower shoulder, where there is one, the lowest tail's base is [h + Ls, h + f (R - h) - Ls], f being its share of all the tails' width and R what the other
- * pins leave for h and the tails. To hold the band [a, b] it needs h ≤ a - Ls and h (1 - f) ≥ b + Ls - f R; with a single
- * tail (f = 1) the latter does not depend on h and is what must be spare. Nor may any base grow too narrow to cut.
+ * From the lower shoulder, where there is one, the lowest tail's tip is [h, h + f (R - h)], f being its share of all the tails'
+ * width and R what the other pins leave for h and the tails. A hold in its base begins a f (R - h) + i above the tip's lower
+ * edge and ends b f (R - h) - j above it. To hold the band [c, d] it needs h (1 - a f) ≤ c - i - a f R and
+ * h (1 - b f) ≥ d + j - b f R; where b f = 1, as over all of a single tail, the latter does not depend on h and is what must
+ * be spare. Nor may any base grow too narrow to cut.
  */
-const lowerHalfPinBounds = (spec: ResolvedSpec, spacing: SharedSpacing, groove: Groove, count: number) => {
-  const [from, to] = grooveBand(groove);
-  const loss = spec.depth * rise(spec.slope);
-  const begin = spec.shape.shoulder.lower;
+const lowerHalfPinBounds = (
+  spec: ResolvedSpec,
+  spacing: SharedSpacing,
+  groove: Groove,
+  count: number,
+  { lower, upper }: Hold,
+) => {
+  const [from, to] = grooveBand(groove).map((edge) => edge - spec.shape.shoulder.lower) as [number, number];
   const all = shares(spacing, count);
-  const first = all[0] ?? 1;
+  const [first = 1] = all;
   const room = tailRoom(spec, count) + spec.halfPin.lower;
-  const single = count === 1;
+  const [below, above] = [lower.share * first, upper.share * first];
   return {
     room,
-    least: single ? Number.NEGATIVE_INFINITY : (to - begin + loss - first * room) / (1 - first),
-    spare: single ? begin + room - loss - to : 0,
-    mostForGroove: from - begin - loss,
+    least: above === 1 ? Number.NEGATIVE_INFINITY : (to + upper.inset - above * room) / (1 - above),
+    spare: above === 1 ? room - upper.inset - to : 0,
+    mostForGroove: (from - lower.inset - below * room) / (1 - below),
     mostForBases: room - leastTip(spec) / Math.min(...all),
   };
 };
@@ -59,74 +106,98 @@ export const isInShoulder = (
   return from >= -EPSILON && to <= shoulder.lower + EPSILON;
 };
 
+/** The numbers of tails up to the most that may be: only their own where groups say how many there are. */
+const countsUpTo = (most: number, spacing: SharedSpacing): number[] =>
+  spacing.kind === 'grouped'
+    ? [spacing.tails].filter((tails) => tails <= most)
+    : Array.from({ length: most }, (_, i) => i + 1);
+
 /** Every number of tails, equal or graded, that hides the groove, in rising order; a wished number is not regarded. */
 export const hidingChoices = (spec: ResolvedSpec, spacing: SharedSpacing, groove: Groove): HidingChoice[] => {
   const { lower, upper } = spec.halfPin;
   if (isCovered(spec, groove))
-    return Array.from({ length: mostTails(spec, spacing) }, (_, i) => ({
-      tails: i + 1,
-      tip: meanTip(spec, i + 1),
+    return countsUpTo(mostTails(spec, spacing), spacing).map((tails) => ({
+      tails,
+      tip: meanTip(spec, tails),
       lowerHalfPin: lower,
     }));
-  const mostCounts = mostTails({ ...spec, halfPin: { lower: LEAST_PIN, upper } }, spacing);
-  const choices: HidingChoice[] = [];
-  for (let tails = 1; tails <= mostCounts; tails++) {
-    const bounds = lowerHalfPinBounds(spec, spacing, groove, tails);
-    const least = Math.max(LEAST_PIN, bounds.least);
-    const most = Math.min(bounds.mostForGroove, bounds.mostForBases);
-    if (least > most + EPSILON || bounds.spare < -EPSILON) continue;
-    const lowerHalfPin = Math.min(most, Math.max(least, lower));
-    choices.push({ tails, tip: (bounds.room - lowerHalfPin) / tails, lowerHalfPin });
-  }
-  return choices;
+  const most = mostTails({ ...spec, halfPin: { lower: LEAST_PIN, upper } }, spacing);
+  const holds = holdsOf(spec, groove);
+  return countsUpTo(most, spacing).flatMap((tails): HidingChoice[] => {
+    const [nearest] = holds
+      .flatMap((hold): HidingChoice[] => {
+        const bounds = lowerHalfPinBounds(spec, spacing, groove, tails, hold);
+        const least = Math.max(LEAST_PIN, bounds.least);
+        const most = Math.min(bounds.mostForGroove, bounds.mostForBases);
+        if (least > most + EPSILON || bounds.spare < -EPSILON) return [];
+        const lowerHalfPin = Math.min(most, Math.max(least, lower));
+        return [{ tails, tip: (bounds.room - lowerHalfPin) / tails, lowerHalfPin }];
+      })
+      .sort((a, b) => Math.abs(a.lowerHalfPin - lower) - Math.abs(b.lowerHalfPin - lower));
+    return nearest === undefined ? [] : [nearest];
+  });
 };
 
 /** What the lower half pin must lie between for a lowest tail of a given width to hide the groove. */
 export const lowerHalfPinUnder = (
-  { depth, slope, shoulder }: Pick<Joint, 'depth' | 'slope' | 'shoulder'>,
+  joint: Pick<Joint, 'depth' | 'slope' | 'shoulder'>,
   groove: Groove,
   tip: number,
+  { lower, upper }: Hold = wholeBase(joint),
 ): Range => {
   const [from, to] = grooveBand(groove);
-  const loss = depth * rise(slope);
-  return { least: to - shoulder.lower + loss - tip, most: from - shoulder.lower - loss };
+  return {
+    least: to - joint.shoulder.lower + upper.inset - upper.share * tip,
+    most: from - joint.shoulder.lower - lower.inset - lower.share * tip,
+  };
 };
 
-/** How far the groove's band lies inside the lowest tail's base at its lower and its upper edge; under 0 where it is outside. */
-const edgeMargins = (spec: ResolvedSpec, groove: Groove, lowerHalfPin: number, tip: number) => {
-  const { least, most } = lowerHalfPinUnder({ ...spec, shoulder: spec.shape.shoulder }, groove, tip);
+/** How far the groove's band lies inside a hold of the lowest tail's base at its lower and its upper edge; under 0 where it is outside. */
+const edgeMargins = (spec: ResolvedSpec, groove: Groove, lowerHalfPin: number, tip: number, hold: Hold) => {
+  const { least, most } = lowerHalfPinUnder({ ...spec, shoulder: spec.shape.shoulder }, groove, tip, hold);
   return { lower: most - lowerHalfPin, upper: lowerHalfPin - least };
 };
 
+/** The margins in the hold in which the least of them is the most. */
+const bestOf = (
+  spec: ResolvedSpec,
+  groove: Groove,
+  marginsIn: (hold: Hold) => readonly number[],
+): readonly number[] =>
+  holdsOf(spec, groove)
+    .map(marginsIn)
+    .sort((a, b) => Math.min(...b) - Math.min(...a))[0] ?? [];
+
 /**
- * By how much each condition of the groove rule is met, in mm; the groove can be hidden where none is under 0. Every
- * margin is linear in the groove's offset, in the pin and in the slope's rise.
+ * By how much each condition of the groove rule is met, in mm; the groove can be hidden where none is under 0. In one hold
+ * every margin is linear in the groove's offset, in the pin and in the slope's rise.
  *
  * Where the number of tails is free these are a single tail's margins: no other count leaves the lowest tail more room.
  */
-export const grooveMargins = (spec: ResolvedSpec, groove: Groove): number[] => {
+export const grooveMargins = (spec: ResolvedSpec, groove: Groove): readonly number[] => {
   if (isCovered(spec, groove)) return [];
   const { spacing, halfPin } = spec;
-  if (spacing.kind === 'listed')
-    return Object.values(edgeMargins(spec, groove, halfPin.lower, spacing.tails[0] ?? 0));
-  const bounds = lowerHalfPinBounds(spec, spacing, groove, spacing.tails ?? 1);
-  return [bounds.mostForGroove, bounds.mostForBases]
-    .flatMap((most) => [most - LEAST_PIN, most - bounds.least])
-    .concat(bounds.spare);
+  return bestOf(spec, groove, (hold) => {
+    if (spacing.kind === 'listed')
+      return Object.values(edgeMargins(spec, groove, halfPin.lower, spacing.tails[0] ?? 0, hold));
+    const bounds = lowerHalfPinBounds(spec, spacing, groove, spacing.tails ?? 1, hold);
+    return [bounds.mostForGroove, bounds.mostForBases]
+      .flatMap((most) => [most - LEAST_PIN, most - bounds.least])
+      .concat(bounds.spare);
+  });
 };
 
 /** The margins where the lower half pin stays as wished: of a single tail where the number of tails is free. */
-export const keptMargins = (spec: ResolvedSpec, groove: Groove): number[] => {
+export const keptMargins = (spec: ResolvedSpec, groove: Groove): readonly number[] => {
   const { spacing, halfPin } = spec;
   if (spacing.kind === 'listed') return grooveMargins(spec, groove);
   const count = spacing.tails ?? 1;
-  const { mostForBases } = lowerHalfPinBounds(spec, spacing, groove, count);
   const tip = (shares(spacing, count)[0] ?? 1) * tailRoom(spec, count);
-  return [
-    ...Object.values(edgeMargins(spec, groove, halfPin.lower, tip)),
+  return bestOf(spec, groove, (hold) => [
+    ...Object.values(edgeMargins(spec, groove, halfPin.lower, tip, hold)),
     // With the wished half pin, some base may be too narrow to cut, wherever the groove lies.
-    mostForBases - halfPin.lower,
-  ];
+    lowerHalfPinBounds(spec, spacing, groove, count, hold).mostForBases - halfPin.lower,
+  ]);
 };
 
 /** By how much the groove misses the lowest tail, its spare included, in mm. */
@@ -140,13 +211,14 @@ export interface GrooveMiss {
 /** The miss that is left when the lower half pin has taken the best width it can; listed widths stay as they are. */
 export const grooveMiss = (spec: ResolvedSpec, groove: Groove): GrooveMiss => {
   const { spacing, halfPin } = spec;
-  let edges: { lower: number; upper: number };
-  if (spacing.kind === 'listed') edges = edgeMargins(spec, groove, halfPin.lower, spacing.tails[0] ?? 0);
-  else {
+  const [lower = 0, upper = 0] = bestOf(spec, groove, (hold) => {
+    if (spacing.kind === 'listed')
+      return Object.values(edgeMargins(spec, groove, halfPin.lower, spacing.tails[0] ?? 0, hold));
     const count = spacing.tails ?? 1;
-    const { room, mostForGroove, mostForBases } = lowerHalfPinBounds(spec, spacing, groove, count);
-    const lower = Math.max(LEAST_PIN, Math.min(mostForGroove, mostForBases));
-    edges = edgeMargins(spec, groove, lower, (shares(spacing, count)[0] ?? 1) * (room - lower));
-  }
-  return { low: Math.max(0, -edges.lower), high: Math.max(0, -edges.upper) };
+    const { room, mostForGroove, mostForBases } = lowerHalfPinBounds(spec, spacing, groove, count, hold);
+    const best = Math.max(LEAST_PIN, Math.min(mostForGroove, mostForBases));
+    const tip = (shares(spacing, count)[0] ?? 1) * (room - best);
+    return Object.values(edgeMargins(spec, groove, best, tip, hold));
+  });
+  return { low: Math.max(0, -lower), high: Math.max(0, -upper) };
 };

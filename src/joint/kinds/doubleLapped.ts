@@ -62,7 +62,7 @@ export const doubleLapped: Kind<'double-lapped', 'lap' | 'tailLap'> = {
         name: 'pinBoardRebate',
         board: 'pin',
         on: 'inside face',
-        rebate: true,
+        line: 'rebate',
         from: 'end',
         length: joint.tailBoard.lap,
       },

@@ -64,10 +64,11 @@ export interface GaugeSetting {
   readonly board: JointBoard;
   /** Where it is run: `all round` is both faces and both edges. */
   readonly on: 'all round' | 'both faces' | 'inside face' | 'inside face and edges' | 'end';
-  /** Whether it is the rebate's line, that is cut before the joint is marked. */
-  readonly rebate?: true;
-  /** Whether it is the line that the end is sawn back to between shoulders, before the joint is marked. */
-  readonly cutBack?: true;
+  /**
+   * Which line it is, where it is none of the tails and pins themselves: that of a rebate, which is cut before the joint is
+   * marked, that to which the end is sawn back between shoulders, before it too, or that where small pins end.
+   */
+  readonly line?: 'rebate' | 'cut back' | 'small pins';
   /** What the gauge's fence bears on. */
   readonly from: 'end' | 'inside face';
   /** In mm. */

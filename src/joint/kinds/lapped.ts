@@ -77,7 +77,7 @@ export const lapped: Kind<'lapped', 'lap'> = {
               name: 'tailBoardCutBack',
               board: 'tail',
               on: 'both faces',
-              cutBack: true,
+              line: 'cut back',
               from: 'end',
               length: cutBack(joint),
             } as const,
@@ -92,9 +92,13 @@ export const lapped: Kind<'lapped', 'lap'> = {
     return { ...view, uprights: [view.reach, joint.pinBoard.lap] };
   },
   work: (joint, names) =>
-    shoulderWork(joint, names, [
-      say`Saw the ${names.tail}’s end back ${mm(cutBack(joint))} between the shoulders only: the tails end there, behind the lap.`,
-    ]),
+    joint.mitre === undefined
+      ? []
+      : shoulderWork(joint, names, {
+          afterGauging: [
+            say`Saw the ${names.tail}’s end back ${mm(cutBack(joint))} between the shoulders only: the tails end there, behind the lap.`,
+          ],
+        }),
 };
 
 /** How far behind the tail board's end its tails end: the lap, where a shoulder makes the board full length. */

@@ -75,34 +75,57 @@ export const checkShoulders = (given: Wished): Complaint[] =>
 /** An angle in words: `30.96°`. */
 export const angle = (degrees: number): string => `${Number(degrees.toFixed(2))}°`;
 
+/** What else is done at the stages of the work. */
+export interface MoreWork {
+  readonly afterGauging?: readonly Phrase[];
+  readonly afterTails?: readonly Phrase[];
+  readonly afterScribing?: readonly Phrase[];
+  readonly afterPins?: readonly Phrase[];
+}
+
 /**
- * How a joint with shoulders is made by hand: its tails first, and its mitres last (handbooks of joinery, from memory).
- * @param afterGauging what is done to the tail board's end before its tails are marked
+ * How a joint with shoulders, or with other work than that of tails and pins, is made by hand: its tails first, and its mitres last
+ * (handbooks of joinery, from memory).
  */
-export const shoulderWork = (
-  joint: Joint,
-  { tail, pin, routed }: BoardNames,
-  afterGauging: readonly Phrase[] = [],
-): Phrase[] => {
+export const shoulderWork = (joint: Joint, { tail, pin, routed }: BoardNames, more: MoreWork): Phrase[] => {
   const {
     shoulder: { lower, upper },
     mitre,
   } = joint;
-  if (mitre === undefined) return [];
+  const { afterGauging = [], afterTails = [], afterScribing = [], afterPins = [] } = more;
+  const scribe = say`Scribe the pins from the tails, or use the templates.`;
+  if (mitre === undefined)
+    return afterGauging.length === 0
+      ? []
+      : [
+          say`Gauge the baselines all round.`,
+          ...afterGauging,
+          say`Saw and chop the tails.`,
+          ...afterTails,
+          scribe,
+          ...afterScribing,
+          say`Saw the pins, chop the sockets.`,
+          ...afterPins,
+        ];
   const widths =
     lower > 0 && upper > 0 && Math.abs(lower - upper) > EPSILON
       ? say`${mm(lower)} in from the lower edge and ${mm(upper)} from the upper one`
       : say`${mm(Math.max(lower, upper))} in from the ${lower > 0 ? (upper > 0 ? 'edges' : 'lower edge') : 'upper edge'}`;
+  const slant = say`On the ${pin} saw the shoulder line at a slant, no deeper than the mitre.`;
   return [
     say`Knife the shoulder’s line ${widths}, right over both ends and down the faces.`,
     say`Gauge the baselines: on outside faces only between the shoulders. On each shouldered edge knife the mitre, from the baseline inside to the outside corner.`,
     ...afterGauging,
     ...(routed && !isPlainEnd(joint) ? [say`Scribe the tails from the sockets, or use the templates.`] : []),
     say`Saw the ${tail}’s shoulder line down to the baseline. ${routed && isPlainEnd(joint) ? 'Saw and chop the half space beside it.' : 'Saw and chop the tails.'}`,
+    ...afterTails,
     say`Saw the ${tail}’s mitre a shaving outside its line.`,
-    routed
-      ? say`On the ${pin} saw the shoulder line at a slant, no deeper than the mitre.`
-      : say`Scribe the pins from the tails, or use the templates. On the ${pin} saw the shoulder line at a slant, no deeper than the mitre. Saw and chop.`,
+    ...(routed
+      ? [slant]
+      : afterScribing.length === 0
+        ? [say`${scribe} ${slant} Saw and chop.`]
+        : [scribe, ...afterScribing, say`${slant} Saw and chop.`]),
+    ...afterPins,
     say`Saw the ${pin}’s mitre, again a shaving outside its line.`,
     say`Press the joint home as far as the mitre lets it. Pare both mitres along a block of ${angle(mitre.degrees)} until joint and mitre close together.`,
   ];

@@ -76,10 +76,10 @@ export const secretMitred: Kind<'secret-mitred', 'lap' | 'tailLap'> = {
     return [
       { name: 'pinBoardFace', board: 'pin', ...from, length: pinBoardFace },
       { name: 'pinBoardEnd', board: 'pin', on: 'end', from: 'inside face', length: pinBoardEnd },
-      { name: 'pinBoardRebate', board: 'pin', ...from, rebate: true, length: joint.tailBoard.lap },
+      { name: 'pinBoardRebate', board: 'pin', ...from, line: 'rebate', length: joint.tailBoard.lap },
       { name: 'tailBoard', board: 'tail', ...from, length: tailBoard },
       { name: 'tailBoardEnd', board: 'tail', on: 'end', from: 'inside face', length: pinLength(joint) },
-      { name: 'tailBoardRebate', board: 'tail', ...from, rebate: true, length: joint.pinBoard.lap },
+      { name: 'tailBoardRebate', board: 'tail', ...from, line: 'rebate', length: joint.pinBoard.lap },
     ];
   },
   sideView: ({ width }) => ({ reach: 0, tails: [], uprights: [], span: [0, width] }),

@@ -1,6 +1,6 @@
 import type { Point } from '../../drawing/drawing.ts';
 import { type Interval, type Joint, jointSpan, pinLength, shoulderZones } from '../joint.ts';
-import { tailOutline } from '../tailOutline.ts';
+import { tailOutline, tailOutlines } from '../tailOutline.ts';
 import type { SideView, SurfaceMarks } from './kind.ts';
 
 type Line = readonly [Point, Point];
@@ -99,7 +99,7 @@ export const pinEnd = (joint: Joint): SurfaceMarks => ({
   surface: 'end',
   reach: joint.depth,
   lines: [{ role: 'slope', paths: slopedSides(joint, swap) }],
-  waste: joint.tails.map((tail) => tailOutline(tail, joint).map(swap)),
+  waste: tailOutlines(joint).map((outline) => outline.map(swap)),
 });
 
 /** An end, with the line where its joint stops at a lap. */
@@ -150,7 +150,7 @@ export const tailsFromTheSide = (joint: Joint, setBack: number): Omit<SideView, 
   const reach = setBack + joint.depth;
   return {
     reach,
-    tails: joint.tails.map((tail) => tailOutline(tail, joint).map(([u, y]): Point => [reach - y, u])),
+    tails: tailOutlines(joint).map((outline) => outline.map(([u, y]): Point => [reach - y, u])),
     span: jointSpan(joint),
   };
 };
@@ -167,7 +167,8 @@ const slopedSides = (joint: Joint, place: (point: Point) => Point): Line[] =>
     ];
   });
 
-const rectangle = ([from, to]: Interval, reach: number): Point[] => [
+/** What lies between two heights, from an arris to a distance from it. */
+export const rectangle = ([from, to]: Interval, reach: number): Point[] => [
   [0, from],
   [0, to],
   [reach, to],

@@ -4,6 +4,7 @@ import { gauges } from '../gauges.ts';
 import { THICKNESS_RANGE } from '../jointLimits.ts';
 import type { Kind } from './kind.ts';
 import { checkShoulders, defaultShoulder, shoulderWork, wishedShoulders } from './mitredShoulder.ts';
+import { smallPinGauges, smallPinWork, withSmallPins, withSmallSockets } from './smallPinMarks.ts';
 import { pinEnd, pinFace, tailEnd, tailFace, tailsFromTheSide, withShoulders } from './surfaceMarks.ts';
 
 /** The tails run right through the pin board: their ends show at its outside face. */
@@ -28,10 +29,10 @@ export const through: Kind<'through', never> = {
   advise: () => [],
   marks: (joint) => ({
     tail: [tailFace(joint, 'inside'), tailEnd(joint), tailFace(joint, 'outside')].map((marks) =>
-      withShoulders(joint, marks),
+      withShoulders(joint, withSmallSockets(joint, marks)),
     ),
     pin: [pinFace(joint, 'inside', 'base'), pinEnd(joint), pinFace(joint, 'outside', 'tip')].map((marks) =>
-      withShoulders(joint, marks),
+      withShoulders(joint, withSmallPins(joint, marks)),
     ),
   }),
   gauges: (joint) => {
@@ -45,11 +46,12 @@ export const through: Kind<'through', never> = {
         length: tailBoard,
       },
       { name: 'pinBoardFace', board: 'pin', on: 'both faces', from: 'end', length: pinBoardFace },
+      ...smallPinGauges(joint),
     ];
   },
   sideView: (joint) => {
     const view = tailsFromTheSide(joint, 0);
     return { ...view, uprights: [view.reach] };
   },
-  work: shoulderWork,
+  work: (joint, names) => shoulderWork(joint, names, smallPinWork(joint, names)),
 };

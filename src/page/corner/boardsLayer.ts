@@ -42,6 +42,7 @@ export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
       marks,
       [
         ...sheet.lines.flatMap((way) => [line(way.slice(0, 3)), line(way.slice(3))]),
+        ...sheet.smallLines.map(line),
         ...sheet.shoulders.flatMap((u) => [
           level(sheet.tailBaseline, sheet.tailLapLine, u),
           level(sheet.mitredFrom, sheet.pinBaseline, u),

@@ -1,7 +1,14 @@
 import type { Point } from '../../drawing/drawing.ts';
-import { type Interval, jointSpan, pinLength, shoulderZones } from '../../joint/joint.ts';
+import {
+  type Interval,
+  jointSpan,
+  pinLength,
+  type SmallPin,
+  shoulderZones,
+  tailParts,
+} from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
-import { tailOutline } from '../../joint/tailOutline.ts';
+import { smallOutline, tailOutline, tailOutlines } from '../../joint/tailOutline.ts';
 import type { EditedCorner } from '../model/editedCorner.ts';
 import { linesOf, widthsOf } from '../model/widths.ts';
 
@@ -50,6 +57,8 @@ export interface CornerSheet {
   readonly tails: readonly FaceOutline[];
   /** Tails' tips on the tail board's end. */
   readonly tips: readonly FaceOutline[];
+  /** The lines of small pins, on every surface that bears them. */
+  readonly smallLines: readonly FaceOutline[];
   /** The waste between the tails. */
   readonly tailWaste: readonly FaceOutline[];
   /** Where the boards' shoulders begin, in mm from the reference edge. */
@@ -106,7 +115,7 @@ export const cornerSheet = (
   frame: Frame,
   still?: Pick<CornerSheet, 'scale' | 'tailFace' | 'tailEnd' | 'pinFace'>,
 ): CornerSheet => {
-  const { depth, width, tails, tailBoard, pinBoard } = joint;
+  const { depth, width, tails, tailBoard, pinBoard, smallPins = [] } = joint;
   const pins = pinLength(joint);
   const tailMarks = kindOf(joint).marks(joint).tail;
   const isOutside = tailMarks.some(({ surface }) => surface === 'outside');
@@ -134,6 +143,7 @@ export const cornerSheet = (
   const lapLine = pinEnd.x0 + pinBoard.lap * scale;
 
   const outlines = tails.map((tail) => tailOutline(tail, joint));
+  const cut = tailOutlines(joint);
   // A tail's base lies on the tail board's baseline and, in its socket, at the inside arris.
   const onTailFace = ([u, y]: Point): Point => [tailBaseline + y * scale, u];
   const onPinEnd = ([u, y]: Point): Point => [pinEnd.x1 - y * scale, u];
@@ -147,6 +157,12 @@ export const cornerSheet = (
     [base0, tip0],
     [base1, tip1],
   ]);
+  /** Over the tail board's face and its end, from one arris of the end to the other. */
+  const socketOf = (small: SmallPin): FaceOutline => [
+    [tailLapLine, small.narrow[0]],
+    ...smallOutline(small, joint).map(onTailFace),
+    [tailLapLine, small.narrow[1]],
+  ];
   const [from, to] = jointSpan(joint);
   // An outside face stays whole at a shoulder; there the mitre takes all of the pin board's end, its lap too.
   const [mitredTail, mitredFrom] = isOutside ? [tailFace.x1, pinEnd.x0] : [tailBaseline, lapLine];
@@ -169,8 +185,9 @@ export const cornerSheet = (
     pinBaseline,
     tailTip,
     between: isOutside ? [from, to] : [0, width],
-    tails: outlines.map((outline) => outline.map(onTailFace)),
-    tips: isCutBack ? [] : tails.map(({ tip }) => rectangle(tailEnd.x0, tailLapLine, tip)),
+    tails: cut.map((outline) => outline.map(onTailFace)),
+    tips: isCutBack ? [] : tailParts(joint, 'tip').map((part) => rectangle(tailEnd.x0, tailLapLine, part)),
+    smallLines: smallPins.flatMap((small) => [socketOf(small), smallOutline(small, joint).map(onPinEnd)]),
     tailWaste: [
       ...joint.pins.map(
         ({ narrow, wide }): FaceOutline => [
@@ -182,6 +199,7 @@ export const cornerSheet = (
           [tailBaseline, wide[1]],
         ],
       ),
+      ...smallPins.map(socketOf),
       ...(isCutBack ? [rectangle(tailTip, tailLapLine, [from, to])] : []),
     ],
     shoulders: [from, to].filter((u) => u > 0 && u < width),
@@ -190,7 +208,7 @@ export const cornerSheet = (
       rectangle(mitredTail, tailLapLine, across),
       rectangle(mitredFrom, pinBaseline, across),
     ]),
-    sockets: outlines.map((outline) => outline.map(onPinEnd)),
+    sockets: cut.map((outline) => outline.map(onPinEnd)),
     faceSockets: tails.map(({ base }) => rectangle(pinFace.x0, pinBaseline, base)),
     lines: linesOf(widthsOf(joint), joint.shoulder.lower).map((tip, i): FaceOutline => {
       const [base = [tip, 0], end = [tip, depth]] = sides[i] ?? [];

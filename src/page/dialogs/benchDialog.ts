@@ -1,6 +1,7 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
 import { rebateFirst } from '../../drawer/rebateFirst.ts';
 import { dividers } from '../../joint/gauges.ts';
+import type { Interval } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { JointCut } from '../../router/guide/cutJoint.ts';
 import { type RouterSettingName, routerSettings } from '../../router/passes/routerSettings.ts';
@@ -116,8 +117,8 @@ const settings = (
     ['Slope', formatSlope(joint.slope)],
     ...kindOf(joint)
       .gauges(joint)
-      .map(({ board, on, rebate, length }): [string, string] => [
-        `Gauge ${board} board, ${rebate ? 'rebate, ' : ''}${on === 'end' ? 'end grain' : on}`,
+      .map(({ board, on, line, length }): [string, string] => [
+        `Gauge ${board} board, ${line === undefined ? '' : `${line}, `}${on === 'end' ? 'end grain' : on}`,
         formatLength(length, unit),
       ]),
     ...(cut === undefined
@@ -149,20 +150,43 @@ const routerRows = (cut: JointCut, end: 'end' | 'shoulder', unit: Notation): [st
   });
 };
 
-/** Where every tail begins and ends, the highest first as on the board. */
-const marks = (corner: EditedCorner, unit: Notation): TemplateResult => {
+/** Where every tail begins and ends, and every small pin, the highest first as on the board. */
+const marks = (corner: EditedCorner, unit: Notation): TemplateResult[] => {
   const edge = startOnSides(corner) === undefined ? 'reference edge' : "groove's upper edge";
-  const rows = corner.joint.tails.map(
-    ({ tip, base }, i) =>
-      html`<tr><th scope="row">${i + 1}</th>${[...tip, ...base].map((value) => html`<td>${formatNumber(value, unit)}</td>`)}</tr>`,
-  );
-  return html`<table>
-    <caption>Tails from the ${edge}, in ${unitWords(unit)}</caption>
+  const { tails, smallPins } = corner.joint;
+  const table = (
+    what: string,
+    ends: readonly [string, string],
+    all: readonly (readonly Interval[])[],
+  ): TemplateResult => {
+    const rows = all.map(
+      (intervals, i) =>
+        html`<tr><th scope="row">${i + 1}</th>${intervals.flat().map((value) => html`<td>${formatNumber(value, unit)}</td>`)}</tr>`,
+    );
+    return html`<table>
+    <caption>${what} from the ${edge}, in ${unitWords(unit)}</caption>
     <thead>
-      <tr><td></td><th scope="colgroup" colspan="2">tip</th><th scope="colgroup" colspan="2">base</th></tr>
+      <tr><td></td>${ends.map((end) => html`<th scope="colgroup" colspan="2">${end}</th>`)}</tr>
     </thead>
     <tbody>${rows.toReversed()}</tbody>
   </table>`;
+  };
+  return [
+    table(
+      'Tails',
+      ['tip', 'base'],
+      tails.map(({ tip, base }) => [tip, base]),
+    ),
+    ...(smallPins === undefined
+      ? []
+      : [
+          table(
+            'Small pins',
+            ['narrow', 'wide'],
+            smallPins.map(({ narrow, wide }) => [narrow, wide]),
+          ),
+        ]),
+  ];
 };
 
 /** How the fingers are set over the tails, the highest pair first as on the board; from where the tails are marked. */

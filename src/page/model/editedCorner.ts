@@ -39,6 +39,8 @@ export interface EditedCorner {
   /** Whether its tails are listed, width by width. */
   readonly listed: boolean;
   readonly locked: Locked;
+  /** How many tails are in each group of grouped ones. */
+  readonly groups?: readonly number[];
   /** The corner with these widths; complaints where it cannot be cut. The rest of the set is not considered. */
   readonly judge: (widths: TipWidths) => Result<EditedCorner>;
 }
@@ -120,9 +122,10 @@ const edited = (
   },
 });
 
-const spacedAs = (spacing: Spacing): Pick<EditedCorner, 'listed' | 'locked'> => ({
+const spacedAs = (spacing: Spacing): Pick<EditedCorner, 'listed' | 'locked' | 'groups'> => ({
   listed: spacing.kind === 'listed',
   locked: lockedIn(spacing),
+  ...(spacing.kind === 'grouped' && { groups: spacing.groups }),
 });
 
 /** The start of a back corner's measures, the groove's upper edge, in mm above the sides' reference edge. */

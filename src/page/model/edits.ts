@@ -1,11 +1,11 @@
 import { isTail } from '../../joint/widthName.ts';
-import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
+import { accept, type Complaint, type Place, type Result, refuse } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
 import type { Edit } from '../text/edit.ts';
 import { editPlan } from '../text/editPlan.ts';
 import { stepTowards } from './bisect.ts';
 import { cornerOf, type EditedCorner } from './editedCorner.ts';
-import { keepHalfPins, listCorner } from './listCorner.ts';
+import { keepHalfPins, listCorner, ungroup } from './listCorner.ts';
 import { listedWidths, stepOf } from './planNumber.ts';
 import { preview, type Snapshot, snapshot } from './snapshot.ts';
 import {
@@ -166,17 +166,34 @@ export const typeWidth = (
   return refuse(...judged.complaints, ...(isByLocks ? allLocked(before, corner.locked) : []));
 };
 
-/** Adds a tail: to equal or graded ones by their number in the plan, to listed ones by scaling the others. */
+/**
+ * Adds a tail: to equal or graded ones by their number in the plan, to the highest of their groups where they are grouped, to
+ * listed ones by scaling the others.
+ */
 export const oneMore = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
+  if (!corner.listed && corner.groups !== undefined) return growGroup(now, corner.groups, corner.at, 1);
   if (!corner.listed) return setTailCount(now, corner, corner.joint.tails.length + 1);
   const widths = widthsOf(corner.joint);
   const { locked } = corner;
   return writeIfFound(now, corner, addTail(widths, locked), locksAfterAdding(widths, locked));
 };
 
+const growGroup = (
+  { text }: Snapshot,
+  groups: readonly number[],
+  at: Place,
+  by: 1 | -1,
+): Result<Snapshot> => {
+  const highest = (groups.at(-1) ?? 0) + by;
+  const value = [...groups.slice(0, -1), ...(highest > 0 ? [highest] : [])];
+  return snapshot(editPlan(text, [{ at: [...at, 'groups'], value }]));
+};
+
 /** Removes the highest tail, or tail `i` of the widths. */
 export const oneFewer = (now: Snapshot, corner: EditedCorner, i?: number): Result<Snapshot> => {
   const { tails } = corner.joint;
+  if (!corner.listed && i === undefined && corner.groups !== undefined)
+    return growGroup(now, corner.groups, corner.at, -1);
   if (!corner.listed && i === undefined) return setTailCount(now, corner, tails.length - 1);
   const widths = widthsOf(corner.joint);
   const { locked } = corner;
@@ -202,6 +219,7 @@ export const setTailCount = (
           { at: [...at, 'tails'], value: tails },
           { at: [...at, 'pins'], value: undefined },
           { at: [...at, 'locked'], value: undefined },
+          ...ungroup(writtenPlan(text), at),
         ]),
       );
 
@@ -216,6 +234,7 @@ export const makeEven = (now: Snapshot, corner: EditedCorner): Result<Snapshot> 
     { at: [...at, 'pins'], value: undefined },
     { at: [...at, 'locked'], value: undefined },
     { at: [...at, 'graded'], value: undefined },
+    ...ungroup(writtenPlan(text), at),
     ...(corner.listed ? [{ at: [...at, 'halfPin'], value: undefined }] : []),
   ];
   const specs = project.set.drawers.map(({ spec }) => spec);

@@ -103,7 +103,7 @@ const uprightHandles = (corner: EditedCorner): Handle[] => {
   // Between shoulders the lap sets how far the tails are cut back, and leaves their baseline where it is.
   const isCutBack = kindOf(joint)
     .gauges(joint)
-    .some((gauge) => gauge.cutBack);
+    .some(({ line }) => line === 'cut back');
   return [
     ...lengths.flatMap(({ key, word, places, on }) =>
       places.flatMap((line) =>

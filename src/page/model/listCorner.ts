@@ -1,12 +1,13 @@
 import type { DrawerSpec } from '../../drawer/drawerSpec.ts';
 import { checkPlan } from '../../plan/readPlan.ts';
+import type { Place } from '../../units/complaint.ts';
 import type { Unit } from '../../units/unit.ts';
 import type { Edit } from '../text/edit.ts';
 import { type CornerRef, placeOfTails } from './editedCorner.ts';
 import { backValue, keepBacks } from './keepInherited.ts';
 import { listEdits } from './planNumber.ts';
 import type { Locked, TipWidths } from './widths.ts';
-import { editedValues, type WrittenPlan, writtenPlan } from './writtenPlan.ts';
+import { editedValues, valueAt, type WrittenPlan, writtenPlan } from './writtenPlan.ts';
 
 /** Widths to be listed, which of them are locked, and those that were listed before, if any. */
 export interface Listing {
@@ -38,12 +39,19 @@ export const listCorners = (
     const isSame =
       back === undefined ||
       String(backValue(back, 'halfPin', unit)) === [...new Set([halfPin].flat())].join();
+    edits.push(...ungroup(plan, placeOfTails(ref)));
     return { edits, moved: isSame ? [] : [ref.index] };
   });
   const edits = listed.flatMap((each) => each.edits);
   const moved = listed.flatMap((each) => each.moved);
   return moved.length === 0 ? edits : [...edits, ...keepBacks(specs, plan, moved, 'halfPin', unit)];
 };
+
+/** The edits that give up groups of tails where a corner's own are written, as its tails are listed or counted. */
+export const ungroup = (plan: WrittenPlan, at: Place): Edit[] =>
+  valueAt(plan, [...at, 'spacing']) === 'grouped'
+    ? ['spacing', 'groups', 'groupPin'].map((key) => ({ at: [...at, key], value: undefined }))
+    : [];
 
 /** Edits of a front corner, and what lets the back corners keep the half pins that they inherit from it. */
 export const keepHalfPins = (

@@ -65,10 +65,12 @@ const shoulders = (within: Place): Quantity =>
     { ends: 'front' },
   );
 
-/** Where tails are listed, so are the pins. */
-const pin = ({ joint, listed }: EditedCorner): number | undefined => {
+/** Where tails are listed, so are the pins; where they are grouped, one that is inside a group. */
+const pin = ({ joint, listed, groups = [2] }: EditedCorner): number | undefined => {
   if (listed) return undefined;
-  const whole = joint.pins.find(({ half }) => !half);
+  // Every group before it has one tail, and so no pin.
+  const inside = groups.findIndex((tails) => tails > 1);
+  const whole = joint.pins.filter(({ half }) => !half)[inside];
   return whole && whole.narrow[1] - whole.narrow[0];
 };
 

@@ -2,6 +2,7 @@ import { html, nothing, render, svg } from 'lit-html';
 import type { CabinetFront } from '../../drawer/arrangement/cabinetFront.ts';
 import { cabinetOf } from '../../drawer/arrangement/cabinetOf.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
+import { tailParts } from '../../joint/joint.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
 import { fitting, lettersIn, scaleInto } from '../browser/letters.ts';
@@ -46,7 +47,7 @@ export const cabinetView =
       const strip = drawer.spec.stock.side.thickness * scale;
       // Behind a lip, the sides are in from the front's ends.
       const { sides, bottom } = drawer.sizes.rebate;
-      const tails = drawer.front.tails.flatMap(({ tip: [from, to] }) =>
+      const tails = tailParts(drawer.front, 'tip').flatMap(([from, to]) =>
         [x0 + sides * scale, x0 + w - sides * scale - strip].map(
           (left) =>
             `M${px(left)} ${px(y1 - (bottom + from) * scale)}h${px(strip)}V${px(y1 - (bottom + to) * scale)}h${px(-strip)}Z`,

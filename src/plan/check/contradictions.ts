@@ -1,5 +1,6 @@
 import { foreignLengths, kindFor } from '../../joint/kinds/kinds.ts';
-import type { Complaint, Place } from '../../units/complaint.ts';
+import { checkSpacingWish } from '../../joint/spacingWish.ts';
+import { type Complaint, type Place, under } from '../../units/complaint.ts';
 import { say } from '../../units/phrase.ts';
 import { areListed, type WrittenJoint } from '../schema/planSchema.ts';
 import { checkLocked } from './checkLocked.ts';
@@ -22,6 +23,7 @@ export const contradictions = (written: WrittenJoint, at: Place): Complaint[] =>
       says: say`the tails are listed width by width, so they cannot be graded too`,
       remedy: say`give the number of tails, or remove the grade`,
     });
+  found.push(...under(at, checkSpacingWish(written)));
   if (!areListed(tails) && pins !== undefined)
     found.push({
       at: [...at, 'pins'],

@@ -1,5 +1,6 @@
 import { USUAL_FRONT } from '../../drawer/drawerSpec.ts';
 import { hasLength, kindOf, OWN_LENGTH_KEYS } from '../../joint/kinds/kinds.ts';
+import { SPACING_OF, strayKeys } from '../../joint/spacingWish.ts';
 import type { StockName } from '../../stock/plank.ts';
 import type { Complaint, Place } from '../../units/complaint.ts';
 import { type Phrase, say } from '../../units/phrase.ts';
@@ -54,6 +55,9 @@ const hasShoulder = ({ kind = USUAL_FRONT, shoulder }: WrittenJoint): boolean =>
 const isStopped = ({ kind = USUAL_FRONT }: Pick<WrittenJoint, 'kind'>): boolean =>
   kindOf({ kind }).sockets === 'stopped';
 
+const hasTailCount = ({ tails, spacing }: WrittenJoint): boolean =>
+  tails !== undefined || spacing === 'grouped';
+
 const hasBoardsFor = ({ boards = [] }: WrittenPlan, stock: StockName): boolean =>
   boards.some(({ stock: stocks }) => stocks.includes(stock));
 
@@ -82,7 +86,7 @@ const OF_PLAN: readonly Row<WrittenPlan>[] = [
     keys: ['family.target'],
     where: (plan) =>
       (plan.fingers === undefined || plan.family?.spacers === undefined) &&
-      drawersOf(plan).every(({ joint }) => mergeJoint(plan.joint ?? {}, joint ?? {}).tails !== undefined),
+      drawersOf(plan).every((own) => hasTailCount(mergeJoint(plan.joint ?? {}, own.joint ?? {}))),
     because: say`every drawer has its own number of tails`,
   },
   {
@@ -153,6 +157,14 @@ interface Case {
 const isPanel = ({ plan, own }: Case): boolean =>
   (own.bottom?.kind ?? plan.bottom?.kind ?? 'panel') === 'panel';
 
+const mergedAt = ({ plan, own }: Case, within: 'joint' | 'back.joint'): WrittenJoint => {
+  const [outer = {}, inner = {}] =
+    within === 'joint' ? [plan.joint, own.joint] : [plan.back?.joint, own.back?.joint];
+  return mergeJoint(outer, inner);
+};
+
+const isFor = (key: keyof typeof SPACING_OF): Phrase => say`it is for spacing: ${SPACING_OF[key]}`;
+
 /** Keys that a plan or one of its drawers may give. */
 const OF_DRAWER: readonly Row<Case>[] = [
   {
@@ -170,6 +182,15 @@ const OF_DRAWER: readonly Row<Case>[] = [
     where: ({ plan }) => plan.climate === undefined,
     because: NO_CLIMATE,
   },
+  ...(['joint', 'back.joint'] as const).flatMap((within) =>
+    (['groups', 'groupPin', 'smallPin'] as const).map(
+      (key): Row<Case> => ({
+        keys: [`${within}.${key}`],
+        where: ({ plan, own }) => strayKeys(mergedAt({ plan, own }, within)).includes(key),
+        because: isFor(key),
+      }),
+    ),
+  ),
 ];
 
 /** What restates a default is not told of. */
@@ -203,9 +224,8 @@ const overrides = ({ plan, own }: Case, place: readonly string[]): boolean => {
   if (valueAt(own, place) !== undefined) return true;
   if (!ofCorner(place)) return false;
   // A number of tails replaces a list of them, and a kind the lengths of another.
-  const [outer = {}, inner = {}] =
-    place[0] === 'back' ? [plan.back?.joint, own.back?.joint] : [plan.joint, own.joint];
-  return valueAt(mergeJoint(outer, inner), place.slice(-1)) === undefined;
+  const merged = mergedAt({ plan, own }, place[0] === 'back' ? 'back.joint' : 'joint');
+  return valueAt(merged, place.slice(-1)) === undefined;
 };
 
 /** Whether a single corner takes a value from the plan's `joint`. */
@@ -271,6 +291,9 @@ export const unusedKeys = (plan: WrittenPlan): Complaint[] => {
       const because = uselessFor(drawer, place, valueAt(drawer.own, place));
       if (because !== undefined) told.push(tell(['drawers', i, ...place], because));
     }
+  });
+  plan.joints?.forEach((corner, i) => {
+    for (const key of strayKeys(corner)) told.push(tell(['joints', i, key], isFor(key)));
   });
   return [...told, ...(isTold(['woods']) ? [] : unusedWoods(plan, drawers))];
 };

@@ -24,7 +24,7 @@ import { contradictions } from '../check/contradictions.ts';
 import type { WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
 import { GROOVE } from '../schema/ranges.ts';
 import type { PlacedDrawer } from './fillCabinet.ts';
-import { mergeJoint, spacingOf } from './fillJoint.ts';
+import { mergeJoint, spacingOf, withoutSpacing } from './fillJoint.ts';
 import { fillMovement } from './fillMovement.ts';
 
 /**
@@ -87,7 +87,7 @@ export const fillDrawer = (
   const wish: JointWish = {
     notation,
     ...sizesOf(joint),
-    spacing: spacingOf(joint),
+    ...spacingOf(joint),
     ...KINDS[joint.kind].wish(joint),
   };
   const most = depthUnderLaps({ joint: wish, stock: { front, side } });
@@ -208,13 +208,10 @@ const noClimate = (at: Place): Complaint => ({
 const backWishOf = ({ shoulder, shoulderWidth, ...front }: WrittenJoint, back: WrittenJoint): CornerWish => ({
   ...sizesOf(front),
   ...sizesOf(back),
-  spacing: spacingOf(back),
+  ...spacingOf(back),
 });
 
-const sizesOf = (joint: WrittenJoint) => {
-  const { tails, pins, locked, graded, ...sizes } = withoutKind(joint);
-  return sizes;
-};
+const sizesOf = (joint: WrittenJoint) => withoutSpacing(withoutKind(joint));
 
 const bottomOf = ({
   kind = 'panel',

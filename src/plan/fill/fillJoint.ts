@@ -1,5 +1,6 @@
-import type { Spacing } from '../../joint/jointSpec.ts';
+import type { CornerWish, Spacing } from '../../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../../joint/kinds/kinds.ts';
+import { wishedSpacing } from '../../joint/spacingWish.ts';
 import { widthNames } from '../../joint/widthName.ts';
 import { accept, type Place, type Result, refuse } from '../../units/complaint.ts';
 import type { Notation } from '../../units/notation.ts';
@@ -20,23 +21,24 @@ export const fillJoint = (
 ): Result<SingleCornerSpec> => {
   const wrong = contradictions(written, at);
   if (wrong.length > 0) return refuse(...wrong);
-  const { tails: _, pins: __, graded: ___, locked: ____, ...sizes } = plan;
-  const merged = { ...written, ...mergeJoint(sizes, written) };
-  const { name, tails, pins, locked, graded, ...own } = withoutKind(merged);
+  const merged = { ...written, ...mergeJoint(withoutSpacing(plan), written) };
+  const { name, ...own } = withoutSpacing(withoutKind(merged));
   return accept({
     name,
-    spec: { notation, ...own, spacing: spacingOf(written), ...KINDS[written.kind].wish(merged) },
+    spec: { notation, ...own, ...spacingOf(written), ...KINDS[written.kind].wish(merged) },
   });
 };
 
 /**
  * A drawer's wishes for a corner, and its plan's where the drawer has none. What would contradict the drawer's is left
- * out: a number of tails or a grade replaces a list of tails, and of the lengths that only some kinds have, those of the
+ * out: a number of tails or a grade replaces a list of tails and groups of them, groups replace all these, and of the lengths that only some kinds have, those of the
  * drawer's kind remain; a shoulder, where that kind leaves it to be wished.
  */
 export const mergeJoint = (outer: WrittenJoint, inner: WrittenJoint): WrittenJoint => {
-  const { kind, tails, pins, locked, graded, shoulder, ...rest } = outer;
-  const respaced = inner.tails !== undefined || (inner.graded !== undefined && areListed(tails));
+  const { kind, tails, pins, locked, graded, shoulder, spacing, ...rest } = outer;
+  const isGrouped = inner.spacing === 'grouped';
+  const respaced = inner.tails !== undefined || isGrouped || (inner.graded !== undefined && areListed(tails));
+  const ungrouped = spacing === 'grouped' && (inner.tails !== undefined || inner.graded !== undefined);
   return {
     ...(kind === undefined ? {} : { kind }),
     ...(inner.kind === undefined ? rest : { ...withoutKind(rest), ...KINDS[inner.kind].wish(rest) }),
@@ -46,18 +48,32 @@ export const mergeJoint = (outer: WrittenJoint, inner: WrittenJoint): WrittenJoi
     ...(tails === undefined || respaced ? {} : { tails }),
     ...(pins === undefined || respaced ? {} : { pins }),
     ...(locked === undefined || respaced ? {} : { locked }),
-    ...(graded === undefined || areListed(inner.tails) ? {} : { graded }),
+    ...(graded === undefined || areListed(inner.tails) || isGrouped ? {} : { graded }),
+    ...(spacing === undefined || ungrouped ? {} : { spacing }),
     ...inner,
   };
 };
 
-/** The spacing of the tails: listed, graded or even. */
-export const spacingOf = ({
+/** A wish without how its tails are spaced. */
+export const withoutSpacing = <T extends WrittenSpacing>({
   tails,
   pins,
   locked,
   graded,
-}: Pick<WrittenJoint, (typeof SPACING_KEYS)[number]>): Spacing => {
+  spacing,
+  groups,
+  groupPin,
+  smallPin,
+  ...sizes
+}: T): Omit<T, keyof WrittenSpacing> => sizes;
+
+type WrittenSpacing = Pick<WrittenJoint, (typeof SPACING_KEYS)[number]>;
+
+/** How the tails are spaced: listed, graded or even, with small pins in them, or in groups. */
+export const spacingOf = (written: WrittenSpacing): Pick<CornerWish, 'spacing' | 'houndsTooth'> =>
+  wishedSpacing(written, plainSpacing(written));
+
+const plainSpacing = ({ tails, pins, locked, graded }: WrittenSpacing): Spacing => {
   if (areListed(tails)) {
     const { lengths, notation } = tails;
     return {

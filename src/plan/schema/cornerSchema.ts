@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { KIND_NAMES, type OwnLengthKey } from '../../joint/kinds/kinds.ts';
+import { SPACING_WORDS, SPACINGS } from '../../joint/spacingWish.ts';
 import type { Unit } from '../../units/unit.ts';
 import { choice, group, lengthLists, lengths, number, optional, slope, wholeNumber } from './leaves.ts';
 import * as ranges from './ranges.ts';
@@ -8,9 +9,14 @@ import * as ranges from './ranges.ts';
 export const cornerKind = () => choice(...KIND_NAMES);
 
 /** What no corner takes from another: each has its own width to fill. */
-export const SPACING_KEYS = ['tails', 'pins', 'locked', 'graded'] as const;
+export const SPACING_KEYS = [
+  ...(['tails', 'pins', 'locked', 'graded'] as const),
+  ...(['spacing', 'groups', 'groupPin', 'smallPin'] as const),
+] as const;
 
 const TAILS = 'a whole number of tails, or a list of their widths from the reference edge up';
+
+const GROUPS = 'a list of whole numbers of tails, one for each group, such as [2, 3, 2]';
 
 /** The keys of any corner. */
 export const cornerKeys = (unit: Unit) => {
@@ -55,6 +61,21 @@ export const cornerKeys = (unit: Unit) => {
         ),
       }),
     }).describe('Tails that grow or shrink evenly. All equal unless given.'),
+    spacing: z
+      .enum(SPACINGS, { error: SPACING_WORDS })
+      .describe(
+        'How the tails are spaced: `even`; `hounds-tooth`, with a small pin in the middle of each tail of a through joint; or `grouped`. The first two may be `graded`, to both edges alike from the `middle`. `even` unless given; the back corners have their own.',
+      ),
+    groups: z
+      .array(wholeNumber(ranges.TAILS), { error: GROUPS })
+      .min(2, { error: 'two groups or more' })
+      .describe(
+        'The number of tails in each group of grouped ones, from the reference edge up: [2, 3, 2]. Must be given for those.',
+      ),
+    groupPin: pin.describe('The pin width between groups. Three times `pin` unless given.'),
+    smallPin: pin.describe(
+      "The pin width of a hound's tooth's small pins, at least that of the narrowest chisel. Half of `pin`, in inches to 1/32, unless given.",
+    ),
     shoulder: choice('lower', 'upper', 'both').describe(
       'The edges of a through or lapped joint that are mitred right through, where a groove, a rebate or a moulding would show. None unless given; the back corners have their own.',
     ),

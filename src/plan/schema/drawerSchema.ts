@@ -59,7 +59,7 @@ export const drawerKeys = (unit: Unit) => {
       ...corner,
       ...ownLengthKeys(unit),
     }).describe(
-      'The front corners. Single corners take from it what they do not give, where their kind has it, but for their kind, `tails`, `pins`, `locked` and `graded`.',
+      'The front corners. Single corners take from it what they do not give, where their kind has it, but for their kind and how their tails are spaced: `tails`, `pins`, `locked`, `graded`, `spacing`, `groups`, `groupPin` and `smallPin`.',
     ),
     groove: group(
       '{offset: 10, width: 5, depth: 5}',

@@ -31,6 +31,13 @@ const sameMark = (notation: Notation = 'mm'): number => Math.max(SAME_WIDTH, hal
 export const fitToCutter = (wish: JointSpec, cutter: Cutter, fingers?: Fingers): Result<JointSpec> => {
   const sizes = checkSizes(wish);
   if (sizes.length > 0) return refuse(...sizes);
+  if (wish.houndsTooth !== undefined)
+    return refuse({
+      at: ['spacing'],
+      says: say`a hound's tooth cannot be cut along a guide: its small pins end half way, where a cutter would run on`,
+      hint: say`even`,
+      remedy: say`cut the joint by hand, without a cutter`,
+    });
   const { depth, shape, proud } = withDefaults(wish);
   const wrong = [
     ...(fingers === undefined || isPlainEnd(shape) ? [] : [nothingToGuide(wish)]),
@@ -66,6 +73,10 @@ export const withCutter = (wish: JointSpec, cutter: Cutter): JointSpec => {
     pin: Math.max(pin, least),
     ...(spacing.kind === 'listed' &&
       spacing.pins && { spacing: { ...spacing, pins: spacing.pins.map((each) => Math.max(each, least)) } }),
+    ...(spacing.kind === 'grouped' &&
+      spacing.groupPin !== undefined && {
+        spacing: { ...spacing, groupPin: Math.max(spacing.groupPin, least) },
+      }),
   };
 };
 
@@ -134,6 +145,7 @@ const checkPins = ({ pin, spacing, notation }: JointSpec, least: number): Compla
         ];
   return [
     ...tooNarrow(['pin'], 'a pin', pin),
+    ...(spacing.kind === 'grouped' ? tooNarrow(['groupPin'], 'a pin between groups', spacing.groupPin) : []),
     ...(spacing.kind === 'listed'
       ? (spacing.pins ?? []).flatMap((each, i) =>
           tooNarrow(['pins', i], `pin ${i + 1}`, each, spacing.notation),

@@ -36,7 +36,11 @@ export const layOutForCutter = (wish: JointSpec, cutter: Cutter, fingers?: Finge
 /** The layout with the most tails, no more than wished, that the tools can cut. */
 const mostRoomy = (wish: JointSpec, tools: TailTools): Joint | undefined => {
   const spacing: SharedSpacing =
-    wish.spacing.kind === 'listed' ? { kind: 'even', tails: wish.spacing.tails.length } : wish.spacing;
+    wish.spacing.kind === 'listed'
+      ? { kind: 'even', tails: wish.spacing.tails.length }
+      : wish.spacing.kind === 'grouped'
+        ? { kind: 'even', tails: wish.spacing.tails }
+        : wish.spacing;
   const chosen = layOut({ ...wish, spacing });
   const room = Math.floor(wish.width / LEAST_BASE);
   const start = Math.min(room, spacing.tails ?? (chosen.ok ? chosen.value.tails.length : 0));

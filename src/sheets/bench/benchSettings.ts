@@ -110,31 +110,35 @@ const stepsIn = (unit: Notation): Setting[] => [
   { label: 'step down from', value: ({ tails }) => tails.at(-1)?.tip[1] },
 ];
 
-/** The gauge's settings, named for the front: a back has no setting that a front lacks. */
+/** The gauge's settings by their names, each named for the front unless only the back has it. */
 const gaugesOf = ({ front, back, sizes: { rebate } }: Drawer): Setting[] => {
-  const of = (joint: Joint, name: string): GaugeSetting | undefined =>
-    kindOf(joint)
-      .gauges(joint)
-      .find((gauge) => gauge.name === name);
+  const of = (joint: Joint) => kindOf(joint).gauges(joint);
+  const [atFront, atBack] = [of(front), of(back)];
+  const ofBackOnly = atBack.filter(({ name }) => !atFront.some((gauge) => gauge.name === name));
   const end = rebate.sides > 0 ? 'shoulder' : 'end';
-  return kindOf(front)
-    .gauges(front)
-    .map((atFront) => ({
-      label: `gauge ${gaugeLabel(atFront, of(back, atFront.name), end)}`,
-      value: (joint) => of(joint, atFront.name)?.length,
-    }));
+  const other = ({ name }: GaugeSetting) => atBack.find((gauge) => gauge.name === name);
+  return [
+    ...atFront.map((gauge) => [gauge.name, gaugeLabel(gauge, other(gauge), end)] as const),
+    ...ofBackOnly.map((gauge) => [gauge.name, backGaugeLabel(gauge)] as const),
+  ].map(([name, label]) => ({
+    label: `gauge ${label}`,
+    value: (joint) => of(joint).find((gauge) => gauge.name === name)?.length,
+  }));
 };
+
+const backGaugeLabel = ({ board, line, on, from }: GaugeSetting): string =>
+  `${board === 'tail' ? 'sides' : 'back'}, ${line === undefined ? '' : `${line}, `}${on === 'end' ? 'end grain' : on}, from ${from}`;
 
 const gaugeLabel = (front: GaugeSetting, back: GaugeSetting | undefined, end: string): string => {
   const on = front.on === 'end' ? 'end grain' : front.on;
-  const rebate = front.rebate ? 'rebate, ' : front.cutBack ? 'cut back, ' : '';
+  const line = front.line === undefined ? '' : `${front.line}, `;
   if (front.board === 'tail' && front.from === 'end') {
     const atBack = back === undefined || back.on === front.on ? '' : `; at the back ${back.on}`;
-    return `sides, ${rebate}${on}, from end${atBack}`;
+    return `sides, ${line}${on}, from end${atBack}`;
   }
   const board = front.board === 'tail' ? 'side' : 'front';
   const from = `, from ${front.from === 'end' ? end : front.from}`;
-  if (rebate !== '') return `${board}’s ${rebate}${on}${from}`;
+  if (line !== '') return `${board}’s ${line}${on}${from}`;
   if (back === undefined) return `${board}’s ${on}${from}`;
   return front.on === back.on
     ? `${board} and back, ${on}${from}`

@@ -1,10 +1,13 @@
 import {
+  besideSmallPin,
   type Interval,
   type Joint,
   type JointBoard,
   jointSpan,
   pinLength,
+  type SmallPin,
   shoulderZones,
+  type Tail,
 } from '../../joint/joint.ts';
 import { blockBetween, type ConvexBlock } from './convexBlock.ts';
 import { type Place, SAME_PLACE } from './space.ts';
@@ -21,7 +24,7 @@ export const cornerBlocks = (
   joint: Joint,
   beyond: number,
 ): Readonly<Record<JointBoard, readonly ConvexBlock[]>> => {
-  const { width, depth, tailBoard, pinBoard, tails, pins, mitre, proud } = joint;
+  const { width, depth, tailBoard, pinBoard, tails, pins, smallPins = [], mitre, proud } = joint;
   const [ts, tp] = [tailBoard.thickness, pinBoard.thickness];
   const across: Interval = [0, width];
   const span = jointSpan(joint);
@@ -38,7 +41,7 @@ export const cornerBlocks = (
         [0, ts],
         [0, 0],
       ]),
-      ...tails.map(({ base, tip }) => wedge(base, tip, depth, under)),
+      ...tails.flatMap((tail, i) => tailBlocks(tail, smallPins[i], depth, under)),
       ...bar(span, [
         [0, under],
         [0, ts],
@@ -60,7 +63,10 @@ export const cornerBlocks = (
         [tp, 0],
         [0, 0],
       ]),
-      ...pins.map(({ wide, narrow }) => wedge(wide, narrow, depth, pinsEnd)),
+      ...pins.map(({ wide, narrow }) => wedge([0, depth], wide, narrow, pinsEnd)),
+      ...smallPins.map(({ wide, narrow, depth: deep }) =>
+        wedge([depth - deep, depth], wide, narrow, pinsEnd),
+      ),
       ...bar(span, [
         [depth, 0],
         [tp, 0],
@@ -89,13 +95,35 @@ const bar = ([from, to]: Interval, section: Section): ConvexBlock[] => {
   return [blockBetween(at(from), at(to))];
 };
 
-/** A tail or a pin: its width where the tails have their bases and where they have their tips, its depth, and its length. */
-const wedge = (bases: Interval, tips: Interval, depth: number, length: number): ConvexBlock => {
+/** A tail; with a small pin in it, the part behind that and one on either side of it. */
+const tailBlocks = (
+  { base, tip }: Tail,
+  small: SmallPin | undefined,
+  depth: number,
+  length: number,
+): ConvexBlock[] => {
+  if (small === undefined) return [wedge([0, depth], base, tip, length)];
+  const behind = depth - small.depth;
+  const middle: Interval = [
+    base[0] + ((tip[0] - base[0]) * behind) / depth,
+    base[1] + ((tip[1] - base[1]) * behind) / depth,
+  ];
+  const [lower, upper] = besideSmallPin(middle, small.wide);
+  const [lowerTip, upperTip] = besideSmallPin(tip, small.narrow);
+  return [
+    wedge([0, behind], base, middle, length),
+    wedge([behind, depth], lower ?? middle, lowerTip ?? tip, length),
+    wedge([behind, depth], upper ?? middle, upperTip ?? tip, length),
+  ];
+};
+
+/** A tail or a pin, or a part of one: from one depth to another, its width at either, and its length. */
+const wedge = ([from, to]: Interval, there: Interval, here: Interval, length: number): ConvexBlock => {
   const side = (which: 0 | 1): Place[] => [
-    [bases[which], 0, 0],
-    [tips[which], depth, 0],
-    [tips[which], depth, length],
-    [bases[which], 0, length],
+    [there[which], from, 0],
+    [here[which], to, 0],
+    [here[which], to, length],
+    [there[which], from, length],
   ];
   return blockBetween(side(0), side(1));
 };

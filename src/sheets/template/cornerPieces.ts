@@ -159,5 +159,12 @@ const raised = (joint: Joint, by: number): Joint => {
     shoulder: { ...joint.shoulder, lower: joint.shoulder.lower > 0 ? joint.shoulder.lower + by : 0 },
     tails: joint.tails.map(({ tip, base }) => ({ tip: up(tip), base: up(base) })),
     pins: joint.pins.map(({ narrow, wide, half }) => ({ narrow: up(narrow), wide: up(wide), half })),
+    ...(joint.smallPins && {
+      smallPins: joint.smallPins.map(({ narrow, wide, depth }) => ({
+        narrow: up(narrow),
+        wide: up(wide),
+        depth,
+      })),
+    }),
   };
 };

@@ -1,6 +1,6 @@
 import type { TextMark } from '../../drawing/drawing.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
-import type { Interval, Joint, JointBoard } from '../../joint/joint.ts';
+import { type Interval, type Joint, type JointBoard, tailParts } from '../../joint/joint.ts';
 import { SMALL } from './lettering.ts';
 import type { PlacedBand } from './placedBand.ts';
 import { centredWord, WORD_MARGIN, WORD_ROOM, wordInRooms } from './word.ts';
@@ -8,26 +8,16 @@ import { centredWord, WORD_MARGIN, WORD_ROOM, wordInRooms } from './word.ts';
 const LAP = textWidth('lap', SMALL, 'regular') + 2 * WORD_MARGIN;
 
 /** Names of the end grain and of the lap between two heights, where they fit; `END` is in a tail or a socket, or else in a pin. */
-export const endWords = (
-  { tails, pins }: Joint,
-  board: JointBoard,
-  end: PlacedBand,
-  part: Interval,
-): TextMark[] => {
+export const endWords = (joint: Joint, board: JointBoard, end: PlacedBand, part: Interval): TextMark[] => {
   const { band, at } = end;
   const [from, to] = part;
   const lap = band.width - band.reach;
-  const inTail = wordInRooms(
-    tails.map(({ tip, base }) => (board === 'tail' ? tip : base)),
-    'END',
-    end,
-    part,
-  );
+  const inTail = wordInRooms(tailParts(joint, board === 'tail' ? 'tip' : 'base'), 'END', end, part);
   const name =
     inTail.length > 0
       ? inTail
       : wordInRooms(
-          pins.map(({ narrow }) => narrow),
+          joint.pins.map(({ narrow }) => narrow),
           'END',
           end,
           part,

@@ -1,7 +1,7 @@
 import type { StrokeMark, TextMark } from '../../drawing/drawing.ts';
 import { hatch } from '../../drawing/hatch.ts';
 import { line, rectangle, stroke } from '../../drawing/shapes.ts';
-import { type Interval, type Joint, jointSpan } from '../../joint/joint.ts';
+import { type Interval, type Joint, jointSpan, tailParts } from '../../joint/joint.ts';
 import { betweenSplits } from '../../paper/piece.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { edgeMark } from './edgeMark.ts';
@@ -40,7 +40,7 @@ export const rod = (name: string, joint: Joint, board: Titles, pinBoard: OtherBo
     width: WIDTH,
     height: top,
     overhang: 1,
-    splittable: { x: [], y: joint.tails.map(({ base }) => base) },
+    splittable: { x: [], y: tailParts(joint, 'base') },
     taped: { y: tapedUp(titles, height) },
     lines: () => lineMarks(joint, board.jointFrom, top),
     draw: (splits) => {
@@ -107,22 +107,25 @@ interface Column {
   readonly below: Interval;
 }
 
-const columnsOf = ({ tails, pins }: Joint): readonly [Column, Column] => [
-  {
-    name: 'TIPS',
-    x0: 0,
-    tails: tails.map(({ tip }) => tip),
-    waste: pins.map(({ narrow }) => narrow),
-    below: [0, pins[0]?.narrow[0] ?? 0],
-  },
-  {
-    name: 'BASES',
-    x0: WIDTH - MARKS,
-    tails: tails.map(({ base }) => base),
-    waste: pins.map(({ wide }) => wide),
-    below: [0, pins[0]?.wide[0] ?? 0],
-  },
-];
+const columnsOf = (joint: Joint): readonly [Column, Column] => {
+  const { tails, pins, smallPins = [] } = joint;
+  return [
+    {
+      name: 'TIPS',
+      x0: 0,
+      tails: tailParts(joint, 'tip'),
+      waste: [...pins, ...smallPins].map(({ narrow }) => narrow),
+      below: [0, pins[0]?.narrow[0] ?? 0],
+    },
+    {
+      name: 'BASES',
+      x0: WIDTH - MARKS,
+      tails: tails.map(({ base }) => base),
+      waste: pins.map(({ wide }) => wide),
+      below: [0, pins[0]?.wide[0] ?? 0],
+    },
+  ];
+};
 
 /** Where the boards are mitred right through, from there to their edges. */
 const shouldersOf = (joint: Joint): number[] => jointSpan(joint).filter((u) => u > 0 && u < joint.width);

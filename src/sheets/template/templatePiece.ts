@@ -1,6 +1,7 @@
 import type { Box, Drawing, Point, StrokeMark } from '../../drawing/drawing.ts';
 import { hatch } from '../../drawing/hatch.ts';
 import { line, polygon, stroke } from '../../drawing/shapes.ts';
+import { tailParts } from '../../joint/joint.ts';
 import type { Surface } from '../../joint/kinds/kind.ts';
 import type { Piece, Splits, TapedLength } from '../../paper/piece.ts';
 import { betweenSplits } from '../../paper/piece.ts';
@@ -110,7 +111,7 @@ const pieceOf = (
     overhang: FOLD_OVERHANG,
     splittable: {
       x: placed.slice(1).map(({ x0 }) => x0),
-      y: joint.tails.map(({ base }) => base),
+      y: tailParts(joint, 'base'),
     },
     taped: placed.length > 1 ? { x: tapedAcross(placed), y } : { y },
     lines: () => {

@@ -57,6 +57,7 @@ const VALUES: Readonly<Record<string, readonly string[]>> = {
   },
   ...{ 'tail-board': ['12.5'], 'pin-board': ['18'], slope: ['1:6', '1:3'], tails: ['2'], pin: ['11'] },
   ...{ pins: ['8,11'], 'half-pin': ['7'], graded: ['0.9'], pitch: ['30'], 'graded-from': ['middle'] },
+  ...{ spacing: ['hounds-tooth', 'even'], groups: ['1,1,1'], 'group-pin': ['17'], 'small-pin': ['7.5'] },
   ...{ chisel: ['12'], units: ['in'], fractions: ['16'], straight: ['9'], bush: ['17'], 'pin-bush': ['18'] },
   ...{ 'cutter-diameter': ['11'], 'cutter-angle': ['9'], 'cutter-length': ['25'], 'cutter-neck': ['6'] },
   ...{ 'fingers-together': ['21'], 'fingers-bush': ['18'], 'fingers-pairs': ['1'], 'fingers-bar': ['90'] },
@@ -90,6 +91,9 @@ const SIDES = [
   '250.2',
 ];
 const SECRET = ['--kind', 'secret-mitred'];
+const GROUPED = ['--spacing', 'grouped', '--groups', '1,2'];
+const THROUGH = ['--kind', 'through'];
+const TOOTH = ['--spacing', 'hounds-tooth'];
 const OUT = ['--out', at('out')];
 
 /** Lines that work: the arguments, and then the options, two by two. */
@@ -105,6 +109,8 @@ const LINES: readonly (readonly [command: string, flags: readonly string[], opti
   ['lay', [], [...CORNER, ...CUTTER]],
   ['lay', [], [...CORNER, ...FINGERS, '--pin', '10mm']],
   ['lay', [], [...CORNER, '--graded', '0.8']],
+  ['lay', [], [...CORNER, ...GROUPED]],
+  ['lay', THROUGH, [...CORNER, ...TOOTH]],
   ['lay', [], [...CORNER, '--units', 'in']],
   ['lay', [], [...CORNER, ...SECRET]],
   ['lay', [], [...CORNER, '--shoulder', 'upper']],
@@ -118,6 +124,8 @@ const LINES: readonly (readonly [command: string, flags: readonly string[], opti
   ['compare', [], ['--widths', '60mm,90mm', '--units', 'in']],
   ['compare', [], ['--widths', '60mm,90mm', '--tail-board', '19mm', '--pin-board', '19mm', ...SECRET]],
   ['compare', [], ['--widths', '60mm,90mm', '--graded', '0.8', ...OUT]],
+  ['compare', [], ['--widths', '90mm,130mm', ...GROUPED]],
+  ['compare', THROUGH, ['--widths', '90mm,130mm', ...TOOTH, ...OUT]],
   ['compare', [PLAN], []],
   ['compare', [PLAN, '--json'], []],
   ['parts', [PLAN], []],
@@ -164,6 +172,8 @@ const RESTATED: readonly RegExp[] = [
   /^trial \S+plan\.yaml .*--by-hand$/u,
   // Boards of one thickness meet from corner to corner.
   /--(?:kind secret-mitred|shoulder upper) --mitre corner$/u,
+  // Tails are even unless another spacing is given, and listed or graded ones stay so.
+  /--spacing even$/u,
   // A secret mitre has its shoulders at both edges.
   /--kind secret-mitred --shoulder both$/u,
   // All names here are in letters of the sheets' own font.

@@ -110,7 +110,7 @@ describe('a double-lapped corner', () => {
     expect(
       doubleLapped
         .gauges(doubleJoint)
-        .map(({ name, on, from, rebate = false, length }) => [name, on, from, rebate, length]),
+        .map(({ name, on, from, line, length }) => [name, on, from, line === 'rebate', length]),
     ).toEqual([
       ['pinBoardFace', 'inside face', 'end', false, 11],
       ['pinBoardEnd', 'end', 'inside face', false, 15],

@@ -120,7 +120,7 @@ describe('a secret-mitred corner', () => {
     expect(
       secretMitred
         .gauges(joint)
-        .map(({ name, on, from, rebate = false, length }) => [name, on, from, rebate, length]),
+        .map(({ name, on, from, line, length }) => [name, on, from, line === 'rebate', length]),
     ).toEqual([
       ['pinBoardFace', 'inside face', 'end', false, 20],
       ['pinBoardEnd', 'end', 'inside face', false, 15],

@@ -168,3 +168,48 @@ describe('cornerSheet of a corner that laps close on both boards', () => {
     expect(moved?.snapshot.text).toContain('tailLap: 6.5');
   });
 });
+
+describe("cornerSheet of a hound's tooth", () => {
+  // 56 = 8 + 40 + 8; a small pin from 26 to 30, from 24 to 32 half way along 20.
+  const drawn = cornerSheet(
+    cornerIn(
+      snapshotOf(
+        'joints: [{name: Box, kind: through, width: 56, tailBoard: 14, pinBoard: 20, slope: "1:5", pin: 8, tails: 1, spacing: hounds-tooth}]',
+      ),
+      LONE,
+    ),
+    frameFor(56),
+  );
+  const { tailFace, tailEnd, pinEnd } = drawn;
+
+  it('draws the small pin’s socket over the tail’s face and end, and takes it from both', () => {
+    const [socket] = drawn.smallLines;
+    expect(socket).toEqual([
+      [tailEnd.x1, 26],
+      [tailFace.x1, 26],
+      [tailFace.x1 - 40, 24],
+      [tailFace.x1 - 40, 32],
+      [tailFace.x1, 30],
+      [tailEnd.x1, 30],
+    ]);
+    expect(drawn.tails[0]).toContainEqual([tailFace.x1 - 40, 32]);
+    expect(drawn.tips.map((tip) => [...new Set(tip.map(([, u]) => u))])).toEqual([
+      [8, 26],
+      [30, 48],
+    ]);
+  });
+
+  it('draws the small pin in its socket on the pin board’s end, from the outside arris', () => {
+    expect(drawn.smallLines[1]).toEqual([
+      [pinEnd.x0, 26],
+      [pinEnd.x0 + 40, 24],
+      [pinEnd.x0 + 40, 32],
+      [pinEnd.x0, 30],
+    ]);
+    expect(drawn.sockets[0]).toContainEqual([pinEnd.x0 + 40, 24]);
+  });
+
+  it('has no such lines in a plain corner', () => {
+    expect(sheet.smallLines).toEqual([]);
+  });
+});

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { grouped } from '../../../src/joint/groupedSpacing.ts';
 import type { Joint } from '../../../src/joint/joint.ts';
 import type { JointSpec } from '../../../src/joint/jointSpec.ts';
 import { withoutKind } from '../../../src/joint/kinds/kinds.ts';
@@ -65,6 +66,27 @@ describe('layOutForCutter', () => {
     expect(complaintsOf(layOutForCutter(shouldered, EIGHT, fingers)).join()).toMatch(
       /^shoulder: the tails of a lapped joint with a mitred shoulder are sawn/u,
     );
+  });
+
+  it("refuses a hound's tooth, whose small pins end half way", () => {
+    const tooth: JointSpec = { ...withoutKind(FRONT), kind: 'through', houndsTooth: {} };
+    expect(refusals(tooth)[0]).toContain("spacing: a hound's tooth cannot be cut along a guide");
+  });
+
+  it('cuts tails in groups, whose pins are no narrower than its cut, and offers equal ones where it cannot', () => {
+    // 240 hold 2 x 4 + 2 x pin + groups; half pins and pins are as wide as the cut, those between three times.
+    const joint = laid({ ...FRONT, width: 240, spacing: grouped([2, 2]) });
+    const widths = narrow(joint);
+    expect(widths[2]).toBeCloseTo(3 * (widths[1] ?? 0), 9);
+    expect(Math.min(...widths)).toBeGreaterThan(LEAST - 1e-9);
+    // A pin between groups that is a hair under the cut is as wide as it.
+    const hair = laid({ ...FRONT, width: 240, spacing: grouped([2, 2], LEAST - 0.01) });
+    expect(narrow(hair)[2]).toBeCloseTo(LEAST, 6);
+    expect(refusals({ ...FRONT, width: 240, spacing: grouped([2, 2], LEAST - 1) })[0]).toContain(
+      'groupPin: a pin between groups is',
+    );
+    const tight = refusals({ ...FRONT, spacing: grouped([3, 3]) });
+    expect(tight[0]).toMatch(/the nearest that works: \d tails of \d/u);
   });
 
   it("has the cutter's slope, and its least pin where none is wished", () => {

@@ -103,7 +103,7 @@ export const labelOf = ({ of, places }: KeyGroup, { at }: PlanKey): string => {
 
 /** What a key is, without the marks of a plan's text. */
 export const aboutOf = ({ about }: PlanKey): string =>
-  about.replace(/`(\w+)`/gu, (_, word: string) => inWords(word));
+  about.replace(/`([\w-]+)`/gu, (_, word: string) => inWords(word));
 
 /** What a choice of words is where nothing is chosen: `lapped (as usual)`, by what the schema says of it. */
 export const usualWords = ({ about, value }: PlanKey): string => {

@@ -116,6 +116,10 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'joint.chisel': all('4', '3.5'),
   'joint.mitre': all('corner', 'corner'),
   'joint.shoulder': all('lower', 'upper', [{ 'joint.mitre': 'corner' }]),
+  'joint.spacing': all('even', 'grouped', [{ 'joint.groups': '1, 1' }]),
+  'joint.groups': all('1, 2', '2, 1', [{ 'joint.groups': '1, 1' }, { 'joint.spacing': 'grouped' }]),
+  'joint.groupPin': all('12', '13mm', [{ 'joint.groups': '1, 1' }, { 'joint.spacing': 'grouped' }]),
+  'joint.smallPin': all('3', '3.5mm'),
   'groove.stopped': all('auto', '6'),
   'fit.side': all('0.6', '0.75mm'),
   'fit.top': all('1.5', 'auto', [CLIMATE]),
@@ -132,6 +136,16 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'back.joint.chisel': all('4', '3.5'),
   'back.joint.mitre': all('corner', 'corner'),
   'back.joint.shoulder': all('lower', 'upper'),
+  'back.joint.spacing': all('hounds-tooth', 'even', [{ 'back.joint.tails': '2' }]),
+  'back.joint.groups': all('1, 2', '2, 1', [
+    { 'back.joint.groups': '1, 1' },
+    { 'back.joint.spacing': 'grouped' },
+  ]),
+  'back.joint.groupPin': all('9', '8mm', [
+    { 'back.joint.groups': '1, 1' },
+    { 'back.joint.spacing': 'grouped' },
+  ]),
+  'back.joint.smallPin': all('3', '3.5mm', [{ 'back.joint.spacing': 'hounds-tooth' }]),
   'bottom.kind': all('solid', 'panel'),
   'bottom.slack': all('0.6', '1mm'),
   'bottom.slips': all('none', 'none'),
@@ -199,6 +213,10 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'joints.chisel': lone('4', '3.5'),
   'joints.mitre': lone('corner', 'corner'),
   'joints.shoulder': lone('lower', 'both'),
+  'joints.spacing': lone('hounds-tooth', 'even'),
+  'joints.groups': lone('2, 3, 2', '[4, 4]', [{ groups: '3, 3' }, { spacing: 'grouped' }]),
+  'joints.groupPin': lone('25', '26mm', [{ groups: '3, 3' }, { spacing: 'grouped' }]),
+  'joints.smallPin': lone('5', '5.5', [{ spacing: 'hounds-tooth' }]),
 };
 
 /** What the boards view has. */
@@ -315,7 +333,8 @@ describe('every key of a plan', () => {
       [[{ of, at: group }, undefined]],
       scope ?? FIRST_SCOPE,
     );
-    if (of === 'joint' && place === 'kind') expect(cleared.ok).toBe(false);
+    const isNeeded = (of === 'joint' && place === 'kind') || at.at(-1) === 'groups';
+    if (isNeeded) expect(cleared.ok).toBe(false);
     else expect(heldIn(taken(cleared), of, group)).toBe(undefined);
   });
 
