@@ -4,7 +4,7 @@ import { shownText } from '../drawing/shownText.ts';
 import { outputWasClosed } from '../files/closedOutput.ts';
 import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
 import { ioMessage, suggestOutFolder } from '../files/ioMessage.ts';
-import { clearLeftovers, removeTempFiles } from '../files/tempFiles.ts';
+import { removeTempFiles, takeFolders } from '../files/unfinished.ts';
 import { addBreakout } from './commands/breakoutOfPlan.ts';
 import { addCabinet } from './commands/cabinet.ts';
 import { addCompare } from './commands/compare.ts';
@@ -88,7 +88,8 @@ process.stderr.on('error', () => {});
 export const run = async (words: readonly string[]): Promise<number> => {
   const status = await program.parseAsync(words, { from: 'user' }).then(() => 0, fail);
   if (status !== 0) return status;
-  await clearLeftovers();
+  const folders = takeFolders();
+  if (folders.length > 0) await (await import('../files/tempFiles.ts')).clearLeftovers(folders);
   return outputWasClosed()
     ? fail(new Failure(['halfpin: the output is closed, so nothing could be shown'], DEVICE_FAILED))
     : 0;

@@ -1,4 +1,4 @@
-import bidiFactory from 'bidi-js';
+import bidiFactory, { type Bidi } from 'bidi-js';
 import type { Font, Glyph } from 'fontkit';
 import type { TextMark } from '../../drawing/drawing.ts';
 import { shownText } from '../../drawing/shownText.ts';
@@ -67,12 +67,18 @@ const [ISOLATE, END_OF_ISOLATE] = ['\u2068', '\u2069'];
 const isolated = (text: string, names: readonly string[]): string =>
   names.reduce((all, name) => all.replaceAll(name, `${ISOLATE}${name}${END_OF_ISOLATE}`), text);
 
-const bidi = bidiFactory();
+let bidi: Bidi | undefined;
+
+/** Its tables take long to unpack, and most texts need none. */
+const theBidi = (): Bidi => {
+  bidi ??= bidiFactory();
+  return bidi;
+};
 
 /** The runs of a text as they are read, in lines that are English as a whole. */
 const runsOf = (text: string, weight: TextMark['weight'], fonts: Fonts): Run[] => {
   const chain = fontsFor(weight, fonts);
-  const { levels } = bidi.getEmbeddingLevels(text, 'ltr');
+  const { levels } = theBidi().getEmbeddingLevels(text, 'ltr');
   const runs: Run[] = [];
   for (const { letter, index } of lettersOf(text)) {
     if (letter === ISOLATE || letter === END_OF_ISOLATE) continue;
@@ -104,7 +110,7 @@ const fromTheLeft = (runs: readonly Run[]): Run[] => {
 
 /** Brackets turn round where the text runs from the right; each is the other's mirror. */
 const mirrored = (text: string): string =>
-  [...text].map((character) => bidi.getMirroredCharacter(character) ?? character).join('');
+  [...text].map((character) => theBidi().getMirroredCharacter(character) ?? character).join('');
 
 /** A run by itself, its glyphs from left to right. */
 const setRun = ({ font, level, shaper, text }: Run): SetLine => {

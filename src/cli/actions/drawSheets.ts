@@ -1,7 +1,6 @@
 import { join } from 'node:path';
 import { DEVICE_FAILED, Failure, failWith, refuseOptions } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
-import { sendToQueue } from '../../files/printQueue.ts';
 import { loadFonts, writePdf } from '../../files/writeDrawn.ts';
 import { writeWhole } from '../../files/writeWhole.ts';
 import { copiesNeeded } from '../../paper/copiesNeeded.ts';
@@ -93,6 +92,7 @@ const laySheets = (project: Project, options: SheetOptions, asPdf: boolean): She
 
 /** Sends every file, whatever becomes of another. Throws a Failure with all that the queue did not take. */
 const send = async (queue: string, sizes: ReadonlyMap<string, readonly Size[]>): Promise<void> => {
+  const { sendToQueue } = await import('../../files/printQueue.ts');
   const refused: string[] = [];
   for (const [path, pages] of sizes)
     try {
