@@ -4,10 +4,10 @@ import { build } from 'esbuild';
 import { BUNDLING, fromRoot } from './bundling.mjs';
 import { writeDeclarations } from './declarations.mjs';
 import { font } from './fonts.mjs';
+import { importsAlong } from './importsAlong.mjs';
 import { thirdParty } from './licences.mjs';
 import { buildPage } from './page.mjs';
 import { buildSite } from './site.mjs';
-import { smallPartsAlong } from './smallParts.mjs';
 import { startInOneFile } from './startup.mjs';
 
 rmSync('dist', { recursive: true, force: true });
@@ -15,7 +15,7 @@ const PROGRAM = 'src/cli/halfpin.ts';
 const buildProgram = (options) =>
   build({ ...BUNDLING, entryPoints: { halfpin: PROGRAM }, outdir: 'dist', metafile: true, ...options });
 const first = await buildProgram({ plugins: [startInOneFile(PROGRAM)], write: false });
-const along = smallPartsAlong(first.metafile.outputs);
+const along = importsAlong(first.metafile);
 const program = await buildProgram({ plugins: [startInOneFile(PROGRAM, along)] });
 const library = await build({
   ...BUNDLING,

@@ -1,4 +1,4 @@
-import bidiFactory, { type Bidi } from 'bidi-js';
+import bidiFactory from 'bidi-js';
 import type { Font, Glyph } from 'fontkit';
 import type { TextMark } from '../../drawing/drawing.ts';
 import { shownText } from '../../drawing/shownText.ts';
@@ -32,11 +32,14 @@ export const fontsFor = (weight: TextMark['weight'], { regular, bold, other }: F
 
 const IGNORABLE = /^\p{Default_Ignorable_Code_Point}$/u;
 
-const graphemes = new Intl.Segmenter('und', { granularity: 'grapheme' });
+let graphemes: Intl.Segmenter | undefined;
 
 /** The letters of a text, each with its accents and with its place in the text. */
-export const lettersOf = (text: string): { readonly letter: string; readonly index: number }[] =>
-  [...graphemes.segment(text)].map(({ segment, index }) => ({ letter: segment, index }));
+export const lettersOf = (text: string): { readonly letter: string; readonly index: number }[] => {
+  // To make one takes as long as to draw a template, and most texts need none.
+  graphemes ??= new Intl.Segmenter('und', { granularity: 'grapheme' });
+  return [...graphemes.segment(text)].map(({ segment, index }) => ({ letter: segment, index }));
+};
 
 /** The first font that has every sign of a letter. */
 export const fontOf = (letter: string, fonts: readonly Font[]): Font | undefined =>
@@ -67,18 +70,12 @@ const [ISOLATE, END_OF_ISOLATE] = ['\u2068', '\u2069'];
 const isolated = (text: string, names: readonly string[]): string =>
   names.reduce((all, name) => all.replaceAll(name, `${ISOLATE}${name}${END_OF_ISOLATE}`), text);
 
-let bidi: Bidi | undefined;
-
-/** Its tables take long to unpack, and most texts need none. */
-const theBidi = (): Bidi => {
-  bidi ??= bidiFactory();
-  return bidi;
-};
+const bidi = bidiFactory();
 
 /** The runs of a text as they are read, in lines that are English as a whole. */
 const runsOf = (text: string, weight: TextMark['weight'], fonts: Fonts): Run[] => {
   const chain = fontsFor(weight, fonts);
-  const { levels } = theBidi().getEmbeddingLevels(text, 'ltr');
+  const { levels } = bidi.getEmbeddingLevels(text, 'ltr');
   const runs: Run[] = [];
   for (const { letter, index } of lettersOf(text)) {
     if (letter === ISOLATE || letter === END_OF_ISOLATE) continue;
@@ -110,7 +107,7 @@ const fromTheLeft = (runs: readonly Run[]): Run[] => {
 
 /** Brackets turn round where the text runs from the right; each is the other's mirror. */
 const mirrored = (text: string): string =>
-  [...text].map((character) => theBidi().getMirroredCharacter(character) ?? character).join('');
+  [...text].map((character) => bidi.getMirroredCharacter(character) ?? character).join('');
 
 /** A run by itself, its glyphs from left to right. */
 const setRun = ({ font, level, shaper, text }: Run): SetLine => {
