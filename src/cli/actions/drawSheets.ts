@@ -33,15 +33,18 @@ import { adviceText, terminalLines } from '../report/jointText.ts';
 import { keepHeapSmall } from './keepHeapSmall.ts';
 import { tidyFiles } from './tidyFiles.ts';
 
+/** The sheets of more drawers than this would take the memory of a small machine, unless it is tidied often. */
+const MANY = 50;
+
 /** Sets a plan or one corner out, writes its sheets, and says what was made. */
 export const drawSheets = async (
   plan: string | undefined,
   options: DrawOptions & JointOptions,
 ): Promise<void> => {
-  keepHeapSmall();
   const whole = await loadProject(plan, { ...options, draws: true }).catch((error: unknown) =>
     failWith(error, () => readDrawOptions(options, bareUnit(options), undefined)),
   );
+  if (whole.set.drawers.length > MANY) keepHeapSmall();
   const { kinds, sheetKinds, only, ...printed } = readDrawOptions(options, whole.units, whole);
   const project: Project = { ...whole, ...(only && { only }) };
   const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);

@@ -111,7 +111,8 @@ const mirrored = (text: string): string =>
 
 /** A run by itself, its glyphs from left to right. */
 const setRun = ({ font, level, shaper, text }: Run): SetLine => {
-  const em = (units: number): number => units / font.unitsPerEm;
+  const { unitsPerEm } = font;
+  const em = (units: number): number => units / unitsPerEm;
   const backward = level % 2 === 1;
   const { glyphs, positions } =
     shaper === PLAIN
