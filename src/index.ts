@@ -53,6 +53,7 @@ export { planJsonSchema } from './plan/planJsonSchema.ts';
 export { formatPlanComplaint, type PlanComplaint } from './plan/read/planComplaint.ts';
 export { starterPlan } from './plan/starterPlan.ts';
 // From a plan, or one corner, to sheets.
+export { boardSheets } from './project/boardSheets.ts';
 export { breakOutProject } from './project/breakOutProject.ts';
 export { breakoutRecord } from './project/breakoutRecord.ts';
 export { dxfFiles } from './project/dxfFiles.ts';
@@ -62,13 +63,7 @@ export { partsCsv } from './project/partsCsv.ts';
 export { piecesOf } from './project/piecesOf.ts';
 export { type CornerSpec, type Project, projectOfCorner, type SingleCorner } from './project/project.ts';
 export { type PlanResult, readProject } from './project/readProject.ts';
-export {
-  boardSheets,
-  type SheetKind,
-  type SheetOptions,
-  type SheetSet,
-  sheetsOf,
-} from './project/sheetsOf.ts';
+export { type SheetKind, type SheetOptions, type SheetSet, sheetsOf } from './project/sheetsOf.ts';
 export { type DrawnFile, svgFiles } from './project/svgFiles.ts';
 // Files.
 export type { Fonts } from './render/fonts.ts';

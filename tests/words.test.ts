@@ -5,9 +5,10 @@ import { describe, expect, it } from 'vitest';
 import type { Paper } from '../src/paper/paperSizes.ts';
 import { planJsonSchema } from '../src/plan/planJsonSchema.ts';
 import { starterPlan } from '../src/plan/starterPlan.ts';
+import { boardSheets } from '../src/project/boardSheets.ts';
 import { breakOutProject } from '../src/project/breakOutProject.ts';
 import { readProject } from '../src/project/readProject.ts';
-import { boardSheets, sheetsOf } from '../src/project/sheetsOf.ts';
+import { sheetsOf } from '../src/project/sheetsOf.ts';
 import { halfpin } from './cli/program.ts';
 import { value } from './value.ts';
 

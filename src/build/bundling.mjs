@@ -23,7 +23,8 @@ export const BUNDLING = {
   chunkNames: 'part-[hash]',
   define: { HALFPIN_VERSION: JSON.stringify(version) },
   alias: {
-    // The build for browsers: it depends on no part of Node.
+    // The builds for browsers: they depend on no part of Node.
+    fflate: fromRoot('node_modules/fflate/esm/browser.js'),
     pdfkit: fromRoot('node_modules/pdfkit/js/pdfkit.browser.mjs'),
     'unicode-properties': fromRoot('src/build/unicodeProperties.mjs'),
     'unicode-trie': fromRoot('src/build/lazyTrie.mjs'),

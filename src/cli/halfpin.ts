@@ -4,7 +4,7 @@ import { shownText } from '../drawing/shownText.ts';
 import { outputWasClosed } from '../files/closedOutput.ts';
 import { DEVICE_FAILED, Failure, WRONG_INPUT } from '../files/failure.ts';
 import { ioMessage, suggestOutFolder } from '../files/ioMessage.ts';
-import { clearLeftovers, removeTempFiles } from '../files/tempFiles.ts';
+import { removeTempFiles, takeFolders } from '../files/unfinished.ts';
 import { addBreakout } from './commands/breakoutOfPlan.ts';
 import { addCabinet } from './commands/cabinet.ts';
 import { addCompare } from './commands/compare.ts';
@@ -31,32 +31,42 @@ const onOneLine = (text: string): string =>
     .replace(/missing required argument 'plan'/u, 'a plan file is missing; give its name')
     .replace(/\n\(Did you mean (.+)\?\)/u, '; try $1');
 
-const program = new Command('halfpin')
-  .description('Sets out dovetailed drawers, and prints full-size templates for them.')
-  .version(VERSION)
-  .configureOutput({ outputError: (text, write) => write(onOneLine(text)) })
-  .showSuggestionAfterError()
-  .exitOverride();
-for (const add of [
-  addDraw,
-  addLay,
-  addCompare,
-  addCabinet,
-  addParts,
-  addBreakout,
-  addSeason,
-  addTrial,
-  addProof,
-  addPrinters,
-  addPage,
-  addStart,
-  addSchema,
-])
-  add(program);
-for (const command of program.commands) command.copyInheritedSettings(program);
-refuseMeaningless(program);
+/** What adds each command, by every name that it is typed by, in the order of the help. */
+const COMMANDS: Readonly<Record<string, (program: Command) => void>> = {
+  draw: addDraw,
+  'set-out': addLay,
+  lay: addLay,
+  compare: addCompare,
+  cabinet: addCabinet,
+  parts: addParts,
+  breakout: addBreakout,
+  movement: addSeason,
+  season: addSeason,
+  trial: addTrial,
+  proof: addProof,
+  printers: addPrinters,
+  page: addPage,
+  start: addStart,
+  schema: addSchema,
+};
 
-const fail = (error: unknown): number => {
+/** The program with the command that is typed; with all of them, for the help, where none is. */
+const programFor = (typed: string | undefined): Command => {
+  const program = new Command('halfpin')
+    .description('Sets out dovetailed drawers, and prints full-size templates for them.')
+    .version(VERSION)
+    .configureOutput({ outputError: (text, write) => write(onOneLine(text)) })
+    .showSuggestionAfterError()
+    .exitOverride();
+  const add = typed !== undefined && Object.hasOwn(COMMANDS, typed) ? COMMANDS[typed] : undefined;
+  for (const each of add ? [add] : new Set(Object.values(COMMANDS))) each(program);
+  for (const command of program.commands) command.copyInheritedSettings(program);
+  refuseMeaningless(program);
+  return program;
+};
+
+/** Says what went wrong, of a run that was to write into the folder `out` → the exit status. */
+const fail = (error: unknown, out?: unknown): number => {
   if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : WRONG_INPUT;
   if (error instanceof Failure) {
     // Names of files may hold anything, a line end too.
@@ -64,12 +74,7 @@ const fail = (error: unknown): number => {
     return error.status;
   }
   const fault = error as NodeJS.ErrnoException;
-  const running = program.commands.find((command) =>
-    [command.name(), ...command.aliases()].includes(program.args[0] ?? ''),
-  );
-  process.stderr.write(
-    `${shownText(`${ioMessage(fault)}${suggestOutFolder(fault, running?.opts().out)}`)}\n`,
-  );
+  process.stderr.write(`${shownText(`${ioMessage(fault)}${suggestOutFolder(fault, out)}`)}\n`);
   return DEVICE_FAILED;
 };
 
@@ -86,9 +91,14 @@ process.stderr.on('error', () => {});
  * clears up after runs that were killed, and is none where nobody could be told of it.
  */
 export const run = async (words: readonly string[]): Promise<number> => {
-  const status = await program.parseAsync(words, { from: 'user' }).then(() => 0, fail);
+  const program = programFor(words[0]);
+  const status = await program.parseAsync(words, { from: 'user' }).then(
+    () => 0,
+    (error: unknown) => fail(error, program.commands[0]?.opts().out),
+  );
   if (status !== 0) return status;
-  await clearLeftovers();
+  const folders = takeFolders();
+  if (folders.length > 0) await (await import('../files/tempFiles.ts')).clearLeftovers(folders);
   return outputWasClosed()
     ? fail(new Failure(['halfpin: the output is closed, so nothing could be shown'], DEVICE_FAILED))
     : 0;

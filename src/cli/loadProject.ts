@@ -9,10 +9,12 @@ import { inchesMeant, parseLength } from '../units/parseLength.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { atOption } from './options/atOption.ts';
-import { changeTools } from './options/cutterOptions.ts';
-import { type JointOptions, readJointOptions } from './options/jointOptions.ts';
+
+import type { JointOptions } from './options/jointOptions.ts';
 import { saidByPlan } from './options/meaning.ts';
 import { readNotation } from './options/notationOptions.ts';
+import { changeTools } from './options/readCutterOptions.ts';
+import { readJointOptions } from './options/readJointOptions.ts';
 
 /** Options of a project; `draws` where sheets will show its names, which a font may have to be loaded for. */
 interface LoadOptions extends JointOptions {
@@ -126,7 +128,7 @@ const projectOfPlan = async (file: string, options: LoadOptions): Promise<Projec
   const project = withCuts({ ...laid, units, ...(cutting.value && { cutting: cutting.value }) });
   if (project.ok) {
     if (options.draws === true) {
-      const { readyPlanLetters } = await import('./readyLetters.ts');
+      const { readyPlanLetters } = await import('./readyPlanLetters.ts');
       await readyPlanLetters(file, bytes, options.font, units);
     }
     return project.value;

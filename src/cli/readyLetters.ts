@@ -1,14 +1,8 @@
-import { dirname, resolve } from 'node:path';
 import { Failure, refuseOptions, WRONG_INPUT } from '../files/failure.ts';
 import { readInput } from '../files/readInput.ts';
 import { addLetters } from '../files/writeDrawn.ts';
-import { decode } from '../plan/read/decode.ts';
-import { nearest } from '../plan/read/locate.ts';
-import { parse } from '../plan/read/parse.ts';
-import { firstComplaints, formatPlanComplaint } from '../plan/read/planComplaint.ts';
-import { isPlainWord, type Word, wordsOf } from '../render/letters/words.ts';
+import { isPlainWord, type Word } from '../render/letters/words.ts';
 import type { Complaint } from '../units/complaint.ts';
-import type { Notation } from '../units/notation.ts';
 import { type Phrase, say, speak } from '../units/phrase.ts';
 
 /** Words that a drawing may show, the font file chosen for them, and how what is wrong with them is said. */
@@ -24,7 +18,7 @@ interface Wanted {
  * Makes ready what is needed to measure and draw words that the sheets' own font does not set letter by letter; nothing is
  * loaded where there are none. Throws a Failure where a letter is in no font, or the chosen file is no font.
  */
-const ready = async ({ words, font, remedy, refuse }: Wanted): Promise<void> => {
+export const readyLetters = async ({ words, font, remedy, refuse }: Wanted): Promise<void> => {
   const special = words.filter(({ text }) => !isPlainWord(text));
   if (special.length === 0 && font === undefined) return;
   const { checkFont, LARGEST_FONT } = await import('../render/letters/checkFont.ts');
@@ -54,45 +48,9 @@ const ready = async ({ words, font, remedy, refuse }: Wanted): Promise<void> => 
   measureWith(fonts);
 };
 
-/** Makes ready the letters of a plan's names, in its own font file unless one is given. */
-export const readyPlanLetters = async (
-  file: string,
-  bytes: Uint8Array,
-  given: string | undefined,
-  units: Notation,
-): Promise<void> => {
-  const decoded = decode(bytes);
-  if (!decoded.ok) return;
-  const { value, find } = parse(decoded.text);
-  const planned = typeof value === 'object' && value !== null && 'font' in value ? value.font : undefined;
-  const at = (place: Complaint['at']) => nearest(find, place);
-  const font =
-    given !== undefined
-      ? { path: given, where: '--font' }
-      : typeof planned === 'string'
-        ? {
-            path: file === '-' ? planned : resolve(dirname(file), planned),
-            where: `${file}:${at(['font']).line}:${at(['font']).column} font`,
-          }
-        : undefined;
-  await ready({
-    words: wordsOf(value).filter(({ at: [first] }) => first !== 'font'),
-    ...(font && { font }),
-    remedy: say`give a font file that has it by --font, or by font: in the plan`,
-    refuse: (complaints) => {
-      throw new Failure(
-        firstComplaints(complaints.map((complaint) => ({ ...at(complaint.at), complaint }))).map((each) =>
-          formatPlanComplaint(file, each, units),
-        ),
-        WRONG_INPUT,
-      );
-    },
-  });
-};
-
 /** Makes ready the letters of a single corner's name. */
 export const readyNameLetters = (name: string | undefined, font: string | undefined): Promise<void> =>
-  ready({
+  readyLetters({
     words: name === undefined ? [] : [{ at: ['name'], text: name }],
     ...(font !== undefined && { font: { path: font, where: '--font' } }),
     remedy: say`give a font file that has it by --font`,

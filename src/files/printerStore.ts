@@ -11,7 +11,7 @@ import { quote } from '../units/quote.ts';
 import { DEVICE_FAILED, Failure } from './failure.ts';
 import { ioMessage } from './ioMessage.ts';
 import { readRegular } from './readInput.ts';
-import { withTempFile } from './tempFiles.ts';
+import { withTempFile } from './unfinished.ts';
 import { ensureFolder, writeWhole } from './writeWhole.ts';
 
 /** A printer that has been measured. */

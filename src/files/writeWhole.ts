@@ -1,7 +1,8 @@
 import { constants, copyFile, link, mkdir, open, rename, rm, stat } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { Failure, WRONG_INPUT } from './failure.ts';
-import { tempFileIn, withTempFile } from './tempFiles.ts';
+import { tempFileIn } from './tempFiles.ts';
+import { withTempFile } from './unfinished.ts';
 
 /** Writes a part of a file. */
 export type Write = (chunk: Uint8Array | string) => Promise<void>;

@@ -1,6 +1,7 @@
 import { renderDxf } from '../render/dxf.ts';
 import { guideMark } from '../render/mark.ts';
 import { guideLayers, guidePiece } from '../sheets/guide/drawGuide.ts';
+import { dxfName } from './fileNames.ts';
 import { guidesOf } from './guidesOf.ts';
 import type { Project } from './project.ts';
 import type { DrawnFile } from './svgFiles.ts';
@@ -15,8 +16,9 @@ import type { DrawnFile } from './svgFiles.ts';
  * ```
  */
 export const dxfFiles = (project: Project): DrawnFile[] =>
-  guidesOf(project).map(({ guide, titles }) => {
-    const { name: stem, title } = guidePiece(guide, titles);
-    const name = `${stem}.dxf`;
+  guidesOf(project).map((named) => {
+    const { guide, titles } = named;
+    const name = dxfName(named);
+    const { title } = guidePiece(guide, titles);
     return { name, text: () => renderDxf(guideLayers(guide, titles), guideMark(project.name, name, title)) };
   });

@@ -1,6 +1,7 @@
 import { fileStem } from '../sheets/fileStem.ts';
-import { dxfFiles } from './dxfFiles.ts';
-import { guidePieces } from './guidesOf.ts';
+import { guidePiece } from '../sheets/guide/drawGuide.ts';
+import type { NamedGuide } from '../sheets/guide/guidesToMake.ts';
+import { guidePieces, guidesOf } from './guidesOf.ts';
 import { picturedCorners } from './picturedCorners.ts';
 import { templateNames } from './piecesOf.ts';
 import type { Project } from './project.ts';
@@ -13,6 +14,9 @@ import { kindsOf, type SheetKind } from './sheetsOf.ts';
 export const pdfName = (plan: string, kind: SheetKind, chosen = ''): string =>
   `${fileStem(plan)}-${chosen}${kind}.pdf`;
 
+/** The name of the DXF that holds a guide. */
+export const dxfName = ({ guide, titles }: NamedGuide): string => `${guidePiece(guide, titles).name}.dxf`;
+
 /** The names of the PDFs that a project can be drawn as. */
 export const pdfNames = (project: Project): string[] =>
   kindsOf(project).map((kind) => pdfName(project.name, kind));
@@ -24,5 +28,5 @@ export const pieceFileNames = (project: Project): string[] => [
     ...guidePieces(project).map(({ name }) => name),
     ...picturedCorners(project).map(({ file }) => file),
   ].map((name) => `${name}.svg`),
-  ...dxfFiles(project).map(({ name }) => name),
+  ...guidesOf(project).map(dxfName),
 ];

@@ -1,18 +1,14 @@
 import type { Cabinet } from '../drawer/arrangement/cabinetFront.ts';
 import { cabinetOf } from '../drawer/arrangement/cabinetOf.ts';
-import type { BrokenOut } from '../drawer/blanks/brokenOut.ts';
 import { cuttingList } from '../drawer/cuttingList.ts';
 import type { Drawer, Family } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
 import { familyOf } from '../drawer/familyTarget.ts';
 import { parts } from '../drawer/partsList.ts';
 import { gapBlock, spacersToCut } from '../drawer/spacers/spacersToCut.ts';
-import { IDENTITY } from '../drawing/affine.ts';
-import type { Drawing } from '../drawing/drawing.ts';
-import type { Placed } from '../drawing/printPage.ts';
 import { handPaper, type Paper } from '../paper/paperSizes.ts';
-import { NO_SPLITS, type Piece } from '../paper/piece.ts';
-import { DEFAULT_MARGIN, type Size } from '../paper/printable.ts';
+import { NO_SPLITS } from '../paper/piece.ts';
+import type { Size } from '../paper/printable.ts';
 import type { Correction } from '../paper/printerCorrection.ts';
 import {
   type Copies,
@@ -24,14 +20,10 @@ import {
 } from '../paper/sheets.ts';
 import type { SettingPlaces } from '../sheets/bench/benchFingers.ts';
 import { benchSheet } from '../sheets/bench/benchSheet.ts';
-import { boardSheet } from '../sheets/boards/boardSheet.ts';
-import { boardViews } from '../sheets/boards/boardView.ts';
-import { frontsSheet } from '../sheets/boards/frontsSheet.ts';
 import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
 import { cornerSheets } from '../sheets/corners/cornerSheets.ts';
 import { cuttingListSheets } from '../sheets/cuttingListSheet.ts';
-import { gapSheets } from '../sheets/gapSheets.ts';
 import { guidePiece } from '../sheets/guide/drawGuide.ts';
 import { guideNote } from '../sheets/guide/guideNote.ts';
 import type { NamedGuide } from '../sheets/guide/guidesToMake.ts';
@@ -52,6 +44,7 @@ import { picturedCorners } from './picturedCorners.ts';
 import { chosenCorners, piecesOf } from './piecesOf.ts';
 import { frontCorners, type Project } from './project.ts';
 import { settingsOf } from './settingsOf.ts';
+import { alone, asLeading, layoutOf } from './sheetLayout.ts';
 
 /** Paper, margin and printer of sheets, and the choice of templates. */
 export interface SheetOptions {
@@ -378,73 +371,3 @@ const cornersLayout = (project: Project, options: SheetOptions): Layout => {
     asLeading((area) => cornerSheets(picturedCorners(project), { title, units, area })),
   );
 };
-
-/** The sheets of gaps through the year alone. */
-export const seasonSheets = (project: Project, options: SheetOptions): Result<Sheets> => {
-  const { name: title, units, set } = project;
-  return layPages(
-    layoutOf(
-      project,
-      options,
-      asLeading((area) => gapSheets(set.drawers, { title, units, area })),
-    ),
-  );
-};
-
-/**
- * The board sheets of a project alone: the fronts with the board that each comes from, then a sheet of each board cut into.
- * @returns complaints at `margin` and `paper`
- * @example
- * ```ts
- * const broken = breakOutProject(project, { effort: 0.1 });
- * const sheets = broken && boardSheets(project, broken, { paper });
- * if (sheets?.ok) await renderPdf(sheets.value.pages(), { title: 'Board sheets', fonts }, sink);
- * ```
- */
-export const boardSheets = (project: Project, broken: BrokenOut, options: SheetOptions): Result<Sheets> => {
-  const { name: title, units, set, sawing } = project;
-  return layPages(
-    layoutOf(
-      project,
-      options,
-      asLeading((area) => [
-        ...frontsSheet(broken, {
-          title,
-          units,
-          area,
-          drawers: set.drawers.map(({ spec: { name } }) => name),
-          cabinet: cabinetOf(set.drawers),
-        }),
-        ...boardViews(broken, sawing).flatMap((view) =>
-          boardSheet(view, { title, units, area, planks: broken.planks }),
-        ),
-      ]),
-    ),
-  );
-};
-
-const layoutOf = (
-  { name, units }: Pick<Project, 'name' | 'units'>,
-  { paper, margin = DEFAULT_MARGIN, correction }: SheetOptions,
-  leading: LeadingPages,
-  pieces: readonly Piece[] = [],
-): Layout => ({
-  planName: name,
-  unit: units,
-  paper,
-  margin,
-  leading,
-  pieces,
-  ...(correction && { correction }),
-});
-
-/** A page that holds one drawing. */
-const alone = (drawing: Drawing): Placed[] => [{ drawing, at: IDENTITY }];
-
-/** Leading pages from drawings that each fill a page. */
-const asLeading =
-  (draw: (area: Size) => readonly Drawing[]): LeadingPages =>
-  (area) => {
-    const pages = draw(area);
-    return [{ count: pages.length, draw: () => pages.map(alone) }];
-  };

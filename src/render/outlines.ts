@@ -36,7 +36,8 @@ const commandData = (command: keyof typeof COMMANDS, steps: readonly Point[]): s
 };
 
 const drawLetter = (font: Font, glyph: Glyph, map: Affine): Letter => {
-  const em = (units = 0): number => units / font.unitsPerEm;
+  const { unitsPerEm } = font;
+  const em = (units = 0): number => units / unitsPerEm;
   const points = (args: readonly number[]): Point[] =>
     args.flatMap((x, i) => (i % 2 === 0 ? [apply(map, [em(x), em(args[i + 1])])] : []));
   const commands = glyph.path.commands;

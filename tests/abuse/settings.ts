@@ -5,7 +5,8 @@ import { Command } from 'commander';
 import fc from 'fast-check';
 import { addTrial } from '../../src/cli/commands/trial.ts';
 import { atOption } from '../../src/cli/options/atOption.ts';
-import { addJointOptions, readJointOptions } from '../../src/cli/options/jointOptions.ts';
+import { addJointOptions } from '../../src/cli/options/jointOptions.ts';
+import { readJointOptions } from '../../src/cli/options/readJointOptions.ts';
 import {
   type PlannedJoint,
   readTrialOptions,

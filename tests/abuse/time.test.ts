@@ -1,7 +1,7 @@
 import { deflateRawSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { parseAngle } from '../../src/cli/options/cutterOptions.ts';
 import { optionReader } from '../../src/cli/options/optionReader.ts';
+import { parseAngle } from '../../src/cli/options/readCutterOptions.ts';
 import { parsePrinters } from '../../src/files/printerStore.ts';
 import { linkOf, planInLink } from '../../src/page/browser/link.ts';
 import { parsePaper } from '../../src/paper/paperSizes.ts';

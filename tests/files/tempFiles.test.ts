@@ -3,7 +3,8 @@ import { mkdtempSync, readdirSync, rmSync, symlinkSync, utimesSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { clearLeftovers, tempFileIn, withTempFile } from '../../src/files/tempFiles.ts';
+import { clearLeftovers, tempFileIn } from '../../src/files/tempFiles.ts';
+import { takeFolders, withTempFile } from '../../src/files/unfinished.ts';
 import { writeWhole } from '../../src/files/writeWhole.ts';
 
 let where = '';
@@ -37,7 +38,7 @@ describe('clearLeftovers', () => {
     const kept = leave(ofProcess(process.ppid), elsewhere(), join(where, '.mine.part'), `${own()}.txt`);
     symlinkSync('mine', ofProcess(ended()));
     await writeWhole(join(where, 'done.pdf'), (write) => write('done'));
-    await clearLeftovers();
+    await clearLeftovers(takeFolders());
     const left = readdirSync(where, { withFileTypes: true }).filter((entry) => entry.isFile());
     expect(left.map(({ name }) => name).sort()).toEqual([...kept, 'done.pdf'].sort());
   });
@@ -49,14 +50,14 @@ describe('clearLeftovers', () => {
     utimesSync(old, now, now - 25 * 3600);
     utimesSync(young, now, now - 23 * 3600);
     await writeWhole(join(where, 'done.pdf'), (write) => write('done'));
-    await clearLeftovers();
+    await clearLeftovers(takeFolders());
     expect(readdirSync(where).sort()).toEqual([basename(young), 'done.pdf'].sort());
   });
 
   it('leaves what this run is writing', async () => {
     const path = own();
     leave(path);
-    await withTempFile(path, clearLeftovers);
+    await withTempFile(path, () => clearLeftovers(takeFolders()));
     expect(readdirSync(where)).toEqual([basename(path)]);
   });
 });

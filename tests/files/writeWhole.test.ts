@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { removeTempFiles } from '../../src/files/tempFiles.ts';
+import { removeTempFiles } from '../../src/files/unfinished.ts';
 import { ensureFolder, writeWhole } from '../../src/files/writeWhole.ts';
 
 let where = '';

@@ -30,7 +30,7 @@ describe('the package', () => {
       /^dist\/site\/(?:head\.html|manifest\.webmanifest|worker\.js|icon-(?:192|512)\.png)$/u,
       /^dist\/fonts\/(?:DejaVuSansCondensed(?:-Bold)?\.ttf|LICENSE)$/u,
       /^dist\/site\/(?:head\.html|icon-\d+\.png|manifest\.webmanifest|worker\.js)$/u,
-      /^dist\/(?:THIRD-PARTY\.txt|halfpin\.html)$/u,
+      /^dist\/(?:THIRD-PARTY\.txt|halfpin\.html|plan\.schema\.json)$/u,
     ];
     expect(names.filter((name) => !expected.some((kind) => kind.test(name)))).toEqual([]);
     for (const kind of expected) expect(names.filter((name) => kind.test(name))).not.toEqual([]);

@@ -35,7 +35,7 @@ Examples:
 `,
     )
     .action(async (plan: string | undefined, options: CompareOptions) => {
-      const { compareSet } = await import('./compareSet.ts');
+      const { compareSet } = await import('../actions/compareSet.ts');
       await compareSet(plan, options);
     });
 };

@@ -53,7 +53,7 @@ Examples:
     )
     .action(async (plan: string | undefined, options: DrawOptions & JointOptions) => {
       // Drawing is loaded for this command only.
-      const { drawSheets } = await import('./drawSheets.ts');
+      const { drawSheets } = await import('../actions/drawSheets.ts');
       await drawSheets(plan, options);
     });
 };

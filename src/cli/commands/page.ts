@@ -1,25 +1,12 @@
-import { readdir, readFile, stat } from 'node:fs/promises';
-import { join } from 'node:path';
 import type { Command } from 'commander';
-import { Failure, WRONG_INPUT } from '../../files/failure.ts';
-import { guardOverwrite } from '../../files/guardOverwrite.ts';
-import { openInBrowser } from '../../files/openInBrowser.ts';
-import { writeWhole } from '../../files/writeWhole.ts';
 
-interface PageOptions {
+/** The options of `page`, as typed. */
+export interface PageOptions {
   readonly out: string;
   readonly site?: string;
   readonly open?: boolean;
   readonly force?: boolean;
 }
-
-/** As the build lays it beside the program. */
-const PAGE = 'halfpin.html';
-/** There too: the files of a site, and the head that its page has instead of its own policy. */
-const SITE = 'site/';
-const SITE_HEAD = 'head.html';
-
-const POLICY = /<meta http-equiv="Content-Security-Policy"[^>]*>/u;
 
 /** `page`: everything in a browser. */
 export const addPage = (program: Command): void => {
@@ -29,7 +16,7 @@ export const addPage = (program: Command): void => {
     .description(
       'Writes one HTML file that sets out, draws and prints in a browser, without a network; it reads and saves the same plans.',
     )
-    .option('--out <file>', 'where to write it', PAGE)
+    .option('--out <file>', 'where to write it', 'halfpin.html')
     .option('--site <folder>', 'write it for a web server instead, so that a phone can install it')
     .option('--open', 'open it in your browser')
     .option('--force', 'write over files that halfpin did not make')
@@ -37,52 +24,8 @@ export const addPage = (program: Command): void => {
       'after',
       '\nExamples:\n  halfpin page --out my-page.html\n  halfpin page --site public/halfpin\n',
     )
-    .action(async ({ out, site, open, force }: PageOptions) => {
-      if (site !== undefined) return writeSite(site, force === true);
-      if (await isFolder(out))
-        throw new Failure([`--out: ${out} is a folder; try ${join(out, PAGE)}`], WRONG_INPUT);
-      await guardOverwrite([out], force === true);
-      const page = await readFile(beside(PAGE));
-      await writeWhole(out, (write) => write(page));
-      process.stdout.write(
-        `${out}: the page; it works without a network and keeps your plan in your browser\n`,
-      );
-      if (open) await openInBrowser(out, process.platform);
+    .action(async (options: PageOptions) => {
+      const { writePage } = await import('../actions/writePage.ts');
+      await writePage(options);
     });
-};
-
-const beside = (name: string): URL => new URL(name, import.meta.url);
-
-const writeSite = async (folder: string, force: boolean): Promise<void> => {
-  const found = await stat(folder).catch(() => undefined);
-  if (folder === '' || (found !== undefined && !found.isDirectory()))
-    throw new Failure([`--site: ${folder || '""'} is no folder; give a folder, new or not`], WRONG_INPUT);
-  const names = (await readdir(beside(SITE))).filter((name) => name !== SITE_HEAD);
-  await guardOverwrite(
-    ['index.html', ...names].map((name) => join(folder, name)),
-    force,
-  );
-  const [page, head] = await Promise.all([
-    readFile(beside(PAGE), 'utf8'),
-    readFile(beside(SITE + SITE_HEAD), 'utf8'),
-  ]);
-  const write = (name: string, data: Uint8Array | string) =>
-    writeWhole(join(folder, name), (part) => part(data));
-  await write(
-    'index.html',
-    page.replace(POLICY, () => head),
-  );
-  // Browsers take a site anew when its worker has changed, so that is written last.
-  for (const name of names.sort()) await write(name, await readFile(beside(SITE + name)));
-  process.stdout.write(
-    `${folder}: the page as a site; a phone that opened it once over https opens it without a network\n`,
-  );
-};
-
-const isFolder = async (path: string): Promise<boolean> => {
-  try {
-    return (await stat(path)).isDirectory();
-  } catch {
-    return false;
-  }
 };

@@ -1,28 +1,8 @@
 import type { Command } from 'commander';
-import { cuttingList, roughThickness, roughWidth } from '../../drawer/cuttingList.ts';
-import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from '../../drawer/drawerLimits.ts';
-import { letteredBoards, type Part, type StockTotal } from '../../drawer/partsList.ts';
-import { Failure, WRONG_INPUT } from '../../files/failure.ts';
-import { cuttingListCsv } from '../../project/cuttingListCsv.ts';
-import { partsCsv } from '../../project/partsCsv.ts';
-import { printJson } from '../../render/json.ts';
-import { table } from '../../render/table.ts';
-import type { Sawing } from '../../stock/usualSawing.ts';
-import { formatLength, formatNumber } from '../../units/formatLength.ts';
-import { type Notation, unitOf, unitWords } from '../../units/notation.ts';
-import { speak } from '../../units/phrase.ts';
-import { MM_PER_INCH } from '../../units/unit.ts';
-import type { Climate } from '../../wood/climate.ts';
-import { formatPercent } from '../../wood/moisture.ts';
-import { loadProject } from '../loadProject.ts';
 import { FRACTIONS_OPTION, type NotationOptions } from '../options/notationOptions.ts';
-import { cuttingListText, cuttingRecord } from '../report/cuttingListText.ts';
-import { spacerPartsRecord } from '../report/fingerRecord.ts';
-import { spacerPartsText } from '../report/fingerText.ts';
-import { fitTable } from '../report/fitTable.ts';
-import { adviceText, apart, terminalLines } from '../report/jointText.ts';
 
-interface PartsOptions extends NotationOptions {
+/** The options of `parts`, as typed. */
+export interface PartsOptions extends NotationOptions {
   readonly json?: boolean;
   readonly csv?: boolean;
   readonly cuttingList?: boolean;
@@ -51,110 +31,7 @@ Examples:
 `,
     )
     .action(async (plan: string, options: PartsOptions) => {
-      const project = await loadProject(plan, options);
-      const { units, set, climate, sawing } = project;
-      if (set.drawers.length === 0)
-        throw new Failure(
-          [`${plan}: there are no drawers in this plan, so there are no parts to list`],
-          WRONG_INPUT,
-        );
-      const [{ partsOfProject }, { stockTotals }] = await Promise.all([
-        import('../../project/partsOfProject.ts'),
-        import('../../drawer/partsList.ts'),
-      ]);
-      const rows = partsOfProject(project);
-      const totals = stockTotals(rows);
-      const list = cuttingList(rows, sawing);
-      if (options.cuttingList) {
-        process.stdout.write(
-          options.csv ? cuttingListCsv(list, units) : `${cuttingListText(list, sawing, units).join('\n')}\n`,
-        );
-        return;
-      }
-      process.stdout.write(
-        options.json
-          ? printJson({
-              parts: rows.map((row) => partRecord(row, sawing, units)),
-              totals,
-              cuttingList: list.flatMap(({ rows }) => rows).map(cuttingRecord),
-              ...spacerPartsRecord(set),
-              ...(climate && { making: { mc: climate.making } }),
-              advice: set.advice.map(({ says }) => speak(says, units)),
-            })
-          : options.csv
-            ? partsCsv(rows, units)
-            : `${apart([text(rows, totals, units, climate), spacerPartsText(set, units), adviceText(set.advice, units)]).join('\n')}\n`,
-      );
+      const { listParts } = await import('../actions/listParts.ts');
+      await listParts(plan, options);
     });
 };
-
-const partRecord = ({ worked, ...part }: Part, saw: Sawing, units: Notation) => ({
-  ...part,
-  roughWidth: roughWidth(part, saw),
-  roughThickness: roughThickness(part, saw),
-  species: part.species ?? null,
-  worked: worked.map((phrase) => speak(phrase, units)),
-});
-
-const text = (
-  rows: readonly Part[],
-  totals: readonly StockTotal[],
-  units: Notation,
-  climate: Climate | undefined,
-): string[] => {
-  const length = (value: number): string => formatNumber(value, units);
-  const boards = boardsColumn(rows);
-  const area = (value: number): string =>
-    units !== 'mm'
-      ? `${(value / (12 * MM_PER_INCH) ** 2).toFixed(2)} sq ft`
-      : `${(value / 1e6).toFixed(3)} m²`;
-  const running = (value: number): string =>
-    units !== 'mm' ? `${(value / (12 * MM_PER_INCH)).toFixed(2)} ft` : `${(value / 1000).toFixed(2)} m`;
-  return [
-    ...terminalLines(
-      `Lengths in ${unitWords(units)}; the rough length has more at each jointed end: the joint depth and ${formatLength(TRIAL_SPARE, units)}, or on a front or back the side's thickness and ${formatLength(SAW_CUT, units)} where that is more; and ${formatLength(TRIM_SPARE[unitOf(units)], units)} at each end of a solid bottom or a slip, up to the next ${units === 'mm' ? 'mm' : formatLength(MM_PER_INCH / 16, units)}.`,
-    ),
-    ...(climate ? terminalLines(daySentence(climate)) : []),
-    '',
-    ...fitTable(
-      ['drawer', 'part', 'quantity', 'length', 'width', 'thickness', 'rough', 'wood', ...boards.title],
-      rows.map((row) => [
-        row.drawer,
-        row.part,
-        String(row.count),
-        ...[row.length, row.width, row.thickness, row.roughLength].map(length),
-        row.species ?? '',
-        ...boards.cells(row),
-      ]),
-      [false, false, true, true, true, true, true, false, ...boards.title.map(() => false)],
-      2,
-    ),
-    '',
-    ...rows.flatMap((row) =>
-      row.worked.flatMap((phrase) => terminalLines(`${row.drawer} ${row.part}: ${speak(phrase, units)}`)),
-    ),
-    '',
-    'In all, at rough length, before planing and sawing:',
-    ...table(
-      ['wood', 'thickness', 'parts', 'area', 'length'],
-      totals.map((total) => [
-        total.species ?? 'not named',
-        length(total.thickness),
-        String(total.count),
-        area(total.area),
-        running(total.length),
-      ]),
-      [false, true, true, true, true],
-    ),
-  ];
-};
-
-/** The boards that parts come out of: no column where the plan lists none. */
-const boardsColumn = (rows: readonly Part[]) =>
-  rows.some((row) => row.boards)
-    ? { title: ['boards'], cells: (part: Part) => [letteredBoards(part).join(', ')] }
-    : { title: [], cells: () => [] };
-
-/** Which day's sizes these are. */
-const daySentence = ({ making }: Climate): string =>
-  `These are the sizes on the day of making, for wood of ${formatPercent(making)} moisture content. If your wood is damper or drier, change climate.making in the plan.`;

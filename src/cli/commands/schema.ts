@@ -1,4 +1,8 @@
+import { readFile } from 'node:fs/promises';
 import type { Command } from 'commander';
+
+/** It is always the same; the build lays it beside the program. */
+const SCHEMA = new URL('plan.schema.json', import.meta.url);
 
 /** `schema`: what a plan may hold, for editors. */
 export const addSchema = (program: Command): void => {
@@ -8,7 +12,6 @@ export const addSchema = (program: Command): void => {
     .description('Prints the JSON Schema of a plan, for editors that complete and check as one types.')
     .addHelpText('after', '\nExample:\n  halfpin schema > plan.schema.json\n')
     .action(async () => {
-      const { planJsonSchema } = await import('../../plan/planJsonSchema.ts');
-      process.stdout.write(`${JSON.stringify(planJsonSchema(), null, 2)}\n`);
+      process.stdout.write(await readFile(SCHEMA));
     });
 };

@@ -55,13 +55,13 @@ Examples:
     )
     .action(async (plan: string | undefined, options: SeasonOptions) => {
       if (options.woods) {
-        const { seasonWoods } = await import('./seasonWoods.ts');
+        const { seasonWoods } = await import('../actions/seasonWoods.ts');
         seasonWoods(options.json === true);
       } else if (plan === undefined) {
-        const { seasonOfBoard } = await import('./seasonOfBoard.ts');
+        const { seasonOfBoard } = await import('../actions/seasonOfBoard.ts');
         seasonOfBoard(options);
       } else {
-        const { seasonOfPlan } = await import('./seasonOfPlan.ts');
+        const { seasonOfPlan } = await import('../actions/seasonOfPlan.ts');
         await seasonOfPlan(plan, options);
       }
     });

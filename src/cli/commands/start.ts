@@ -1,5 +1,4 @@
 import type { Command } from 'commander';
-import { writeNew } from '../../files/writeWhole.ts';
 import { readUnits } from '../options/notationOptions.ts';
 
 /** `start`: a plan to begin from. */
@@ -18,6 +17,7 @@ export const addStart = (program: Command): void => {
         process.stdout.write(starterPlan(unit));
         return;
       }
+      const { writeNew } = await import('../../files/writeWhole.ts');
       await writeNew(file, starterPlan(unit));
       process.stdout.write(`${file}: a plan to begin from. Change it, then: halfpin draw ${file}\n`);
     });

@@ -40,7 +40,7 @@ Examples:
 `,
     )
     .action(async (plan: string | undefined, options: TrialOptions) => {
-      const { tryJoint } = await import('./tryJoint.ts');
+      const { tryJoint } = await import('../actions/tryJoint.ts');
       await tryJoint(plan, options);
     });
 };

@@ -356,7 +356,6 @@ export const refuseMeaningless = (program: Command): void => {
       if (MEANINGLESS[command.name()]?.some(({ options, where }) => !where && options.includes(key)))
         option.hideHelp();
     }
-  program.hook('preSubcommand', () => counts.clear());
   program.hook('preAction', (_, command) => {
     const repeated = [...counts].flatMap(([option, count]): Complaint[] =>
       count < 2 ? [] : [{ at: [option], says: say`this is given ${count} times`, remedy: say`give it once` }],

@@ -10,8 +10,8 @@ import type { GuideSetting } from '../../router/trial/guideCorrection.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { mm, type Phrase, say } from '../../units/phrase.ts';
 import { parseSlope } from '../../units/slope.ts';
-import { parseAngle } from './cutterOptions.ts';
 import { optionReader } from './optionReader.ts';
+import { parseAngle } from './readCutterOptions.ts';
 
 /** The options of `trial`, as typed. */
 export interface TrialOptions {

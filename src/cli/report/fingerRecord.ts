@@ -1,6 +1,6 @@
 import type { DrawerSet } from '../../drawer/drawer.ts';
 import { spacerList } from '../../drawer/spacers/spacerList.ts';
-import { spacerPrices } from '../../drawer/spacers/spacerPrices.ts';
+import type { SpacerPrice } from '../../drawer/spacers/spacerPrices.ts';
 import { gapBlock, SPACER_TOLERANCE, spacersToCut } from '../../drawer/spacers/spacersToCut.ts';
 import type { FingerCut } from '../../router/fingers/fingerCut.ts';
 
@@ -13,13 +13,13 @@ export const fingerRecord = ({ setting, pins }: FingerCut) =>
       }
     : { fingers: setting, beyond: pins.beyond ?? null };
 
-/** The spacers of a set, and its look with few of them; nothing without fingers. */
-export const spacerRecord = (set: DrawerSet) =>
+/** The spacers of a set, and its look with few of them, which `spacerPrices` finds; nothing without fingers. */
+export const spacerRecord = (set: DrawerSet, prices: readonly SpacerPrice[]) =>
   set.asked === undefined
     ? {}
     : {
         spacers: spacerList(set),
-        prices: spacerPrices(set).map(({ spacers, look }) => ({
+        prices: prices.map(({ spacers, look }) => ({
           spacers,
           met: look !== undefined,
           spread: look?.spread ?? null,

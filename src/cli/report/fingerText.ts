@@ -1,6 +1,6 @@
 import type { DrawerSet } from '../../drawer/drawer.ts';
 import { type SpacerGroup, spacerList } from '../../drawer/spacers/spacerList.ts';
-import { type SpacerPrice, spacerPrices } from '../../drawer/spacers/spacerPrices.ts';
+import type { SpacerPrice } from '../../drawer/spacers/spacerPrices.ts';
 import { gapBlock, SPACER_TOLERANCE, spacersToCut } from '../../drawer/spacers/spacersToCut.ts';
 import { table } from '../../render/table.ts';
 import type { FingerCut } from '../../router/fingers/fingerCut.ts';
@@ -66,11 +66,10 @@ const beyondText = (beyond: number | undefined, unit: Notation): string =>
     ? 'The pins: along a guide board, or by hand.'
     : `The pins: turn the fingers to their tapered ends, with the same spacers, and set the pin board's inside face ${formatLength(Math.abs(beyond), unit)} ${beyond < 0 ? 'short of' : 'beyond'} their mark, ${beyond < 0 ? 'towards their narrow end' : 'towards their wide end'}.`;
 
-/** The spacers of a set, and how it looks with few of them; nothing without fingers. */
-export const spacerText = (set: DrawerSet, unit: Notation): string[] => {
+/** The spacers of a set, and how it looks with few of them, which `spacerPrices` finds; nothing without fingers. */
+export const spacerText = (set: DrawerSet, prices: readonly SpacerPrice[], unit: Notation): string[] => {
   if (set.asked === undefined) return [];
   const groups = spacerList(set);
-  const prices = spacerPrices(set);
   return [
     ...(groups.length === 0
       ? ['No pair of fingers needs a spacer.']

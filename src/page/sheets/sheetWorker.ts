@@ -1,4 +1,3 @@
-import * as z from 'zod';
 import { brokenOut } from '../../drawer/blanks/brokenOut.ts';
 import { decode } from '../../plan/read/decode.ts';
 import { readProject } from '../../project/readProject.ts';
@@ -15,9 +14,6 @@ export interface WorkerOrder {
   /** Takes the news of the job, then its end. */
   readonly port: MessagePort;
 }
-
-// The page's security policy holds here too.
-z.config({ jitless: true });
 
 const bytesOf = async (blob: Blob): Promise<Uint8Array> => new Uint8Array(await blob.arrayBuffer());
 

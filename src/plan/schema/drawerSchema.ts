@@ -1,18 +1,17 @@
 import * as z from 'zod';
 import type { Range } from '../../units/range.ts';
 import type { Unit } from '../../units/unit.ts';
-import { cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
+import { type cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
 import { choice, group, lengths, name, optional, wholeNumber } from './leaves.ts';
 import { openingSchema } from './openingSchema.ts';
 import * as ranges from './ranges.ts';
 
-/** The keys that a plan gives for every drawer, and any drawer may override. */
-export const drawerKeys = (unit: Unit) => {
+/** The keys that a plan gives for every drawer, and any drawer may override; `corner`: those of any corner. */
+export const drawerKeys = (unit: Unit, corner: ReturnType<typeof cornerKeys>) => {
   const length = lengths(unit);
   const gap = length(ranges.CLEARANCE);
   const strip = length(ranges.THICKNESS);
   const overlap = length(ranges.LIP);
-  const corner = cornerKeys(unit);
 
   const board = (what: string, thickness: Range = ranges.THICKNESS) =>
     group(
@@ -138,8 +137,8 @@ export const drawerKeys = (unit: Unit) => {
   });
 };
 
-/** One kind of drawer. */
-export const drawerSchema = (unit: Unit) => {
+/** One kind of drawer; `keys`: those that the plan may give for every drawer. */
+export const drawerSchema = (unit: Unit, keys: ReturnType<typeof drawerKeys>) => {
   const size = lengths(unit)(ranges.SPACE);
   const box = group('{width: 280, height: 76, depth: 420}', {
     width: size.describe('From left to right.'),
@@ -155,6 +154,6 @@ export const drawerSchema = (unit: Unit) => {
       ),
       size: box.describe("The drawer's outside size, lip included, in place of `opening`."),
     }),
-    ...drawerKeys(unit),
+    ...keys,
   });
 };

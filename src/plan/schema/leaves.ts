@@ -10,6 +10,10 @@ import { isInRange, type Range } from '../../units/range.ts';
 import { parseSlope } from '../../units/slope.ts';
 import type { Unit } from '../../units/unit.ts';
 
+// To compile a schema takes longer than to check the largest plan with it; and the page's security policy forbids code that
+// is made at run time.
+z.config({ jitless: true });
+
 /** Lengths in mm, as they are listed in a plan. */
 export interface LengthList {
   readonly lengths: readonly number[];

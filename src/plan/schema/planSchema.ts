@@ -17,7 +17,7 @@ import { sawSchema } from './sawSchema.ts';
 import { woodsSchema } from './woodsSchema.ts';
 
 /** A single corner: it belongs to no drawer. */
-const namedJointSchema = (unit: Unit) => {
+const namedJointSchema = (unit: Unit, corner: ReturnType<typeof cornerKeys>) => {
   const length = lengths(unit);
   const thickness = length(ranges.THICKNESS);
   return group('{name: Carcase, kind: through, width: 430, tailBoard: 19, pinBoard: 19}', {
@@ -28,7 +28,7 @@ const namedJointSchema = (unit: Unit) => {
     width: length(ranges.WIDTH).describe('Width of both boards at the corner.'),
     tailBoard: thickness.describe('Thickness of the tail board.'),
     pinBoard: thickness.describe('Thickness of the pin board.'),
-    ...cornerKeys(unit),
+    ...corner,
     ...ownLengthKeys(unit),
   });
 };
@@ -38,8 +38,11 @@ const namedJointSchema = (unit: Unit) => {
  * merged with the plan's.
  * @param unit what a bare number means
  */
-export const planSchema = (unit: Unit) =>
-  group('with keys such as drawers: or joints:', {
+export const planSchema = (unit: Unit) => {
+  // To make a schema takes longer than to read a small plan, so what is used in several places is made once.
+  const corner = cornerKeys(unit);
+  const keys = drawerKeys(unit, corner);
+  return group('with keys such as drawers: or joints:', {
     ...optional({
       name: name('the name of the plan').describe('What is being made. `Untitled` unless given.'),
       units: choice('mm', 'in').describe(
@@ -51,7 +54,7 @@ export const planSchema = (unit: Unit) =>
           'Where `units` is `in`, to what lengths are shown: the nearest 1/64, 1/32 or 1/16, or decimals to .001. 64 unless given.',
         ),
     }),
-    ...drawerKeys(unit),
+    ...keys,
     ...optional({
       font: z
         .string({ error: 'the name of a font file, as text' })
@@ -80,17 +83,22 @@ export const planSchema = (unit: Unit) =>
         .describe('The boards that the parts are sawn from, up to 500. None unless given.'),
       breakout: breakoutSchema(unit).describe('What is wished of the parts that come out of the boards.'),
       drawers: z
-        .array(remembered(drawerSchema(unit)), { error: 'a list of drawers, each with a dash before it' })
+        .array(remembered(drawerSchema(unit, keys)), {
+          error: 'a list of drawers, each with a dash before it',
+        })
         .describe(
           'Each kind of drawer. What is given above for all of them may be given for one too. Those that the rows of a cabinet name, unless given.',
         ),
       joints: z
-        .array(remembered(namedJointSchema(unit)), { error: 'a list of corners, each with a dash before it' })
+        .array(remembered(namedJointSchema(unit, corner)), {
+          error: 'a list of corners, each with a dash before it',
+        })
         .describe(
           'Single corners: they belong to no drawer. The slope, pin, half pins, laps, shoulder, mitre, proud and chisel that they do not give are those of `joint`.',
         ),
     }),
   });
+};
 
 /** A plan as it was written, lengths in mm, before defaults. */
 export type WrittenPlan = z.output<ReturnType<typeof planSchema>>;

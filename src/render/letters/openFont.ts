@@ -17,8 +17,14 @@ export const openFont = (bytes: Uint8Array): Font => {
 /** Fontkit keeps each glyph with the characters that it first stood for; after this each stands for those it is asked for. */
 const tellCharacters = (font: Font): void => {
   const kept = font.getGlyph.bind(font);
+  // What is worked out of a glyph, as its outline, is kept with it.
+  const glyphs = new Map<string, Glyph>();
   font.getGlyph = (id, codePoints = []) => {
+    const key = `${id} ${codePoints}`;
+    const known = glyphs.get(key);
+    if (known !== undefined) return known;
     const glyph: Glyph = Object.create(kept(id));
-    return Object.defineProperty(glyph, 'codePoints', { value: codePoints });
+    glyphs.set(key, Object.defineProperty(glyph, 'codePoints', { value: codePoints }));
+    return glyph;
   };
 };

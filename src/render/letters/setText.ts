@@ -32,11 +32,14 @@ export const fontsFor = (weight: TextMark['weight'], { regular, bold, other }: F
 
 const IGNORABLE = /^\p{Default_Ignorable_Code_Point}$/u;
 
-const graphemes = new Intl.Segmenter('und', { granularity: 'grapheme' });
+let graphemes: Intl.Segmenter | undefined;
 
 /** The letters of a text, each with its accents and with its place in the text. */
-export const lettersOf = (text: string): { readonly letter: string; readonly index: number }[] =>
-  [...graphemes.segment(text)].map(({ segment, index }) => ({ letter: segment, index }));
+export const lettersOf = (text: string): { readonly letter: string; readonly index: number }[] => {
+  // To make one takes as long as to draw a template, and most texts need none.
+  graphemes ??= new Intl.Segmenter('und', { granularity: 'grapheme' });
+  return [...graphemes.segment(text)].map(({ segment, index }) => ({ letter: segment, index }));
+};
 
 /** The first font that has every sign of a letter. */
 export const fontOf = (letter: string, fonts: readonly Font[]): Font | undefined =>
@@ -108,7 +111,8 @@ const mirrored = (text: string): string =>
 
 /** A run by itself, its glyphs from left to right. */
 const setRun = ({ font, level, shaper, text }: Run): SetLine => {
-  const em = (units: number): number => units / font.unitsPerEm;
+  const { unitsPerEm } = font;
+  const em = (units: number): number => units / unitsPerEm;
   const backward = level % 2 === 1;
   const { glyphs, positions } =
     shaper === PLAIN

@@ -12,14 +12,14 @@ import { toolingOf } from '../../router/limits/layOutWith.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { areaNumber, areaUnit, formatLength, formatNumber } from '../../units/formatLength.ts';
 import { unitOf } from '../../units/notation.ts';
+import type { CompareOptions } from '../commands/compare.ts';
 import { loadProject } from '../loadProject.ts';
 import { atOption } from '../options/atOption.ts';
-import { lengthsTyped, readJointOptions } from '../options/jointOptions.ts';
 import { bareUnit } from '../options/notationOptions.ts';
 import { optionReader } from '../options/optionReader.ts';
+import { lengthsTyped, readJointOptions } from '../options/readJointOptions.ts';
 import { fitTable } from '../report/fitTable.ts';
 import { adviceText, familySentence, terminalLines } from '../report/jointText.ts';
-import type { CompareOptions } from './compare.ts';
 
 /** The corners to be compared, and the advice on them. */
 interface Comparison extends ComparedSet {

@@ -12,10 +12,10 @@ import { formatPercent, parseMoisture } from '../../wood/moisture.ts';
 import { adviseMoisture, movement, parseCut, type SawnWood, widthCoefficient } from '../../wood/movement.ts';
 import { ownWood } from '../../wood/ownWood.ts';
 import { findWood, SOURCE_NOTES, type Wood } from '../../wood/species.ts';
+import type { SeasonOptions } from '../commands/season.ts';
 import { readNotation } from '../options/notationOptions.ts';
 import { optionReader } from '../options/optionReader.ts';
 import { adviceText, terminalLines } from '../report/jointText.ts';
-import type { SeasonOptions } from './season.ts';
 
 /** One board, and the conditions that it goes from and to, as moisture contents in percent. */
 interface Journey extends SawnWood {

@@ -4,18 +4,18 @@ import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { writePdf, writeSvg } from '../../files/writeDrawn.ts';
 import type { Project } from '../../project/project.ts';
-import { seasonSheets } from '../../project/sheetsOf.ts';
+import { seasonSheets } from '../../project/seasonSheets.ts';
 import { printJson } from '../../render/json.ts';
 import { PICTURE_MARK } from '../../render/mark.ts';
 import { fileStem, stems } from '../../sheets/fileStem.ts';
 import { gapDrawing } from '../../sheets/gapSheets.ts';
 import { unitOf } from '../../units/notation.ts';
+import type { SeasonOptions } from '../commands/season.ts';
 import { loadProject } from '../loadProject.ts';
 import { optionReader } from '../options/optionReader.ts';
 import { readPaperOptions } from '../options/paperOptions.ts';
 import { seasonRecord } from '../report/seasonRecord.ts';
 import { seasonText } from '../report/seasonText.ts';
-import type { SeasonOptions } from './season.ts';
 
 /** Prints how a plan's drawers move through the year, and draws it with --out. Throws a Failure with every complaint. */
 export const seasonOfPlan = async (plan: string, options: SeasonOptions): Promise<void> => {

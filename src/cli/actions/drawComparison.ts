@@ -5,9 +5,9 @@ import { writePdf } from '../../files/writeDrawn.ts';
 import { pdfName } from '../../project/fileNames.ts';
 import { type ComparedSet, comparisonSheets } from '../../project/sheetsOf.ts';
 import { unitOf } from '../../units/notation.ts';
+import type { CompareOptions } from '../commands/compare.ts';
 import { optionReader } from '../options/optionReader.ts';
 import { readPaperOptions } from '../options/paperOptions.ts';
-import type { CompareOptions } from './compare.ts';
 
 /** Writes the comparison sheet into a folder. @returns what to say of it */
 export const drawComparison = async (

@@ -1,7 +1,6 @@
 import { join } from 'node:path';
 import { DEVICE_FAILED, Failure, failWith, refuseOptions } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
-import { sendToQueue } from '../../files/printQueue.ts';
 import { loadFonts, writePdf } from '../../files/writeDrawn.ts';
 import { writeWhole } from '../../files/writeWhole.ts';
 import { copiesNeeded } from '../../paper/copiesNeeded.ts';
@@ -34,15 +33,18 @@ import { adviceText, terminalLines } from '../report/jointText.ts';
 import { keepHeapSmall } from './keepHeapSmall.ts';
 import { tidyFiles } from './tidyFiles.ts';
 
+/** The sheets of more drawers than this would take the memory of a small machine, unless it is tidied often. */
+const MANY = 50;
+
 /** Sets a plan or one corner out, writes its sheets, and says what was made. */
 export const drawSheets = async (
   plan: string | undefined,
   options: DrawOptions & JointOptions,
 ): Promise<void> => {
-  keepHeapSmall();
   const whole = await loadProject(plan, { ...options, draws: true }).catch((error: unknown) =>
     failWith(error, () => readDrawOptions(options, bareUnit(options), undefined)),
   );
+  if (whole.set.drawers.length > MANY) keepHeapSmall();
   const { kinds, sheetKinds, only, ...printed } = readDrawOptions(options, whole.units, whole);
   const project: Project = { ...whole, ...(only && { only }) };
   const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);
@@ -93,6 +95,7 @@ const laySheets = (project: Project, options: SheetOptions, asPdf: boolean): She
 
 /** Sends every file, whatever becomes of another. Throws a Failure with all that the queue did not take. */
 const send = async (queue: string, sizes: ReadonlyMap<string, readonly Size[]>): Promise<void> => {
+  const { sendToQueue } = await import('../../files/printQueue.ts');
   const refused: string[] = [];
   for (const [path, pages] of sizes)
     try {
