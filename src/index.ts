@@ -55,16 +55,16 @@ export { starterPlan } from './plan/starterPlan.ts';
 // From a plan, or one corner, to sheets.
 export { boardSheets } from './project/boardSheets.ts';
 export { breakOutProject } from './project/breakOutProject.ts';
-export { breakoutRecord } from './project/breakoutRecord.ts';
 export { dxfFiles } from './project/dxfFiles.ts';
 export { guidePieces } from './project/guidesOf.ts';
 export { chooseOnly } from './project/only.ts';
-export { partsCsv } from './project/partsCsv.ts';
 export { piecesOf } from './project/piecesOf.ts';
 export { type CornerSpec, type Project, projectOfCorner, type SingleCorner } from './project/project.ts';
 export { type PlanResult, readProject } from './project/readProject.ts';
 export { type SheetKind, type SheetOptions, type SheetSet, sheetsOf } from './project/sheetsOf.ts';
 export { type DrawnFile, svgFiles } from './project/svgFiles.ts';
+export { breakoutRecord } from './project/tables/breakoutRecord.ts';
+export { partsCsv } from './project/tables/partsCsv.ts';
 // Files.
 export type { Fonts } from './render/fonts.ts';
 export { renderPdf } from './render/pdf.ts';

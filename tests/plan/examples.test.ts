@@ -109,11 +109,14 @@ describe('the corners', () => {
   it('are of every kind, and of every kind of shoulder where that is wished', () => {
     expect([...new Set(joints.map(({ spec }) => spec.kind))]).toEqual(KIND_NAMES);
     for (const kind of KIND_NAMES.filter((name) => KINDS[name].shoulders === 'wished'))
-      expect(joints.filter(({ spec }) => spec.kind === kind).map(({ spec }) => spec.shoulder)).toEqual([
-        undefined,
-        'upper',
-        'both',
-      ]);
+      expect(
+        new Set(joints.filter(({ spec }) => spec.kind === kind).map(({ spec }) => spec.shoulder)),
+      ).toEqual(new Set([undefined, 'upper', 'both']));
+  });
+
+  it('have tails in every spacing', () => {
+    expect(joints.some(({ spec }) => spec.houndsTooth !== undefined)).toBe(true);
+    expect(joints.some(({ spec }) => spec.spacing?.kind === 'grouped')).toBe(true);
   });
 
   it('can all be cut without a word of advice', () => {

@@ -39,10 +39,10 @@ export const breakOutBoards = async (plan: string, options: BreakoutOptions): Pr
   // Drawing is loaded only with --out.
   const drawn = options.out === undefined ? [] : await drawBoardSheets(project, broken, options, options.out);
   if (options.json) {
-    const { breakoutRecord } = await import('../../project/breakoutRecord.ts');
+    const { breakoutRecord } = await import('../../project/tables/breakoutRecord.ts');
     process.stdout.write(printJson(breakoutRecord(broken), PLACE_DECIMALS));
   } else if (options.csv) {
-    const { breakoutCsv } = await import('../../project/breakoutCsv.ts');
+    const { breakoutCsv } = await import('../../project/tables/breakoutCsv.ts');
     process.stdout.write(breakoutCsv(broken, units));
   } else process.stdout.write(`${[...breakoutText(broken, sawing, units), ...drawn].join('\n')}\n`);
   if (broken.breakout.missing.length > 0) throw new Failure(missingSentences(broken, units), PARTS_MISSING);

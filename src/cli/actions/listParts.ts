@@ -2,8 +2,8 @@ import { cuttingList, roughThickness, roughWidth } from '../../drawer/cuttingLis
 import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from '../../drawer/drawerLimits.ts';
 import { letteredBoards, type Part, type StockTotal, stockTotals } from '../../drawer/partsList.ts';
 import { Failure, WRONG_INPUT } from '../../files/failure.ts';
-import { cuttingListCsv } from '../../project/cuttingListCsv.ts';
-import { partsCsv } from '../../project/partsCsv.ts';
+import { cuttingListCsv } from '../../project/tables/cuttingListCsv.ts';
+import { partsCsv } from '../../project/tables/partsCsv.ts';
 import { printJson } from '../../render/json.ts';
 import { table } from '../../render/table.ts';
 import type { Sawing } from '../../stock/usualSawing.ts';

@@ -1,7 +1,7 @@
-import type { CuttingGroup } from '../drawer/cuttingList.ts';
-import { csv } from '../render/csv.ts';
-import { decimalLength } from '../units/formatLength.ts';
-import { type Notation, unitOf } from '../units/notation.ts';
+import type { CuttingGroup } from '../../drawer/cuttingList.ts';
+import { csv } from '../../render/csv.ts';
+import { decimalLength } from '../../units/formatLength.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 
 const LENGTHS = ['rough length', 'rough width', 'rough thickness', 'thickness'];
 

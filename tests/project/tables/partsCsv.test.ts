@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Part } from '../../src/drawer/partsList.ts';
-import { partsCsv } from '../../src/project/partsCsv.ts';
-import { mm, say } from '../../src/units/phrase.ts';
+import type { Part } from '../../../src/drawer/partsList.ts';
+import { partsCsv } from '../../../src/project/tables/partsCsv.ts';
+import { mm, say } from '../../../src/units/phrase.ts';
 
 const FRONT: Part = {
   drawer: 'Buttons',

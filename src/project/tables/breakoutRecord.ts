@@ -1,7 +1,7 @@
-import { blankLetters, reasonWords } from '../drawer/blanks/blankWords.ts';
-import type { BrokenOut } from '../drawer/blanks/brokenOut.ts';
-import { woodUsed } from '../drawer/blanks/yieldOf.ts';
-import { extentsOf } from '../stock/polygon.ts';
+import { blankLetters, reasonWords } from '../../drawer/blanks/blankWords.ts';
+import type { BrokenOut } from '../../drawer/blanks/brokenOut.ts';
+import { woodUsed } from '../../drawer/blanks/yieldOf.ts';
+import { extentsOf } from '../../stock/polygon.ts';
 
 /**
  * What comes out of which board, for another program: lengths in mm, places in the plan's own coordinates.

@@ -1,8 +1,8 @@
-import { blankLetters } from '../drawer/blanks/blankWords.ts';
-import type { BrokenOut } from '../drawer/blanks/brokenOut.ts';
-import { csv } from '../render/csv.ts';
-import { decimalLength } from '../units/formatLength.ts';
-import { type Notation, unitOf } from '../units/notation.ts';
+import { blankLetters } from '../../drawer/blanks/blankWords.ts';
+import type { BrokenOut } from '../../drawer/blanks/brokenOut.ts';
+import { csv } from '../../render/csv.ts';
+import { decimalLength } from '../../units/formatLength.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
 
 const LENGTHS = ['x', 'y', 'length', 'width', 'thickness'];
 

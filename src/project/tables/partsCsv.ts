@@ -1,8 +1,8 @@
-import type { Part } from '../drawer/partsList.ts';
-import { csv } from '../render/csv.ts';
-import { decimalLength } from '../units/formatLength.ts';
-import { type Notation, unitOf } from '../units/notation.ts';
-import { speak } from '../units/phrase.ts';
+import type { Part } from '../../drawer/partsList.ts';
+import { csv } from '../../render/csv.ts';
+import { decimalLength } from '../../units/formatLength.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
+import { speak } from '../../units/phrase.ts';
 
 /** Each column's title, and whether it is a length. */
 const HEADING = [
