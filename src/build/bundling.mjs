@@ -35,23 +35,30 @@ export const BUNDLING = {
   logLevel: 'warning',
 };
 
+/** How esbuild bundles what runs in a browser. */
+export const BROWSER = {
+  bundle: true,
+  write: false,
+  metafile: true,
+  minify: true,
+  platform: 'browser',
+  target: 'es2022',
+  legalComments: 'none',
+  logLevel: 'warning',
+};
+
+/** A script as it may stand in HTML. */
+export const insideHtml = (code) => code.replaceAll('</script', '<\\/script');
+
 /** A script or a style for browsers as text, and the files that are bundled in it. */
 export const bundle = async (entry, options = {}) => {
   const { outputFiles, metafile } = await build({
+    ...BROWSER,
     entryPoints: [fromRoot(entry)],
-    bundle: true,
-    write: false,
-    metafile: true,
-    minify: true,
     format: 'iife',
-    platform: 'browser',
-    target: 'es2022',
-    legalComments: 'none',
-    logLevel: 'warning',
     ...options,
   });
-  const code = outputFiles[0].text.replaceAll('</script', '<\\/script');
-  return { code, inputs: Object.keys(metafile.inputs) };
+  return { code: insideHtml(outputFiles[0].text), inputs: Object.keys(metafile.inputs) };
 };
 
 /** A script as a security policy names it. */

@@ -4,6 +4,7 @@ import { deflateRawSync } from 'node:zlib';
 import { BUNDLING, bundle, fromRoot, hash } from './bundling.mjs';
 import { font } from './fonts.mjs';
 import { thirdParty } from './licences.mjs';
+import { scriptInParts } from './scriptInParts.mjs';
 
 /** Of Node, svgdom imports the paths of files. */
 const NO_PATHS = Object.fromEntries(
@@ -18,10 +19,10 @@ const packed = (id, data) =>
 
 /** The page as text, its security policy, and the files that are bundled in it. */
 export const buildPage = async () => {
-  const bundles = await Promise.all([
-    bundle('src/page/main.ts', {
-      define: { HALFPIN_EXAMPLE: JSON.stringify(read('examples/haberdashery-chest.yaml')) },
-    }),
+  const script = await scriptInParts('src/page/main.ts', {
+    define: { HALFPIN_EXAMPLE: JSON.stringify(read('examples/haberdashery-chest.yaml')) },
+  });
+  const [worker, css] = await Promise.all([
     bundle('src/page/sheets/sheetWorker.ts', {
       alias: { ...BUNDLING.alias, ...NO_PATHS },
       // A worker made of a blob has no URL; pdfkit derives a name from it.
@@ -29,11 +30,10 @@ export const buildPage = async () => {
     }),
     bundle('src/page/page.css', { loader: { '.css': 'css', '.woff2': 'dataurl' } }),
   ]);
-  const [script, worker, css] = bundles.map(({ code }) => code);
-  const inputs = bundles.flatMap((each) => each.inputs);
+  const inputs = [script, worker, css].flatMap((each) => each.inputs);
   const policy = [
     "default-src 'none'",
-    `script-src ${hash(script)}`,
+    `script-src ${[script.start, ...script.parts.values()].map(hash).join(' ')}`,
     'worker-src blob:',
     "style-src 'unsafe-inline'",
     'font-src data:',
@@ -42,15 +42,16 @@ export const buildPage = async () => {
     "form-action 'none'",
   ].join('; ');
   const sheets = [
-    packed('worker', worker),
+    ...[...script.parts].map(([id, part]) => packed(id, part)),
+    packed('worker', worker.code),
     packed('font-regular', font('DejaVuSansCondensed')),
     packed('font-bold', font('DejaVuSansCondensed-Bold')),
     packed('packed-licences', `${read('LICENSE')}\n${thirdParty(inputs)}`),
   ].join('\n');
   const parts = {
-    '<!--head-->': `<meta http-equiv="Content-Security-Policy" content="${policy}"><style>${css}</style>`,
+    '<!--head-->': `<meta http-equiv="Content-Security-Policy" content="${policy}"><style>${css.code}</style>`,
     '<!--version-->': JSON.parse(read('package.json')).version,
-    '<!--script-->': `<script>${script}</script>`,
+    '<!--script-->': `<script>${script.start}</script>`,
     '<!--sheets-->': sheets,
   };
   const html = Object.entries(parts).reduce(

@@ -5,7 +5,7 @@ import { readProject } from '../project/readProject.ts';
 import type { Complaint, Result } from '../units/complaint.ts';
 import type { Notation } from '../units/notation.ts';
 import { quote } from '../units/quote.ts';
-import { boardsPanel } from './boards/boardsPanel.ts';
+import { boardsWhenShown } from './boards/boardsWhenShown.ts';
 import { find, setText } from './browser/dom.ts';
 import { files } from './browser/files.ts';
 import { inPauses } from './browser/inPauses.ts';
@@ -20,7 +20,6 @@ import { forgetRefused, onTakenBack, refusedWords, refuseTyped, takeTyped } from
 import { viewChoice } from './controls/viewChoice.ts';
 import { cornerView } from './corner/cornerView.ts';
 import { handActions } from './corner/handActions.ts';
-import { benchDialog } from './dialogs/benchDialog.ts';
 import { keptDialog } from './dialogs/keptDialog.ts';
 import { licencesDialog } from './dialogs/licencesDialog.ts';
 import { messages } from './dialogs/messages.ts';
@@ -278,7 +277,7 @@ export const startApp = (): void => {
       edit: (what, edit) => tryIt(what, edit, 'the plan'),
       complain: refuse,
     }),
-    boardsPanel(find('stock-body', HTMLElement), {
+    boardsWhenShown(find('stock-body', HTMLElement), {
       edit: (what, edit, run) => tryIt(what, edit, 'the plan', run),
       complain: refuse,
       announce,
@@ -297,7 +296,11 @@ export const startApp = (): void => {
 
   const showText = textPanel(page);
   const sheets = sheetsDialog(page);
-  const openBench = benchDialog(page);
+  let bench: Promise<(ref: EditedCorner['ref']) => void> | undefined;
+  const openBench = async (): Promise<void> => {
+    bench ??= import('./dialogs/benchDialog.ts').then(({ benchDialog }) => benchDialog(page));
+    (await bench)(selectedCorner(session).ref);
+  };
   const goBack = (): void => {
     const what = undoable(session);
     go(undo(session));
@@ -315,7 +318,7 @@ export const startApp = (): void => {
     'redo-board': goForward,
     take: sheets.print,
     'save-sheets': sheets.save,
-    bench: () => openBench(selectedCorner(session).ref),
+    bench: () => void openBench(),
     kept: keptDialog(page),
     licences: licencesDialog(),
     ...files(page),

@@ -77,9 +77,11 @@ describe('earlier plans', () => {
     await page.evaluate(() => {
       IDBFactory.prototype.open = () => new EventTarget() as IDBOpenDBRequest;
     });
+    const isNew = () => page.waitForFunction(() => document.querySelector('input')?.value === 'My chest');
     await page.click('#fresh');
+    await isNew();
     await page.reload();
-    await page.waitForFunction(() => document.querySelector('input')?.value === 'My chest');
+    await isNew();
     expect(await kept(page)).toEqual(['Sewing table']);
     await page.reload();
     expect(await kept(page)).toEqual(['Sewing table']);

@@ -98,7 +98,8 @@ describe('page --site', () => {
     const [, policy = ''] = /Content-Security-Policy" content="([^"]*)"/u.exec(page) ?? [];
     const rules = new Map(policy.split('; ').map((rule) => [rule.split(' ')[0], rule.split(' ').slice(1)]));
     expect(rules.get('default-src')).toEqual(["'none'"]);
-    expect(rules.get('script-src')).toHaveLength(2);
+    const parts = page.match(/<script type="text\/plain" id="part-/gu) ?? [];
+    expect(rules.get('script-src')).toHaveLength(2 + parts.length);
     expect(rules.get('script-src')?.every((source) => source.startsWith("'sha256-"))).toBe(true);
     expect(rules.get('worker-src')).toEqual(["'self'", 'blob:']);
     expect(rules.get('manifest-src')).toEqual(["'self'"]);

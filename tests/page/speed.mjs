@@ -185,7 +185,7 @@ const measureStart = async (browser) => {
   );
   await page.close();
   const first = readFileSync(PAGE, 'utf8').replace(
-    /<script type="text\/plain" id="(?:worker|font-\w+)">.*?<\/script>/gsu,
+    /<script type="text\/plain" id="(?:worker|font-\w+|part-[\w-]+)">.*?<\/script>/gsu,
     '',
   );
   return { firstPaint, kilobytes: gzipSync(first).length / 1000 };

@@ -44,7 +44,7 @@ export const drawSheets = async (
   const whole = await loadProject(plan, { ...options, draws: true }).catch((error: unknown) =>
     failWith(error, () => readDrawOptions(options, bareUnit(options), undefined)),
   );
-  if (whole.set.drawers.length > MANY) keepHeapSmall();
+  if (whole.set.drawers.length > MANY) await keepHeapSmall();
   const { kinds, sheetKinds, only, ...printed } = readDrawOptions(options, whole.units, whole);
   const project: Project = { ...whole, ...(only && { only }) };
   const correction = options.printer === undefined ? undefined : await loadCorrection(options.printer);

@@ -1,4 +1,3 @@
-import { starterPlan } from '../../plan/starterPlan.ts';
 import { fileStem } from '../../sheets/fileStem.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { quote } from '../../units/quote.ts';
@@ -118,7 +117,10 @@ export const files = ({ now, draft, unit, openPlan, refusePlan, say, settle, sav
       });
   };
 
-  const begin = (unit: Notation): void => void openPlan(starterPlan(unitOf(unit)), 'a new plan');
+  const begin = async (unit: Notation): Promise<void> => {
+    const { starterPlan } = await import('../../plan/starterPlan.ts');
+    openPlan(starterPlan(unitOf(unit)), 'a new plan');
+  };
 
   return {
     open: () => chooser.click(),

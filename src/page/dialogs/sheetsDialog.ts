@@ -16,7 +16,6 @@ import { type RunningJob, startJob } from '../sheets/startJob.ts';
 import { choiceFields } from './choiceFields.ts';
 import { fileRows } from './fileRows.ts';
 import { type Chosen, keptChoice } from './keptChoice.ts';
-import { measuredError } from './measuredError.ts';
 import { progress, sheetPreview } from './sheetPreview.ts';
 
 const NO_STATUS = { text: '', isStop: false };
@@ -102,7 +101,8 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
     }
   };
 
-  const keepMeasures = (): void => {
+  const keepMeasures = async (): Promise<void> => {
+    const { measuredError } = await import('./measuredError.ts');
     const on = readPrinting(choice(), unitOf(unit()));
     const read = on.ok ? measuredError(on.value, unitOf(unit())) : on;
     const name = readPrinterName(find('printer-name', HTMLInputElement).value.trim() || 'my printer');
