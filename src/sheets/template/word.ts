@@ -28,27 +28,29 @@ export const centredWord = (
  * A bold word on the joint's part of a band, in one of several rooms between two heights: upright or, where no room is
  * high enough, level; in the room nearest the middle that holds it.
  * @param part heights that the word must stay between, mm
+ * @param across distances from the arris that it must stay between, in the middle of which it stands, mm
  */
 export const wordInRooms = (
   rooms: readonly Interval[],
   text: string,
   { band: { reach }, at }: PlacedBand,
   [from, to]: Interval,
+  [near, far]: Interval = [0, reach],
 ): TextMark[] => {
   const offMiddle = ([low, high]: Interval) => Math.abs(low + high - from - to);
   const within = rooms
     .map(([low, high]): Interval => [Math.max(low, from), Math.min(high, to)])
     .sort((a, b) => offMiddle(a) - offMiddle(b));
   const length = textWidth(text, SMALL, 'bold') + 2 * WORD_MARGIN;
-  const upright = within.find(([low, high]) => reach >= WORD_ROOM && high - low >= length);
+  const upright = within.find(([low, high]) => far - near >= WORD_ROOM && high - low >= length);
   // The board's edge is a bold line.
   const level = within.find(
-    ([low, high]) => reach >= length && high - low >= WORD_ROOM + (low === 0 ? PENS.edge.width : 0),
+    ([low, high]) => far - near >= length && high - low >= WORD_ROOM + (low === 0 ? PENS.edge.width : 0),
   );
   const room = upright ?? level;
   return room === undefined
     ? []
-    : [centredWord(text, 'bold', room === upright ? 90 : 0, [at(reach / 2), (room[0] + room[1]) / 2])];
+    : [centredWord(text, 'bold', room === upright ? 90 : 0, [at((near + far) / 2), (room[0] + room[1]) / 2])];
 };
 
 /** The box of a word and 0.4 mm round it, which hatching leaves free. */
