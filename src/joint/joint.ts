@@ -99,7 +99,10 @@ export const tailParts = (
   { tails, smallPins }: Pick<Joint, 'tails' | 'smallPins'>,
   at: 'tip' | 'base',
 ): Interval[] =>
-  tails.flatMap((tail, i) => besideSmallPin(tail[at], smallPins?.[i]?.[at === 'tip' ? 'narrow' : 'wide']));
+  tails
+    .flatMap((tail, i) => besideSmallPin(tail[at], smallPins?.[i]?.[at === 'tip' ? 'narrow' : 'wide']))
+    // A base may be no wider than the small pin half way up.
+    .filter(([from, to]) => to > from);
 
 /** Where a joint begins and ends across the boards' width, between its shoulders. */
 export const jointSpan = ({ width, shoulder }: Pick<Joint, 'width' | 'shoulder'>): Interval => [

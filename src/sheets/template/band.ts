@@ -1,5 +1,5 @@
 import type { Path, PenName, Point, Role } from '../../drawing/drawing.ts';
-import type { Joint, JointBoard } from '../../joint/joint.ts';
+import { type Interval, type Joint, type JointBoard, tailParts } from '../../joint/joint.ts';
 import type { MarkRole, Surface, SurfaceMarks } from '../../joint/kinds/kind.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 
@@ -81,6 +81,17 @@ const marksFrom = (jointFrom: number, marks: SurfaceMarks): SurfaceMarks => {
     waste: marks.waste.map((outline) => outline.map(above)),
   };
 };
+
+/**
+ * Where a piece may be divided, in mm from the reference edge: inside a tail, beside its small pin; or inside that, where the
+ * tail's base is no wider.
+ */
+export const dividedAt = (joint: Joint): Interval[] =>
+  joint.tails.flatMap((tail, i) => {
+    const small = joint.smallPins?.[i];
+    const parts = tailParts({ tails: [tail], ...(small && { smallPins: [small] }) }, 'base');
+    return parts.length === 0 && small !== undefined ? [small.narrow] : parts;
+  });
 
 /** A flap that holds the end grain's flat template to the arris with the inside face, from which its measures start. */
 export const INSIDE_FLAP: Band = { name: 'inside', width: GRIP_WIDTH, reach: 0, strokes: [], waste: [] };

@@ -4,6 +4,7 @@ import { line, rectangle, stroke } from '../../drawing/shapes.ts';
 import { type Interval, type Joint, jointSpan, tailParts } from '../../joint/joint.ts';
 import { betweenSplits } from '../../paper/piece.ts';
 import { formatLength } from '../../units/formatLength.ts';
+import { dividedAt } from './band.ts';
 import { edgeMark } from './edgeMark.ts';
 import { type Label, type Lettering, textLabel } from './lettering.ts';
 import { holdsWord, type RodBreadth, rodOutline, rodStrip, rodWidth } from './rodStrip.ts';
@@ -40,7 +41,7 @@ export const rod = (name: string, joint: Joint, board: Titles, pinBoard: OtherBo
     width: WIDTH,
     height: top,
     overhang: 1,
-    splittable: { x: [], y: tailParts(joint, 'base') },
+    splittable: { x: [], y: dividedAt(joint) },
     taped: { y: tapedUp(titles, height) },
     lines: () => lineMarks(joint, board.jointFrom, top),
     draw: (splits) => {

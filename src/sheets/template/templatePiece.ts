@@ -1,12 +1,11 @@
 import type { Box, Drawing, Point, StrokeMark } from '../../drawing/drawing.ts';
 import { hatch } from '../../drawing/hatch.ts';
 import { line, polygon, stroke } from '../../drawing/shapes.ts';
-import { tailParts } from '../../joint/joint.ts';
 import type { Surface } from '../../joint/kinds/kind.ts';
 import type { Piece, Splits, TapedLength } from '../../paper/piece.ts';
 import { betweenSplits } from '../../paper/piece.ts';
 import type { ShortName } from '../../units/shortNames.ts';
-import { type Band, bandsOf, INSIDE_FLAP, type MarkedEnd, surfacesOf } from './band.ts';
+import { type Band, bandsOf, dividedAt, INSIDE_FLAP, type MarkedEnd, surfacesOf } from './band.ts';
 import { edgeMark } from './edgeMark.ts';
 import { endWords } from './endWords.ts';
 import { gripLettering } from './gripLettering.ts';
@@ -111,7 +110,7 @@ const pieceOf = (
     overhang: FOLD_OVERHANG,
     splittable: {
       x: placed.slice(1).map(({ x0 }) => x0),
-      y: tailParts(joint, 'base'),
+      y: dividedAt(joint),
     },
     taped: placed.length > 1 ? { x: tapedAcross(placed), y } : { y },
     lines: () => {

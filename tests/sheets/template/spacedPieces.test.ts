@@ -4,7 +4,7 @@ import type { JointSpec } from '../../../src/joint/jointSpec.ts';
 import { layOut } from '../../../src/joint/layOut.ts';
 import { NO_SPLITS, type Piece } from '../../../src/paper/piece.ts';
 import type { Corner } from '../../../src/sheets/template/cornerPieces.ts';
-import { groupedSpec, toothedSpec } from '../../joint/anySpec.ts';
+import { groupedSpec, jointsOf, toothedSpec } from '../../joint/anySpec.ts';
 import { jointOf } from '../../joint/told.ts';
 import { faults } from '../faults.ts';
 import { cornerOf, everyPiece, pieceOf } from '../pieces.ts';
@@ -130,6 +130,41 @@ describe("the templates of a hound's tooth", () => {
         [12, 24],
         [32, 44],
       ]);
+  });
+
+  it('may be divided inside the small pin where the tail’s base is no wider than that half way up', () => {
+    // 49 = 8 + 33 + 8: 30 long at 1:2.5 a tail loses 12 on either side, and a small pin of 3 grows by 12.
+    const steep = jointOf({
+      ...spec,
+      width: 49,
+      pinBoard: 30,
+      slope: { run: 2.5 },
+      houndsTooth: { smallPin: 3 },
+    });
+    expect(steep.tails[0]?.base).toEqual([20, 29]);
+    for (const piece of everyPiece(cornerOf({ joint: steep }), false))
+      expect(piece.splittable.y).toEqual([[23, 26]]);
+  });
+
+  it('are divided inside tails alone, and along none of the small pins’ lines', () => {
+    fc.assert(
+      fc.property(jointsOf(toothedSpec), (made) => {
+        const { tails, smallPins = [] } = made;
+        const [piece] = everyPiece(cornerOf({ joint: made }), false);
+        for (const [from, to] of piece?.splittable.y ?? []) {
+          expect(to).toBeGreaterThan(from);
+          const i = tails.findIndex(({ base }) => from >= base[0] - 1e-9 && to <= base[1] + 1e-9);
+          expect(i).toBeGreaterThanOrEqual(0);
+          // A sloped side runs from a narrow line to the wide one beside it.
+          const { narrow, wide } = smallPins[i] ?? { narrow: [0, 0], wide: [0, 0] };
+          for (const [low, high] of [
+            [wide[0], narrow[0]],
+            [narrow[1], wide[1]],
+          ] as const)
+            expect(to <= low + 1e-9 || from >= high - 1e-9).toBe(true);
+        }
+      }),
+    );
   });
 
   it('have a rod with the small pin’s lines at the tips alone, where the tail board’s waste is hatched', () => {
