@@ -20,6 +20,7 @@ import { forgetRefused, onTakenBack, refusedWords, refuseTyped, takeTyped } from
 import { viewChoice } from './controls/viewChoice.ts';
 import { cornerView } from './corner/cornerView.ts';
 import { handActions } from './corner/handActions.ts';
+import { benchDialog } from './dialogs/benchDialog.ts';
 import { keptDialog } from './dialogs/keptDialog.ts';
 import { licencesDialog } from './dialogs/licencesDialog.ts';
 import { messages } from './dialogs/messages.ts';
@@ -296,11 +297,7 @@ export const startApp = (): void => {
 
   const showText = textPanel(page);
   const sheets = sheetsDialog(page);
-  let bench: Promise<(ref: EditedCorner['ref']) => void> | undefined;
-  const openBench = async (): Promise<void> => {
-    bench ??= import('./dialogs/benchDialog.ts').then(({ benchDialog }) => benchDialog(page));
-    (await bench)(selectedCorner(session).ref);
-  };
+  const openBench = benchDialog(page);
   const goBack = (): void => {
     const what = undoable(session);
     go(undo(session));
@@ -318,7 +315,7 @@ export const startApp = (): void => {
     'redo-board': goForward,
     take: sheets.print,
     'save-sheets': sheets.save,
-    bench: () => void openBench(),
+    bench: () => openBench(selectedCorner(session).ref),
     kept: keptDialog(page),
     licences: licencesDialog(),
     ...files(page),
