@@ -11,8 +11,10 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     globalSetup: ['tests/built.ts', 'tests/scratch.ts'],
-    // What starts programs takes long on a machine that is busy with other things.
-    testTimeout: 60_000,
+    // What starts programs and browsers takes long on a machine that is busy with other things.
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
+    expect: { poll: { timeout: 60_000 } },
     // No test leaves anything behind in a module, so modules are loaded once a worker, not once a file.
     isolate: false,
     pool: 'threads',

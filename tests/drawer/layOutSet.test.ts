@@ -272,7 +272,7 @@ describe('a drawer that cannot be made', () => {
       }),
       { numRuns: 1000 },
     );
-  }, 60_000);
+  });
 
   it('is refused together with all others, each at its place', () => {
     const complaints = complaintsOf(

@@ -148,7 +148,7 @@ describe('the boards of the example', () => {
   };
   beforeAll(() => {
     ({ boards, runs } = JSON.parse(said('breakout', PLAN, '--json')));
-  }, 60_000);
+  });
 
   it('are nine, with some thirty defects', () => {
     expect(listed).toHaveLength(9);

@@ -2,19 +2,17 @@
 import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { readProject } from '../../src/project/readProject.ts';
 import { CHEST } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { kept, slider, told } from '../page/steering.ts';
 
-vi.setConfig({ testTimeout: 20_000 });
-
 let there: Visit;
 beforeAll(async () => {
   there = await visit();
-}, 60_000);
+});
 // Whatever went wrong inside the page, or asked for the network, comes to light here.
 afterAll(() => there.close());
 

@@ -1,15 +1,13 @@
 // The page judged by axe-core (rules of WCAG 2.2, A and AA) and by its measures, in every state, width and colour scheme.
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AXE_RULES, axeFaults, COLOUR_RULES } from '../page/axeFaults.ts';
 import { type Visit, visit } from '../page/chromium.ts';
-
-vi.setConfig({ testTimeout: 20_000 });
 
 let there: Visit;
 beforeAll(async () => {
   there = await visit();
-}, 60_000);
+});
 afterAll(() => there.close());
 
 const COLOURS = {
@@ -89,7 +87,7 @@ describe.each([
     }
     expect(found).toEqual([]);
     await page.context().close();
-  }, 60_000);
+  });
 });
 
 describe.each([

@@ -1,14 +1,12 @@
 // Boards on the page, in Debian's Chromium: what comes out of each, and boards and defects drawn by mouse, finger and keys.
 import { readFileSync } from 'node:fs';
 import type { CDPSession, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AXE_RULES, axeFaults, COLOUR_RULES } from '../page/axeFaults.ts';
 import { CHEST, inInches } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { roomFaults } from '../page/roomFaults.ts';
 import { give, kept, slider } from '../page/steering.ts';
-
-vi.setConfig({ testTimeout: 30_000 });
 
 const CHEST_OF_BOARDS = readFileSync('examples/haberdashery-chest-boards.yaml', 'utf8');
 /** The same in inches; a second try is no length. */
@@ -39,7 +37,7 @@ beforeAll(async () => {
   there = await visit();
   page = await there.open({ hasTouch: true });
   touch = await page.context().newCDPSession(page);
-}, 60_000);
+});
 afterAll(() => there.close());
 
 const body = () => page.locator('#stock-body');

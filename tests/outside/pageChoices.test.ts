@@ -4,12 +4,10 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { CHEST, folder, said } from '../cli/program.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { download, kept } from '../page/steering.ts';
-
-vi.setConfig({ testTimeout: 30_000 });
 
 const FONT = 'node_modules/@fontsource/alegreya-sans/files/alegreya-sans-greek-400-normal.woff';
 
@@ -18,7 +16,7 @@ let page: Page;
 beforeAll(async () => {
   there = await visit();
   page = await there.open();
-}, 60_000);
+});
 afterAll(() => there.close());
 
 /** What the program draws of a plan, each file by its name. */

@@ -1,21 +1,19 @@
 // Every key of a plan by hand on the page, in Debian's Chromium: the groups unfolded, what is refused, and a chest begun
 // without a line of text.
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AXE_RULES, axeFaults, COLOUR_RULES } from '../page/axeFaults.ts';
 import { CHEST } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { roomFaults } from '../page/roomFaults.ts';
 import { give, kept } from '../page/steering.ts';
 
-vi.setConfig({ testTimeout: 30_000 });
-
 let there: Visit;
 let page: Page;
 beforeAll(async () => {
   there = await visit();
   page = await there.open();
-}, 60_000);
+});
 afterAll(() => there.close());
 
 const field = (name: string) => page.getByLabel(name, { exact: true });

@@ -1,14 +1,12 @@
 // Movable fingers on the page, in Debian's Chromium: their section, the table of prices, and spacers that are dragged.
 import { readFileSync } from 'node:fs';
 import type { CDPSession, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AXE_RULES, axeFaults, COLOUR_RULES } from '../page/axeFaults.ts';
 import { inInches } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { roomFaults } from '../page/roomFaults.ts';
 import { give, kept, slider, told } from '../page/steering.ts';
-
-vi.setConfig({ testTimeout: 20_000 });
 
 /** With half pins of so little freedom that one spacer cannot serve all fronts. */
 const FINGERS = readFileSync('examples/haberdashery-chest-fingers.yaml', 'utf8').replace('[6, 10]', '[5, 8]');
@@ -21,7 +19,7 @@ beforeAll(async () => {
   there = await visit();
   page = await there.open({ hasTouch: true });
   touch = await page.context().newCDPSession(page);
-}, 60_000);
+});
 afterAll(() => there.close());
 
 const openPlan = async (text: string): Promise<void> => {

@@ -13,7 +13,7 @@ beforeAll(async () => {
   firefox = await startFirefox();
   await firefox.say('WebDriver:SetWindowRect', { width: 1440, height: 1000 });
   await firefox.say('WebDriver:Navigate', { url: pathToFileURL('dist/halfpin.html').href });
-}, 60_000);
+});
 afterAll(() => firefox.close());
 
 const HANDLE = `document.querySelector('[role=slider][aria-label="tail 2, lower edge"]')`;

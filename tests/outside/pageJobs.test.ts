@@ -3,18 +3,16 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { folder, halfpin } from '../cli/program.ts';
 import { CHEST } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { download, give } from '../page/steering.ts';
 
-vi.setConfig({ testTimeout: 30_000 });
-
 let there: Visit;
 beforeAll(async () => {
   there = await visit();
-}, 60_000);
+});
 afterAll(() => there.close());
 
 const status = (page: Page) => page.locator('#take-status');

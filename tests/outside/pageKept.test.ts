@@ -1,15 +1,14 @@
 // What the page keeps: plans that others took the place of, the work of two tabs, what is typed when it is saved.
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Visit, visit } from '../page/chromium.ts';
-
-vi.setConfig({ testTimeout: 20_000 });
+import { begun, hasTitle } from '../page/steering.ts';
 
 let there: Visit;
 beforeAll(async () => {
   there = await visit();
-}, 60_000);
+});
 afterAll(() => there.close());
 
 const title = (page: Page): Promise<string> => page.locator('#title').inputValue();
@@ -27,7 +26,7 @@ const opened = async (page: Page, name: string): Promise<void> => {
   await page
     .locator('#file')
     .setInputFiles({ name: 'p.yaml', mimeType: 'text/plain', buffer: Buffer.from(text) });
-  await page.waitForFunction((name) => document.querySelector('input')?.value === name, name);
+  await hasTitle(page, name);
 };
 const saved = async (page: Page, save: () => Promise<void>): Promise<string> => {
   const [file] = await Promise.all([page.waitForEvent('download'), save()]);
@@ -41,7 +40,7 @@ describe('earlier plans', () => {
     expect(await page.locator('#kept-body').textContent()).toContain('There are none yet');
     await page.keyboard.press('Escape');
     await named(page, 'Sewing table');
-    await page.click('#fresh');
+    await begun(page);
     await opened(page, 'Other');
     expect(await kept(page)).toEqual(['My chest', 'Sewing table']);
     await page.reload();
@@ -55,7 +54,7 @@ describe('earlier plans', () => {
 
   it('are told apart by their drawers and their last edit; the untouched example is none', async () => {
     const page = await there.open();
-    await page.click('#fresh');
+    await begun(page);
     expect(await kept(page)).toEqual([]);
     await page.keyboard.press('Escape');
     await page.getByLabel('Opening, height').fill('80');
@@ -71,17 +70,34 @@ describe('earlier plans', () => {
     await page.context().close();
   });
 
+  it('give way to what was asked for last, however long a new plan takes to be made', async () => {
+    const page = await there.open();
+    await page.evaluate(() => {
+      const chosen = new DataTransfer();
+      const text =
+        'name: Other\njoints: [{name: A, kind: through, width: 60, tailBoard: 12, pinBoard: 12}]\n';
+      chosen.items.add(new File([text], 'p.yaml'));
+      const chooser = document.querySelector<HTMLInputElement>('#file');
+      document.querySelector<HTMLElement>('#fresh')?.click();
+      if (chooser !== null) chooser.files = chosen.files;
+      chooser?.dispatchEvent(new Event('change'));
+    });
+    await hasTitle(page, 'Other');
+    await begun(page);
+    // Nothing came between them.
+    expect(await kept(page)).toEqual(['Other']);
+    await page.context().close();
+  });
+
   it('are kept where the page is left before the database has answered', async () => {
     const page = await there.open();
     await named(page, 'Sewing table');
     await page.evaluate(() => {
       IDBFactory.prototype.open = () => new EventTarget() as IDBOpenDBRequest;
     });
-    const isNew = () => page.waitForFunction(() => document.querySelector('input')?.value === 'My chest');
-    await page.click('#fresh');
-    await isNew();
+    await begun(page);
     await page.reload();
-    await isNew();
+    await hasTitle(page, 'My chest');
     expect(await kept(page)).toEqual(['Sewing table']);
     await page.reload();
     expect(await kept(page)).toEqual(['Sewing table']);
@@ -205,7 +221,7 @@ describe('a browser that stores nothing', () => {
     await page.waitForTimeout(600);
     expect(await unkept(page)).toMatch(/keeps nothing/u);
     // What another takes the place of is kept in the database all the same.
-    await page.click('#fresh');
+    await begun(page);
     expect(await kept(page)).toEqual(['Longer than the room that there is still']);
     await page.keyboard.press('Escape');
     await page.evaluate(() => {
@@ -236,7 +252,7 @@ describe('a browser that stores nothing', () => {
     }, how);
     await page.reload();
     await named(page, 'Sewing table');
-    await page.click('#fresh');
+    await begun(page);
     expect(await kept(page)).toEqual(['Sewing table']);
     await page.reload();
     expect(await kept(page)).toEqual(['Sewing table']);

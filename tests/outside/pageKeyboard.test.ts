@@ -1,14 +1,12 @@
 // The page by keyboard, in Chromium: where the focus is, what Escape, Home and End do, and what is told.
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Visit, visit } from '../page/chromium.ts';
-
-vi.setConfig({ testTimeout: 20_000 });
 
 let there: Visit;
 beforeAll(async () => {
   there = await visit();
-}, 60_000);
+});
 afterAll(() => there.close());
 
 const focused = (page: Page): Promise<string> =>

@@ -1,17 +1,15 @@
 // What is printed on every control of the page and its dialogs, in Debian's Chromium: the trade's words, and no plan's keys.
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { planKeys, valuesIn } from '../../src/page/model/fields/planKeys.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { give } from '../page/steering.ts';
 
-vi.setConfig({ testTimeout: 30_000 });
-
 let there: Visit;
 beforeAll(async () => {
   there = await visit();
-}, 60_000);
+});
 afterAll(() => there.close());
 
 /** Those that are words of no language. */

@@ -1,16 +1,14 @@
 // Every view of the page in windows as narrow as a phone's, in Debian's Chromium, with every example: the browser, which
 // tells of each size that is no size, has nothing to say of any.
 import { readdirSync, readFileSync } from 'node:fs';
-import { afterAll, beforeAll, it, vi } from 'vitest';
+import { afterAll, beforeAll, it } from 'vitest';
 import { type Visit, visit } from '../page/chromium.ts';
 import { give } from '../page/steering.ts';
-
-vi.setConfig({ testTimeout: 30_000 });
 
 let there: Visit;
 beforeAll(async () => {
   there = await visit();
-}, 60_000);
+});
 // What the browser says of the page fails here.
 afterAll(() => there.close());
 

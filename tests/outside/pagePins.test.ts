@@ -1,12 +1,10 @@
 // Parts pinned by hand on the page, in Debian's Chromium: dragged, moved by keys and fingers, refused, set free.
 import type { CDPSession, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AXE_RULES, axeFaults, COLOUR_RULES } from '../page/axeFaults.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { roomFaults } from '../page/roomFaults.ts';
 import { give, kept } from '../page/steering.ts';
-
-vi.setConfig({ testTimeout: 30_000 });
 
 /** Three fronts, which one board holds, and another: quickly laid out. */
 const FEW = `name: Two boards
@@ -37,7 +35,7 @@ beforeAll(async () => {
   await page.click('#at-boards');
   await give(page, 'boards.yaml', Buffer.from(FEW));
   await laidOut();
-}, 60_000);
+});
 afterAll(() => there.close());
 
 const laidOut = (): Promise<void> => page.locator('#stock-body .progress').waitFor({ state: 'hidden' });

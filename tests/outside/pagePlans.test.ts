@@ -1,16 +1,14 @@
 // How plans come into the page in Debian's Chromium, and stay there.
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { CHEST } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { download, give, kept, message, slider, told } from '../page/steering.ts';
 
-vi.setConfig({ testTimeout: 20_000 });
-
 let there: Visit;
 beforeAll(async () => {
   there = await visit();
-}, 60_000);
+});
 // Whatever went wrong inside the page, or asked for the network, comes to light here.
 afterAll(() => there.close());
 

@@ -3,17 +3,15 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { CHEST, folder, said } from '../cli/program.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { type ReadPage, readWithPdfjs } from './readPdf.ts';
 
-vi.setConfig({ testTimeout: 30_000 });
-
 let there: Visit;
 beforeAll(async () => {
   there = await visit();
-}, 60_000);
+});
 afterAll(() => there.close());
 
 /** A headless browser has no print window: `print()` is only counted, and what it would print is what its own PDF has. */

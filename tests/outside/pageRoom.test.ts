@@ -1,11 +1,9 @@
 // Whether there is room for everything, in Debian's Chromium: at every width, in both units, with large letters too.
 import type { CDPSession, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { CHEST, inInches } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { roomFaults } from '../page/roomFaults.ts';
-
-vi.setConfig({ testTimeout: 60_000 });
 
 const PLANS = { mm: [CHEST, ' mm'], in: [inInches(CHEST), '"'] } as const;
 
@@ -16,7 +14,7 @@ beforeAll(async () => {
   there = await visit();
   page = await there.open();
   cdp = await page.context().newCDPSession(page);
-}, 60_000);
+});
 afterAll(() => there.close());
 
 const openPlan = async (unit: keyof typeof PLANS): Promise<void> => {

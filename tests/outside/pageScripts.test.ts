@@ -12,7 +12,7 @@ import { fontWith } from '../render/letters/fontWith.ts';
 let there: Visit;
 beforeAll(async () => {
   there = await visit();
-}, 60_000);
+});
 afterAll(() => there.close());
 
 it('prints names from right to left as the program does, and other letters once a font is chosen for them', async () => {
@@ -37,4 +37,4 @@ it('prints names from right to left as the program does, and other letters once 
   expect(halfpin(args, where)).toMatchObject({ status: 0, err: '' });
   expect(bytes.equals(readFileSync(join(where, 'out', 'haberdashery-chest-bench.pdf')))).toBe(true);
   await page.context().close();
-}, 30_000);
+});

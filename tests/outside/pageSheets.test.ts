@@ -5,18 +5,16 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { afterAll, beforeAll, describe, expect, it, onTestFinished, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, onTestFinished } from 'vitest';
 import { said } from '../cli/program.ts';
 import { CHEST } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { download, give } from '../page/steering.ts';
 
-vi.setConfig({ testTimeout: 20_000 });
-
 let there: Visit;
 beforeAll(async () => {
   there = await visit();
-}, 60_000);
+});
 // Whatever went wrong inside the page, or asked for the network, comes to light here.
 afterAll(() => there.close());
 
@@ -46,7 +44,7 @@ describe('taking it away', () => {
       return title.includes('guided') === cut;
     }, names.includes('guides'));
     await page.click('#save-sheets');
-    expect(await page.locator('#take-guides').isVisible()).toBe(names.includes('guides'));
+    await page.locator('#take-guides').waitFor({ state: names.includes('guides') ? 'visible' : 'hidden' });
     for (const name of names) {
       const made = await download(page, `#take-${name}`);
       expect(made.name).toBe(`${plan}-${name}.pdf`);

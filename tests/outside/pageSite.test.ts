@@ -38,7 +38,7 @@ let browser: Browser;
 beforeAll(async () => {
   expect(halfpin(['page', '--site', site])).toMatchObject({ status: 0, err: '' });
   [server, browser] = await Promise.all([serve(site), launchChromium()]);
-}, 60_000);
+});
 afterAll(async () => {
   await browser.close();
   server.close();
@@ -78,7 +78,7 @@ describe('a site', () => {
     await page.locator('#preview[data-state="ready"]').waitFor();
     expect(faults).toEqual([]);
     await context.close();
-  }, 30_000);
+  });
 });
 
 describe('page --site', () => {

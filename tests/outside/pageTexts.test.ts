@@ -1,16 +1,14 @@
 // The plan's text in the page, while what is typed is no valid plan yet; and what the page says of that and of refusals.
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Visit, visit } from '../page/chromium.ts';
-import { download, give, kept, message, slider } from '../page/steering.ts';
-
-vi.setConfig({ testTimeout: 20_000 });
+import { begun, download, give, kept, message, slider } from '../page/steering.ts';
 
 let there: Visit;
 beforeAll(async () => {
   there = await visit();
-}, 60_000);
+});
 afterAll(() => there.close());
 
 const CHEST = readFileSync('examples/haberdashery-chest.yaml', 'utf8');
@@ -60,7 +58,7 @@ describe('text that is typed and no plan yet', () => {
   it('is kept with its plan where another is opened', async () => {
     const page = await there.open();
     await typed(page, BROKEN);
-    await page.click('#fresh');
+    await begun(page);
     await page.click('#undo');
     expect(await text(page)).toBe(BROKEN);
     await page.click('#redo');
@@ -125,7 +123,7 @@ describe('a message', () => {
     await page.click('#undo');
     await gone();
     await refused(page);
-    await page.click('#fresh');
+    await begun(page);
     await gone();
     await page.context().close();
   });

@@ -1,16 +1,14 @@
 // The page under a finger, as Chromium sees touches: what takes hold, and what scrolls.
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Visit, visit } from '../page/chromium.ts';
-
-vi.setConfig({ testTimeout: 20_000 });
 
 let there: Visit;
 let page: Page;
 beforeAll(async () => {
   there = await visit();
   page = await there.open({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
-}, 60_000);
+});
 afterAll(() => there.close());
 
 const scrolled = (): Promise<number> => page.evaluate(() => scrollY);

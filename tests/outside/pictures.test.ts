@@ -91,4 +91,4 @@ it('are to scale, or say that they are not and keep the order of sizes', async (
     expect([name, has(outlines(drawn, 'upright'), front.width / corners)]).toEqual([name, true]);
     expect([name, has(outlines(drawn, 'upright'), side.width / corners)]).toEqual([name, true]);
   });
-}, 60_000);
+});

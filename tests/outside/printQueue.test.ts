@@ -40,7 +40,7 @@ describe('a print queue of CUPS that prints to PDF (Debian: printer-driver-cups-
   let queue: Queue;
   beforeAll(async () => {
     queue = await startQueue();
-  }, 30_000);
+  });
   afterAll(() => queue?.stop());
 
   /** What comes out of the queue for what is done, page after page. */

@@ -78,7 +78,7 @@ if (EVERY)
       packed = join(folder, made.filename);
       writeFileSync(join(folder, 'package.json'), '{"type":"module","private":true}');
       mustRun(folder, 'npm', 'install', '--offline', '--no-audit', packed);
-    }, 120_000);
+    });
     afterAll(() => rmSync(folder, { recursive: true }));
 
     it('brings nothing with it', () => {

@@ -18,6 +18,8 @@ export const visit = async (): Promise<Visit> => {
     browser,
     open: async ({ hash = '', ...options } = {}) => {
       const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
+      // On a busy machine a click may take long to arrive.
+      context.setDefaultTimeout(120_000);
       await context.setOffline(true);
       context.on('request', (request) => {
         if (!/^(file|data|blob):/u.test(request.url())) faults.push(`asked for ${request.url()}`);

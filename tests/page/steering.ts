@@ -15,6 +15,16 @@ export const message = (page: Page): Locator => page.locator('#messages');
 export const give = (page: Page, name: string, buffer: Buffer): Promise<void> =>
   page.locator('#file').setInputFiles({ name, mimeType: 'application/octet-stream', buffer });
 
+export const hasTitle = async (page: Page, name: string): Promise<void> => {
+  await page.waitForFunction((name) => document.querySelector('input')?.value === name, name);
+};
+
+/** New, whose script is unpacked when it is first asked for. */
+export const begun = async (page: Page): Promise<void> => {
+  await page.click('#fresh');
+  await hasTitle(page, 'My chest');
+};
+
 export const download = async (page: Page, button: string): Promise<{ name: string; bytes: Buffer }> => {
   const [file] = await Promise.all([page.waitForEvent('download'), page.click(button)]);
   return { name: file.suggestedFilename(), bytes: readFileSync(await file.path()) };

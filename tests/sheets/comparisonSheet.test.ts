@@ -136,5 +136,5 @@ describe('the comparison', () => {
       ),
       { numRuns: 20 },
     );
-  }, 30_000);
+  });
 });

@@ -190,5 +190,5 @@ describe('the contents', () => {
       ),
       { numRuns: 20 },
     );
-  }, 30_000);
+  });
 });

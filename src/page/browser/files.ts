@@ -29,8 +29,8 @@ const readAside = async (read: Blob): Promise<readonly string[]> => {
 
 /** Opens and saves plans, as files and as links. */
 export const files = ({ now, draft, unit, openPlan, refusePlan, say, settle, saved }: AppContext) => {
-  /** What was given last: reading may take longer than it takes to give another. */
-  let latest: Blob | undefined;
+  /** What was asked for last: reading may take longer than it takes to ask for another. */
+  let latest: Blob | Promise<unknown> | undefined;
   const openFile = async (given: Blob, name: string): Promise<void> => {
     latest = given;
     const file = given.slice(0, MOST_READ);
@@ -43,7 +43,8 @@ export const files = ({ now, draft, unit, openPlan, refusePlan, say, settle, sav
         return;
       }
     }
-    openPlan(new Uint8Array(await file.arrayBuffer()), name);
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    if (latest === given) openPlan(bytes, name);
   };
   const open = async (file: File): Promise<void> => {
     try {
@@ -118,15 +119,20 @@ export const files = ({ now, draft, unit, openPlan, refusePlan, say, settle, sav
   };
 
   const begin = async (unit: Notation): Promise<void> => {
-    const { starterPlan } = await import('../../plan/starterPlan.ts');
-    openPlan(starterPlan(unitOf(unit)), 'a new plan');
+    const script = import('../../plan/starterPlan.ts');
+    latest = script;
+    const { starterPlan } = await script;
+    if (latest === script) openPlan(starterPlan(unitOf(unit)), 'a new plan');
   };
 
   return {
     open: () => chooser.click(),
     save,
     fresh: () => begin(unit()),
-    blank: () => void openPlan(blankPlan(unitOf(unit())), 'a blank plan'),
+    blank: () => {
+      latest = undefined;
+      openPlan(blankPlan(unitOf(unit())), 'a blank plan');
+    },
     'fresh-mm': () => begin('mm'),
     'fresh-in': () => begin('in'),
     link: () => void copyLink(),

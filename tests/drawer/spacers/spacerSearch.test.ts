@@ -65,7 +65,7 @@ describe('the search for few spacers', () => {
       { numRuns: 150 },
     );
     expect(Math.min(met, none)).toBeGreaterThan(10);
-  }, 60_000);
+  });
 
   it('fills every width exactly, with half pins in their range and the groove in the lowest tail', () => {
     fc.assert(
@@ -95,7 +95,7 @@ describe('the search for few spacers', () => {
       }),
       { numRuns: 300 },
     );
-  }, 60_000);
+  });
 
   it('is no worse with a spacer more', () => {
     fc.assert(
@@ -107,7 +107,7 @@ describe('the search for few spacers', () => {
       }),
       { numRuns: 100 },
     );
-  }, 60_000);
+  });
 
   it('lets others use the spacer of a drawer that keeps its layout, which counts', () => {
     // One tail of 60 - 2 h: with half pins of 5 to 20, 20 to 50; of 100 - 2 h, 60 to 90.

@@ -245,7 +245,7 @@ describe('locks', () => {
       }),
       { numRuns: 60 },
     );
-  }, 20_000);
+  });
 });
 
 describe('typeWidth', () => {
