@@ -17,7 +17,7 @@ export default defineConfig({
     expect: { poll: { timeout: 60_000 } },
     // No test leaves anything behind in a module, so modules are loaded once a worker, not once a file.
     isolate: false,
-    pool: 'threads',
+    pool: 'forks',
     // Much of the time goes by waiting for programs, so no core is kept free.
     maxWorkers: '100%',
   },
