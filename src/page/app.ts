@@ -14,19 +14,18 @@ import { keepPlan } from './browser/keptPlans.ts';
 import { type PlanText, storedPlan } from './browser/storage.ts';
 import { storing } from './browser/storing.ts';
 import { controls } from './controls/controls.ts';
-import { fingersPanel } from './controls/fingersPanel.ts';
 import { leaveField } from './controls/leaveField.ts';
 import { forgetRefused, onTakenBack, refusedWords, refuseTyped, takeTyped } from './controls/refusals.ts';
 import { viewChoice } from './controls/viewChoice.ts';
 import { cornerView } from './corner/cornerView.ts';
 import { handActions } from './corner/handActions.ts';
-import { benchDialog } from './dialogs/benchDialog.ts';
 import { keptDialog } from './dialogs/keptDialog.ts';
 import { licencesDialog } from './dialogs/licencesDialog.ts';
 import { messages } from './dialogs/messages.ts';
 import { otherTab } from './dialogs/otherTab.ts';
-import { sheetsDialog } from './dialogs/sheetsDialog.ts';
+import { onPrintKey } from './dialogs/printKey.ts';
 import { textPanel } from './dialogs/textPanel.ts';
+import { unpackedAfterStart } from './dialogs/unpackedAfterStart.ts';
 import { addCorner, addDrawer, duplicate, move, remove, rename, setCount } from './model/drawers.ts';
 import type { EditedCorner } from './model/editedCorner.ts';
 import {
@@ -63,7 +62,7 @@ import {
 } from './model/session.ts';
 import { type Snapshot, snapshot } from './model/snapshot.ts';
 import { typeMeasure } from './model/typeMeasure.ts';
-import type { AppContext, Room } from './model/viewState.ts';
+import type { AppContext, Room, View } from './model/viewState.ts';
 import { widthsOf } from './model/widths.ts';
 import { cabinetView } from './overview/cabinetView.ts';
 import { familyView } from './overview/familyView.ts';
@@ -274,10 +273,6 @@ export const startApp = (): void => {
       },
       complain: refuse,
     }),
-    fingersPanel(find('fingers', HTMLElement), find('fingers-body', HTMLElement), {
-      edit: (what, edit) => tryIt(what, edit, 'the plan'),
-      complain: refuse,
-    }),
     boardsWhenShown(find('stock-body', HTMLElement), {
       edit: (what, edit, run) => tryIt(what, edit, 'the plan', run),
       complain: refuse,
@@ -296,8 +291,33 @@ export const startApp = (): void => {
   });
 
   const showText = textPanel(page);
-  const sheets = sheetsDialog(page);
-  const openBench = benchDialog(page);
+  const sheets = unpackedAfterStart(
+    import('./dialogs/sheetsDialog.ts').then(({ sheetsDialog }) => sheetsDialog(page)),
+    'what makes sheets',
+    said.show,
+  );
+  const bench = unpackedAfterStart(
+    import('./dialogs/benchDialog.ts').then(({ benchDialog }) => benchDialog(page)),
+    'the bench view',
+    said.show,
+  );
+  const fingers = unpackedAfterStart(
+    import('./controls/fingersPanel.ts').then(({ fingersPanel }) =>
+      fingersPanel(find('fingers', HTMLElement), find('fingers-body', HTMLElement), {
+        edit: (what, edit) => tryIt(what, edit, 'the plan'),
+        complain: refuse,
+      }),
+    ),
+    'movable fingers',
+    said.show,
+  );
+  const join = (view: View): void => {
+    views.push(view);
+    view({ ...viewStateOf(session), room });
+  };
+  sheets(({ update }) => join(update));
+  fingers(join);
+  onPrintKey(() => sheets(({ printNow }) => printNow()));
   const goBack = (): void => {
     const what = undoable(session);
     go(undo(session));
@@ -313,9 +333,9 @@ export const startApp = (): void => {
     redo: goForward,
     'undo-board': goBack,
     'redo-board': goForward,
-    take: sheets.print,
-    'save-sheets': sheets.save,
-    bench: () => openBench(selectedCorner(session).ref),
+    take: () => sheets(({ print }) => print()),
+    'save-sheets': () => sheets(({ save }) => save()),
+    bench: () => bench((open) => open(selectedCorner(session).ref)),
     kept: keptDialog(page),
     licences: licencesDialog(),
     ...files(page),
@@ -373,7 +393,6 @@ export const startApp = (): void => {
         : `${faultIn(session.draft)}: sheets and links are of the plan before it.`,
     );
     refocus();
-    sheets.update();
   });
 
   const rooms = (): Room => ({

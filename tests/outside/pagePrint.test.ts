@@ -1,6 +1,7 @@
 // What the page prints in Debian's Chromium, as its own PDF of that shows, against the program's PDF; both read by pdf.js.
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -89,6 +90,38 @@ describe('printing', () => {
     expect((await wordsOf(await printed(page))).words).toBe(
       `The templates cannot be made: ${await why.textContent()}.`,
     );
+    await page.context().close();
+  });
+
+  it('is not forgotten where it is asked for while its script is unpacked', async () => {
+    const page = await there.browser.newPage();
+    await page.addInitScript(() => {
+      const { blob } = Response.prototype;
+      const isAwaited = new Promise((resolve) => addEventListener('unpack', resolve));
+      Response.prototype.blob = async function () {
+        await isAwaited;
+        return blob.call(this);
+      };
+    });
+    await page.goto(pathToFileURL('dist/halfpin.html').href);
+    await countPrints(page);
+    await page.keyboard.press('Control+p');
+    await page.waitForTimeout(200);
+    expect(await page.locator('dialog[open]').count()).toBe(0);
+    await page.evaluate(() => dispatchEvent(new Event('unpack')));
+    await page.waitForSelector('body[data-printed]');
+    await page.context().close();
+  });
+
+  it('is refused in words in a browser that cannot unpack its script', async () => {
+    const page = await there.browser.newPage();
+    await page.addInitScript(() => Reflect.deleteProperty(globalThis, 'DecompressionStream'));
+    await page.goto(pathToFileURL('dist/halfpin.html').href);
+    await page.click('#take');
+    await page
+      .locator('#messages')
+      .filter({ hasText: 'This browser cannot unpack what makes sheets.' })
+      .waitFor();
     await page.context().close();
   });
 });

@@ -16,11 +16,12 @@ import { type RunningJob, startJob } from '../sheets/startJob.ts';
 import { choiceFields } from './choiceFields.ts';
 import { fileRows } from './fileRows.ts';
 import { type Chosen, keptChoice } from './keptChoice.ts';
+import { measuredError } from './measuredError.ts';
 import { progress, sheetPreview } from './sheetPreview.ts';
 
 const NO_STATUS = { text: '', isStop: false };
 
-/** The dialog that prints sheets, or saves sheets, pieces and lists as files; and the key that prints. */
+/** The dialog that prints sheets, or saves sheets, pieces and lists as files. */
 export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
   const dialog = find('take-dialog', HTMLDialogElement);
   let purpose: 'print' | 'save' = 'print';
@@ -101,8 +102,7 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
     }
   };
 
-  const keepMeasures = async (): Promise<void> => {
-    const { measuredError } = await import('./measuredError.ts');
+  const keepMeasures = (): void => {
     const on = readPrinting(choice(), unitOf(unit()));
     const read = on.ok ? measuredError(on.value, unitOf(unit())) : on;
     const name = readPrinterName(find('printer-name', HTMLInputElement).value.trim() || 'my printer');
@@ -190,25 +190,16 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
     making?.job.stop();
     printsWhenReady = false;
   });
-  addEventListener('keydown', (event) => {
-    const isPrint = (event.ctrlKey || event.metaKey) && !event.altKey && !event.shiftKey;
-    if (!isPrint || event.key.toLowerCase() !== 'p') return;
-    event.preventDefault();
-    // What is being typed counts.
-    const at = document.activeElement;
-    if (at instanceof HTMLElement) {
-      at.blur();
-      at.focus();
-    }
-    // What is printed is another plan than the text shows: that is said first.
-    if (draft() === undefined || dialog.open) printNow();
-    else open('print');
-  });
-
   let plan: string | undefined;
   return {
     print: () => open('print'),
     save: () => open('save'),
+    /** Prints as soon as the sheets are ready. */
+    printNow: (): void => {
+      // What is printed is another plan than the text shows: that is said first.
+      if (draft() === undefined || dialog.open) printNow();
+      else open('print');
+    },
     /** What the plan is now may be another than before. */
     update: (): void => {
       if (plan === now().text) return;
