@@ -18,9 +18,7 @@ import { COLUMNS, fitTable } from './fitTable.ts';
 export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoardFrom?: string): string[] => {
   const { kind, width, tailBoard, pinBoard, slope, tails } = joint;
   const length = (value: number): string => formatLength(value, unit);
-  const picture = blockPicture(joint, 64).map(
-    (row, i) => `${['tip ', '', '', 'base'][i]?.padEnd(6)}${row}`,
-  );
+  const picture = blockPicture(joint, 64).map((row, i) => `${['tip ', '', '', 'base'][i]?.padEnd(6)}${row}`);
   const own = kindOf(joint).lengths.map(({ word, of }) => `a ${word} of ${length(of(joint))}`);
   return [
     ...terminalLines(
