@@ -63,18 +63,22 @@ const smallPinText = ({ smallPins }: Joint, unit: Notation): string[] =>
       ];
 
 /**
- * How a single corner is made, where its kind has an order of work of its own.
+ * How a single corner is made, where its kind has an order of work of its own, and which faces of a carcase show it.
  * @param routed whether a router cuts what it can of it first
  */
 export const workText = (joint: Joint, unit: Notation, routed: boolean): string[] => {
-  const steps = kindOf(joint).work(joint, { tail: 'tail board', pin: 'pin board', single: true, routed });
-  return steps.length === 0
-    ? []
-    : [
-        '',
-        routed ? 'Order of work, after the router:' : 'Order of work:',
-        ...steps.flatMap((step, i) => terminalLines(`${i + 1}. ${speak(step, unit)}`)),
-      ];
+  const { work, inCarcase } = kindOf(joint);
+  const steps = work(joint, { tail: 'tail board', pin: 'pin board', routed });
+  return [
+    ...(steps.length === 0
+      ? []
+      : [
+          '',
+          routed ? 'Order of work, after the router:' : 'Order of work:',
+          ...steps.flatMap((step, i) => terminalLines(`${i + 1}. ${speak(step, unit)}`)),
+        ]),
+    ...(inCarcase === undefined ? [] : ['', ...terminalLines(speak(inCarcase, unit))]),
+  ];
 };
 
 /** Each piece of advice, on one or more lines. */
