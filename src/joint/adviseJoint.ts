@@ -2,6 +2,7 @@ import type { Complaint } from '../units/complaint.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { atLeast, mm, say } from '../units/phrase.ts';
 import { formatSlope } from '../units/slope.ts';
+import { adviseCloser } from './closerSpacing.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import { adviseGroups } from './groupedSpacing.ts';
 import { adviseSmallPins } from './houndsTooth.ts';
@@ -50,6 +51,7 @@ export const adviseJoint = (
   return [
     ...advice,
     ...(spacing.kind === 'grouped' ? adviseGroups(spacing, pin) : []),
+    ...(spacing.kind === 'closer-edges' ? adviseCloser(spacing, tips.length) : []),
     ...(smallPin === undefined ? [] : adviseSmallPins(smallPin, pin)),
     ...KINDS[kind].advise(spec, spec.shape),
   ];

@@ -1,6 +1,7 @@
 import type { Complaint } from '../units/complaint.ts';
 import { atLeast, atMost, type Phrase, say } from '../units/phrase.ts';
 import { checkRange, isInRange, lengthOrNaN } from '../units/range.ts';
+import { checkCloser } from './closerSpacing.ts';
 import { checkGroups } from './groupedSpacing.ts';
 import * as limits from './jointLimits.ts';
 import type { ListedSpacing, Spacing } from './jointSpec.ts';
@@ -30,6 +31,7 @@ export const checkSpacing = (spacing: Spacing, leastTip: number, kept?: Phrase):
         hint: say`0.9`,
       });
   }
+  if (spacing.kind === 'closer-edges') wrong.push(...checkCloser(spacing));
   return wrong;
 };
 

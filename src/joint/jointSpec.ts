@@ -29,6 +29,16 @@ export interface GroupedSpacing {
   readonly groupPin?: number;
 }
 
+/** Tails that are equal in the middle and closer together towards both edges, as many as given; without a number it is chosen. */
+export interface CloserSpacing {
+  readonly kind: 'closer-edges';
+  readonly tails?: number;
+  /** Width of each narrower tail as a part of its inner neighbour's, 0.5 to 0.95. */
+  readonly ratio: number;
+  /** How many tails at either edge are narrower, 1 to 10. */
+  readonly each: number;
+}
+
 /** Tails of given widths, in mm. */
 export interface ListedSpacing {
   readonly kind: 'listed';
@@ -43,7 +53,7 @@ export interface ListedSpacing {
 }
 
 /** A spacing that follows from a number of tails. */
-export type SharedSpacing = EvenSpacing | GradedSpacing | GroupedSpacing;
+export type SharedSpacing = EvenSpacing | GradedSpacing | CloserSpacing | GroupedSpacing;
 
 /** How the tails share what the pins leave of the width. */
 export type Spacing = SharedSpacing | ListedSpacing;

@@ -1,27 +1,34 @@
 import { EPSILON } from '../units/epsilon.ts';
 import { rise } from '../units/slope.ts';
+import { closerWeight, narrowestCloser } from './closerSpacing.ts';
 import type { ResolvedSpec } from './defaults.ts';
 import { groupsTake } from './groupedSpacing.ts';
 import { smallPinTakes } from './houndsTooth.ts';
 import type { TailCount } from './joint.ts';
 import { LEAST_BASE, TARGET_TAIL_IN_PINS } from './jointLimits.ts';
-import type { GradedSpacing, SharedSpacing } from './jointSpec.ts';
+import type { CloserSpacing, GradedSpacing, SharedSpacing } from './jointSpec.ts';
 
 /** The part of all the tails' width that each of `count` tails takes, from the reference edge up; they sum to 1. */
 export const shares = (spacing: SharedSpacing, count: number): number[] => {
-  if (spacing.kind !== 'graded') return new Array<number>(count).fill(1 / count);
-  const { ratio, from } = spacing;
-  const middle = (count - 1) / 2;
-  const weights = Array.from(
-    { length: count },
-    (_, i) => ratio ** (from === 'edge' ? i : Math.floor(Math.abs(i - middle))),
-  );
+  const weights = Array.from({ length: count }, (_, i) => weightOf(spacing, i, count));
   const sum = weights.reduce((a, b) => a + b, 0);
   return weights.map((weight) => weight / sum);
 };
 
-/** The part that the narrowest of `count` graded tails takes, without setting them all out. */
-const narrowestShare = ({ ratio, from }: GradedSpacing, count: number): number => {
+/** How wide tail `i` of `count` is, as a multiple of the tail whose neighbours it is counted from. */
+const weightOf = (spacing: SharedSpacing, i: number, count: number): number => {
+  if (spacing.kind === 'graded') {
+    const { ratio, from } = spacing;
+    return ratio ** (from === 'edge' ? i : Math.floor(Math.abs(i - (count - 1) / 2)));
+  }
+  return spacing.kind === 'closer-edges' ? closerWeight(spacing, i, count) : 1;
+};
+
+/** The part that the narrowest of `count` tails takes that are not equal, without setting them all out. */
+const narrowestShare = (spacing: GradedSpacing | CloserSpacing, count: number): number =>
+  spacing.kind === 'graded' ? narrowestGraded(spacing, count) : narrowestCloser(spacing, count);
+
+const narrowestGraded = ({ ratio, from }: GradedSpacing, count: number): number => {
   const steps = from === 'edge' ? count - 1 : Math.floor((count - 1) / 2);
   let last = 1;
   let sum = 1;
@@ -59,7 +66,7 @@ export const narrowestTip = (spacing: SharedSpacing, { tails, tip }: TailCount):
 /** The most tails whose bases can all be cut; 0 where not even one can. */
 export const mostTails = (spec: ResolvedSpec, spacing: SharedSpacing): number => {
   const { pin } = spec;
-  if (spacing.kind !== 'graded')
+  if (spacing.kind !== 'graded' && spacing.kind !== 'closer-edges')
     return Math.max(0, Math.floor((tailRoom(spec, 1) + pin) / (leastTip(spec) + pin) + EPSILON));
   const fits = (count: number): boolean =>
     narrowestShare(spacing, count) * tailRoom(spec, count) >= leastTip(spec) - EPSILON;

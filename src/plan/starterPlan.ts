@@ -165,7 +165,7 @@ joint:
   proud: 0 ## how far the sides are proud of the pins, to be planed flush
   # tails: 4 ## their number; chosen for the look of the whole set unless given
   # graded: {ratio: 0.9, from: edge} ## each tail width 0.9 of the one below it; from: middle, from the middle out
-  # spacing: grouped ## even, grouped, or hounds-tooth (see back); tails graded from: middle narrow to both edges
+  # spacing: grouped ## even, grouped, hounds-tooth (see back), or closer-edges (see the end); tails graded from: middle narrow to both edges
   # groups: [1, 2] ## the number of tails in each group, from the reference edge up
   # groupPin: ${s.groupPin} ## the pin width between groups
   # tails: [${s.listed[0]}, ${s.listed[0]}] ## or each tail width, from the reference edge up,
@@ -273,6 +273,9 @@ drawers:
 #     width: ${s.carcase[0]} ## of both boards
 #     tailBoard: ${s.carcase[1]} ## thickness of the board that carries the tails
 #     pinBoard: ${s.carcase[1]} ## thickness of the board that carries the pins
+#     spacing: closer-edges ## narrower tails towards both edges, where a wide board cups
+#     closer: 0.7 ## each narrower tail width 0.7 of its inner neighbour's
+#     closerTails: 2 ## the number of narrower tails at either edge
 #     tails: 9
 #     pin: ${s.carcase[2]} ## wider than the drawers', as the boards are thicker
 #     halfPin: ${s.carcase[2]}

@@ -45,6 +45,24 @@ describe('lay --spacing', () => {
     expect(other.joints[0].tails).toHaveLength(3);
   });
 
+  it('closes tails in at both edges', () => {
+    const closer = ['--spacing', 'closer-edges', '--closer', '0.5', '--closer-tails', '1', '--tails', '4'];
+    const [joint] = JSON.parse(lay(...closer, '--json').out).joints;
+    // 152 = 5 x 8 + 112; weights of 3, so 112 / 3 in the middle, half of that at the edges.
+    expect(
+      joint.tails.map(({ tip: [from, to] }: { tip: [number, number] }) => (to - from).toFixed(3)),
+    ).toEqual(['18.667', '37.333', '37.333', '18.667']);
+    expect(refused('--spacing', 'closer-edges', '--tails', '20,30', '--graded', '0.9')).toHaveLength(4);
+    expect(refused('--closer', '0.7', '--closer-tails', '2')).toEqual([
+      '--closer: this is for tails in another spacing; try --spacing closer-edges',
+      '--closer-tails: this is for tails in another spacing; try --spacing closer-edges',
+    ]);
+    expect(refused('--spacing', 'closer-edges', '--closer', 'half', '--closer-tails', '1.5')).toEqual([
+      '--closer: "half" is not a number; try 0.9',
+      '--closer-tails: "1.5" is not a number of tails; it must be a whole number from 1; try 2',
+    ]);
+  });
+
   it('is as it is without where it is even', () => {
     expect(lay('--spacing', 'even')).toEqual(lay());
   });
@@ -60,7 +78,7 @@ describe('lay --spacing', () => {
 
   it('says what is wrong, and what to try', () => {
     expect(refused('--spacing', 'both-ways')).toEqual([
-      '--spacing: "both-ways" is no spacing; it must be even, hounds-tooth or grouped; to grade tails there is graded, and for both ways its from: middle',
+      '--spacing: "both-ways" is no spacing; it must be even, hounds-tooth, grouped or closer-edges; to grade tails there is graded, and for both ways its from: middle',
     ]);
     expect(refused('--spacing', 'grouped')).toHaveLength(1);
     expect(refused('--spacing', 'grouped', '--groups', '2,x')).toEqual([

@@ -23,9 +23,14 @@ const shared: fc.Arbitrary<Spacing> = fc.oneof(
     ratio: size(0.7, 1.4),
     from: fc.constantFrom('edge' as const, 'middle' as const),
   }),
+  fc.record({
+    kind: fc.constant('closer-edges' as const),
+    ratio: size(0.5, 0.95),
+    each: fc.integer({ min: 1, max: 4 }),
+  }),
 );
 
-/** Wishes of ordinary sizes, most of which can be cut, in even and graded spacing. */
+/** Wishes of ordinary sizes, most of which can be cut, in even, graded and closer spacing. */
 export const ordinarySpec: fc.Arbitrary<JointSpec> = fc
   .tuple(
     fc.record({ width: size(40, 700), tailBoard: size(5, 30), pinBoard: size(7, 30), spacing: shared }),

@@ -42,8 +42,28 @@ describe('the block drawing of a joint', () => {
     expect(blockPicture(single, 64)[0]).toBe(row(17, 30, 17));
   });
 
+  it('leaves no pin and no tail out where a board is wider than its columns can show', () => {
+    // 13 tails of 16, 12 pins of 4 and half pins of 4: 25 widths and 2 half pins, some under a column of 264 / 40 = 6.6.
+    const wide = jointOf({
+      kind: 'through',
+      width: 264,
+      tailBoard: 12,
+      pinBoard: 12,
+      pin: 4,
+      spacing: { kind: 'even', tails: 13 },
+    });
+    for (const line of blockPicture(wide, 40)) {
+      expect(line).toHaveLength(40);
+      expect(line.match(/█+/gu)).toHaveLength(13);
+      expect(line.match(/░+/gu)).toHaveLength(14);
+    }
+    // With fewer columns than widths there is no room for all, so there is no picture.
+    expect(blockPicture(wide, 26)).toEqual([]);
+    expect(blockPicture(wide, 27)).toHaveLength(4);
+  });
+
   it('is as wide as is asked', () => {
-    for (const columns of [1, 20, 80])
+    for (const columns of [5, 20, 80])
       for (const line of blockPicture(joint, columns)) expect(line).toHaveLength(columns);
   });
 });

@@ -114,7 +114,7 @@ describe('closed corners of the cabinet makers, 7/8 in thick with laps of 1/4 in
   const secret = jointOf({ ...boards, kind: 'secret-mitred', spacing: { kind: 'even' } });
   const orderOf = (joint: typeof double): string =>
     kindOf(joint)
-      .work(joint, { tail: 'tail board', pin: 'pin board', single: true })
+      .work(joint, { tail: 'tail board', pin: 'pin board' })
       .map((phrase) => speak(phrase, 'in'))
       .join(' ');
 

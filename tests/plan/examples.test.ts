@@ -117,6 +117,7 @@ describe('the corners', () => {
   it('have tails in every spacing', () => {
     expect(joints.some(({ spec }) => spec.houndsTooth !== undefined)).toBe(true);
     expect(joints.some(({ spec }) => spec.spacing?.kind === 'grouped')).toBe(true);
+    expect(joints.some(({ spec }) => spec.spacing?.kind === 'closer-edges')).toBe(true);
   });
 
   it('can all be cut without a word of advice', () => {

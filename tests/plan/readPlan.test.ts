@@ -513,7 +513,7 @@ describe('an unknown key', () => {
     ['fit: {left: 1}', 'fit.left: there is no such key here; the keys are side, top, behind'],
     [
       'back: {joint: {kind: through}}',
-      'back.joint.kind: there is no such key here; the keys are slope, pin, halfPin, tails, pins, locked, graded, spacing, groups, groupPin, smallPin, shoulder, shoulderWidth, mitre, proud, chisel',
+      'back.joint.kind: there is no such key here; the keys are slope, pin, halfPin, tails, pins, locked, graded, spacing, groups, groupPin, smallPin, closer, closerTails, shoulder, shoulderWidth, mitre, proud, chisel',
     ],
     ['front: {lip: {side: 3}}', 'front.lip.side: there is no such key here; try sides'],
   ])('in {%s} is named, with what was meant', (keys, told) => expect(drawer(keys)).toEqual([told]));

@@ -74,6 +74,33 @@ describe('the spacing in a plan', () => {
     });
   });
 
+  it('may be closer at the edges, which takes the place of a list or a grade, and gives way to one', () => {
+    const closer = { kind: 'closer-edges', ratio: 0.7, each: 2 };
+    const second = (joint: string, own: string) => specsOf({ joint, own }).fronts[1]?.spacing;
+    const keys = 'spacing: closer-edges, closerTails: 1';
+    expect(specsOf({ single: 'spacing: closer-edges, tails: 9' }).single?.spacing).toEqual({
+      ...closer,
+      tails: 9,
+    });
+    expect(second(keys, 'closer: 0.8')).toEqual({ ...closer, ratio: 0.8, each: 1 });
+    expect(second(keys, 'tails: 3')).toEqual({ ...closer, each: 1, tails: 3 });
+    expect(second(keys, 'tails: [55, 48]')).toMatchObject({ kind: 'listed' });
+    expect(second(keys, 'graded: {ratio: 0.9}')).toMatchObject({ kind: 'graded' });
+    expect(second(keys, 'spacing: even')).toEqual({ kind: 'even' });
+    expect(second('tails: [55, 48]', 'spacing: closer-edges')).toEqual(closer);
+    expect(second('tails: 3, graded: {ratio: 0.9}', 'spacing: closer-edges')).toEqual({
+      ...closer,
+      tails: 3,
+    });
+    expect(second('spacing: grouped, groups: [1, 2]', 'spacing: closer-edges')).toEqual(closer);
+    expect(complaintsOf(planOf({ single: 'spacing: closer-edges, tails: [50, 60]' }))[0]).toContain(
+      'joints[0].spacing: the tails are listed width by width',
+    );
+    expect(
+      complaintsOf(planOf({ single: 'spacing: closer-edges, closer: 1.5, closerTails: 0' })),
+    ).toHaveLength(2);
+  });
+
   it('is refused where it contradicts itself, with the place of what is wrong', () => {
     expect(complaintsOf(planOf({ joint: 'spacing: grouped' }))[0]).toContain(
       'plan.yaml:3:24 joint.spacing: the tails are grouped, but their groups are missing; list',
@@ -85,7 +112,7 @@ describe('the spacing in a plan', () => {
       complaintsOf(planOf({ back: 'spacing: grouped, groups: [2, 2], graded: {ratio: 0.9}' }))[0],
     ).toContain('or, both ways, from the middle');
     expect(complaintsOf(planOf({ joint: 'spacing: graded' }))).toEqual([
-      'plan.yaml:3:24 joint.spacing: this is "graded"; it must be even, hounds-tooth or grouped; to grade tails there is graded, and for both ways its from: middle',
+      'plan.yaml:3:24 joint.spacing: this is "graded"; it must be even, hounds-tooth, grouped or closer-edges; to grade tails there is graded, and for both ways its from: middle',
     ]);
     expect(complaintsOf(planOf({ joint: 'spacing: grouped, groups: [2]' }))[0]).toContain(
       'joint.groups: this is a list of 1; it must be two groups or more',

@@ -26,6 +26,8 @@ export interface JointOptions extends CutterOptions, OwnOptions, NotationOptions
   readonly groups?: string;
   readonly groupPin?: string;
   readonly smallPin?: string;
+  readonly closer?: string;
+  readonly closerTails?: string;
   readonly shoulder?: string;
   readonly shoulderWidth?: string;
   readonly mitre?: string;
@@ -56,10 +58,12 @@ export const addJointOptions = (command: Command): Command => {
       .option('--half-pin <length>', 'width of the half pins, or lower,upper: 6,8')
       .option('--graded <ratio>', "each tail's width as a part of its neighbour's: 0.9")
       .option('--graded-from <where>', 'edge, or middle for both ways (edge unless given)')
-      .option('--spacing <how>', 'even, hounds-tooth or grouped (even unless given)')
+      .option('--spacing <how>', 'even, hounds-tooth, grouped or closer-edges (even unless given)')
       .option('--groups <counts>', 'grouped: the number of tails in each group: 2,3,2')
       .option('--group-pin <length>', 'grouped: pin width between groups (3 pins unless given)')
       .option('--small-pin <length>', 'hounds-tooth: width of the small pin in each tail (half a pin)')
+      .option('--closer <ratio>', 'closer-edges: each tail nearer to the edge to its neighbour: 0.7')
+      .option('--closer-tails <count>', 'closer-edges: the number of narrower tails at either edge: 2')
       .option('--pitch <length>', "a machine's spacing: from the middle of one pin to the next")
       .option('--shoulder <edge>', 'lower, upper or both: the edges that are mitred right through')
       .option('--shoulder-width <length>', 'width of what is mitred, in from the edge')

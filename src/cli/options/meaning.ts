@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import { refuseOptions } from '../../files/failure.ts';
 import { OWN_LENGTH_KEYS } from '../../joint/kinds/kinds.ts';
+import { KEYS_OF_SPACINGS } from '../../joint/spacingWish.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { type Phrase, say } from '../../units/phrase.ts';
 
@@ -162,10 +163,12 @@ const MEANINGLESS: Readonly<Record<string, readonly Rule[]>> = {
       remedy: say`draw the corners by --out, or remove the option`,
     },
     {
-      options: ['spacing', 'smallPin'],
+      options: ['spacing', 'smallPin', 'closer', 'closerTails'],
       where: (line) =>
-        line.has('widths') && !line.has('out') && (line.words('spacing')?.includes('hounds-tooth') ?? false),
-      says: say`the table shows mean widths, which small pins leave as they are`,
+        line.has('widths') &&
+        !line.has('out') &&
+        ['hounds-tooth', 'closer-edges'].some((spacing) => line.words('spacing')?.includes(spacing)),
+      says: say`the table shows mean widths, which this spacing leaves as they are`,
       remedy: say`draw the corners by --out, or remove the option`,
     },
     {
@@ -288,9 +291,7 @@ const IN_PLAN: Readonly<Record<string, string>> = {
   graded: 'joint.graded',
   gradedFrom: 'joint.graded.from',
   spacing: 'joint.spacing',
-  groups: 'joint.groups',
-  groupPin: 'joint.groupPin',
-  smallPin: 'joint.smallPin',
+  ...Object.fromEntries(KEYS_OF_SPACINGS.map((key) => [key, `joint.${key}`])),
   shoulder: 'joint.shoulder',
   shoulderWidth: 'joint.shoulderWidth',
   mitre: 'joint.mitre',

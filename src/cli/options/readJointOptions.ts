@@ -11,6 +11,7 @@ import {
 } from '../../joint/kinds/kinds.ts';
 import {
   checkSpacingWish,
+  KEYS_OF_SPACINGS,
   SPACING_OF,
   SPACING_WORDS,
   SPACINGS,
@@ -171,7 +172,7 @@ const halfPins = (widths: readonly number[] | undefined, complain: Complain): Ha
 
 const BESIDE_NO_PITCH = [
   ...(['tails', 'pins', 'graded', 'halfPin', 'shoulder'] as const),
-  ...(['spacing', 'groups', 'groupPin', 'smallPin'] as const),
+  ...(['spacing', ...KEYS_OF_SPACINGS] as const),
 ];
 
 /** Complains of options for the spacing beside a pitch, which determines it. */
@@ -194,20 +195,21 @@ const readSpacing = (
   const { tails, graded } = options;
   const [spacing, groups] = [read.value('spacing', parseSpacing), read.value('groups', parseGroups)];
   const [groupPin, smallPin] = [read.length('groupPin'), read.length('smallPin')];
+  const [closer, closerTails] = [read.value('closer', parseRatio), read.value('closerTails', parseWhole)];
   const wish: SpacingWish = {
     ...(spacing && { spacing }),
     ...(groups && { groups }),
     ...(groupPin !== undefined && { groupPin }),
     ...(smallPin !== undefined && { smallPin }),
+    ...(closer !== undefined && { closer }),
+    ...(closerTails !== undefined && { closerTails }),
   };
   read.complain(
     // Groups that cannot be read are not missing.
-    ...checkSpacingWish({
-      ...wish,
-      ...(options.groups !== undefined && { groups: groups ?? [] }),
-      tails,
-      graded,
-    }),
+    ...checkSpacingWish(
+      { ...wish, ...(options.groups !== undefined && { groups: groups ?? [] }), tails, graded },
+      isList(tails),
+    ),
     ...strayKeys(wish).map((key): Complaint => {
       const hint = say`--spacing ${SPACING_OF[key]}`;
       return { at: [key], says: say`this is for tails in another spacing`, hint };
@@ -235,7 +237,7 @@ const parseGroups = (text: string): Result<readonly number[]> =>
 const readTails = (options: JointOptions, read: OptionReader<JointOptions>): Spacing => {
   const { complain } = read;
   const { tails, pins, graded, gradedFrom = 'edge' } = options;
-  const listed = tails?.includes(',') === true;
+  const listed = isList(tails);
   if (listed && graded !== undefined)
     complain({ at: ['graded'], says: say`listed tails are not graded as well; give one or the other` });
   if (!listed && pins !== undefined)
@@ -269,16 +271,23 @@ const readTails = (options: JointOptions, read: OptionReader<JointOptions>): Spa
       };
 };
 
+/** Whether an option gives the width of each tail. */
+const isList = (tails: string | undefined): boolean => tails?.includes(',') === true;
+
 const parseRatio = (text: string): Result<number> =>
   /^\s*(?:\d+(?:[.,]\d+)?|[.,]\d+)\s*$/u.test(text)
     ? accept(Number(text.replace(',', '.')))
     : refuse({ at: [], says: say`${quote(text)} is not a number`, hint: say`0.9` });
 
-const parseCount = (text: string): Result<number> =>
+const parseCount = (text: string): Result<number> => countOf(text, ', or tip widths with commas', 5);
+
+const parseWhole = (text: string): Result<number> => countOf(text, '', 2);
+
+const countOf = (text: string, or: string, example: number): Result<number> =>
   /^\s*\d+\s*$/u.test(text)
     ? accept(Number(text))
     : refuse({
         at: [],
-        says: say`${quote(text)} is not a number of tails; it must be a whole number from 1, or tip widths with commas`,
-        hint: say`5`,
+        says: say`${quote(text)} is not a number of tails; it must be a whole number from 1${or}`,
+        hint: say`${example}`,
       });

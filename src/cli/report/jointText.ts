@@ -18,6 +18,7 @@ import { COLUMNS, fitTable } from './fitTable.ts';
 export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoardFrom?: string): string[] => {
   const { kind, width, tailBoard, pinBoard, slope, tails } = joint;
   const length = (value: number): string => formatLength(value, unit);
+  const picture = blockPicture(joint, 64).map((row, i) => `${['tip ', '', '', 'base'][i]?.padEnd(6)}${row}`);
   const own = kindOf(joint).lengths.map(({ word, of }) => `a ${word} of ${length(of(joint))}`);
   return [
     ...terminalLines(
@@ -25,8 +26,7 @@ export const jointText = (heading: string, joint: Joint, unit: Notation, pinBoar
     ),
     ...terminalLines(countText(joint, unit)),
     '',
-    ...blockPicture(joint, 64).map((row, i) => `${['tip ', '', '', 'base'][i]?.padEnd(6)}${row}`),
-    '',
+    ...(picture.length === 0 ? [] : [...picture, '']),
     `From the reference edge, ${unitWords(unit)}:`,
     ...fitTable(
       ['', 'tip from', 'tip to', 'base from', 'base to', 'tail width'],
@@ -63,18 +63,22 @@ const smallPinText = ({ smallPins }: Joint, unit: Notation): string[] =>
       ];
 
 /**
- * How a single corner is made, where its kind has an order of work of its own.
+ * How a single corner is made, where its kind has an order of work of its own, and which faces of a carcase show it.
  * @param routed whether a router cuts what it can of it first
  */
 export const workText = (joint: Joint, unit: Notation, routed: boolean): string[] => {
-  const steps = kindOf(joint).work(joint, { tail: 'tail board', pin: 'pin board', single: true, routed });
-  return steps.length === 0
-    ? []
-    : [
-        '',
-        routed ? 'Order of work, after the router:' : 'Order of work:',
-        ...steps.flatMap((step, i) => terminalLines(`${i + 1}. ${speak(step, unit)}`)),
-      ];
+  const { work, inCarcase } = kindOf(joint);
+  const steps = work(joint, { tail: 'tail board', pin: 'pin board', routed });
+  return [
+    ...(steps.length === 0
+      ? []
+      : [
+          '',
+          routed ? 'Order of work, after the router:' : 'Order of work:',
+          ...steps.flatMap((step, i) => terminalLines(`${i + 1}. ${speak(step, unit)}`)),
+        ]),
+    ...(inCarcase === undefined ? [] : ['', ...terminalLines(speak(inCarcase, unit))]),
+  ];
 };
 
 /** Each piece of advice, on one or more lines. */

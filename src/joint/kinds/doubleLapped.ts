@@ -76,7 +76,7 @@ export const doubleLapped: Kind<'double-lapped', 'lap' | 'tailLap'> = {
     uprights: [pinBoard.lap],
     span: [0, width],
   }),
-  work: (joint, { tail, pin, single, routed }) => [
+  work: (joint, { tail, pin, routed }) => [
     say`Gauge the ${pin}. Rebate its end from the inside face, ${mm(joint.tailBoard.lap)} long and ${mm(joint.depth)} deep.`,
     say`Gauge the ${tail}’s inside face, edges and end. Put no line on its outside face.`,
     ...(routed ? [] : [say`Cut the pins first: saw at a slant to the lines, and chop the sockets.`]),
@@ -84,10 +84,6 @@ export const doubleLapped: Kind<'double-lapped', 'lap' | 'tailLap'> = {
     say`Saw the ${tail} at a slant to the line on its end. Chop between the tails, down to its lap.`,
     say`Fit in three stages: press a third of the way, part the boards, pare what shines, repeat. The closed joint cannot be seen.`,
     say`Ease the hidden inner arrises, and hollow every floor by a hair: glue needs room. Leave both laps’ edges sharp.`,
-    ...(single
-      ? [
-          say`In a carcase, tails on the sides show the strip of end grain at the sides; tails on the top show it above. Choose the face that is covered, or not seen.`,
-        ]
-      : []),
   ],
+  inCarcase: say`In a carcase, tails on the sides show the strip of end grain at the sides; tails on the top show it above. Choose the face that is covered, or not seen.`,
 };

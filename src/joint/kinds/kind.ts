@@ -90,8 +90,6 @@ export interface SideView {
 export interface BoardNames {
   readonly tail: string;
   readonly pin: string;
-  /** Whether they belong to no drawer, and so may be a carcase's. */
-  readonly single: boolean;
   /** Whether a router has cut the sockets, and between tails what it can, so that only the rest is told. */
   readonly routed?: boolean;
 }
@@ -133,6 +131,8 @@ export interface Kind<Name extends string, Own extends string> {
   sideView(joint: Joint): SideView;
   /** How it is made by hand, in the order of work, where that is not to cut the tails and scribe the pins from them; else nothing. */
   work(joint: Joint, names: BoardNames): readonly Phrase[];
+  /** Which faces of a carcase show the joint, its sides' or its top's, as either carries the tails; absent where both do. */
+  readonly inCarcase?: Phrase;
 }
 
 /** Its boards, its own lengths, and what any corner may be wished that changes its boards' measures. */

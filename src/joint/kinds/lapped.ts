@@ -99,6 +99,7 @@ export const lapped: Kind<'lapped', 'lap'> = {
             say`Saw the ${names.tail}’s end back ${mm(cutBack(joint))} between the shoulders only: the tails end there, behind the lap.`,
           ],
         }),
+  inCarcase: say`In a carcase, tails on the top show above, and the laps face the sides. Tails on the sides show there, and the lap faces up. Let the lap face where it is seen: at the sides of a tall chest, above on a low one.`,
 };
 
 /** How far behind the tail board's end its tails end: the lap, where a shoulder makes the board full length. */

@@ -83,7 +83,7 @@ export const secretMitred: Kind<'secret-mitred', 'lap' | 'tailLap'> = {
     ];
   },
   sideView: ({ width }) => ({ reach: 0, tails: [], uprights: [], span: [0, width] }),
-  work: (joint, { tail, pin, single, routed }) => {
+  work: (joint, { tail, pin, routed }) => {
     const { tailBoard, pinBoard, shoulder } = joint;
     const atLaps = inDegrees(tailBoard.lap, pinBoard.lap);
     return [
@@ -101,13 +101,9 @@ export const secretMitred: Kind<'secret-mitred', 'lap' | 'tailLap'> = {
       say`Fit in three stages: press a third of the way, part the boards, pare what shines, repeat. The closed joint cannot be seen.`,
       say`While a mitre stays open outside, pare inside: relieve the hidden inner edges by a hair. Never touch the outer corner.`,
       say`Hollow every floor by a hair: glue needs room. Size the mitres’ end grain with thin glue first.`,
-      ...(single
-        ? [
-            say`In a carcase no lap shows, at the sides or the top. Let the sides carry the tails where it hangs, or bears a load below: the joint parts along the pin board.`,
-          ]
-        : []),
     ];
   },
+  inCarcase: say`In a carcase no lap shows, at the sides or the top. Let the sides carry the tails where it hangs, or bears a load below: the joint parts along the pin board.`,
 };
 
 /** Whether the rebates' inside corner lies on the mitre, so that rebates run right through take nothing that it needs. */

@@ -41,6 +41,8 @@ export interface EditedCorner {
   readonly locked: Locked;
   /** How many tails are in each group of grouped ones. */
   readonly groups?: readonly number[];
+  /** Whether its tails are closer at the edges. */
+  readonly closer: boolean;
   /** The corner with these widths; complaints where it cannot be cut. The rest of the set is not considered. */
   readonly judge: (widths: TipWidths) => Result<EditedCorner>;
 }
@@ -122,9 +124,10 @@ const edited = (
   },
 });
 
-const spacedAs = (spacing: Spacing): Pick<EditedCorner, 'listed' | 'locked' | 'groups'> => ({
+const spacedAs = (spacing: Spacing): Pick<EditedCorner, 'listed' | 'locked' | 'groups' | 'closer'> => ({
   listed: spacing.kind === 'listed',
   locked: lockedIn(spacing),
+  closer: spacing.kind === 'closer-edges',
   ...(spacing.kind === 'grouped' && { groups: spacing.groups }),
 });
 

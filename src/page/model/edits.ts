@@ -5,7 +5,7 @@ import type { Edit } from '../text/edit.ts';
 import { editPlan } from '../text/editPlan.ts';
 import { stepTowards } from './bisect.ts';
 import { cornerOf, type EditedCorner } from './editedCorner.ts';
-import { keepHalfPins, listCorner, ungroup } from './listCorner.ts';
+import { keepHalfPins, listCorner, spaceEvenly, ungroup } from './listCorner.ts';
 import { listedWidths, stepOf } from './planNumber.ts';
 import { preview, type Snapshot, snapshot } from './snapshot.ts';
 import {
@@ -26,7 +26,7 @@ import {
   total,
   widthsOf,
 } from './widths.ts';
-import { writtenPlan } from './writtenPlan.ts';
+import { valueAt, writtenPlan } from './writtenPlan.ts';
 
 /** The result of a movement: as far as it was possible, and the complaints that stopped it. */
 export interface Moved {
@@ -229,12 +229,17 @@ export const makeEven = (now: Snapshot, corner: EditedCorner): Result<Snapshot> 
   const widths = widthsOf(joint);
   if (locked.size > 0) return writeIfFound(now, corner, evenOut(widths, locked, total(widths)));
   const { text, project } = now;
+  const plan = writtenPlan(text);
   const edits: Edit[] = [
     { at: [...at, 'tails'], value: joint.tails.length },
     { at: [...at, 'pins'], value: undefined },
     { at: [...at, 'locked'], value: undefined },
     { at: [...at, 'graded'], value: undefined },
-    ...ungroup(writtenPlan(text), at),
+    ...spaceEvenly(plan, at),
+    // What all drawers have, one that is even must say that it has not.
+    ...(corner.closer && valueAt(plan, [...at, 'spacing']) === undefined
+      ? [{ at: [...at, 'spacing'], value: 'even' }]
+      : []),
     ...(corner.listed ? [{ at: [...at, 'halfPin'], value: undefined }] : []),
   ];
   const specs = project.set.drawers.map(({ spec }) => spec);

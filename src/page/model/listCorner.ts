@@ -1,4 +1,5 @@
 import type { DrawerSpec } from '../../drawer/drawerSpec.ts';
+import { KEYS_OF_SPACINGS, SPACING_OF } from '../../joint/spacingWish.ts';
 import { checkPlan } from '../../plan/readPlan.ts';
 import type { Place } from '../../units/complaint.ts';
 import type { Unit } from '../../units/unit.ts';
@@ -39,7 +40,7 @@ export const listCorners = (
     const isSame =
       back === undefined ||
       String(backValue(back, 'halfPin', unit)) === [...new Set([halfPin].flat())].join();
-    edits.push(...ungroup(plan, placeOfTails(ref)));
+    edits.push(...spaceEvenly(plan, placeOfTails(ref)));
     return { edits, moved: isSame ? [] : [ref.index] };
   });
   const edits = listed.flatMap((each) => each.edits);
@@ -47,10 +48,21 @@ export const listCorners = (
   return moved.length === 0 ? edits : [...edits, ...keepBacks(specs, plan, moved, 'halfPin', unit)];
 };
 
-/** The edits that give up groups of tails where a corner's own are written, as its tails are listed or counted. */
-export const ungroup = (plan: WrittenPlan, at: Place): Edit[] =>
-  valueAt(plan, [...at, 'spacing']) === 'grouped'
-    ? ['spacing', 'groups', 'groupPin'].map((key) => ({ at: [...at, key], value: undefined }))
+/** The edits that give up groups of tails where a corner's own are written, as its tails are counted. */
+export const ungroup = (plan: WrittenPlan, at: Place): Edit[] => giveUp(plan, at, 'grouped');
+
+/** The edits that give up groups and tails that are closer at the edges, where they are written for a corner itself. */
+export const spaceEvenly = (plan: WrittenPlan, at: Place): Edit[] => [
+  ...ungroup(plan, at),
+  ...giveUp(plan, at, 'closer-edges'),
+];
+
+const giveUp = (plan: WrittenPlan, at: Place, spacing: 'grouped' | 'closer-edges'): Edit[] =>
+  valueAt(plan, [...at, 'spacing']) === spacing
+    ? ['spacing', ...KEYS_OF_SPACINGS.filter((key) => SPACING_OF[key] === spacing)].map((key) => ({
+        at: [...at, key],
+        value: undefined,
+      }))
     : [];
 
 /** Edits of a front corner, and what lets the back corners keep the half pins that they inherit from it. */

@@ -23,7 +23,7 @@ export const contradictions = (written: WrittenJoint, at: Place): Complaint[] =>
       says: say`the tails are listed width by width, so they cannot be graded too`,
       remedy: say`give the number of tails, or remove the grade`,
     });
-  found.push(...under(at, checkSpacingWish(written)));
+  found.push(...under(at, checkSpacingWish(written, areListed(tails))));
   if (!areListed(tails) && pins !== undefined)
     found.push({
       at: [...at, 'pins'],

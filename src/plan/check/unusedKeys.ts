@@ -1,6 +1,6 @@
 import { USUAL_FRONT } from '../../drawer/drawerSpec.ts';
 import { hasLength, kindOf, OWN_LENGTH_KEYS } from '../../joint/kinds/kinds.ts';
-import { SPACING_OF, strayKeys } from '../../joint/spacingWish.ts';
+import { KEYS_OF_SPACINGS, SPACING_OF, strayKeys } from '../../joint/spacingWish.ts';
 import type { StockName } from '../../stock/plank.ts';
 import type { Complaint, Place } from '../../units/complaint.ts';
 import { type Phrase, say } from '../../units/phrase.ts';
@@ -183,7 +183,7 @@ const OF_DRAWER: readonly Row<Case>[] = [
     because: NO_CLIMATE,
   },
   ...(['joint', 'back.joint'] as const).flatMap((within) =>
-    (['groups', 'groupPin', 'smallPin'] as const).map(
+    KEYS_OF_SPACINGS.map(
       (key): Row<Case> => ({
         keys: [`${within}.${key}`],
         where: ({ plan, own }) => strayKeys(mergedAt({ plan, own }, within)).includes(key),

@@ -31,14 +31,18 @@ export const fillJoint = (
 
 /**
  * A drawer's wishes for a corner, and its plan's where the drawer has none. What would contradict the drawer's is left
- * out: a number of tails or a grade replaces a list of tails and groups of them, groups replace all these, and of the lengths that only some kinds have, those of the
+ * out: a number of tails or a grade replaces a list of tails and groups of them, groups replace all these, tails that are
+ * closer at the edges a list and a grade, and of the lengths that only some kinds have, those of the
  * drawer's kind remain; a shoulder, where that kind leaves it to be wished.
  */
 export const mergeJoint = (outer: WrittenJoint, inner: WrittenJoint): WrittenJoint => {
   const { kind, tails, pins, locked, graded, shoulder, spacing, ...rest } = outer;
   const isGrouped = inner.spacing === 'grouped';
-  const respaced = inner.tails !== undefined || isGrouped || (inner.graded !== undefined && areListed(tails));
+  const isCloser = inner.spacing === 'closer-edges';
+  const respaced =
+    inner.tails !== undefined || isGrouped || ((inner.graded !== undefined || isCloser) && areListed(tails));
   const ungrouped = spacing === 'grouped' && (inner.tails !== undefined || inner.graded !== undefined);
+  const evened = spacing === 'closer-edges' && (areListed(inner.tails) || inner.graded !== undefined);
   return {
     ...(kind === undefined ? {} : { kind }),
     ...(inner.kind === undefined ? rest : { ...withoutKind(rest), ...KINDS[inner.kind].wish(rest) }),
@@ -48,8 +52,8 @@ export const mergeJoint = (outer: WrittenJoint, inner: WrittenJoint): WrittenJoi
     ...(tails === undefined || respaced ? {} : { tails }),
     ...(pins === undefined || respaced ? {} : { pins }),
     ...(locked === undefined || respaced ? {} : { locked }),
-    ...(graded === undefined || areListed(inner.tails) || isGrouped ? {} : { graded }),
-    ...(spacing === undefined || ungrouped ? {} : { spacing }),
+    ...(graded === undefined || areListed(inner.tails) || isGrouped || isCloser ? {} : { graded }),
+    ...(spacing === undefined || ungrouped || evened ? {} : { spacing }),
     ...inner,
   };
 };
@@ -64,6 +68,8 @@ export const withoutSpacing = <T extends WrittenSpacing>({
   groups,
   groupPin,
   smallPin,
+  closer,
+  closerTails,
   ...sizes
 }: T): Omit<T, keyof WrittenSpacing> => sizes;
 

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { KIND_NAMES, type OwnLengthKey } from '../../joint/kinds/kinds.ts';
-import { SPACING_WORDS, SPACINGS } from '../../joint/spacingWish.ts';
+import { KEYS_OF_SPACINGS, SPACING_WORDS, SPACINGS } from '../../joint/spacingWish.ts';
 import type { Unit } from '../../units/unit.ts';
 import { choice, group, lengthLists, lengths, number, optional, slope, wholeNumber } from './leaves.ts';
 import * as ranges from './ranges.ts';
@@ -11,7 +11,7 @@ export const cornerKind = () => choice(...KIND_NAMES);
 /** What no corner takes from another: each has its own width to fill. */
 export const SPACING_KEYS = [
   ...(['tails', 'pins', 'locked', 'graded'] as const),
-  ...(['spacing', 'groups', 'groupPin', 'smallPin'] as const),
+  ...(['spacing', ...KEYS_OF_SPACINGS] as const),
 ] as const;
 
 const TAILS = 'a whole number of tails, or a list of their widths from the reference edge up';
@@ -64,7 +64,7 @@ export const cornerKeys = (unit: Unit) => {
     spacing: z
       .enum(SPACINGS, { error: SPACING_WORDS })
       .describe(
-        'How the tails are spaced: `even`; `hounds-tooth`, with a small pin in the middle of each tail of a through joint; or `grouped`. The first two may be `graded`, to both edges alike from the `middle`. `even` unless given; the back corners have their own.',
+        'How the tails are spaced: `even`; `hounds-tooth`, with a small pin in the middle of each tail of a through joint; `grouped`; or `closer-edges`, narrower towards both edges of a wide board, where it cups. The first two may be `graded`, to both edges alike from the `middle`. `even` unless given; the back corners have their own.',
       ),
     groups: z
       .array(wholeNumber(ranges.TAILS), { error: GROUPS })
@@ -75,6 +75,12 @@ export const cornerKeys = (unit: Unit) => {
     groupPin: pin.describe('The pin width between groups. Three times `pin` unless given.'),
     smallPin: pin.describe(
       "The pin width of a hound's tooth's small pins, at least that of the narrowest chisel. Half of `pin`, in inches to 1/32, unless given.",
+    ),
+    closer: number(ranges.CLOSER).describe(
+      'Of tails that are closer at the edges: the width of each narrower one as a part of its inner neighbour. 0.7 unless given.',
+    ),
+    closerTails: wholeNumber(ranges.CLOSER_TAILS).describe(
+      'The number of narrower tails at either edge of those that are closer there. 2 unless given, so that the outermost is half as wide as those in the middle.',
     ),
     shoulder: choice('lower', 'upper', 'both').describe(
       'The edges of a through or lapped joint that are mitred right through, where a groove, a rebate or a moulding would show. None unless given; the back corners have their own.',

@@ -58,7 +58,7 @@ export const drawerKeys = (unit: Unit, corner: ReturnType<typeof cornerKeys>) =>
       ...corner,
       ...ownLengthKeys(unit),
     }).describe(
-      'The front corners. Single corners take from it what they do not give, where their kind has it, but for their kind and how their tails are spaced: `tails`, `pins`, `locked`, `graded`, `spacing`, `groups`, `groupPin` and `smallPin`.',
+      'The front corners. Single corners take from it what they do not give, where their kind has it, but for their kind and how their tails are spaced.',
     ),
     groove: group(
       '{offset: 10, width: 5, depth: 5}',

@@ -8,6 +8,7 @@ import {
   SPACERS_RANGE,
   WITHIN_RANGE,
 } from '../../drawer/drawerLimits.ts';
+import { CLOSER_RANGE, CLOSER_TAILS_RANGE } from '../../joint/closerSpacing.ts';
 import {
   CHISEL_RANGE,
   LEAST_BASE,
@@ -46,6 +47,8 @@ export const PAIRS = PAIRS_RANGE;
 export const BAR = BAR_RANGE;
 /** From each tail to its neighbour. */
 export const RATIO = RATIO_RANGE;
+export const CLOSER = CLOSER_RANGE;
+export const CLOSER_TAILS = CLOSER_TAILS_RANGE;
 /** A rail or divider; how much higher a row is than the one above, and heights over each other. */
 export const BETWEEN = { least: 0, most: 500 };
 export const STEP = { least: -1000, most: 1000 };

@@ -123,7 +123,7 @@ export const benchInstructions = (
 const byHand = (drawer: Drawer, unit: Notation): string[] => {
   const workOf = (end: 'front' | 'back'): string[] =>
     kindOf(drawer[end])
-      .work(drawer[end], { tail: 'side', pin: end, single: false })
+      .work(drawer[end], { tail: 'side', pin: end })
       .map((phrase) => speak(phrase, unit));
   const [atFront, atBack] = [workOf('front'), workOf('back')];
   const [trial = '', ...tailsFirst] = BY_HAND;

@@ -69,7 +69,6 @@ export const routerSteps = (drawer: Drawer, { front, back }: DrawerCut, unit: No
     const work = kindOf(drawer[end]).work(drawer[end], {
       tail: 'side',
       pin: end,
-      single: false,
       routed: true,
     });
     return work.length === 0

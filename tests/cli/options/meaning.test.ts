@@ -58,6 +58,7 @@ const VALUES: Readonly<Record<string, readonly string[]>> = {
   ...{ 'tail-board': ['12.5'], 'pin-board': ['18'], slope: ['1:6', '1:3'], tails: ['2'], pin: ['11'] },
   ...{ pins: ['8,11'], 'half-pin': ['7'], graded: ['0.9'], pitch: ['30'], 'graded-from': ['middle'] },
   ...{ spacing: ['hounds-tooth', 'even'], groups: ['1,1,1'], 'group-pin': ['17'], 'small-pin': ['7.5'] },
+  ...{ closer: ['0.8'], 'closer-tails': ['1'] },
   ...{ chisel: ['12'], units: ['in'], fractions: ['16'], straight: ['9'], bush: ['17'], 'pin-bush': ['18'] },
   ...{ 'cutter-diameter': ['11'], 'cutter-angle': ['9'], 'cutter-length': ['25'], 'cutter-neck': ['6'] },
   ...{ 'fingers-together': ['21'], 'fingers-bush': ['18'], 'fingers-pairs': ['1'], 'fingers-bar': ['90'] },
@@ -94,6 +95,7 @@ const SECRET = ['--kind', 'secret-mitred'];
 const GROUPED = ['--spacing', 'grouped', '--groups', '1,2'];
 const THROUGH = ['--kind', 'through'];
 const TOOTH = ['--spacing', 'hounds-tooth'];
+const CLOSER = ['--spacing', 'closer-edges', '--tails', '4'];
 const OUT = ['--out', at('out')];
 
 /** Lines that work: the arguments, and then the options, two by two. */
@@ -111,6 +113,7 @@ const LINES: readonly (readonly [command: string, flags: readonly string[], opti
   ['lay', [], [...CORNER, '--graded', '0.8']],
   ['lay', [], [...CORNER, ...GROUPED]],
   ['lay', THROUGH, [...CORNER, ...TOOTH]],
+  ['lay', [], [...CORNER, ...CLOSER]],
   ['lay', [], [...CORNER, '--units', 'in']],
   ['lay', [], [...CORNER, ...SECRET]],
   ['lay', [], [...CORNER, '--shoulder', 'upper']],
@@ -126,6 +129,7 @@ const LINES: readonly (readonly [command: string, flags: readonly string[], opti
   ['compare', [], ['--widths', '60mm,90mm', '--graded', '0.8', ...OUT]],
   ['compare', [], ['--widths', '90mm,130mm', ...GROUPED]],
   ['compare', THROUGH, ['--widths', '90mm,130mm', ...TOOTH, ...OUT]],
+  ['compare', [], ['--widths', '130mm', ...CLOSER, ...OUT]],
   ['compare', [PLAN], []],
   ['compare', [PLAN, '--json'], []],
   ['parts', [PLAN], []],

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { doubleLapped } from '../../../src/joint/kinds/doubleLapped.ts';
 import { kindOf } from '../../../src/joint/kinds/kinds.ts';
+import { lapped } from '../../../src/joint/kinds/lapped.ts';
+import { secretMitred } from '../../../src/joint/kinds/secretMitred.ts';
+import { through } from '../../../src/joint/kinds/through.ts';
 import { speak } from '../../../src/units/phrase.ts';
 import { told } from '../../value.ts';
 import { doubleJoint } from './example.ts';
@@ -124,15 +127,15 @@ describe('a double-lapped corner', () => {
     expect(doubleLapped.sideView(doubleJoint)).toEqual({ reach: 5, tails: [], uprights: [5], span: [0, 96] });
   });
 
-  it('tells the order of work by the names of its boards, of a carcase where it belongs to no drawer', () => {
-    const words = (single: boolean) =>
-      doubleLapped
-        .work(doubleJoint, { tail: 'side', pin: 'front', single })
-        .map((phrase) => speak(phrase, 'mm'));
-    expect(words(false)[0]).toBe(
-      'Gauge the front. Rebate its end from the inside face, 4 mm long and 15 mm deep.',
-    );
-    expect(words(false).join(' ')).not.toContain('carcase');
-    expect(words(true).at(-1)).toMatch(/^In a carcase, /u);
+  it('tells the order of work by the names of its boards, and which faces of a carcase show the joint', () => {
+    const words = doubleLapped
+      .work(doubleJoint, { tail: 'side', pin: 'front' })
+      .map((phrase) => speak(phrase, 'mm'));
+    expect(words[0]).toBe('Gauge the front. Rebate its end from the inside face, 4 mm long and 15 mm deep.');
+    expect(words.join(' ')).not.toContain('carcase');
+    for (const { inCarcase } of [lapped, doubleLapped, secretMitred])
+      expect(inCarcase && speak(inCarcase, 'mm')).toMatch(/^In a carcase, |^In a carcase no lap shows/u);
+    // Tails and pins both show.
+    expect(through.inCarcase).toBe(undefined);
   });
 });

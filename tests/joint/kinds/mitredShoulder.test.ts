@@ -160,7 +160,7 @@ describe('a mitred shoulder', () => {
   it('has an order of work: its lines first, its mitres pared last', () => {
     const work = (spec: JointSpec) =>
       kindOf(spec)
-        .work(jointOf(spec), { tail: 'side', pin: 'front', single: false })
+        .work(jointOf(spec), { tail: 'side', pin: 'front' })
         .map((phrase) => speak(phrase, 'mm'));
     expect(work(through)[0]).toBe(
       'Knife the shoulder’s line 12 mm in from the edges, right over both ends and down the faces.',
@@ -177,7 +177,7 @@ describe('a mitred shoulder', () => {
   it('leaves out of its order of work what a router has cut', () => {
     const work = (spec: JointSpec) =>
       kindOf(spec)
-        .work(jointOf(spec), { tail: 'side', pin: 'front', single: false, routed: true })
+        .work(jointOf(spec), { tail: 'side', pin: 'front', routed: true })
         .map((phrase) => speak(phrase, 'mm'))
         .join(' ');
     for (const spec of [through, lapped]) expect(work(spec)).not.toMatch(/Scribe the pins|Saw and chop\.$/mu);

@@ -139,7 +139,7 @@ describe('a secret-mitred corner', () => {
     const words = (spec: typeof secretSpec) => {
       const joint = jointOf(spec);
       return secretMitred
-        .work(joint, { tail: 'side', pin: 'front', single: false })
+        .work(joint, { tail: 'side', pin: 'front' })
         .map((phrase) => speak(phrase, 'mm'))
         .join(' ');
     };

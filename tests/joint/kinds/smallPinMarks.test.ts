@@ -161,7 +161,7 @@ describe('the marks of small pins', () => {
 describe("the work of a hound's tooth", () => {
   const work = (wish: JointSpec) =>
     kindOf(wish)
-      .work(jointOf(wish), { tail: 'side', pin: 'back', single: false })
+      .work(jointOf(wish), { tail: 'side', pin: 'back' })
       .map((phrase) => speak(phrase, 'mm'));
 
   it('cuts the tails first, the small sockets in them next, and saws the small pins before chopping', () => {

@@ -3,7 +3,7 @@ import { dragLine, makeEven, oneFewer, oneMore, setTailCount } from '../../../sr
 import { quantity } from '../../../src/page/model/quantities.ts';
 import type { Snapshot } from '../../../src/page/model/snapshot.ts';
 import { value } from '../../value.ts';
-import { cornerIn, LONE, snapshotOf } from '../chest.ts';
+import { CHEST, cornerIn, FRONT, LONE, snapshotOf } from '../chest.ts';
 
 const planOf = (keys: string): Snapshot =>
   snapshotOf(
@@ -42,6 +42,34 @@ describe('grouped tails on the page', () => {
     expect(quantity(lone(now), 'pin')?.get(lone(now))).toBe(9);
     const apart = planOf('spacing: grouped, groups: [1, 1, 1]');
     expect(quantity(lone(apart), 'pin')).toBe(undefined);
+  });
+});
+
+describe('tails closer at the edges on the page', () => {
+  const now = planOf('spacing: closer-edges, closer: 0.8, closerTails: 1');
+
+  it('stay so where they are counted', () => {
+    const { text } = value(oneMore(now, lone(now)));
+    expect(text).toContain('spacing: closer-edges, closer: 0.8, closerTails: 1');
+    expect(text).toContain(`tails: ${lone(now).joint.tails.length + 1}`);
+  });
+
+  it('are listed, or equal, and closer no more, once a line is moved or they are made even', () => {
+    const { snapshot } = dragLine(now, lone(now), 0, 12);
+    expect(snapshot.text).toMatch(/tails: \[/u);
+    expect(snapshot.text).not.toMatch(/spacing|closer/u);
+    const even = value(makeEven(now, lone(now)));
+    expect(even.text).not.toMatch(/spacing|closer/u);
+    expect(lone(even).joint.even).toBe(true);
+  });
+
+  it('are made even where the plan has them so for all drawers', () => {
+    const drawers = snapshotOf(
+      CHEST.replace('joint:  {', 'joint:  {spacing: closer-edges, closerTails: 1, '),
+    );
+    const even = value(makeEven(drawers, cornerIn(drawers, FRONT)));
+    expect(even.text).toContain('spacing: even');
+    expect(cornerIn(even, FRONT).joint.even).toBe(true);
   });
 });
 

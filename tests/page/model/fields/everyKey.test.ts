@@ -120,6 +120,8 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'joint.groups': all('1, 2', '2, 1', [{ 'joint.groups': '1, 1' }, { 'joint.spacing': 'grouped' }]),
   'joint.groupPin': all('12', '13mm', [{ 'joint.groups': '1, 1' }, { 'joint.spacing': 'grouped' }]),
   'joint.smallPin': all('3', '3.5mm'),
+  'joint.closer': all('0.8', '0.75'),
+  'joint.closerTails': all('1', '2'),
   'groove.stopped': all('auto', '6'),
   'fit.side': all('0.6', '0.75mm'),
   'fit.top': all('1.5', 'auto', [CLIMATE]),
@@ -146,6 +148,8 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
     { 'back.joint.spacing': 'grouped' },
   ]),
   'back.joint.smallPin': all('3', '3.5mm', [{ 'back.joint.spacing': 'hounds-tooth' }]),
+  'back.joint.closer': all('0.8', '0.75', [{ 'back.joint.spacing': 'closer-edges' }]),
+  'back.joint.closerTails': all('1', '2', [{ 'back.joint.spacing': 'closer-edges' }]),
   'bottom.kind': all('solid', 'panel'),
   'bottom.slack': all('0.6', '1mm'),
   'bottom.slips': all('none', 'none'),
@@ -217,6 +221,8 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'joints.groups': lone('2, 3, 2', '[4, 4]', [{ groups: '3, 3' }, { spacing: 'grouped' }]),
   'joints.groupPin': lone('25', '26mm', [{ groups: '3, 3' }, { spacing: 'grouped' }]),
   'joints.smallPin': lone('5', '5.5', [{ spacing: 'hounds-tooth' }]),
+  'joints.closer': lone('0.8', '0.75', [{ spacing: 'closer-edges' }]),
+  'joints.closerTails': lone('1', '3', [{ spacing: 'closer-edges' }]),
 };
 
 /** What the boards view has. */
