@@ -7,21 +7,28 @@ const LEAST_BEHIND = 1;
 const SCREW = 4;
 
 /** Distance from the floor of the front's groove to the back's outside face, in mm. */
-const flushDepth = ({ stock, groove }: DrawerSpec, { depth }: Sizes): number =>
+export const flushDepth = ({ stock, groove }: DrawerSpec, { depth }: Sizes): number =>
   depth - stock.front.thickness + groove.depth;
+
+/** How far behind the back a bottom may reach, in mm. */
+const roomBehind = ({ space }: DrawerSpec): number =>
+  space.kind === 'opening' ? Math.max(0, space.fit.behind - LEAST_BEHIND) : 0;
 
 /** The bottom through the year; absent where no climate is given. */
 export const bottomThroughYear = (spec: DrawerSpec, sizes: Sizes): BottomSeason | undefined => {
-  const { movement, space } = spec;
+  const { movement } = spec;
   if (movement === undefined) return undefined;
   const flush = flushDepth(spec, sizes);
-  const behind = space.kind === 'opening' ? Math.max(0, space.fit.behind - LEAST_BEHIND) : 0;
-  return bottomSeason(movement.bottom, { flush, room: flush + behind }, movement.climate, SCREW);
+  return bottomSeason(movement.bottom, { flush, room: deepestBottom(spec, sizes) }, movement.climate, SCREW);
 };
 
-/** Depth to cut a bottom to, in mm: flush with the back, or shorter where its wood needs room to swell in its opening. */
+/** The deepest that a bottom may be: its opening leaves it that, in mm. */
+export const deepestBottom = (spec: DrawerSpec, sizes: Sizes): number =>
+  flushDepth(spec, sizes) + roomBehind(spec);
+
+/** Depth to cut a bottom to, in mm, or as it came out: flush with the back, or shorter where its wood needs room to swell in its opening. */
 export const bottomDepth = (spec: DrawerSpec, sizes: Sizes): number =>
-  bottomThroughYear(spec, sizes)?.depth.making ?? flushDepth(spec, sizes);
+  spec.bottom.depth ?? bottomThroughYear(spec, sizes)?.depth.making ?? flushDepth(spec, sizes);
 
 /** Distance from the floor of the front's groove to the bottom's screws, in the middle of the back's thickness, in mm. */
 export const screwPlace = (spec: DrawerSpec, sizes: Sizes): number =>

@@ -6,6 +6,9 @@ export const CORNERS = {
   D: { end: 'back', hand: 'left' },
 } as const;
 
+/** Both hands, as they are listed. */
+export const HANDS = ['left', 'right'] as const satisfies readonly Hand[];
+
 export type CornerLetter = keyof typeof CORNERS;
 export type CornerEnd = (typeof CORNERS)[CornerLetter]['end'];
 export type Hand = (typeof CORNERS)[CornerLetter]['hand'];

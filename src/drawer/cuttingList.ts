@@ -1,11 +1,14 @@
 import type { StockName } from '../stock/plank.ts';
 import type { Sawing } from '../stock/usualSawing.ts';
+import type { Hand } from './cornerLetters.ts';
 import type { Part, PartName } from './partsList.ts';
 
 /** Parts of one drawer in a row of the cutting list. */
 export interface ListedPart {
   readonly drawer: string;
+  readonly copies?: readonly number[];
   readonly part: PartName;
+  readonly hand?: Hand;
   readonly count: number;
 }
 
@@ -91,7 +94,7 @@ export const partNames = ({ rows }: CuttingGroup): string => {
 const STOCKS: readonly StockName[] = ['front', 'side', 'back', 'bottom'];
 
 const rowOf = (part: Part, saw: Pick<Sawing, 'edge' | 'face'>): CuttingRow => {
-  const { drawer, count, species, thickness, roughLength } = part;
+  const { drawer, copies, hand, count, species, thickness, roughLength } = part;
   const width = roughWidth(part, saw);
   const rough = roughThickness(part, saw);
   return {
@@ -103,7 +106,7 @@ const rowOf = (part: Part, saw: Pick<Sawing, 'edge' | 'face'>): CuttingRow => {
     roughWidth: width,
     count,
     volume: count * roughLength * width * rough,
-    parts: [{ drawer, part: part.part, count }],
+    parts: [{ drawer, ...(copies && { copies }), part: part.part, ...(hand && { hand }), count }],
   };
 };
 

@@ -11,10 +11,17 @@ export interface Drawer {
   readonly spec: DrawerSpec;
   readonly sizes: Sizes;
   readonly boards: DrawerParts;
-  /** The corners A and B; the reference edge is the sides' lower edge. */
+  /** The corners A and B, or A alone; the reference edge is the sides' lower edge. */
   readonly front: Joint;
-  /** The corners C and D; the reference edge is the back's lower edge, `sizes.backFrom` above the sides'. */
+  /** The corners C and D, or D alone; the reference edge is the back's lower edge, `sizes.backFrom` above the sides'. */
   readonly back: Joint;
+  /** The corners B and C where the right side is not as the left one; else they mirror A and D. */
+  readonly right?: { readonly front: Joint; readonly back: Joint };
+  /**
+   * What is made of it where boards came out other than planned: those of its equal drawers that are alike together, in the order
+   * of the first of each. Absent where all are as planned.
+   */
+  readonly made?: readonly Drawer[];
   /** Every number of tails that hides the groove at the front; empty where the tails were listed. */
   readonly choices: readonly HidingChoice[];
   /** Advice on this drawer, places in its entry; what its order of work says is not repeated here. */
@@ -43,3 +50,7 @@ export interface DrawerSet {
   /** All advice on the set, that on its joints included, each with its place from the plan's top: `['drawers', 0, 'joint', 'slope']`. */
   readonly advice: readonly Complaint[];
 }
+
+/** The drawers as they are made: of those whose boards came out other than planned, each that differs by itself. */
+export const madeOf = ({ drawers }: Pick<DrawerSet, 'drawers'>): Drawer[] =>
+  drawers.flatMap((drawer) => drawer.made ?? [drawer]);

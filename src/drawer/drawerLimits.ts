@@ -11,6 +11,8 @@ export const GROOVE_RANGE = { least: 1, most: 100 } as const;
 export const COUNT_RANGE = { least: 1, most: 1000 } as const;
 /** The least clear width and depth inside a drawer. */
 export const LEAST_INSIDE = 20;
+/** How much narrower a drawer may be behind than in front, where its back came out short (common practice: no wider, so that it does not bind). */
+export const TAPER_RANGE = { least: 0, most: 2 } as const;
 /** The least wood behind a groove, or above it. */
 export const LEAST_WALL = 2;
 /** The least of the bottom that the groove must hold at each side. */

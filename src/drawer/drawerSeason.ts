@@ -48,7 +48,7 @@ export const drawerSeason = (drawer: Drawer): DrawerSeason | undefined => {
   const steps = (to: number): CornerSteps =>
     cornerSteps(
       { ...movement.front, thickness: spec.stock.front.thickness },
-      { ...movement.side, thickness: sizes.wall },
+      { ...movement.side, thickness: Math.max(sizes.wall.left, sizes.wall.right) },
       sizes.height,
       climate.making,
       to,

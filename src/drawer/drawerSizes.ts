@@ -4,9 +4,11 @@ import type { JointShape } from '../joint/kinds/kind.ts';
 import { KINDS } from '../joint/kinds/kinds.ts';
 import { withCutter } from '../router/limits/fitToCutter.ts';
 import type { Overhang } from '../router/passes/routerCut.ts';
+import { EPSILON } from '../units/epsilon.ts';
 import { nextMark } from '../units/formatLength.ts';
+import type { Hand } from './cornerLetters.ts';
 import { GROOVE_SPARE } from './drawerLimits.ts';
-import { BACK, type DrawerSpec } from './drawerSpec.ts';
+import { BACK, type DrawerSpec, type Handed, type SideSize } from './drawerSpec.ts';
 
 /** How wide the rebate is that runs round the inside of a front with a lip; all 0 where it has none. */
 export interface Rebate {
@@ -18,17 +20,21 @@ export interface Rebate {
 
 /** The measures that every part follows from, in mm. */
 export interface Sizes {
-  /** Over the outside faces of both sides, planed flush. */
+  /** Over the outside faces of both sides, planed flush, at the front. */
   readonly width: number;
-  /** The sides' width. */
+  /** The same at the back. */
+  readonly backWidth: number;
+  /** From the reference edge to the front's upper edge, or to that of what lies behind its lip. */
   readonly height: number;
+  /** Each side's width: the same where they did not come out otherwise. */
+  readonly sideHeight: Handed<number>;
   /** From the front's outside face to the back's. */
   readonly depth: number;
   /** The wood in front of the sides' ends: the joint's lap, and the lip's thickness where there is one; 0 where the sides reach the front's face. */
   readonly lap: number;
   readonly rebate: Rebate;
-  /** From the sides' outside faces to their inside faces, planed flush. */
-  readonly wall: number;
+  /** From each side's outside face to its inside face, planed flush. */
+  readonly wall: Handed<number>;
   /** Clear space inside, between the sides and from front to back. */
   readonly inside: { readonly width: number; readonly depth: number };
   /** From the reference edge to the back's lower edge: the groove's upper edge. */
@@ -49,6 +55,10 @@ export interface FrontBoards extends Pick<DrawerSpec, 'joint'> {
   readonly stock: Pick<DrawerSpec['stock'], 'front' | 'side'>;
 }
 
+/** Both sides of a drawer, as planned or as they came out. */
+export const sidesOf = ({ made, stock }: Pick<DrawerSpec, 'made' | 'stock'>): Handed<SideSize> =>
+  made?.sides ?? { left: stock.side, right: stock.side };
+
 /**
  * A drawer's measures, unchecked: a wish that cannot be made gives measures that make no sense.
  *
@@ -65,11 +75,16 @@ export const sizesOf = (spec: DrawerSpec): Sizes => {
   const height = box.height - fit.top - over.top - over.bottom;
   const { setBack: lap } = frontShape(spec);
   const depth = box.depth - fit.behind + (space.kind === 'opening' && lip !== undefined ? lap : 0);
-  const wall = stock.side.thickness - (joint.proud ?? 0);
+  const { left, right } = sidesOf(spec);
+  const proud = joint.proud ?? 0;
+  const wall = { left: left.thickness - proud, right: right.thickness - proud };
+  const sideHeight = { left: left.height ?? height, right: right.height ?? height };
   const backFrom = groove.offset + groove.width;
   return {
     width,
+    backWidth: width - (spec.made?.taper ?? 0),
     height,
+    sideHeight,
     depth,
     lap,
     rebate:
@@ -77,7 +92,10 @@ export const sizesOf = (spec: DrawerSpec): Sizes => {
         ? { sides: 0, top: 0, bottom: 0 }
         : { sides: lip.sides + fit.side, top: lip.top + fit.top, bottom: lip.bottom },
     wall,
-    inside: { width: width - 2 * wall, depth: depth - stock.front.thickness - stock.back.thickness },
+    inside: {
+      width: width - wall.left - wall.right,
+      depth: depth - stock.front.thickness - stock.back.thickness,
+    },
     backFrom,
     backHeight: height - spec.backDrop - backFrom,
   };
@@ -110,8 +128,11 @@ export const frontCorner = (spec: DrawerSpec, { height } = sizesOf(spec)): Resol
   return withDefaults(spec.cutter === undefined ? wish : withCutter(wish, spec.cutter));
 };
 
-/** Where the sides extend beyond the back: always below it, and above it where it is lower than they are. */
-export const sidesPastBack = ({ backDrop }: Pick<DrawerSpec, 'backDrop'>): Overhang => ({
+/** Where a side extends beyond the back: always below it, and above it where it is lower than the side is. */
+export const sidePastBack = ({ sideHeight, backFrom, backHeight }: Sizes, hand: Hand): Overhang => ({
   lower: true,
-  upper: backDrop > 0,
+  upper: sideHeight[hand] - backFrom - backHeight > EPSILON,
 });
+
+/** How far a side extends beyond the front's upper edge, in mm; under 0 where the front extends beyond it. */
+export const sidePastFront = ({ height, sideHeight }: Sizes, hand: Hand): number => sideHeight[hand] - height;

@@ -7,6 +7,7 @@ import type { Cutter } from '../router/limits/cutter.ts';
 import type { BottomStock } from '../wood/bottomSeason.ts';
 import type { Climate } from '../wood/climate.ts';
 import type { Cut, SawnWood } from '../wood/movement.ts';
+import type { Hand } from './cornerLetters.ts';
 
 /** The wood that one kind of part is made of. */
 export interface Stock {
@@ -68,6 +69,8 @@ export interface BottomSpec {
   readonly kind: 'panel' | 'solid';
   /** Space left at each side, in the groove. */
   readonly slack: number;
+  /** From front to back, where it came out other than planned. */
+  readonly depth?: number;
   readonly hold: BottomHold;
 }
 
@@ -80,6 +83,29 @@ export interface Movement {
   readonly back: SawnWood;
   readonly bottom: BottomStock;
 }
+
+/** What the left side has, and what the right. */
+export type Handed<T> = Readonly<Record<Hand, T>>;
+
+/** A side: its thickness, and its width where that is not the front's. */
+export interface SideSize {
+  readonly thickness: number;
+  readonly height?: number;
+}
+
+/** The parts of a drawer that may come out other than planned. */
+export const BUILT_PARTS = ['front', 'side', 'back', 'bottom'] as const;
+export const BUILT_MEASURES = ['thickness', 'width', 'length'] as const;
+export type BuiltMeasure = (typeof BUILT_MEASURES)[number];
+
+/** A board as it came out: its finished measures in mm, as planned where they are not given. */
+export type BuiltBoard = (
+  | { readonly part: Exclude<(typeof BUILT_PARTS)[number], 'side'> }
+  | { readonly part: 'side'; readonly hand: Hand }
+) & {
+  /** Which of the equal drawers it is of, from 1; only where there are several. */
+  readonly index?: number;
+} & { readonly [Measure in BuiltMeasure]?: number };
 
 /** One kind of drawer, as wished, every default of its plan filled in. Lengths in mm. */
 export interface DrawerSpec {
@@ -118,4 +144,22 @@ export interface DrawerSpec {
   readonly fingers?: Fingers;
   /** Absent where no climate is given: then nothing is known of how the wood will move. Sizes are those on the day of making. */
   readonly movement?: Movement;
+  /** Boards that came out other than planned, or were measured; in their order in the plan. */
+  readonly asBuilt?: readonly BuiltBoard[];
+  /** Where its boards are as they came out; absent for a drawer as planned. */
+  readonly made?: MadeOf;
+}
+
+/** Drawers whose boards are as they came out. */
+export interface MadeOf {
+  /** The name that the plan gives them. */
+  readonly name: string;
+  /** Which of the equal drawers they are, from 1. */
+  readonly copies: readonly number[];
+  /** What came out: `boards[i]` is entry `entries[i]` of the plan's list. */
+  readonly boards: readonly BuiltBoard[];
+  readonly entries: readonly number[];
+  readonly sides: Handed<SideSize>;
+  /** How much shorter the back is than the drawer is wide in front, in mm. */
+  readonly taper: number;
 }

@@ -48,15 +48,11 @@ export const gapsOf = ({ space, movement, lip }: DrawerSpec, sizes: Sizes): Gaps
   };
   const above = ({ wood, cut }: SawnWood, band: Range) =>
     left(height, sizes.height, widthCoefficient(wood, cut), band);
+  const wall = Math.max(sizes.wall.left, sizes.wall.right);
   return {
     front: above(front, lip !== undefined && lip.top > 0 ? HIDDEN : GAP_BAND),
     side: above(side, HIDDEN),
-    beside: left(
-      space.fit.side + sizes.wall,
-      sizes.wall,
-      thicknessCoefficient(side.wood, side.cut),
-      BESIDE_BAND,
-    ),
+    beside: left(space.fit.side + wall, wall, thicknessCoefficient(side.wood, side.cut), BESIDE_BAND),
     leave: topGap(height, movement),
   };
 };

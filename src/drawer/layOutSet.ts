@@ -12,6 +12,7 @@ import { boardsOf } from './drawerParts.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 import { familyFronts } from './familyFronts.ts';
 import { familyOf } from './familyTarget.ts';
+import { makeDrawers } from './made/makeDrawers.ts';
 import { type DrawerComplaint, mergeComplaints, saidOnce } from './mergeComplaints.ts';
 import { withFewSpacers } from './spacers/fewSpacers.ts';
 import type { SpacerWish } from './spacers/spacerWish.ts';
@@ -70,13 +71,14 @@ export const layOutSet = (
 
   const family = familyOf(fronts, aim, pin);
   const drawers: Drawer[] = [];
+  const notMade: DrawerComplaint[] = [];
   const said: DrawerComplaint[] = [];
   fronts.forEach((front, i) => {
     const draft = drafts[i];
     if (draft === undefined) return;
     const { spec, sizes, back } = draft;
     const advice = adviseDrawer(draft, front, family);
-    drawers.push({
+    const planned: Drawer = {
       spec,
       sizes,
       boards: boardsOf(spec, sizes),
@@ -84,9 +86,23 @@ export const layOutSet = (
       back,
       choices: draft.front.possible,
       advice,
-    });
+    };
+    const made = makeDrawers(draft, planned, family);
+    if (!made.ok) notMade.push(...ofDrawer(spec, i, made.complaints));
+    else drawers.push(made.value === undefined ? planned : { ...planned, made: made.value });
     said.push(...ofDrawer(spec, i, [...advice, ...adviseBackSpaces(draft)]));
+    const known = new Set(advice.map((each) => JSON.stringify(each)));
+    for (const each of (made.ok && made.value) || [])
+      said.push(
+        ...ofDrawer(
+          each.spec,
+          i,
+          each.advice.filter((more) => !known.has(JSON.stringify(more))),
+        ),
+      );
   });
+  const sharing = madeNames(drawers);
+  if (notMade.length + sharing.length > 0) return refuse(...mergeComplaints(notMade), ...sharing);
   const onTools = ({ complaint }: DrawerComplaint): boolean => isOnTools(complaint);
   return accept({
     drawers,
@@ -111,6 +127,25 @@ const sameNames = (specs: readonly DrawerSpec[]): Complaint[] =>
     says: say`drawer ${index + 1} is called ${quote(name)}, as drawer ${first + 1} is already`,
     remedy: say`give it another name, or give one drawer a count`,
   }));
+
+/** Names that drawers have by their numbers, and that others are called too. */
+const madeNames = (drawers: readonly Drawer[]): Complaint[] => {
+  const names = drawers.flatMap(({ spec, made = [] }, i) =>
+    [spec, ...made.map((each) => each.spec)].map(({ name }) => ({ name, of: i })),
+  );
+  return repeatedNames(names.map(({ name }) => name)).flatMap(({ name, index, first }) => {
+    const [entry, other] = [names[index]?.of ?? 0, names[first]?.of ?? 0];
+    return entry === other
+      ? []
+      : [
+          {
+            at: ['drawers', drawers[entry]?.made === undefined ? entry : other, 'name'],
+            says: say`${quote(name)} is the name of one of several equal drawers, by its number`,
+            remedy: say`give this drawer another name`,
+          },
+        ];
+  });
+};
 
 const adviseOnTarget = (target: number, pin: number): Complaint[] => {
   const { least, most } = TARGET_RANGE_IN_PINS;

@@ -5,9 +5,13 @@ import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import { slotToCut } from '../wood/bottomSeason.ts';
 import { partEnds } from './blanks/partEnds.ts';
 import { bottomThroughYear } from './bottomDepth.ts';
-import type { Drawer, DrawerSet } from './drawer.ts';
+import type { Hand } from './cornerLetters.ts';
+import { type Drawer, type DrawerSet, madeOf } from './drawer.ts';
 import type { DrawerPart } from './drawerParts.ts';
-import type { Stock } from './drawerSpec.ts';
+import type { DrawerSpec, Stock } from './drawerSpec.ts';
+import { builtAt, entryName } from './made/built.ts';
+import { copyNumbers } from './made/builtCopies.ts';
+import { measureWords } from './made/builtWords.ts';
 
 /** A kind of part. */
 export type PartName = 'front' | 'side' | 'back' | 'bottom' | 'slip';
@@ -16,7 +20,11 @@ export type PartName = 'front' | 'side' | 'back' | 'bottom' | 'slip';
 export interface Part {
   /** The drawer's name. */
   readonly drawer: string;
+  /** Which of its equal drawers they are of, from 1; only where these differ, as boards came out other than planned. */
+  readonly copies?: readonly number[];
   readonly part: PartName;
+  /** Which side it is; only where a drawer's two differ. */
+  readonly hand?: Hand;
   /** How many are made for all the drawers of this kind: two sides for each. */
   readonly count: number;
   readonly length: number;
@@ -32,11 +40,33 @@ export interface Part {
   readonly grain: string;
   /** Grooves, rebates and what else is worked on its edges and faces; empty for a plain board. */
   readonly worked: readonly Phrase[];
+  /** Its measures that came out, and were not planned: `10.6 mm thick`. */
+  readonly built?: Phrase;
   /** The boards that they come out of, each once, in the order of the equal parts; only where the plan lists boards. */
   readonly boards?: readonly string[];
   /** For each of those boards, the letters that are written on it for these parts. */
   readonly letters?: readonly (readonly string[])[];
 }
+
+/** The drawer of a part: `Buttons`, or `Buttons 2` where its equal drawers differ. */
+export const drawerOf = ({ drawer, copies }: Pick<Part, 'drawer' | 'copies'>): string =>
+  copies === undefined ? drawer : `${drawer} ${copyNumbers(copies)}`;
+
+/** `left side`, or `side` where both are alike. */
+export const partWords = ({ part, hand }: Pick<Part, 'part' | 'hand'>): string =>
+  hand === undefined ? part : `${hand} ${part}`;
+
+/** How a part came out, where that was not as planned, and what is worked on it. */
+export const workedOn = ({ built, worked }: Pick<Part, 'built' | 'worked'>): readonly Phrase[] =>
+  built === undefined ? worked : [say`${built} as it came out`, ...worked];
+
+/** Which of the equal parts of the plan's entry these are, from 1: of sides the odd ones are left. */
+export const indicesOf = ({ part, count, copies, hand }: Part): number[] => {
+  const places = part === 'side' || part === 'slip' ? 2 : 1;
+  const hands = hand === undefined ? Array.from({ length: places }, (_, i) => i) : [hand === 'left' ? 0 : 1];
+  const drawers = copies ?? Array.from({ length: count / hands.length }, (_, i) => i + 1);
+  return drawers.flatMap((copy) => hands.map((place) => places * (copy - 1) + place + 1));
+};
 
 /** `Ash 1 G H`, `Ash 3 J`: each board that a part comes out of, with the letters written there; none where no board is known. */
 export const letteredBoards = ({ boards = [], letters = [] }: Pick<Part, 'boards' | 'letters'>): string[] =>
@@ -64,7 +94,7 @@ export interface StockTotal {
  * ```
  */
 export const parts = (set: DrawerSet, units: Notation = 'mm'): Part[] =>
-  set.drawers.flatMap((drawer) => partsOf(drawer, units));
+  madeOf(set).flatMap((drawer) => partsOf(drawer, units));
 
 /** The finest step of a rough length, in mm. */
 const ROUGH_STEP: Readonly<Record<Unit, number>> = { mm: 1, in: MM_PER_INCH / 16 };
@@ -77,34 +107,41 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
   const { spec, boards } = drawer;
   const { stock, bottom } = spec;
   const unit = unitOf(units);
-  const ends = partEnds(drawer, unit);
+  const ends = (part: PartName, hand?: Hand) => partEnds(drawer, unit, hand)[part];
   const row = (
     part: PartName,
     board: DrawerPart,
     { species }: Stock,
     { grain, worked }: { grain: string; worked: readonly Phrase[] },
+    hand?: Hand,
   ): Part => ({
-    drawer: spec.name,
+    drawer: entryName(spec),
+    ...(spec.made && spec.name !== spec.made.name && { copies: spec.made.copies }),
     part,
+    ...(hand && { hand }),
     count: spec.count * board.boxes.length,
     length: board.length,
     width: board.width,
     thickness: board.thickness,
-    roughLength: rough(board.length + ends[part][0].spare + ends[part][1].spare, unit),
+    roughLength: rough(board.length + ends(part, hand)[0].spare + ends(part, hand)[1].spare, unit),
     ...(species === undefined ? {} : { species }),
     grain,
     worked,
+    ...builtPart(spec, part, hand),
   });
   const along = 'along its length';
+  const ofSide = { grain: along, worked: bottom.hold.kind === 'groove' ? [onSide(drawer)] : [] };
   return [
     row('front', boards.front, stock.front, {
       grain: along,
       worked: onFront(drawer),
     }),
-    row('side', boards.side, stock.side, {
-      grain: along,
-      worked: bottom.hold.kind === 'groove' ? [onSide(drawer)] : [],
-    }),
+    ...(boards.rightSide === undefined
+      ? [row('side', boards.side, stock.side, ofSide)]
+      : [
+          row('side', boards.side, stock.side, ofSide, 'left'),
+          row('side', boards.rightSide, stock.side, ofSide, 'right'),
+        ]),
     row('back', boards.back, stock.back, { grain: along, worked: [] }),
     row('bottom', boards.bottom, stock.bottom, {
       grain: bottom.kind === 'solid' ? 'from side to side' : 'either way',
@@ -119,6 +156,12 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
           }),
         ]),
   ];
+};
+
+/** What came out of a part; of sides that are alike, of the left one. */
+const builtPart = (spec: DrawerSpec, part: PartName, hand: Hand = 'left'): Pick<Part, 'built'> => {
+  const built = part === 'slip' ? undefined : builtAt(spec, part, hand);
+  return built === undefined ? {} : { built: measureWords(built.board) };
 };
 
 /** The bottom's groove in a board whose lower edge lies `below` the reference edge. */

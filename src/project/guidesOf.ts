@@ -1,5 +1,8 @@
 import type { CornerEnd } from '../drawer/cornerLetters.ts';
-import { sidesPastBack } from '../drawer/drawerSizes.ts';
+import { type Drawer, madeOf } from '../drawer/drawer.ts';
+import { sidePastFront } from '../drawer/drawerSizes.ts';
+import { entryName } from '../drawer/made/built.ts';
+import { type DrawerCorner, drawerCorners } from '../drawer/made/drawerCorners.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { Piece } from '../paper/piece.ts';
 import { stems } from '../sheets/fileStem.ts';
@@ -37,34 +40,38 @@ export const guidesOf = ({ set, joints, units, cuts, only }: GuidedProject): Nam
   };
   return guidesToMake(
     [
-      ...set.drawers.flatMap(({ spec, sizes: { rebate }, front, back }): CornerGuides[] => {
-        const { name } = spec;
-        const own = stem(name);
-        return [
-          {
-            item: `${name} front`,
-            stem: `${own}-front`,
-            end: 'front',
-            ...(rebate.bottom > 0 ? { edges: { pin: REBATE_EDGE } } : {}),
-            ...(rebate.top > 0 ? { uppers: { pin: "rebate's edge" } } : {}),
-            ...(rebate.sides > 0 ? { rebate: front.depth } : {}),
-            guides: guides(front, name, 'front'),
-          },
-          {
-            item: `${name} back`,
-            stem: `${own}-back`,
-            end: 'back',
-            // The back starts at the groove's upper edge, so there the sides are marked from it; slips leave them without a groove.
-            edges: {
-              tail:
-                spec.bottom.hold.kind === 'groove'
-                  ? ["groove's upper edge", 'groove, upper']
-                  : ["back's lower edge", 'back, lower'],
-            },
-            ...(sidesPastBack(spec).upper ? { uppers: { tail: "back's edge" } } : {}),
-            guides: guides(back, name, 'back'),
-          },
-        ];
+      ...madeOf(set).flatMap((drawer): CornerGuides[] => {
+        const { spec, sizes } = drawer;
+        const { rebate } = sizes;
+        const own = stem(spec.name);
+        return drawerCorners(drawer).map((corner): CornerGuides => {
+          const { name, end, letters, joint, overhang } = corner;
+          const letter = letters.length > 1 ? '' : `-${letters.join('').toLowerCase()}`;
+          const common = {
+            item: name,
+            stem: `${own}-${end}${letter}`,
+            end,
+            guides: guides(joint, entryName(spec), end),
+          };
+          return end === 'front'
+            ? {
+                ...common,
+                ...(rebate.bottom > 0 ? { edges: { pin: REBATE_EDGE } } : {}),
+                ...frontUppers(drawer, corner),
+                ...(rebate.sides > 0 ? { rebate: joint.depth } : {}),
+              }
+            : {
+                ...common,
+                // The back starts at the groove's upper edge, so there the sides are marked from it; slips leave them without a groove.
+                edges: {
+                  tail:
+                    spec.bottom.hold.kind === 'groove'
+                      ? ["groove's upper edge", 'groove, upper']
+                      : ["back's lower edge", 'back, lower'],
+                },
+                ...(overhang?.upper ? { uppers: { tail: "back's edge" } } : {}),
+              };
+        });
       }),
       ...joints.map(
         ({ name, joint }): CornerGuides => ({
@@ -77,4 +84,20 @@ export const guidesOf = ({ set, joints, units, cuts, only }: GuidedProject): Nam
     ],
     units,
   );
+};
+
+/** What the joint ends at on boards that extend beyond it. */
+const frontUppers = (
+  { sizes }: Drawer,
+  { hands: [hand = 'left'], overhang }: DrawerCorner,
+): Pick<CornerGuides, 'uppers'> => {
+  const tail = overhang?.upper ? { tail: "front's edge" } : {};
+  const pin =
+    sidePastFront(sizes, hand) < 0
+      ? { pin: "side's edge" }
+      : sizes.rebate.top > 0
+        ? { pin: "rebate's edge" }
+        : {};
+  const uppers = { ...tail, ...pin };
+  return Object.keys(uppers).length > 0 ? { uppers } : {};
 };

@@ -1,5 +1,6 @@
 import type { CornerEnd } from '../drawer/cornerLetters.ts';
-import type { Drawer } from '../drawer/drawer.ts';
+import { type Drawer, madeOf } from '../drawer/drawer.ts';
+import { entryName } from '../drawer/made/built.ts';
 import type { JointBoard } from '../joint/joint.ts';
 import { closestWord } from '../plan/check/editDistance.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
@@ -37,7 +38,7 @@ export const boardsDrawn = (only: Only | undefined, name: string, end?: CornerEn
 
 /** The drawers that are drawn whole. */
 export const wholeDrawers = ({ set, only }: Pick<Project, 'set' | 'only'>): readonly Drawer[] =>
-  only === undefined ? set.drawers : set.drawers.filter(({ spec }) => isWhole(only.get(spec.name)));
+  madeOf(set).filter(({ spec }) => only === undefined || isWhole(only.get(entryName(spec))));
 
 const isWhole = (parts: ReadonlySet<DrawnPart> | undefined): boolean => parts?.size === DRAWN_PARTS.length;
 

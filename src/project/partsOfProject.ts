@@ -1,8 +1,8 @@
 import { blankLetters, plankName } from '../drawer/blanks/blankWords.ts';
 import { type BrokenOut, brokenOut } from '../drawer/blanks/brokenOut.ts';
 import type { StockWork } from '../drawer/blanks/stockWork.ts';
-import type { Drawer } from '../drawer/drawer.ts';
-import { type Part, parts } from '../drawer/partsList.ts';
+import { type Drawer, madeOf } from '../drawer/drawer.ts';
+import { indicesOf, type Part, parts } from '../drawer/partsList.ts';
 import type { Sawing } from '../stock/usualSawing.ts';
 import type { Project } from './project.ts';
 
@@ -18,7 +18,7 @@ const layoutFor = (work: StockWork, saw: Sawing): BrokenOut => {
 /** The parts of some of a project's drawers, each with the boards that it comes out of, and its letters there, where the plan lists boards. */
 export const partsOfProject = (
   { set, units, work, sawing }: Pick<Project, 'set' | 'units' | 'work' | 'sawing'>,
-  drawers: readonly Drawer[] = set.drawers,
+  drawers: readonly Drawer[] = madeOf(set),
 ): Part[] => {
   const listed = parts({ drawers, advice: [] }, units);
   if (work === undefined) return listed;
@@ -32,8 +32,12 @@ export const partsOfProject = (
     }),
   );
   return listed.map((part) => {
+    const indices = new Set(indicesOf(part));
     const own = places
-      .filter(({ blank }) => blank.drawer === part.drawer && blank.part === part.part)
+      .filter(
+        ({ blank }) =>
+          blank.drawer === part.drawer && blank.part === part.part && indices.has(blank.index ?? 0),
+      )
       .toSorted((a, b) => a.wanted - b.wanted);
     const boards = [...new Set(own.map(({ board }) => board))];
     const lettersOn = (name: string) =>

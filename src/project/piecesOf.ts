@@ -1,6 +1,9 @@
-import { cornerLetter } from '../drawer/cornerLetters.ts';
-import type { Drawer } from '../drawer/drawer.ts';
-import { type Sizes, sidesPastBack } from '../drawer/drawerSizes.ts';
+import { cornerLetter, HANDS, type Hand } from '../drawer/cornerLetters.ts';
+import { type Drawer, madeOf } from '../drawer/drawer.ts';
+import { type Sizes, sidePastFront } from '../drawer/drawerSizes.ts';
+import { entryName } from '../drawer/made/built.ts';
+import { builtOn } from '../drawer/made/builtWords.ts';
+import { type DrawerCorner, drawerCorners } from '../drawer/made/drawerCorners.ts';
 import type { Joint, JointBoard } from '../joint/joint.ts';
 import { stems } from '../sheets/fileStem.ts';
 import {
@@ -11,15 +14,12 @@ import {
   type PieceChoice,
   pieceNames,
 } from '../sheets/template/cornerPieces.ts';
-import type { GrooveMark } from '../sheets/template/grooveMark.ts';
 import type { TemplatePiece } from '../sheets/template/templatePiece.ts';
 import { REBATE_EDGE } from '../sheets/template/titles.ts';
 import type { Notation } from '../units/notation.ts';
 import { groupNames, type ShortName } from '../units/shortNames.ts';
 import { boardsDrawn, type Only } from './only.ts';
 import type { Project, SingleCorner } from './project.ts';
-
-const HANDS = ['left', 'right'] as const;
 
 /**
  * Every template of a project's corners, left and right, equal ones once. Each is drawn when it is needed.
@@ -57,7 +57,7 @@ export interface DrawnCorner extends Corner {
 export const templateCorners = (project: DrawnProject): DrawnCorner[] => {
   const corners = unnamedCorners(project);
   const nameOf = groupNames(
-    [...project.set.drawers.map(({ spec }) => spec.name), ...project.joints.map(({ name }) => name)],
+    [...madeOf(project.set).map(({ spec }) => spec.name), ...project.joints.map(({ name }) => name)],
     corners.map(({ names }) => names),
   );
   return corners.map((corner) => ({ ...corner, ...nameOf(corner.names) }));
@@ -74,7 +74,7 @@ const unnamedCorners = ({ set, joints, units, only }: DrawnProject): UnnamedCorn
   const stem = stems();
   return merged(
     [
-      ...set.drawers.flatMap((drawer) => drawerCorners(drawer, stem(drawer.spec.name), units, only)),
+      ...madeOf(set).flatMap((drawer) => cornersToDraw(drawer, stem(drawer.spec.name), units, only)),
       ...joints.flatMap((single) => jointCorners(single, stem(single.name), units, only)),
     ].filter(({ boards }) => boards.length > 0),
   );
@@ -102,51 +102,59 @@ const jointCorners = (
     stem,
   }));
 
-const drawerCorners = (
+const cornersToDraw = (
   drawer: Drawer,
   stem: string,
   units: Notation,
   only: Only | undefined,
-): UnnamedCorner[] => {
-  const { spec, front, back } = drawer;
+): UnnamedCorner[] =>
+  drawerCorners(drawer).flatMap((corner) =>
+    corner.hands.map((hand) => cornerToDraw(drawer, corner, hand, { stem, units, only })),
+  );
+
+const cornerToDraw = (
+  drawer: Drawer,
+  { end, joint, overhang }: DrawerCorner,
+  hand: Hand,
+  { stem, units, only }: { stem: string; units: Notation; only: Only | undefined },
+): UnnamedCorner => {
+  const { spec, sizes } = drawer;
   const { offset, width, stopped } = spec.groove;
   const groove = { offset, width };
-  const common = { names: [spec.name], count: spec.count, units, stem };
-  const side = (hand: string, end: string, stop?: Pick<GrooveMark, 'stopped'>): BoardEnd => ({
+  const stop = end === 'front' && stopped !== undefined ? { stopped } : {};
+  const past = sidePastFront(sizes, hand);
+  const side: BoardEnd = {
     part: `${hand} side`,
-    end,
+    end: `${end} end`,
     ...(spec.bottom.hold.kind === 'groove' && { groove: { ...groove, ...stop } }),
-  });
-  const fronts = HANDS.map(
-    (hand): UnnamedCorner => ({
-      ...common,
-      joint: front,
-      boards: boardsDrawn(only, spec.name, 'front'),
-      pinBoard: { part: 'front', end: `${hand} end`, groove, ...behindLip(drawer.sizes) },
-      letter: cornerLetter('front', hand),
-      hand,
-      tailBoard: side(hand, 'front end', stopped === undefined ? {} : { stopped }),
-    }),
-  );
-  const backs = HANDS.toReversed().map(
-    (hand): UnnamedCorner => ({
-      ...common,
-      joint: back,
-      boards: boardsDrawn(only, spec.name, 'back'),
-      letter: cornerLetter('back', hand),
-      // From behind, the right side is at the left.
-      hand: hand === 'left' ? 'right' : 'left',
-      // The back starts at the groove's upper edge.
-      tailBoard: {
-        ...side(hand, 'back end'),
-        jointFrom: drawer.sizes.backFrom,
-        ...(sidesPastBack(spec).upper && { upper: "back's upper edge" }),
-      },
-      pinBoard: { part: 'back', end: `${hand} end` },
-    }),
-  );
-  return [...fronts, ...backs];
+    ...cameOut(builtOn(spec, 'side', hand)),
+    // The back starts at the groove's upper edge.
+    ...(end === 'back' && { jointFrom: sizes.backFrom }),
+    ...(overhang?.upper && { upper: `${end}'s upper edge` }),
+  };
+  return {
+    names: [spec.name],
+    count: spec.count,
+    units,
+    stem,
+    joint,
+    boards: boardsDrawn(only, entryName(spec), end),
+    letter: cornerLetter(end, hand),
+    // From behind, the right side is at the left.
+    hand: end === 'front' ? hand : hand === 'left' ? 'right' : 'left',
+    tailBoard: side,
+    pinBoard: {
+      part: end,
+      end: `${hand} end`,
+      ...(end === 'front' && { groove, ...behindLip(sizes) }),
+      ...(end === 'front' && past < 0 && { upper: "side's upper edge" }),
+      ...cameOut(builtOn(spec, end)),
+    },
+  };
 };
+
+const cameOut = (built: NonNullable<BoardEnd['built']>): Pick<BoardEnd, 'built'> =>
+  built.length > 0 ? { built } : {};
 
 /**
  * A front with a lip is rebated where the lip is: at its ends its template is wrapped round the rebate's shoulder, and

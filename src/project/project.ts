@@ -1,6 +1,7 @@
 import type { StockWork } from '../drawer/blanks/stockWork.ts';
-import type { DrawerSet } from '../drawer/drawer.ts';
-import { sidesPastBack } from '../drawer/drawerSizes.ts';
+import type { CornerLetter } from '../drawer/cornerLetters.ts';
+import { type Drawer, type DrawerSet, madeOf } from '../drawer/drawer.ts';
+import { drawerCorners } from '../drawer/made/drawerCorners.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
 import { type Cuts, cutCorners, type NamedCorner } from '../router/guide/cutCorners.ts';
@@ -97,29 +98,44 @@ export const layOutCorner = ({ name, units, spec, cutting, pitch }: CornerSpec):
 
 /** The project with its cuts; complaints at `cutter` and its keys where a tool is unsuitable. */
 export const withCuts = (project: UncutProject): Result<Project> => {
-  const cuts = cutCorners(namedCorners(project), project.cutting);
+  const { drawers } = project.set;
+  // What is planned is shown too where boards came out otherwise.
+  const planned = drawers.filter(({ made }) => made !== undefined).flatMap(drawerCorners);
+  const cuts = cutCorners([...planned, ...namedCorners(project)], project.cutting);
   if (cuts.ok) return accept({ ...project, cuts: cuts.value });
   const shared = sharedHints(cuts.complaints.map((complaint) => ({ complaint })));
   return refuse(...shared.map(({ complaint }) => complaint));
 };
 
-/** Every corner by its name: `Buttons front`, `Buttons back`, and the names of the single corners. */
+/**
+ * Every corner by its name: `Buttons front`, `Buttons back`, `Buttons 1 front A` where boards came out other than planned, and the
+ * names of the single corners.
+ */
 export const namedCorners = ({ set, joints }: Pick<Project, 'set' | 'joints'>): NamedCorner[] => [
-  ...set.drawers.flatMap(({ spec, front, back }) => [
-    { name: `${spec.name} front`, joint: front },
-    { name: `${spec.name} back`, joint: back, overhang: sidesPastBack(spec) },
-  ]),
+  ...madeOf(set).flatMap(drawerCorners),
   ...joints,
 ];
 
 /** The front corners of a set's drawers, for comparison. */
-export const frontCorners = ({ drawers }: DrawerSet) =>
-  drawers.map(({ spec: { name, count }, sizes: { rebate }, front }) => ({
+export const frontCorners = (set: DrawerSet) => {
+  const drawers = madeOf(set);
+  const row = (
+    { spec: { name, count }, sizes: { rebate } }: Drawer,
+    joint: Joint,
+    corner?: CornerLetter,
+  ) => ({
     name,
     count,
-    joint: front,
+    joint,
     lip: rebate,
-  }));
+    ...(corner && { corner }),
+  });
+  // Corners B of their own come last, so that a drawer and its first row have one number.
+  return [
+    ...drawers.map((drawer) => row(drawer, drawer.front, drawer.right && 'A')),
+    ...drawers.flatMap((drawer) => (drawer.right ? [row(drawer, drawer.right.front, 'B')] : [])),
+  ];
+};
 
 /** Whether there are guides to make, or setting rods of fingers: only where corners are cut with a bush. */
 export const hasGuides = ({ cuts }: Pick<Project, 'cuts'>): boolean =>

@@ -1,3 +1,4 @@
+import { madeOf } from '../drawer/drawer.ts';
 import { layPages, type Sheets } from '../paper/sheets.ts';
 import { gapSheets } from '../sheets/gapSheets.ts';
 import type { Result } from '../units/complaint.ts';
@@ -12,7 +13,7 @@ export const seasonSheets = (project: Project, options: SheetOptions): Result<Sh
     layoutOf(
       project,
       options,
-      asLeading((area) => gapSheets(set.drawers, { title, units, area })),
+      asLeading((area) => gapSheets(madeOf(set), { title, units, area })),
     ),
   );
 };

@@ -1,5 +1,7 @@
 import type { CornerEnd } from '../drawer/cornerLetters.ts';
-import { sidesPastBack } from '../drawer/drawerSizes.ts';
+import { madeOf } from '../drawer/drawer.ts';
+import { entryName } from '../drawer/made/built.ts';
+import { drawerCorners } from '../drawer/made/drawerCorners.ts';
 import type { Joint } from '../joint/joint.ts';
 import { settingOrder } from '../router/fingers/settingOrder.ts';
 import { isAlongFingers } from '../router/guide/cutJoint.ts';
@@ -51,26 +53,23 @@ export const settingsOf = ({ set, joints, units, cutting, cuts, only }: Fingered
   };
   const made = settingsToMake(
     [
-      ...set.drawers.flatMap(({ spec, sizes, front, back }) => {
-        const { name } = spec;
-        const own = stem(name);
-        const upper = sidesPastBack(spec).upper ? "back's upper edge" : 'upper edge';
-        return [
-          ...corner(
-            { item: `${name} front`, stem: `${own}-front`, end: 'front', upper: 'upper edge' },
-            front,
-            0,
-            name,
-            'front',
+      ...madeOf(set).flatMap((drawer) => {
+        const { spec, sizes } = drawer;
+        const own = stem(spec.name);
+        return drawerCorners(drawer).flatMap(({ name, end, letters, joint, overhang }) =>
+          corner(
+            {
+              item: name,
+              stem: `${own}-${end}${letters.length > 1 ? '' : `-${letters.join('').toLowerCase()}`}`,
+              end,
+              upper: overhang?.upper ? `${end}'s upper edge` : 'upper edge',
+            },
+            joint,
+            end === 'front' ? 0 : sizes.backFrom,
+            entryName(spec),
+            end,
           ),
-          ...corner(
-            { item: `${name} back`, stem: `${own}-back`, end: 'back', upper },
-            back,
-            sizes.backFrom,
-            name,
-            'back',
-          ),
-        ];
+        );
       }),
       ...joints.flatMap(({ name, joint }) =>
         corner({ item: name, stem: stem(name), end: 'front', upper: 'upper edge' }, joint, 0, name),

@@ -1,4 +1,5 @@
 import type { Cabinet } from '../drawer/arrangement/cabinetFront.ts';
+import type { CornerLetter } from '../drawer/cornerLetters.ts';
 import type { Family } from '../drawer/drawer.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { PENS } from '../drawing/pens.ts';
@@ -21,6 +22,8 @@ export interface ComparedCorner {
   readonly joint: Joint;
   /** Absent where the front has none. */
   readonly lip?: LipReach;
+  /** Which of the front corners it is, where the two differ. */
+  readonly corner?: CornerLetter;
 }
 
 export interface ComparisonOptions {
@@ -154,7 +157,7 @@ const measure = (value: number, units: Notation): string =>
 
 /** A drawer's number and name, and below it `4 tails of 21.4 mm, pins 5 mm, 4.3 : 1, glue 31 cm²`. */
 const label = (
-  { name, count, joint }: ComparedCorner,
+  { name, count, joint, corner }: ComparedCorner,
   index: number,
   units: Notation,
   width: number,
@@ -172,7 +175,7 @@ const label = (
     paragraph(
       [
         {
-          text: `${index + 1} ${count > 1 ? `${name}, quantity ${count}` : name}`,
+          text: `${index + 1} ${name}${corner === undefined ? '' : `, corner ${corner}`}${count > 1 ? `, quantity ${count}` : ''}`,
           size: SMALL,
           weight: 'bold',
         },

@@ -1,4 +1,5 @@
 import { type CuttingGroup, type CuttingRow, partNames } from '../drawer/cuttingList.ts';
+import { drawerOf, partWords } from '../drawer/partsList.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Size } from '../paper/printable.ts';
 import type { Sawing } from '../stock/usualSawing.ts';
@@ -93,7 +94,12 @@ const sizeRow = (
       figure(String(count), TYPE),
       figure(formatNumber(roughLength, units), TYPE),
       figure(formatNumber(roughWidth, units), TYPE),
-      [regular(parts.map(({ drawer, part, count }) => `${count} ${drawer} ${part}`).join('; '), TYPE.text)],
+      [
+        regular(
+          parts.map((listed) => `${listed.count} ${drawerOf(listed)} ${partWords(listed)}`).join('; '),
+          TYPE.text,
+        ),
+      ],
     ],
     TYPE.figure,
   );

@@ -205,4 +205,40 @@ describe('a drawer put together', () => {
     });
     expect(seenThrough(laidOut(stopped)).front).toBeLessThan(NOTHING);
   });
+
+  it('goes together without overlap or gap where one side came out thinner or thicker than the other', () => {
+    for (const [hand, thickness] of [
+      ['left', 10.6],
+      ['right', 10.6],
+      ['left', 12.2],
+    ] as const) {
+      const [done] = laidOut(drawer({ asBuilt: [{ part: 'side', hand, thickness }] })).made ?? [];
+      if (done === undefined) throw new Error('it is not as planned');
+      const together = drawerSolids(solids, done);
+      expect(overlap(everyBoard(together))).toBeLessThan(NOTHING);
+      expect(seenThrough(done, together)).toEqual({
+        side: expect.closeTo(0, 3),
+        front: expect.closeTo(0, 3),
+      });
+      // Inside its two ends the drawer is solid: side, front and back leave nothing open in any corner.
+      const { width, depth } = done.sizes;
+      const { front, left, right, back } = together;
+      const up: readonly [number, number] = [16, 71];
+      for (const [from, to] of [
+        [0, done.sizes.wall.left],
+        [width - done.sizes.wall.right, width],
+      ] as const) {
+        expect(gaps([front, left, right], [from, 0, up[0]], [to, 20, up[1]])).toBeLessThan(NOTHING);
+        expect(gaps([back, left, right], [from, depth - 11, up[0]], [to, depth, up[1]])).toBeLessThan(
+          NOTHING,
+        );
+      }
+      // The bottom has its half millimetre at each side, as planned.
+      const { bottom, ...others } = together;
+      const rest = [others.front, others.left, others.right, others.back];
+      const moved = (across: number) => overlap([bottom.translate([across, 0, 0]), ...rest]);
+      for (const across of [0.5, -0.5]) expect(moved(across)).toBeLessThan(NOTHING);
+      for (const across of [0.6, -0.6]) expect(moved(across)).toBeGreaterThan(1);
+    }
+  });
 });

@@ -22,10 +22,12 @@ export const startSolids = async (): Promise<ManifoldToplevel> => {
  * the boards fit together only if sizes, places and marks all agree.
  */
 export const drawerSolids = ({ Manifold }: ManifoldToplevel, drawer: Drawer): DrawerSolids => {
-  const { spec, boards, front, back } = drawer;
+  const { spec, boards, right } = drawer;
   const { groove } = spec;
-  const lap = front.pinBoard.lap;
-  const wall = front.tailBoard.thickness - front.proud;
+  const fronts = [drawer.front, right?.front ?? drawer.front] as const;
+  const backs = [drawer.back, right?.back ?? drawer.back] as const;
+  const lap = drawer.front.pinBoard.lap;
+  const wallOf = ({ tailBoard, proud }: Joint): number => tailBoard.thickness - proud;
 
   const block = (from: Vec3, to: Vec3): Manifold =>
     Manifold.cube([to[0] - from[0], to[1] - from[1], to[2] - from[2]]).translate(from);
@@ -54,22 +56,32 @@ export const drawerSolids = ({ Manifold }: ManifoldToplevel, drawer: Drawer): Dr
       Manifold.union(joint.tails.map(({ tip, base }) => wedge(x, [baseline, end], base, tip, up))),
     );
 
-  /** What is taken out between the pins at both ends of a front or a back of this length. */
-  const pinWaste = (joint: Joint, length: number, inside: number, tips: number, up: number): Manifold[] =>
+  /** What is taken out between the pins at the left end and at the right of a front or a back of this length. */
+  const pinWaste = (
+    [left, right]: readonly [Joint, Joint],
+    length: number,
+    inside: number,
+    tips: number,
+    up: number,
+  ): Manifold[] =>
     (
       [
-        [0, wall],
-        [length - wall, length],
+        [left, [0, wallOf(left)]],
+        [right, [length - wallOf(right), length]],
       ] as const
-    ).map((x) =>
+    ).map(([joint, x]) =>
       block([x[0], Math.min(inside, tips), up], [x[1], Math.max(inside, tips), up + joint.width]).subtract(
         Manifold.union(joint.pins.map(({ narrow, wide }) => wedge(x, [inside, tips], wide, narrow, up))),
       ),
     );
 
   const side = (index: 0 | 1): Manifold => {
-    const { length, width } = boards.side;
-    const { solid, from, to } = blank(boards.side, [wall, length, width], index);
+    const { rightSide } = boards;
+    const [board, place] =
+      index === 1 && rightSide ? ([rightSide, 0] as const) : ([boards.side, index] as const);
+    const { length, width } = board;
+    const [front, back] = [fronts[index], backs[index]];
+    const { solid, from, to } = blank(board, [wallOf(front), length, width], place);
     const x: Interval = [from[0], to[0]];
     const inner: Interval = index === 0 ? [to[0] - groove.depth, to[0]] : [from[0], from[0] + groove.depth];
     const waste = [
@@ -97,7 +109,7 @@ export const drawerSolids = ({ Manifold }: ManifoldToplevel, drawer: Drawer): Dr
     return solid.subtract(
       Manifold.union([
         rebate,
-        ...pinWaste(front, boxLength, thickness, lap, 0),
+        ...pinWaste(fronts, boxLength, thickness, lap, 0),
         block(
           [from[0], thickness - groove.depth, groove.offset],
           [to[0], thickness, groove.offset + groove.width],
@@ -109,7 +121,7 @@ export const drawerSolids = ({ Manifold }: ManifoldToplevel, drawer: Drawer): Dr
   const backBoard = (): Manifold => {
     const { length, width, thickness } = boards.back;
     const { solid, from, to } = blank(boards.back, [length, thickness, width]);
-    return solid.subtract(Manifold.union(pinWaste(back, length, from[1], to[1], from[2])));
+    return solid.subtract(Manifold.union(pinWaste(backs, length, from[1], to[1], from[2])));
   };
 
   const bottomBoard = (): Manifold => {

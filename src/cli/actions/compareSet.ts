@@ -1,4 +1,5 @@
 import { cabinetOf } from '../../drawer/arrangement/cabinetOf.ts';
+import { madeOf } from '../../drawer/drawer.ts';
 import { USUAL_FRONT } from '../../drawer/drawerSpec.ts';
 import { layOutWidths } from '../../drawer/layOutWidths.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
@@ -55,7 +56,7 @@ const ofPlan = async (plan: string | undefined, options: CompareOptions): Promis
     units,
     family: set.family,
     rows: frontCorners(set),
-    cabinet: cabinetOf(set.drawers),
+    cabinet: cabinetOf(madeOf(set)),
     advice: set.advice,
   };
 };
@@ -97,8 +98,9 @@ const ofWidths = (options: CompareOptions): Comparison => {
 
 const record = ({ family, rows }: Comparison) => ({
   family: { target: family.target, spread: family.spread },
-  corners: rows.map(({ name, count, joint }) => ({
+  corners: rows.map(({ name, count, joint, corner }) => ({
     name,
+    ...(corner && { corner }),
     count,
     width: joint.width,
     tails: joint.tails.length,
@@ -154,8 +156,8 @@ const text = (comparison: Comparison): string[] => {
         'ratio',
         `glue ${areaUnit(units)}`,
       ],
-      rows.map(({ name, count, joint }) => [
-        name,
+      rows.map(({ name, count, joint, corner }) => [
+        corner === undefined ? name : `${name} ${corner}`,
         String(count),
         formatNumber(joint.width, units),
         String(joint.tails.length),

@@ -1,6 +1,14 @@
 import { cuttingList, roughThickness, roughWidth } from '../../drawer/cuttingList.ts';
 import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from '../../drawer/drawerLimits.ts';
-import { letteredBoards, type Part, type StockTotal, stockTotals } from '../../drawer/partsList.ts';
+import {
+  drawerOf,
+  letteredBoards,
+  type Part,
+  partWords,
+  type StockTotal,
+  stockTotals,
+  workedOn,
+} from '../../drawer/partsList.ts';
 import { Failure, WRONG_INPUT } from '../../files/failure.ts';
 import { cuttingListCsv } from '../../project/tables/cuttingListCsv.ts';
 import { partsCsv } from '../../project/tables/partsCsv.ts';
@@ -56,12 +64,13 @@ export const listParts = async (plan: string, options: PartsOptions): Promise<vo
   );
 };
 
-const partRecord = ({ worked, ...part }: Part, saw: Sawing, units: Notation) => ({
+const partRecord = ({ worked, built, ...part }: Part, saw: Sawing, units: Notation) => ({
   ...part,
   roughWidth: roughWidth(part, saw),
   roughThickness: roughThickness(part, saw),
   species: part.species ?? null,
   worked: worked.map((phrase) => speak(phrase, units)),
+  ...(built && { built: speak(built, units) }),
 });
 
 const text = (
@@ -87,8 +96,8 @@ const text = (
     ...fitTable(
       ['drawer', 'part', 'quantity', 'length', 'width', 'thickness', 'rough', 'wood', ...boards.title],
       rows.map((row) => [
-        row.drawer,
-        row.part,
+        drawerOf(row),
+        partWords(row),
         String(row.count),
         ...[row.length, row.width, row.thickness, row.roughLength].map(length),
         row.species ?? '',
@@ -99,7 +108,9 @@ const text = (
     ),
     '',
     ...rows.flatMap((row) =>
-      row.worked.flatMap((phrase) => terminalLines(`${row.drawer} ${row.part}: ${speak(phrase, units)}`)),
+      workedOn(row).flatMap((phrase) =>
+        terminalLines(`${drawerOf(row)} ${partWords(row)}: ${speak(phrase, units)}`),
+      ),
     ),
     '',
     'In all, at rough length, before planing and sawing:',

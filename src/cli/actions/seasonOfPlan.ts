@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { madeOf } from '../../drawer/drawer.ts';
 import { drawerSeason } from '../../drawer/drawerSeason.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
@@ -28,7 +29,7 @@ export const seasonOfPlan = async (plan: string, options: SeasonOptions): Promis
       ],
       WRONG_INPUT,
     );
-  const drawers = set.drawers.flatMap((drawer) => {
+  const drawers = madeOf(set).flatMap((drawer) => {
     const season = drawerSeason(drawer);
     return season === undefined ? [] : [{ drawer, season }];
   });
@@ -49,7 +50,7 @@ const drawPictures = async (project: Project, options: SeasonOptions, folder: st
   const printed = readPaperOptions(read);
   if (printed === undefined) return refuseOptions(read.complaints, units);
   const stem = stems();
-  const pictures = set.drawers.flatMap((drawer) => {
+  const pictures = madeOf(set).flatMap((drawer) => {
     const drawing = gapDrawing(drawer, units);
     const { name } = drawer.spec;
     return drawing === undefined ? [] : [{ name, drawing, path: join(folder, `${stem(name)}-season.svg`) }];

@@ -1,4 +1,6 @@
-import type { Drawer } from '../../drawer/drawer.ts';
+import { type Drawer, madeOf } from '../../drawer/drawer.ts';
+import { entryName } from '../../drawer/made/built.ts';
+import { cornerWords, drawerCorners } from '../../drawer/made/drawerCorners.ts';
 import { rebateFirst } from '../../drawer/rebateFirst.ts';
 import type { SpacerPrice } from '../../drawer/spacers/spacerPrices.ts';
 import type { Joint } from '../../joint/joint.ts';
@@ -46,15 +48,20 @@ const layRecord = ({ units, set, joints, cuts }: Project, prices: readonly Space
   };
   return {
     joints: [
-      ...set.drawers.flatMap((drawer) => {
-        const { spec, front, back } = drawer;
-        const { name } = spec;
-        const ofFront = record(`${name} front`, front);
+      ...madeOf(set).flatMap((drawer) => {
+        const { spec } = drawer;
         const rebate = rebateFirst(drawer).map((says) => speak(says, units));
-        return [
-          { drawer: name, corner: 'front', ...ofFront, advice: [...ofFront.advice, ...rebate] },
-          { drawer: name, corner: 'back', ...record(`${name} back`, back) },
-        ];
+        return drawerCorners(drawer).map(({ name, end, letters, joint }) => {
+          const laid = record(name, joint);
+          return {
+            drawer: entryName(spec),
+            ...(spec.made && spec.name !== spec.made.name && { copies: spec.made.copies }),
+            corner: end,
+            corners: letters,
+            ...laid,
+            ...(end === 'front' && { advice: [...laid.advice, ...rebate] }),
+          };
+        });
       }),
       ...joints.map(({ name, joint }) => record(name, joint)),
     ],
@@ -82,24 +89,28 @@ const layText = (
       ...(cut?.fingers ? ['', ...fingerText(cut.fingers, cutsOuter(cut.guided), units)] : []),
     ];
   };
-  const frontText = (drawer: Drawer): string[] => {
-    const heading = `${drawer.spec.name}, front corners A and B`;
-    const first = rebateFirst(drawer).map((says) => ({ at: [], says }));
-    return [
-      ...corner(heading, drawer.front, drawer.sizes.rebate.sides > 0 ? "the rebate's shoulder" : undefined),
-      ...adviceText(first, units),
-    ];
+  const ofDrawer = (drawer: Drawer): string[][] => {
+    const { spec, sizes } = drawer;
+    return drawerCorners(drawer).map((each) => {
+      const heading = `${spec.name}, ${cornerWords(each)}`;
+      if (each.end === 'back')
+        return [
+          ...corner(heading, each.joint),
+          ...terminalLines(
+            `On the sides the back's measures start at the groove's upper edge, ${formatLength(sizes.backFrom, units)} from the reference edge.`,
+          ),
+        ];
+      return [
+        ...corner(heading, each.joint, sizes.rebate.sides > 0 ? "the rebate's shoulder" : undefined),
+        ...adviceText(
+          rebateFirst(drawer).map((says) => ({ at: [], says })),
+          units,
+        ),
+      ];
+    });
   };
   return apart([
-    ...set.drawers.flatMap((drawer) => [
-      frontText(drawer),
-      [
-        ...corner(`${drawer.spec.name}, back corners C and D`, drawer.back),
-        ...terminalLines(
-          `On the sides the back's measures start at the groove's upper edge, ${formatLength(drawer.sizes.backFrom, units)} from the reference edge.`,
-        ),
-      ],
-    ]),
+    ...madeOf(set).flatMap(ofDrawer),
     ...joints.map(({ name, joint }) => [
       ...corner(name, joint),
       ...workText(joint, units, cuts.has(joint)),

@@ -1,4 +1,5 @@
 import { type CuttingGroup, type CuttingRow, partNames } from '../../drawer/cuttingList.ts';
+import { drawerOf, partWords } from '../../drawer/partsList.ts';
 import { table } from '../../render/table.ts';
 import type { Sawing } from '../../stock/usualSawing.ts';
 import { formatLength, formatNumber, formatVolume } from '../../units/formatLength.ts';
@@ -47,7 +48,7 @@ const groupText = (group: CuttingGroup, units: Notation): string[] => {
 const PARTS_WIDTH = COLUMNS - 'quantity  rough length  rough width  '.length;
 
 const partsOf = ({ parts }: CuttingRow): string =>
-  parts.map(({ drawer, part, count }) => `${count} ${drawer} ${part}`).join('; ');
+  parts.map((listed) => `${listed.count} ${drawerOf(listed)} ${partWords(listed)}`).join('; ');
 
 /** A row of the cutting list for another program. */
 export const cuttingRecord = ({ species, parts, ...row }: CuttingRow) => ({

@@ -5,7 +5,7 @@ import { EPSILON } from '../../units/epsilon.ts';
 import type { Unit } from '../../units/unit.ts';
 import { roughThickness, stockOf } from '../cuttingList.ts';
 import type { Drawer } from '../drawer.ts';
-import type { Part, PartName } from '../partsList.ts';
+import { indicesOf, type Part, type PartName } from '../partsList.ts';
 import type { BoardsSpec } from './boardSpec.ts';
 import { type PartEnd, partEnds } from './partEnds.ts';
 import { type Strip, stripsOf } from './strips.ts';
@@ -51,15 +51,14 @@ export interface BlankRules {
 /** The blanks of every equal part of a row of the parts list: one each, or the strips of one that no board is wide enough for. */
 export const partBlanks = (drawer: Drawer, part: Part, rules: BlankRules): PartBlank[] => {
   const stripsOfPart = stripsThatFit(drawer, part, rules);
-  return Array.from({ length: part.count }, (_, i) => i + 1).flatMap((index) =>
-    blanksOf(drawer, part, rules, stripsOfPart, index),
-  );
+  return indicesOf(part).flatMap((index) => blanksOf(drawer, part, rules, stripsOfPart, index));
 };
 
 /** A second try of a part: what serves either of its hands. */
 export const spareBlanks = (drawer: Drawer, part: Part, rules: BlankRules): PartBlank[] => {
   const strips = stripsThatFit(drawer, part, rules);
-  const [left = [], right = []] = [1, 2].map((index) => blanksOf(drawer, part, rules, strips, index));
+  const hands = part.hand === undefined ? [1, 2] : part.hand === 'left' ? [1, 1] : [2, 2];
+  const [left = [], right = []] = hands.map((index) => blanksOf(drawer, part, rules, strips, index));
   return left.map(({ index: _, beside: __, ...blank }, i) => ({
     ...blank,
     zones: part.part === 'side' ? [...blank.zones, ...(right[i]?.zones ?? [])] : blank.zones,
@@ -133,7 +132,7 @@ const zonesOf = (
   [from, to]: Strip,
   index: number,
 ): Zone[] => {
-  const [first, second] = partEnds(drawer, unit)[part.part];
+  const [first, second] = partEnds(drawer, unit, part.hand)[part.part];
   const [left, right] = part.part === 'side' && index % 2 === 1 ? [second, first] : [first, second];
   // What a rough length is rounded up by is shared by both ends.
   const over = (part.roughLength - part.length - first.spare - second.spare) / 2;

@@ -11,7 +11,7 @@ import { cornerComplaints } from '../cornerComplaints.ts';
 import type { DrawerDraft } from '../draftDrawer.ts';
 import type { Family } from '../drawer.ts';
 import { FAMILY_RATIO, LOOSE_BOTTOM } from '../drawerLimits.ts';
-import { frontCorner, sidesPastBack } from '../drawerSizes.ts';
+import { frontCorner, sidePastBack } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 import { nearestChoice } from '../familyTarget.ts';
 import { isInShoulder } from '../groove/hidingChoices.ts';
@@ -87,7 +87,7 @@ const onGroove = ({ spec, sizes }: DrawerDraft): Complaint[] => {
   const grooved =
     bottom.hold.kind === 'slips'
       ? { board: 'slips', thickness: bottom.hold.width }
-      : { board: 'sides', thickness: sizes.wall };
+      : { board: 'sides', thickness: Math.min(sizes.wall.left, sizes.wall.right) };
   if (groove.depth > grooved.thickness / 2 + EPSILON)
     advice.push({
       at: ['groove', 'depth'],
@@ -129,11 +129,15 @@ const onGroove = ({ spec, sizes }: DrawerDraft): Complaint[] => {
  * Advice that the half spaces of the sides' back ends are cut by hand: the sides extend below a back and mostly above it,
  * so that a cutter would run into them. At front corners these spaces end at the boards' edges.
  */
-export const adviseBackSpaces = ({ spec, back }: Pick<DrawerDraft, 'spec' | 'back'>): Complaint[] => {
+export const adviseBackSpaces = ({
+  spec,
+  sizes,
+  back,
+}: Pick<DrawerDraft, 'spec' | 'sizes' | 'back'>): Complaint[] => {
   const { cutter } = spec;
   if (cutter === undefined) return [];
   const { lower, upper } = pastTheEdges(back, cutter);
-  const both = sidesPastBack(spec).upper;
+  const both = sidePastBack(sizes, 'left').upper;
   // To the hundredth, so that equal back joints give equal advice despite rounding errors.
   const past = mm(Math.round(100 * (both ? Math.max(lower, upper) : lower)) / 100);
   return [

@@ -14,7 +14,8 @@ import { LEAST_STOP, latestStop } from '../groove/latestStop.ts';
 /** What is wrong with boards that cannot carry their grooves or hold the bottom, in a drawer that `checkSpace` accepts. */
 export const checkBoards = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
   const { space, stock, joint, backJoint, groove, bottom, lip, backDrop } = spec;
-  const { height, wall, inside, backFrom, backHeight } = sizes;
+  const { height, inside, backFrom, backHeight } = sizes;
+  const wall = Math.min(sizes.wall.left, sizes.wall.right);
   const wrong: Complaint[] = [];
   if (lip !== undefined && kindOf(joint).sockets !== 'stopped')
     wrong.push({

@@ -28,7 +28,7 @@ export const checkSpace = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
       ...(space.kind === 'opening' && { remedy: say`make the clearance smaller (${CLEARANCES[key]})` }),
     });
   };
-  tooSmall('width', sizes.width, 2 * sizes.wall + LEAST_INSIDE);
+  tooSmall('width', sizes.width, sizes.wall.left + sizes.wall.right + LEAST_INSIDE);
   // What is high enough for the sides may be too low for the back.
   tooSmall('height', sizes.height, WIDTH_RANGE.least, WIDTH_RANGE.least - sizes.backHeight);
   tooSmall('depth', sizes.depth, stock.front.thickness + stock.back.thickness + LEAST_INSIDE);

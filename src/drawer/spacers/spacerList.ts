@@ -1,8 +1,7 @@
-import type { Joint } from '../../joint/joint.ts';
 import { fingerSetting } from '../../router/fingers/fingerSetting.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import type { CornerEnd } from '../cornerLetters.ts';
-import type { DrawerSet } from '../drawer.ts';
+import { type DrawerSet, madeOf } from '../drawer.ts';
 import { USUAL_WITHIN } from '../drawerLimits.ts';
 
 /** Spacers of one width, at the front corners or at the back corners of a set. */
@@ -28,11 +27,16 @@ const withinOf = (set: DrawerSet): number => set.asked?.spacers.within ?? USUAL_
 export const spacerList = (set: DrawerSet): SpacerGroup[] => {
   return (['front', 'back'] as const).flatMap((corner) =>
     grouped(
-      set.drawers.map((drawer): Needed => {
+      madeOf(set).flatMap((drawer): Needed[] => {
         const { name, cutter, fingers } = drawer.spec;
-        const joint: Joint = drawer[corner];
-        const pairs = cutter && fingers ? fingerSetting(joint, cutter, fingers).pairs : [];
-        return { name, spacers: pairs.flatMap(({ spacer }) => (spacer > 0 ? [spacer] : [])) };
+        if (cutter === undefined || fingers === undefined) return [{ name, spacers: [] }];
+        const joints = [drawer[corner], ...(drawer.right ? [drawer.right[corner]] : [])];
+        return joints.map((joint) => ({
+          name,
+          spacers: fingerSetting(joint, cutter, fingers).pairs.flatMap(({ spacer }) =>
+            spacer > 0 ? [spacer] : [],
+          ),
+        }));
       }),
       withinOf(set),
     ).map(({ width, count, drawers }) => ({ width, count, corner, drawers })),
@@ -60,6 +64,6 @@ const grouped = (needed: readonly Needed[], within: number): Omit<SpacerGroup, '
   return leasts.map((width) => ({
     width,
     count: Math.max(...needed.map(({ spacers }) => counted(spacers, width))),
-    drawers: needed.flatMap(({ name, spacers }) => (counted(spacers, width) > 0 ? [name] : [])),
+    drawers: [...new Set(needed.flatMap(({ name, spacers }) => (counted(spacers, width) > 0 ? [name] : [])))],
   }));
 };

@@ -1,6 +1,6 @@
 import { fingerSetting } from '../../router/fingers/fingerSetting.ts';
 import { EPSILON } from '../../units/epsilon.ts';
-import type { DrawerSet } from '../drawer.ts';
+import { type DrawerSet, madeOf } from '../drawer.ts';
 import { type SpacerGroup, spacerList } from './spacerList.ts';
 
 /** The most that a spacer's thickness may be off, in mm: a tail is as much wider or narrower (common practice). */
@@ -14,9 +14,13 @@ export const spacersToCut = (set: DrawerSet): SpacerGroup[] =>
  * Width of the block that checks every gap of a set, in mm: the least gap, where none is wider by more than a spacer's
  * tolerance. Undefined where gaps differ, or there are none.
  */
-export const gapBlock = ({ drawers }: DrawerSet): number | undefined => {
-  const gaps = drawers.flatMap(({ spec: { cutter, fingers }, front, back }) =>
-    cutter && fingers ? [front, back].flatMap((joint) => fingerSetting(joint, cutter, fingers).gaps) : [],
+export const gapBlock = (set: DrawerSet): number | undefined => {
+  const gaps = madeOf(set).flatMap(({ spec: { cutter, fingers }, front, back, right }) =>
+    cutter && fingers
+      ? [front, back, ...(right ? [right.front, right.back] : [])].flatMap(
+          (joint) => fingerSetting(joint, cutter, fingers).gaps,
+        )
+      : [],
   );
   const [least, most] = [Math.min(...gaps), Math.max(...gaps)];
   return gaps.length > 0 && most - least <= SPACER_TOLERANCE + EPSILON ? least : undefined;

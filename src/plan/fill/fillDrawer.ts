@@ -23,6 +23,7 @@ import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
 import { GROOVE } from '../schema/ranges.ts';
+import { fillBuilt } from './fillBuilt.ts';
 import type { PlacedDrawer } from './fillCabinet.ts';
 import { mergeJoint, spacingOf, withoutSpacing } from './fillJoint.ts';
 import { fillMovement } from './fillMovement.ts';
@@ -111,12 +112,14 @@ export const fillDrawer = (
   };
   const movement = fillMovement(plan, stock, bottom.kind, { stock: drawer.stock, at });
   const space = spaceOf(plan, drawer, at, defaults.fit, movement.ok ? movement.value : undefined);
-  if (!movement.ok || !space.ok || complaints.length > 0)
-    return refuse(...complaints, ...wrongOf(movement), ...wrongOf(space));
+  const count = drawer.count ?? 1;
+  const built = fillBuilt(drawer.asBuilt ?? [], count, at);
+  if (!movement.ok || !space.ok || !built.ok || complaints.length > 0)
+    return refuse(...complaints, ...wrongOf(movement), ...wrongOf(space), ...wrongOf(built));
   const lip = drawer.front?.lip ?? plan.front?.lip ?? INSET;
   const spec: DrawerSpec = {
     name: drawer.name,
-    count: drawer.count ?? 1,
+    count,
     space: space.value,
     ...(lip.sides + lip.top + lip.bottom === 0 ? {} : { lip }),
     stock,
@@ -128,6 +131,7 @@ export const fillDrawer = (
     ...(cutting && { cutter: cutting.cutter }),
     ...(cutting?.fingers && { fingers: cutting.fingers }),
     ...(movement.value && { movement: movement.value }),
+    ...(built.value.length > 0 && { asBuilt: built.value }),
   };
   return accept(
     stopped === 'none'

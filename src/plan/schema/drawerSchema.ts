@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import type { Range } from '../../units/range.ts';
 import type { Unit } from '../../units/unit.ts';
+import { builtSchema } from './builtSchema.ts';
 import { type cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
 import { choice, group, lengths, name, optional, wholeNumber } from './leaves.ts';
 import { openingSchema } from './openingSchema.ts';
@@ -155,5 +156,6 @@ export const drawerSchema = (unit: Unit, keys: ReturnType<typeof drawerKeys>) =>
       size: box.describe("The drawer's outside size, lip included, in place of `opening`."),
     }),
     ...keys,
+    ...optional({ asBuilt: builtSchema(unit) }),
   });
 };

@@ -26,6 +26,11 @@ import { EDGE_RANGE, ENDS_RANGE, FACE_RANGE, KEEP_RANGE, KERF_RANGE } from '../.
 export const WIDTH = WIDTH_RANGE;
 export const THICKNESS = THICKNESS_RANGE;
 export const BOTTOM_THICKNESS = BOTTOM_THICKNESS_RANGE;
+/** Of any part. */
+export const BUILT_THICKNESS = {
+  least: Math.min(THICKNESS_RANGE.least, BOTTOM_THICKNESS_RANGE.least),
+  most: Math.max(THICKNESS_RANGE.most, BOTTOM_THICKNESS_RANGE.most),
+};
 export const SPACE = SPACE_RANGE;
 /** Across an opening, which is at most as wide and as high as `SPACE` lets it be. */
 export const DIAGONAL = { least: SPACE_RANGE.least, most: 2 * SPACE_RANGE.most };

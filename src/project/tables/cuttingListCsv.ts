@@ -1,4 +1,5 @@
 import type { CuttingGroup } from '../../drawer/cuttingList.ts';
+import { drawerOf, partWords } from '../../drawer/partsList.ts';
 import { csv } from '../../render/csv.ts';
 import { decimalLength } from '../../units/formatLength.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
@@ -17,7 +18,7 @@ export const cuttingListCsv = (groups: readonly CuttingGroup[], units: Notation)
         ...[row.roughLength, row.roughWidth, row.roughThickness, row.thickness].map((value) =>
           decimalLength(value, units),
         ),
-        row.parts.map(({ drawer, part, count }) => `${count} ${drawer} ${part}`).join('; '),
+        row.parts.map((listed) => `${listed.count} ${drawerOf(listed)} ${partWords(listed)}`).join('; '),
       ]),
     ),
   ]);

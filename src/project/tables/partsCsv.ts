@@ -1,4 +1,4 @@
-import type { Part } from '../../drawer/partsList.ts';
+import { drawerOf, type Part, partWords, workedOn } from '../../drawer/partsList.ts';
 import { csv } from '../../render/csv.ts';
 import { decimalLength } from '../../units/formatLength.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
@@ -35,12 +35,14 @@ export const partsCsv = (rows: readonly Part[], units: Notation): string =>
   ]);
 
 const cells = (part: Part, units: Notation): string[] => [
-  part.drawer,
-  part.part,
+  drawerOf(part),
+  partWords(part),
   String(part.count),
   ...[part.length, part.width, part.thickness, part.roughLength].map((value) => decimalLength(value, units)),
   part.species ?? '',
   part.grain,
-  part.worked.map((phrase) => speak(phrase, units)).join('; '),
+  workedOn(part)
+    .map((phrase) => speak(phrase, units))
+    .join('; '),
   ...(part.boards ? [part.boards, part.letters?.flat() ?? []].map((names) => names.join(', ')) : []),
 ];

@@ -1,4 +1,4 @@
-import { letteredBoards, type Part } from '../../drawer/partsList.ts';
+import { letteredBoards, type Part, partWords, workedOn } from '../../drawer/partsList.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
@@ -36,7 +36,7 @@ export const benchParts = (
 };
 
 const measuresRow = (
-  { part, count, roughLength, length, width, thickness }: Part,
+  { count, roughLength, length, width, thickness, ...part }: Part,
   unit: Notation,
   type: TypeSizes,
   columns: readonly Column[],
@@ -46,14 +46,14 @@ const measuresRow = (
   );
   const name: TextRun[] = [
     { text: String(count), size: type.figure, weight: 'bold' },
-    { text: count === 1 ? part : `${part}s`, size: type.heading, weight: 'regular' },
+    { text: count === 1 ? partWords(part) : `${partWords(part)}s`, size: type.heading, weight: 'regular' },
   ];
   return tableRow(columns, [name, ...measures], type.figure);
 };
 
-const notesOf = ({ species, grain, worked, ...part }: Part, unit: Notation): string[] => [
+const notesOf = ({ species, grain, ...part }: Part, unit: Notation): string[] => [
   ...(species === undefined ? [] : [species]),
   ...(letteredBoards(part).length === 0 ? [] : [`from ${letteredBoards(part).join(', ')}`]),
   `grain ${grain}`,
-  ...worked.map((phrase) => speak(phrase, unit)),
+  ...workedOn(part).map((phrase) => speak(phrase, unit)),
 ];

@@ -1,3 +1,4 @@
+import type { Hand } from '../../drawer/cornerLetters.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
@@ -44,22 +45,23 @@ const axesOf = (
   const { width, depth, height, wall } = sizes;
   const slip = boards.slip?.thickness;
   const [front, back] = [stock.front.thickness, stock.back.thickness];
-  const thinnest = Math.min(wall, front, back, slip ?? wall);
+  const thinnest = Math.min(wall.left, wall.right, front, back, slip ?? wall.left);
   const board = (thickness: number) =>
     Math.max(scale * thickness, leastBoard * Math.sqrt(thickness / thinnest));
   const end = (...thicknesses: readonly number[]): End => ({
     thickness: thicknesses.reduce((sum, each) => sum + each, 0),
     shown: thicknesses.reduce((sum, each) => sum + board(each), 0),
   });
-  const side = slip === undefined ? end(wall) : end(wall, slip);
+  const side = (hand: Hand) => (slip === undefined ? end(wall[hand]) : end(wall[hand], slip));
+  const [left, right] = [side('left'), side('right')];
   const [first, last] = [end(front), end(back)];
   const shown = inOrder(scale, [
-    { length: width, least: LEAST.width * letterSize(type) + 2 * side.shown },
+    { length: width, least: LEAST.width * letterSize(type) + left.shown + right.shown },
     { length: depth, least: LEAST.depth * letterSize(type) + first.shown + last.shown },
     { length: height, least: LEAST.height * letterSize(type) },
   ]);
   return {
-    across: ends(width, shown(width), side, side),
+    across: ends(width, shown(width), left, right),
     back: ends(depth, shown(depth), first, last),
     up: (z) => (z * shown(height)) / height,
     toScale:

@@ -26,9 +26,9 @@ export const viewFromAbove = (drawer: Drawer, axes: SketchAxes, unit: Notation, 
   const number = (value: number) => figure(formatNumber(value, unit), type);
   const inside = insideMarks(
     {
-      x0: across(wall + slip),
+      x0: across(wall.left + slip),
       y0: back(front),
-      x1: across(width - wall - slip),
+      x1: across(width - wall.right - slip),
       y1: back(rear),
     },
     formatNumber(insideDiagonal(drawer), unit),
@@ -39,9 +39,9 @@ export const viewFromAbove = (drawer: Drawer, axes: SketchAxes, unit: Notation, 
     stroke('outline', 'medium', [
       ...frontPaths(drawer, axes),
       ...(drawer.front.shoulder.upper === 0
-        ? [rectangle(0, front, wall, depth), rectangle(width - wall, front, width, depth)]
+        ? [rectangle(0, front, wall.left, depth), rectangle(width - wall.right, front, width, depth)]
         : mitredSides(drawer, axes)),
-      rectangle(wall, rear, width - wall, depth),
+      rectangle(wall.left, rear, width - wall.right, depth),
       ...(boards.slip?.boxes.map(({ from, to }) => rectangle(from[0], from[1], to[0], to[1])) ?? []),
     ]),
     grooveMark(drawer, across, back),
@@ -84,13 +84,18 @@ export const viewFromAbove = (drawer: Drawer, axes: SketchAxes, unit: Notation, 
 
 /** Both sides from above where they are mitred, so that they reach the front's outside corners. */
 const mitredSides = ({ spec, sizes: { width, wall, depth } }: Drawer, { across, back }: SketchAxes): Path[] =>
-  [(x: number) => x, (x: number) => width - x].map((place) =>
+  (
+    [
+      [wall.left, (x: number) => x],
+      [wall.right, (x: number) => width - x],
+    ] as const
+  ).map(([side, place]) =>
     shapes.polygon(
       (
         [
           [0, 0],
-          [wall, spec.stock.front.thickness],
-          [wall, depth],
+          [side, spec.stock.front.thickness],
+          [side, depth],
           [0, depth],
         ] as const
       ).map(([x, y]) => [across(place(x)), back(y)]),
@@ -113,8 +118,8 @@ const frontPaths = (
       shape([
         [0, 0],
         [width, 0],
-        [width - wall, front],
-        [wall, front],
+        [width - wall.right, front],
+        [wall.left, front],
       ]),
     ];
   if (rebate.top > 0)
@@ -145,15 +150,16 @@ const grooveMark = (
   back: (y: number) => number,
 ): StrokeMark => {
   const { bottom, groove, stock } = spec;
-  const x = wall + (bottom.hold.kind === 'slips' ? bottom.hold.width : 0) - groove.depth;
+  const within = (bottom.hold.kind === 'slips' ? bottom.hold.width : 0) - groove.depth;
+  const [left, right] = [wall.left + within, width - wall.right - within];
   const y = stock.front.thickness - groove.depth;
   return stroke('groove', 'groove', [
     {
       points: [
-        [across(x), back(depth)],
-        [across(x), back(y)],
-        [across(width - x), back(y)],
-        [across(width - x), back(depth)],
+        [across(left), back(depth)],
+        [across(left), back(y)],
+        [across(right), back(y)],
+        [across(right), back(depth)],
       ],
     },
   ]);

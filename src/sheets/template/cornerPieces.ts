@@ -28,6 +28,8 @@ export interface BoardEnd {
   readonly upper?: string;
   /** Whether a pin board's end is rebated by its lap, which projects beyond the template as a lip. */
   readonly rebated?: boolean;
+  /** What came out other than planned, mm; nothing by default. */
+  readonly built?: Titles['built'];
 }
 
 /** One corner, how many equal ones to make, and the name of its drawer, or its own. */
@@ -107,6 +109,7 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
     edge = REFERENCE_EDGE,
     upper = 'upper edge',
     rebated = false,
+    built,
   } = corner[`${board}Board`];
   // A rebate removes the lap from the marked end.
   const lengths = rebated ? [] : kindOf(joint).lengths.filter(({ on }) => on === board);
@@ -134,6 +137,7 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
       upper,
       units,
       lengths: [...lengths.map(({ word, of }) => [word, of(joint)] as const), ...shouldersOf(joint)],
+      ...(built && { built }),
       ...(groove?.stopped !== undefined && { grooveStops: groove.stopped }),
     },
     ...(groove && { groove }),

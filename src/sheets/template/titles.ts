@@ -1,3 +1,5 @@
+import type { BuiltMeasure } from '../../drawer/drawerSpec.ts';
+import { MEASURED } from '../../drawer/made/builtWords.ts';
 import type { Surface } from '../../joint/kinds/kind.ts';
 import type { TapedLength } from '../../paper/piece.ts';
 import { formatLength } from '../../units/formatLength.ts';
@@ -19,6 +21,8 @@ export interface Titles extends ShortName {
   readonly slope: Slope;
   /** Lengths of the board that its kind of joint has, such as a lap, mm, each with its word. */
   readonly lengths?: readonly (readonly [word: string, length: number])[];
+  /** Measures of the board that came out other than planned, mm. */
+  readonly built?: readonly (readonly [measure: BuiltMeasure, length: number])[];
   /** Distance from the board's end to where its groove stops, mm; absent where it does not. */
   readonly grooveStops?: number;
   /** The edge that the template's lower edge is aligned with, from the fullest wording to the shortest. */
@@ -64,7 +68,10 @@ const nameLabels = ({ item, shorter, part, corner }: Titles): Label[] => [
   textLabel('bold', corner),
 ];
 
-const aboutLabels = ({ end, slope, count, lengths = [], units }: Titles, share: Share): Label[] => [
+const aboutLabels = (
+  { end, slope, count, lengths = [], built = [], units }: Titles,
+  share: Share,
+): Label[] => [
   ...(share === 'second'
     ? []
     : [textLabel('regular', end), textLabel('regular', `slope ${formatSlope(slope)}`, formatSlope(slope))]),
@@ -73,9 +80,13 @@ const aboutLabels = ({ end, slope, count, lengths = [], units }: Titles, share: 
     : [
         textLabel('regular', `quantity ${count}`, `qty ${count}`),
         ...lengths.map(([word, length]) => textLabel('regular', `${word} ${formatLength(length, units)}`)),
+        ...built.map(([measure, length]) => builtLabel(measure, formatLength(length, units))),
         scaleBar(units),
       ]),
 ];
+
+const builtLabel = (measure: BuiltMeasure, length: string): Label =>
+  textLabel('regular', `came out ${length} ${MEASURED[measure]}`, `${length} ${MEASURED[measure]}`);
 
 const mapWordings = (
   [fullest, ...shorter]: readonly [string, ...string[]],

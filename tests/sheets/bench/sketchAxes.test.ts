@@ -39,8 +39,8 @@ describe('the axes of a sketch', () => {
           [height, up(height)],
         ] as const;
         const boards = [
-          [wall, across(wall)],
-          [wall, across(width) - across(width - wall)],
+          [wall.left, across(wall.left)],
+          [wall.right, across(width) - across(width - wall.right)],
           [front.thickness, back(front.thickness)],
           [rear.thickness, back(depth) - back(depth - rear.thickness)],
         ] as const;
