@@ -1,4 +1,5 @@
 import { type BottomSeason, bottomSeason } from '../wood/bottomSeason.ts';
+import { depthLimit } from './arrangement/depthLimit.ts';
 import type { Sizes } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 
@@ -15,7 +16,10 @@ export const bottomThroughYear = (spec: DrawerSpec, sizes: Sizes): BottomSeason 
   const { movement, space } = spec;
   if (movement === undefined) return undefined;
   const flush = flushDepth(spec, sizes);
-  const behind = space.kind === 'opening' ? Math.max(0, space.fit.behind - LEAST_BEHIND) : 0;
+  const behind =
+    space.kind === 'opening'
+      ? Math.max(0, depthLimit(space).left - Math.max(LEAST_BEHIND, space.vent ?? 0))
+      : 0;
   return bottomSeason(movement.bottom, { flush, room: flush + behind }, movement.climate, SCREW);
 };
 

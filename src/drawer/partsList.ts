@@ -66,11 +66,14 @@ export interface StockTotal {
 export const parts = (set: DrawerSet, units: Notation = 'mm'): Part[] =>
   set.drawers.flatMap((drawer) => partsOf(drawer, units));
 
+/** How the grain runs in all parts but bottoms. */
+export const ALONG = 'along its length';
+
 /** The finest step of a rough length, in mm. */
 const ROUGH_STEP: Readonly<Record<Unit, number>> = { mm: 1, in: MM_PER_INCH / 16 };
 
 /** A length to saw to, up to the next step that a rule shows plainly; what floats leave behind is not past a step. */
-const rough = (length: number, unit: Unit): number =>
+export const roughLength = (length: number, unit: Unit): number =>
   Math.ceil(length / ROUGH_STEP[unit] - EPSILON) * ROUGH_STEP[unit];
 
 const partsOf = (drawer: Drawer, units: Notation): Part[] => {
@@ -90,22 +93,21 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
     length: board.length,
     width: board.width,
     thickness: board.thickness,
-    roughLength: rough(board.length + ends[part][0].spare + ends[part][1].spare, unit),
+    roughLength: roughLength(board.length + ends[part][0].spare + ends[part][1].spare, unit),
     ...(species === undefined ? {} : { species }),
     grain,
     worked,
   });
-  const along = 'along its length';
   return [
     row('front', boards.front, stock.front, {
-      grain: along,
+      grain: ALONG,
       worked: onFront(drawer),
     }),
     row('side', boards.side, stock.side, {
-      grain: along,
+      grain: ALONG,
       worked: bottom.hold.kind === 'groove' ? [onSide(drawer)] : [],
     }),
-    row('back', boards.back, stock.back, { grain: along, worked: [] }),
+    row('back', boards.back, stock.back, { grain: ALONG, worked: [] }),
     row('bottom', boards.bottom, stock.bottom, {
       grain: bottom.kind === 'solid' ? 'from side to side' : 'either way',
       worked: onBottom(drawer, unit),
@@ -114,7 +116,7 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
       ? []
       : [
           row('slip', boards.slip, stock.side, {
-            grain: along,
+            grain: ALONG,
             worked: [groovePhrase(drawer, 'inside face', 0)],
           }),
         ]),

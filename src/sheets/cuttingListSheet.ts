@@ -1,4 +1,4 @@
-import { type CuttingGroup, type CuttingRow, partNames } from '../drawer/cuttingList.ts';
+import { type CuttingGroup, type CuttingRow, listedText, partNames } from '../drawer/cuttingList.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Size } from '../paper/printable.ts';
 import type { Sawing } from '../stock/usualSawing.ts';
@@ -93,7 +93,7 @@ const sizeRow = (
       figure(String(count), TYPE),
       figure(formatNumber(roughLength, units), TYPE),
       figure(formatNumber(roughWidth, units), TYPE),
-      [regular(parts.map(({ drawer, part, count }) => `${count} ${drawer} ${part}`).join('; '), TYPE.text)],
+      [regular(listedText(parts), TYPE.text)],
     ],
     TYPE.figure,
   );
