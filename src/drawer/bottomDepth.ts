@@ -1,4 +1,5 @@
 import { type BottomSeason, bottomSeason } from '../wood/bottomSeason.ts';
+import { depthLimit } from './arrangement/depthLimit.ts';
 import type { Sizes } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 
@@ -12,7 +13,9 @@ export const flushDepth = ({ stock, groove }: DrawerSpec, { depth }: Sizes): num
 
 /** How far behind the back a bottom may reach, in mm. */
 const roomBehind = ({ space }: DrawerSpec): number =>
-  space.kind === 'opening' ? Math.max(0, space.fit.behind - LEAST_BEHIND) : 0;
+  space.kind === 'opening'
+    ? Math.max(0, depthLimit(space).left - Math.max(LEAST_BEHIND, space.vent ?? 0))
+    : 0;
 
 /** The bottom through the year; absent where no climate is given. */
 export const bottomThroughYear = (spec: DrawerSpec, sizes: Sizes): BottomSeason | undefined => {

@@ -1,20 +1,31 @@
+import type { FramePartName } from '../cabinet/frameMembers.ts';
 import type { StockName } from '../stock/plank.ts';
 import type { Sawing } from '../stock/usualSawing.ts';
+import type { FramePart } from './arrangement/frameParts.ts';
 import type { Hand } from './cornerLetters.ts';
-import type { Part, PartName } from './partsList.ts';
+import { drawerOf, type Part, type PartName, partWords } from './partsList.ts';
 
-/** Parts of one drawer in a row of the cutting list. */
+/** Parts of one drawer, or of the cabinet's frame, in a row of the cutting list. */
 export interface ListedPart {
+  /** Empty for a part of the frame. */
   readonly drawer: string;
   readonly copies?: readonly number[];
-  readonly part: PartName;
+  readonly part: PartName | FramePartName;
   readonly hand?: Hand;
   readonly count: number;
 }
 
+/** `2 Buttons side; 4 runner`. */
+export const listedText = (parts: readonly ListedPart[]): string =>
+  parts
+    .map((listed) =>
+      [listed.count, ...(listed.drawer === '' ? [] : [drawerOf(listed)]), partWords(listed)].join(' '),
+    )
+    .join('; ');
+
 /** Parts of one stock and one size, as they are sawn. Lengths in mm. */
 export interface CuttingRow {
-  readonly stock: StockName;
+  readonly stock: StockName | 'frame';
   readonly species?: string;
   /** Finished. */
   readonly thickness: number;
@@ -50,16 +61,23 @@ export const roughThickness = (
 ): number => thickness + 2 * face;
 
 /**
- * Every part as it is sawn from its board, by stock, wood and thickness, equal sizes together.
+ * Every part as it is sawn from its board, by stock, wood and thickness, equal sizes together; those of a cabinet's frame last.
  * @example
  * ```ts
  * for (const { stock, rows } of cuttingList(parts(project.set), project.sawing))
  *   for (const { count, roughLength, roughWidth } of rows) console.log(stock, count, roughLength, roughWidth);
  * ```
  */
-export const cuttingList = (parts: readonly Part[], saw: Pick<Sawing, 'edge' | 'face'>): CuttingGroup[] => {
+export const cuttingList = (
+  parts: readonly Part[],
+  saw: Pick<Sawing, 'edge' | 'face'>,
+  frame: readonly FramePart[] = [],
+): CuttingGroup[] => {
   const rows = together(
-    parts.map((part) => rowOf(part, saw)),
+    [
+      ...parts.map((part) => rowOf(part, stockOf(part.part), saw)),
+      ...frame.map((part) => rowOf({ ...part, drawer: '' }, 'frame', saw)),
+    ],
     sizeKey,
     (row, more) => ({
       ...row,
@@ -85,20 +103,24 @@ export const cuttingList = (parts: readonly Part[], saw: Pick<Sawing, 'edge' | '
     .toSorted((a, b) => STOCKS.indexOf(a.stock) - STOCKS.indexOf(b.stock));
 };
 
-/** What the parts of a group are called: `fronts`, `sides and slips`. */
+/** What the parts of a group are called: `fronts`, `rails, runners and guides`. */
 export const partNames = ({ rows }: CuttingGroup): string => {
   const names = rows.flatMap(({ parts }) => parts.map(({ part }) => `${part}s`));
-  return [...new Set(names)].join(' and ');
+  const [last = '', ...others] = [...new Set(names)].reverse();
+  return others.length === 0 ? last : `${others.reverse().join(', ')} and ${last}`;
 };
 
-const STOCKS: readonly StockName[] = ['front', 'side', 'back', 'bottom'];
+const STOCKS: readonly CuttingRow['stock'][] = ['front', 'side', 'back', 'bottom', 'frame'];
 
-const rowOf = (part: Part, saw: Pick<Sawing, 'edge' | 'face'>): CuttingRow => {
+/** What is sawn to a size, for a drawer or for the frame. */
+type Sawn = Pick<Part, 'count' | 'species' | 'width' | 'thickness' | 'roughLength'> & ListedPart;
+
+const rowOf = (part: Sawn, stock: CuttingRow['stock'], saw: Pick<Sawing, 'edge' | 'face'>): CuttingRow => {
   const { drawer, copies, hand, count, species, thickness, roughLength } = part;
   const width = roughWidth(part, saw);
   const rough = roughThickness(part, saw);
   return {
-    stock: stockOf(part.part),
+    stock,
     ...(species === undefined ? {} : { species }),
     thickness,
     roughThickness: rough,

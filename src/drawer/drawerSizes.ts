@@ -6,6 +6,7 @@ import { withCutter } from '../router/limits/fitToCutter.ts';
 import type { Overhang } from '../router/passes/routerCut.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { nextMark } from '../units/formatLength.ts';
+import { depthLimit } from './arrangement/depthLimit.ts';
 import type { Hand } from './cornerLetters.ts';
 import { GROOVE_SPARE } from './drawerLimits.ts';
 import { BACK, type DrawerSpec, type Handed, type SideSize } from './drawerSpec.ts';
@@ -69,12 +70,13 @@ export const sidesOf = ({ made, stock }: Pick<DrawerSpec, 'made' | 'stock'>): Ha
 export const sizesOf = (spec: DrawerSpec): Sizes => {
   const { space, lip, stock, joint, groove } = spec;
   const box = space.kind === 'opening' ? space.opening : space.size;
-  const fit = space.kind === 'opening' ? space.fit : { side: 0, top: 0, behind: 0 };
+  const fit = space.kind === 'opening' ? space.fit : { side: 0, top: 0 };
   const over = (space.kind === 'size' ? lip : undefined) ?? { sides: 0, top: 0, bottom: 0 };
   const width = box.width - 2 * fit.side - 2 * over.sides;
   const height = box.height - fit.top - over.top - over.bottom;
   const { setBack: lap } = frontShape(spec);
-  const depth = box.depth - fit.behind + (space.kind === 'opening' && lip !== undefined ? lap : 0);
+  const behind = space.kind === 'opening' ? depthLimit(space).left : 0;
+  const depth = box.depth - behind + (space.kind === 'opening' && lip !== undefined ? lap : 0);
   const { left, right } = sidesOf(spec);
   const proud = joint.proud ?? 0;
   const wall = { left: left.thickness - proud, right: right.thickness - proud };

@@ -122,6 +122,8 @@ export interface DrawerSpec {
         readonly shape?: OpeningShape;
         /** Where each stands in a planned cabinet. */
         readonly places?: readonly CabinetOpening[];
+        /** What is to stay free behind it for air, whatever clearance is planned there. */
+        readonly vent?: number;
       }
     | { readonly kind: 'size'; readonly size: Opening };
   /** Absent for an inset front. */

@@ -53,7 +53,7 @@ export const drawerOf = ({ drawer, copies }: Pick<Part, 'drawer' | 'copies'>): s
   copies === undefined ? drawer : `${drawer} ${copyNumbers(copies)}`;
 
 /** `left side`, or `side` where both are alike. */
-export const partWords = ({ part, hand }: Pick<Part, 'part' | 'hand'>): string =>
+export const partWords = ({ part, hand }: Pick<Part, 'hand'> & { readonly part: string }): string =>
   hand === undefined ? part : `${hand} ${part}`;
 
 /** How a part came out, where that was not as planned, and what is worked on it. */
@@ -96,11 +96,14 @@ export interface StockTotal {
 export const parts = (set: DrawerSet, units: Notation = 'mm'): Part[] =>
   madeOf(set).flatMap((drawer) => partsOf(drawer, units));
 
+/** How the grain runs in all parts but bottoms. */
+export const ALONG = 'along its length';
+
 /** The finest step of a rough length, in mm. */
 const ROUGH_STEP: Readonly<Record<Unit, number>> = { mm: 1, in: MM_PER_INCH / 16 };
 
 /** A length to saw to, up to the next step that a rule shows plainly; what floats leave behind is not past a step. */
-const rough = (length: number, unit: Unit): number =>
+export const roughLength = (length: number, unit: Unit): number =>
   Math.ceil(length / ROUGH_STEP[unit] - EPSILON) * ROUGH_STEP[unit];
 
 const partsOf = (drawer: Drawer, units: Notation): Part[] => {
@@ -123,17 +126,16 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
     length: board.length,
     width: board.width,
     thickness: board.thickness,
-    roughLength: rough(board.length + ends(part, hand)[0].spare + ends(part, hand)[1].spare, unit),
+    roughLength: roughLength(board.length + ends(part, hand)[0].spare + ends(part, hand)[1].spare, unit),
     ...(species === undefined ? {} : { species }),
     grain,
     worked,
     ...builtPart(spec, part, hand),
   });
-  const along = 'along its length';
-  const ofSide = { grain: along, worked: bottom.hold.kind === 'groove' ? [onSide(drawer)] : [] };
+  const ofSide = { grain: ALONG, worked: bottom.hold.kind === 'groove' ? [onSide(drawer)] : [] };
   return [
     row('front', boards.front, stock.front, {
-      grain: along,
+      grain: ALONG,
       worked: onFront(drawer),
     }),
     ...(boards.rightSide === undefined
@@ -142,7 +144,7 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
           row('side', boards.side, stock.side, ofSide, 'left'),
           row('side', boards.rightSide, stock.side, ofSide, 'right'),
         ]),
-    row('back', boards.back, stock.back, { grain: along, worked: [] }),
+    row('back', boards.back, stock.back, { grain: ALONG, worked: [] }),
     row('bottom', boards.bottom, stock.bottom, {
       grain: bottom.kind === 'solid' ? 'from side to side' : 'either way',
       worked: onBottom(drawer, unit),
@@ -151,7 +153,7 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
       ? []
       : [
           row('slip', boards.slip, stock.side, {
-            grain: along,
+            grain: ALONG,
             worked: [groovePhrase(drawer, 'inside face', 0)],
           }),
         ]),

@@ -1,3 +1,4 @@
+import type { PlannedCabinet } from '../cabinet/frameSpec.ts';
 import type { BoardsSpec } from '../drawer/blanks/boardSpec.ts';
 import type { DrawerSpec } from '../drawer/drawerSpec.ts';
 import type { SpacerWish } from '../drawer/spacers/spacerWish.ts';
@@ -21,6 +22,8 @@ export interface Plan {
   readonly units: Notation;
   readonly drawers: readonly DrawerSpec[];
   readonly joints: readonly SingleCornerSpec[];
+  /** The cabinet that drawers stand in; absent where none is planned. */
+  readonly cabinet?: PlannedCabinet;
   /** What is lost between boards and parts. */
   readonly sawing: Sawing;
   /** The boards that the parts come out of; absent where none are listed. */

@@ -28,6 +28,8 @@ interface StarterSizes {
   readonly halfPins: string;
   /** Clear width and height, a rail, and a drawer's width where it is given. */
   readonly cabinet: readonly [string, string, string, string];
+  /** Width of its rails, a tenon, width of runners, height of guides, what sides leave to guides, and the vent. */
+  readonly frame: readonly [string, string, string, string, string, string];
   /** Width behind, and both diagonals in front, of the narrow opening as measured. */
   readonly measured: readonly [string, string];
   /** Thickness of boards for fronts and for sides; length, and width at the left and at the right. */
@@ -70,6 +72,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     halfPins: '4, 9',
     measured: ['279.5', '290'],
     cabinet: ['574', '240', '18', '200'],
+    frame: ['60', '10', '30', '20', '12', '6'],
     front2: '26',
     ash: '16',
     board: ['2150', '190', '205'],
@@ -105,6 +108,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     halfPins: '3/16, 3/8',
     measured: ['10 63/64', '11 13/32'],
     cabinet: ['22 1/2', '9 1/2', '3/4', '8'],
+    frame: ['2 1/2', '3/8', '1 1/4', '3/4', '1/2', '1/4'],
     front2: '1',
     ash: '5/8',
     board: ['84', '7 1/2', '8'],
@@ -226,6 +230,10 @@ bottom:
 # rows: [[Pencils, Pencils], Letters]}. A place may be {name: Pencils, width: ${s.cabinet[3]}}, or rows of its own: {rows: [Pencils, Pencils]}.
 # heights: equal, or a list such as [${s.narrow[1]}, auto], or {progression: arithmetic, first: ${s.narrow[1]}}: with first: the top row's height,
 # step: from row to row, ratio: in place of step where it is geometric, or overall: bottom row over top row.
+# What carries the drawers there: rails: {width: ${s.frame[0]}, top: ${s.cabinet[2]}, bottom: ${s.cabinet[2]}, tenon: ${s.frame[1]}, species: "Ash, white"} (width from front to back; top, bottom:
+# thickness of a rail over and under all rows, if there is one), dividers: full (from front to back; short unless given),
+# runners: {width: ${s.frame[2]}, species: "Ash, white"} (kickers too), guides: {height: ${s.frame[3]}, sides: ${s.frame[4]}} (sides: how far the cabinet's sides lie outside the openings),
+# vent: ${s.frame[5]} (what frame and drawers leave free before the cabinet's back).
 
 # What is lost between boards and parts: in a saw cut, left on each long edge to plane, cut off each end of a board, planed
 # off each face; and the least offcut worth keeping, its length and width.

@@ -1,3 +1,4 @@
+import type { PlannedCabinet } from '../cabinet/frameSpec.ts';
 import type { StockWork } from '../drawer/blanks/stockWork.ts';
 import type { CornerLetter } from '../drawer/cornerLetters.ts';
 import { type Drawer, type DrawerSet, madeOf } from '../drawer/drawer.ts';
@@ -34,6 +35,8 @@ export interface Project {
   readonly set: DrawerSet;
   /** The single corners, in the plan's order. */
   readonly joints: readonly SingleCorner[];
+  /** The cabinet that its drawers stand in; absent where none is planned. */
+  readonly cabinet?: PlannedCabinet;
   /** What is lost between its boards and its parts. */
   readonly sawing: Sawing;
   /** The boards that its parts come out of, and what is to come out of them; absent where no boards are listed. */

@@ -1,4 +1,5 @@
 import { type StockWork, stockWork } from '../drawer/blanks/stockWork.ts';
+import { adviseFrame } from '../drawer/check/adviseFrame.ts';
 import type { DrawerSet } from '../drawer/drawer.ts';
 import { layOutSet } from '../drawer/layOutSet.ts';
 import { adviseWoods } from '../plan/check/adviseWoods.ts';
@@ -61,7 +62,7 @@ export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject>
 
 const layOutReading = (reading: PlanReading): PlanResult<UncutProject> => {
   const plan = reading.ok ? reading.plan : reading.valid;
-  const { name, units, climate, cutting, sawing } = plan;
+  const { name, units, cabinet, climate, cutting, sawing } = plan;
   const set = layOutSet(plan.drawers, plan.target, plan.spacers);
   const later: Complaint[] = set.ok ? [] : [...set.complaints];
   const joints = plan.joints.flatMap((corner, i): SingleCorner[] => {
@@ -89,6 +90,7 @@ const layOutReading = (reading: PlanReading): PlanResult<UncutProject> => {
         ...(work.value?.advice ?? []),
         ...onClimate,
         ...adviseWoods(plan),
+        ...(cabinet && set.ok ? adviseFrame(cabinet, set.value.drawers) : []),
         ...set.value.advice,
       ];
     },
@@ -101,6 +103,7 @@ const layOutReading = (reading: PlanReading): PlanResult<UncutProject> => {
       set: advised,
       joints,
       sawing,
+      ...(cabinet && { cabinet }),
       ...(work.value && { work: work.value }),
       ...(climate && { climate }),
       ...(cutting && { cutting }),

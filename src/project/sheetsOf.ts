@@ -39,7 +39,7 @@ import { say } from '../units/phrase.ts';
 import type { ShortName } from '../units/shortNames.ts';
 import { guidesOf } from './guidesOf.ts';
 import { onlyWords, wholeDrawers } from './only.ts';
-import { partsOfProject } from './partsOfProject.ts';
+import { frameOfProject, partsOfProject } from './partsOfProject.ts';
 import { picturedCorners } from './picturedCorners.ts';
 import { chosenCorners, piecesOf } from './piecesOf.ts';
 import { frontCorners, type Project } from './project.ts';
@@ -292,7 +292,7 @@ const benchLayout = (
 
 const cuttingListLayout = (project: Project, drawers: readonly Drawer[], options: SheetOptions): Layout => {
   const { name: title, units, sawing: saw } = project;
-  const groups = cuttingList(parts({ drawers, advice: [] }, units), saw);
+  const groups = cuttingList(parts({ drawers, advice: [] }, units), saw, frameOfProject(project));
   return layoutOf(
     project,
     options,

@@ -1,5 +1,4 @@
-import { type CuttingGroup, type CuttingRow, partNames } from '../drawer/cuttingList.ts';
-import { drawerOf, partWords } from '../drawer/partsList.ts';
+import { type CuttingGroup, type CuttingRow, listedText, partNames } from '../drawer/cuttingList.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Size } from '../paper/printable.ts';
 import type { Sawing } from '../stock/usualSawing.ts';
@@ -94,12 +93,7 @@ const sizeRow = (
       figure(String(count), TYPE),
       figure(formatNumber(roughLength, units), TYPE),
       figure(formatNumber(roughWidth, units), TYPE),
-      [
-        regular(
-          parts.map((listed) => `${listed.count} ${drawerOf(listed)} ${partWords(listed)}`).join('; '),
-          TYPE.text,
-        ),
-      ],
+      [regular(listedText(parts), TYPE.text)],
     ],
     TYPE.figure,
   );

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { gapsOf } from '../../src/drawer/gaps.ts';
 import { readPlan } from '../../src/plan/readPlan.ts';
+import { readProject } from '../../src/project/readProject.ts';
 import { complaintsOf } from './complaintsOf.ts';
 
 const plan = ({
@@ -126,5 +128,28 @@ describe('a cabinet in a plan', () => {
     const text = plan({ rows: '[Cloth, Buttns]', drawers: 'drawers: [{name: Buttons}, {name: Cloth}]' });
     const column = (text.split('\n')[2] ?? '').indexOf('Buttns') + 1;
     expect(complaintsOf(text)[0]).toMatch(`plan.yaml:3:${column} `);
+  });
+
+  it('leaves above each drawer what the height of its own row needs through the year', () => {
+    const text = `${plan({ rows: '[Buttons, Cloth]', heights: '[100, auto]' })}
+fit: {top: auto}
+climate: {making: 8%, driest: 6%, dampest: 12%}
+woods: {Plum: {coefficient: {radial: 0.002, tangential: 0.002}}}
+`
+      .replace('thickness: 20mm}', 'thickness: 20mm, species: Plum}')
+      .replace('thickness: 11mm}', 'thickness: 11mm, species: Plum}');
+    const reading = readProject(text);
+    if (!reading.ok) throw new Error(complaintsOf(text).join('\n'));
+    const found = reading.value.set.drawers.map(({ spec, sizes }) => ({
+      top: spec.space.kind === 'opening' ? spec.space.fit.top : 0,
+      dampest: gapsOf(spec, sizes)?.front.gap.dampest,
+    }));
+    // From 8 % to 12 % wood grows by 4 x 0.002; 0.5 mm is to be left of each row: 100, and 760 less a rail of 18 and that.
+    const gap = (height: number) => height - (height - 0.5) / 1.008;
+    expect(found).toEqual(
+      [100, 642].map((height) => ({ top: expect.closeTo(gap(height), 6), dampest: expect.closeTo(0.5, 6) })),
+    );
+    expect(found[0]?.top).toBeLessThan(2);
+    expect(found[1]?.top).toBeGreaterThan(5);
   });
 });

@@ -1,7 +1,11 @@
+import { frameOf } from '../../cabinet/frameMembers.ts';
+import type { PlannedCabinet } from '../../cabinet/frameSpec.ts';
 import type { CabinetOpening } from '../../cabinet/openings.ts';
+import { type DepthLimit, depthLimit } from '../../drawer/arrangement/depthLimit.ts';
+import type { DrawerSet } from '../../drawer/drawer.ts';
 import { Failure, WRONG_INPUT } from '../../files/failure.ts';
 import { printJson } from '../../render/json.ts';
-import { formatNumber } from '../../units/formatLength.ts';
+import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitWords } from '../../units/notation.ts';
 import type { CabinetOptions } from '../commands/cabinet.ts';
 import { loadProject } from '../loadProject.ts';
@@ -10,23 +14,64 @@ import { adviceText, apart, terminalLines } from '../report/jointText.ts';
 
 /** Prints the opening of every drawer of a plan's cabinet. Throws a Failure where it gives none. */
 export const listOpenings = async (plan: string, options: CabinetOptions): Promise<void> => {
-  const { units, set } = await loadProject(plan, options);
-  const openings = set.drawers.flatMap(({ spec: { space } }) =>
-    space.kind === 'opening' ? (space.places ?? []) : [],
-  );
-  if (openings.length === 0)
+  const { units, set, cabinet } = await loadProject(plan, options);
+  if (cabinet === undefined)
     throw new Failure(
       [
         `${plan}: this plan gives no cabinet, so its openings are those of its drawers; try cabinet: {width: 600, height: 760, depth: 420, rail: 18, rows: [[Buttons, Thread], Cloth]}`,
       ],
       WRONG_INPUT,
     );
-  const inOrder = [...openings].sort(byPlace);
+  const inOrder = [...cabinet.openings].sort(byPlace);
+  const depths = depthsOf(set);
   process.stdout.write(
     options.json
-      ? printJson({ openings: inOrder })
-      : `${apart([text(inOrder, units), adviceText(set.advice, units)]).join('\n')}\n`,
+      ? printJson({ openings: inOrder, depths: depths.map(depthRecord), frame: frameOf(cabinet) })
+      : `${apart([text(inOrder, units), depthText(depths, cabinet, units), adviceText(set.advice, units)]).join('\n')}\n`,
   );
+};
+
+/** A drawer in the cabinet, how deep it is, and what limits that. */
+interface Depth {
+  readonly name: string;
+  readonly depth: number;
+  readonly limit: DepthLimit;
+}
+
+const depthsOf = ({ drawers }: DrawerSet): Depth[] =>
+  drawers.flatMap(({ spec: { name, space }, sizes: { depth } }) =>
+    space.kind === 'opening' && space.places !== undefined ? [{ name, depth, limit: depthLimit(space) }] : [],
+  );
+
+const depthRecord = ({ name, depth, limit: { by, left } }: Depth) => ({
+  name,
+  depth,
+  limit: by,
+  behind: left,
+});
+
+/** What limits the depths of drawers, those alike together. */
+const depthText = (depths: readonly Depth[], { frame }: PlannedCabinet, units: Notation): string[] => {
+  const length = (value: number): string => formatLength(value, units);
+  const alike = new Map<string, Depth[]>();
+  for (const each of depths) {
+    const key = JSON.stringify([each.depth, each.limit]);
+    alike.set(key, [...(alike.get(key) ?? []), each]);
+  }
+  const why = ({ by, left }: DepthLimit): string => {
+    if (by === 'stop') return "nothing is left behind, and the cabinet's back is the stop";
+    if (by === 'vent') return `limited by the vent, ${length(left)}, which is more than the clearance behind`;
+    const { vent } = frame;
+    return `limited by the clearance behind, ${length(left)}${vent === undefined ? '' : `, which leaves the vent its ${length(vent)}`}`;
+  };
+  return [...alike.values()].flatMap((group) => {
+    const [first] = group;
+    return first === undefined
+      ? []
+      : terminalLines(
+          `${group.map(({ name }) => name).join(', ')}: ${length(first.depth)} deep, ${why(first.limit)}.`,
+        );
+  });
 };
 
 /** From the top and the left. */

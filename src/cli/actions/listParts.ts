@@ -27,6 +27,7 @@ import { cuttingListText, cuttingRecord } from '../report/cuttingListText.ts';
 import { spacerPartsRecord } from '../report/fingerRecord.ts';
 import { spacerPartsText } from '../report/fingerText.ts';
 import { fitTable } from '../report/fitTable.ts';
+import { framePartRecord, framePartsText } from '../report/frameText.ts';
 import { adviceText, apart, terminalLines } from '../report/jointText.ts';
 
 /** Prints every part of a plan's drawers, or its cutting list. Throws a Failure where it has none. */
@@ -38,10 +39,11 @@ export const listParts = async (plan: string, options: PartsOptions): Promise<vo
       [`${plan}: there are no drawers in this plan, so there are no parts to list`],
       WRONG_INPUT,
     );
-  const { partsOfProject } = await import('../../project/partsOfProject.ts');
+  const { frameOfProject, partsOfProject } = await import('../../project/partsOfProject.ts');
   const rows = partsOfProject(project);
   const totals = stockTotals(rows);
-  const list = cuttingList(rows, sawing);
+  const frame = frameOfProject(project);
+  const list = cuttingList(rows, sawing, frame);
   if (options.cuttingList) {
     process.stdout.write(
       options.csv ? cuttingListCsv(list, units) : `${cuttingListText(list, sawing, units).join('\n')}\n`,
@@ -53,14 +55,17 @@ export const listParts = async (plan: string, options: PartsOptions): Promise<vo
       ? printJson({
           parts: rows.map((row) => partRecord(row, sawing, units)),
           totals,
-          cuttingList: list.flatMap(({ rows }) => rows).map(cuttingRecord),
+          cuttingList: cuttingList(rows, sawing)
+            .flatMap((group) => group.rows)
+            .map(cuttingRecord),
+          ...(frame.length > 0 && { frame: frame.map((part) => framePartRecord(part, sawing)) }),
           ...spacerPartsRecord(set),
           ...(climate && { making: { mc: climate.making } }),
           advice: set.advice.map(({ says }) => speak(says, units)),
         })
       : options.csv
-        ? partsCsv(rows, units)
-        : `${apart([text(rows, totals, units, climate), spacerPartsText(set, units), adviceText(set.advice, units)]).join('\n')}\n`,
+        ? partsCsv(rows, units, frame)
+        : `${apart([text(rows, totals, units, climate), framePartsText(frame, units), spacerPartsText(set, units), adviceText(set.advice, units)]).join('\n')}\n`,
   );
 };
 

@@ -1,5 +1,4 @@
-import { type CuttingGroup, type CuttingRow, partNames } from '../../drawer/cuttingList.ts';
-import { drawerOf, partWords } from '../../drawer/partsList.ts';
+import { type CuttingGroup, type CuttingRow, listedText, partNames } from '../../drawer/cuttingList.ts';
 import { table } from '../../render/table.ts';
 import type { Sawing } from '../../stock/usualSawing.ts';
 import { formatLength, formatNumber, formatVolume } from '../../units/formatLength.ts';
@@ -34,7 +33,7 @@ const groupText = (group: CuttingGroup, units: Notation): string[] => {
           String(row.count),
           ...[row.roughLength, row.roughWidth].map((size) => formatNumber(size, units)),
         ];
-        return wrapText(partsOf(row), (line) => line.length <= PARTS_WIDTH).map((line, i) => [
+        return wrapText(listedText(row.parts), (line) => line.length <= PARTS_WIDTH).map((line, i) => [
           ...(i === 0 ? sizes : ['', '', '']),
           line,
         ]);
@@ -46,9 +45,6 @@ const groupText = (group: CuttingGroup, units: Notation): string[] => {
 
 /** Columns of a terminal beside those of the sizes. */
 const PARTS_WIDTH = COLUMNS - 'quantity  rough length  rough width  '.length;
-
-const partsOf = ({ parts }: CuttingRow): string =>
-  parts.map((listed) => `${listed.count} ${drawerOf(listed)} ${partWords(listed)}`).join('; ');
 
 /** A row of the cutting list for another program. */
 export const cuttingRecord = ({ species, parts, ...row }: CuttingRow) => ({

@@ -2,6 +2,7 @@ import { WIDTH_RANGE } from '../../joint/jointLimits.ts';
 import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, mm, say } from '../../units/phrase.ts';
+import { depthLimit } from '../arrangement/depthLimit.ts';
 import { LEAST_INSIDE } from '../drawerLimits.ts';
 import type { Sizes } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
@@ -25,7 +26,12 @@ export const checkSpace = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
           ? say`the opening's ${key} is ${mm(given)}; with the clearances and the boards it must be at least ${atLeast(least)}`
           : say`the drawer's ${key} is ${mm(given)}; with its boards${lip === undefined ? '' : ' and its lip'} it must be at least ${atLeast(least)}`,
       hint: say`${atLeast(least)}`,
-      ...(space.kind === 'opening' && { remedy: say`make the clearance smaller (${CLEARANCES[key]})` }),
+      ...(space.kind === 'opening' && {
+        remedy:
+          key === 'depth' && depthLimit(space).by === 'vent'
+            ? say`make the vent smaller (cabinet.vent)`
+            : say`make the clearance smaller (${CLEARANCES[key]})`,
+      }),
     });
   };
   tooSmall('width', sizes.width, sizes.wall.left + sizes.wall.right + LEAST_INSIDE);

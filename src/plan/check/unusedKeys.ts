@@ -1,3 +1,4 @@
+import type { CabinetPlace } from '../../cabinet/cabinetSpec.ts';
 import { USUAL_FRONT } from '../../drawer/drawerSpec.ts';
 import { hasLength, kindOf, OWN_LENGTH_KEYS } from '../../joint/kinds/kinds.ts';
 import { KEYS_OF_SPACINGS, SPACING_OF, strayKeys } from '../../joint/spacingWish.ts';
@@ -17,6 +18,8 @@ interface Row<In> {
   where(plan: In): boolean;
   readonly because: Phrase;
 }
+
+type WrittenCabinet = NonNullable<WrittenPlan['cabinet']>;
 
 /** The groups of keys that a plan gives for every drawer. */
 const DRAWER_GROUPS = ['stock', 'joint', 'groove', 'fit', 'back', 'bottom', 'front'] as const;
@@ -60,6 +63,41 @@ const hasTailCount = ({ tails, spacing }: WrittenJoint): boolean =>
 
 const hasBoardsFor = ({ boards = [] }: WrittenPlan, stock: StockName): boolean =>
   boards.some(({ stock: stocks }) => stocks.includes(stock));
+
+/** All rows of a cabinet, those inside its places too. */
+const rowsIn = ({ rows }: WrittenCabinet): readonly (readonly CabinetPlace[])[] => [
+  ...rows,
+  ...rows.flat().flatMap((place) => ('rows' in place ? place.rows : [])),
+];
+
+const hasRails = (cabinet: WrittenCabinet): boolean =>
+  cabinet.rails?.top !== undefined ||
+  cabinet.rails?.bottom !== undefined ||
+  (cabinet.rail > 0 &&
+    [cabinet.rows, ...cabinet.rows.flat().flatMap((place) => ('rows' in place ? [place.rows] : []))].some(
+      (rows) => rows.length > 1,
+    ));
+
+/** Dividers that may be short: beside rows inside a place they reach back. */
+const hasShortDividers = (cabinet: WrittenCabinet): boolean =>
+  cabinet.divider > 0 &&
+  rowsIn(cabinet).some((row) =>
+    row.slice(1).some((place, i) => [row[i], place].every((each) => each !== undefined && !isDivided(each))),
+  );
+
+const isDivided = (place: CabinetPlace): boolean =>
+  'rows' in place && (place.rows.length > 1 || place.rows.some((row) => row.length > 1));
+
+/** A row for keys of a plan's cabinet. */
+const ofCabinet = (
+  keys: readonly string[],
+  where: (cabinet: WrittenCabinet) => boolean,
+  because: Phrase,
+): Row<WrittenPlan> => ({
+  keys: keys.map((key) => `cabinet.${key}`),
+  where: ({ cabinet }) => cabinet !== undefined && where(cabinet),
+  because,
+});
 
 /** Keys of the plan. */
 const OF_PLAN: readonly Row<WrittenPlan>[] = [
@@ -134,6 +172,19 @@ const OF_PLAN: readonly Row<WrittenPlan>[] = [
     where: (plan) => !hasBoardsFor(plan, 'front'),
     because: say`no board is listed for fronts`,
   },
+  ofCabinet(['runners.width'], (cabinet) => !hasRails(cabinet), say`no rail here has runners behind it`),
+  ofCabinet(
+    ['rails', 'runners.species'],
+    (cabinet) => !hasRails(cabinet) && !rowsIn(cabinet).some((row) => row.length > 1),
+    say`this cabinet has no rails and no dividers`,
+  ),
+  ofCabinet(['dividers'], (cabinet) => !hasShortDividers(cabinet), say`no divider here could be short`),
+  ofCabinet(
+    ['guides.height'],
+    (cabinet) =>
+      (cabinet.guides?.sides ?? 0) === 0 && (cabinet.dividers === 'full' || !hasShortDividers(cabinet)),
+    say`no drawer here needs a guide`,
+  ),
   ...STOCKS.map(
     (stock): Row<WrittenPlan> => ({
       keys: [`breakout.allow.${stock}`, `breakout.spare.${stock}`],

@@ -1,3 +1,4 @@
+import { checkFrame, type FrameSpec, type PlannedCabinet } from '../../cabinet/frameSpec.ts';
 import { type CabinetOpening, openingsOf } from '../../cabinet/openings.ts';
 import { accept, type Complaint, type Place, type Result, refuse, under } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
@@ -11,18 +12,34 @@ import type { WrittenDrawer, WrittenPlan } from '../schema/planSchema.ts';
 /** What heights of rows are rounded to, in mm. */
 const MARK: Readonly<Record<Unit, number>> = { mm: 0.5, in: MM_PER_INCH / 16 };
 
+/** Of a frame, in mm, round in the plan's unit; common practice, without a source. */
+const FRAME = {
+  mm: { rail: 60, runner: 30, guide: 20 },
+  in: { rail: 2.5 * MM_PER_INCH, runner: 1.25 * MM_PER_INCH, guide: 0.75 * MM_PER_INCH },
+} as const satisfies Record<Unit, object>;
+
+type WrittenCabinet = NonNullable<WrittenPlan['cabinet']>;
+
 /** A drawer as written, with the openings that a cabinet gives it. */
 export interface PlacedDrawer extends WrittenDrawer {
   readonly places?: readonly CabinetOpening[];
+  /** What the cabinet leaves free behind it for air. */
+  readonly vent?: number;
+}
+
+/** A cabinet with its openings, and the drawers that stand in them. */
+interface FilledCabinet {
+  readonly cabinet: PlannedCabinet;
+  readonly drawers: readonly PlacedDrawer[];
 }
 
 /** Gives each drawer the opening of its places in the cabinet; where no drawers are listed, the rows name them. */
 export const fillCabinet = (
-  cabinet: NonNullable<WrittenPlan['cabinet']>,
+  written: WrittenCabinet,
   listed: readonly WrittenDrawer[],
   unit: Unit,
-): Result<readonly PlacedDrawer[]> => {
-  const found = openingsOf(cabinet, MARK[unit]);
+): Result<FilledCabinet> => {
+  const found = openingsOf(written, MARK[unit]);
   if (!found.ok) return refuse(...under(['cabinet'], found.complaints));
   const places = new Map<string, CabinetOpening[]>();
   for (const opening of found.value) {
@@ -38,7 +55,10 @@ export const fillCabinet = (
   const unknown = [...places].flatMap(([key, [first]]) =>
     known.has(key) || first === undefined ? [] : [unknownName(first, names)],
   );
+  const cabinet = { ...written, frame: fillFrame(written, unit), openings: found.value };
+  const { vent } = cabinet.frame;
   const wrong = [
+    ...under(['cabinet'], checkFrame(cabinet)),
     ...unknown,
     ...[...places.values()].flatMap(unequal),
     ...drawers.flatMap((drawer, i) => {
@@ -49,8 +69,9 @@ export const fillCabinet = (
     }),
   ];
   if (wrong.length > 0) return refuse(...wrong);
-  return accept(
-    drawers.map((drawer): PlacedDrawer => {
+  return accept({
+    cabinet,
+    drawers: drawers.map((drawer): PlacedDrawer => {
       const own = places.get(nameKey(drawer.name));
       const [first] = own ?? [];
       if (own === undefined || first === undefined) return drawer;
@@ -60,9 +81,24 @@ export const fillCabinet = (
         count: own.length,
         opening: drawer.opening ?? { width, height, depth },
         places: own,
+        ...(vent !== undefined && { vent }),
       };
     }),
-  );
+  });
+};
+
+const fillFrame = (
+  { rails = {}, runners = {}, guides = {}, dividers = 'short', vent }: WrittenCabinet,
+  unit: Unit,
+): FrameSpec => {
+  const { rail, runner, guide } = FRAME[unit];
+  return {
+    rails: { width: rail, tenon: 0, ...rails },
+    dividers,
+    runners: { width: runner, ...runners },
+    guides: { height: guide, sides: 0, ...guides },
+    ...(vent !== undefined && { vent }),
+  };
 };
 
 const placeOf = ({ row, column }: CabinetOpening): Place => ['cabinet', 'rows', row - 1, column - 1];

@@ -164,7 +164,7 @@ const spaceOf = (
   usual: Fit,
   movement: Movement | undefined,
 ): Result<DrawerSpec['space']> => {
-  const { opening, size, places } = drawer;
+  const { opening, size, places, vent } = drawer;
   if (opening !== undefined && size !== undefined)
     return refuse({
       at: [...at, 'size'],
@@ -184,6 +184,7 @@ const spaceOf = (
       fit: { ...fit, top: fit.top === 'auto' ? found : fit.top },
       ...(shape && { shape }),
       ...(places && { places }),
+      ...(vent !== undefined && { vent }),
     });
   }
   if (size === undefined)

@@ -38,7 +38,7 @@ export const fillPlan = (
   const boards = fillBoards(written, given.boards);
   const { target, ...spacers } = family ?? {};
   const placed = cabinet && fillCabinet(cabinet, listed, units);
-  const drawers: readonly PlacedDrawer[] = placed?.ok ? placed.value : listed;
+  const drawers: readonly PlacedDrawer[] = placed?.ok ? placed.value.drawers : listed;
   const general = [
     ...(tools.ok ? [] : tools.complaints),
     ...(placed?.ok === false ? placed.complaints : []),
@@ -67,6 +67,7 @@ export const fillPlan = (
       joints: madeJoints.values,
       sawing: { ...USUAL_SAWING[unitOf(notation)], ...written.saw },
       ...(boards.ok && boards.value && { boards: boards.value }),
+      ...(placed?.ok && { cabinet: placed.value.cabinet }),
       ...(cutting && { cutting }),
       ...(climate && { climate }),
       ...(woods && { woods }),

@@ -41,6 +41,7 @@ export const cabinetSchema = (unit: Unit) => {
       divider: between.describe(
         "Thickness of a divider between two drawers of a row. The rail's unless given.",
       ),
+      ...frameKeys(unit),
       heights: heights.describe(
         'How high the rows are, rounded to 0.5 mm, or 1/16 in: `equal`; a list from the top, `auto` for rows that share what is left; or a progression. `equal` unless given.',
       ),
@@ -53,6 +54,58 @@ export const cabinetSchema = (unit: Unit) => {
     divider: divider ?? rest.rail,
     heights: rule,
   }));
+};
+
+/** What carries the drawers and guides them. */
+const frameKeys = (unit: Unit) => {
+  const length = lengths(unit);
+  const thickness = length(ranges.THICKNESS);
+  const width = length(ranges.FRAME);
+  const wood = name('the name of a wood');
+  return {
+    rails: group(
+      '{width: 60, top: 18}',
+      optional({
+        width: width.describe(
+          'Width of rails and of short dividers, from front to back. 60 mm, or 2 1/2 in, unless given.',
+        ),
+        top: thickness.describe(
+          "Thickness of a rail over the top row, if there is one. The cabinet's top is there unless given.",
+        ),
+        bottom: thickness.describe(
+          "Thickness of a rail under the lowest row, if there is one. Its drawers run on the cabinet's bottom unless given.",
+        ),
+        tenon: length(ranges.CLEARANCE).describe(
+          'What enters the wood at each end of a rail or a divider, and at the front end of a runner or a kicker. None unless given.',
+        ),
+        species: wood.describe('Wood of rails and dividers. Not named unless given.'),
+      }),
+    ).describe('The rails in front, and one over or under all drawers.'),
+    dividers: choice('short', 'full').describe(
+      'short: as wide as a rail, with a guide behind each; full: from front to back, as one beside rows inside a place always is. `short` unless given.',
+    ),
+    runners: group(
+      '{width: 30}',
+      optional({
+        width: width.describe(
+          'How much of a runner lies under a drawer at each side; kickers are as wide, and both as thick as their rail. 30 mm, or 1 1/4 in, unless given.',
+        ),
+        species: wood.describe('Wood of runners, kickers and guides. Not named unless given.'),
+      }),
+    ).describe('What the drawers run on, behind the rails.'),
+    guides: group(
+      '{height: 20, sides: 12}',
+      optional({
+        height: width.describe('Height of a guide. 20 mm, or 3/4 in, unless given.'),
+        sides: length(ranges.BETWEEN).describe(
+          "How far the cabinet's sides lie outside its openings, between posts: guides fill that. 0, where the sides guide the drawers, unless given.",
+        ),
+      }),
+    ).describe('What keeps the drawers straight, behind dividers and at the sides.'),
+    vent: length(ranges.CLEARANCE).describe(
+      "What frame and drawers leave free before the cabinet's back, for air. None but the clearance behind unless given.",
+    ),
+  };
 };
 
 /** Rows from the top: each one place, or a list of places side by side. */

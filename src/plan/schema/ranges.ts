@@ -56,6 +56,8 @@ export const CLOSER = CLOSER_RANGE;
 export const CLOSER_TAILS = CLOSER_TAILS_RANGE;
 /** A rail or divider; how much higher a row is than the one above, and heights over each other. */
 export const BETWEEN = { least: 0, most: 500 };
+/** A rail from front to back, a runner, and a guide's height. */
+export const FRAME = { least: 3, most: 1000 };
 export const STEP = { least: -1000, most: 1000 };
 export const PROPORTION = { least: 0.1, most: 20 };
 /** Equal drawers. */

@@ -1,5 +1,4 @@
-import type { CuttingGroup } from '../../drawer/cuttingList.ts';
-import { drawerOf, partWords } from '../../drawer/partsList.ts';
+import { type CuttingGroup, listedText } from '../../drawer/cuttingList.ts';
 import { csv } from '../../render/csv.ts';
 import { decimalLength } from '../../units/formatLength.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
@@ -18,7 +17,7 @@ export const cuttingListCsv = (groups: readonly CuttingGroup[], units: Notation)
         ...[row.roughLength, row.roughWidth, row.roughThickness, row.thickness].map((value) =>
           decimalLength(value, units),
         ),
-        row.parts.map((listed) => `${listed.count} ${drawerOf(listed)} ${partWords(listed)}`).join('; '),
+        listedText(row.parts),
       ]),
     ),
   ]);

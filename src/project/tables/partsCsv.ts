@@ -1,4 +1,5 @@
-import { drawerOf, type Part, partWords, workedOn } from '../../drawer/partsList.ts';
+import type { FramePart } from '../../drawer/arrangement/frameParts.ts';
+import { ALONG, drawerOf, type Part, partWords, workedOn } from '../../drawer/partsList.ts';
 import { csv } from '../../render/csv.ts';
 import { decimalLength } from '../../units/formatLength.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
@@ -19,22 +20,29 @@ const HEADING = [
 ] as const;
 
 /**
- * A parts list for a spreadsheet, one part a line.
+ * A parts list for a spreadsheet, one part a line; those of a cabinet's frame last, which belong to no drawer.
  * @example
  * ```ts
  * writeFileSync('parts.csv', partsCsv(parts(project.set, 'in'), 'in'));
  * ```
  */
-export const partsCsv = (rows: readonly Part[], units: Notation): string =>
+export const partsCsv = (rows: readonly Part[], units: Notation, frame: readonly FramePart[] = []): string =>
   csv([
     [
       ...HEADING.map(([title, isLength]) => `${title}${isLength ? ` ${unitOf(units)}` : ''}`),
       ...(rows.some(({ boards }) => boards) ? ['boards', 'letters'] : []),
     ],
     ...rows.map((row) => cells(row, units)),
+    ...frame.map((row) => [
+      ...cells({ ...row, drawer: '', grain: ALONG, worked: [] }, units),
+      ...(rows.some(({ boards }) => boards) ? ['', ''] : []),
+    ]),
   ]);
 
-const cells = (part: Part, units: Notation): string[] => [
+/** A row of the table; a frame's has no drawer. */
+type Row = Omit<Part, 'part'> & { readonly part: Part['part'] | FramePart['part'] };
+
+const cells = (part: Row, units: Notation): string[] => [
   drawerOf(part),
   partWords(part),
   String(part.count),

@@ -1,3 +1,4 @@
+import { depthLimit } from '../../drawer/arrangement/depthLimit.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
 import type { DrawerCut } from '../../drawer/drawerCut.ts';
 import type { Part } from '../../drawer/partsList.ts';
@@ -158,7 +159,7 @@ const outline = (
   const text =
     space.kind === 'size'
       ? `outside size${lip === undefined ? '' : ', lip included'}: ${of(space.size)} ${unitWords(unit)}`
-      : `opening ${of(space.opening)} ${unitWords(unit)}; clearance ${number(space.fit.side)} at each side, ${number(space.fit.top)} above, ${number(space.fit.behind)} behind`;
+      : `opening ${of(space.opening)} ${unitWords(unit)}; clearance ${number(space.fit.side)} at each side, ${number(space.fit.top)} above, ${number(depthLimit(space).left)} behind`;
   const wood =
     movement === undefined
       ? ''

@@ -183,3 +183,51 @@ describe('parts of a plan with boards', () => {
     expect(new Set(fronts)).toEqual(new Set(['Cherry']));
   });
 });
+
+describe('parts of a plan with a cabinet', () => {
+  const PLAN = `stock: {front: {thickness: 20}, side: {thickness: 11}}
+cabinet: {width: 600, height: 418, depth: 420, rail: 18, rows: [[Buttons, Thread], Cloth], rails: {species: Cherry}}
+`;
+  const run = (...options: string[]) => {
+    const at = folder();
+    writeFileSync(join(at, 'plan.yaml'), PLAN);
+    return halfpin(['parts', 'plan.yaml', ...options], at).out;
+  };
+
+  it('are followed by those of its frame, in JSON in a list of their own', () => {
+    const { parts, frame, cuttingList } = JSON.parse(run('--json'));
+    expect(new Set(parts.map(({ part }: { part: string }) => part))).toEqual(
+      new Set(['front', 'side', 'back', 'bottom']),
+    );
+    expect(cuttingList.some(({ stock }: { stock: string }) => stock === 'frame')).toBe(false);
+    // A rail of 600, with 5 more at each end, 3 on each long edge and 1 on each face.
+    expect(frame[0]).toEqual({
+      part: 'rail',
+      drawers: ['Buttons', 'Thread'],
+      count: 1,
+      length: 600,
+      shoulders: 600,
+      width: 60,
+      thickness: 18,
+      roughLength: 610,
+      roughWidth: 66,
+      roughThickness: 20,
+      species: 'Cherry',
+    });
+    expect(frame.map(({ part, count }: { part: string; count: number }) => `${count} ${part}`)).toEqual([
+      '1 rail',
+      '1 divider',
+      '2 runner',
+      '1 runner',
+      '1 guide',
+    ]);
+  });
+
+  it('are listed with it in tables and in the cutting list', () => {
+    expect(run()).toMatch(/^rail +1 +600 +600 +60 +18 +610 +Cherry$/mu);
+    expect(run()).toContain('\nguide of 360 mm: Buttons, Thread\n');
+    expect(run('--csv')).toContain('\r\n,rail,1,600,600'.replace('600,600', '600,60,18,610'));
+    expect(run('--cutting-list')).toContain('runners and guides, 18 mm when finished');
+    expect(run('--cutting-list', '--csv')).toMatch(/^frame,Cherry,1,610,66,20,18,1 rail\r$/mu);
+  });
+});

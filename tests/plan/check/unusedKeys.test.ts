@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { frameParts } from '../../../src/drawer/arrangement/frameParts.ts';
 import { cuttingList } from '../../../src/drawer/cuttingList.ts';
 import { drawerSeason } from '../../../src/drawer/drawerSeason.ts';
 import { parts } from '../../../src/drawer/partsList.ts';
@@ -29,7 +30,7 @@ const adviceOf = ({ set, units }: Project): string[] => set.advice.map(({ says }
 
 /** All that is shown of a project: its corners, parts, sizes through the year, guides and advice. */
 const shown = (project: Project): string => {
-  const { name, units, set, joints, cuts, sawing, work } = project;
+  const { name, units, set, joints, cuts, sawing, work, cabinet } = project;
   return JSON.stringify([
     name,
     units,
@@ -49,6 +50,7 @@ const shown = (project: Project): string => {
     [spacerList(set), spacerPrices(set)],
     set.drawers.length === 0 ? [] : cuttingList(parts(set, units), sawing),
     work === undefined ? [] : [sawing, work],
+    cabinet === undefined ? [] : frameParts(cabinet, units),
     adviceOf(project),
   ]);
 };
@@ -118,8 +120,26 @@ const OTHERS: Tree = {
     runThrough: [['B', 'A']],
     spare: { front: 2, side: 2, back: 3, bottom: 1 },
   },
+  cabinet: {
+    rails: { width: 55, top: 20, bottom: 20, tenon: 9, species: 'Oak' },
+    dividers: 'short',
+    runners: { width: 29, species: 'Oak' },
+    guides: { height: 23, sides: 11 },
+    vent: 15,
+  },
   cutter: { diameter: 12, angle: 7, length: 22, neck: 7, straight: 7, bush: 17, pinBush: 12 },
 };
+
+const FRAME: Tree = {
+  rails: { width: 50, top: 18, bottom: 18, tenon: 8, species: 'Cherry, black' },
+  dividers: 'full',
+  runners: { width: 28, species: 'Ash, white' },
+  guides: { height: 22, sides: 10 },
+  vent: 14,
+};
+const SHELL: Tree = { width: 600, height: 300, depth: 420, rail: 18 };
+const STOCK: Tree = { front: { thickness: 20 }, side: { thickness: 12 } };
+const { rails: _rails, ...RAILLESS } = FRAME;
 
 const CORNER = { name: 'C', kind: 'through', width: 90, tailBoard: 12, pinBoard: 12 };
 const { joint, climate, cutter: _, ...rest } = FULL;
@@ -204,6 +224,30 @@ const PLANS: readonly (readonly [string, Tree])[] = [
         { name: 'A', opening: { width: 280, height: 90, depth: 300 } },
         { name: 'B', opening: { width: 280, height: 120, depth: 300 } },
       ],
+    },
+  ],
+  [
+    'drawers in a cabinet with all of a frame',
+    { stock: STOCK, cabinet: { ...SHELL, ...FRAME, rows: [['A', 'B'], 'C'] } },
+  ],
+  [
+    'drawers in a cabinet without rails and dividers',
+    {
+      stock: STOCK,
+      cabinet: {
+        ...SHELL,
+        ...RAILLESS,
+        rails: { width: 50, tenon: 8, species: 'Oak' },
+        rail: 0,
+        rows: ['A', 'C'],
+      },
+    },
+  ],
+  [
+    'drawers beside rows inside a place, whose divider reaches back',
+    {
+      stock: STOCK,
+      cabinet: { ...SHELL, ...FRAME, guides: { height: 22 }, rows: [['A', { rows: ['B', 'C'] }]] },
     },
   ],
   [

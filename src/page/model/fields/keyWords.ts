@@ -67,6 +67,15 @@ const CALLED: Readonly<Record<string, string>> = {
   'cabinet.heights.overall': 'bottom row to top row',
   'cabinet.heights.step': 'step from row to row',
   'cabinet.heights.ratio': 'each row to the one above',
+  'cabinet.rails.width': 'rails from front to back',
+  'cabinet.rails.top': 'rail over the top row',
+  'cabinet.rails.bottom': 'rail under the lowest row',
+  'cabinet.rails.tenon': 'tenon',
+  'cabinet.rails.species': 'wood of the rails',
+  'cabinet.runners.width': 'width of a runner',
+  'cabinet.runners.species': 'wood of the runners',
+  'cabinet.guides.height': 'height of a guide',
+  'cabinet.guides.sides': 'guides at the sides',
   'saw.keep': 'least offcut',
 };
 

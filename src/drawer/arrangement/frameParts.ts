@@ -1,0 +1,81 @@
+import { type FrameMember, type FramePartName, frameOf } from '../../cabinet/frameMembers.ts';
+import type { PlannedCabinet } from '../../cabinet/frameSpec.ts';
+import { type Notation, unitOf } from '../../units/notation.ts';
+import { TRIM_SPARE } from '../drawerLimits.ts';
+import { roughLength } from '../partsList.ts';
+
+/** Equal parts of a cabinet's frame. Lengths in mm. */
+export interface FramePart {
+  readonly part: FramePartName;
+  /** The drawers that they carry, hold down, guide or part, each once. */
+  readonly drawers: readonly string[];
+  readonly count: number;
+  /** Along the grain, with its tenons. */
+  readonly length: number;
+  /** Between the shoulders of its tenons. */
+  readonly shoulders: number;
+  readonly width: number;
+  readonly thickness: number;
+  /** To saw to first: 5 mm or 3/16 in more at each end, up to the next mm or 1/16 in. */
+  readonly roughLength: number;
+  readonly species?: string;
+}
+
+/**
+ * The parts of a cabinet's frame, equal ones together, in the order in which they are fitted.
+ * @param units what the rough lengths will be measured in
+ */
+export const frameParts = (cabinet: PlannedCabinet, units: Notation): FramePart[] => {
+  const found = new Map<string, FramePart>();
+  for (const member of frameOf(cabinet)) {
+    const part = partOf(member, cabinet, units);
+    const key = JSON.stringify([
+      part.part,
+      ...[part.length, part.width, part.thickness].map((each) => each.toFixed(3)),
+    ]);
+    const before = found.get(key);
+    found.set(key, {
+      ...part,
+      count: (before?.count ?? 0) + 1,
+      drawers: [...new Set([...(before?.drawers ?? []), ...part.drawers])],
+    });
+  }
+  return [...found.values()];
+};
+
+/** Along which axis a part's length and its width run, what is left being its thickness; and how many tenons it has. */
+const SHAPES: Readonly<
+  Record<FramePartName, { length: Axis; width: Axis; thickness: Axis; tenons: number }>
+> = {
+  rail: { length: 0, width: 1, thickness: 2, tenons: 2 },
+  divider: { length: 2, width: 1, thickness: 0, tenons: 2 },
+  runner: { length: 1, width: 0, thickness: 2, tenons: 1 },
+  kicker: { length: 1, width: 0, thickness: 2, tenons: 1 },
+  guide: { length: 1, width: 2, thickness: 0, tenons: 0 },
+};
+
+type Axis = 0 | 1 | 2;
+
+const partOf = (
+  { part, from, to, drawers }: FrameMember,
+  { frame: { rails, runners } }: PlannedCabinet,
+  units: Notation,
+): FramePart => {
+  const { tenons, ...axes } = SHAPES[part];
+  const along = (axis: Axis): number => to[axis] - from[axis];
+  const shoulders = along(axes.length);
+  const length = shoulders + tenons * rails.tenon;
+  const unit = unitOf(units);
+  const { species } = part === 'rail' || part === 'divider' ? rails : runners;
+  return {
+    part,
+    drawers,
+    count: 1,
+    length,
+    shoulders,
+    width: along(axes.width),
+    thickness: along(axes.thickness),
+    roughLength: roughLength(length + 2 * TRIM_SPARE[unit], unit),
+    ...(species !== undefined && { species }),
+  };
+};
