@@ -24,6 +24,7 @@ import { contradictions } from '../check/contradictions.ts';
 import type { WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
 import { GROOVE } from '../schema/ranges.ts';
 import type { PlacedDrawer } from './fillCabinet.ts';
+import { fillFittings } from './fillFittings.ts';
 import { mergeJoint, spacingOf, withoutSpacing } from './fillJoint.ts';
 import { fillMovement } from './fillMovement.ts';
 
@@ -54,7 +55,18 @@ const roundedDown = (depth: number, unit: Unit): number =>
 /** The keys that a plan gives for all its drawers. */
 type DrawerDefaults = Pick<
   WrittenPlan,
-  'stock' | 'joint' | 'groove' | 'fit' | 'back' | 'bottom' | 'front' | 'climate' | 'woods'
+  | 'stock'
+  | 'joint'
+  | 'groove'
+  | 'fit'
+  | 'back'
+  | 'bottom'
+  | 'front'
+  | 'pulls'
+  | 'locks'
+  | 'stops'
+  | 'climate'
+  | 'woods'
 >;
 
 /** A drawer's spec from its own keys, else the plan's, else the defaults. */
@@ -113,6 +125,7 @@ export const fillDrawer = (
   const space = spaceOf(plan, drawer, at, defaults.fit, movement.ok ? movement.value : undefined);
   if (!movement.ok || !space.ok || complaints.length > 0)
     return refuse(...complaints, ...wrongOf(movement), ...wrongOf(space));
+  const fittings = fillFittings(plan, drawer);
   const lip = drawer.front?.lip ?? plan.front?.lip ?? INSET;
   const spec: DrawerSpec = {
     name: drawer.name,
@@ -125,6 +138,7 @@ export const fillDrawer = (
     groove,
     backDrop: drawer.back?.drop ?? plan.back?.drop ?? defaults.backDrop,
     bottom,
+    ...(fittings && { fittings }),
     ...(cutting && { cutter: cutting.cutter }),
     ...(cutting?.fingers && { fingers: cutting.fingers }),
     ...(movement.value && { movement: movement.value }),

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import type { Range } from '../../units/range.ts';
 import type { Unit } from '../../units/unit.ts';
 import { type cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
+import { fittingsKeys } from './fittingsSchema.ts';
 import { choice, group, lengths, name, optional, wholeNumber } from './leaves.ts';
 import { openingSchema } from './openingSchema.ts';
 import * as ranges from './ranges.ts';
@@ -134,6 +135,7 @@ export const drawerKeys = (unit: Unit, corner: ReturnType<typeof cornerKeys>) =>
           ),
       }),
     ).describe('The front.'),
+    ...fittingsKeys(unit),
   });
 };
 
