@@ -4,6 +4,7 @@ import type { CabinetOpening } from '../../cabinet/openings.ts';
 import { type DepthLimit, depthLimit } from '../../drawer/arrangement/depthLimit.ts';
 import type { DrawerSet } from '../../drawer/drawer.ts';
 import { Failure, WRONG_INPUT } from '../../files/failure.ts';
+import type { Project } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitWords } from '../../units/notation.ts';
@@ -14,7 +15,8 @@ import { adviceText, apart, terminalLines } from '../report/jointText.ts';
 
 /** Prints the opening of every drawer of a plan's cabinet. Throws a Failure where it gives none. */
 export const listOpenings = async (plan: string, options: CabinetOptions): Promise<void> => {
-  const { units, set, cabinet } = await loadProject(plan, options);
+  const project = await loadProject(plan, options);
+  const { units, set, cabinet } = project;
   if (cabinet === undefined)
     throw new Failure(
       [
@@ -24,9 +26,14 @@ export const listOpenings = async (plan: string, options: CabinetOptions): Promi
     );
   const inOrder = [...cabinet.openings].sort(byPlace);
   const depths = depthsOf(set);
+  const fittings = options.json ? await fittingsIn(project) : undefined;
   process.stdout.write(
     options.json
-      ? printJson({ openings: inOrder, depths: depths.map(depthRecord), frame: frameOf(cabinet) })
+      ? printJson({
+          openings: inOrder.map((each) => ({ ...each, ...fittings?.get(each) })),
+          depths: depths.map(depthRecord),
+          frame: frameOf(cabinet),
+        })
       : `${apart([text(inOrder, units), depthText(depths, cabinet, units), adviceText(set.advice, units)]).join('\n')}\n`,
   );
 };
@@ -73,6 +80,12 @@ const depthText = (depths: readonly Depth[], { frame }: PlannedCabinet, units: N
         );
   });
 };
+
+/** Pulls and stops by their openings, where the plan has any. */
+const fittingsIn = async ({ set }: Project) =>
+  set.drawers.some(({ spec }) => spec.fittings !== undefined)
+    ? (await import('../../project/tables/fittingsRecord.ts')).placedFittings({ set })
+    : undefined;
 
 /** From the top and the left. */
 const byPlace = (one: CabinetOpening, other: CabinetOpening): number => {
