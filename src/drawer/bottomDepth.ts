@@ -6,14 +6,16 @@ import type { DrawerSpec } from './drawerSpec.ts';
 const LEAST_BEHIND = 1;
 const SCREW = 4;
 
-/** Distance from the floor of the front's groove to the back's outside face, in mm. */
-const flushDepth = ({ stock, groove }: DrawerSpec, { depth }: Sizes): number =>
-  depth - stock.front.thickness + groove.depth;
+/** Distance from the floor of the front's groove to the back's outside face, in mm; in a box, what the slack leaves between both grooves. */
+const flushDepth = ({ stock, groove, bottom, box }: DrawerSpec, { depth, inside }: Sizes): number =>
+  box === undefined
+    ? depth - stock.front.thickness + groove.depth
+    : inside.depth + 2 * (groove.depth - bottom.slack);
 
-/** The bottom through the year; absent where no climate is given. */
+/** A drawer's bottom through the year; absent where no climate is given, and in a box, whose grooves hold it on all sides. */
 export const bottomThroughYear = (spec: DrawerSpec, sizes: Sizes): BottomSeason | undefined => {
-  const { movement, space } = spec;
-  if (movement === undefined) return undefined;
+  const { movement, space, box } = spec;
+  if (movement === undefined || box !== undefined) return undefined;
   const flush = flushDepth(spec, sizes);
   const behind = space.kind === 'opening' ? Math.max(0, space.fit.behind - LEAST_BEHIND) : 0;
   return bottomSeason(movement.bottom, { flush, room: flush + behind }, movement.climate, SCREW);

@@ -6,14 +6,14 @@ import type { DrawerSpec } from './drawerSpec.ts';
 import type { HidingChoice } from './groove/hidingChoices.ts';
 import type { SpacerWish } from './spacers/spacerWish.ts';
 
-/** One kind of drawer, sized and set out. Lengths in mm. */
+/** One kind of drawer, or of box, sized and set out. Lengths in mm. */
 export interface Drawer {
   readonly spec: DrawerSpec;
   readonly sizes: Sizes;
   readonly boards: DrawerParts;
   /** The corners A and B; the reference edge is the sides' lower edge. */
   readonly front: Joint;
-  /** The corners C and D; the reference edge is the back's lower edge, `sizes.backFrom` above the sides'. */
+  /** The corners C and D; the reference edge is the back's lower edge, `sizes.backFrom` above the sides'. A box's are its front ones where both boards are equally thick. */
   readonly back: Joint;
   /** Every number of tails that hides the groove at the front; empty where the tails were listed. */
   readonly choices: readonly HidingChoice[];
@@ -33,9 +33,11 @@ export interface Family {
   readonly spread: number;
 }
 
-/** A set of drawers that look alike. */
+/** A set of drawers that look alike, and what boxes there are beside them. */
 export interface DrawerSet {
   readonly drawers: readonly Drawer[];
+  /** Each by itself: they take no part in the drawers' look. Absent where there are none. */
+  readonly boxes?: readonly Drawer[];
   /** Absent where there are no drawers. */
   readonly family?: Family;
   /** What was asked of its tails and spacers; absent without fingers. */
@@ -43,3 +45,9 @@ export interface DrawerSet {
   /** All advice on the set, that on its joints included, each with its place from the plan's top: `['drawers', 0, 'joint', 'slope']`. */
   readonly advice: readonly Complaint[];
 }
+
+/** All that is made of a set: its drawers, then its boxes. */
+export const drawersAndBoxes = ({ drawers, boxes = [] }: DrawerSet): readonly Drawer[] => [
+  ...drawers,
+  ...boxes,
+];

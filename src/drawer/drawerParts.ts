@@ -1,5 +1,5 @@
 import { bottomDepth } from './bottomDepth.ts';
-import type { Sizes } from './drawerSizes.ts';
+import { grooveTop, type Sizes } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 
 /** A point in a drawer, in mm: x from the left side's outside face, y back from the front's outside face, z up from the reference edge. */
@@ -35,13 +35,13 @@ export interface DrawerParts {
 /** Every board of a drawer, where it lies. */
 export const boardsOf = (spec: DrawerSpec, sizes: Sizes): DrawerParts => {
   const { stock, groove, bottom } = spec;
-  const { width, height, depth, lap, rebate, wall, inside, backFrom, backHeight } = sizes;
+  const { width, height, depth, lap, backLap, rebate, wall, inside, backFrom, backHeight } = sizes;
   const hold = bottom.hold.kind === 'slips' ? bottom.hold : undefined;
   const bottomSide = wall + (hold?.width ?? 0) - groove.depth + bottom.slack;
   const deep = bottomDepth(spec, sizes);
-  const bottomFrom = stock.front.thickness - groove.depth;
+  const bottomFrom = stock.front.thickness - groove.depth + (spec.box === undefined ? 0 : bottom.slack);
   // A bottom that is thicker than its groove is let in with its upper face at the groove's upper edge.
-  const bottomLevel = Math.min(groove.offset, backFrom - stock.bottom.thickness);
+  const bottomLevel = Math.min(groove.offset, grooveTop(groove) - stock.bottom.thickness);
   const bottomBox: PartBox = {
     from: [bottomSide, bottomFrom, bottomLevel],
     to: [width - bottomSide, bottomFrom + deep, bottomLevel + stock.bottom.thickness],
@@ -66,10 +66,10 @@ export const boardsOf = (spec: DrawerSpec, sizes: Sizes): DrawerParts => {
       ],
     },
     side: {
-      length: depth - lap,
+      length: depth - lap - backLap,
       width: height,
       thickness: stock.side.thickness,
-      boxes: pair({ from: [0, lap, 0], to: [wall, depth, height] }),
+      boxes: pair({ from: [0, lap, 0], to: [wall, depth - backLap, height] }),
     },
     back: {
       length: width,

@@ -4,9 +4,10 @@ import type { JointShape } from '../joint/kinds/kind.ts';
 import { KINDS } from '../joint/kinds/kinds.ts';
 import { withCutter } from '../router/limits/fitToCutter.ts';
 import type { Overhang } from '../router/passes/routerCut.ts';
+import { EPSILON } from '../units/epsilon.ts';
 import { nextMark } from '../units/formatLength.ts';
 import { GROOVE_SPARE } from './drawerLimits.ts';
-import { BACK, type DrawerSpec } from './drawerSpec.ts';
+import { BACK, type DrawerSpec, type Groove } from './drawerSpec.ts';
 
 /** How wide the rebate is that runs round the inside of a front with a lip; all 0 where it has none. */
 export interface Rebate {
@@ -26,12 +27,14 @@ export interface Sizes {
   readonly depth: number;
   /** The wood in front of the sides' ends: the joint's lap, and the lip's thickness where there is one; 0 where the sides reach the front's face. */
   readonly lap: number;
+  /** The wood behind the sides' back ends: a box's lap at its back; 0 in a drawer. */
+  readonly backLap: number;
   readonly rebate: Rebate;
   /** From the sides' outside faces to their inside faces, planed flush. */
   readonly wall: number;
   /** Clear space inside, between the sides and from front to back. */
   readonly inside: { readonly width: number; readonly depth: number };
-  /** From the reference edge to the back's lower edge: the groove's upper edge. */
+  /** From the reference edge to the back's lower edge: the groove's upper edge, or in a box 0. */
   readonly backFrom: number;
   readonly backHeight: number;
 }
@@ -48,6 +51,27 @@ export const frontShape = ({ joint, stock }: FrontBoards): JointShape =>
 export interface FrontBoards extends Pick<DrawerSpec, 'joint'> {
   readonly stock: Pick<DrawerSpec['stock'], 'front' | 'side'>;
 }
+
+/** A box as it is from behind: its back for its front, as both are joined alike. */
+export const turned = <Box extends { readonly stock: { readonly front: unknown; readonly back: unknown } }>(
+  box: Box,
+): Box => ({ ...box, stock: { ...box.stock, front: box.stock.back, back: box.stock.front } });
+
+/** A drawer from its front, or a box from either end: what is its front there. */
+export interface GroovedEnd {
+  readonly spec: DrawerSpec;
+  readonly end: 'front' | 'back';
+}
+
+/** The ends whose boards carry the groove for the bottom: a drawer's front, and a box's back too. */
+export const groovedEnds = (spec: DrawerSpec): readonly GroovedEnd[] => [
+  { spec, end: 'front' },
+  ...(spec.box === undefined ? [] : [{ spec: turned(spec), end: 'back' } as const]),
+];
+
+/** Whether a box's front and back are equally thick, so that all its corners are alike. */
+export const hasEqualEnds = ({ box, stock }: DrawerSpec): boolean =>
+  box !== undefined && Math.abs(stock.front.thickness - stock.back.thickness) < EPSILON;
 
 /**
  * A drawer's measures, unchecked: a wish that cannot be made gives measures that make no sense.
@@ -66,12 +90,13 @@ export const sizesOf = (spec: DrawerSpec): Sizes => {
   const { setBack: lap } = frontShape(spec);
   const depth = box.depth - fit.behind + (space.kind === 'opening' && lip !== undefined ? lap : 0);
   const wall = stock.side.thickness - (joint.proud ?? 0);
-  const backFrom = groove.offset + groove.width;
+  const backFrom = spec.box === undefined ? grooveTop(groove) : 0;
   return {
     width,
     height,
     depth,
     lap,
+    backLap: spec.box === undefined ? 0 : frontShape(turned(spec)).setBack,
     rebate:
       lip === undefined
         ? { sides: 0, top: 0, bottom: 0 }
@@ -83,12 +108,15 @@ export const sizesOf = (spec: DrawerSpec): Sizes => {
   };
 };
 
+/** From the reference edge to the groove's upper edge. */
+export const grooveTop = ({ offset, width }: Groove): number => offset + width;
+
 /** The wish for both front corners: the sides carry the tails, their lower edge is the reference edge. */
 export const frontJointSpec = ({ joint, stock, groove }: DrawerSpec, height: number): JointSpec => ({
   ...joint,
   ...(joint.shoulder !== undefined && {
     // To a mark of the rule, as a shoulder is gauged from the edge.
-    lowerShoulder: nextMark(groove.offset + groove.width + GROOVE_SPARE, 'above', joint.notation ?? 'mm'),
+    lowerShoulder: nextMark(grooveTop(groove) + GROOVE_SPARE, 'above', joint.notation ?? 'mm'),
   }),
   width: height,
   tailBoard: stock.side.thickness,
@@ -96,13 +124,16 @@ export const frontJointSpec = ({ joint, stock, groove }: DrawerSpec, height: num
 });
 
 /** The wish for both back corners, over the back's width: the back's lower edge is the reference edge. */
-export const backJointSpec = ({ backJoint, stock }: DrawerSpec, backHeight: number): JointSpec => ({
-  ...backJoint,
-  kind: BACK,
-  width: backHeight,
-  tailBoard: stock.side.thickness,
-  pinBoard: stock.back.thickness,
-});
+export const backJointSpec = (spec: DrawerSpec, backHeight: number): JointSpec =>
+  spec.box === undefined
+    ? {
+        ...spec.backJoint,
+        kind: BACK,
+        width: backHeight,
+        tailBoard: spec.stock.side.thickness,
+        pinBoard: spec.stock.back.thickness,
+      }
+    : frontJointSpec(turned(spec), backHeight);
 
 /** The wish for a drawer's front corners, unchecked, with its cutter's slope and pins and every default filled in. */
 export const frontCorner = (spec: DrawerSpec, { height } = sizesOf(spec)): ResolvedSpec => {
@@ -110,8 +141,8 @@ export const frontCorner = (spec: DrawerSpec, { height } = sizesOf(spec)): Resol
   return withDefaults(spec.cutter === undefined ? wish : withCutter(wish, spec.cutter));
 };
 
-/** Where the sides extend beyond the back: always below it, and above it where it is lower than they are. */
-export const sidesPastBack = ({ backDrop }: Pick<DrawerSpec, 'backDrop'>): Overhang => ({
-  lower: true,
+/** Where the sides extend beyond the back: of a drawer always below it, and above it where it is lower than they are. */
+export const sidesPastBack = ({ backDrop, box }: Pick<DrawerSpec, 'backDrop' | 'box'>): Overhang => ({
+  lower: box === undefined,
   upper: backDrop > 0,
 });

@@ -5,7 +5,7 @@ import { MM_PER_INCH, type Unit } from '../units/unit.ts';
 import { slotToCut } from '../wood/bottomSeason.ts';
 import { partEnds } from './blanks/partEnds.ts';
 import { bottomThroughYear } from './bottomDepth.ts';
-import type { Drawer, DrawerSet } from './drawer.ts';
+import { type Drawer, type DrawerSet, drawersAndBoxes } from './drawer.ts';
 import type { DrawerPart } from './drawerParts.ts';
 import type { Stock } from './drawerSpec.ts';
 
@@ -14,8 +14,10 @@ export type PartName = 'front' | 'side' | 'back' | 'bottom' | 'slip';
 
 /** One row of the parts list. Lengths in mm. */
 export interface Part {
-  /** The drawer's name. */
+  /** The name of the drawer, or of the box. */
   readonly drawer: string;
+  /** Whether it is a box's. */
+  readonly box?: true;
   readonly part: PartName;
   /** How many are made for all the drawers of this kind: two sides for each. */
   readonly count: number;
@@ -55,7 +57,7 @@ export interface StockTotal {
 }
 
 /**
- * Every part of a set, drawer by drawer.
+ * Every part of a set, drawer by drawer, then box by box.
  * @param units what the rough lengths will be measured in
  * @example
  * ```ts
@@ -64,7 +66,7 @@ export interface StockTotal {
  * ```
  */
 export const parts = (set: DrawerSet, units: Notation = 'mm'): Part[] =>
-  set.drawers.flatMap((drawer) => partsOf(drawer, units));
+  drawersAndBoxes(set).flatMap((drawer) => partsOf(drawer, units));
 
 /** The finest step of a rough length, in mm. */
 const ROUGH_STEP: Readonly<Record<Unit, number>> = { mm: 1, in: MM_PER_INCH / 16 };
@@ -85,6 +87,7 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
     { grain, worked }: { grain: string; worked: readonly Phrase[] },
   ): Part => ({
     drawer: spec.name,
+    ...(spec.box && { box: true }),
     part,
     count: spec.count * board.boxes.length,
     length: board.length,
@@ -105,7 +108,10 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
       grain: along,
       worked: bottom.hold.kind === 'groove' ? [onSide(drawer)] : [],
     }),
-    row('back', boards.back, stock.back, { grain: along, worked: [] }),
+    row('back', boards.back, stock.back, {
+      grain: along,
+      worked: spec.box === undefined ? [] : [groovePhrase(drawer, 'inside face', 0)],
+    }),
     row('bottom', boards.bottom, stock.bottom, {
       grain: bottom.kind === 'solid' ? 'from side to side' : 'either way',
       worked: onBottom(drawer, unit),
@@ -126,9 +132,13 @@ const groovePhrase = ({ spec: { groove } }: Drawer, face: string, below: number)
   say`${face}: groove ${mm(groove.width)} wide, ${mm(groove.depth)} deep, ${mm(groove.offset + below)} above the lower edge`;
 
 const onSide = (drawer: Drawer): Phrase => {
-  const { stopped } = drawer.spec.groove;
+  const {
+    groove: { stopped },
+    box,
+  } = drawer.spec;
   const groove = groovePhrase(drawer, 'inside face', 0);
-  return stopped === undefined ? groove : say`${groove}, stopped ${mm(stopped)} from the front end`;
+  const ends = box === undefined ? 'the front end' : 'both ends';
+  return stopped === undefined ? groove : say`${groove}, stopped ${mm(stopped)} from ${ends}`;
 };
 
 const onFront = (drawer: Drawer): Phrase[] => {
@@ -155,7 +165,7 @@ const onBottom = ({ spec, sizes }: Drawer, unit: Unit): Phrase[] => {
   return [
     ...(stock.bottom.thickness > groove.width
       ? [
-          say`underside: front and side edges thinned to ${mm(groove.width)}, ${mm(groove.depth)} in from the edge`,
+          say`underside: ${spec.box === undefined ? 'front and side edges' : 'all edges'} thinned to ${mm(groove.width)}, ${mm(groove.depth)} in from the edge`,
         ]
       : []),
     ...(slot

@@ -20,6 +20,8 @@ export interface Plan {
   /** How lengths are shown. */
   readonly units: Notation;
   readonly drawers: readonly DrawerSpec[];
+  /** Each with what a box has that a drawer has not. */
+  readonly boxes: readonly DrawerSpec[];
   readonly joints: readonly SingleCornerSpec[];
   /** What is lost between boards and parts. */
   readonly sawing: Sawing;

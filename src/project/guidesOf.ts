@@ -1,4 +1,5 @@
 import type { CornerEnd } from '../drawer/cornerLetters.ts';
+import { drawersAndBoxes } from '../drawer/drawer.ts';
 import { sidesPastBack } from '../drawer/drawerSizes.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { Piece } from '../paper/piece.ts';
@@ -37,7 +38,7 @@ export const guidesOf = ({ set, joints, units, cuts, only }: GuidedProject): Nam
   };
   return guidesToMake(
     [
-      ...set.drawers.flatMap(({ spec, sizes: { rebate }, front, back }): CornerGuides[] => {
+      ...drawersAndBoxes(set).flatMap(({ spec, sizes: { rebate }, front, back }): CornerGuides[] => {
         const { name } = spec;
         const own = stem(name);
         return [
@@ -54,13 +55,15 @@ export const guidesOf = ({ set, joints, units, cuts, only }: GuidedProject): Nam
             item: `${name} back`,
             stem: `${own}-back`,
             end: 'back',
-            // The back starts at the groove's upper edge, so there the sides are marked from it; slips leave them without a groove.
-            edges: {
-              tail:
-                spec.bottom.hold.kind === 'groove'
-                  ? ["groove's upper edge", 'groove, upper']
-                  : ["back's lower edge", 'back, lower'],
-            },
+            // A drawer's back starts at the groove's upper edge, so there the sides are marked from it; slips leave them without a groove.
+            ...(spec.box === undefined && {
+              edges: {
+                tail:
+                  spec.bottom.hold.kind === 'groove'
+                    ? ["groove's upper edge", 'groove, upper']
+                    : ["back's lower edge", 'back, lower'],
+              },
+            }),
             ...(sidesPastBack(spec).upper ? { uppers: { tail: "back's edge" } } : {}),
             guides: guides(back, name, 'back'),
           },

@@ -1,7 +1,7 @@
 import { blankLetters, plankName } from '../drawer/blanks/blankWords.ts';
 import { type BrokenOut, brokenOut } from '../drawer/blanks/brokenOut.ts';
 import type { StockWork } from '../drawer/blanks/stockWork.ts';
-import type { Drawer } from '../drawer/drawer.ts';
+import { type Drawer, drawersAndBoxes } from '../drawer/drawer.ts';
 import { type Part, parts } from '../drawer/partsList.ts';
 import type { Sawing } from '../stock/usualSawing.ts';
 import type { Project } from './project.ts';
@@ -15,10 +15,10 @@ const layoutFor = (work: StockWork, saw: Sawing): BrokenOut => {
   return broken;
 };
 
-/** The parts of some of a project's drawers, each with the boards that it comes out of, and its letters there, where the plan lists boards. */
+/** The parts of some of a project's drawers and boxes, each with the boards that it comes out of, and its letters there, where the plan lists boards. */
 export const partsOfProject = (
   { set, units, work, sawing }: Pick<Project, 'set' | 'units' | 'work' | 'sawing'>,
-  drawers: readonly Drawer[] = set.drawers,
+  drawers: readonly Drawer[] = drawersAndBoxes(set),
 ): Part[] => {
   const listed = parts({ drawers, advice: [] }, units);
   if (work === undefined) return listed;

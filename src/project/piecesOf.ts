@@ -1,5 +1,5 @@
 import { cornerLetter } from '../drawer/cornerLetters.ts';
-import type { Drawer } from '../drawer/drawer.ts';
+import { type Drawer, drawersAndBoxes } from '../drawer/drawer.ts';
 import { type Sizes, sidesPastBack } from '../drawer/drawerSizes.ts';
 import type { Joint, JointBoard } from '../joint/joint.ts';
 import { stems } from '../sheets/fileStem.ts';
@@ -57,7 +57,7 @@ export interface DrawnCorner extends Corner {
 export const templateCorners = (project: DrawnProject): DrawnCorner[] => {
   const corners = unnamedCorners(project);
   const nameOf = groupNames(
-    [...project.set.drawers.map(({ spec }) => spec.name), ...project.joints.map(({ name }) => name)],
+    [...drawersAndBoxes(project.set).map(({ spec }) => spec.name), ...project.joints.map(({ name }) => name)],
     corners.map(({ names }) => names),
   );
   return corners.map((corner) => ({ ...corner, ...nameOf(corner.names) }));
@@ -74,7 +74,7 @@ const unnamedCorners = ({ set, joints, units, only }: DrawnProject): UnnamedCorn
   const stem = stems();
   return merged(
     [
-      ...set.drawers.flatMap((drawer) => drawerCorners(drawer, stem(drawer.spec.name), units, only)),
+      ...drawersAndBoxes(set).flatMap((drawer) => drawerCorners(drawer, stem(drawer.spec.name), units, only)),
       ...joints.flatMap((single) => jointCorners(single, stem(single.name), units, only)),
     ].filter(({ boards }) => boards.length > 0),
   );
@@ -111,6 +111,7 @@ const drawerCorners = (
   const { spec, front, back } = drawer;
   const { offset, width, stopped } = spec.groove;
   const groove = { offset, width };
+  const stop = stopped === undefined ? {} : { stopped };
   const common = { names: [spec.name], count: spec.count, units, stem };
   const side = (hand: string, end: string, stop?: Pick<GrooveMark, 'stopped'>): BoardEnd => ({
     part: `${hand} side`,
@@ -125,7 +126,7 @@ const drawerCorners = (
       pinBoard: { part: 'front', end: `${hand} end`, groove, ...behindLip(drawer.sizes) },
       letter: cornerLetter('front', hand),
       hand,
-      tailBoard: side(hand, 'front end', stopped === undefined ? {} : { stopped }),
+      tailBoard: side(hand, 'front end', stop),
     }),
   );
   const backs = HANDS.toReversed().map(
@@ -136,13 +137,20 @@ const drawerCorners = (
       letter: cornerLetter('back', hand),
       // From behind, the right side is at the left.
       hand: hand === 'left' ? 'right' : 'left',
-      // The back starts at the groove's upper edge.
-      tailBoard: {
-        ...side(hand, 'back end'),
-        jointFrom: drawer.sizes.backFrom,
-        ...(sidesPastBack(spec).upper && { upper: "back's upper edge" }),
-      },
-      pinBoard: { part: 'back', end: `${hand} end` },
+      ...(spec.box === undefined
+        ? {
+            // The back starts at the groove's upper edge.
+            tailBoard: {
+              ...side(hand, 'back end'),
+              jointFrom: drawer.sizes.backFrom,
+              ...(sidesPastBack(spec).upper && { upper: "back's upper edge" }),
+            },
+            pinBoard: { part: 'back', end: `${hand} end` },
+          }
+        : {
+            tailBoard: side(hand, 'back end', stop),
+            pinBoard: { part: 'back', end: `${hand} end`, groove },
+          }),
     }),
   );
   return [...fronts, ...backs];

@@ -1,5 +1,5 @@
 import type { StockWork } from '../drawer/blanks/stockWork.ts';
-import type { DrawerSet } from '../drawer/drawer.ts';
+import { type DrawerSet, drawersAndBoxes } from '../drawer/drawer.ts';
 import { sidesPastBack } from '../drawer/drawerSizes.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
@@ -103,9 +103,9 @@ export const withCuts = (project: UncutProject): Result<Project> => {
   return refuse(...shared.map(({ complaint }) => complaint));
 };
 
-/** Every corner by its name: `Buttons front`, `Buttons back`, and the names of the single corners. */
+/** Every corner by its name: `Buttons front`, `Buttons back`, and the names of the single corners; a box's as a drawer's. */
 export const namedCorners = ({ set, joints }: Pick<Project, 'set' | 'joints'>): NamedCorner[] => [
-  ...set.drawers.flatMap(({ spec, front, back }) => [
+  ...drawersAndBoxes(set).flatMap(({ spec, front, back }) => [
     { name: `${spec.name} front`, joint: front },
     { name: `${spec.name} back`, joint: back, overhang: sidesPastBack(spec) },
   ]),

@@ -1,4 +1,5 @@
 import type { CornerEnd } from '../drawer/cornerLetters.ts';
+import { drawersAndBoxes } from '../drawer/drawer.ts';
 import { sidesPastBack } from '../drawer/drawerSizes.ts';
 import type { Joint } from '../joint/joint.ts';
 import { settingOrder } from '../router/fingers/settingOrder.ts';
@@ -51,7 +52,7 @@ export const settingsOf = ({ set, joints, units, cutting, cuts, only }: Fingered
   };
   const made = settingsToMake(
     [
-      ...set.drawers.flatMap(({ spec, sizes, front, back }) => {
+      ...drawersAndBoxes(set).flatMap(({ spec, sizes, front, back }) => {
         const { name } = spec;
         const own = stem(name);
         const upper = sidesPastBack(spec).upper ? "back's upper edge" : 'upper edge';

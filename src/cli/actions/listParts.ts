@@ -1,4 +1,5 @@
 import { cuttingList, roughThickness, roughWidth } from '../../drawer/cuttingList.ts';
+import { drawersAndBoxes } from '../../drawer/drawer.ts';
 import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from '../../drawer/drawerLimits.ts';
 import { letteredBoards, type Part, type StockTotal, stockTotals } from '../../drawer/partsList.ts';
 import { Failure, WRONG_INPUT } from '../../files/failure.ts';
@@ -21,13 +22,13 @@ import { spacerPartsText } from '../report/fingerText.ts';
 import { fitTable } from '../report/fitTable.ts';
 import { adviceText, apart, terminalLines } from '../report/jointText.ts';
 
-/** Prints every part of a plan's drawers, or its cutting list. Throws a Failure where it has none. */
+/** Prints every part of a plan's drawers and boxes, or its cutting list. Throws a Failure where it has none. */
 export const listParts = async (plan: string, options: PartsOptions): Promise<void> => {
   const project = await loadProject(plan, options);
   const { units, set, climate, sawing } = project;
-  if (set.drawers.length === 0)
+  if (drawersAndBoxes(set).length === 0)
     throw new Failure(
-      [`${plan}: there are no drawers in this plan, so there are no parts to list`],
+      [`${plan}: there are no drawers and no boxes in this plan, so there are no parts to list`],
       WRONG_INPUT,
     );
   const { partsOfProject } = await import('../../project/partsOfProject.ts');
@@ -56,7 +57,8 @@ export const listParts = async (plan: string, options: PartsOptions): Promise<vo
   );
 };
 
-const partRecord = ({ worked, ...part }: Part, saw: Sawing, units: Notation) => ({
+const partRecord = ({ worked, drawer, box, ...part }: Part, saw: Sawing, units: Notation) => ({
+  ...(box ? { box: drawer } : { drawer }),
   ...part,
   roughWidth: roughWidth(part, saw),
   roughThickness: roughThickness(part, saw),
@@ -85,7 +87,17 @@ const text = (
     ...(climate ? terminalLines(daySentence(climate)) : []),
     '',
     ...fitTable(
-      ['drawer', 'part', 'quantity', 'length', 'width', 'thickness', 'rough', 'wood', ...boards.title],
+      [
+        rows.some(({ box }) => box) ? 'drawer or box' : 'drawer',
+        'part',
+        'quantity',
+        'length',
+        'width',
+        'thickness',
+        'rough',
+        'wood',
+        ...boards.title,
+      ],
       rows.map((row) => [
         row.drawer,
         row.part,

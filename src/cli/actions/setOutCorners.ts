@@ -1,4 +1,5 @@
-import type { Drawer } from '../../drawer/drawer.ts';
+import { type Drawer, drawersAndBoxes } from '../../drawer/drawer.ts';
+import { hasEqualEnds } from '../../drawer/drawerSizes.ts';
 import { rebateFirst } from '../../drawer/rebateFirst.ts';
 import type { SpacerPrice } from '../../drawer/spacers/spacerPrices.ts';
 import type { Joint } from '../../joint/joint.ts';
@@ -46,14 +47,15 @@ const layRecord = ({ units, set, joints, cuts }: Project, prices: readonly Space
   };
   return {
     joints: [
-      ...set.drawers.flatMap((drawer) => {
+      ...drawersAndBoxes(set).flatMap((drawer) => {
         const { spec, front, back } = drawer;
         const { name } = spec;
+        const whose = spec.box === undefined ? { drawer: name } : { box: name };
         const ofFront = record(`${name} front`, front);
         const rebate = rebateFirst(drawer).map((says) => speak(says, units));
         return [
-          { drawer: name, corner: 'front', ...ofFront, advice: [...ofFront.advice, ...rebate] },
-          { drawer: name, corner: 'back', ...record(`${name} back`, back) },
+          { ...whose, corner: 'front', ...ofFront, advice: [...ofFront.advice, ...rebate] },
+          { ...whose, corner: 'back', ...record(`${name} back`, back) },
         ];
       }),
       ...joints.map(({ name, joint }) => record(name, joint)),
@@ -83,22 +85,25 @@ const layText = (
     ];
   };
   const frontText = (drawer: Drawer): string[] => {
-    const heading = `${drawer.spec.name}, front corners A and B`;
+    const heading = `${drawer.spec.name}, ${hasEqualEnds(drawer.spec) ? 'corners A, B, C and D' : 'front corners A and B'}`;
     const first = rebateFirst(drawer).map((says) => ({ at: [], says }));
     return [
       ...corner(heading, drawer.front, drawer.sizes.rebate.sides > 0 ? "the rebate's shoulder" : undefined),
       ...adviceText(first, units),
     ];
   };
-  return apart([
-    ...set.drawers.flatMap((drawer) => [
-      frontText(drawer),
-      [
-        ...corner(`${drawer.spec.name}, back corners C and D`, drawer.back),
-        ...terminalLines(
+  const backText = (drawer: Drawer): string[] => [
+    ...corner(`${drawer.spec.name}, back corners C and D`, drawer.back),
+    ...(drawer.spec.box === undefined
+      ? terminalLines(
           `On the sides the back's measures start at the groove's upper edge, ${formatLength(drawer.sizes.backFrom, units)} from the reference edge.`,
-        ),
-      ],
+        )
+      : []),
+  ];
+  return apart([
+    ...drawersAndBoxes(set).flatMap((drawer) => [
+      frontText(drawer),
+      hasEqualEnds(drawer.spec) ? [] : backText(drawer),
     ]),
     ...joints.map(({ name, joint }) => [
       ...corner(name, joint),

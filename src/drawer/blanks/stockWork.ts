@@ -6,7 +6,7 @@ import { accept, type Complaint, type Result, refuse } from '../../units/complai
 import { EPSILON } from '../../units/epsilon.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { stockOf } from '../cuttingList.ts';
-import type { DrawerSet } from '../drawer.ts';
+import { type DrawerSet, drawersAndBoxes } from '../drawer.ts';
 import { type Part, parts } from '../partsList.ts';
 import { adviseBoards } from './adviseBoards.ts';
 import { boardComplaints } from './boardComplaints.ts';
@@ -48,7 +48,7 @@ export const stockWork = (
 ): Result<StockWork> => {
   const planks = planksOf(spec);
   const listed = new Set(planks.flatMap(({ stocks }) => stocks));
-  const rows = set.drawers.flatMap((drawer) =>
+  const rows = drawersAndBoxes(set).flatMap((drawer) =>
     parts({ drawers: [drawer], advice: [] }, units)
       .filter(({ part }) => listed.has(stockOf(part)))
       .map((part) => ({ drawer, part })),
