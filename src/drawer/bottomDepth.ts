@@ -7,9 +7,11 @@ import type { DrawerSpec } from './drawerSpec.ts';
 const LEAST_BEHIND = 1;
 const SCREW = 4;
 
-/** Distance from the floor of the front's groove to the back's outside face, in mm. */
-export const flushDepth = ({ stock, groove }: DrawerSpec, { depth }: Sizes): number =>
-  depth - stock.front.thickness + groove.depth;
+/** Distance from the floor of the front's groove to the back's outside face, in mm; in a box, what the slack leaves between both grooves. */
+export const flushDepth = ({ stock, groove, bottom, box }: DrawerSpec, { depth, inside }: Sizes): number =>
+  box === undefined
+    ? depth - stock.front.thickness + groove.depth
+    : inside.depth + 2 * (groove.depth - bottom.slack);
 
 /** How far behind the back a bottom may reach, in mm. */
 const roomBehind = ({ space }: DrawerSpec): number =>
@@ -17,10 +19,10 @@ const roomBehind = ({ space }: DrawerSpec): number =>
     ? Math.max(0, depthLimit(space).left - Math.max(LEAST_BEHIND, space.vent ?? 0))
     : 0;
 
-/** The bottom through the year; absent where no climate is given. */
+/** A drawer's bottom through the year; absent where no climate is given, and in a box, whose grooves hold it on all sides. */
 export const bottomThroughYear = (spec: DrawerSpec, sizes: Sizes): BottomSeason | undefined => {
-  const { movement } = spec;
-  if (movement === undefined) return undefined;
+  const { movement, box } = spec;
+  if (movement === undefined || box !== undefined) return undefined;
   const flush = flushDepth(spec, sizes);
   return bottomSeason(movement.bottom, { flush, room: deepestBottom(spec, sizes) }, movement.climate, SCREW);
 };

@@ -6,14 +6,14 @@ import type { DrawerSpec } from './drawerSpec.ts';
 import type { HidingChoice } from './groove/hidingChoices.ts';
 import type { SpacerWish } from './spacers/spacerWish.ts';
 
-/** One kind of drawer, sized and set out. Lengths in mm. */
+/** One kind of drawer, or of box, sized and set out. Lengths in mm. */
 export interface Drawer {
   readonly spec: DrawerSpec;
   readonly sizes: Sizes;
   readonly boards: DrawerParts;
   /** The corners A and B, or A alone; the reference edge is the sides' lower edge. */
   readonly front: Joint;
-  /** The corners C and D, or D alone; the reference edge is the back's lower edge, `sizes.backFrom` above the sides'. */
+  /** The corners C and D, or D alone; the reference edge is the back's lower edge, `sizes.backFrom` above the sides'. A box's are its front ones where both boards are equally thick. */
   readonly back: Joint;
   /** The corners B and C where the right side is not as the left one; else they mirror A and D. */
   readonly right?: { readonly front: Joint; readonly back: Joint };
@@ -40,9 +40,11 @@ export interface Family {
   readonly spread: number;
 }
 
-/** A set of drawers that look alike. */
+/** A set of drawers that look alike, and what boxes there are beside them. */
 export interface DrawerSet {
   readonly drawers: readonly Drawer[];
+  /** Each by itself: they take no part in the drawers' look. Absent where there are none. */
+  readonly boxes?: readonly Drawer[];
   /** Absent where there are no drawers. */
   readonly family?: Family;
   /** What was asked of its tails and spacers; absent without fingers. */
@@ -51,6 +53,12 @@ export interface DrawerSet {
   readonly advice: readonly Complaint[];
 }
 
-/** The drawers as they are made: of those whose boards came out other than planned, each that differs by itself. */
-export const madeOf = ({ drawers }: Pick<DrawerSet, 'drawers'>): Drawer[] =>
-  drawers.flatMap((drawer) => drawer.made ?? [drawer]);
+/** All that is made of a set: its drawers, then its boxes. */
+export const drawersAndBoxes = ({
+  drawers,
+  boxes = [],
+}: Pick<DrawerSet, 'drawers' | 'boxes'>): readonly Drawer[] => [...drawers, ...boxes];
+
+/** What is made of a set: of drawers whose boards came out other than planned, each that differs by itself. */
+export const madeOf = (set: Pick<DrawerSet, 'drawers' | 'boxes'>): Drawer[] =>
+  drawersAndBoxes(set).flatMap((each) => each.made ?? [each]);

@@ -1,6 +1,6 @@
 import { bottomDepth } from './bottomDepth.ts';
 import type { Hand } from './cornerLetters.ts';
-import { type Sizes, sidesOf } from './drawerSizes.ts';
+import { grooveTop, type Sizes, sidesOf } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 
 /** A point in a drawer, in mm: x from the left side's outside face, y back from the front's outside face, z up from the reference edge. */
@@ -41,13 +41,25 @@ export interface DrawerParts {
  * upper face at the groove's upper edge.
  */
 export const bottomUnderside = ({ groove, stock }: Pick<DrawerSpec, 'groove' | 'stock'>): number =>
-  Math.min(groove.offset, groove.offset + groove.width - stock.bottom.thickness);
+  Math.min(groove.offset, grooveTop(groove) - stock.bottom.thickness);
 
 /** Every board of a drawer, where it lies. */
 export const boardsOf = (spec: DrawerSpec, sizes: Sizes): DrawerParts => {
   const { stock, groove, bottom } = spec;
-  const { width, backWidth, height, sideHeight, depth, lap, rebate, wall, inside, backFrom, backHeight } =
-    sizes;
+  const {
+    width,
+    backWidth,
+    height,
+    sideHeight,
+    depth,
+    lap,
+    backLap,
+    rebate,
+    wall,
+    inside,
+    backFrom,
+    backHeight,
+  } = sizes;
   const hold = bottom.hold.kind === 'slips' ? bottom.hold : undefined;
   // Sides that converge leave the bottom what they leave it at the back.
   const converge = (width - backWidth) / 2;
@@ -55,7 +67,7 @@ export const boardsOf = (spec: DrawerSpec, sizes: Sizes): DrawerParts => {
     (side) => side + converge + (hold?.width ?? 0) - groove.depth + bottom.slack,
   ) as [number, number];
   const deep = bottomDepth(spec, sizes);
-  const bottomFrom = stock.front.thickness - groove.depth;
+  const bottomFrom = stock.front.thickness - groove.depth + (spec.box === undefined ? 0 : bottom.slack);
   const bottomLevel = bottomUnderside(spec);
   const bottomBox: PartBox = {
     from: [leftEdge, bottomFrom, bottomLevel],
@@ -69,13 +81,16 @@ export const boardsOf = (spec: DrawerSpec, sizes: Sizes): DrawerParts => {
     to: [width - from[0], to[1], to[2]],
   });
   const { left, right } = sidesOf(spec);
-  const sideOf = (hand: Hand): PartBox => ({ from: [0, lap, 0], to: [wall[hand], depth, sideHeight[hand]] });
+  const sideOf = (hand: Hand): PartBox => ({
+    from: [0, lap, 0],
+    to: [wall[hand], depth - backLap, sideHeight[hand]],
+  });
   const slipBeside = (hand: Hand, { width: across, height: up }: SlipSize): PartBox => ({
     from: [wall[hand], stock.front.thickness, 0],
     to: [wall[hand] + across, stock.front.thickness + inside.depth, up],
   });
   const side = (hand: Hand, thickness: number, boxes: readonly PartBox[]): DrawerPart => ({
-    length: depth - lap,
+    length: depth - lap - backLap,
     width: sideHeight[hand],
     thickness,
     boxes,

@@ -9,7 +9,7 @@ import { nextMark } from '../units/formatLength.ts';
 import { depthLimit } from './arrangement/depthLimit.ts';
 import type { Hand } from './cornerLetters.ts';
 import { GROOVE_SPARE } from './drawerLimits.ts';
-import { BACK, type DrawerSpec, type Handed, type SideSize } from './drawerSpec.ts';
+import { BACK, type DrawerSpec, type Groove, type Handed, type SideSize } from './drawerSpec.ts';
 
 /** How wide the rebate is that runs round the inside of a front with a lip; all 0 where it has none. */
 export interface Rebate {
@@ -33,12 +33,14 @@ export interface Sizes {
   readonly depth: number;
   /** The wood in front of the sides' ends: the joint's lap, and the lip's thickness where there is one; 0 where the sides reach the front's face. */
   readonly lap: number;
+  /** The wood behind the sides' back ends: a box's lap at its back; 0 in a drawer. */
+  readonly backLap: number;
   readonly rebate: Rebate;
   /** From each side's outside face to its inside face, planed flush. */
   readonly wall: Handed<number>;
   /** Clear space inside, between the sides and from front to back. */
   readonly inside: { readonly width: number; readonly depth: number };
-  /** From the reference edge to the back's lower edge: the groove's upper edge. */
+  /** From the reference edge to the back's lower edge: the groove's upper edge, or in a box 0. */
   readonly backFrom: number;
   readonly backHeight: number;
 }
@@ -59,6 +61,27 @@ export interface FrontBoards extends Pick<DrawerSpec, 'joint'> {
 /** Both sides of a drawer, as planned or as they came out. */
 export const sidesOf = ({ made, stock }: Pick<DrawerSpec, 'made' | 'stock'>): Handed<SideSize> =>
   made?.sides ?? { left: stock.side, right: stock.side };
+
+/** A box as it is from behind: its back for its front, as both are joined alike. */
+export const turned = <Box extends { readonly stock: { readonly front: unknown; readonly back: unknown } }>(
+  box: Box,
+): Box => ({ ...box, stock: { ...box.stock, front: box.stock.back, back: box.stock.front } });
+
+/** A drawer from its front, or a box from either end: what is its front there. */
+export interface GroovedEnd {
+  readonly spec: DrawerSpec;
+  readonly end: 'front' | 'back';
+}
+
+/** The ends whose boards carry the groove for the bottom: a drawer's front, and a box's back too. */
+export const groovedEnds = (spec: DrawerSpec): readonly GroovedEnd[] => [
+  { spec, end: 'front' },
+  ...(spec.box === undefined ? [] : [{ spec: turned(spec), end: 'back' } as const]),
+];
+
+/** Whether a box's front and back are equally thick, so that all its corners are alike. */
+export const hasEqualEnds = ({ box, stock }: DrawerSpec): boolean =>
+  box !== undefined && Math.abs(stock.front.thickness - stock.back.thickness) < EPSILON;
 
 /**
  * A drawer's measures, unchecked: a wish that cannot be made gives measures that make no sense.
@@ -81,7 +104,7 @@ export const sizesOf = (spec: DrawerSpec): Sizes => {
   const proud = joint.proud ?? 0;
   const wall = { left: left.thickness - proud, right: right.thickness - proud };
   const sideHeight = { left: left.height ?? height, right: right.height ?? height };
-  const backFrom = groove.offset + groove.width;
+  const backFrom = spec.box === undefined ? grooveTop(groove) : 0;
   return {
     width,
     backWidth: width - (spec.made?.taper ?? 0),
@@ -89,6 +112,7 @@ export const sizesOf = (spec: DrawerSpec): Sizes => {
     sideHeight,
     depth,
     lap,
+    backLap: spec.box === undefined ? 0 : frontShape(turned(spec)).setBack,
     rebate:
       lip === undefined
         ? { sides: 0, top: 0, bottom: 0 }
@@ -103,12 +127,15 @@ export const sizesOf = (spec: DrawerSpec): Sizes => {
   };
 };
 
+/** From the reference edge to the groove's upper edge. */
+export const grooveTop = ({ offset, width }: Groove): number => offset + width;
+
 /** The wish for both front corners: the sides carry the tails, their lower edge is the reference edge. */
 export const frontJointSpec = ({ joint, stock, groove }: DrawerSpec, height: number): JointSpec => ({
   ...joint,
   ...(joint.shoulder !== undefined && {
     // To a mark of the rule, as a shoulder is gauged from the edge.
-    lowerShoulder: nextMark(groove.offset + groove.width + GROOVE_SPARE, 'above', joint.notation ?? 'mm'),
+    lowerShoulder: nextMark(grooveTop(groove) + GROOVE_SPARE, 'above', joint.notation ?? 'mm'),
   }),
   width: height,
   tailBoard: stock.side.thickness,
@@ -116,13 +143,16 @@ export const frontJointSpec = ({ joint, stock, groove }: DrawerSpec, height: num
 });
 
 /** The wish for both back corners, over the back's width: the back's lower edge is the reference edge. */
-export const backJointSpec = ({ backJoint, stock }: DrawerSpec, backHeight: number): JointSpec => ({
-  ...backJoint,
-  kind: BACK,
-  width: backHeight,
-  tailBoard: stock.side.thickness,
-  pinBoard: stock.back.thickness,
-});
+export const backJointSpec = (spec: DrawerSpec, backHeight: number): JointSpec =>
+  spec.box === undefined
+    ? {
+        ...spec.backJoint,
+        kind: BACK,
+        width: backHeight,
+        tailBoard: spec.stock.side.thickness,
+        pinBoard: spec.stock.back.thickness,
+      }
+    : frontJointSpec(turned(spec), backHeight);
 
 /** The wish for a drawer's front corners, unchecked, with its cutter's slope and pins and every default filled in. */
 export const frontCorner = (spec: DrawerSpec, { height } = sizesOf(spec)): ResolvedSpec => {
@@ -130,9 +160,9 @@ export const frontCorner = (spec: DrawerSpec, { height } = sizesOf(spec)): Resol
   return withDefaults(spec.cutter === undefined ? wish : withCutter(wish, spec.cutter));
 };
 
-/** Where a side extends beyond the back: always below it, and above it where it is lower than the side is. */
+/** Where a side extends beyond the back: of a drawer always below it, and above it where it is lower than the side is. */
 export const sidePastBack = ({ sideHeight, backFrom, backHeight }: Sizes, hand: Hand): Overhang => ({
-  lower: true,
+  lower: backFrom > EPSILON,
   upper: sideHeight[hand] - backFrom - backHeight > EPSILON,
 });
 

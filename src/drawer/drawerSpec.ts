@@ -18,9 +18,10 @@ export interface Stock {
   readonly grain?: Cut;
 }
 
-/** The kind of a drawer's front corners unless given, and that of all its back corners (common practice). */
+/** The kind of a drawer's front corners and of a box's corners unless given, and that of all a drawer's back corners (common practice). */
 export const USUAL_FRONT: JointKind = 'lapped';
 export const BACK = 'through' satisfies JointKind;
+export const USUAL_BOX: JointKind = BACK;
 
 /** What is wished of a drawer's front corners; what is absent has the joint's own defaults. */
 export type JointWish = CornerWish & KindWish;
@@ -68,7 +69,7 @@ export type BottomHold =
 export interface BottomSpec {
   /** A panel that does not move, or solid wood with its grain running from side to side. */
   readonly kind: 'panel' | 'solid';
-  /** Space left at each side, in the groove. */
+  /** Space left at each side, in the groove; in a box at front and back too. */
   readonly slack: number;
   /** From front to back, where it came out other than planned. */
   readonly depth?: number;
@@ -108,7 +109,19 @@ export type BuiltBoard = (
   readonly index?: number;
 } & { readonly [Measure in BuiltMeasure]?: number };
 
-/** One kind of drawer, as wished, every default of its plan filled in. Lengths in mm. */
+/** What a box has that a drawer has not. */
+export interface BoxSpec {
+  /** Its lid, where that is sawn off when the box is glued up. */
+  readonly lid?: SawnLid;
+}
+
+/** A lid that is sawn off a box: its height, from the upper edge to the saw cut, and what the saw takes; in mm. */
+export interface SawnLid {
+  readonly height: number;
+  readonly kerf: number;
+}
+
+/** One kind of drawer, or of box, as wished, every default of its plan filled in. Lengths in mm. */
 export interface DrawerSpec {
   readonly name: string;
   /** How many equal ones are made: a whole number, 1 to 1000. */
@@ -136,13 +149,19 @@ export interface DrawerSpec {
     readonly bottom: Stock;
   };
   readonly joint: JointWish;
+  /** Of a drawer's back corners; a box's are made as its front ones. */
   readonly backJoint: CornerWish;
   readonly groove: Groove;
-  /** How far the back's upper edge is below the sides'. */
+  /** How far the back's upper edge is below the sides'; 0 in a box. */
   readonly backDrop: number;
   readonly bottom: BottomSpec;
   /** Absent where it has none. */
   readonly fittings?: FittingsWish;
+  /**
+   * Only of a box: its back is as wide as its front and joined as that is, and its bottom lies in grooves on all four sides.
+   * Its space is its own size.
+   */
+  readonly box?: BoxSpec;
   /** What its corners are cut with, where that is not by hand. */
   readonly cutter?: Cutter;
   /** What guides the cutter, where that moves on a bar; only beside a cutter. */

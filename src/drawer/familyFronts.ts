@@ -1,11 +1,8 @@
 import type { Joint } from '../joint/joint.ts';
-import { setOut } from '../joint/layOut.ts';
-import { withAdvice } from '../router/limits/layOutForCutter.ts';
-import { accept, type Complaint, type Result } from '../units/complaint.ts';
+import type { Complaint } from '../units/complaint.ts';
 import type { DrawerDraft } from './draftDrawer.ts';
-import { frontWith } from './draftFront.ts';
-import { frontJointSpec } from './drawerSizes.ts';
-import { commonPin, familyTarget, nearestChoice } from './familyTarget.ts';
+import { commonPin, familyTarget } from './familyTarget.ts';
+import { frontJoint } from './frontJoint.ts';
 
 /** The front corners of a set, matched to one tail width. */
 export interface FamilyFronts {
@@ -48,32 +45,4 @@ export const familyFronts = (
     else faults.push({ index, complaints: front.complaints });
   });
   return faults.length > 0 ? faults : { pin, target: aim, fronts };
-};
-
-/** The front joint with the number of tails that comes nearest to the aim; a listed one is as it was listed. */
-const frontJoint = (draft: DrawerDraft, aim: number): Result<Joint> => {
-  const { resolved, possible, candidates } = draft.front;
-  const choice = nearestChoice(candidates, aim);
-  if (choice === undefined || resolved.spacing.kind === 'listed') return listedFront(draft);
-  const { tails } = choice;
-  const joint = frontWith(resolved, resolved.spacing, choice);
-  if (!joint.ok) return joint;
-  const alternatives = possible
-    .filter((other) => Math.abs(other.tails - tails) === 1)
-    .map((other) => ({ tails: other.tails, tip: other.tip }));
-  return accept(advisedOnTools(draft, { ...joint.value, alternatives }));
-};
-
-/** The front joint of a drawer whose tails are listed. */
-export const listedFront = (draft: DrawerDraft): Result<Joint> => {
-  const listed = setOut(draft.front.resolved);
-  return listed.ok ? accept(advisedOnTools(draft, listed.value)) : listed;
-};
-
-/** A front joint with all that is advised on its drawer's tools. */
-export const advisedOnTools = ({ spec, sizes }: DrawerDraft, joint: Joint): Joint => {
-  const { cutter, fingers } = spec;
-  return cutter === undefined
-    ? joint
-    : withAdvice(frontJointSpec(spec, sizes.height), joint, { cutter, ...(fingers && { fingers }) });
 };

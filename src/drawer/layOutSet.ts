@@ -1,3 +1,4 @@
+import type { Joint } from '../joint/joint.ts';
 import { accept, type Complaint, isOnTools, type Result, refuse } from '../units/complaint.ts';
 import { repeatedNames } from '../units/name.ts';
 import { atLeast, atMost, mm, say } from '../units/phrase.ts';
@@ -5,7 +6,7 @@ import { quote } from '../units/quote.ts';
 import { isInRange } from '../units/range.ts';
 import { adviseBackSpaces, adviseDrawer } from './check/adviseDrawer.ts';
 import { adviseLips } from './check/adviseLips.ts';
-import { type DrawerDraft, draftDrawer } from './draftDrawer.ts';
+import { type DrawerDraft, draftDrawer, frontOfBox } from './draftDrawer.ts';
 import type { Drawer, DrawerSet } from './drawer.ts';
 import { TARGET_RANGE_IN_PINS } from './drawerLimits.ts';
 import { boardsOf } from './drawerParts.ts';
@@ -18,7 +19,7 @@ import { withFewSpacers } from './spacers/fewSpacers.ts';
 import type { SpacerWish } from './spacers/spacerWish.ts';
 
 /**
- * Sizes a whole set of drawers and sets out their corners, so that all look alike.
+ * Sizes a whole set of drawers and sets out their corners, so that all look alike; and boxes, each by itself.
  *
  * All are matched to one tail width: the given one, or the one that `familyTarget` finds. Every drawer counts once, however
  * many equal ones are made of it. One with a wished number of tails counts with that; one with listed tails has no
@@ -32,6 +33,26 @@ export const layOutSet = (
   specs: readonly DrawerSpec[],
   target?: number,
   wish: SpacerWish = {},
+  boxSpecs: readonly DrawerSpec[] = [],
+): Result<DrawerSet> => {
+  const set = layOutDrawers(specs, target, wish);
+  const boxes = layOutBoxes(boxSpecs);
+  if (!set.ok || !boxes.ok) return refuse(...complaintsOf(set), ...complaintsOf(boxes));
+  return boxSpecs.length === 0
+    ? set
+    : accept({
+        ...set.value,
+        boxes: boxes.value.boxes,
+        advice: [...set.value.advice, ...boxes.value.advice],
+      });
+};
+
+const complaintsOf = (result: Result<unknown>): readonly Complaint[] => (result.ok ? [] : result.complaints);
+
+const layOutDrawers = (
+  specs: readonly DrawerSpec[],
+  target: number | undefined,
+  wish: SpacerWish,
 ): Result<DrawerSet> => {
   const wrong: Complaint[] = [...sameNames(specs)];
   if (target !== undefined && !(target > 0 && Number.isFinite(target)))
@@ -76,17 +97,9 @@ export const layOutSet = (
   fronts.forEach((front, i) => {
     const draft = drafts[i];
     if (draft === undefined) return;
-    const { spec, sizes, back } = draft;
+    const { spec } = draft;
     const advice = adviseDrawer(draft, front, family);
-    const planned: Drawer = {
-      spec,
-      sizes,
-      boards: boardsOf(spec, sizes),
-      front,
-      back,
-      choices: draft.front.possible,
-      advice,
-    };
+    const planned = drawerOf(draft, front, advice);
     const made = makeDrawers(draft, planned, family);
     if (!made.ok) notMade.push(...ofDrawer(spec, i, made.complaints));
     else drawers.push(made.value === undefined ? planned : { ...planned, made: made.value });
@@ -116,6 +129,39 @@ export const layOutSet = (
     ],
     ...(guided && { asked: { ...(target !== undefined && { target }), spacers: wish } }),
   });
+};
+
+const drawerOf = (draft: DrawerDraft, front: Joint, advice: readonly Complaint[]): Drawer => {
+  const { spec, sizes, back } = draft;
+  return { spec, sizes, boards: boardsOf(spec, sizes), front, back, choices: draft.front.possible, advice };
+};
+
+/** Boxes with all advice on them, places from the plan's top: `['boxes', 0, 'joint', 'slope']`. */
+const layOutBoxes = (
+  specs: readonly DrawerSpec[],
+): Result<{ readonly boxes: readonly Drawer[]; readonly advice: readonly Complaint[] }> => {
+  const wrong: DrawerComplaint[] = [];
+  const said: DrawerComplaint[] = [];
+  const boxes: Drawer[] = [];
+  specs.forEach((spec, i) => {
+    const ofBox = (complaint: Complaint): DrawerComplaint => ({
+      name: spec.name,
+      entry: ['boxes', i],
+      complaint,
+    });
+    const draft = draftDrawer(spec);
+    const front = draft.ok ? frontOfBox(draft.value) : draft;
+    if (!draft.ok || !front.ok) {
+      wrong.push(...complaintsOf(front).map(ofBox));
+      return;
+    }
+    const advice = adviseDrawer(draft.value, front.value);
+    boxes.push(drawerOf(draft.value, front.value, advice));
+    said.push(...advice.map(ofBox));
+  });
+  return wrong.length > 0
+    ? refuse(...mergeComplaints(wrong))
+    : accept({ boxes, advice: mergeComplaints(said) });
 };
 
 const ofDrawer = ({ name }: DrawerSpec, i: number, complaints: readonly Complaint[]): DrawerComplaint[] =>

@@ -18,8 +18,10 @@ export type PartName = 'front' | 'side' | 'back' | 'bottom' | 'slip';
 
 /** One row of the parts list. Lengths in mm. */
 export interface Part {
-  /** The drawer's name. */
+  /** The name of the drawer, or of the box. */
   readonly drawer: string;
+  /** Whether it is a box's. */
+  readonly box?: true;
   /** Which of its equal drawers they are of, from 1; only where these differ, as boards came out other than planned. */
   readonly copies?: readonly number[];
   readonly part: PartName;
@@ -85,7 +87,7 @@ export interface StockTotal {
 }
 
 /**
- * Every part of a set, drawer by drawer.
+ * Every part of a set, drawer by drawer, then box by box.
  * @param units what the rough lengths will be measured in
  * @example
  * ```ts
@@ -120,6 +122,7 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
   ): Part => ({
     drawer: entryName(spec),
     ...(spec.made && spec.name !== spec.made.name && { copies: spec.made.copies }),
+    ...(spec.box && { box: true }),
     part,
     ...(hand && { hand }),
     count: spec.count * board.boxes.length,
@@ -144,7 +147,10 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
           row('side', boards.side, stock.side, ofSide, 'left'),
           row('side', boards.rightSide, stock.side, ofSide, 'right'),
         ]),
-    row('back', boards.back, stock.back, { grain: ALONG, worked: [] }),
+    row('back', boards.back, stock.back, {
+      grain: ALONG,
+      worked: spec.box === undefined ? [] : [groovePhrase(drawer, 'inside face', 0)],
+    }),
     row('bottom', boards.bottom, stock.bottom, {
       grain: bottom.kind === 'solid' ? 'from side to side' : 'either way',
       worked: onBottom(drawer, unit),
@@ -171,9 +177,13 @@ const groovePhrase = ({ spec: { groove } }: Drawer, face: string, below: number)
   say`${face}: groove ${mm(groove.width)} wide, ${mm(groove.depth)} deep, ${mm(groove.offset + below)} above the lower edge`;
 
 const onSide = (drawer: Drawer): Phrase => {
-  const { stopped } = drawer.spec.groove;
+  const {
+    groove: { stopped },
+    box,
+  } = drawer.spec;
   const groove = groovePhrase(drawer, 'inside face', 0);
-  return stopped === undefined ? groove : say`${groove}, stopped ${mm(stopped)} from the front end`;
+  const ends = box === undefined ? 'the front end' : 'both ends';
+  return stopped === undefined ? groove : say`${groove}, stopped ${mm(stopped)} from ${ends}`;
 };
 
 const onFront = (drawer: Drawer): Phrase[] => {
@@ -200,7 +210,7 @@ const onBottom = ({ spec, sizes }: Drawer, unit: Unit): Phrase[] => {
   return [
     ...(stock.bottom.thickness > groove.width
       ? [
-          say`underside: front and side edges thinned to ${mm(groove.width)}, ${mm(groove.depth)} in from the edge`,
+          say`underside: ${spec.box === undefined ? 'front and side edges' : 'all edges'} thinned to ${mm(groove.width)}, ${mm(groove.depth)} in from the edge`,
         ]
       : []),
     ...(slot

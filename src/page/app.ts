@@ -1,4 +1,5 @@
 import { html, render } from 'lit-html';
+import { hasEqualEnds } from '../drawer/drawerSizes.ts';
 import { widthName } from '../joint/widthName.ts';
 import { decode } from '../plan/read/decode.ts';
 import { readProject } from '../project/readProject.ts';
@@ -27,7 +28,7 @@ import { onPrintKey } from './dialogs/printKey.ts';
 import { textPanel } from './dialogs/textPanel.ts';
 import { unpackedAfterStart } from './dialogs/unpackedAfterStart.ts';
 import { addCorner, addDrawer, duplicate, move, remove, rename, setCount } from './model/drawers.ts';
-import type { EditedCorner } from './model/editedCorner.ts';
+import { type EditedCorner, listOf } from './model/editedCorner.ts';
 import {
   makeEven,
   mirrorTails,
@@ -364,7 +365,7 @@ export const startApp = (): void => {
     const { corner, now } = shown;
     if (document.activeElement !== title) title.value = now.project.name;
     setText(names.corner, corner.name);
-    setText(names.ends, corner.ref.of === 'joint' ? 'single corner' : `${corner.ref.end} corners`);
+    setText(names.ends, endsWords(corner));
     const { length } = now.project.set.drawers;
     if (hosts.set.hidden !== (length === 0)) {
       hosts.set.hidden = length === 0;
@@ -450,12 +451,17 @@ const shortcut = (event: KeyboardEvent, typing: boolean): string | undefined => 
   }
 };
 
+/** Which corners are shown: `front corners`, `single corner`. */
+const endsWords = ({ ref, drawer }: EditedCorner): string =>
+  ref.of === 'joint' ? 'single corner' : `${drawer && hasEqualEnds(drawer.spec) ? 'all' : ref.end} corners`;
+
 /** The advice on this corner, and on the whole set. */
 const adviceFor = ({ ref, joint }: EditedCorner, { project }: Snapshot): readonly Complaint[] => {
   const { advice } = project.set;
-  return ref.of === 'joint'
-    ? [...advice.filter(({ at }) => at[0] === 'climate'), ...joint.advice]
-    : advice.filter(({ at, also = [] }) =>
-        [at, ...also].some(([list, index]) => list !== 'drawers' || index === ref.index),
-      );
+  if (ref.of === 'joint') return [...advice.filter(({ at }) => at[0] === 'climate'), ...joint.advice];
+  return advice.filter(({ at, also = [] }) =>
+    [at, ...also].some(([list, index]) =>
+      list === 'drawers' || list === 'boxes' ? list === listOf(ref) && index === ref.index : true,
+    ),
+  );
 };

@@ -21,6 +21,8 @@ export interface Plan {
   /** How lengths are shown. */
   readonly units: Notation;
   readonly drawers: readonly DrawerSpec[];
+  /** Each with what a box has that a drawer has not. */
+  readonly boxes: readonly DrawerSpec[];
   readonly joints: readonly SingleCornerSpec[];
   /** The cabinet that drawers stand in; absent where none is planned. */
   readonly cabinet?: PlannedCabinet;

@@ -96,7 +96,7 @@ const TOP = { line: 1, column: 1 };
 const unreadable = (...complaints: readonly PlanComplaint[]): PlanReading => ({
   ok: false,
   complaints,
-  valid: { name: '', units: 'mm', drawers: [], joints: [], sawing: USUAL_SAWING.mm },
+  valid: { name: '', units: 'mm', drawers: [], boxes: [], joints: [], sawing: USUAL_SAWING.mm },
   locate: (complaint) => ({ ...TOP, complaint }),
 });
 

@@ -293,6 +293,16 @@ drawers:
   # - name: Loose tray
   #   size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}
 
+# Boxes: all four corners alike, and grooves on all four sides hold the bottom. What stock, groove, bottom and joint say above
+# holds here unless given, but for the kind and the spacing of the tails, and where the grooves are stopped.
+# boxes:
+#   - name: Stamps
+#     count: 2
+#     size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[0]}} ## outside
+#     kind: through ## at all four corners; or another kind
+#     stock: {front: {thickness: ${s.side}}} ## of the back too; and of the sides, where none is given above
+#     # joint: {tails: 3}
+
 # Corners that belong to no drawer. Any key of joint may be given too; what joint says above holds here unless given, but
 # for the kind and the spacing of the tails (tails, pins, locked, graded, spacing and its keys).
 # joints:

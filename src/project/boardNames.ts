@@ -1,5 +1,5 @@
 import type { BoardsSpec } from '../drawer/blanks/boardSpec.ts';
-import type { DrawerSet } from '../drawer/drawer.ts';
+import { type DrawerSet, drawersAndBoxes } from '../drawer/drawer.ts';
 import { closestWord } from '../plan/check/editDistance.ts';
 import { accept, type Complaint, type Place, type Result, refuse } from '../units/complaint.ts';
 import { listNames } from '../units/listNames.ts';
@@ -8,11 +8,13 @@ import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 
 /**
- * The drawers that are named beside a plan's boards, as the plan itself writes them.
+ * The drawers and boxes that are named beside a plan's boards, as the plan itself writes them.
  * @returns a complaint at each name of no drawer, and at each that is repeated more often than there are equal drawers
  */
-export const withDrawerNames = (spec: BoardsSpec, { drawers }: DrawerSet): Result<BoardsSpec> => {
-  const counts = new Map(drawers.map(({ spec: { name, count } }) => [nameKey(name), { name, count }]));
+export const withDrawerNames = (spec: BoardsSpec, set: DrawerSet): Result<BoardsSpec> => {
+  const counts = new Map(
+    drawersAndBoxes(set).map(({ spec: { name, count } }) => [nameKey(name), { name, count }]),
+  );
   const names = [...counts.values()].map(({ name }) => name);
   const wrong: Complaint[] = [];
   const known = (typed: string, at: Place): string => {

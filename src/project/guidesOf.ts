@@ -62,13 +62,15 @@ export const guidesOf = ({ set, joints, units, cuts, only }: GuidedProject): Nam
               }
             : {
                 ...common,
-                // The back starts at the groove's upper edge, so there the sides are marked from it; slips leave them without a groove.
-                edges: {
-                  tail:
-                    spec.bottom.hold.kind === 'groove'
-                      ? ["groove's upper edge", 'groove, upper']
-                      : ["back's lower edge", 'back, lower'],
-                },
+                // A drawer's back starts at the groove's upper edge, so there the sides are marked from it; slips leave them without a groove.
+                ...(spec.box === undefined && {
+                  edges: {
+                    tail:
+                      spec.bottom.hold.kind === 'groove'
+                        ? ["groove's upper edge", 'groove, upper']
+                        : ["back's lower edge", 'back, lower'],
+                  },
+                }),
                 ...(overhang?.upper ? { uppers: { tail: "back's edge" } } : {}),
               };
         });

@@ -1,5 +1,5 @@
 import type { CornerEnd } from '../drawer/cornerLetters.ts';
-import { type Drawer, madeOf } from '../drawer/drawer.ts';
+import { type Drawer, drawersAndBoxes, madeOf } from '../drawer/drawer.ts';
 import { entryName } from '../drawer/made/built.ts';
 import type { JointBoard } from '../joint/joint.ts';
 import { closestWord } from '../plan/check/editDistance.ts';
@@ -11,7 +11,7 @@ import { quote } from '../units/quote.ts';
 import { shellWord } from '../units/shellWord.ts';
 import type { Project } from './project.ts';
 
-/** The parts of a drawer whose ends have templates. */
+/** The parts of a drawer or box whose ends have templates. */
 export const DRAWN_PARTS = ['front', 'side', 'back'] as const;
 export type DrawnPart = (typeof DRAWN_PARTS)[number];
 
@@ -36,7 +36,7 @@ export const boardsDrawn = (only: Only | undefined, name: string, end?: CornerEn
     : CORNER_BOARDS.filter((board) => parts.has(board === 'tail' ? 'side' : end));
 };
 
-/** The drawers that are drawn whole. */
+/** The drawers and boxes that are drawn whole. */
 export const wholeDrawers = ({ set, only }: Pick<Project, 'set' | 'only'>): readonly Drawer[] =>
   madeOf(set).filter(({ spec }) => only === undefined || isWhole(only.get(entryName(spec))));
 
@@ -52,7 +52,7 @@ export const onlyWords = (only: Only): string =>
 
 /** What is drawn, as the places of its drawers and then its single corners in the plan: `1-6-side`. No two choices are the same. */
 export const onlyNumbers = ({ set, joints }: Pick<Project, 'set' | 'joints'>, only: Only): string =>
-  [...set.drawers.map(({ spec }) => spec.name), ...joints.map(({ name }) => name)]
+  [...drawersAndBoxes(set).map(({ spec }) => spec.name), ...joints.map(({ name }) => name)]
     .flatMap((name, i) => {
       const parts = only.get(name);
       if (parts === undefined) return [];
@@ -90,7 +90,7 @@ interface Chosen {
  */
 export const chooseOnly = (project: Project, typed: string): Result<Project> => {
   const items: Item[] = [
-    ...project.set.drawers.map(({ spec: { name } }) => ({ name, parts: DRAWN_PARTS })),
+    ...drawersAndBoxes(project.set).map(({ spec: { name } }) => ({ name, parts: DRAWN_PARTS })),
     ...project.joints.map(({ name }) => ({ name, parts: [] })),
   ];
   const read = readChoices(items, typed);

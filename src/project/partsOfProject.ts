@@ -24,7 +24,7 @@ const layoutFor = (work: StockWork, saw: Sawing): BrokenOut => {
   return broken;
 };
 
-/** The parts of some of a project's drawers, each with the boards that it comes out of, and its letters there, where the plan lists boards. */
+/** The parts of some of a project's drawers and boxes, each with the boards that it comes out of, and its letters there, where the plan lists boards. */
 export const partsOfProject = (
   { set, units, work, sawing }: Pick<Project, 'set' | 'units' | 'work' | 'sawing'>,
   drawers: readonly Drawer[] = madeOf(set),

@@ -121,15 +121,16 @@ const cornerToDraw = (
   const { spec, sizes } = drawer;
   const { offset, width, stopped } = spec.groove;
   const groove = { offset, width };
-  const stop = end === 'front' && stopped !== undefined ? { stopped } : {};
+  const isGrooved = end === 'front' || spec.box !== undefined;
+  const stop = isGrooved && stopped !== undefined ? { stopped } : {};
   const past = sidePastFront(sizes, hand);
   const side: BoardEnd = {
     part: `${hand} side`,
     end: `${end} end`,
     ...(spec.bottom.hold.kind === 'groove' && { groove: { ...groove, ...stop } }),
     ...cameOut(builtOn(spec, 'side', hand)),
-    // The back starts at the groove's upper edge.
-    ...(end === 'back' && { jointFrom: sizes.backFrom }),
+    // A drawer's back starts at the groove's upper edge.
+    ...(!isGrooved && { jointFrom: sizes.backFrom }),
     ...(overhang?.upper && { upper: `${end}'s upper edge` }),
   };
   return {
@@ -146,7 +147,8 @@ const cornerToDraw = (
     pinBoard: {
       part: end,
       end: `${hand} end`,
-      ...(end === 'front' && { groove, ...behindLip(sizes) }),
+      ...(isGrooved && { groove }),
+      ...(end === 'front' && behindLip(sizes)),
       ...(end === 'front' && past < 0 && { upper: "side's upper edge" }),
       ...cameOut(builtOn(spec, end)),
     },

@@ -112,7 +112,7 @@ export const withCuts = (project: UncutProject): Result<Project> => {
 
 /**
  * Every corner by its name: `Buttons front`, `Buttons back`, `Buttons 1 front A` where boards came out other than planned, and the
- * names of the single corners.
+ * names of the single corners; a box's as a drawer's.
  */
 export const namedCorners = ({ set, joints }: Pick<Project, 'set' | 'joints'>): NamedCorner[] => [
   ...madeOf(set).flatMap(drawerCorners),

@@ -1,6 +1,6 @@
 import { type StockWork, stockWork } from '../drawer/blanks/stockWork.ts';
 import { adviseFrame } from '../drawer/check/adviseFrame.ts';
-import type { DrawerSet } from '../drawer/drawer.ts';
+import { type DrawerSet, drawersAndBoxes } from '../drawer/drawer.ts';
 import { layOutSet } from '../drawer/layOutSet.ts';
 import { adviseWoods } from '../plan/check/adviseWoods.ts';
 import type { Plan } from '../plan/plan.ts';
@@ -63,7 +63,7 @@ export const layOutPlan = (given: string | Uint8Array): PlanResult<UncutProject>
 const layOutReading = (reading: PlanReading): PlanResult<UncutProject> => {
   const plan = reading.ok ? reading.plan : reading.valid;
   const { name, units, cabinet, climate, cutting, sawing } = plan;
-  const set = layOutSet(plan.drawers, plan.target, plan.spacers);
+  const set = layOutSet(plan.drawers, plan.target, plan.spacers, plan.boxes);
   const later: Complaint[] = set.ok ? [] : [...set.complaints];
   const joints = plan.joints.flatMap((corner, i): SingleCorner[] => {
     const laid = layOutWith(corner.spec, toolingOf(cutting));
@@ -114,7 +114,7 @@ const layOutReading = (reading: PlanReading): PlanResult<UncutProject> => {
 
 /** What is to be sawn from a plan's boards for its drawers; undefined where it lists none. */
 const workOf = ({ boards, sawing, units }: Plan, set: DrawerSet): Result<StockWork | undefined> => {
-  if (boards === undefined || set.drawers.length === 0) return accept(undefined);
+  if (boards === undefined || drawersAndBoxes(set).length === 0) return accept(undefined);
   const named = withDrawerNames(boards, set);
   if (!named.ok) return named;
   const work = stockWork(set, named.value, sawing, units);

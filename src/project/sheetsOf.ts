@@ -161,6 +161,8 @@ const layoutsOf = (
   const guides = guidesOf(project);
   const settings = settingsOf(project);
   const drawers = wholeDrawers(project);
+  // Boxes are not looked at beside each other.
+  const compared = drawers.filter(({ spec }) => spec.box === undefined);
   return [
     { kind: 'templates', layout: (options) => templatesLayout(project, options) },
     ...(guides.length + settings.length > 0
@@ -171,7 +173,7 @@ const layoutsOf = (
           },
         ]
       : []),
-    ...(family === undefined || drawers.length === 0
+    ...(drawers.length === 0
       ? []
       : [
           {
@@ -183,16 +185,18 @@ const layoutsOf = (
             layout: (options: SheetOptions) =>
               benchLayout(project, drawers, settings, inHand(options, units)),
           },
-          // One drawer of several has nothing to be compared with.
-          ...(drawers.length === 1 && project.set.drawers.length > 1
-            ? []
-            : [
-                {
-                  kind: 'comparison' as const,
-                  layout: (options: SheetOptions) =>
-                    comparisonLayout(comparedSet(project, family, drawers), inHand(options, units)),
-                },
-              ]),
+        ]),
+    // One drawer of several has nothing to be compared with.
+    ...(family === undefined ||
+    compared.length === 0 ||
+    (compared.length === 1 && project.set.drawers.length > 1)
+      ? []
+      : [
+          {
+            kind: 'comparison' as const,
+            layout: (options: SheetOptions) =>
+              comparisonLayout(comparedSet(project, family, compared), inHand(options, units)),
+          },
         ]),
     { kind: 'corners', layout: (options) => cornersLayout(project, inHand(options, units)) },
   ];

@@ -105,7 +105,7 @@ describe('while a large file is read', () => {
       const why = page.locator('#messages .stop');
       await why.waitFor();
       expect(await why.textContent()).toMatch(
-        /"long\.yaml" was not opened.*the plan has neither drawers nor joints/u,
+        /"long\.yaml" was not opened.*the plan has no drawers, boxes or joints/u,
       );
     });
     expect(longest).toBeLessThan(50);

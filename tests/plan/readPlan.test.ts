@@ -51,6 +51,7 @@ describe('a plan', () => {
           bottom: { kind: 'panel', slack: 0.5, hold: { kind: 'groove' } },
         },
       ],
+      boxes: [],
       joints: [],
       sawing: { kerf: 3, edge: 3, ends: 25, face: 1, keep: { length: 300, width: 50 } },
     });
@@ -389,7 +390,7 @@ describe('what is missing', () => {
 
   it.each(['name: x', 'drawers: []', 'drawers: []\njoints: []', '{}'])('is everything in %j', (text) =>
     expect(complaintsOf(text)).toEqual([
-      'plan.yaml:1:1 the plan has neither drawers nor joints, so there is nothing to make; list them under drawers: or joints:',
+      'plan.yaml:1:1 the plan has no drawers, boxes or joints, so there is nothing to make; list them under drawers:, boxes: or joints:',
     ]),
   );
 });
@@ -475,8 +476,14 @@ describe('a value of the wrong kind', () => {
   ])('%s is explained', (keys, told) => expect(drawer(keys)).toEqual([told]));
 
   it.each([
-    ['hello', 'plan.yaml:1:1 this is "hello"; it must be written with keys such as drawers: or joints:'],
-    ['- a', 'plan.yaml:1:1 this is a list of 1; it must be written with keys such as drawers: or joints:'],
+    [
+      'hello',
+      'plan.yaml:1:1 this is "hello"; it must be written with keys such as drawers:, boxes: or joints:',
+    ],
+    [
+      '- a',
+      'plan.yaml:1:1 this is a list of 1; it must be written with keys such as drawers:, boxes: or joints:',
+    ],
     [
       'drawers: 5',
       'plan.yaml:1:1 drawers: this is 5; it must be a list of drawers, each with a dash before it',
@@ -570,12 +577,14 @@ describe('a name', () => {
     expect(named('Caf\u00E9', 'Cafe\u0301')).toHaveLength(1);
   });
 
-  it('may be shared by a drawer and a corner', () => {
-    expect(
-      complaintsOf(
-        `${STOCK}drawers: [{name: A, ${OPENING}}]\njoints: [{name: A, kind: through, width: 90, tailBoard: 12, pinBoard: 12}]`,
-      ),
-    ).toEqual([]);
+  it('may not be shared by a drawer, a box and a corner', () => {
+    const text = `${STOCK}drawers: [{name: A, ${OPENING}}]
+boxes: [{name: a, size: {width: 200, height: 80, depth: 140}}]
+joints: [{name: A, kind: through, width: 90, tailBoard: 12, pinBoard: 12}]`;
+    expect(complaintsOf(text)).toEqual([
+      'plan.yaml:3:10 boxes[0].name: "a" is the name of drawers[0] too; every name must be different; give it another name',
+      'plan.yaml:4:11 joints[0].name: "A" is the name of drawers[0] too; every name must be different; give it another name',
+    ]);
   });
 });
 
@@ -632,14 +641,14 @@ joints:
     expect(sound('name: x')).toBeUndefined();
   });
 
-  it('is one alone where there are more than 2,000 drawers and single corners', () => {
+  it('is one alone where there are more than 2,000 drawers, boxes and single corners', () => {
     const entries = (count: number) => Array.from({ length: count }, (_, i) => `{name: D${i}, ${OPENING}}`);
     const plan = (drawers: number, joints: number) =>
       `${STOCK}drawers: [${entries(drawers).join(', ')}]\njoints: [${'7,'.repeat(joints)}]`;
     expect(complaintsOf(plan(2000, 0))).toEqual([]);
     expect(complaintsOf(plan(1999, 3))).toEqual([
       expect.stringMatching(
-        /^plan\.yaml:3:12 joints\[1\]: the plan has 2002 drawers and single corners; it may have up to 2000, as more would take too much memory; divide the plan into several/u,
+        /^plan\.yaml:3:12 joints\[1\]: the plan has 2002 drawers, boxes and single corners; it may have up to 2000, as more would take too much memory; divide the plan into several/u,
       ),
     ]);
     expect(complaintsOf(plan(1, 1999))).toHaveLength(1999);

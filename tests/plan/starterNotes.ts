@@ -1,6 +1,9 @@
 /** The note that shows a corner which belongs to no drawer. */
 export const SINGLE_CORNER = /^# joints:(?:\n# {3}.*)+$/mu;
 
+/** The note that shows a box. */
+export const BOXES = /^# boxes:(?:\n# {3}.*)+$/mu;
+
 /** Each note of the starter plan that shows keys to use. */
 export const STARTER_NOTES: readonly RegExp[] = [
   /^# font: .*$/mu,
@@ -22,6 +25,7 @@ export const STARTER_NOTES: readonly RegExp[] = [
   /^# saw: .*$/mu,
   /^# boards:\n(?:# {3}.*\n)+(?=# What is cut)/mu,
   /^ {2}# - name: .*\n {2}# {3}size: .*$/mu,
+  BOXES,
   SINGLE_CORNER,
 ];
 

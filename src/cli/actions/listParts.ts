@@ -1,4 +1,5 @@
 import { cuttingList, roughThickness, roughWidth } from '../../drawer/cuttingList.ts';
+import { drawersAndBoxes } from '../../drawer/drawer.ts';
 import { SAW_CUT, TRIAL_SPARE, TRIM_SPARE } from '../../drawer/drawerLimits.ts';
 import {
   drawerOf,
@@ -30,13 +31,13 @@ import { fitTable } from '../report/fitTable.ts';
 import { framePartRecord, framePartsText } from '../report/frameText.ts';
 import { adviceText, apart, terminalLines } from '../report/jointText.ts';
 
-/** Prints every part of a plan's drawers, or its cutting list. Throws a Failure where it has none. */
+/** Prints every part of a plan's drawers and boxes, or its cutting list. Throws a Failure where it has none. */
 export const listParts = async (plan: string, options: PartsOptions): Promise<void> => {
   const project = await loadProject(plan, options);
   const { units, set, climate, sawing } = project;
-  if (set.drawers.length === 0)
+  if (drawersAndBoxes(set).length === 0)
     throw new Failure(
-      [`${plan}: there are no drawers in this plan, so there are no parts to list`],
+      [`${plan}: there are no drawers and no boxes in this plan, so there are no parts to list`],
       WRONG_INPUT,
     );
   const { frameOfProject, partsOfProject } = await import('../../project/partsOfProject.ts');
@@ -69,7 +70,8 @@ export const listParts = async (plan: string, options: PartsOptions): Promise<vo
   );
 };
 
-const partRecord = ({ worked, built, ...part }: Part, saw: Sawing, units: Notation) => ({
+const partRecord = ({ worked, built, drawer, box, ...part }: Part, saw: Sawing, units: Notation) => ({
+  ...(box ? { box: drawer } : { drawer }),
   ...part,
   roughWidth: roughWidth(part, saw),
   roughThickness: roughThickness(part, saw),
@@ -99,7 +101,17 @@ const text = (
     ...(climate ? terminalLines(daySentence(climate)) : []),
     '',
     ...fitTable(
-      ['drawer', 'part', 'quantity', 'length', 'width', 'thickness', 'rough', 'wood', ...boards.title],
+      [
+        rows.some(({ box }) => box) ? 'drawer or box' : 'drawer',
+        'part',
+        'quantity',
+        'length',
+        'width',
+        'thickness',
+        'rough',
+        'wood',
+        ...boards.title,
+      ],
       rows.map((row) => [
         drawerOf(row),
         partWords(row),

@@ -1,4 +1,5 @@
 import { type Drawer, madeOf } from '../../drawer/drawer.ts';
+import { hasEqualEnds } from '../../drawer/drawerSizes.ts';
 import { entryName } from '../../drawer/made/built.ts';
 import { cornerWords, drawerCorners } from '../../drawer/made/drawerCorners.ts';
 import { rebateFirst } from '../../drawer/rebateFirst.ts';
@@ -63,7 +64,7 @@ const layRecord = ({ units, set, joints, cuts }: Project, prices: readonly Space
         return drawerCorners(drawer).map(({ name, end, letters, joint }) => {
           const laid = record(name, joint);
           return {
-            drawer: entryName(spec),
+            ...(spec.box === undefined ? { drawer: entryName(spec) } : { box: spec.name }),
             ...(spec.made && spec.name !== spec.made.name && { copies: spec.made.copies }),
             corner: end,
             corners: letters,
@@ -100,14 +101,19 @@ const layText = (
   };
   const ofDrawer = (drawer: Drawer): string[][] => {
     const { spec, sizes } = drawer;
-    return drawerCorners(drawer).map((each) => {
-      const heading = `${spec.name}, ${cornerWords(each)}`;
+    const corners = drawerCorners(drawer);
+    // Of corners that are all alike, one is enough.
+    const isOne = hasEqualEnds(spec);
+    return (isOne ? corners.slice(0, 1) : corners).map((each) => {
+      const heading = `${spec.name}, ${isOne ? 'corners A, B, C and D' : cornerWords(each)}`;
       if (each.end === 'back')
         return [
           ...corner(heading, each.joint),
-          ...terminalLines(
-            `On the sides the back's measures start at the groove's upper edge, ${formatLength(sizes.backFrom, units)} from the reference edge.`,
-          ),
+          ...(spec.box === undefined
+            ? terminalLines(
+                `On the sides the back's measures start at the groove's upper edge, ${formatLength(sizes.backFrom, units)} from the reference edge.`,
+              )
+            : []),
         ];
       return [
         ...corner(heading, each.joint, sizes.rebate.sides > 0 ? "the rebate's shoulder" : undefined),

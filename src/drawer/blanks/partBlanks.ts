@@ -89,10 +89,13 @@ const sawnWidth = ([from, to]: Strip, count: number): number =>
 
 /** The groove that a part carries, from and to in mm above its reference edge. */
 const grooveOf = (
-  { spec: { groove, bottom }, sizes: { rebate } }: Drawer,
+  { spec: { groove, bottom, box }, sizes: { rebate } }: Drawer,
   { part }: Part,
 ): readonly [number, number] | undefined => {
-  const carries = part === 'front' || part === (bottom.hold.kind === 'slips' ? 'slip' : 'side');
+  const carries =
+    part === 'front' ||
+    (part === 'back' && box !== undefined) ||
+    part === (bottom.hold.kind === 'slips' ? 'slip' : 'side');
   const from = groove.offset + (part === 'front' ? rebate.bottom : 0);
   return carries ? [from, from + groove.width] : undefined;
 };

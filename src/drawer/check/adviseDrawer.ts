@@ -1,5 +1,4 @@
 import { type Joint, meanTail } from '../../joint/joint.ts';
-import { kindOf } from '../../joint/kinds/kinds.ts';
 import { ratioBetween } from '../../joint/spacing.ts';
 import { pastTheEdges } from '../../router/passes/passes.ts';
 import type { Complaint } from '../../units/complaint.ts';
@@ -11,19 +10,20 @@ import { cornerComplaints } from '../cornerComplaints.ts';
 import type { DrawerDraft } from '../draftDrawer.ts';
 import type { Family } from '../drawer.ts';
 import { FAMILY_RATIO, LOOSE_BOTTOM } from '../drawerLimits.ts';
-import { frontCorner, sidePastBack } from '../drawerSizes.ts';
+import { hasEqualEnds, sidePastBack } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 import { nearestChoice } from '../familyTarget.ts';
-import { isInShoulder } from '../groove/hidingChoices.ts';
+import { comesOut } from '../groove/hidingChoices.ts';
 import { adviseOnYear } from './adviseOnYear.ts';
 import { adviseOpening } from './adviseOpening.ts';
 
 /**
  * Advice on a drawer that can be made; places start in the drawer's entry.
  * @param front the joint that its front corners were given
+ * @param family that of its set; none for a box
  */
-export const adviseDrawer = (draft: DrawerDraft, front: Joint, family: Family): Complaint[] => [
-  ...onFamily(draft, meanTail(front), family),
+export const adviseDrawer = (draft: DrawerDraft, front: Joint, family?: Family): Complaint[] => [
+  ...(family === undefined ? [] : onFamily(draft, meanTail(front), family)),
   ...onLowerHalfPin(draft, front),
   ...onGroove(draft),
   ...adviseOpening(draft.spec),
@@ -36,7 +36,8 @@ export const adviseDrawer = (draft: DrawerDraft, front: Joint, family: Family): 
     // `adviseSizes` covers a thin front in a drawer's terms.
     front.advice.filter(({ at }) => at[0] !== 'pinBoard'),
   ),
-  ...cornerComplaints(draft.spec, 'back', draft.back.advice),
+  // A box's corners that are all alike are advised on once.
+  ...(hasEqualEnds(draft.spec) ? [] : cornerComplaints(draft.spec, 'back', draft.back.advice)),
 ];
 
 const onFamily = (
@@ -110,12 +111,7 @@ const onGroove = ({ spec, sizes }: DrawerDraft): Complaint[] => {
       says: say`a bottom of ${mm(thickness)} is loose in a groove of ${mm(groove.width)} and will rattle`,
       remedy: say`make the groove ${mm(thickness)} wide (groove.width)`,
     });
-  if (
-    kindOf(joint).sockets === 'open' &&
-    bottom.hold.kind === 'groove' &&
-    groove.stopped === undefined &&
-    !isInShoulder(frontCorner(spec).shape, groove)
-  )
+  if (groove.stopped === undefined && comesOut(spec))
     advice.push({
       at: ['groove', 'stopped'],
       says: say`a groove that runs through the sides' front tails shows at the front of a ${joint.kind} joint`,
@@ -134,8 +130,8 @@ export const adviseBackSpaces = ({
   sizes,
   back,
 }: Pick<DrawerDraft, 'spec' | 'sizes' | 'back'>): Complaint[] => {
-  const { cutter } = spec;
-  if (cutter === undefined) return [];
+  const { cutter, box } = spec;
+  if (cutter === undefined || box !== undefined) return [];
   const { lower, upper } = pastTheEdges(back, cutter);
   const both = sidePastBack(sizes, 'left').upper;
   // To the hundredth, so that equal back joints give equal advice despite rounding errors.
@@ -151,21 +147,23 @@ export const adviseBackSpaces = ({
 };
 
 /** Advice on a panel bottom whose wood moves; the place starts in the drawer's entry. */
-export const advisePanel = ({ bottom, stock }: DrawerSpec): Complaint[] => {
+export const advisePanel = ({ bottom, stock, box }: DrawerSpec): Complaint[] => {
   const { species } = stock.bottom;
   return bottom.kind === 'solid' || species === undefined || !isSolidWood(species)
     ? []
     : [
         {
           at: ['bottom', 'kind'],
-          says: say`a panel is taken not to move, but ${quote(species)} is solid wood: held on all sides, with its grain from front to back, it would burst the drawer`,
+          says: say`a panel is taken not to move, but ${quote(species)} is solid wood: held on all sides, with its grain from front to back, it would burst the ${box === undefined ? 'drawer' : 'box'}`,
           hint: say`solid`,
         },
       ];
 };
 
 /** Advice on sizes that can be made but are rarely meant; places start in the drawer's entry. */
-export const adviseSizes = ({ space, stock }: DrawerSpec): Complaint[] => {
+export const adviseSizes = ({ space, stock, box }: DrawerSpec): Complaint[] => {
+  // A box's boards may be alike, and it may be higher than it is wide.
+  if (box !== undefined) return [];
   const { front, side } = stock;
   const { width, height } = space.kind === 'opening' ? space.opening : space.size;
   const what = space.kind === 'opening' ? 'an opening' : 'a drawer';

@@ -14,13 +14,13 @@ import type { DrawerSpec } from '../drawerSpec.ts';
 
 type Measure = readonly [at: Place, what: string, value: number, range: Range];
 
-const measuresOf = ({ space, lip, stock, groove, backDrop, bottom }: DrawerSpec): Measure[] => {
-  const box = space.kind === 'opening' ? space.opening : space.size;
-  const whose = space.kind === 'opening' ? "the opening's" : "the drawer's";
+const measuresOf = ({ space, lip, stock, groove, backDrop, bottom, box }: DrawerSpec): Measure[] => {
+  const outer = space.kind === 'opening' ? space.opening : space.size;
+  const whose = space.kind === 'opening' ? "the opening's" : box === undefined ? "the drawer's" : "the box's";
   const measures: Measure[] = [
-    [[space.kind, 'width'], `${whose} width`, box.width, SPACE_RANGE],
-    [[space.kind, 'height'], `${whose} height`, box.height, SPACE_RANGE],
-    [[space.kind, 'depth'], `${whose} depth`, box.depth, SPACE_RANGE],
+    [[space.kind, 'width'], `${whose} width`, outer.width, SPACE_RANGE],
+    [[space.kind, 'height'], `${whose} height`, outer.height, SPACE_RANGE],
+    [[space.kind, 'depth'], `${whose} depth`, outer.depth, SPACE_RANGE],
     [['stock', 'front', 'thickness'], "the front's thickness", stock.front.thickness, THICKNESS_RANGE],
     [['stock', 'side', 'thickness'], "the sides' thickness", stock.side.thickness, THICKNESS_RANGE],
     [['stock', 'back', 'thickness'], "the back's thickness", stock.back.thickness, THICKNESS_RANGE],
@@ -63,7 +63,7 @@ export const checkMeasures = (spec: DrawerSpec): Complaint[] => [
     : [
         {
           at: ['count'],
-          says: say`${spec.count} is no number of drawers; it must be a whole number, ${COUNT_RANGE.least} to ${COUNT_RANGE.most}`,
+          says: say`${spec.count} is no number of ${spec.box === undefined ? 'drawers' : 'boxes'}; it must be a whole number, ${COUNT_RANGE.least} to ${COUNT_RANGE.most}`,
         },
       ]),
   ...measuresOf(spec).flatMap(([at, what, value, range]) => checkRange(at, what, value, range)),

@@ -12,7 +12,7 @@ const CLEARANCES = { width: 'fit.side', height: 'fit.top', depth: 'fit.behind' }
 
 /** What is wrong with an opening, or a drawer's own size, that is too small; each measure is in its range. */
 export const checkSpace = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
-  const { space, stock, lip } = spec;
+  const { space, stock, lip, box } = spec;
   const wrong: Complaint[] = [];
   const tooSmall = (key: 'width' | 'height' | 'depth', has: number, needs: number, lacks = needs - has) => {
     // What is no number comes from a joint's measure, and is complained of with the joint.
@@ -24,7 +24,7 @@ export const checkSpace = (spec: DrawerSpec, sizes: Sizes): Complaint[] => {
       says:
         space.kind === 'opening'
           ? say`the opening's ${key} is ${mm(given)}; with the clearances and the boards it must be at least ${atLeast(least)}`
-          : say`the drawer's ${key} is ${mm(given)}; with its boards${lip === undefined ? '' : ' and its lip'} it must be at least ${atLeast(least)}`,
+          : say`the ${box === undefined ? 'drawer' : 'box'}'s ${key} is ${mm(given)}; with its boards${lip === undefined ? '' : ' and its lip'} it must be at least ${atLeast(least)}`,
       hint: say`${atLeast(least)}`,
       ...(space.kind === 'opening' && {
         remedy:

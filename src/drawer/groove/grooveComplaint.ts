@@ -15,15 +15,16 @@ export const grooveComplaint = (spec: DrawerSpec, fixes: GrooveFixes): Complaint
   const corner = frontCorner(spec);
   const crosses = reachesSmallPins(corner, groove);
   const { low, high } = grooveMiss(corner, groove);
+  const where = spec.box === undefined ? 'the front' : 'a corner';
   const misses = [
     ...(low > 0 ? [say`lies ${mm(low)} too low`] : []),
     ...(high > 0 ? [say`reaches ${mm(high)} too high`] : []),
   ];
   return {
     at: ['groove', 'offset'],
-    says: say`the groove, ${mm(groove.offset)} to ${mm(groove.offset + groove.width)} up, would ${crosses ? 'show at the front or cross a small pin' : 'show at the front'}: it must lie inside the base of ${lowestTail(corner)}${crosses ? ', on one side of its small pin,' : ''} with ${mm(GROOVE_SPARE)} to spare, but it ${join(misses, ' and ')}`,
+    says: say`the groove, ${mm(groove.offset)} to ${mm(groove.offset + groove.width)} up, would ${crosses ? `show at ${where} or cross a small pin` : `show at ${where}`}: it must lie inside the base of ${lowestTail(corner)}${crosses ? ', on one side of its small pin,' : ''} with ${mm(GROOVE_SPARE)} to spare, but it ${join(misses, ' and ')}`,
     ...(offset && { hint: say`${offset.bound === 'least' ? atLeast(offset.value) : atMost(offset.value)}` }),
-    remedy: remedy(fixes, mostHiding(corner, groove), crosses),
+    remedy: remedy(spec, fixes, mostHiding(corner, groove), crosses),
   };
 };
 
@@ -33,13 +34,21 @@ const lowestTail = ({ spacing }: ResolvedSpec): string => {
   return spacing.tails === 1 ? 'the single tail' : `the lowest of ${spacing.tails} tails`;
 };
 
-const remedy = ({ offset, pin, slope }: GrooveFixes, tails: number | undefined, crosses: boolean): Phrase => {
+const remedy = (
+  { box, joint }: DrawerSpec,
+  { offset, pin, slope }: GrooveFixes,
+  tails: number | undefined,
+  crosses: boolean,
+): Phrase => {
   const help: Phrase[] = [];
   if (pin !== undefined) help.push(say`a pin width of ${atMost(pin)} or less`);
   if (slope !== undefined) help.push(say`a slope of ${formatSlope(slope)} or gentler`);
   if (tails !== undefined) help.push(say`${tails} ${tails === 1 ? 'tail' : 'tails'}`);
   if (crosses) help.push(say`a groove that stops short of the small pins (groove.stopped)`);
-  if (help.length === 0) help.push(say`a narrower groove`, say`a higher drawer`);
+  if (help.length === 0)
+    help.push(say`a narrower groove`, say`a higher ${box === undefined ? 'drawer' : 'box'}`);
+  if (box !== undefined && joint.shoulder === undefined)
+    help.push(say`a mitred shoulder over it (joint: {shoulder: lower})`);
   const useless = [
     ...(offset === undefined ? ['only the groove offset'] : []),
     ...(pin === undefined ? ['only the pin width'] : []),

@@ -9,7 +9,8 @@ import { EPSILON } from '../../units/epsilon.ts';
 import type { Range } from '../../units/range.ts';
 import { rise } from '../../units/slope.ts';
 import { GROOVE_SPARE } from '../drawerLimits.ts';
-import type { Groove } from '../drawerSpec.ts';
+import { frontCorner } from '../drawerSizes.ts';
+import type { DrawerSpec, Groove } from '../drawerSpec.ts';
 
 /** A number of tails that hides the groove, with the lower half pin that it needs. */
 export interface HidingChoice extends TailCount {
@@ -96,6 +97,12 @@ const lowerHalfPinBounds = (
 /** Whether laps on both boards cover whatever groove there is, so that it may lie anywhere, or a mitred shoulder covers this one. */
 const isCovered = (spec: ResolvedSpec, groove: Groove): boolean =>
   kindOf(spec).sockets === 'closed' || isInShoulder(spec.shape, groove);
+
+/** Whether the groove in the sides comes out at their tails' ends, in sight, unless it stops short of them. */
+export const comesOut = (spec: DrawerSpec): boolean =>
+  kindOf(spec.joint).sockets === 'open' &&
+  spec.bottom.hold.kind === 'groove' &&
+  !isInShoulder(frontCorner(spec).shape, spec.groove);
 
 /** Whether all of a groove, with its spare at both edges, lies where the boards are mitred right through. */
 export const isInShoulder = (

@@ -1,3 +1,4 @@
+import { frontShape, groovedEnds } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 
 /** Least wood between the sides' front ends and a groove that stops short of them, in mm. */
@@ -5,8 +6,11 @@ export const LEAST_STOP = 1;
 
 /**
  * The furthest from the sides' front ends that a stopped groove may begin, in mm: where the bottom's front edge lies, in
- * the front's groove.
- * @param lap the wood in front of the sides' ends, in mm
+ * the front's groove; of a box from both ends alike, by the thinner of its front and back.
  */
-export const latestStop = ({ stock, groove }: Pick<DrawerSpec, 'stock' | 'groove'>, lap: number): number =>
-  stock.front.thickness - lap - groove.depth;
+export const latestStop = (drawer: DrawerSpec): number => {
+  const behindLaps = groovedEnds(drawer).map(
+    ({ spec }) => spec.stock.front.thickness - frontShape(spec).setBack,
+  );
+  return Math.min(...behindLaps) - drawer.groove.depth;
+};

@@ -23,19 +23,15 @@ export const drawerCorners = (drawer: Drawer): DrawerCorner[] => {
     const [hand = 'left'] = hands;
     const letters = hands.map((each) => cornerLetter(end, each));
     const name = `${spec.name} ${end}`;
-    const overhang =
-      end === 'back'
-        ? sidePastBack(sizes, hand)
-        : sidePastFront(sizes, hand) > 0
-          ? { lower: false, upper: true }
-          : undefined;
+    const past =
+      end === 'back' ? sidePastBack(sizes, hand) : { lower: false, upper: sidePastFront(sizes, hand) > 0 };
     return {
       name: letters.length > 1 ? name : `${name} ${letters.join('')}`,
       end,
       letters,
       hands,
       joint: (hand === 'right' ? right : undefined)?.[end] ?? drawer[end],
-      ...(overhang && { overhang }),
+      ...((past.lower || past.upper) && { overhang: past }),
     };
   };
   const back = HANDS.toReversed();

@@ -3,6 +3,7 @@ import { repeat } from 'lit-html/directives/repeat.js';
 import { plankName } from '../../drawer/blanks/blankWords.ts';
 import { plurals } from '../../drawer/blanks/breakoutWords.ts';
 import type { BrokenOut } from '../../drawer/blanks/brokenOut.ts';
+import { drawersAndBoxes } from '../../drawer/drawer.ts';
 import type { Box, Point } from '../../drawing/drawing.ts';
 import { boardCuts } from '../../sheets/boards/boardCuts.ts';
 import type { BoardView } from '../../sheets/boards/boardView.ts';
@@ -227,8 +228,8 @@ export const boardsPanel = (host: HTMLElement, actions: BoardsActions): View => 
     if (shown === undefined || host.clientWidth === 0) return;
     const { now, room } = shown;
     const { project } = now;
-    if (project.set.drawers.length === 0) {
-      render(html`<p>Parts of drawers come out of boards, and this plan has no drawers.</p>`, host);
+    if (drawersAndBoxes(project.set).length === 0) {
+      render(html`<p>Parts of drawers and boxes come out of boards, and this plan has neither.</p>`, host);
       return;
     }
     const boards = boardsIn(now);

@@ -98,7 +98,7 @@ const tailControls = (
     </div>
     <button type="button" @click=${even}>Make even</button>
     <button type="button" @click=${mirror}>Mirror</button>
-    <button type="button" ?hidden=${ref.of === 'joint'} @click=${choose}>Let the set choose</button>
+    <button type="button" ?hidden=${ref.of === 'joint'} @click=${choose}>${ref.of === 'box' ? 'Choose the usual' : 'Let the set choose'}</button>
   </div>`;
 };
 
@@ -107,19 +107,23 @@ const itemControls = (
   { corner: { drawer, name, ref }, now: { project } }: ViewState,
   { rename, setCount, add, addCorner, move, duplicate, remove }: ControlActions,
 ): TemplateResult => {
-  const { length } = drawer === undefined ? project.joints : project.set.drawers;
+  const { length } =
+    ref.of === 'joint'
+      ? project.joints
+      : ((ref.of === 'box' ? project.set.boxes : project.set.drawers) ?? []);
+  const what = ref.of === 'joint' ? 'corner' : ref.of;
   const count = entry('How many', String(drawer?.spec.count ?? 1), (text) => setCount(text));
   return html`<section class="item" aria-label="Name and quantity">
-    <h3>${drawer === undefined ? 'This corner' : 'This drawer'}</h3>
+    <h3>This ${what}</h3>
     <label>name${entry('Name', name, rename)}</label>
     <label ?hidden=${drawer === undefined}>quantity${count}</label>
     <div class="row">
-      <button type="button" @click=${duplicate}>Copy this ${drawer === undefined ? 'corner' : 'drawer'}</button>
+      <button type="button" @click=${duplicate}>Copy this ${what}</button>
       <button type="button" ?disabled=${ref.index === 0} @click=${() => move(-1)}>Move up</button>
       <button type="button" ?disabled=${ref.index === length - 1} @click=${() => move(1)}>Move down</button>
       <button type="button" @click=${add}>Add a drawer</button>
       <button type="button" @click=${addCorner}>Add a single corner</button>
-      <button type="button" @click=${remove}>Remove this ${drawer === undefined ? 'corner' : 'drawer'}</button>
+      <button type="button" @click=${remove}>Remove this ${what}</button>
     </div>
   </section>`;
 };

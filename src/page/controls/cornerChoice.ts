@@ -1,23 +1,34 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { hasEqualEnds } from '../../drawer/drawerSizes.ts';
 import { type CornerRef, cornerOfDrawer } from '../model/editedCorner.ts';
 import type { ViewActions, ViewState } from '../model/viewState.ts';
 
-/** Which drawer or single corner is shown, and of a drawer which of its corners. */
+/** Which drawer, box or single corner is shown, and of a drawer which of its corners; of a box where they differ. */
 export const cornerChoice = (
-  { corner: { ref }, now: { project } }: ViewState,
+  { corner: { ref, drawer }, now: { project } }: ViewState,
   { select }: ViewActions,
 ): TemplateResult => {
-  const { drawers } = project.set;
-  const names = [...drawers.map(({ spec }) => spec.name), ...project.joints.map(({ name }) => name)];
-  const chosen = ref.of === 'drawer' ? ref.index : drawers.length + ref.index;
+  const { drawers, boxes = [] } = project.set;
+  const refs = [
+    ...drawers.map((_, i) => cornerOfDrawer(ref, i)),
+    ...boxes.map(({ spec }, i) =>
+      cornerOfDrawer(hasEqualEnds(spec) ? { of: 'joint', index: 0 } : ref, i, 'box'),
+    ),
+    ...project.joints.map((_, index): CornerRef => ({ of: 'joint', index })),
+  ];
+  const names = [
+    ...[...drawers, ...boxes].map(({ spec }) => spec.name),
+    ...project.joints.map(({ name }) => name),
+  ];
+  const chosen = refs.findIndex(({ of, index }) => of === ref.of && index === ref.index);
   const choose = ({ target }: Event): void => {
     if (!(target instanceof HTMLSelectElement)) return;
-    const i = target.selectedIndex;
-    select(i < drawers.length ? cornerOfDrawer(ref, i) : { of: 'joint', index: i - drawers.length });
+    const chosen = refs[target.selectedIndex];
+    if (chosen !== undefined) select(chosen);
   };
-  return html`<select aria-label=${drawers.length === 0 ? 'Which corner' : 'Which drawer'} @change=${choose}>
+  return html`<select aria-label=${drawers.length > 0 ? 'Which drawer' : boxes.length > 0 ? 'Which box' : 'Which corner'} @change=${choose}>
       ${names.map((name, i) => html`<option .selected=${i === chosen}>${name}</option>`)}
-    </select>${ends(ref, select)}`;
+    </select>${drawer && hasEqualEnds(drawer.spec) ? nothing : ends(ref, select)}`;
 };
 
 /** Front corners or back corners. */

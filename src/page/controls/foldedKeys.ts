@@ -1,7 +1,14 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Place } from '../../units/complaint.ts';
 import { readText, shownText } from '../model/fields/fieldText.ts';
-import { groupsFor, isElsewhere, type KeyGroup, keysOfGroup, type Stage } from '../model/fields/keyGroups.ts';
+import {
+  groupsFor,
+  isElsewhere,
+  isOfEntry,
+  type KeyGroup,
+  keysOfGroup,
+  type Stage,
+} from '../model/fields/keyGroups.ts';
 import { aboutOf, labelOf, usualWords } from '../model/fields/keyWords.ts';
 import { ANY, keyAt, type PlanKey, type ValueForm, valuesIn } from '../model/fields/planKeys.ts';
 import { isTogether, type KeyRef, type Setting, writtenFor } from '../model/fields/setKeys.ts';
@@ -40,6 +47,7 @@ export const foldedKeys = ({ set }: Pick<ControlActions, 'set'>, again: () => vo
 const whose = ({ of }: KeyGroup, { corner, scope, now: { project } }: ViewState): string => {
   if (of === 'plan') return '';
   if (of === 'joint') return 'this corner';
+  if (of === 'box') return selectedDrawers(corner);
   return of === 'drawers' && scope.drawers === 'all' ? allDrawers(project) : selectedDrawers(corner);
 };
 
@@ -151,9 +159,7 @@ const withName = (key: PlanKey, depth: number, name: string): PlanKey => ({
 /** @param name stands for a name of the user's own */
 const refOf = ({ of }: KeyGroup, { at }: PlanKey, name: string = ANY): KeyRef => ({
   of,
-  at: (of === 'drawer' || of === 'joint' ? at.slice(2) : at).map((step): Place[number] =>
-    step === ANY ? name : step,
-  ),
+  at: (isOfEntry(of) ? at.slice(2) : at).map((step): Place[number] => (step === ANY ? name : step)),
 });
 
 const isGiven = ({ value }: PlanKey, written: unknown): boolean =>

@@ -10,7 +10,7 @@ export const scopeChoice = (
   { scope }: ControlActions,
 ): TemplateResult | typeof nothing => {
   const { ref } = corner;
-  if (ref.of === 'joint') return nothing;
+  if (ref.of !== 'drawer') return nothing;
   const choice = <Key extends keyof Scope>(key: Key, value: Scope[Key], label: string): TemplateResult =>
     html`<button type="button" aria-pressed=${chosen[key] === value}
       @click=${() => scope({ ...chosen, [key]: value })}>${label}</button>`;

@@ -1,4 +1,5 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
+import { hasEqualEnds } from '../../drawer/drawerSizes.ts';
 import { rebateFirst } from '../../drawer/rebateFirst.ts';
 import { dividers } from '../../joint/gauges.ts';
 import type { Interval } from '../../joint/joint.ts';
@@ -38,7 +39,10 @@ export const benchDialog = ({ now, unit }: AppContext): ((ref: CornerRef) => voi
     const ref = refs[at];
     const corner = ref && cornerOf(project, ref);
     if (corner === undefined) return;
-    const ends = corner.ref.of === 'joint' ? '' : `, ${corner.ref.end} corners`;
+    const ends =
+      corner.ref.of === 'joint'
+        ? ''
+        : `, ${corner.drawer && hasEqualEnds(corner.drawer.spec) ? 'all' : corner.ref.end} corners`;
     setText(title, `${corner.name}${ends}`);
     render(
       html`${first(corner, unit())}${settings(corner, project.cuts.get(corner.joint), unit())}${marks(corner, unit())}${fingerMarks(corner, unit())}`,

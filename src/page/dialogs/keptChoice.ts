@@ -46,13 +46,14 @@ export const keptChoice = (unit: () => Notation, changed: () => void) => {
       const read = only === '' ? undefined : chooseOnly(whole, only);
       const project = read?.ok ? read.value : whole;
       const { length } = wholeDrawers(project);
+      const compared = wholeDrawers(project).filter(({ spec }) => spec.box === undefined).length;
       // One drawer of several has nothing to be compared with.
-      const isAlone = length === 1 && project.set.drawers.length > 1;
+      const isAlone = compared === 1 && project.set.drawers.length > 1;
       return [
         'templates',
         ...(hasGuides(project) ? (['guides'] as const) : []),
         ...(length === 0 ? [] : (['cutting-list', 'bench'] as const)),
-        ...(length === 0 || isAlone ? [] : (['comparison'] as const)),
+        ...(compared === 0 || isAlone ? [] : (['comparison'] as const)),
         'corners',
       ];
     },

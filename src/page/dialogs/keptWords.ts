@@ -16,10 +16,11 @@ export const leftAt = ({ name, at }: KeptPlan, plans: readonly KeptPlan[]): stri
 /** What is in a plan, and what was last done to it: `9 drawers; last: pin, all nine drawers`. */
 export const contentWords = ({ text, last }: KeptPlan): string => {
   const reading = readPlan(text);
-  const { drawers, joints } = reading.ok ? reading.plan : { drawers: [], joints: [] };
-  const made = drawers.reduce((sum, { count }) => sum + count, 0);
+  const { drawers, boxes, joints } = reading.ok ? reading.plan : { drawers: [], boxes: [], joints: [] };
+  const [made, boxed] = [drawers, boxes].map((specs) => specs.reduce((sum, { count }) => sum + count, 0));
   const holds = [
-    ...(made === 0 ? [] : [counted(made, 'drawer')]),
+    ...(made ? [counted(made, 'drawer')] : []),
+    ...(boxed ? [`${boxed} ${boxed === 1 ? 'box' : 'boxes'}`] : []),
     ...(joints.length === 0 ? [] : [counted(joints.length, 'single corner')]),
   ];
   return `${holds.join(', ')}; ${last === undefined ? 'as opened' : `last: ${last}`}`;

@@ -1,4 +1,5 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
+import { drawersAndBoxes } from '../../drawer/drawer.ts';
 import { handPaper } from '../../paper/paperSizes.ts';
 import { readPrinterName } from '../../paper/printerName.ts';
 import { sentence } from '../../units/complaint.ts';
@@ -132,7 +133,7 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
     const { benchPaper = '' } = chosen();
     const on = readPrinting(choice(), unitOf(unit()));
     const names = [
-      ...project.set.drawers.map(({ spec }) => spec.name),
+      ...drawersAndBoxes(project.set).map(({ spec }) => spec.name),
       ...project.joints.map(({ name }) => name),
     ];
     render(
@@ -150,7 +151,7 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
               : fileRows({
                   counts: sheets.counts ?? {},
                   kinds: kinds(project),
-                  hasParts: project.set.drawers.length > 0,
+                  hasParts: drawersAndBoxes(project.set).length > 0,
                   benchPaper,
                   usualPaper: on.ok ? handPaper(on.value.paper, unitOf(unit())).name : '',
                   choosePaper: (typed) => choose({ benchPaper: typed }),

@@ -86,7 +86,7 @@ interface Wish {
   readonly spec: JointSpec;
 }
 
-const wishesOf = ({ drawers, joints }: Plan): Wish[] => [
+const wishesOf = ({ drawers, boxes, joints }: Plan): Wish[] => [
   ...drawers.flatMap((spec, index): Wish[] => {
     const { height, backHeight } = sizesOf(spec);
     const { name } = spec;
@@ -99,6 +99,13 @@ const wishesOf = ({ drawers, joints }: Plan): Wish[] => [
       },
     ];
   }),
+  ...boxes.map(
+    (spec, index): Wish => ({
+      ref: { of: 'box', index, end: 'front' },
+      name: spec.name,
+      spec: frontJointSpec(spec, sizesOf(spec).height),
+    }),
+  ),
   ...joints.map(({ name, spec }, index): Wish => ({ ref: { of: 'joint', index }, name, spec })),
 ];
 

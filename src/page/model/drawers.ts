@@ -1,5 +1,6 @@
 import { blankName } from '../../drawer/blanks/blankWords.ts';
 import { kindFor } from '../../joint/kinds/kinds.ts';
+import { type List, LISTS as MADE } from '../../plan/check/checkWhole.ts';
 import type { Project } from '../../project/project.ts';
 import { type Place, type Result, refuse, under } from '../../units/complaint.ts';
 import { nameKey, parseName } from '../../units/name.ts';
@@ -12,44 +13,46 @@ import { copyItem, editPlan } from '../text/editPlan.ts';
 import { namesElsewhere } from '../text/listDrawers.ts';
 import { swapItems } from '../text/swapItems.ts';
 import { freedPins, renamedPins } from './boards/pinEdits.ts';
-import type { EditedCorner } from './editedCorner.ts';
+import { type EditedCorner, listOf } from './editedCorner.ts';
 import { planNumber } from './planNumber.ts';
 import { type Snapshot, snapshot } from './snapshot.ts';
 import { isWritten, writtenPlan } from './writtenPlan.ts';
-
-const listOf = ({ ref }: EditedCorner): 'drawers' | 'joints' => (ref.of === 'drawer' ? 'drawers' : 'joints');
 
 const change = (
   { text }: Snapshot,
   corner: EditedCorner,
   key: string,
   value: PlanValue | undefined,
-): Result<Snapshot> => snapshot(editPlan(text, [{ at: [listOf(corner), corner.ref.index, key], value }]));
+): Result<Snapshot> => snapshot(editPlan(text, [{ at: [listOf(corner.ref), corner.ref.index, key], value }]));
 
-/** Renames the drawer or single corner, and a drawer wherever else the plan names it. */
+/** Renames the drawer, box or single corner, and a drawer wherever else the plan names it. */
 export const rename = (now: Snapshot, corner: EditedCorner, typed: string): Result<Snapshot> => {
   const { text, project } = now;
-  const list = listOf(corner);
+  const list = listOf(corner.ref);
   const at: Place = [list, corner.ref.index, 'name'];
   const read = parseName(typed);
   if (!read.ok) return refuse(...under(at, read.complaints));
   const name = read.value;
-  const isTaken = namesOf(project, list).some((other, i) => i !== corner.ref.index && isSame(other, name));
+  const isTaken = MADE.some((each) =>
+    namesOf(project, each).some(
+      (other, i) => !(each === list && i === corner.ref.index) && isSame(other, name),
+    ),
+  );
   if (isTaken)
     return refuse({
       at,
-      says: say`${quote(name)} is the name of another ${list === 'drawers' ? 'drawer' : 'corner'}; every name must be different`,
+      says: say`${quote(name)} is the name of another drawer, box or corner; every name must be different`,
     });
   const plan = writtenPlan(text);
   const places = [
     ...(isWritten(plan, [list, corner.ref.index]) ? [at] : []),
-    ...(list === 'drawers' ? namesElsewhere(plan).filter((each) => isSame(each.name, corner.name)) : []).map(
+    ...(list !== 'joints' ? namesElsewhere(plan).filter((each) => isSame(each.name, corner.name)) : []).map(
       (each) => each.at,
     ),
   ];
   const pins = renamedPins(now, {
     part: (blank) =>
-      list === 'drawers' && isSame(blank.drawer, corner.name)
+      list !== 'joints' && isSame(blank.drawer, corner.name)
         ? blankName({ ...blank, drawer: name })
         : undefined,
   });
@@ -58,11 +61,13 @@ export const rename = (now: Snapshot, corner: EditedCorner, typed: string): Resu
 
 const isSame = (one: string, other: string): boolean => nameKey(one) === nameKey(other);
 
-const namesOf = ({ set, joints }: Project, list: 'drawers' | 'joints'): string[] =>
-  list === 'drawers' ? set.drawers.map(({ spec }) => spec.name) : joints.map(({ name }) => name);
+const namesOf = ({ set, joints }: Project, list: List): string[] =>
+  list === 'joints' ? joints.map(({ name }) => name) : (set[list] ?? []).map(({ spec }) => spec.name);
+
+const allNames = (project: Project): string[] => MADE.flatMap((list) => namesOf(project, list));
 
 /** The plan with a list of its own, as only the rows of a cabinet may name its drawers. */
-const withList = ({ text, project }: Snapshot, list: 'drawers' | 'joints'): string =>
+const withList = ({ text, project }: Snapshot, list: List): string =>
   isWritten(writtenPlan(text), [list])
     ? text
     : editPlan(
@@ -79,8 +84,8 @@ export const setCount = (
 
 /** Copies it, with a name that no other has. */
 export const duplicate = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
-  const list = listOf(corner);
-  const taken = new Set(namesOf(now.project, list).map(nameKey));
+  const list = listOf(corner.ref);
+  const taken = new Set(allNames(now.project).map(nameKey));
   const stem = corner.name.replace(/ \d+$/u, '');
   let number = 2;
   while (taken.has(nameKey(`${stem} ${number}`))) number++;
@@ -89,7 +94,9 @@ export const duplicate = (now: Snapshot, corner: EditedCorner): Result<Snapshot>
 
 /** Lets it change places with the one before it, or after it. */
 export const move = (now: Snapshot, corner: EditedCorner, by: -1 | 1): Result<Snapshot> =>
-  snapshot(swapItems(withList(now, listOf(corner)), listOf(corner), corner.ref.index, corner.ref.index + by));
+  snapshot(
+    swapItems(withList(now, listOf(corner.ref)), listOf(corner.ref), corner.ref.index, corner.ref.index + by),
+  );
 
 /** Sizes of a drawer and of a single corner that nothing is known of yet, and of their boards. */
 const BLANK = {
@@ -108,9 +115,9 @@ const BLANK = {
 } as const;
 
 /** `Drawer 7`: after those that there are, the first number that none of them has. */
-const freeName = (word: string, names: readonly string[]): string => {
-  const taken = new Set(names.map(nameKey));
-  let number = names.length + 1;
+const freeName = (word: string, project: Project, list: List): string => {
+  const taken = new Set(allNames(project).map(nameKey));
+  let number = namesOf(project, list).length + 1;
   while (taken.has(nameKey(`${word} ${number}`))) number++;
   return `${word} ${number}`;
 };
@@ -119,7 +126,7 @@ const freeName = (word: string, names: readonly string[]): string => {
 export const addCorner = ({ text, project }: Snapshot): Result<Snapshot> => {
   const at = ['joints', project.joints.length];
   const given = {
-    name: freeName('Corner', namesOf(project, 'joints')),
+    name: freeName('Corner', project, 'joints'),
     kind: kindFor([]),
     ...BLANK[unitOf(project.units)].corner,
   };
@@ -147,7 +154,7 @@ export const addDrawer = ({ text, project }: Snapshot, { drawer }: EditedCorner)
   return snapshot(
     editPlan(text, [
       ...boards,
-      { at: [...at, 'name'], value: freeName('Drawer', namesOf(project, 'drawers')) },
+      { at: [...at, 'name'], value: freeName('Drawer', project, 'drawers') },
       ...(['width', 'height', 'depth'] as const).map(
         (key): Edit => ({ at: [...at, 'opening', key], value: size(key) }),
       ),
@@ -169,12 +176,12 @@ drawers:
 `;
 };
 
-/** Removes it from the plan; refuses to remove the last drawer or corner. */
+/** Removes it from the plan; refuses to remove all that the plan holds. */
 export const remove = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
   const { text, project } = now;
-  if (project.set.drawers.length + project.joints.length === 1)
+  if (allNames(project).length === 1)
     return refuse({ at: [], says: say`this is all that the plan holds`, hint: say`New, to begin another` });
-  const list = listOf(corner);
-  const pins = freedPins(now, ({ drawer }) => list === 'drawers' && isSame(drawer, corner.name));
+  const list = listOf(corner.ref);
+  const pins = freedPins(now, ({ drawer }) => list !== 'joints' && isSame(drawer, corner.name));
   return snapshot(editPlan(text, [{ at: [list, corner.ref.index], value: undefined }, ...pins]));
 };

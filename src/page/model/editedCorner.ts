@@ -1,7 +1,8 @@
 import { draftDrawer } from '../../drawer/draftDrawer.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
+import { hasEqualEnds } from '../../drawer/drawerSizes.ts';
 import type { Groove } from '../../drawer/drawerSpec.ts';
-import { listedFront } from '../../drawer/familyFronts.ts';
+import { listedFront } from '../../drawer/frontJoint.ts';
 import type { Joint } from '../../joint/joint.ts';
 import type { Spacing } from '../../joint/jointSpec.ts';
 import type { Project } from '../../project/project.ts';
@@ -13,22 +14,27 @@ import { type Locked, listed, lockedIn, type TipWidths } from './widths.ts';
 
 /** Which of a plan's corners is meant. */
 export type CornerRef =
-  | { readonly of: 'drawer'; readonly index: number; readonly end: 'front' | 'back' }
+  | { readonly of: 'drawer' | 'box'; readonly index: number; readonly end: 'front' | 'back' }
   | { readonly of: 'joint'; readonly index: number };
 
-/** The corner of a drawer that is at the end which is looked at: at the front, where a single corner is. */
-export const cornerOfDrawer = (shown: CornerRef, index: number): CornerRef => ({
-  of: 'drawer',
-  index,
-  end: shown.of === 'drawer' ? shown.end : 'front',
-});
+/** The corner of a drawer or box that is at the end which is looked at: at the front, where a single corner is. */
+export const cornerOfDrawer = (
+  shown: CornerRef,
+  index: number,
+  of: 'drawer' | 'box' = 'drawer',
+): CornerRef => ({ of, index, end: shown.of === 'joint' ? 'front' : shown.end });
+
+/** The list of a plan that a corner's drawer or box, or the corner itself, is an entry of. */
+export const listOf = ({ of }: Pick<CornerRef, 'of'>) =>
+  (({ drawer: 'drawers', box: 'boxes', joint: 'joints' }) as const)[of];
 
 /** One corner of a plan, shown and edited. */
 export interface EditedCorner {
   readonly ref: CornerRef;
-  /** The drawer's name, or the corner's own. */
+  /** The drawer's or box's name, or the corner's own. */
   readonly name: string;
   readonly joint: Joint;
+  /** The drawer, or the box. */
   readonly drawer?: Drawer;
   /** Where the groove crosses the tail board, from the joint's reference edge. */
   readonly groove?: Groove;
@@ -65,8 +71,16 @@ export const cornersOf = ({ set, joints }: Project): CornerRef[] => [
     { of: 'drawer', index, end: 'front' },
     { of: 'drawer', index, end: 'back' },
   ]),
+  ...(set.boxes ?? []).flatMap(({ spec }, index): CornerRef[] => [
+    { of: 'box', index, end: 'front' },
+    ...(hasEqualEnds(spec) ? [] : [{ of: 'box', index, end: 'back' } as const]),
+  ]),
   ...joints.map((_, index): CornerRef => ({ of: 'joint', index })),
 ];
+
+/** The drawer or box that a corner is of. */
+const bodyOf = ({ set }: Project, { of, index }: CornerRef): Drawer | undefined =>
+  (of === 'drawer' ? set.drawers : of === 'box' ? set.boxes : undefined)?.[index];
 
 /** Those with locked widths. */
 export const lockedCorners = (project: Project): CornerRef[] =>
@@ -75,13 +89,14 @@ export const lockedCorners = (project: Project): CornerRef[] =>
     return spacing !== undefined && lockedIn(spacing).size > 0;
   });
 
-const spacingOf = ({ set, joints }: Project, ref: CornerRef): Spacing | undefined =>
+const spacingOf = (project: Project, ref: CornerRef): Spacing | undefined =>
   ref.of === 'joint'
-    ? joints[ref.index]?.spec.spacing
-    : set.drawers[ref.index]?.spec[ref.end === 'front' ? 'joint' : 'backJoint'].spacing;
+    ? project.joints[ref.index]?.spec.spacing
+    : bodyOf(project, ref)?.spec[ref.of === 'drawer' && ref.end === 'back' ? 'backJoint' : 'joint'].spacing;
 
 /** The corner; undefined where the plan has none of that index. */
-export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): EditedCorner | undefined => {
+export const cornerOf = (project: Project, ref: CornerRef): EditedCorner | undefined => {
+  const { joints, cutting } = project;
   if (ref.of === 'joint') {
     const lone = joints[ref.index];
     if (lone === undefined) return undefined;
@@ -90,20 +105,23 @@ export const cornerOf = ({ set, joints, cutting }: Project, ref: CornerRef): Edi
       layOutWith({ ...spec, ...listed(widths) }, toolingOf(cutting)),
     );
   }
-  const drawer = set.drawers[ref.index];
+  const drawer = bodyOf(project, ref);
   if (drawer === undefined) return undefined;
   const { spec } = drawer;
   const { name, joint, backJoint } = spec;
   const common = { ref, name, drawer };
-  if (ref.end === 'back')
+  const atBack = ref.end === 'back';
+  if (atBack && ref.of === 'drawer')
     return edited({ ...common, ...spacedAs(backJoint.spacing) }, drawer.back, spec, (widths) => {
       const draft = draftDrawer({ ...spec, backJoint: { ...backJoint, ...listed(widths) } });
       return draft.ok ? accept(draft.value.back) : draft;
     });
   const groove = spec.bottom.hold.kind === 'groove' && { groove: spec.groove };
-  return edited({ ...common, ...groove, ...spacedAs(joint.spacing) }, drawer.front, spec, (widths) => {
+  const shown = atBack ? drawer.back : drawer.front;
+  return edited({ ...common, ...groove, ...spacedAs(joint.spacing) }, shown, spec, (widths) => {
     const draft = draftDrawer({ ...spec, joint: { ...joint, ...listed(widths) } });
-    return draft.ok ? listedFront(draft.value) : draft;
+    if (!draft.ok) return draft;
+    return atBack ? accept(draft.value.back) : listedFront(draft.value);
   });
 };
 
@@ -138,5 +156,5 @@ export const startOnSides = ({ ref, drawer }: EditedCorner): number | undefined 
 /** Where in a plan a corner's tails are written. */
 export const placeOfTails = (ref: CornerRef): Place => {
   if (ref.of === 'joint') return ['joints', ref.index];
-  return ['drawers', ref.index, ...(ref.end === 'front' ? [] : ['back']), 'joint'];
+  return [listOf(ref), ref.index, ...(ref.of === 'drawer' && ref.end === 'back' ? ['back'] : []), 'joint'];
 };

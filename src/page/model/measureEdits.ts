@@ -3,7 +3,7 @@ import type { Project } from '../../project/project.ts';
 import type { Place } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
 import type { Edit, PlanValue } from '../text/edit.ts';
-import { cornerOf, type EditedCorner } from './editedCorner.ts';
+import { cornerOf, type EditedCorner, listOf } from './editedCorner.ts';
 import { isBackKey, keepBacks, keepSingleCorners } from './keepInherited.ts';
 import type { Quantity } from './quantities.ts';
 import type { Scope } from './scope.ts';
@@ -17,7 +17,7 @@ export const drawersChanged = (
   { shared, get }: Pick<Quantity, 'shared' | 'get'>,
   scope: Scope,
 ): number[] => {
-  if (ref.of === 'joint') return [];
+  if (ref.of !== 'drawer') return [];
   if (!shared || scope.drawers === 'this') return [ref.index];
   return project.set.drawers.flatMap((_, index) => {
     const corner = cornerOf(project, { ...ref, index });
@@ -38,7 +38,7 @@ export const measureEdits = (
 ): Edit[] => {
   const { ref } = corner;
   const { at, ends, shared } = quantity;
-  if (ref.of === 'joint') return [{ at: ['joints', ref.index, ...at], value }];
+  if (ref.of !== 'drawer') return [{ at: [listOf(ref), ref.index, ...at], value }];
   const plan = writtenPlan(text);
   const specs = project.set.drawers.map(({ spec }) => spec);
   const once = shared && scope.drawers === 'all' && isForAll(plan, at);

@@ -43,7 +43,7 @@ export const changedWords = (
   const { ref } = corner;
   if (tail === undefined) return scopeWords(project, corner, measure, scope);
   if (ref.of === 'joint') return `${tail.name} of this corner`;
-  const atBack = ref.end === 'back' ? ' at the back' : '';
+  const atBack = ref.of === 'drawer' && ref.end === 'back' ? ' at the back' : '';
   return sharesSpacers(project, ref)
     ? `all its tails${atBack} in ${spacerDrawers(project, ref, value)}`
     : `${tail.name}${atBack} of ${selectedDrawers(corner)}`;

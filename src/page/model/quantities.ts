@@ -1,7 +1,7 @@
 import { shoulderWidth } from '../../joint/joint.ts';
 import { kindOf, OWN_LENGTHS } from '../../joint/kinds/kinds.ts';
 import type { Place } from '../../units/complaint.ts';
-import type { EditedCorner } from './editedCorner.ts';
+import type { CornerRef, EditedCorner } from './editedCorner.ts';
 
 /** A measure of a corner or of its drawer that can be changed. */
 export interface Quantity {
@@ -142,6 +142,23 @@ const DRAWER: readonly Quantity[] = [
   ),
 ];
 
+/** All that a box has is its own; its joints are alike at front and back. */
+const BOX: readonly Quantity[] = [
+  ...DIMENSIONS.map(([side, key]) =>
+    measure(
+      key,
+      ['Box', side, `box's ${side}`],
+      ['size', side],
+      ({ drawer }) => (drawer?.spec.space.kind === 'size' ? drawer.spec.space.size[side] : undefined),
+      { shared: false },
+    ),
+  ),
+  ...DRAWER.filter(
+    ({ at: [group], key }) =>
+      ['joint', 'groove', 'stock'].includes(String(group)) && key !== 'backShoulderWidth',
+  ).map((each): Quantity => ({ ...each, shared: false, ...(each.ends === 'each' && { ends: 'both' }) })),
+];
+
 const JOINT: readonly Quantity[] = [
   measure('jointWidth', ['Boards', 'width', 'width of both boards'], ['width'], ({ joint }) => joint.width),
   measure(
@@ -164,19 +181,23 @@ const JOINT: readonly Quantity[] = [
   shoulders([]),
 ];
 
-/** All measures of drawers, or of single corners. */
-export const measuresOf = (of: 'drawer' | 'joint'): readonly Quantity[] => (of === 'joint' ? JOINT : DRAWER);
+/** All measures of drawers, of boxes, or of single corners. */
+export const measuresOf = (of: CornerRef['of']): readonly Quantity[] =>
+  ({ drawer: DRAWER, box: BOX, joint: JOINT })[of];
 
-/** Where the measures of a drawer or of a single corner are written, their keys with points between. */
-export const measuredPlaces = (of: 'drawer' | 'joint'): ReadonlySet<string> =>
+/** Where the measures of a drawer, a box or a single corner are written, their keys with points between. */
+export const measuredPlaces = (of: CornerRef['of']): ReadonlySet<string> =>
   new Set(measuresOf(of).map(({ at }) => at.join('.')));
 
 /** The measures of a drawer's front or back, without those that only the other has; or of a single corner. */
 const measuresAt = ({ ref }: EditedCorner): readonly Quantity[] =>
-  ref.of === 'joint' ? JOINT : ref.end === 'front' ? AT_FRONT : AT_BACK;
+  ref.of === 'joint' ? JOINT : AT[ref.of][ref.end];
 
-const AT_FRONT = DRAWER.filter(({ ends }) => ends !== 'back');
-const AT_BACK = DRAWER.filter(({ ends }) => ends !== 'front');
+const atEnds = (all: readonly Quantity[]) => ({
+  front: all.filter(({ ends }) => ends !== 'back'),
+  back: all.filter(({ ends }) => ends !== 'front'),
+});
+const AT = { drawer: atEnds(DRAWER), box: atEnds(BOX) };
 
 /** Every measure that a corner has. */
 export const quantitiesOf = (corner: EditedCorner): readonly Quantity[] =>

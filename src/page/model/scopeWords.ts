@@ -31,8 +31,12 @@ export const allDrawers = (project: Project): string =>
     project.set.drawers.map((_, i) => i),
   );
 
-/** The drawers that the selected entry stands for: `this drawer`, `these two drawers`. */
-export const selectedDrawers = ({ drawer }: EditedCorner): string => thisDrawer(drawer?.spec.count ?? 1);
+/** The drawers or boxes that the selected entry stands for: `this drawer`, `these two boxes`. */
+export const selectedDrawers = ({ drawer, ref }: EditedCorner): string => {
+  const count = drawer?.spec.count ?? 1;
+  if (ref.of !== 'box') return thisDrawer(count);
+  return count === 1 ? 'this box' : `these ${inWords(count)} boxes`;
+};
 
 /**
  * What an edit changes, in words: `all nine drawers`, `back corners of this drawer`.
@@ -46,6 +50,7 @@ export const scopeWords = (
 ): string => {
   const { ref } = corner;
   if (ref.of === 'joint') return 'this corner';
+  if (ref.of === 'box') return selectedDrawers(corner);
   if (measure === undefined) return `${ref.end} corners of ${selectedDrawers(corner)}`;
   const who = drawersInWords(project, ref.index, drawersChanged(project, corner, measure, scope));
   if (measure.ends === 'each' && scope.ends === 'shown') return `${ref.end} corners of ${who}`;

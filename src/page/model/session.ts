@@ -82,6 +82,7 @@ export const faultIn = ({ faults: [first] }: Draft): string =>
   `The plan’s text has a fault in line ${first?.line ?? 1}`;
 
 const FIRST_DRAWER: CornerRef = { of: 'drawer', index: 0, end: 'front' };
+const FIRST_BOX: CornerRef = { ...FIRST_DRAWER, of: 'box' };
 const FIRST_JOINT: CornerRef = { of: 'joint', index: 0 };
 
 export const startSession = (now: Snapshot): Session => ({
@@ -91,7 +92,8 @@ export const startSession = (now: Snapshot): Session => ({
   scope: FIRST_SCOPE,
 });
 
-const firstCorner = ({ set }: Project): CornerRef => (set.drawers.length > 0 ? FIRST_DRAWER : FIRST_JOINT);
+const firstCorner = ({ set }: Project): CornerRef =>
+  set.drawers.length > 0 ? FIRST_DRAWER : set.boxes ? FIRST_BOX : FIRST_JOINT;
 
 /** The corner that is selected; every plan that can be read has at least one. */
 export const selectedCorner = ({ now, selected }: Session): EditedCorner => {

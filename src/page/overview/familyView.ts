@@ -1,4 +1,5 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
+import { drawersAndBoxes } from '../../drawer/drawer.ts';
 import type { Point } from '../../drawing/drawing.ts';
 import { type Joint, meanPin, meanTail } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
@@ -35,9 +36,16 @@ export const familyView =
           ref: cornerOfDrawer(corner.ref, index),
         }),
       ),
+      ...(set.boxes ?? []).map(
+        ({ spec, front }, index): Member => ({
+          name: spec.count > 1 ? `${spec.name}, quantity\u00a0${spec.count}` : spec.name,
+          joint: front,
+          ref: { of: 'box', index, end: 'front' },
+        }),
+      ),
       ...joints.map(({ name, joint }, index): Member => ({ name, joint, ref: { of: 'joint', index } })),
     ].slice(0, MOST_DRAWN);
-    const more = set.drawers.length + joints.length - members.length;
+    const more = drawersAndBoxes(set).length + joints.length - members.length;
     const { family } = set;
     const tall = members.reduce((sum, { joint }) => sum + joint.width, 0);
     const common = Math.min(SCALE.most, Math.max(SCALE.least, STACK / tall));

@@ -4,10 +4,11 @@ import { type Complaint, type Place, sentence } from '../../units/complaint.ts';
 import type { Notation } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
 import { quote } from '../../units/quote.ts';
+import type { CornerRef } from '../model/editedCorner.ts';
 import { fieldWords, inWords } from '../model/fields/keyWords.ts';
 
 /** The lists of a plan whose entries have names, and what one of them is. */
-const LISTS = { drawers: 'drawer', joints: 'corner', boards: 'board' } as const;
+const LISTS = { drawers: 'drawer', boxes: 'box', joints: 'corner', boards: 'board' } as const;
 type List = keyof typeof LISTS;
 const isList = (key: Place[number] | undefined): key is List => key !== undefined && key in LISTS;
 
@@ -27,11 +28,14 @@ const ITEMS: Readonly<Record<string, (i: number) => string>> = {
 const placeWords = (place: Place, nameOf: NameOf): string[] => {
   const [list, index, ...at] = place;
   return isList(list) && typeof index === 'number'
-    ? [nameOf(list, index), ...keyWords(at, list === 'joints' ? 'joint' : 'drawer')]
+    ? [
+        nameOf(list, index),
+        ...keyWords(at, list === 'joints' ? 'joint' : list === 'boxes' ? 'box' : 'drawer'),
+      ]
     : keyWords(place, 'drawer');
 };
 
-const keyWords = (at: Place, of: 'drawer' | 'joint'): string[] => {
+const keyWords = (at: Place, of: CornerRef['of']): string[] => {
   if (at[0] === 'back' && at[1] === 'joint' && at.length > 2) return ['back', ...keyWords(at.slice(1), of)];
   const called = at.map((_, i) => fieldWords(at.slice(0, i + 1), of));
   const from = called.findLastIndex((words) => words !== undefined);
@@ -55,7 +59,9 @@ export const adviceWords = (complaint: Complaint, notation: Notation): string =>
     notation,
   )
     .replace(/^\S+(?= has no effect: )/u, placeWords(complaint.at, NUMBERED).join(', '))
-    .replace(/\b(drawers|joints|boards)\[(\d+)\]/gu, (_, list: List, index) => NUMBERED(list, Number(index)))
+    .replace(/\b(drawers|boxes|joints|boards)\[(\d+)\]/gu, (_, list: List, index) =>
+      NUMBERED(list, Number(index)),
+    )
     .replace(/ \([a-z]\w*(?:\.\w+)+\)/giu, '');
 
 /** A complaint about an edit, which says what of the plan it is about: `Ribbon, tail 1: 2.43 mm is out of range; …`. */
@@ -63,10 +69,12 @@ export const complaintWords = (complaint: Complaint, { set, joints, work, units 
   const told = adviceWords(complaint, units);
   const names = {
     drawers: set.drawers.map(({ spec }) => spec.name),
+    boxes: (set.boxes ?? []).map(({ spec }) => spec.name),
     joints: joints.map(({ name }) => name),
     boards: (work?.planks ?? []).filter(({ copy }) => copy === 1).map(({ name }) => name),
   };
-  if ([...names.drawers, ...names.joints].some((name) => told.startsWith(quote(name)))) return told;
+  if ([...names.drawers, ...names.boxes, ...names.joints].some((name) => told.startsWith(quote(name))))
+    return told;
   const place = placeWords(complaint.at, (list, i) => names[list][i] ?? NUMBERED(list, i));
   const untold = place.filter((word) => !told.includes(word));
   return untold.length === 0 ? told : `${untold.join(', ')}: ${told}`;

@@ -6,8 +6,8 @@ import { quote } from '../../units/quote.ts';
 import type { Unit } from '../../units/unit.ts';
 import { BOARDS } from '../schema/ranges.ts';
 
-/** The two lists of things to make. */
-const LISTS = ['drawers', 'joints'] as const;
+/** The lists of things to make. */
+export const LISTS = ['drawers', 'boxes', 'joints'] as const;
 export type List = (typeof LISTS)[number];
 
 type Group = Readonly<Record<string, unknown>>;
@@ -15,7 +15,7 @@ type Group = Readonly<Record<string, unknown>>;
 export const isGroup = (value: unknown): value is Group =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** The most drawers and single corners of one plan, `count` not multiplied: setting so many out takes under 250 MB of memory. */
+/** The most drawers, boxes and single corners of one plan, `count` not multiplied: setting so many out takes under 250 MB of memory. */
 const MOST_ENTRIES = 2000;
 
 const { most: MOST_BOARDS } = BOARDS;
@@ -40,7 +40,7 @@ export const tooManyEntries = (value: unknown): Complaint | undefined => {
   return (
     at && {
       at,
-      says: say`the plan has ${before} drawers and single corners; it may have up to ${MOST_ENTRIES}, as more would take too much memory; divide the plan into several, one for each cabinet`,
+      says: say`the plan has ${before} drawers, boxes and single corners; it may have up to ${MOST_ENTRIES}, as more would take too much memory; divide the plan into several, one for each cabinet`,
     }
   );
 };
@@ -71,25 +71,32 @@ const inLists = (value: Group): Complaint[] => {
     return [
       {
         at: [],
-        says: say`the plan has neither drawers nor joints, so there is nothing to make`,
-        remedy: say`list them under drawers: or joints:`,
+        says: say`the plan has no drawers, boxes or joints, so there is nothing to make`,
+        remedy: say`list them under drawers:, boxes: or joints:`,
       },
     ];
-  return NAMED.flatMap((list) => sameNames(list, value[list]));
+  return [...sameNames(value, LISTS), ...sameNames(value, ['boards'])];
 };
 
-/** The lists in which every entry has a name of its own. */
-const NAMED = [...LISTS, 'boards'] as const;
-
-const sameNames = (list: (typeof NAMED)[number], entries: unknown): Complaint[] => {
-  if (!Array.isArray(entries)) return [];
-  const names = entries.map((entry: unknown) =>
+/** Entries of lists in all of which together every entry has a name of its own. */
+const sameNames = (value: Group, lists: readonly (List | 'boards')[]): Complaint[] => {
+  const entries = lists.flatMap((list) => {
+    const given = value[list];
+    return Array.isArray(given) ? given.map((entry: unknown, index) => ({ list, index, entry })) : [];
+  });
+  const names = entries.map(({ entry }) =>
     isGroup(entry) && typeof entry.name === 'string' ? entry.name : undefined,
   );
-  return repeatedNames(names).map(({ name, index, first }) => ({
-    at: [list, index, 'name'],
-    says: say`${quote(name)} is the name of ${list}[${first}] too; every name must be different`,
-    remedy:
-      list !== 'joints' ? say`give it another name, or give the first a count` : say`give it another name`,
-  }));
+  return repeatedNames(names).flatMap(({ name, index, first }): Complaint[] => {
+    const [again, before] = [entries[index], entries[first]];
+    if (again === undefined || before === undefined) return [];
+    const mayCount = again.list === before.list && again.list !== 'joints';
+    return [
+      {
+        at: [again.list, again.index, 'name'],
+        says: say`${quote(name)} is the name of ${before.list}[${before.index}] too; every name must be different`,
+        remedy: mayCount ? say`give it another name, or give the first a count` : say`give it another name`,
+      },
+    ];
+  });
 };

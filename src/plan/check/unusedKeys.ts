@@ -1,5 +1,5 @@
 import type { CabinetPlace } from '../../cabinet/cabinetSpec.ts';
-import { USUAL_FRONT } from '../../drawer/drawerSpec.ts';
+import { USUAL_BOX, USUAL_FRONT } from '../../drawer/drawerSpec.ts';
 import { hasLength, kindOf, OWN_LENGTH_KEYS } from '../../joint/kinds/kinds.ts';
 import { KEYS_OF_SPACINGS, SPACING_OF, strayKeys } from '../../joint/spacingWish.ts';
 import type { StockName } from '../../stock/plank.ts';
@@ -10,7 +10,7 @@ import { findWood } from '../../wood/species.ts';
 import { mergeJoint } from '../fill/fillJoint.ts';
 import { STOCKS } from '../schema/boardSchema.ts';
 import { SPACING_KEYS } from '../schema/cornerSchema.ts';
-import type { WrittenDrawer, WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
+import type { WrittenBox, WrittenDrawer, WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
 import { isGroup } from './checkWhole.ts';
 
 /** Keys that are written, and have no effect under a condition. */
@@ -43,18 +43,28 @@ const NO_CLIMATE = say`the movement of wood is calculated only where a climate i
 const drawersOf = ({ drawers = [], cabinet }: WrittenPlan): readonly WrittenDrawer[] =>
   drawers.length === 0 && cabinet !== undefined ? [{ name: '' }] : drawers;
 
+/** A box's corners, its kind among their keys. */
+const jointOf = ({ kind = USUAL_BOX, joint }: WrittenBox): WrittenJoint => ({ ...joint, kind });
+
+/** Every corner that takes a plan's `joint` as a single one does: of boxes, and the single ones. */
+const ownCorners = ({ boxes = [], joints = [] }: WrittenPlan): readonly WrittenJoint[] => [
+  ...boxes.map(jointOf),
+  ...joints,
+];
+
 /** Whether a straight cutter cuts any of a plan's pins: those of through corners, which every drawer has at its back. */
-const cutsStraight = ({ joints = [], ...plan }: WrittenPlan): boolean =>
-  drawersOf(plan).length > 0 || joints.some((corner) => kindOf(corner).sockets === 'open');
+const cutsStraight = (plan: WrittenPlan): boolean =>
+  drawersOf(plan).length > 0 ||
+  ownCorners(plan).some(({ kind = USUAL_BOX }) => kindOf({ kind }).sockets === 'open');
 
 /** Whether any of a plan's corners has stopped sockets. */
-const cutsLapped = ({ joints = [], ...plan }: WrittenPlan): boolean =>
+const cutsLapped = (plan: WrittenPlan): boolean =>
   drawersOf(plan).some((own) => isStopped(mergeJoint(plan.joint ?? {}, own.joint ?? {}))) ||
-  joints.some(isStopped);
+  ownCorners(plan).some(isStopped);
 
-/** Whether any corner that takes a plan's `joint` has shoulders: a front, or a single one. */
+/** Whether any corner that takes a plan's `joint` has shoulders: a front, a box's, or a single one. */
 const isShouldered = (plan: WrittenPlan): boolean =>
-  [...drawersOf(plan), ...(plan.joints ?? []).map((joint) => ({ joint }))].some((own) =>
+  [...drawersOf(plan), ...ownCorners(plan).map((joint) => ({ joint }))].some((own) =>
     hasShoulder(mergeJoint(plan.joint ?? {}, own.joint ?? {})),
   );
 
@@ -114,14 +124,21 @@ const ofCabinet = (
 /** Keys of the plan. */
 const OF_PLAN: readonly Row<WrittenPlan>[] = [
   {
+    keys: ['stock', 'groove', 'bottom', 'saw', 'boards', 'breakout'],
+    where: (plan) => drawersOf(plan).length === 0 && (plan.boxes ?? []).length === 0,
+    because: say`this plan has no drawers and no boxes`,
+  },
+  {
     keys: [
-      ...DRAWER_GROUPS.filter((group) => group !== 'joint'),
+      'fit',
+      'back',
+      'front',
       'climate',
       'woods',
       'family',
-      'saw',
-      'boards',
-      'breakout',
+      'stock.back',
+      'groove.stopped',
+      'bottom.slips',
     ],
     where: (plan) => drawersOf(plan).length === 0,
     because: NO_DRAWERS,
@@ -334,16 +351,24 @@ const overrides = ({ plan, own }: Case, place: readonly string[]): boolean => {
   return valueAt(merged, place.slice(-1)) === undefined;
 };
 
-/** Whether a single corner takes a value from the plan's `joint`. */
-const heldBySingle = ({ joints = [] }: WrittenPlan, place: readonly string[]): boolean => {
+/** Whether a single corner or a box takes a value from the plan's `joint`. */
+const heldByCorner = (plan: WrittenPlan, place: readonly string[]): boolean => {
   const [group, key = ''] = place;
   if (group !== 'joint' || key === 'kind' || SPACING_KEYS.some((own) => own === key)) return false;
   const length = OWN_LENGTH_KEYS.find((own) => own === key);
-  return joints.some(
+  return ownCorners(plan).some(
     (corner) =>
-      valueAt(corner, [key]) === undefined && (length === undefined || hasLength(corner.kind, length)),
+      valueAt(corner, [key]) === undefined &&
+      (length === undefined || hasLength(corner.kind ?? USUAL_BOX, length)),
   );
 };
+
+/** Whether a box takes a value from what the plan gives for the boards, the groove and the bottom of drawers. */
+const heldByBox = ({ boxes = [] }: WrittenPlan, place: readonly string[]): boolean =>
+  TAKEN_BY_BOXES.test(place.join('.')) && boxes.some((box) => valueAt(box, place) === undefined);
+
+const TAKEN_BY_BOXES =
+  /^(?:stock\.(?:front|side|bottom)\.(?:thickness|species)|groove\.(?:offset|width|depth)|bottom\.(?:kind|slack))$/u;
 
 const tell = (at: Place, because: Phrase): Complaint => ({
   at,
@@ -371,8 +396,10 @@ const uselessForAll = (
     reason ??= because;
   }
   if (reason !== undefined) return reason;
-  return OWN_LENGTH_KEYS.some((key) => key === place.at(-1))
-    ? say`no corner here takes its ${place.at(-1) ?? ''} from it`
+  if (OWN_LENGTH_KEYS.some((key) => key === place.at(-1)))
+    return say`no corner here takes its ${place.at(-1) ?? ''} from it`;
+  return drawers.length === 0 && place[0] !== 'joint'
+    ? say`no box here takes it`
     : say`every ${place[0] === 'joint' ? 'corner' : 'drawer'} that it is for has its own in its place`;
 };
 
@@ -389,7 +416,7 @@ export const unusedKeys = (plan: WrittenPlan): Complaint[] => {
   const drawers = drawersOf(plan).map((own): Case => ({ plan, own }));
   for (const place of leavesOf(plan)) {
     const because = uselessForAll(drawers, place, valueAt(plan, place));
-    if (because !== undefined && !isTold(place) && !heldBySingle(plan, place))
+    if (because !== undefined && !isTold(place) && !heldByCorner(plan, place) && !heldByBox(plan, place))
       told.push(tell(place, because));
   }
   drawers.forEach((drawer, i) => {
@@ -397,6 +424,9 @@ export const unusedKeys = (plan: WrittenPlan): Complaint[] => {
       const because = uselessFor(drawer, place, valueAt(drawer.own, place));
       if (because !== undefined) told.push(tell(['drawers', i, ...place], because));
     }
+  });
+  plan.boxes?.forEach((box, i) => {
+    for (const key of strayKeys(box.joint ?? {})) told.push(tell(['boxes', i, 'joint', key], isFor(key)));
   });
   plan.joints?.forEach((corner, i) => {
     for (const key of strayKeys(corner)) told.push(tell(['joints', i, key], isFor(key)));

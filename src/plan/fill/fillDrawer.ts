@@ -1,6 +1,6 @@
-import { sizesOf as drawerSizes } from '../../drawer/drawerSizes.ts';
 import {
   type BottomSpec,
+  type BoxSpec,
   type DrawerSpec,
   type Fit,
   type JointWish,
@@ -10,6 +10,7 @@ import {
 } from '../../drawer/drawerSpec.ts';
 import { topGap } from '../../drawer/gaps.ts';
 import { depthUnderLaps } from '../../drawer/groove/depthUnderLaps.ts';
+import { comesOut } from '../../drawer/groove/hidingChoices.ts';
 import { latestStop } from '../../drawer/groove/latestStop.ts';
 import type { CornerWish } from '../../joint/jointSpec.ts';
 import { KINDS, withoutKind } from '../../joint/kinds/kinds.ts';
@@ -70,10 +71,13 @@ type DrawerDefaults = Pick<
   | 'woods'
 >;
 
+/** A drawer as it is written, with its places in a cabinet; or a box in a drawer's keys. */
+type WrittenBody = PlacedDrawer & { readonly box?: BoxSpec };
+
 /** A drawer's spec from its own keys, else the plan's, else the defaults. */
 export const fillDrawer = (
   plan: DrawerDefaults,
-  drawer: PlacedDrawer,
+  drawer: WrittenBody,
   at: Place,
   notation: Notation,
   cutting: Pick<Cutting, 'cutter' | 'fingers'> | undefined,
@@ -82,7 +86,7 @@ export const fillDrawer = (
   const defaults = DEFAULTS[unit];
   const front = { ...plan.stock?.front, ...drawer.stock?.front };
   const side = { ...plan.stock?.side, ...drawer.stock?.side };
-  const back = { ...side, ...plan.stock?.back, ...drawer.stock?.back };
+  const back = { ...(drawer.box === undefined ? side : front), ...plan.stock?.back, ...drawer.stock?.back };
   const joint = { kind: USUAL_FRONT, ...mergeJoint(plan.joint ?? {}, drawer.joint ?? {}) };
   const backJoint = mergeJoint(plan.back?.joint ?? {}, drawer.back?.joint ?? {});
   const bottom = bottomOf({ slack: defaults.slack, ...plan.bottom, ...drawer.bottom });
@@ -103,16 +107,20 @@ export const fillDrawer = (
     ...spacingOf(joint),
     ...KINDS[joint.kind].wish(joint),
   };
-  const most = depthUnderLaps({ joint: wish, stock: { front, side } });
-  const underLaps =
-    most === undefined ? [] : bottom.hold.kind === 'slips' ? [most.front] : [most.front, most.side];
+  const { box } = drawer;
+  const ends = box === undefined ? [front] : [front, back];
+  const underLaps = ends.flatMap((end) => {
+    const most = depthUnderLaps({ joint: wish, stock: { front: end, side } });
+    return most === undefined ? [] : bottom.hold.kind === 'slips' ? [most.front] : [most.front, most.side];
+  });
+  const carriers = [carrier, ...(box === undefined ? [] : ends.map(({ thickness }) => thickness))];
   const board = { ...plan.stock?.bottom, ...drawer.stock?.bottom };
-  const { stopped = 'none', ...groove } = {
+  const { stopped, ...groove } = {
     ...defaults.groove,
     // A thicker bottom has its edges thinned; a thinner one would rattle.
     width: Math.min(defaults.groove.width, board.thickness ?? defaults.groove.width),
-    // Half the board that carries it (common practice), or what laps leave.
-    depth: roundedDown(Math.max(GROOVE.least, Math.min(carrier / 2, ...underLaps)), unit),
+    // Half the thinnest board that carries it (common practice), or what laps leave.
+    depth: roundedDown(Math.max(GROOVE.least, Math.min(Math.min(...carriers) / 2, ...underLaps)), unit),
     ...plan.groove,
     ...drawer.groove,
   };
@@ -139,24 +147,20 @@ export const fillDrawer = (
     joint: wish,
     backJoint: { notation, ...backWishOf(joint, backJoint) },
     groove,
-    backDrop: drawer.back?.drop ?? plan.back?.drop ?? defaults.backDrop,
+    backDrop: box ? 0 : (drawer.back?.drop ?? plan.back?.drop ?? defaults.backDrop),
     bottom,
     ...(fittings && { fittings }),
+    ...(box && { box }),
     ...(cutting && { cutter: cutting.cutter }),
     ...(cutting?.fingers && { fingers: cutting.fingers }),
     ...(movement.value && { movement: movement.value }),
     ...(built.value.length > 0 && { asBuilt: built.value }),
   };
+  const stop = stopped ?? (box !== undefined && comesOut(spec) ? 'auto' : 'none');
   return accept(
-    stopped === 'none'
+    stop === 'none'
       ? spec
-      : {
-          ...spec,
-          groove: {
-            ...groove,
-            stopped: stopped === 'auto' ? latestStop(spec, drawerSizes(spec).lap) : stopped,
-          },
-        },
+      : { ...spec, groove: { ...groove, stopped: stop === 'auto' ? latestStop(spec) : stop } },
   );
 };
 

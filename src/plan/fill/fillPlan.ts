@@ -10,6 +10,7 @@ import { formatPlace } from '../read/planComplaint.ts';
 import type { EntryIndices } from '../read/validEntries.ts';
 import type { WrittenPlan } from '../schema/planSchema.ts';
 import { fillBoards } from './fillBoards.ts';
+import { fillBox } from './fillBox.ts';
 import { fillCabinet, type PlacedDrawer } from './fillCabinet.ts';
 import { fillDrawer } from './fillDrawer.ts';
 import { fillJoint } from './fillJoint.ts';
@@ -28,6 +29,7 @@ export const fillPlan = (
     woods,
     cabinet,
     drawers: listed = [],
+    boxes = [],
     joints = [],
   } = written;
   // Fractions beside mm are complained of by checkWhole.
@@ -53,6 +55,12 @@ export const fillPlan = (
         ),
     given.drawers,
   );
+  const madeBoxes = sift(
+    general.length > 0
+      ? []
+      : boxes.map((box, i) => fillBox(written, box, ['boxes', given.boxes[i] ?? i], notation, cutting)),
+    given.boxes,
+  );
   const madeJoints = sift(
     joints.map((joint, i) =>
       fillJoint(written.joint ?? {}, joint, ['joints', given.joints[i] ?? i], notation),
@@ -64,6 +72,7 @@ export const fillPlan = (
       name,
       units: notation,
       drawers: madeDrawers.values,
+      boxes: madeBoxes.values,
       joints: madeJoints.values,
       sawing: { ...USUAL_SAWING[unitOf(notation)], ...written.saw },
       ...(boards.ok && boards.value && { boards: boards.value }),
@@ -74,11 +83,17 @@ export const fillPlan = (
       ...(target !== undefined && { target }),
       ...(Object.keys(spacers).length > 0 && { spacers }),
     },
-    indices: { drawers: madeDrawers.indices, joints: madeJoints.indices, boards: given.boards },
+    indices: {
+      drawers: madeDrawers.indices,
+      boxes: madeBoxes.indices,
+      joints: madeJoints.indices,
+      boards: given.boards,
+    },
     complaints: onceAPlace([
       ...general,
       ...(boards.ok ? [] : boards.complaints),
       ...madeDrawers.complaints,
+      ...madeBoxes.complaints,
       ...madeJoints.complaints,
     ]),
   };

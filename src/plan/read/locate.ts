@@ -30,18 +30,18 @@ export const nearest = (find: Find, place: Place): Position => {
 };
 
 /**
- * A later step's complaint where the value that it complains of is written: in its drawer, or else among the plan's keys
+ * A later step's complaint where the value that it complains of is written: in its drawer or box, or else among the plan's keys
  * for all drawers, or else where its default is taken from. What is written nowhere is sought as near as can be in the drawer.
  * @param indices which entries of the text the later step was given: its places count those alone
  */
 export const locate = (find: Find, indices: EntryIndices, complaint: Complaint): PlanComplaint => {
   const [list, index, ...rest] = complaint.at;
-  if ((list !== 'drawers' && list !== 'joints') || typeof index !== 'number')
+  if ((list !== 'drawers' && list !== 'boxes' && list !== 'joints') || typeof index !== 'number')
     return { ...nearest(find, complaint.at), complaint };
   const entry = [list, indices[list][index] ?? index];
   const at = [...entry, ...rest];
   const places =
-    list === 'drawers' && rest.length > 0
+    list !== 'joints' && rest.length > 0
       ? sources(rest).flatMap((source) => [[...entry, ...source], source])
       : rest.length > 0 && !OWN_OF_A_CORNER.has(rest[0])
         ? [at, ['joint', ...rest]]

@@ -1,5 +1,5 @@
 import type { Place } from '../../units/complaint.ts';
-import { isGroup, type List } from '../check/checkWhole.ts';
+import { isGroup, type List, LISTS as MADE } from '../check/checkWhole.ts';
 
 /** Of each list's valid entries, their indices in the plan as it was given. */
 export type EntryIndices = Readonly<Record<List | 'boards', readonly number[]>>;
@@ -10,7 +10,7 @@ export interface ValidEntries {
   readonly indices: EntryIndices;
 }
 
-const LISTS = ['drawers', 'joints', 'boards'] as const;
+const LISTS = [...MADE, 'boards'] as const;
 
 /** Keys on which no drawer, no corner and no board depends. */
 const SAWING_KEYS = ['saw', 'breakout'] as const;
@@ -24,7 +24,7 @@ export const validEntries = (value: unknown, wrong: readonly Place[]): ValidEntr
     if (!Array.isArray(entries) || invalid.has(undefined)) return [];
     return entries.flatMap((_, i) => (invalid.has(i) ? [] : [i]));
   };
-  // A fault in the plan's own keys may concern every drawer, but a single corner only where the unit or the joint is at fault.
+  // A fault in the plan's own keys may concern every drawer and box, but a single corner only where the unit or the joint is at fault.
   const ofSawing = SAWING_KEYS.filter((key) => wrong.some(([first]) => first === key));
   const general = wrong
     .map(([key]) => key)
@@ -32,6 +32,7 @@ export const validEntries = (value: unknown, wrong: readonly Place[]): ValidEntr
   const unitless = general.includes(undefined) || general.includes('units');
   const indices = {
     drawers: general.length > 0 ? [] : validIn('drawers'),
+    boxes: general.length > 0 ? [] : validIn('boxes'),
     joints: unitless || general.includes('joint') ? [] : validIn('joints'),
     boards: unitless ? [] : validIn('boards'),
   };
@@ -47,6 +48,7 @@ export const validEntries = (value: unknown, wrong: readonly Place[]): ValidEntr
         ? {}
         : Object.fromEntries(Object.entries(rest).filter(([key]) => !ofSawing.some((each) => each === key)))),
       drawers: pick('drawers'),
+      boxes: pick('boxes'),
       joints: pick('joints'),
       ...(indices.boards.length > 0 && { boards: pick('boards') }),
     },

@@ -8,6 +8,25 @@ import { choice, group, lengths, name, optional, wholeNumber } from './leaves.ts
 import { openingSchema } from './openingSchema.ts';
 import * as ranges from './ranges.ts';
 
+/** The thickness of one kind of part, and its wood; `what` says which it is, and its default. */
+export const partKeys = (unit: Unit, what: string, thickness: Range = ranges.THICKNESS) => ({
+  thickness: lengths(unit)(thickness).describe(what),
+  species: name('the name of a wood').describe('The wood, by its name.'),
+});
+
+/** How a part is written. */
+export const PART = '{thickness: 11, species: "Ash, white"}';
+
+/** The outside size of a drawer or a box. */
+export const sizeSchema = (unit: Unit) => {
+  const size = lengths(unit)(ranges.SPACE);
+  return group('{width: 280, height: 76, depth: 420}', {
+    width: size.describe('From left to right.'),
+    height: size.describe('From bottom to top.'),
+    depth: size.describe('From front to back.'),
+  });
+};
+
 /** The keys that a plan gives for every drawer, and any drawer may override; `corner`: those of any corner. */
 export const drawerKeys = (unit: Unit, corner: ReturnType<typeof cornerKeys>) => {
   const length = lengths(unit);
@@ -15,12 +34,11 @@ export const drawerKeys = (unit: Unit, corner: ReturnType<typeof cornerKeys>) =>
   const strip = length(ranges.THICKNESS);
   const overlap = length(ranges.LIP);
 
-  const board = (what: string, thickness: Range = ranges.THICKNESS) =>
+  const board = (what: string, thickness?: Range) =>
     group(
-      '{thickness: 11, species: "Ash, white"}',
+      PART,
       optional({
-        thickness: length(thickness).describe(what),
-        species: name('the name of a wood').describe('The wood, by its name.'),
+        ...partKeys(unit, what, thickness),
         grain: choice('flatsawn', 'quartersawn').describe(
           'How the boards were sawn from the log: which way they move most. `flatsawn` is plain-sawn: growth rings roughly parallel to the face; it moves more across its width, and is assumed unless given.',
         ),
@@ -142,12 +160,6 @@ export const drawerKeys = (unit: Unit, corner: ReturnType<typeof cornerKeys>) =>
 
 /** One kind of drawer; `keys`: those that the plan may give for every drawer. */
 export const drawerSchema = (unit: Unit, keys: ReturnType<typeof drawerKeys>) => {
-  const size = lengths(unit)(ranges.SPACE);
-  const box = group('{width: 280, height: 76, depth: 420}', {
-    width: size.describe('From left to right.'),
-    height: size.describe('From bottom to top.'),
-    depth: size.describe('From front to back.'),
-  });
   return group('{name: Buttons, opening: {width: 280, height: 76, depth: 420}}', {
     name: name('the name of a drawer').describe('What the drawer is called; no two may have one name.'),
     ...optional({
@@ -155,7 +167,7 @@ export const drawerSchema = (unit: Unit, keys: ReturnType<typeof drawerKeys>) =>
       opening: openingSchema(unit).describe(
         'The clear hole that the drawer slides into, as planned or as measured. Give this or `size`.',
       ),
-      size: box.describe("The drawer's outside size, lip included, in place of `opening`."),
+      size: sizeSchema(unit).describe("The drawer's outside size, lip included, in place of `opening`."),
     }),
     ...keys,
     ...optional({ asBuilt: builtSchema(unit) }),

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { FRACTIONS, FRACTIONS_IN_WORDS } from '../../units/notation.ts';
 import type { Unit } from '../../units/unit.ts';
 import { boardSchema } from './boardSchema.ts';
+import { boxSchema } from './boxSchema.ts';
 import { breakoutSchema } from './breakoutSchema.ts';
 import { cabinetSchema } from './cabinetSchema.ts';
 import { climateSchema } from './climateSchema.ts';
@@ -42,7 +43,7 @@ export const planSchema = (unit: Unit) => {
   // To make a schema takes longer than to read a small plan, so what is used in several places is made once.
   const corner = cornerKeys(unit);
   const keys = drawerKeys(unit, corner);
-  return group('with keys such as drawers: or joints:', {
+  return group('with keys such as drawers:, boxes: or joints:', {
     ...optional({
       name: name('the name of the plan').describe('What is being made. `Untitled` unless given.'),
       units: choice('mm', 'in').describe(
@@ -89,6 +90,11 @@ export const planSchema = (unit: Unit) => {
         .describe(
           'Each kind of drawer. What is given above for all of them may be given for one too. Those that the rows of a cabinet name, unless given.',
         ),
+      boxes: z
+        .array(remembered(boxSchema(unit, corner)), { error: 'a list of boxes, each with a dash before it' })
+        .describe(
+          'Each kind of box: as a drawer, but that all four corners are alike, and a groove on all four sides holds the bottom. What is given above for stock, joints, groove and bottom holds for boxes too.',
+        ),
       joints: z
         .array(remembered(namedJointSchema(unit, corner)), {
           error: 'a list of corners, each with a dash before it',
@@ -107,6 +113,7 @@ export type WrittenFingers = NonNullable<WrittenPlan['fingers']>;
 export type WrittenBoard = NonNullable<WrittenPlan['boards']>[number];
 export type WrittenBreakout = NonNullable<WrittenPlan['breakout']>;
 export type WrittenDrawer = NonNullable<WrittenPlan['drawers']>[number];
+export type WrittenBox = NonNullable<WrittenPlan['boxes']>[number];
 export type WrittenSingleCorner = NonNullable<WrittenPlan['joints']>[number];
 export type WrittenJoint = NonNullable<WrittenDrawer['joint']>;
 

@@ -47,7 +47,7 @@ describe('the boards of a drawer may not have', () => {
     expect(stopped({ stopped: 0.5 })).toHaveLength(1);
     const thin = { ...stock, front: { ...stock.front, thickness: 10.5 } };
     expect(stopped({ stopped: 1 }, { stock: thin })).toEqual([
-      "groove.stopped: the front's groove, 5 mm deep, comes within 0.5 mm of the sides' front ends: theirs cannot stop 1 mm short of them; try none, or make the groove less deep",
+      "groove.stopped: the groove in the front, 5 mm deep, comes within 0.5 mm of the sides' front ends: theirs cannot stop 1 mm short of them; try none, or make the groove less deep",
     ]);
     expect(stopped({ stopped: 5 }, slips(12, 20))).toEqual([
       "groove.stopped: slips carry the groove, and end at the front's inside face: no groove reaches the sides' ends; try none",

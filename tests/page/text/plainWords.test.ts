@@ -90,7 +90,7 @@ describe('a fault of a text', () => {
   it.each([
     ['groove:\n  ofset: 3\n', /groove, ofset: there is no such key here; .*, in "ofset: 3"$/u],
     ['drawers: [\n  {name: A', /, in "\{name: A"$/u],
-    ['name: Chest\n', /the plan has neither drawers nor joints[^"]*$/u],
+    ['name: Chest\n', /the plan has no drawers, boxes or joints[^"]*$/u],
   ])('of a file, %j, is told by its place in words and the line, without its number', (text, words) => {
     const reading = readProject(text);
     const told = reading.ok ? '' : reading.complaints.map((each) => fileFaultWords(each, 'mm', text)).join();

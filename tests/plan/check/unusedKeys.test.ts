@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { frameParts } from '../../../src/drawer/arrangement/frameParts.ts';
 import { cuttingList } from '../../../src/drawer/cuttingList.ts';
+import { drawersAndBoxes } from '../../../src/drawer/drawer.ts';
 import { drawerSeason } from '../../../src/drawer/drawerSeason.ts';
 import { setFittings } from '../../../src/drawer/fittings/setFittings.ts';
 import { parts } from '../../../src/drawer/partsList.ts';
@@ -36,21 +37,21 @@ const shown = (project: Project): string => {
     name,
     units,
     set.family,
-    set.drawers.map((drawer) => [
+    drawersAndBoxes(set).map((drawer) => [
       drawer.sizes,
       drawer.boards,
       drawer.front,
       drawer.back,
       drawerSeason(drawer),
     ]),
-    set.drawers.map(({ spec }) => [spec.name, spec.count, spec.space, spec.lip]),
-    set.drawers.length === 0 ? [] : parts(set, units),
+    drawersAndBoxes(set).map(({ spec }) => [spec.name, spec.count, spec.space, spec.lip]),
+    parts(set, units),
     setFittings(set.drawers),
     joints.map((corner) => [corner.name, corner.joint]),
     [...cuts.values()],
     guidesOf(project),
     [spacerList(set), spacerPrices(set)],
-    set.drawers.length === 0 ? [] : cuttingList(parts(set, units), sawing),
+    cuttingList(parts(set, units), sawing),
     work === undefined ? [] : [sawing, work],
     cabinet === undefined ? [] : frameParts(cabinet, units),
     adviceOf(project),
@@ -153,6 +154,7 @@ const SHELL: Tree = { width: 600, height: 300, depth: 420, rail: 18 };
 const STOCK: Tree = { front: { thickness: 20 }, side: { thickness: 12 } };
 const { rails: _rails, ...RAILLESS } = FRAME;
 
+const BOX = { name: 'D', size: { width: 280, height: 90, depth: 300 } };
 const CORNER = { name: 'C', kind: 'through', width: 90, tailBoard: 12, pinBoard: 12 };
 const { joint, climate, cutter: _, ...rest } = FULL;
 const { lap, kind, ...plain } = isTree(joint) ? joint : {};
@@ -198,6 +200,21 @@ const PLANS: readonly (readonly [string, Tree])[] = [
     },
   ],
   ['single corners alone', { ...FULL, drawers: [], joints: [CORNER] }],
+  ['boxes alone', { ...FULL, drawers: [], boxes: [{ ...BOX, kind: 'lapped' }] }],
+  [
+    'a box with boards of its own, beside a drawer',
+    { ...rest, boxes: [{ ...BOX, stock: { front: { thickness: 14 }, side: { thickness: 10 } } }] },
+  ],
+  [
+    'boxes out of boards',
+    {
+      stock: { front: { thickness: 12 } },
+      saw: { kerf: 3, edge: 3, ends: 25, face: 1, keep: [300, 50] },
+      boards: [{ name: 'Ash', stock: ['front', 'side', 'back'], thickness: 26, size: '2000 x 200 x 4' }],
+      breakout: { allow: { front: ['sapwood'] }, spare: { front: 1 } },
+      boxes: [BOX],
+    },
+  ],
   ['a lapped corner alone', { joint, joints: [{ ...CORNER, kind: 'lapped' }] }],
   ['a corner with all keys of its own', { joint: plain, joints: [{ ...CORNER, ...plain }] }],
   [
@@ -371,7 +388,7 @@ describe('a key of a plan', () => {
 
   it('is told of with the reason, a group once', () => {
     expect(unused({ stock: FULL.stock, fit: FULL.fit, climate, woods, joints: [CORNER] })).toEqual([
-      'stock has no effect: this plan has no drawers',
+      'stock has no effect: this plan has no drawers and no boxes',
       'fit has no effect: this plan has no drawers',
       'climate has no effect: this plan has no drawers',
       'woods has no effect: this plan has no drawers',
@@ -384,6 +401,31 @@ describe('a key of a plan', () => {
     ).toEqual([
       'family.target has no effect: every drawer has its own number of tails',
       'woods.Yew has no effect: no board that moves is made of it',
+    ]);
+  });
+
+  it('is told of where boxes take only some of what drawers would', () => {
+    expect(
+      unused({
+        stock: {
+          front: { thickness: 14, grain: 'quartersawn' },
+          side: { thickness: 12 },
+          back: { thickness: 11 },
+        },
+        joint: { pin: 5, lap: 3, tails: 3 },
+        groove: { offset: 9, stopped: 4 },
+        fit: { side: 1 },
+        bottom: { slack: 1 },
+        boxes: [{ ...BOX, stock: { side: { thickness: 10 } } }],
+      }),
+    ).toEqual([
+      'fit has no effect: this plan has no drawers',
+      'stock.back has no effect: this plan has no drawers',
+      'groove.stopped has no effect: this plan has no drawers',
+      'joint.tails has no effect: it is for the front corners of drawers, and this plan has no drawers',
+      'stock.front.grain has no effect: no box here takes it',
+      'stock.side.thickness has no effect: no box here takes it',
+      'joint.lap has no effect: no corner here takes its lap from it',
     ]);
   });
 

@@ -1,10 +1,13 @@
 import type { Place } from '../../../units/complaint.ts';
-import type { CornerRef } from '../editedCorner.ts';
+import { type CornerRef, listOf } from '../editedCorner.ts';
 import { measuredPlaces } from '../quantities.ts';
 import { keyAt, type PlanKey } from './planKeys.ts';
 
-/** Whose a key is: the whole plan's, given for all drawers or for one, a drawer's own, or a single corner's. */
-export type Owner = 'plan' | 'drawers' | 'drawer' | 'joint';
+/** Whose a key is: the whole plan's, given for all drawers or for one, a drawer's own, a box's, or a single corner's. */
+export type Owner = 'plan' | 'drawers' | CornerRef['of'];
+
+/** Whether a key is in an entry of a list. */
+export const isOfEntry = (of: Owner): of is CornerRef['of'] => of !== 'plan' && of !== 'drawers';
 
 /** The stages of the work, in order, and the whole plan last. */
 export type Stage = 'opening' | 'stock' | 'corner' | 'groove' | 'plan';
@@ -39,6 +42,10 @@ export const KEY_GROUPS: readonly KeyGroup[] = [
   { title: 'Pulls', stage: 'groove', of: 'drawers', places: ['pulls'] },
   { title: 'Locks', stage: 'groove', of: 'drawers', places: ['locks'] },
   { title: 'Stops', stage: 'groove', of: 'drawers', places: ['stops'] },
+  { title: 'Wood and grain', stage: 'stock', of: 'box', places: ['stock'] },
+  { title: 'Kind of corner', stage: 'corner', of: 'box', places: ['kind'] },
+  { title: 'Tails and shoulders', stage: 'corner', of: 'box', places: ['joint'], but: ELSEWHERE },
+  { title: 'Bottom', stage: 'groove', of: 'box', places: ['groove', 'bottom'] },
   { title: 'Units', stage: 'plan', of: 'plan', places: ['units', 'fractions'] },
   { title: 'Font of names', stage: 'plan', of: 'plan', places: ['font'] },
   { title: 'Cabinet', stage: 'plan', of: 'plan', places: ['cabinet'] },
@@ -59,12 +66,12 @@ export const KEY_GROUPS: readonly KeyGroup[] = [
 /** The groups of a stage for the corner that is shown. */
 export const groupsFor = (ref: CornerRef, stage: Stage): KeyGroup[] =>
   KEY_GROUPS.filter(
-    ({ of, stage: at }) => at === stage && (of === 'plan' || (of === 'joint') === (ref.of === 'joint')),
+    ({ of, stage: at }) => at === stage && (of === 'plan' || (of === 'drawers' ? 'drawer' : of) === ref.of),
   );
 
 /** The keys of a group: in a drawer's entry, or among those for all drawers, or of the plan. */
 export const keysOfGroup = ({ of, places }: KeyGroup): PlanKey[] => {
-  const entry = of === 'drawer' ? keyAt(['drawers', 0]) : of === 'joint' ? keyAt(['joints', 0]) : undefined;
+  const entry = isOfEntry(of) ? keyAt([listOf({ of }), 0]) : undefined;
   return places.flatMap((place) => {
     const at = place === '' ? [] : place.split('.');
     const key = entry === undefined ? keyAt(at) : keyAt(at, entry);
@@ -76,4 +83,4 @@ export const keysOfGroup = ({ of, places }: KeyGroup): PlanKey[] => {
 /** Whether a key has no field in its group, as its control is elsewhere. */
 export const isElsewhere = ({ of, but = [] }: KeyGroup, at: Place): boolean =>
   but.includes(at.join('.')) ||
-  (of !== 'plan' && measuredPlaces(of === 'joint' ? 'joint' : 'drawer').has(at.join('.')));
+  (of !== 'plan' && measuredPlaces(of === 'drawers' ? 'drawer' : of).has(at.join('.')));

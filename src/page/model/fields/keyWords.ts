@@ -1,7 +1,8 @@
 import { isKind } from '../../../joint/kinds/kinds.ts';
 import type { Place } from '../../../units/complaint.ts';
+import { type CornerRef, listOf } from '../editedCorner.ts';
 import { measuresOf } from '../quantities.ts';
-import type { KeyGroup } from './keyGroups.ts';
+import { isOfEntry, type KeyGroup } from './keyGroups.ts';
 import type { PlanKey } from './planKeys.ts';
 
 /** What a key is called on the page, where its own words would not say it. */
@@ -94,24 +95,26 @@ export const inWords = (key: string | number): string =>
  * What the page calls the field at a place in an entry of a plan, or among what all drawers have; undefined where its own
  * keys say it.
  */
-export const fieldWords = (at: Place, of: 'drawer' | 'joint'): readonly string[] | undefined => {
+export const fieldWords = (at: Place, of: CornerRef['of']): readonly string[] | undefined => {
   const place = at.join('.');
   const measure = measuresOf(of).find((each) => each.at.join('.') === place);
   if (measure !== undefined) {
     const { group, label } = measure;
     return group === 'Corner' || group === 'Boards' ? [label] : [group.toLowerCase(), label];
   }
-  const called = CALLED[place] ?? CALLED[`${of}s.*.${place}`];
+  const called = CALLED[place] ?? CALLED[`${listOf({ of })}.*.${place}`];
   return called === undefined ? undefined : [called];
 };
 
 /** What a key is called in its group. */
 export const labelOf = ({ of, places }: KeyGroup, { at }: PlanKey): string => {
-  const called = CALLED[at.join('.')];
+  const place = at.join('.');
+  // A box's keys are called as a drawer's, where those are given for all drawers.
+  const called = CALLED[place] ?? (of === 'box' ? CALLED[at.slice(2).join('.')] : undefined);
   if (called !== undefined) return called;
   const [list, kind, part = 'ends'] = at;
   if (list === 'fingers' && isKind(String(kind))) return `${part} for ${kind} corners`;
-  const own = of === 'drawer' || of === 'joint' ? at.slice(2) : at;
+  const own = isOfEntry(of) ? at.slice(2) : at;
   const prefix = places.find((place) => own.join('.').startsWith(`${place}.`))?.split('.').length ?? 0;
   const rest = own.slice(places.length === 1 ? prefix : 0).filter((step) => step !== '*');
   return (rest.length === 0 ? own : rest).map(inWords).join(' ');

@@ -4,14 +4,14 @@ import type { Edit, PlanValue } from '../../text/edit.ts';
 import { editPlan } from '../../text/editPlan.ts';
 import type { Written } from '../../text/writeValue.ts';
 import { adjustAt } from '../adjust.ts';
-import type { CornerRef, EditedCorner } from '../editedCorner.ts';
+import { type CornerRef, type EditedCorner, listOf } from '../editedCorner.ts';
 import { measureEdits } from '../measureEdits.ts';
 import type { Quantity } from '../quantities.ts';
 import type { Scope } from '../scope.ts';
 import type { Snapshot } from '../snapshot.ts';
 import { valueAt, type WrittenPlan, writtenPlan } from '../writtenPlan.ts';
 import { cabinetEdits } from './cabinetEdits.ts';
-import type { Owner } from './keyGroups.ts';
+import { isOfEntry, type Owner } from './keyGroups.ts';
 import { ANY, keyAt, type PlanKey } from './planKeys.ts';
 import { unitEdits } from './unitEdits.ts';
 
@@ -44,7 +44,7 @@ const depthOf = ({ of, at }: KeyRef): number => {
 export const isTogether = ({ required, at }: PlanKey): boolean =>
   required.length > 1 || at.at(-1) === 'heights';
 
-const entryOf = ({ of, index }: CornerRef): Place => [of === 'drawer' ? 'drawers' : 'joints', index];
+const entryOf = (ref: CornerRef): Place => [listOf(ref), ref.index];
 
 /** What is written for a key that the selected corner has: its own, else what is given for all. */
 export const writtenFor = (plan: WrittenPlan, ref: CornerRef, { of, at }: KeyRef): unknown => {
@@ -57,7 +57,7 @@ export const writtenFor = (plan: WrittenPlan, ref: CornerRef, { of, at }: KeyRef
 
 /** The key of a plan that is meant. */
 export const keyOf = ({ of, at }: KeyRef): PlanKey | undefined =>
-  of === 'drawer' || of === 'joint' ? keyAt([of === 'drawer' ? 'drawers' : 'joints', ANY, ...at]) : keyAt(at);
+  isOfEntry(of) ? keyAt([listOf({ of }), ANY, ...at]) : keyAt(at);
 
 /**
  * Sets some keys of one group together, each a step of one edit; listed tails are scaled where that changes their boards. Of
@@ -146,7 +146,7 @@ export const unsetMeasure = (
 ): Result<Snapshot> => {
   const { ref } = corner;
   const isBack = ref.of === 'drawer' && ref.end === 'back' && at[0] === 'joint' && scope.ends === 'shown';
-  const of: Owner = ref.of === 'joint' ? 'joint' : shared ? 'drawers' : 'drawer';
+  const of: Owner = ref.of === 'drawer' && shared ? 'drawers' : ref.of;
   return setKeys(now, corner, [[{ of, at: isBack ? ['back', ...at] : at }, undefined]], scope);
 };
 

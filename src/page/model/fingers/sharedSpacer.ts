@@ -27,13 +27,13 @@ interface Served {
 }
 
 const cornersLike = (project: Project, ref: CornerRef): EditedCorner[] =>
-  ref.of === 'joint'
+  ref.of !== 'drawer'
     ? []
     : project.set.drawers.flatMap((_, index) => cornerOf(project, { ...ref, index }) ?? []);
 
 /** The corners of all drawers, front or back as the one that is meant, whose tails a spacer gives. */
 export const servedBy = (project: Project, ref: CornerRef, spacer: number): Served[] => {
-  if (ref.of === 'joint') return [];
+  if (ref.of !== 'drawer') return [];
   const isLike = toldWith(project.set, ref.end, spacer);
   return cornersLike(project, ref).flatMap((corner) => {
     const pairs = (corner.fingers?.setting.pairs ?? []).flatMap((pair, i) =>
@@ -144,7 +144,7 @@ export const dragSharedSpacer = (now: Snapshot, corner: EditedCorner, i: number,
 
 /** Whether a corner keeps its layout when another's spacer changes. */
 const isKept = ({ ref, drawer }: EditedCorner, { set }: Project): boolean =>
-  ref.of === 'joint' ||
+  ref.of !== 'drawer' ||
   ref.end === 'back' ||
   drawer === undefined ||
   !isSought(drawer.spec, set.asked?.target);

@@ -6,6 +6,7 @@ import { toggleLock } from '../../../../src/page/model/edits.ts';
 import { readText } from '../../../../src/page/model/fields/fieldText.ts';
 import {
   isElsewhere,
+  isOfEntry,
   KEY_GROUPS,
   keysOfGroup,
   type Owner,
@@ -32,6 +33,8 @@ import { BACK, CHEST, cornerIn, FRONT, LONE, snapshotOf } from '../../chest.ts';
 const FEW = CHEST.replace(/^ {2}- \{name: (?:Ribbon|Patches|Notions),.*\n/gmu, '');
 const NO_SPACING = FEW.replace('pin: 5, halfPin: 6, lap: 5', 'pin: 5, lap: 5');
 const PLAN = `${NO_SPACING.trimEnd()}
+boxes:
+  - {name: Stamps, size: {width: 280, height: 90, depth: 200}, stock: {front: {thickness: 14}}}
 joints:
   - {name: Carcase, kind: through, width: 430, tailBoard: 19, pinBoard: 19} # of the case
 `;
@@ -70,6 +73,11 @@ const own = (first: string, second: string, before?: Sample['before']): Sample =
 const lone = (first: string, second: string, before?: Sample['before']): Sample => ({
   ...plan(first, second, before),
   of: 'joint',
+});
+
+const box = (first: string, second: string, before?: Sample['before']): Sample => ({
+  ...plan(first, second, before),
+  of: 'box',
 });
 
 const CLIMATE = { 'climate.making': '21C/45%', 'climate.driest': '21C/30%', 'climate.dampest': '21C/70%' };
@@ -241,6 +249,28 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'opening.height.back': own('75', '75.5'),
   'opening.diagonals.rising': own('290.3', '290.1', [DIAGONALS]),
   'opening.diagonals.falling': own('290.3', '290.2', [DIAGONALS]),
+  'boxes.stock.front.species': box('Oak', 'Plum'),
+  'boxes.stock.side.species': box('Oak', 'Plum'),
+  'boxes.stock.back.species': box('Oak', 'Plum'),
+  'boxes.stock.bottom.thickness': box('4', '5mm'),
+  'boxes.stock.bottom.species': box('Oak', 'Plum'),
+  'boxes.kind': box('lapped', 'secret-mitred', [{ 'joint.mitre': 'corner' }]),
+  'boxes.joint.halfPin': box('6', '6, 7.5'),
+  'boxes.joint.tails': box('3', '2'),
+  'boxes.joint.pins': box('5', '5mm', [{ 'joint.halfPin': '6' }, { 'joint.tails': '36.5, 36.5' }]),
+  'boxes.joint.graded.ratio': box('0.95', '0.9'),
+  'boxes.joint.graded.from': box('middle', 'edge', [{ 'joint.graded.ratio': '0.95' }]),
+  'boxes.joint.spacing': box('even', 'hounds-tooth', [{ 'joint.tails': '2' }]),
+  'boxes.joint.groups': box('1, 2', '2, 1', [{ 'joint.groups': '1, 1' }, { 'joint.spacing': 'grouped' }]),
+  'boxes.joint.groupPin': box('12', '13mm', [{ 'joint.groups': '1, 1' }, { 'joint.spacing': 'grouped' }]),
+  'boxes.joint.smallPin': box('3', '3.5mm'),
+  'boxes.joint.shoulder': box('lower', 'upper', [{ 'joint.mitre': 'corner' }]),
+  'boxes.joint.mitre': box('corner', 'corner'),
+  'boxes.joint.proud': box('0.5', '0.25mm'),
+  'boxes.joint.chisel': box('4', '3.5'),
+  'boxes.groove.stopped': box('auto', '6'),
+  'boxes.bottom.kind': box('solid', 'panel'),
+  'boxes.bottom.slack': box('0.6', '1mm'),
   'joints.kind': lone('lapped', 'double-lapped'),
   'joints.halfPin': lone('8', '8, 9'),
   'joints.tails': lone('9', '8'),
@@ -267,9 +297,12 @@ const BY_HAND = {
   name: 'the name of the plan',
   'drawers.*.name': 'its own field',
   'drawers.*.count': 'its own field',
+  'boxes.*.name': 'its own field',
+  'boxes.*.count': 'its own field',
   'joints.*.name': 'its own field',
   'joint.locked': 'a button beside each width',
   'back.joint.locked': 'a button beside each width',
+  'boxes.*.joint.locked': 'a button beside each width',
   'joints.*.locked': 'a button beside each width',
   'fingers.together': 'the section of fingers',
   'fingers.bush': 'the section of fingers',
@@ -277,7 +310,9 @@ const BY_HAND = {
   'fingers.bar': 'the section of fingers',
 };
 
-const refOf = (of: Owner): CornerRef => (of === 'joint' ? LONE : FRONT);
+const BOX: CornerRef = { of: 'box', index: 0, end: 'front' };
+
+const refOf = (of: Owner): CornerRef => (of === 'joint' ? LONE : of === 'box' ? BOX : FRONT);
 
 /** Types into fields of one owner, and sets them together. */
 const typeInto = (now: Snapshot, of: Owner, typed: Typed, scope = FIRST_SCOPE): Snapshot => {
@@ -311,20 +346,21 @@ const ownOfDrawer = (key: string): string =>
 const inGroups = KEY_GROUPS.flatMap((group) =>
   keysOfGroup(group)
     .flatMap(valuesIn)
-    .filter(({ at }) => !isElsewhere(group, group.of === 'drawer' || group.of === 'joint' ? at.slice(2) : at))
+    .filter(({ at }) => !isElsewhere(group, isOfEntry(group.of) ? at.slice(2) : at))
     .map(({ at }) => at.join('.')),
 );
 const measured = [
   ...[...measuredPlaces('drawer')].map((place) =>
     /^(?:opening|size)\./u.test(place) ? `drawers.*.${place}` : place,
   ),
+  ...[...measuredPlaces('box')].map((place) => `boxes.*.${place}`),
   ...[...measuredPlaces('joint')].map((place) => `joints.*.${place}`),
 ];
 /** `woods.Plum.…` and `opening.…` as the schema has them. */
 const schemaName = (name: string): string =>
   name
     .replace('.Plum.', '.*.')
-    .replace(/^joints\./u, 'joints.*.')
+    .replace(/^(joints|boxes)\./u, '$1.*.')
     .replace(/^opening\./u, 'drawers.*.opening.');
 
 describe('every key of a plan', () => {
@@ -341,7 +377,7 @@ describe('every key of a plan', () => {
 
   it.each(Object.entries(SAMPLES))('%s is set, changed and cleared by hand', (name, sample) => {
     const { of, typed, before = [], scope } = sample;
-    const place = name.replace(/^joints\./u, '');
+    const place = name.replace(/^(?:joints|boxes)\./u, '');
     const at = place.split('.');
     let now = snapshotOf(/^(?:cutter|fingers|family)/u.test(place) ? UNCUT : PLAN);
     for (const each of before)
@@ -403,9 +439,11 @@ describe('every key of a plan', () => {
     const front = cornerIn(now, FRONT);
     expect(taken(rename(now, front, 'Bobbins')).text).toContain('{name: Bobbins, count: 2,');
     expect(taken(rename(now, cornerIn(now, LONE), 'Case')).text).toContain('{name: Case, kind');
+    expect(taken(rename(now, cornerIn(now, BOX), 'Seals')).text).toContain('{name: Seals, size');
+    expect(taken(setCount(now, cornerIn(now, BOX), 3)).text).toContain('thickness: 14}}, count: 3}');
     expect(taken(setCount(now, front, 3)).text).toContain('{name: Buttons, count: 3,');
     expect(taken(setCount(now, front, undefined)).text).toContain('{name: Buttons, opening');
-    for (const ref of [FRONT, BACK, LONE]) {
+    for (const ref of [FRONT, BACK, BOX, LONE]) {
       const corner = cornerIn(now, ref);
       const locked = taken(toggleLock(now, corner, 1));
       expect(valueAt(load(locked.text), [...corner.at, 'locked'])).toEqual(['tail 1']);

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { isElsewhere, KEY_GROUPS, keysOfGroup } from '../../../../src/page/model/fields/keyGroups.ts';
+import {
+  isElsewhere,
+  isOfEntry,
+  KEY_GROUPS,
+  keysOfGroup,
+} from '../../../../src/page/model/fields/keyGroups.ts';
 import { inWords, labelOf, usualWords } from '../../../../src/page/model/fields/keyWords.ts';
 import { keyAt, valuesIn } from '../../../../src/page/model/fields/planKeys.ts';
 import { setKeys } from '../../../../src/page/model/fields/setKeys.ts';
@@ -16,7 +21,7 @@ describe('the label of a field', () => {
         .map((key) => ({
           group,
           key,
-          own: ['drawer', 'joint'].includes(group.of) ? key.at.slice(2) : key.at,
+          own: isOfEntry(group.of) ? key.at.slice(2) : key.at,
         })),
     ).filter(({ group, own }) => !isElsewhere(group, own));
     expect(fields.length).toBeGreaterThan(80);
