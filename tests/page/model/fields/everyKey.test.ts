@@ -264,6 +264,8 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'boxes.joint.groups': box('1, 2', '2, 1', [{ 'joint.groups': '1, 1' }, { 'joint.spacing': 'grouped' }]),
   'boxes.joint.groupPin': box('12', '13mm', [{ 'joint.groups': '1, 1' }, { 'joint.spacing': 'grouped' }]),
   'boxes.joint.smallPin': box('3', '3.5mm'),
+  'boxes.joint.closer': box('0.8', '0.75'),
+  'boxes.joint.closerTails': box('1', '2'),
   'boxes.joint.shoulder': box('lower', 'upper', [{ 'joint.mitre': 'corner' }]),
   'boxes.joint.mitre': box('corner', 'corner'),
   'boxes.joint.proud': box('0.5', '0.25mm'),
