@@ -2,9 +2,11 @@ import type { StockName } from '../stock/plank.ts';
 import type { Sawing } from '../stock/usualSawing.ts';
 import type { Part, PartName } from './partsList.ts';
 
-/** Parts of one drawer in a row of the cutting list. */
+/** Parts of one drawer, or of one box, in a row of the cutting list. */
 export interface ListedPart {
+  /** The name of the drawer, or of the box. */
   readonly drawer: string;
+  readonly box?: true;
   readonly part: PartName;
   readonly count: number;
 }
@@ -91,7 +93,7 @@ export const partNames = ({ rows }: CuttingGroup): string => {
 const STOCKS: readonly StockName[] = ['front', 'side', 'back', 'bottom'];
 
 const rowOf = (part: Part, saw: Pick<Sawing, 'edge' | 'face'>): CuttingRow => {
-  const { drawer, count, species, thickness, roughLength } = part;
+  const { drawer, box, count, species, thickness, roughLength } = part;
   const width = roughWidth(part, saw);
   const rough = roughThickness(part, saw);
   return {
@@ -103,7 +105,7 @@ const rowOf = (part: Part, saw: Pick<Sawing, 'edge' | 'face'>): CuttingRow => {
     roughWidth: width,
     count,
     volume: count * roughLength * width * rough,
-    parts: [{ drawer, part: part.part, count }],
+    parts: [{ drawer, ...(box && { box }), part: part.part, count }],
   };
 };
 

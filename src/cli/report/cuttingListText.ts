@@ -53,5 +53,5 @@ const partsOf = ({ parts }: CuttingRow): string =>
 export const cuttingRecord = ({ species, parts, ...row }: CuttingRow) => ({
   ...row,
   species: species ?? null,
-  parts,
+  parts: parts.map(({ drawer, box, ...part }) => ({ ...(box ? { box: drawer } : { drawer }), ...part })),
 });
