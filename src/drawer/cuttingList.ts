@@ -5,10 +5,11 @@ import type { FramePart } from './arrangement/frameParts.ts';
 import type { Hand } from './cornerLetters.ts';
 import { drawerOf, type Part, type PartName, partWords } from './partsList.ts';
 
-/** Parts of one drawer, or of the cabinet's frame, in a row of the cutting list. */
+/** Parts of one drawer, of one box, or of the cabinet's frame, in a row of the cutting list. */
 export interface ListedPart {
-  /** Empty for a part of the frame. */
+  /** The name of the drawer, or of the box; empty for a part of the frame. */
   readonly drawer: string;
+  readonly box?: true;
   readonly copies?: readonly number[];
   readonly part: PartName | FramePartName;
   readonly hand?: Hand;
@@ -116,7 +117,7 @@ const STOCKS: readonly CuttingRow['stock'][] = ['front', 'side', 'back', 'bottom
 type Sawn = Pick<Part, 'count' | 'species' | 'width' | 'thickness' | 'roughLength'> & ListedPart;
 
 const rowOf = (part: Sawn, stock: CuttingRow['stock'], saw: Pick<Sawing, 'edge' | 'face'>): CuttingRow => {
-  const { drawer, copies, hand, count, species, thickness, roughLength } = part;
+  const { drawer, box, copies, hand, count, species, thickness, roughLength } = part;
   const width = roughWidth(part, saw);
   const rough = roughThickness(part, saw);
   return {
@@ -128,7 +129,16 @@ const rowOf = (part: Sawn, stock: CuttingRow['stock'], saw: Pick<Sawing, 'edge' 
     roughWidth: width,
     count,
     volume: count * roughLength * width * rough,
-    parts: [{ drawer, ...(copies && { copies }), part: part.part, ...(hand && { hand }), count }],
+    parts: [
+      {
+        drawer,
+        ...(box && { box }),
+        ...(copies && { copies }),
+        part: part.part,
+        ...(hand && { hand }),
+        count,
+      },
+    ],
   };
 };
 

@@ -49,6 +49,9 @@ describe('a plan of boxes alone', () => {
       ['Patches', 'bottom', 1, 160 - 26 + 10 - 1],
     ]);
     expect(parts.some((part: object) => 'drawer' in part)).toBe(false);
+    const rows: { readonly parts: readonly object[] }[] = json('parts').cuttingList;
+    expect(rows.flatMap((row) => row.parts).every((part) => 'box' in part && !('drawer' in part))).toBe(true);
+    expect(run('parts', 'boxes.yaml', '--csv').split(',')[0]).toBe('drawer or box');
   });
 
   it('tells corners that are all alike once', () => {

@@ -6,27 +6,7 @@ import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { parts } from '../../src/drawer/partsList.ts';
 import { KIND_NAMES } from '../../src/joint/kinds/kinds.ts';
 import { speak } from '../../src/units/phrase.ts';
-import { drawer } from './chest.ts';
-
-/** A button box of 9 mm boards, its grooves stopped where its bottom begins. */
-const box = (change: Partial<DrawerSpec> = {}): DrawerSpec => ({
-  name: 'Buttons',
-  count: 2,
-  space: { kind: 'size', size: { width: 200, height: 80, depth: 140 } },
-  stock: {
-    front: { thickness: 9 },
-    side: { thickness: 9 },
-    back: { thickness: 9 },
-    bottom: { thickness: 4 },
-  },
-  joint: { kind: 'through', spacing: { kind: 'even' } },
-  backJoint: { spacing: { kind: 'even' } },
-  groove: { offset: 8, width: 4, depth: 4, stopped: 5 },
-  backDrop: 0,
-  bottom: { kind: 'panel', slack: 0.5, hold: { kind: 'groove' } },
-  box: {},
-  ...change,
-});
+import { box, drawer } from './chest.ts';
 
 const UNEQUAL = {
   front: { thickness: 14 },

@@ -44,3 +44,23 @@ export const inOpening = (
     space: { kind: 'opening', opening: { width, height, depth }, fit: { side: 0.5, top: 1, behind: 12 } },
     ...change,
   });
+
+/** A button box of 9 mm boards, its grooves stopped where its bottom begins. */
+export const box = (change: Partial<DrawerSpec> = {}): DrawerSpec => ({
+  name: 'Buttons',
+  count: 2,
+  space: { kind: 'size', size: { width: 200, height: 80, depth: 140 } },
+  stock: {
+    front: { thickness: 9 },
+    side: { thickness: 9 },
+    back: { thickness: 9 },
+    bottom: { thickness: 4 },
+  },
+  joint: { kind: 'through', spacing: { kind: 'even' } },
+  backJoint: { spacing: { kind: 'even' } },
+  groove: { offset: 8, width: 4, depth: 4, stopped: 5 },
+  backDrop: 0,
+  bottom: { kind: 'panel', slack: 0.5, hold: { kind: 'groove' } },
+  box: {},
+  ...change,
+});

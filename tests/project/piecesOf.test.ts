@@ -4,7 +4,7 @@ import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { templateCorners } from '../../src/project/piecesOf.ts';
 import type { Project } from '../../src/project/project.ts';
 import type { Corner } from '../../src/sheets/template/cornerPieces.ts';
-import { drawer, inOpening } from '../drawer/chest.ts';
+import { box, drawer, inOpening } from '../drawer/chest.ts';
 import { value } from '../value.ts';
 import { singleCorner } from './singleCorner.ts';
 
@@ -44,6 +44,22 @@ describe('the templates of a project', () => {
       ['C', 'Ribbon', 1],
       ['D', 'Ribbon', 1],
     ]);
+  });
+
+  it('of a box has the groove at all four corners, stopped at both ends of its sides', () => {
+    const set = value(layOutSet([drawer()], undefined, {}, [box({ name: 'Stamps', count: 3 })]));
+    const [, , , , ...corners] = templateCorners({ set, joints: [], units: 'mm' });
+    expect(corners.map(show)).toEqual([
+      'A left Stamps x3 stamps: left side, front end; front, left end',
+      'B right Stamps x3 stamps: right side, front end; front, right end',
+      'C left Stamps x3 stamps: right side, back end; back, right end',
+      'D right Stamps x3 stamps: left side, back end; back, left end',
+    ]);
+    for (const { tailBoard, pinBoard } of corners) {
+      expect(tailBoard.groove).toEqual({ offset: 8, width: 4, stopped: 5 });
+      expect(pinBoard.groove).toEqual({ offset: 8, width: 4 });
+      expect([tailBoard.jointFrom, tailBoard.upper]).toEqual([undefined, undefined]);
+    }
   });
 
   it("marks the groove on front and sides, and starts the back at its upper edge, from the sides' own reference edge", () => {

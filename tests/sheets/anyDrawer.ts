@@ -1,6 +1,7 @@
 import fc from 'fast-check';
-import type { Drawer } from '../../src/drawer/drawer.ts';
+import { type Drawer, drawersAndBoxes } from '../../src/drawer/drawer.ts';
 import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
+import { comesOut } from '../../src/drawer/groove/hidingChoices.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { type Part, parts } from '../../src/drawer/partsList.ts';
 import { grouped } from '../../src/joint/groupedSpacing.ts';
@@ -98,15 +99,41 @@ export interface MadeDrawer {
   readonly parts: readonly Part[];
 }
 
-/** A drawer set out, with its parts; nothing where it cannot be made. */
+/** A drawer or box set out, with its parts; nothing where it cannot be made. */
 export const made = (spec: DrawerSpec): MadeDrawer | undefined => {
-  const set = layOutSet([spec]);
-  const [first] = set.ok ? set.value.drawers : [];
+  const set = spec.box === undefined ? layOutSet([spec]) : layOutSet([], undefined, {}, [spec]);
+  const [first] = set.ok ? drawersAndBoxes(set.value) : [];
   return set.ok && first !== undefined ? { drawer: first, parts: parts(set.value) } : undefined;
 };
 
+/** A box of a drawer's wishes, as far as a box has them. */
+const boxed = ({ lip: _, fingers: __, ...spec }: DrawerSpec, back: number): DrawerSpec => {
+  const { space, stock, joint, bottom, groove } = spec;
+  const box: DrawerSpec = {
+    ...spec,
+    space: { kind: 'size', size: space.kind === 'size' ? space.size : space.opening },
+    stock: { ...stock, back: { thickness: back } },
+    backJoint: joint,
+    backDrop: 0,
+    bottom: { ...bottom, hold: { kind: 'groove' } },
+    box: {},
+  };
+  return comesOut(box) ? { ...box, groove: { ...groove, stopped: 2 } } : box;
+};
+
+/** Boxes of equal ends and of others. */
+export const anyBoxSpec: fc.Arbitrary<DrawerSpec> = fc
+  .tuple(anySpec, fc.option(size(8, 24), { nil: undefined }))
+  .map(([spec, back]) => boxed(spec, back ?? spec.stock.front.thickness));
+
+const making = (specs: fc.Arbitrary<DrawerSpec>): fc.Arbitrary<MadeDrawer> =>
+  specs.map(made).filter((drawn) => drawn !== undefined);
+
 /** Drawers that can be made. */
-export const anyDrawer: fc.Arbitrary<MadeDrawer> = anySpec.map(made).filter((drawn) => drawn !== undefined);
+export const anyDrawer = making(anySpec);
+
+/** Boxes that can be made. */
+export const anyBox = making(anyBoxSpec);
 
 /** What the sheets' frame leaves of common papers, in mm. */
 export const AREAS: Readonly<Record<'A5' | 'A4' | 'Letter' | 'A3', Size>> = {

@@ -50,5 +50,5 @@ const PARTS_WIDTH = COLUMNS - 'quantity  rough length  rough width  '.length;
 export const cuttingRecord = ({ species, parts, ...row }: CuttingRow) => ({
   ...row,
   species: species ?? null,
-  parts,
+  parts: parts.map(({ drawer, box, ...part }) => ({ ...(box ? { box: drawer } : { drawer }), ...part })),
 });

@@ -5,9 +5,8 @@ import { decimalLength } from '../../units/formatLength.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { speak } from '../../units/phrase.ts';
 
-/** Each column's title, and whether it is a length. */
+/** Each column's title, and whether it is a length; before them whose the part is. */
 const HEADING = [
-  ['drawer', false],
   ['part', false],
   ['count', false],
   ['length', true],
@@ -29,6 +28,7 @@ const HEADING = [
 export const partsCsv = (rows: readonly Part[], units: Notation, frame: readonly FramePart[] = []): string =>
   csv([
     [
+      rows.some(({ box }) => box) ? 'drawer or box' : 'drawer',
       ...HEADING.map(([title, isLength]) => `${title}${isLength ? ` ${unitOf(units)}` : ''}`),
       ...(rows.some(({ boards }) => boards) ? ['boards', 'letters'] : []),
     ],

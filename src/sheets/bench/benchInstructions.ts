@@ -1,5 +1,7 @@
 import type { Drawer } from '../../drawer/drawer.ts';
 import type { DrawerCut } from '../../drawer/drawerCut.ts';
+import { hasEqualEnds } from '../../drawer/drawerSizes.ts';
+import type { DrawerSpec } from '../../drawer/drawerSpec.ts';
 import type { Part } from '../../drawer/partsList.ts';
 import { rebatedEdges } from '../../drawer/rebateFirst.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
@@ -26,7 +28,7 @@ export interface Section {
 const SWELLING = 0.005;
 
 /**
- * The text of a drawer's bench sheet, by section.
+ * The text of a drawer's or a box's bench sheet, by section.
  * @param parts the drawer's own
  */
 export const benchInstructions = (
@@ -38,6 +40,8 @@ export const benchInstructions = (
   const { spec, sizes, front, back } = drawer;
   const { hold } = spec.bottom;
   const bottomWork = parts.find(({ part }) => part === 'bottom')?.worked ?? [];
+  const worksBottom = bottomWork.length > 0 ? ['Work the bottom as its row above says.'] : [];
+  const isBox = spec.box !== undefined;
   const length = (value: number) => formatLength(value, unit).replaceAll(' ', '\u00A0');
   return [
     {
@@ -45,26 +49,29 @@ export const benchInstructions = (
       numbered: true,
       lines: [
         'Mark outside faces and reference edges; letter corners.',
+        ...(hasEqualEnds(spec) ? ['All four corners are alike: front and back are their pin boards.'] : []),
         ...(spec.lip === undefined ? [] : [`Cut the front’s rebate along ${rebatedEdges(sizes.rebate)}.`]),
         ...(cut === undefined
           ? byHand(drawer, unit)
           : [gaugeStep(drawer), ...routerSteps(drawer, cut, unit)]),
         'Scrape off the paper. Fit dry, and check.',
-        `Groove ${hold.kind === 'slips' ? 'front and slips' : 'front and sides'}.${
+        `Groove ${grooved(spec)}.${
           spec.groove.stopped === undefined
             ? ''
-            : ` Stop the sides’ groove ${length(spec.groove.stopped)} from their front ends.`
+            : ` Stop the sides’ groove ${length(spec.groove.stopped)} from ${isBox ? 'both' : 'their front'} ends.`
         }`,
         'Put finish on the inside faces.',
-        'Glue, clamp, check again.',
+        ...(isBox ? worksBottom : []),
+        isBox
+          ? 'Glue, with the bottom dry in its grooves on all four sides; clamp, check again.'
+          : 'Glue, clamp, check again.',
         ...(hold.kind === 'slips'
           ? [
               'Trim the drawer slips to fit between front and back. Glue them inside the sides, lower edges flush.',
             ]
           : []),
-        ...(bottomWork.length > 0 ? ['Work the bottom as its row above says.'] : []),
-        bottomStep(drawer),
-        `Plane ${front.proud > 0 || back.proud > 0 ? 'the sides flush with the pins' : 'the joints flush'}, and fit the drawer to its opening.`,
+        ...(isBox ? [] : [...worksBottom, bottomStep(drawer)]),
+        `Plane ${front.proud > 0 || back.proud > 0 ? 'the sides flush with the pins' : 'the joints flush'}${isBox ? '' : ', and fit the drawer to its opening'}.`,
       ].map((text) => ({ text })),
     },
     {
@@ -119,15 +126,23 @@ export const benchInstructions = (
   ];
 };
 
+/** The boards with a groove for the bottom. */
+const grooved = ({ bottom, box }: DrawerSpec): string => {
+  if (box !== undefined) return 'front, back and sides';
+  return bottom.hold.kind === 'slips' ? 'front and slips' : 'front and sides';
+};
+
 /** Where either corner has an order of work of its own, the front corners come first. */
 const byHand = (drawer: Drawer, unit: Notation): string[] => {
+  const isAlike = hasEqualEnds(drawer.spec);
   const workOf = (end: 'front' | 'back'): string[] =>
     kindOf(drawer[end])
-      .work(drawer[end], { tail: 'side', pin: end })
+      .work(drawer[end], { tail: 'side', pin: isAlike ? 'pin board' : end })
       .map((phrase) => speak(phrase, unit));
   const [atFront, atBack] = [workOf('front'), workOf('back')];
   const [trial = '', ...tailsFirst] = BY_HAND;
   if (atFront.length === 0 && atBack.length === 0) return [gaugeStep(drawer), ...BY_HAND];
+  if (isAlike) return [trial, ...atFront];
   return [
     trial,
     ...(atFront.length > 0 ? atFront : [gaugeStep(drawer), ...tailsFirst]),

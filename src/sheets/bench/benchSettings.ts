@@ -70,10 +70,14 @@ const VARIED = 'varied';
 /** @param steps how tails are stepped off by hand; nothing where a router's guide places them */
 const settingsOf = (drawer: Drawer, steps: readonly Setting[]): Setting[] => [
   ...rebateOf(drawer),
-  {
-    label: 'joint, above reference edge',
-    value: (joint) => (joint === drawer.back ? drawer.sizes.backFrom : 0),
-  },
+  ...(drawer.spec.box === undefined
+    ? [
+        {
+          label: 'joint, above reference edge',
+          value: (joint: Joint) => (joint === drawer.back ? drawer.sizes.backFrom : 0),
+        },
+      ]
+    : []),
   ...gaugesOf(drawer),
   ...shouldersOf(drawer),
   ...(drawer.front.mitre === undefined && drawer.back.mitre === undefined
@@ -138,6 +142,9 @@ const gaugeLabel = (front: GaugeSetting, back: GaugeSetting | undefined, end: st
   }
   const board = front.board === 'tail' ? 'side' : 'front';
   const from = `, from ${front.from === 'end' ? end : front.from}`;
+  // Only a box has such at its back too.
+  if (back !== undefined && front.board === 'tail') return `sides, ${line}${on}${from}`;
+  if (back !== undefined && line !== '') return `${board} and back, ${line}${on}${from}`;
   if (line !== '') return `${board}’s ${line}${on}${from}`;
   if (back === undefined) return `${board}’s ${on}${from}`;
   return front.on === back.on

@@ -1,4 +1,5 @@
 import type { Drawer } from '../../drawer/drawer.ts';
+import { turned } from '../../drawer/drawerSizes.ts';
 import { boxOfMarks } from '../../drawing/boxOfMarks.ts';
 import type { Drawing, Mark, Path, Point, StrokeMark } from '../../drawing/drawing.ts';
 import * as shapes from '../../drawing/shapes.ts';
@@ -18,6 +19,7 @@ export const viewFromAbove = (drawer: Drawer, axes: SketchAxes, unit: Notation, 
   const { width, depth, wall, rebate } = sizes;
   const front = spec.stock.front.thickness;
   const rear = depth - spec.stock.back.thickness;
+  const sidesTo = spec.box === undefined ? depth : rear;
   const rectangle = (x0: number, y0: number, x1: number, y1: number): Path =>
     shapes.rectangle(across(x0), back(y0), across(x1), back(y1));
   const slip = boards.slip?.thickness ?? 0;
@@ -39,9 +41,11 @@ export const viewFromAbove = (drawer: Drawer, axes: SketchAxes, unit: Notation, 
     stroke('outline', 'medium', [
       ...frontPaths(drawer, axes),
       ...(drawer.front.shoulder.upper === 0
-        ? [rectangle(0, front, wall.left, depth), rectangle(width - wall.right, front, width, depth)]
+        ? [rectangle(0, front, wall.left, sidesTo), rectangle(width - wall.right, front, width, sidesTo)]
         : mitredSides(drawer, axes)),
-      rectangle(wall.left, rear, width - wall.right, depth),
+      ...(spec.box === undefined
+        ? [rectangle(wall.left, rear, width - wall.right, depth)]
+        : backPaths(drawer, axes)),
       ...(boards.slip?.boxes.map(({ from, to }) => rectangle(from[0], from[1], to[0], to[1])) ?? []),
     ]),
     grooveMark(drawer, across, back),
@@ -82,7 +86,7 @@ export const viewFromAbove = (drawer: Drawer, axes: SketchAxes, unit: Notation, 
   return { box: boxOfMarks(marks), marks };
 };
 
-/** Both sides from above where they are mitred, so that they reach the front's outside corners. */
+/** Both sides from above where they are mitred, so that they reach the outside corners of the front, and of a box's back. */
 const mitredSides = ({ spec, sizes: { width, wall, depth } }: Drawer, { across, back }: SketchAxes): Path[] =>
   (
     [
@@ -95,7 +99,7 @@ const mitredSides = ({ spec, sizes: { width, wall, depth } }: Drawer, { across, 
         [
           [0, 0],
           [side, spec.stock.front.thickness],
-          [side, depth],
+          [side, depth - (spec.box === undefined ? 0 : spec.stock.back.thickness)],
           [0, depth],
         ] as const
       ).map(([x, y]) => [across(place(x)), back(y)]),
@@ -143,16 +147,27 @@ const frontPaths = (
     : [shapes.rectangle(0, 0, across(width), back(front))];
 };
 
+/** A box's back, which is joined as its front is. */
+const backPaths = (drawer: Drawer, { back, ...axes }: SketchAxes): Path[] =>
+  frontPaths(
+    { ...drawer, spec: turned(drawer.spec), front: drawer.back },
+    { ...axes, back: (y) => back(drawer.sizes.depth - y) },
+  );
+
 /** The bottom's groove in the sides, or in the slips, and in the front. */
 const grooveMark = (
   { sizes: { width, depth, wall }, spec }: Drawer,
   across: (x: number) => number,
   back: (y: number) => number,
 ): StrokeMark => {
-  const { bottom, groove, stock } = spec;
+  const { bottom, groove, stock, box } = spec;
   const within = (bottom.hold.kind === 'slips' ? bottom.hold.width : 0) - groove.depth;
   const [left, right] = [wall.left + within, width - wall.right - within];
   const y = stock.front.thickness - groove.depth;
+  if (box !== undefined) {
+    const rear = depth - stock.back.thickness + groove.depth;
+    return stroke('groove', 'groove', [shapes.rectangle(across(left), back(y), across(right), back(rear))]);
+  }
   return stroke('groove', 'groove', [
     {
       points: [

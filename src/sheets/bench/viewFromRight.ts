@@ -28,7 +28,7 @@ export const viewFromRight = (
 ): Drawing => {
   const { back, up } = axes;
   const { sizes, spec, front } = drawer;
-  const { depth, height, lap, rebate } = sizes;
+  const { depth, height, lap, backLap, rebate } = sizes;
   const rectangle = (y0: number, z0: number, y1: number, z1: number): Path =>
     shapes.rectangle(back(y0), up(z0), back(y1), up(z1));
   const line = (y0: number, z0: number, y1: number, z1: number): Path =>
@@ -39,7 +39,15 @@ export const viewFromRight = (
   const rear = depth - atBack.reach;
   const { offset, width } = spec.groove;
   const { stopped } = spec.groove;
-  const grooveFrom = stopped === undefined ? spec.stock.front.thickness - spec.groove.depth : lap + stopped;
+  const ends = [lap, depth - backLap] as const;
+  const boards = spec.stock;
+  const groove: readonly [number, number] =
+    stopped === undefined
+      ? [
+          boards.front.thickness - spec.groove.depth,
+          spec.box === undefined ? depth : depth - boards.back.thickness + spec.groove.depth,
+        ]
+      : [ends[0] + stopped, spec.box === undefined ? depth : ends[1] - stopped];
   const top = up(height + rebate.top);
   const foot = up(-rebate.bottom);
   const size = letterSize(type);
@@ -52,14 +60,12 @@ export const viewFromRight = (
     ...tailMarks(atFront, ([x, u]) => [back(x), up(u)]),
     ...tailMarks(atBack, ([x, u]) => [back(depth - x), up(sizes.backFrom + u)]),
     stroke('outline', 'medium', [
-      rectangle(lap, 0, depth, height),
+      rectangle(ends[0], 0, ends[1], height),
       ...shouldersAt(front.shoulder, height).map((z) => line(0, z, baseline, z)),
-      ...(front.setBack === 0 && front.mitre !== undefined
-        ? atFront.uprights
-            .filter((y) => y < baseline)
-            .map((y) => line(y, atFront.span[0], y, atFront.span[1]))
-        : []),
+      ...inMitre(front).map((y) => line(y, atFront.span[0], y, atFront.span[1])),
       ...(front.setBack > 0 ? [rectangle(0, -rebate.bottom, lap, height + rebate.top)] : []),
+      ...inMitre(drawer.back).map((y) => line(depth - y, atBack.span[0], depth - y, atBack.span[1])),
+      ...(backLap > 0 ? [rectangle(ends[1], 0, depth, height)] : []),
     ]),
     stroke('baseline', 'thin', [
       line(baseline, atFront.span[0], baseline, atFront.span[1]),
@@ -69,16 +75,18 @@ export const viewFromRight = (
       ),
     ]),
     stroke('groove', 'groove', [
-      ...[offset, offset + width].map((z) => line(grooveFrom, z, depth, z)),
-      ...(stopped === undefined ? [] : [line(grooveFrom, offset, grooveFrom, offset + width)]),
+      ...[offset, offset + width].map((z) => line(groove[0], z, groove[1], z)),
+      ...(stopped === undefined ? [] : groove.filter((y) => y < depth)).map((y) =>
+        line(y, offset, y, offset + width),
+      ),
     ]),
     ...dimension({
       way: 'level',
-      from: back(lap),
-      to: back(depth),
+      from: back(ends[0]),
+      to: back(ends[1]),
       edge: foot,
       line: foot - roomFor('level', type.figure),
-      text: figure(formatNumber(depth - lap, unit), type),
+      text: figure(formatNumber(ends[1] - ends[0], unit), type),
     }),
     textMark('B', [0, letter], size, { weight: 'bold' }),
     textMark('C', [back(depth), letter], size, { weight: 'bold', anchor: 'end' }),
@@ -90,6 +98,13 @@ export const viewFromRight = (
   return { box: boxOfMarks(marks), marks };
 };
 
+/** Where lines of a joint between its shoulders are seen at the side of a corner that is mitred, in mm from its outside corner. */
+const inMitre = (joint: Joint): readonly number[] => {
+  if (joint.setBack > 0 || joint.mitre === undefined) return [];
+  const { uprights, reach } = kindOf(joint).sideView(joint);
+  return uprights.filter((y) => y < reach);
+};
+
 /** Where shoulders begin, in mm above a board's lower edge. */
 const shouldersAt = ({ lower, upper }: Joint['shoulder'], width: number): number[] => [
   ...(lower > 0 ? [lower] : []),
@@ -98,16 +113,20 @@ const shouldersAt = ({ lower, upper }: Joint['shoulder'], width: number): number
 
 /** Heights above the reference edge, mm, with the name of what is there; only the first name at one height. */
 const levelsOf = (
-  { sizes: { height, backFrom, backHeight }, spec: { groove } }: Drawer,
+  { sizes: { height, backFrom, backHeight }, spec: { groove, box } }: Drawer,
   brief: boolean,
 ): [number, string][] => {
   const levels = new Map<number, string>();
   for (const [value, name] of [
     [0, brief ? 'reference' : 'reference edge'],
     [groove.offset, 'groove'],
-    [backFrom, brief ? 'back, lower' : 'back’s lower edge'],
-    [backFrom + backHeight, brief ? 'back, upper' : 'back’s upper edge'],
-    [height, 'sides'],
+    ...(box === undefined
+      ? ([
+          [backFrom, brief ? 'back, lower' : 'back’s lower edge'],
+          [backFrom + backHeight, brief ? 'back, upper' : 'back’s upper edge'],
+        ] as const)
+      : []),
+    [height, box === undefined ? 'sides' : 'upper edge'],
   ] as const)
     if (!levels.has(value)) levels.set(value, name);
   return [...levels];
