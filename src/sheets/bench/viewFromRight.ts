@@ -1,4 +1,5 @@
 import type { Drawer } from '../../drawer/drawer.ts';
+import { ofHand } from '../../drawer/made/drawerCorners.ts';
 import { boxOfMarks } from '../../drawing/boxOfMarks.ts';
 import type { Drawing, Mark, Path } from '../../drawing/drawing.ts';
 import * as shapes from '../../drawing/shapes.ts';
@@ -20,15 +21,17 @@ import { letterSize, type SketchAxes, viewName } from './sketchAxes.ts';
  * @param brief whether the names of heights are shortened
  */
 export const viewFromRight = (
-  drawer: Drawer,
+  whole: Drawer,
   axes: SketchAxes,
   unit: Notation,
   type: TypeSizes,
   brief: boolean,
 ): Drawing => {
   const { back, up } = axes;
+  const drawer = ofHand(whole, 'right');
   const { sizes, spec, front } = drawer;
   const { depth, height, lap, rebate } = sizes;
+  const side = sizes.sideHeight.right;
   const rectangle = (y0: number, z0: number, y1: number, z1: number): Path =>
     shapes.rectangle(back(y0), up(z0), back(y1), up(z1));
   const line = (y0: number, z0: number, y1: number, z1: number): Path =>
@@ -40,7 +43,7 @@ export const viewFromRight = (
   const { offset, width } = spec.groove;
   const { stopped } = spec.groove;
   const grooveFrom = stopped === undefined ? spec.stock.front.thickness - spec.groove.depth : lap + stopped;
-  const top = up(height + rebate.top);
+  const top = up(Math.max(height + rebate.top, side));
   const foot = up(-rebate.bottom);
   const size = letterSize(type);
   const letter = top + DESCENT * size + 0.5;
@@ -52,8 +55,8 @@ export const viewFromRight = (
     ...tailMarks(atFront, ([x, u]) => [back(x), up(u)]),
     ...tailMarks(atBack, ([x, u]) => [back(depth - x), up(sizes.backFrom + u)]),
     stroke('outline', 'medium', [
-      rectangle(lap, 0, depth, height),
-      ...shouldersAt(front.shoulder, height).map((z) => line(0, z, baseline, z)),
+      rectangle(lap, 0, depth, side),
+      ...shouldersAt(front.shoulder, front.width).map((z) => line(0, z, baseline, z)),
       ...(front.setBack === 0 && front.mitre !== undefined
         ? atFront.uprights
             .filter((y) => y < baseline)
@@ -98,7 +101,7 @@ const shouldersAt = ({ lower, upper }: Joint['shoulder'], width: number): number
 
 /** Heights above the reference edge, mm, with the name of what is there; only the first name at one height. */
 const levelsOf = (
-  { sizes: { height, backFrom, backHeight }, spec: { groove } }: Drawer,
+  { sizes: { sideHeight, backFrom, backHeight }, spec: { groove } }: Drawer,
   brief: boolean,
 ): [number, string][] => {
   const levels = new Map<number, string>();
@@ -107,7 +110,7 @@ const levelsOf = (
     [groove.offset, 'groove'],
     [backFrom, brief ? 'back, lower' : 'back’s lower edge'],
     [backFrom + backHeight, brief ? 'back, upper' : 'back’s upper edge'],
-    [height, 'sides'],
+    [sideHeight.right, sideHeight.left === sideHeight.right ? 'sides' : 'side'],
   ] as const)
     if (!levels.has(value)) levels.set(value, name);
   return [...levels];
