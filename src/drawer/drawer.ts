@@ -34,7 +34,7 @@ export interface Family {
   readonly target: number;
   /** The set's pin: the one that most of its drawers have, in mm. */
   readonly pin: number;
-  /** The mean tip width at each drawer's front corners, in mm. */
+  /** The mean tip width at each drawer's front corners as they are made, in mm. */
   readonly tips: readonly number[];
   /** The widest of these by the narrowest. */
   readonly spread: number;

@@ -10,7 +10,7 @@ export interface DrawerCut {
   readonly back: JointCut;
 }
 
-/** How a drawer is cut; nothing where that is by hand. */
+/** How a drawer's left corners are cut, which its right ones mirror unless they differ; nothing where that is by hand. */
 export const drawerCut = (
   { spec: { cutter }, front: frontJoint, back: backJoint }: Drawer,
   cuts: Cuts,

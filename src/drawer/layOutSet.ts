@@ -7,7 +7,7 @@ import { isInRange } from '../units/range.ts';
 import { adviseBackSpaces, adviseDrawer } from './check/adviseDrawer.ts';
 import { adviseLips } from './check/adviseLips.ts';
 import { type DrawerDraft, draftDrawer, frontOfBox } from './draftDrawer.ts';
-import type { Drawer, DrawerSet } from './drawer.ts';
+import { type Drawer, type DrawerSet, madeOf } from './drawer.ts';
 import { TARGET_RANGE_IN_PINS } from './drawerLimits.ts';
 import { boardsOf } from './drawerParts.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
@@ -119,7 +119,7 @@ const layOutDrawers = (
   const onTools = ({ complaint }: DrawerComplaint): boolean => isOnTools(complaint);
   return accept({
     drawers,
-    family,
+    family: familyOf(madeFronts(drawers), aim, pin),
     advice: [
       ...adviseOnTarget(aim, pin),
       ...adviseLips(drawers),
@@ -173,6 +173,10 @@ const sameNames = (specs: readonly DrawerSpec[]): Complaint[] =>
     says: say`drawer ${index + 1} is called ${quote(name)}, as drawer ${first + 1} is already`,
     remedy: say`give it another name, or give one drawer a count`,
   }));
+
+/** Every front corner as it is made. */
+const madeFronts = (drawers: readonly Drawer[]): Joint[] =>
+  madeOf({ drawers }).flatMap(({ front, right }) => (right === undefined ? [front] : [front, right.front]));
 
 /** Names that drawers have by their numbers, and that others are called too. */
 const madeNames = (drawers: readonly Drawer[]): Complaint[] => {

@@ -4,6 +4,8 @@ import type { Unit } from '../units/unit.ts';
 interface StarterSizes {
   readonly front: string;
   readonly side: string;
+  /** The thickness of a side that came out thinner. */
+  readonly thinSide: string;
   readonly panel: string;
   readonly pin: string;
   readonly halfPin: string;
@@ -56,6 +58,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
   mm: {
     front: '20',
     side: '11',
+    thinSide: '10.6',
     panel: '5',
     pin: '5',
     halfPin: '6',
@@ -95,6 +98,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
   in: {
     front: '13/16',
     side: '7/16',
+    thinSide: '27/64',
     panel: '1/4',
     pin: '1/4',
     halfPin: '1/4',
@@ -283,6 +287,8 @@ drawers:
   - name: Pencils
     count: 2 ## equal ones to make
     opening: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}
+    # Boards that came out other than planned: thickness, width or length; of which of the equal drawers, and of sides which hand.
+    # asBuilt: [{index: 1, part: side, hand: left, thickness: ${s.thinSide}}]
   - name: Letters
     opening: {width: ${s.wide[0]}, height: ${s.wide[1]}, depth: ${s.wide[2]}}
     joint: {tails: 5}

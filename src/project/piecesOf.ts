@@ -4,6 +4,7 @@ import { type Sizes, sidePastFront } from '../drawer/drawerSizes.ts';
 import { entryName } from '../drawer/made/built.ts';
 import { builtOn } from '../drawer/made/builtWords.ts';
 import { type DrawerCorner, drawerCorners } from '../drawer/made/drawerCorners.ts';
+import { joinedNames } from '../drawer/made/joinedNames.ts';
 import type { Joint, JointBoard } from '../joint/joint.ts';
 import { stems } from '../sheets/fileStem.ts';
 import {
@@ -56,11 +57,12 @@ export interface DrawnCorner extends Corner {
 /** Every corner to be drawn; equal ones of several drawers only once, named for them all. */
 export const templateCorners = (project: DrawnProject): DrawnCorner[] => {
   const corners = unnamedCorners(project);
+  const join = joinedNames(project.set.drawers);
   const nameOf = groupNames(
     [...madeOf(project.set).map(({ spec }) => spec.name), ...project.joints.map(({ name }) => name)],
-    corners.map(({ names }) => names),
+    corners.map(({ names }) => join(names)),
   );
-  return corners.map((corner) => ({ ...corner, ...nameOf(corner.names) }));
+  return corners.map((corner) => ({ ...corner, ...nameOf(join(corner.names)), names: corner.names }));
 };
 
 /** The name of every template that a project can have, whatever the choice. */

@@ -133,11 +133,11 @@ export const frontCorners = (set: DrawerSet) => {
     lip: rebate,
     ...(corner && { corner }),
   });
-  // Corners B of their own come last, so that a drawer and its first row have one number.
-  return [
-    ...drawers.map((drawer) => row(drawer, drawer.front, drawer.right && 'A')),
-    ...drawers.flatMap((drawer) => (drawer.right ? [row(drawer, drawer.right.front, 'B')] : [])),
-  ];
+  return drawers.flatMap((drawer) =>
+    drawer.right === undefined
+      ? [row(drawer, drawer.front)]
+      : [row(drawer, drawer.front, 'A'), row(drawer, drawer.right.front, 'B')],
+  );
 };
 
 /** Whether there are guides to make, or setting rods of fingers: only where corners are cut with a bush. */

@@ -1,9 +1,11 @@
 import type { Cabinet } from '../drawer/arrangement/cabinetFront.ts';
 import { cabinetOf } from '../drawer/arrangement/cabinetOf.ts';
+import type { Hand } from '../drawer/cornerLetters.ts';
 import { cuttingList } from '../drawer/cuttingList.ts';
 import type { Drawer, Family } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
 import { familyOf } from '../drawer/familyTarget.ts';
+import { drawerCorners, ofHand } from '../drawer/made/drawerCorners.ts';
 import { parts } from '../drawer/partsList.ts';
 import { gapBlock, spacersToCut } from '../drawer/spacers/spacersToCut.ts';
 import { handPaper, type Paper } from '../paper/paperSizes.ts';
@@ -19,6 +21,7 @@ import {
   type Sheets,
 } from '../paper/sheets.ts';
 import type { SettingPlaces } from '../sheets/bench/benchFingers.ts';
+import type { HandWork } from '../sheets/bench/benchSettings.ts';
 import { benchSheet } from '../sheets/bench/benchSheet.ts';
 import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
@@ -279,14 +282,17 @@ const benchLayout = (
   const { units, cuts } = project;
   const numbers = numbersByName(chosenCorners(project, options.choice));
   const bench = (drawer: Drawer, area: Size): PageRun => {
-    const cut = drawerCut(drawer, cuts);
-    const places = placesOf(settings, drawer.spec.name);
+    const workOf = (hand: Hand): HandWork => {
+      const cut = drawerCut(ofHand(drawer, hand), cuts);
+      const places = placesOf(settings, drawer, hand);
+      return { ...(cut && { cut }), ...(places && { places }) };
+    };
     const listed = partsOfProject(project, [drawer]);
     const { count, draw } = benchSheet(drawer, listed, {
       units,
       area,
-      ...(cut && { cut }),
-      ...(places && { places }),
+      ...workOf('left'),
+      ...(drawer.right && { right: workOf('right') }),
       numbers: numbers.get(drawer.spec.name) ?? [],
     });
     return { count, draw: () => draw().map(alone) };
@@ -304,12 +310,17 @@ const cuttingListLayout = (project: Project, drawers: readonly Drawer[], options
   );
 };
 
-/** The places of a drawer's settings among those of its set; undefined without fingers. */
-const placesOf = (settings: readonly NamedSetting[], drawer: string): SettingPlaces | undefined => {
+/** The places of the settings of a drawer's corners at one hand among those of its set; undefined without fingers. */
+const placesOf = (
+  settings: readonly NamedSetting[],
+  drawer: Drawer,
+  hand: Hand,
+): SettingPlaces | undefined => {
   if (settings.length === 0) return undefined;
   const placeOf = (item: string): number =>
     settings.findIndex(({ titles }) => titles.names.includes(item)) + 1;
-  const [front, back] = [placeOf(`${drawer} front`), placeOf(`${drawer} back`)];
+  const corners = drawerCorners(drawer).filter(({ hands }) => hands.includes(hand));
+  const [front = 0, back = 0] = corners.map(({ name }) => placeOf(name));
   return { ...(front > 0 && { front }), ...(back > 0 && { back }), of: settings.length };
 };
 

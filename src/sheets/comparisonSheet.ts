@@ -36,6 +36,19 @@ export interface ComparisonOptions {
   readonly area: Size;
 }
 
+/** A row for each drawer, by which it is numbered. */
+const comparedDrawers = (rows: readonly ComparedCorner[]): ComparedCorner[] =>
+  rows.filter(({ corner }) => corner !== 'B');
+
+/** The place of each row's drawer among them, from 0: a corner B is its drawer's second row. */
+const placesOf = (rows: readonly ComparedCorner[]): number[] => {
+  let place = -1;
+  return rows.map(({ corner }) => {
+    if (corner !== 'B') place++;
+    return place;
+  });
+};
+
 const TITLE = 6;
 /** Gap between parts of a sheet, and between two views, mm. */
 const GAP = 6;
@@ -61,7 +74,7 @@ export const comparison = (rows: readonly ComparedCorner[], options: ComparisonO
 const together = (rows: readonly ComparedCorner[], options: ComparisonOptions): Drawing[] => {
   const { title, family, cabinet, units, area } = options;
   const head = heading(title, familyWords(family, units), area.width);
-  const first = cabinet === undefined ? [head] : [head, elevation(rows, cabinet, area)];
+  const first = cabinet === undefined ? [head] : [head, elevation(comparedDrawers(rows), cabinet, area)];
   const room = (blocks: readonly Block[]) => area.height - stack(blocks, GAP).height - GAP;
   const cornersAt = (n: number) => {
     const scale = 1 / n;
@@ -106,10 +119,11 @@ const cornerLines = (
   const seen = Math.max(...rows.map(({ joint }) => jointReach(joint))) * scale + BEYOND.small;
   const columns = Math.max(1, Math.floor((area.width + GAP) / (seen + BESIDE + FIGURES + GAP)));
   const cell = (area.width + GAP) / columns;
+  const places = placesOf(rows);
   const shown = rows.map((row, i) =>
     beside([
       [0, picture(sideView(row.joint, seen / scale, scale, row.lip))],
-      [seen + BESIDE, label(row, i, units, cell - seen - BESIDE - GAP)],
+      [seen + BESIDE, label(row, places[i] ?? i, units, cell - seen - BESIDE - GAP)],
     ]),
   );
   return Array.from({ length: Math.ceil(shown.length / columns) }, (_, line) =>
@@ -188,8 +202,9 @@ const label = (
 
 /** The narrowest and the widest corner side by side at full size, where they differ and one page holds both. */
 const extremes = (rows: readonly ComparedCorner[], { units, area }: ComparisonOptions): Drawing[] => {
+  const places = placesOf(rows);
   const ordered = rows
-    .map((row, index) => ({ ...row, index }))
+    .map((row, i) => ({ ...row, index: places[i] ?? i }))
     .toSorted((a, b) => a.joint.width - b.joint.width);
   const ends = [ordered[0], ordered.at(-1)].filter((row) => row !== undefined);
   const [narrow, wide] = ends;

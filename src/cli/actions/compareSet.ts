@@ -118,6 +118,8 @@ const MOST_ROWS = 20;
 const cabinetText = ({ rows, cabinet }: Comparison): string[] => {
   if (cabinet === undefined || cabinet.rows.length > MOST_ROWS || cabinet.leftOut > 0) return [];
   if (cabinet.rows.every((row) => row.length === 1)) return [];
+  // A corner B is its drawer's second row.
+  const drawers = rows.filter(({ corner }) => corner !== 'B');
   const lines = cabinet.rows.map((row) => {
     const runs: { index: number; count: number }[] = [];
     for (const { index } of row) {
@@ -126,7 +128,7 @@ const cabinetText = ({ rows, cabinet }: Comparison): string[] => {
       else runs.push({ index, count: 1 });
     }
     const names = runs.map(({ index, count }) => {
-      const name = rows[index]?.name ?? '';
+      const name = drawers[index]?.name ?? '';
       return count > 1 ? `${name}, quantity ${count}` : name;
     });
     return `  ${names.join(' | ')}`;

@@ -53,7 +53,7 @@ const isAsPlanned = (planned: Drawer, board: BuiltBoard): boolean => {
   });
 };
 
-/** `1`, `2 to 4`, `1, 3 and 4`: which of the equal drawers. */
+/** `1`, `2-4`, `1,3-4`: which of the equal drawers, without a blank, so that a name that is cut short keeps it. */
 export const copyNumbers = (copies: readonly number[]): string => {
   const runs: [first: number, last: number][] = [];
   for (const copy of copies) {
@@ -61,9 +61,5 @@ export const copyNumbers = (copies: readonly number[]): string => {
     if (run !== undefined && run[1] === copy - 1) run[1] = copy;
     else runs.push([copy, copy]);
   }
-  const told = runs.flatMap(([first, last]) =>
-    last - first > 1 ? [`${first} to ${last}`] : first === last ? [`${first}`] : [`${first}`, `${last}`],
-  );
-  const last = told.pop() ?? '';
-  return told.length === 0 ? last : `${told.join(', ')} and ${last}`;
+  return runs.map(([first, last]) => (first === last ? `${first}` : `${first}-${last}`)).join(',');
 };

@@ -43,3 +43,9 @@ export const drawerCorners = (drawer: Drawer): DrawerCorner[] => {
 /** `front corners A and B`, `front corner A`. */
 export const cornerWords = ({ end, letters }: DrawerCorner): string =>
   `${end} ${letters.length > 1 ? 'corners' : 'corner'} ${letters.join(' and ')}`;
+
+/** A drawer both of whose sides have the corners of one of them: the left one's A and D, or the right one's B and C. */
+export const ofHand = (drawer: Drawer, hand: Hand): Drawer => {
+  const { right, ...alike } = drawer;
+  return hand === 'left' || right === undefined ? alike : { ...alike, ...right };
+};

@@ -1,7 +1,9 @@
+import { cornerLetter, type Hand } from '../../drawer/cornerLetters.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
 import type { DrawerCut } from '../../drawer/drawerCut.ts';
 import { hasEqualEnds } from '../../drawer/drawerSizes.ts';
 import type { DrawerSpec } from '../../drawer/drawerSpec.ts';
+import { ofHand } from '../../drawer/made/drawerCorners.ts';
 import type { Part } from '../../drawer/partsList.ts';
 import { rebatedEdges } from '../../drawer/rebateFirst.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
@@ -135,10 +137,23 @@ const grooved = ({ bottom, box }: DrawerSpec): string => {
 /** Where either corner has an order of work of its own, the front corners come first. */
 const byHand = (drawer: Drawer, unit: Notation): string[] => {
   const isAlike = hasEqualEnds(drawer.spec);
-  const workOf = (end: 'front' | 'back'): string[] =>
-    kindOf(drawer[end])
-      .work(drawer[end], { tail: 'side', pin: isAlike ? 'pin board' : end })
+  const workAt = (hand: Hand, end: 'front' | 'back'): string[] => {
+    const joint = ofHand(drawer, hand)[end];
+    return kindOf(joint)
+      .work(joint, { tail: 'side', pin: isAlike ? 'pin board' : end })
       .map((phrase) => speak(phrase, unit));
+  };
+  const workOf = (end: 'front' | 'back'): string[] => {
+    const right = workAt('right', end);
+    return workAt('left', end).flatMap((left, i) =>
+      right[i] === undefined || right[i] === left
+        ? [left]
+        : [
+            `Corner ${cornerLetter(end, 'left')}: ${left}`,
+            `Corner ${cornerLetter(end, 'right')}: ${right[i]}`,
+          ],
+    );
+  };
   const [atFront, atBack] = [workOf('front'), workOf('back')];
   const [trial = '', ...tailsFirst] = BY_HAND;
   if (atFront.length === 0 && atBack.length === 0) return [gaugeStep(drawer), ...BY_HAND];

@@ -1,5 +1,7 @@
 import type { Drawer } from '../../drawer/drawer.ts';
 import type { DrawerCut } from '../../drawer/drawerCut.ts';
+import type { Handed } from '../../drawer/drawerSpec.ts';
+import { ofHand } from '../../drawer/made/drawerCorners.ts';
 import { dividers } from '../../joint/gauges.ts';
 import { type Joint, meanPin, meanTail } from '../../joint/joint.ts';
 import type { GaugeSetting } from '../../joint/kinds/kind.ts';
@@ -7,7 +9,7 @@ import { kindOf } from '../../joint/kinds/kinds.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { formatSlope } from '../../units/slope.ts';
-import { type Block, rule, stack, type TextRun } from '../typeset/block.ts';
+import { type Block, rule, space, stack, type TextRun } from '../typeset/block.ts';
 import { columnsOf, tableRow } from '../typeset/tableRow.ts';
 import type { TypeSizes } from '../typeset/typeSizes.ts';
 import { figure } from '../typeset/typeSizes.ts';
@@ -18,14 +20,59 @@ import { routerRows, type SettingRow } from './benchRouter.ts';
 const SHARES = [52, 24, 24];
 const NONE = '–';
 
-/** Settings of gauge, sliding bevel and dividers for a drawer's front and back corners. */
+/** How a drawer's corners at one hand are cut and set; absent for hand tools. */
+export interface HandWork {
+  /** The router's cut; absent for hand tools. */
+  readonly cut?: DrawerCut;
+  /** The places of its settings in the order in which the fingers of its set are set; absent without fingers. */
+  readonly places?: SettingPlaces;
+}
+
+/**
+ * Settings of gauge, sliding bevel and dividers for a drawer's front and back corners. Where its sides differ, those of the left
+ * corners and then what differs at the right.
+ */
 export const benchSettings = (
   drawer: Drawer,
-  cut: DrawerCut | undefined,
+  work: Handed<HandWork>,
   unit: Notation,
   type: TypeSizes,
   width: number,
-  places?: SettingPlaces,
+): Block[] => {
+  const rows = rowsOf(ofHand(drawer, 'left'), work.left, unit);
+  const table = (heading: string, corners: readonly [string, string], rows: readonly SettingRow[]) =>
+    tableOf(heading, corners, rows, unit, type, width);
+  const title = `Settings, ${unitOf(unit)}`;
+  if (drawer.right === undefined) return table(title, ['front A, B', 'back C, D'], rows);
+  const same = new Set(rows.map((row) => JSON.stringify(row)));
+  const others = rowsOf(ofHand(drawer, 'right'), work.right, unit);
+  return [
+    ...table(`${title}, left`, ['front A', 'back D'], rows),
+    space(type.heading),
+    ...table(
+      'Right, where not as left',
+      ['front B', 'back C'],
+      others.filter((row) => !same.has(JSON.stringify(row))),
+    ),
+  ];
+};
+
+const rowsOf = (drawer: Drawer, { cut, places }: HandWork, unit: Notation): SettingRow[] => [
+  ...settingsOf(drawer, cut === undefined ? stepsIn(unit) : []).map(({ label, value }) => ({
+    label,
+    front: value(drawer.front),
+    back: value(drawer.back),
+  })),
+  ...(cut === undefined ? [] : [...routerRows(drawer, cut), ...fingerRows(drawer, cut, places, unit)]),
+];
+
+const tableOf = (
+  title: string,
+  [atFront, atBack]: readonly [string, string],
+  rows: readonly SettingRow[],
+  unit: Notation,
+  type: TypeSizes,
+  width: number,
 ): Block[] => {
   const columns = columnsOf(SHARES, width);
   const cell = (value: number | string | undefined): TextRun[] =>
@@ -34,22 +81,14 @@ export const benchSettings = (
     tableRow(
       columns,
       [
-        [{ text: `Settings, ${unitOf(unit)}`, size: type.heading, weight: 'bold' }],
-        [{ text: 'front A, B', size: type.text, weight: 'bold' }],
-        [{ text: 'back C, D', size: type.text, weight: 'bold' }],
+        [{ text: title, size: type.heading, weight: 'bold' }],
+        [{ text: atFront, size: type.text, weight: 'bold' }],
+        [{ text: atBack, size: type.text, weight: 'bold' }],
       ],
       type.heading,
     ),
     rule(width, 0.8),
   ]);
-  const rows: SettingRow[] = [
-    ...settingsOf(drawer, cut === undefined ? stepsIn(unit) : []).map(({ label, value }) => ({
-      label,
-      front: value(drawer.front),
-      back: value(drawer.back),
-    })),
-    ...(cut === undefined ? [] : [...routerRows(drawer, cut), ...fingerRows(drawer, cut, places, unit)]),
-  ];
   return rows.map(({ label, front, back }, i) => {
     const row = tableRow(
       columns,

@@ -1,31 +1,30 @@
 import { depthLimit } from '../../drawer/arrangement/depthLimit.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
-import type { DrawerCut } from '../../drawer/drawerCut.ts';
+import { builtWords } from '../../drawer/made/builtWords.ts';
 import type { Part } from '../../drawer/partsList.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
 import type { Size } from '../../paper/printable.ts';
 import { sentence } from '../../units/complaint.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitWords } from '../../units/notation.ts';
+import { speak } from '../../units/phrase.ts';
 import { formatPercent } from '../../wood/moisture.ts';
 import { gapPicture } from '../gapPicture.ts';
 import { type Block, beside, paragraph, rule, stack, type TextRun } from '../typeset/block.ts';
 import { type Flow, flow } from '../typeset/flow.ts';
 import { figure, type TypeSizes, typeSizes } from '../typeset/typeSizes.ts';
-import type { SettingPlaces } from './benchFingers.ts';
 import { benchInstructions, type Section } from './benchInstructions.ts';
 import { benchParts } from './benchParts.ts';
-import { benchSettings } from './benchSettings.ts';
+import { benchSettings, type HandWork } from './benchSettings.ts';
 import { benchSketch } from './benchSketch.ts';
 
-export interface BenchSheetOptions {
+/** With the work at the left corners, or at both hands where these are alike. */
+export interface BenchSheetOptions extends HandWork {
   readonly units: Notation;
   /** Usable area of a page, mm. */
   readonly area: Size;
-  /** The router's cut of the drawer's corners; absent for hand tools. */
-  readonly cut?: DrawerCut;
-  /** The places of its settings in the order in which the fingers of its set are set; absent without fingers. */
-  readonly places?: SettingPlaces;
+  /** That at the right corners, where these differ. */
+  readonly right?: HandWork;
   /** The numbers that stand for the drawer's name on templates; none by default. */
   readonly numbers?: readonly string[];
 }
@@ -95,7 +94,7 @@ export const benchSheet = (drawer: Drawer, parts: readonly Part[], options: Benc
 const sheet = (
   drawer: Drawer,
   parts: readonly Part[],
-  { units: unit, area, cut, places, numbers = [] }: BenchSheetOptions,
+  { units: unit, area, right, numbers = [], ...left }: BenchSheetOptions,
   type: TypeSizes,
   spacing: Spacing,
 ): Flow => {
@@ -106,7 +105,7 @@ const sheet = (
   const head = stack([headline(drawer, type, width), paragraph(outline(drawer, unit, numbers, type), width)]);
   const later = paragraph([{ text: drawer.spec.name, size: type.heading, weight: 'bold' }], width);
   const list = [...benchParts(parts, unit, type, width), ...adviceRows(drawer, unit, type, width)];
-  const settings = benchSettings(drawer, cut, unit, type, column, places);
+  const settings = benchSettings(drawer, { left, right: right ?? left }, unit, type, column);
   const gapAbove = benchGap(drawer, unit, type, { width: column, height: spacing.picture * type.text });
   const listHeight = stack(list).height;
   const settingsHeight = stack([stack(settings), ...gapAbove], gap).height;
@@ -124,7 +123,9 @@ const sheet = (
         benchSketch(drawer, unit, type, { width: column, height: room }),
         settings,
         ...gapAbove.map((block) => [block]),
-        ...benchInstructions(drawer, parts, cut, unit).map((section) => sectionRows(section, type, column)),
+        ...benchInstructions(drawer, parts, left.cut, unit).map((section) =>
+          sectionRows(section, type, column),
+        ),
       ],
       columns,
       gap,
@@ -148,11 +149,12 @@ const headline = ({ spec: { name, count } }: Drawer, type: TypeSizes, width: num
 
 /** The drawer's opening and clearance, or its outside size; the moisture content of the wood at these sizes; its numbers. */
 const outline = (
-  { spec: { space, lip, movement } }: Drawer,
+  { spec }: Drawer,
   unit: Notation,
   numbers: readonly string[],
   { text: size }: TypeSizes,
 ): TextRun[] => {
+  const { space, lip, movement } = spec;
   const number = (value: number) => formatNumber(value, unit).replaceAll(' ', '\u00A0');
   const of = ({ width, height, depth }: { width: number; height: number; depth: number }) =>
     [width, height, depth].map(number).join(' × ');
@@ -168,7 +170,11 @@ const outline = (
     numbers.length === 0
       ? ''
       : `; on templates also ${numbers.map((number) => number.replace(' ', '\u00A0')).join(', ')}`;
-  return [{ text: text + wood + numbered, size, weight: 'regular' }];
+  const built = builtWords(spec).map((phrase) => `; ${speak(phrase, unit).replaceAll(' mm', '\u00A0mm')}`);
+  return [
+    { text: `${text + wood + numbered}${built.length > 0 ? ';' : ''}`, size, weight: 'regular' },
+    ...(built.length > 0 ? [{ text: built.join('').slice(2), size, weight: 'bold' as const }] : []),
+  ];
 };
 
 /** Advice on the drawer, each piece under a rule. */

@@ -97,5 +97,6 @@ const diagonals = ({ x0, y0, x1, y1 }: Box, [from, to]: readonly [number, number
 };
 
 /** Diagonal between opposite inside corners, level, mm; equal diagonals show that a drawer is square. */
-export const insideDiagonal = ({ sizes: { inside } }: Drawer): number =>
-  Math.hypot(inside.width, inside.depth);
+export const insideDiagonal = ({ sizes: { inside, width, backWidth } }: Drawer): number =>
+  // Of sides that converge, from the wide end to the narrow one.
+  Math.hypot(inside.width - (width - backWidth) / 2, inside.depth);

@@ -1,4 +1,5 @@
 import type { Drawer } from '../../drawer/drawer.ts';
+import { ofHand } from '../../drawer/made/drawerCorners.ts';
 import { boxOfMarks } from '../../drawing/boxOfMarks.ts';
 import type { Drawing, Mark, Path } from '../../drawing/drawing.ts';
 import * as shapes from '../../drawing/shapes.ts';
@@ -20,15 +21,17 @@ import { letterSize, type SketchAxes, viewName } from './sketchAxes.ts';
  * @param brief whether the names of heights are shortened
  */
 export const viewFromRight = (
-  drawer: Drawer,
+  whole: Drawer,
   axes: SketchAxes,
   unit: Notation,
   type: TypeSizes,
   brief: boolean,
 ): Drawing => {
   const { back, up } = axes;
+  const drawer = ofHand(whole, 'right');
   const { sizes, spec, front } = drawer;
   const { depth, height, lap, backLap, rebate } = sizes;
+  const side = sizes.sideHeight.right;
   const rectangle = (y0: number, z0: number, y1: number, z1: number): Path =>
     shapes.rectangle(back(y0), up(z0), back(y1), up(z1));
   const line = (y0: number, z0: number, y1: number, z1: number): Path =>
@@ -48,7 +51,7 @@ export const viewFromRight = (
           spec.box === undefined ? depth : depth - boards.back.thickness + spec.groove.depth,
         ]
       : [ends[0] + stopped, spec.box === undefined ? depth : ends[1] - stopped];
-  const top = up(height + rebate.top);
+  const top = up(Math.max(height + rebate.top, side));
   const foot = up(-rebate.bottom);
   const size = letterSize(type);
   const letter = top + DESCENT * size + 0.5;
@@ -60,8 +63,8 @@ export const viewFromRight = (
     ...tailMarks(atFront, ([x, u]) => [back(x), up(u)]),
     ...tailMarks(atBack, ([x, u]) => [back(depth - x), up(sizes.backFrom + u)]),
     stroke('outline', 'medium', [
-      rectangle(ends[0], 0, ends[1], height),
-      ...shouldersAt(front.shoulder, height).map((z) => line(0, z, baseline, z)),
+      rectangle(ends[0], 0, ends[1], side),
+      ...shouldersAt(front.shoulder, front.width).map((z) => line(0, z, baseline, z)),
       ...inMitre(front).map((y) => line(y, atFront.span[0], y, atFront.span[1])),
       ...(front.setBack > 0 ? [rectangle(0, -rebate.bottom, lap, height + rebate.top)] : []),
       ...inMitre(drawer.back).map((y) => line(depth - y, atBack.span[0], depth - y, atBack.span[1])),
@@ -113,7 +116,7 @@ const shouldersAt = ({ lower, upper }: Joint['shoulder'], width: number): number
 
 /** Heights above the reference edge, mm, with the name of what is there; only the first name at one height. */
 const levelsOf = (
-  { sizes: { height, backFrom, backHeight }, spec: { groove, box } }: Drawer,
+  { sizes: { sideHeight, backFrom, backHeight }, spec: { groove, box } }: Drawer,
   brief: boolean,
 ): [number, string][] => {
   const levels = new Map<number, string>();
@@ -126,7 +129,10 @@ const levelsOf = (
           [backFrom + backHeight, brief ? 'back, upper' : 'back’s upper edge'],
         ] as const)
       : []),
-    [height, box === undefined ? 'sides' : 'upper edge'],
+    [
+      sideHeight.right,
+      box !== undefined ? 'upper edge' : sideHeight.left === sideHeight.right ? 'sides' : 'side',
+    ],
   ] as const)
     if (!levels.has(value)) levels.set(value, name);
   return [...levels];

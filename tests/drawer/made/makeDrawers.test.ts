@@ -142,8 +142,8 @@ describe('equal drawers', () => {
       ),
     );
     expect(several.map(({ spec: { name, count } }) => [name, count])).toEqual([
-      ['Buttons 1, 4 and 6', 3],
-      ['Buttons 2 and 5', 2],
+      ['Buttons 1,4,6', 3],
+      ['Buttons 2,5', 2],
       ['Buttons 3', 1],
     ]);
     expect(several[2]?.back.depth).toBe(10);
@@ -158,7 +158,8 @@ describe('equal drawers', () => {
     const built = plan.map((spec, i) =>
       i === 0 ? { ...spec, asBuilt: [{ part: 'front', width: 73, index: 1 } as const] } : spec,
     );
-    expect(value(layOutSet(built)).family).toEqual(planned);
+    const family = value(layOutSet(built)).family;
+    expect([family?.target, family?.pin]).toEqual([planned?.target, planned?.pin]);
   });
 
   it('may not have the name that another drawer has', () => {
