@@ -276,7 +276,7 @@ bottom:
 # What is cut stays cut: on a board, what halfpin breakout --json printed of it, as far as it has been sawn.
 #      cut: {cuts: [{kind: crosscut, piece: 0, at: 25}], blanks: [{drawer: Pencils, part: front, index: 1, strip: 1, spare: true, turned: false, x: 28, y: 0, length: 315, width: 81, piece: 2, letter: E, why: …}]}
 # Defects that parts may have away from joints and grooves (knot: sound or loose), fronts whose figure runs on from one to the
-# next (a row from left to right, or a stack from the bottom up), and second tries of each size.
+# next (a row from left to right, or a stack from the bottom up; runThrough: rows or stacks, all of a cabinet), and second tries of each size.
 # breakout: {allow: {side: [sapwood], back: [sapwood, knot], bottom: [sound knot]}, runThrough: [[Pencils, Pencils], {stack: [Letters]}], spare: {front: 1},
 # pinned: [{part: Letters left side 1, board: Ash 1 no. 2, at: [${s.defect[1]}, ${s.defect[3]}], turned: true}]}
 # A part that is pinned, by its name as breakout prints it, comes out of that board, the lower left corner of its blank at that place

@@ -1,9 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { type CornerRef, cornerOf, type EditedCorner } from '../../src/page/model/editedCorner.ts';
 import { type Snapshot, snapshot } from '../../src/page/model/snapshot.ts';
+import { openChest } from '../openChest.ts';
 
 /** The example that the page begins with. */
-export const CHEST = readFileSync('examples/haberdashery-chest.yaml', 'utf8');
+export const EXAMPLE = readFileSync('examples/haberdashery-chest.yaml', 'utf8');
+
+/** The same with an opening of its own for each drawer. */
+export const CHEST = openChest();
 
 /** Keys whose numbers are no lengths. */
 const PLAIN = ['count', 'angle', 'spacers', 'tails', 'pairs'];

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { adjust, dragQuantity } from '../../src/page/model/adjust.ts';
 import { dragLine, oneMore } from '../../src/page/model/edits.ts';
@@ -9,9 +8,10 @@ import { linesOf, widthsOf } from '../../src/page/model/widths.ts';
 import { readProject } from '../../src/project/readProject.ts';
 import type { Result } from '../../src/units/complaint.ts';
 import { speak } from '../../src/units/phrase.ts';
+import { openChest } from '../openChest.ts';
 import { BACK, cornerIn, FRONT, LONE, snapshotOf } from './chest.ts';
 
-const GUIDED = readFileSync('examples/haberdashery-chest-guided.yaml', 'utf8');
+const GUIDED = openChest('guided');
 const CUTTER = 'cutter: {diameter: 12.7, angle: 8, length: 20, straight: 8, bush: 16, pinBush: 11}';
 const guided = snapshotOf(GUIDED);
 const words = (complaints: Extract<Result<never>, { ok: false }>['complaints']): string =>

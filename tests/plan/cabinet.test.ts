@@ -152,4 +152,41 @@ woods: {Plum: {coefficient: {radial: 0.002, tangential: 0.002}}}
     expect(found[0]?.top).toBeLessThan(2);
     expect(found[1]?.top).toBeGreaterThan(5);
   });
+
+  const boards = 'boards: [{name: Oak, stock: front, thickness: 26, size: 2000 x 200}]';
+
+  it.each([
+    [
+      'rows',
+      [
+        { kind: 'row', drawers: ['Buttons', 'Thread'] },
+        { kind: 'row', drawers: ['Ribbon', 'Ribbon'] },
+      ],
+    ],
+    [
+      'stacks',
+      [
+        { kind: 'stack', drawers: ['Ribbon', 'Buttons'] },
+        { kind: 'stack', drawers: ['Ribbon', 'Thread'] },
+      ],
+    ],
+  ])('lets the figure run through all of its %s', (along, runs) => {
+    const reading = readPlan(`${plan({})}${boards}\nbreakout: {runThrough: ${along}}\n`);
+    expect(reading.ok && reading.plan.boards?.runs).toEqual(runs);
+  });
+
+  it('is needed for rows and stacks to run through, and must have some', () => {
+    const wish = `${boards}\nbreakout: {runThrough: rows}\n`;
+    const told = (text: string) => complaintsOf(text).map((each) => each.replace(/^\S+ /u, ''));
+    const or = 'list the drawers, as in [[Buttons, Thread], {stack: [Cloth, Notions]}], or remove it';
+    expect(told(plan({ rows: '[Cloth, Buttons]' }) + wish)).toEqual([
+      `breakout.runThrough: no two drawers of one height stand side by side in the cabinet; ${or}`,
+    ]);
+    const none = 'drawers: [{name: A, opening: {width: 280, height: 90, depth: 300}}]\n';
+    expect(told(`stock: {front: {thickness: 20}, side: {thickness: 11}}\n${none}${wish}`)).toEqual([
+      `breakout.runThrough: the rows of a cabinet are meant, and this plan has none; ${or}`,
+    ]);
+    // Of a cabinet that is at fault nothing more is said.
+    expect(told(plan({ rows: '[Cloth, Buttons]', heights: '[76]' }) + wish)).toHaveLength(1);
+  });
 });

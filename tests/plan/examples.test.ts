@@ -46,6 +46,47 @@ describe('the haberdashery chest', () => {
   });
 });
 
+describe('the haberdashery chest from its cabinet alone', () => {
+  it('has the same openings, each in the same place', () => {
+    const spaces = (file: string) => read(file).drawers.map(({ name, count, space }) => [name, count, space]);
+    expect(spaces('haberdashery-chest-cabinet.yaml')).toEqual(spaces('haberdashery-chest.yaml'));
+  });
+});
+
+describe('the graduated chest', () => {
+  const { units, drawers, cabinet } = read('graduated-chest.yaml');
+
+  it('has rows that are as much higher than those above as its rail is thick, to 1/16 in', () => {
+    expect(units).toBe('in/32');
+    const heights = ['Buttons', 'Ribbon', 'Notions', 'Cloth'].map(
+      (name) => (cabinet?.openings.find((each) => each.name === name)?.height ?? 0) / 25.4,
+    );
+    // 27 in less three rails of 3/4 is 24 3/4 = 4 a + 6 x 3/4, so a = 5 1/16, and all are whole sixteenths.
+    expect(heights).toEqual([5.0625, 5.8125, 6.5625, 7.3125].map((each) => expect.closeTo(each, 9)));
+    expect(cabinet?.openings).toHaveLength(7);
+  });
+
+  it('can be set out, without a word of advice', () => {
+    expect(layOutSet(drawers)).toMatchObject({ ok: true, value: { advice: [] } });
+  });
+});
+
+describe('the opening out of square', () => {
+  const { drawers } = read('out-of-square.yaml');
+
+  it('makes a drawer as much narrower as its sides lean, and tells of both', () => {
+    const [leaning, square] = drawers.map(({ space }) => (space.kind === 'opening' ? space : undefined));
+    // Sides that lean 1.5 mm to the right leave 278.5 of 280; the diagonals were read to 0.1 mm.
+    expect(leaning?.opening.width).toBeCloseTo(278.5, 1);
+    expect(square?.opening.width).toBe(280);
+    const set = layOutSet(drawers);
+    expect(set.ok && set.value.advice.map(({ at }) => at)).toEqual([
+      ['drawers', 0, 'opening'],
+      ['drawers', 0, 'opening'],
+    ]);
+  });
+});
+
 describe('the seasonal haberdashery chest', () => {
   const plain = read('haberdashery-chest.yaml');
   const { drawers, climate } = read('haberdashery-chest-seasons.yaml');

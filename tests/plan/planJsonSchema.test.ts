@@ -66,6 +66,9 @@ describe('the JSON Schema of a plan', () => {
   it.each([
     ['the chest', readFileSync('examples/haberdashery-chest.yaml', 'utf8')],
     ['the chest through the seasons', readFileSync('examples/haberdashery-chest-seasons.yaml', 'utf8')],
+    ['the chest from its cabinet', readFileSync('examples/haberdashery-chest-cabinet.yaml', 'utf8')],
+    ['the graduated chest', readFileSync('examples/graduated-chest.yaml', 'utf8')],
+    ['the opening out of square', readFileSync('examples/out-of-square.yaml', 'utf8')],
     ['the chest for a router', readFileSync('examples/haberdashery-chest-guided.yaml', 'utf8')],
     ['the box', readFileSync('examples/trinket-box.yaml', 'utf8')],
     ['the starter plan in mm', starterPlan('mm')],

@@ -56,9 +56,7 @@ export const listParts = async (plan: string, options: PartsOptions): Promise<vo
       ? printJson({
           parts: rows.map((row) => partRecord(row, sawing, units)),
           totals,
-          cuttingList: cuttingList(rows, sawing)
-            .flatMap((group) => group.rows)
-            .map(cuttingRecord),
+          cuttingList: list.flatMap(({ rows }) => rows).map(cuttingRecord),
           ...(frame.length > 0 && { frame: frame.map((part) => framePartRecord(part, sawing)) }),
           ...spacerPartsRecord(set),
           ...(climate && { making: { mc: climate.making } }),

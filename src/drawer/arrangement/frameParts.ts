@@ -40,7 +40,7 @@ export const frameParts = (cabinet: PlannedCabinet, units: Notation): FramePart[
       drawers: [...new Set([...(before?.drawers ?? []), ...part.drawers])],
     });
   }
-  return [...found.values()];
+  return [...found.values()].sort((one, other) => NAMES.indexOf(one.part) - NAMES.indexOf(other.part));
 };
 
 /** Along which axis a part's length and its width run, what is left being its thickness; and how many tenons it has. */
@@ -53,6 +53,8 @@ const SHAPES: Readonly<
   kicker: { length: 1, width: 0, thickness: 2, tenons: 1 },
   guide: { length: 1, width: 2, thickness: 0, tenons: 0 },
 };
+
+const NAMES = Object.keys(SHAPES);
 
 type Axis = 0 | 1 | 2;
 

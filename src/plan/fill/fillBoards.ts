@@ -1,4 +1,6 @@
-import type { BoardSpec, BoardsSpec } from '../../drawer/blanks/boardSpec.ts';
+import { figureRuns } from '../../cabinet/figureRuns.ts';
+import type { CabinetOpening } from '../../cabinet/openings.ts';
+import type { BoardSpec, BoardsSpec, RunSpec } from '../../drawer/blanks/boardSpec.ts';
 import type { Defect, DefectKind, StockName } from '../../stock/plank.ts';
 import {
   extentsOf,
@@ -18,23 +20,52 @@ import * as ranges from '../schema/ranges.ts';
 /**
  * The boards of a plan with what is wished of them, every default filled in; undefined where it lists none.
  * @param given the indices of the boards in the plan as it was given
+ * @param openings those of its cabinet; undefined where it plans none
  */
 export const fillBoards = (
   { boards = [], breakout = {} }: Pick<WrittenPlan, 'boards' | 'breakout'>,
   given: readonly number[],
+  openings: readonly CabinetOpening[] | undefined,
 ): Result<BoardsSpec | undefined> => {
   if (boards.length === 0) return accept(undefined);
   const filled = boards.map((board, i) => fillBoard(board, ['boards', given[i] ?? i]));
   const specs = filled.flatMap((each) => (each.ok ? [each.value] : []));
-  const wrong = [...filled.flatMap((each) => (each.ok ? [] : each.complaints)), ...tooMany(specs)];
-  if (wrong.length > 0) return refuse(...wrong);
-  const { allow = {}, runThrough: runs = [], spare = {}, pinned = [] } = breakout;
+  const { allow = {}, runThrough = [], spare = {}, pinned = [] } = breakout;
+  const runs = typeof runThrough === 'string' ? runsOf(openings, runThrough) : accept(runThrough);
+  const wrong = [
+    ...filled.flatMap((each) => (each.ok ? [] : each.complaints)),
+    ...tooMany(specs),
+    ...(runs.ok ? [] : runs.complaints),
+  ];
+  if (wrong.length > 0 || !runs.ok) return refuse(...wrong);
   return accept({
     boards: specs,
     allow: { ...NO_DEFECTS, ...allow },
-    runs,
+    runs: runs.value,
     spare: { ...NO_SPARES, ...spare },
     pinned,
+  });
+};
+
+/** All rows or stacks that a cabinet has. */
+const runsOf = (
+  openings: readonly CabinetOpening[] | undefined,
+  along: 'rows' | 'stacks',
+): Result<readonly RunSpec[]> => {
+  const runs = openings && figureRuns(openings, along);
+  if (runs !== undefined && runs.length > 0)
+    return accept(
+      runs.map((drawers) => ({ kind: along === 'rows' ? ('row' as const) : ('stack' as const), drawers })),
+    );
+  return refuse({
+    at: ['breakout', 'runThrough'],
+    says:
+      runs === undefined
+        ? say`the ${along} of a cabinet are meant, and this plan has none`
+        : along === 'rows'
+          ? say`no two drawers of one height stand side by side in the cabinet`
+          : say`no two drawers of one width stand above each other in the cabinet`,
+    remedy: say`list the drawers, as in [[Buttons, Thread], {stack: [Cloth, Notions]}], or remove it`,
   });
 };
 

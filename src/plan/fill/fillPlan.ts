@@ -37,9 +37,13 @@ export const fillPlan = (
   const notation = asked.ok ? asked.value : units;
   const tools = cuttingOf(written);
   const cutting = tools.ok ? tools.value : undefined;
-  const boards = fillBoards(written, given.boards);
   const { target, ...spacers } = family ?? {};
   const placed = cabinet && fillCabinet(cabinet, listed, units);
+  // What the rows of a faulty cabinet are is not known.
+  const boards =
+    placed?.ok === false
+      ? fillBoards({ ...written, breakout: { ...written.breakout, runThrough: [] } }, given.boards, undefined)
+      : fillBoards(written, given.boards, placed?.value.cabinet.openings);
   const drawers: readonly PlacedDrawer[] = placed?.ok ? placed.value.drawers : listed;
   const general = [
     ...(tools.ok ? [] : tools.complaints),

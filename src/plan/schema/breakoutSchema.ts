@@ -66,6 +66,7 @@ export const breakoutSchema = (unit: Unit) => {
         .union(
           [
             z.literal('none').transform(() => []),
+            z.literal(['rows', 'stacks']),
             z.array(
               z.union(
                 [
@@ -78,10 +79,10 @@ export const breakoutSchema = (unit: Unit) => {
               ),
             ),
           ],
-          { error: 'none, or a list such as [[Buttons, Thread], {stack: [Cloth, Notions]}]' },
+          { error: 'none, rows, stacks, or a list such as [[Buttons, Thread], {stack: [Cloth, Notions]}]' },
         )
         .describe(
-          'Fronts whose figure runs on from one to the next: each a row from left to right, or a stack. `none` unless given.',
+          'Fronts whose figure runs on from one to the next: each a row from left to right, or a stack; rows, stacks: all that the cabinet has of those. `none` unless given.',
         ),
       spare: group(
         '{front: 1}',

@@ -161,7 +161,7 @@ const outline = (
   const text =
     space.kind === 'size'
       ? `outside size${lip === undefined ? '' : ', lip included'}: ${of(space.size)} ${unitWords(unit)}`
-      : `opening ${of(space.opening)} ${unitWords(unit)}; clearance ${number(space.fit.side)} at each side, ${number(space.fit.top)} above, ${number(depthLimit(space).left)} behind`;
+      : `${space.shape === undefined ? 'opening' : 'upright box in the opening as measured:'} ${of(space.opening)} ${unitWords(unit)}; clearance ${number(space.fit.side)} at each side, ${number(space.fit.top)} above, ${number(depthLimit(space).left)} behind`;
   const wood =
     movement === undefined
       ? ''

@@ -199,7 +199,10 @@ cabinet: {width: 600, height: 418, depth: 420, rail: 18, rows: [[Buttons, Thread
     expect(new Set(parts.map(({ part }: { part: string }) => part))).toEqual(
       new Set(['front', 'side', 'back', 'bottom']),
     );
-    expect(cuttingList.some(({ stock }: { stock: string }) => stock === 'frame')).toBe(false);
+    expect(cuttingList.at(-1)).toMatchObject({
+      stock: 'frame',
+      parts: [{ drawer: '', part: 'guide', count: 1 }],
+    });
     // A rail of 600, with 5 more at each end, 3 on each long edge and 1 on each face.
     expect(frame[0]).toEqual({
       part: 'rail',

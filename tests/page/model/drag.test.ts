@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cornersOf } from '../../../src/page/model/editedCorner.ts';
@@ -16,12 +15,13 @@ import {
   viewStateOf,
 } from '../../../src/page/model/session.ts';
 import { widthsOf } from '../../../src/page/model/widths.ts';
+import { openChest } from '../../openChest.ts';
 import { BOX, CHEST, snapshotOf } from '../chest.ts';
 
 /** By hand, along a guide of fingers, in inches, and with widths that are listed and locked. */
 const PLANS = [
   CHEST,
-  readFileSync('examples/haberdashery-chest-fingers.yaml', 'utf8'),
+  openChest('fingers'),
   BOX,
   'units: in\njoints: [{name: A, kind: lapped, width: 3, tailBoard: 1/2, pinBoard: 3/4}]\n',
   CHEST.replace(

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CornerRef } from '../../../src/page/model/editedCorner.ts';
@@ -17,16 +16,14 @@ import {
 import type { Snapshot } from '../../../src/page/model/snapshot.ts';
 import { widthsOf } from '../../../src/page/model/widths.ts';
 import { speak } from '../../../src/units/phrase.ts';
+import { openChest } from '../../openChest.ts';
 import { BACK, cornerIn, FRONT, snapshotOf } from '../chest.ts';
 
 /** Cutter 12.7 at 8 degrees in a bush of 16; a pair pushed together is 14 wide. */
 const [TOGETHER, BUSH, CUTTER] = [14, 16, 12.7];
 const LEAN = Math.tan((8 * Math.PI) / 180);
 const guided = snapshotOf(
-  readFileSync('examples/haberdashery-chest-guided.yaml', 'utf8').replace(
-    'joint:  {pin',
-    `fingers: {together: ${TOGETHER}}\njoint:  {pin`,
-  ),
+  openChest('guided').replace('joint:  {pin', `fingers: {together: ${TOGETHER}}\njoint:  {pin`),
 );
 const PATCHES: CornerRef = { of: 'drawer', index: 3, end: 'front' };
 
@@ -127,6 +124,6 @@ describe('a spacer that is dragged', () => {
 });
 
 it('a plan without fingers has no spacers', () => {
-  const plain = snapshotOf(readFileSync('examples/haberdashery-chest-guided.yaml', 'utf8'));
+  const plain = snapshotOf(openChest('guided'));
   expect(handlesOf(cornerOf(plain, FRONT)).filter(({ id }) => id.startsWith('spacer'))).toEqual([]);
 });

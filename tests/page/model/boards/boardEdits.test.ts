@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import {
   addBoard,
@@ -17,9 +16,10 @@ import {
 } from '../../../../src/page/model/boards/defectEdits.ts';
 import { suggestedBoard } from '../../../../src/page/model/boards/suggestedBoard.ts';
 import type { Snapshot } from '../../../../src/page/model/snapshot.ts';
+import { openChest } from '../../../openChest.ts';
 import { CHEST, inInches, snapshotOf } from '../../chest.ts';
 
-const BOARDS = readFileSync('examples/haberdashery-chest-boards.yaml', 'utf8');
+const BOARDS = openChest('boards');
 const chest = snapshotOf(BOARDS);
 
 const madeBy = (result: ReturnType<typeof removeBoard>): string => {

@@ -1,11 +1,11 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { removeBoard, renameBoard, setBoardCount } from '../../../../src/page/model/boards/boardEdits.ts';
 import { freeAll, freePart, pinPart } from '../../../../src/page/model/boards/pinEdits.ts';
 import { remove, rename } from '../../../../src/page/model/drawers.ts';
+import { openChest } from '../../../openChest.ts';
 import { cornerIn, snapshotOf } from '../../chest.ts';
 
-const BOARDS = readFileSync('examples/haberdashery-chest-boards.yaml', 'utf8');
+const BOARDS = openChest('boards');
 const chest = snapshotOf(BOARDS);
 const BEFORE = '  spare: {front: 1}\n';
 const withPins = (...lines: string[]) =>

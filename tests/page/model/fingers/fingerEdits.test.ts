@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import {
   limitSpacers,
@@ -12,10 +11,11 @@ import { type Snapshot, snapshot } from '../../../../src/page/model/snapshot.ts'
 import { widthsOf } from '../../../../src/page/model/widths.ts';
 import type { Result } from '../../../../src/units/complaint.ts';
 import { speak } from '../../../../src/units/phrase.ts';
+import { openChest } from '../../../openChest.ts';
 import { BACK, cornerIn, FRONT, inInches, snapshotOf } from '../../chest.ts';
 
-const GUIDED = readFileSync('examples/haberdashery-chest-guided.yaml', 'utf8');
-const FINGERS = readFileSync('examples/haberdashery-chest-fingers.yaml', 'utf8');
+const GUIDED = openChest('guided');
+const FINGERS = openChest('fingers');
 const made = (result: Result<Snapshot>): Snapshot => {
   if (!result.ok) throw new Error(result.complaints.map(({ says }) => speak(says, 'mm')).join());
   return result.value;

@@ -1,9 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { priceTable } from '../../../../src/page/model/fingers/priceTable.ts';
+import { openChest } from '../../../openChest.ts';
 import { snapshotOf } from '../../chest.ts';
 
-const TEXT = readFileSync('examples/haberdashery-chest-fingers.yaml', 'utf8');
+const TEXT = openChest('fingers');
 const tableOf = (text: string) => priceTable(snapshotOf(text).project.set);
 
 describe('the table of what few spacers cost', () => {
@@ -61,6 +61,6 @@ ${heights.map((height, i) => `  - {name: Drawer ${i + 1}, opening: {width: 280, 
   });
 
   it('has nothing without fingers', () => {
-    expect(tableOf(readFileSync('examples/haberdashery-chest-guided.yaml', 'utf8'))).toEqual([]);
+    expect(tableOf(openChest('guided'))).toEqual([]);
   });
 });

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CornerRef } from '../../../../src/page/model/editedCorner.ts';
@@ -10,10 +9,11 @@ import { drag, drop, grab, startSession, undoable, viewStateOf } from '../../../
 import type { Snapshot } from '../../../../src/page/model/snapshot.ts';
 import { widthsOf } from '../../../../src/page/model/widths.ts';
 import { speak } from '../../../../src/units/phrase.ts';
+import { openChest } from '../../../openChest.ts';
 import { BACK, cornerIn, FRONT, inInches, snapshotOf } from '../../chest.ts';
 
 /** Six front corners that two spacers serve; a pair pushed together is 14 mm wide. */
-const TEXT = readFileSync('examples/haberdashery-chest-fingers.yaml', 'utf8');
+const TEXT = openChest('fingers');
 const chest = snapshotOf(TEXT);
 /** The same in inches, and one with a front of its own thickness, whose joint is deeper. */
 const PLANS = {
