@@ -20,6 +20,7 @@ import {
 } from '../paper/sheets.ts';
 import type { SettingPlaces } from '../sheets/bench/benchFingers.ts';
 import { benchSheet } from '../sheets/bench/benchSheet.ts';
+import { cornersBench } from '../sheets/bench/cornersBench.ts';
 import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
 import { cornerSheets } from '../sheets/corners/cornerSheets.ts';
@@ -38,11 +39,11 @@ import { type Notation, unitOf } from '../units/notation.ts';
 import { say } from '../units/phrase.ts';
 import type { ShortName } from '../units/shortNames.ts';
 import { guidesOf } from './guidesOf.ts';
-import { onlyWords, wholeDrawers } from './only.ts';
+import { drawnSingles, onlyWords, wholeDrawers } from './only.ts';
 import { frameOfProject, partsOfProject } from './partsOfProject.ts';
 import { picturedCorners } from './picturedCorners.ts';
 import { chosenCorners, piecesOf } from './piecesOf.ts';
-import { frontCorners, type Project } from './project.ts';
+import { frontCorners, type Project, type SingleCorner } from './project.ts';
 import { settingsOf } from './settingsOf.ts';
 import { alone, asLeading, layoutOf } from './sheetLayout.ts';
 
@@ -86,7 +87,7 @@ export const USUAL_SHEETS: readonly SheetKind[] = SHEET_KINDS.filter((kind) => k
 /** Sheets of one kind, to be printed together. */
 export interface SheetSet extends Sheets {
   /**
-   * Templates to glue on, guides for a router with the setting rods of its fingers, the cutting list, bench sheets drawer by drawer, the
+   * Templates to glue on, guides for a router with the setting rods of its fingers, the cutting list, bench sheets drawer by drawer and of the single corners, the
    * comparison of the front corners, or every corner as pictures.
    */
   readonly kind: Exclude<SheetKind, 'contents'>;
@@ -101,8 +102,8 @@ export interface SheetSet extends Sheets {
 const FEW = 4;
 
 /**
- * All sheets of a project by kind, or those of the kinds chosen: templates; guides where there are some; cutting list, bench
- * sheets and comparison where there are drawers; corners as pictures only where those are chosen. Each page is drawn when it is requested.
+ * All sheets of a project by kind, or those of the kinds chosen: templates; guides where there are some; bench sheets; cutting
+ * list and comparison where there are drawers; corners as pictures only where those are chosen. Each page is drawn when it is requested.
  * @returns complaints at `margin`, `paper` and `benchPaper`, or at `sheets` where the project has none of the kinds chosen
  * @example
  * ```ts
@@ -136,9 +137,14 @@ export const sheetsOf = (project: Project, options: SheetOptions): Result<SheetS
   const complaints = laid.flatMap(({ sheets, paper }) =>
     sheets.ok ? [] : sheets.complaints.map((each) => ofPaper(each, paper === options.benchPaper)),
   );
-  if (complaints.length > 0) return refuse(...complaints);
+  if (complaints.length > 0) return refuse(...oncePerSaying(complaints));
   return accept(laid.flatMap(({ sheets, ...set }) => (sheets.ok ? [Object.assign(sheets.value, set)] : [])));
 };
+
+/** What is wrong with the paper of several kinds is said once. */
+const oncePerSaying = (complaints: readonly Complaint[]): Complaint[] => [
+  ...new Map(complaints.map((complaint) => [JSON.stringify(complaint), complaint])).values(),
+];
 
 /** A complaint about the paper at the key that gave it. */
 const ofPaper = (complaint: Complaint, isBench: boolean): Complaint =>
@@ -161,6 +167,7 @@ const layoutsOf = (
   const guides = guidesOf(project);
   const settings = settingsOf(project);
   const drawers = wholeDrawers(project);
+  const singles = drawnSingles(project);
   return [
     { kind: 'templates', layout: (options) => templatesLayout(project, options) },
     ...(guides.length + settings.length > 0
@@ -178,11 +185,19 @@ const layoutsOf = (
             kind: 'cutting-list' as const,
             layout: (options: SheetOptions) => cuttingListLayout(project, drawers, inHand(options, units)),
           },
+        ]),
+    ...(drawers.length + singles.length === 0
+      ? []
+      : [
           {
             kind: 'bench' as const,
             layout: (options: SheetOptions) =>
-              benchLayout(project, drawers, settings, inHand(options, units)),
+              benchLayout(project, { drawers, singles }, settings, inHand(options, units)),
           },
+        ]),
+    ...(family === undefined || drawers.length === 0
+      ? []
+      : [
           // One drawer of several has nothing to be compared with.
           ...(drawers.length === 1 && project.set.drawers.length > 1
             ? []
@@ -266,9 +281,10 @@ const guidesLayout = (
 const explained = (title: string, named: readonly ShortName[]): LeadingPages =>
   asLeading((area) => nameNumbers(title, named, area));
 
+/** Bench sheets drawer by drawer, then that of the single corners. */
 const benchLayout = (
   project: Project,
-  drawers: readonly Drawer[],
+  { drawers, singles }: { readonly drawers: readonly Drawer[]; readonly singles: readonly SingleCorner[] },
   settings: readonly NamedSetting[],
   options: SheetOptions,
 ): Layout => {
@@ -287,7 +303,20 @@ const benchLayout = (
     });
     return { count, draw: () => draw().map(alone) };
   };
-  return layoutOf(project, options, (area) => drawers.map((drawer) => bench(drawer, area)));
+  const corners = singles.map(({ name, joint }) => ({
+    name,
+    joint,
+    boards: { tail: 'tail board', pin: 'pin board' },
+    routed: cuts.has(joint),
+  }));
+  const benchOfCorners = (area: Size): PageRun => {
+    const { count, draw } = cornersBench(corners, { title: project.name, units, area });
+    return { count, draw: () => draw().map(alone) };
+  };
+  return layoutOf(project, options, (area) => [
+    ...drawers.map((drawer) => bench(drawer, area)),
+    ...(corners.length > 0 ? [benchOfCorners(area)] : []),
+  ]);
 };
 
 const cuttingListLayout = (project: Project, drawers: readonly Drawer[], options: SheetOptions): Layout => {
