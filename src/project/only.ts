@@ -9,7 +9,7 @@ import { nameKey } from '../units/name.ts';
 import { say } from '../units/phrase.ts';
 import { quote } from '../units/quote.ts';
 import { shellWord } from '../units/shellWord.ts';
-import type { Project } from './project.ts';
+import type { Project, SingleCorner } from './project.ts';
 
 /** The parts of a drawer or box whose ends have templates. */
 export const DRAWN_PARTS = ['front', 'side', 'back'] as const;
@@ -39,6 +39,10 @@ export const boardsDrawn = (only: Only | undefined, name: string, end?: CornerEn
 /** The drawers and boxes that are drawn whole. */
 export const wholeDrawers = ({ set, only }: Pick<Project, 'set' | 'only'>): readonly Drawer[] =>
   madeOf(set).filter(({ spec }) => only === undefined || isWhole(only.get(entryName(spec))));
+
+/** The single corners that are drawn. */
+export const drawnSingles = ({ joints, only }: Pick<Project, 'joints' | 'only'>): readonly SingleCorner[] =>
+  joints.filter(({ name }) => only === undefined || only.has(name));
 
 const isWhole = (parts: ReadonlySet<DrawnPart> | undefined): boolean => parts?.size === DRAWN_PARTS.length;
 

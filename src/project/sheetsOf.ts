@@ -23,6 +23,7 @@ import {
 import type { SettingPlaces } from '../sheets/bench/benchFingers.ts';
 import type { HandWork } from '../sheets/bench/benchSettings.ts';
 import { benchSheet } from '../sheets/bench/benchSheet.ts';
+import { cornersBench } from '../sheets/bench/cornersBench.ts';
 import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
 import { cornerSheets } from '../sheets/corners/cornerSheets.ts';
@@ -41,11 +42,11 @@ import { type Notation, unitOf } from '../units/notation.ts';
 import { say } from '../units/phrase.ts';
 import type { ShortName } from '../units/shortNames.ts';
 import { guidesOf } from './guidesOf.ts';
-import { onlyWords, wholeDrawers } from './only.ts';
+import { drawnSingles, onlyWords, wholeDrawers } from './only.ts';
 import { frameOfProject, partsOfProject } from './partsOfProject.ts';
 import { picturedCorners } from './picturedCorners.ts';
 import { chosenCorners, piecesOf } from './piecesOf.ts';
-import { frontCorners, type Project } from './project.ts';
+import { frontCorners, type Project, type SingleCorner } from './project.ts';
 import { settingsOf } from './settingsOf.ts';
 import { alone, asLeading, layoutOf } from './sheetLayout.ts';
 
@@ -89,7 +90,7 @@ export const USUAL_SHEETS: readonly SheetKind[] = SHEET_KINDS.filter((kind) => k
 /** Sheets of one kind, to be printed together. */
 export interface SheetSet extends Sheets {
   /**
-   * Templates to glue on, guides for a router with the setting rods of its fingers, the cutting list, bench sheets drawer by drawer, the
+   * Templates to glue on, guides for a router with the setting rods of its fingers, the cutting list, bench sheets drawer by drawer and of the single corners, the
    * comparison of the front corners, or every corner as pictures.
    */
   readonly kind: Exclude<SheetKind, 'contents'>;
@@ -104,8 +105,8 @@ export interface SheetSet extends Sheets {
 const FEW = 4;
 
 /**
- * All sheets of a project by kind, or those of the kinds chosen: templates; guides where there are some; cutting list, bench
- * sheets and comparison where there are drawers; corners as pictures only where those are chosen. Each page is drawn when it is requested.
+ * All sheets of a project by kind, or those of the kinds chosen: templates; guides where there are some; bench sheets; cutting
+ * list and comparison where there are drawers; corners as pictures only where those are chosen. Each page is drawn when it is requested.
  * @returns complaints at `margin`, `paper` and `benchPaper`, or at `sheets` where the project has none of the kinds chosen
  * @example
  * ```ts
@@ -139,9 +140,14 @@ export const sheetsOf = (project: Project, options: SheetOptions): Result<SheetS
   const complaints = laid.flatMap(({ sheets, paper }) =>
     sheets.ok ? [] : sheets.complaints.map((each) => ofPaper(each, paper === options.benchPaper)),
   );
-  if (complaints.length > 0) return refuse(...complaints);
+  if (complaints.length > 0) return refuse(...oncePerSaying(complaints));
   return accept(laid.flatMap(({ sheets, ...set }) => (sheets.ok ? [Object.assign(sheets.value, set)] : [])));
 };
+
+/** What is wrong with the paper of several kinds is said once. */
+const oncePerSaying = (complaints: readonly Complaint[]): Complaint[] => [
+  ...new Map(complaints.map((complaint) => [JSON.stringify(complaint), complaint])).values(),
+];
 
 /** A complaint about the paper at the key that gave it. */
 const ofPaper = (complaint: Complaint, isBench: boolean): Complaint =>
@@ -166,6 +172,7 @@ const layoutsOf = (
   const drawers = wholeDrawers(project);
   // Boxes are not looked at beside each other.
   const compared = drawers.filter(({ spec }) => spec.box === undefined);
+  const singles = drawnSingles(project);
   return [
     { kind: 'templates', layout: (options) => templatesLayout(project, options) },
     ...(guides.length + settings.length > 0
@@ -183,10 +190,14 @@ const layoutsOf = (
             kind: 'cutting-list' as const,
             layout: (options: SheetOptions) => cuttingListLayout(project, drawers, inHand(options, units)),
           },
+        ]),
+    ...(drawers.length + singles.length === 0
+      ? []
+      : [
           {
             kind: 'bench' as const,
             layout: (options: SheetOptions) =>
-              benchLayout(project, drawers, settings, inHand(options, units)),
+              benchLayout(project, { drawers, singles }, settings, inHand(options, units)),
           },
         ]),
     // One drawer of several has nothing to be compared with.
@@ -273,9 +284,10 @@ const guidesLayout = (
 const explained = (title: string, named: readonly ShortName[]): LeadingPages =>
   asLeading((area) => nameNumbers(title, named, area));
 
+/** Bench sheets drawer by drawer, then that of the single corners. */
 const benchLayout = (
   project: Project,
-  drawers: readonly Drawer[],
+  { drawers, singles }: { readonly drawers: readonly Drawer[]; readonly singles: readonly SingleCorner[] },
   settings: readonly NamedSetting[],
   options: SheetOptions,
 ): Layout => {
@@ -297,7 +309,20 @@ const benchLayout = (
     });
     return { count, draw: () => draw().map(alone) };
   };
-  return layoutOf(project, options, (area) => drawers.map((drawer) => bench(drawer, area)));
+  const corners = singles.map(({ name, joint }) => ({
+    name,
+    joint,
+    boards: { tail: 'tail board', pin: 'pin board' },
+    routed: cuts.has(joint),
+  }));
+  const benchOfCorners = (area: Size): PageRun => {
+    const { count, draw } = cornersBench(corners, { title: project.name, units, area });
+    return { count, draw: () => draw().map(alone) };
+  };
+  return layoutOf(project, options, (area) => [
+    ...drawers.map((drawer) => bench(drawer, area)),
+    ...(corners.length > 0 ? [benchOfCorners(area)] : []),
+  ]);
 };
 
 const cuttingListLayout = (project: Project, drawers: readonly Drawer[], options: SheetOptions): Layout => {

@@ -33,6 +33,7 @@ describe('what is written', () => {
     expect([status, stderr]).toEqual([0, '']);
     expect(stdout.split('\n')).toHaveLength(2);
     expect(readdirSync(where).sort()).toEqual([
+      'corner-bench.pdf',
       'corner-pin-board-a.svg',
       'corner-pin-board-b.svg',
       'corner-tail-board-a.svg',
@@ -72,14 +73,17 @@ describe('what is written', () => {
     expect(readFileSync(path, 'latin1').slice(0, 5)).toBe('%PDF-');
     // Its own it draws anew.
     expect(halfpin(['draw', ...CORNER, '--out', where]).status).toBe(0);
-    expect(readdirSync(where)).toEqual(['corner-templates.pdf']);
+    expect(readdirSync(where)).toEqual(['corner-bench.pdf', 'corner-templates.pdf']);
   });
 
   it('goes to templates-out where no folder is named', () => {
     const where = folder();
     const { out } = halfpin(['draw', ...CORNER, '--name', 'Tray & lid'], where);
     expect(out).toContain('templates-out/tray-lid-templates.pdf: 1 page of A4');
-    expect(readdirSync(join(where, 'templates-out'))).toEqual(['tray-lid-templates.pdf']);
+    expect(readdirSync(join(where, 'templates-out'))).toEqual([
+      'tray-lid-bench.pdf',
+      'tray-lid-templates.pdf',
+    ]);
   });
 });
 

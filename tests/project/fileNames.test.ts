@@ -53,6 +53,7 @@ describe('the names of a plan’s files', () => {
   it('are of a PDF for every kind of sheet that there is', () => {
     expect(pdfNames(exampleOf('trinket-box'))).toEqual([
       'trinket-box-templates.pdf',
+      'trinket-box-bench.pdf',
       'trinket-box-corners.pdf',
     ]);
     expect(pdfNames(exampleOf('haberdashery-chest-guided'))).toEqual(

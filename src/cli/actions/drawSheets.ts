@@ -119,7 +119,7 @@ const PURPOSE: Readonly<Record<SheetSet['kind'], string>> = {
   templates: 'templates, to cut out and glue on',
   guides: 'guides to make of sheet material, for the guide bush to run in',
   'cutting-list': 'the cutting list, to saw by',
-  bench: 'bench sheets, drawer by drawer',
+  bench: 'bench sheets',
   comparison: 'the comparison sheet',
   corners: 'every corner as pictures, closed and open',
 };

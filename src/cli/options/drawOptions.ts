@@ -3,10 +3,16 @@ import type { JointBoard } from '../../joint/joint.ts';
 import { type Paper, parsePaper } from '../../paper/paperSizes.ts';
 import type { Copies } from '../../paper/sheets.ts';
 import { guidesOf } from '../../project/guidesOf.ts';
-import { chooseOnly, type Only, wholeDrawers } from '../../project/only.ts';
+import { chooseOnly, type Only } from '../../project/only.ts';
 import { chosenCorners } from '../../project/piecesOf.ts';
 import type { Project } from '../../project/project.ts';
-import { SHEET_KINDS, type SheetKind, type SheetOptions, USUAL_SHEETS } from '../../project/sheetsOf.ts';
+import {
+  kindsOf,
+  SHEET_KINDS,
+  type SheetKind,
+  type SheetOptions,
+  USUAL_SHEETS,
+} from '../../project/sheetsOf.ts';
 import type { PieceChoice } from '../../sheets/template/cornerPieces.ts';
 import { accept, type Result, refuse } from '../../units/complaint.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
@@ -108,11 +114,11 @@ export const readDrawOptions = (
   };
 };
 
-/** Whether sheets for the hand are chosen, and there are drawers for those that are drawer by drawer. */
-const hasBench = (kinds: readonly SheetKind[], project: Project | undefined): boolean =>
-  kinds.includes('corners') ||
-  (kinds.some((kind) => HAND_SHEETS.includes(kind)) &&
-    (project === undefined || wholeDrawers(project).length > 0));
+/** Whether sheets for the hand are chosen, and the project has some of them. */
+const hasBench = (kinds: readonly SheetKind[], project: Project | undefined): boolean => {
+  const there: readonly SheetKind[] = project === undefined ? SHEET_KINDS : kindsOf(project);
+  return kinds.some((kind) => HAND_SHEETS.includes(kind) && there.includes(kind));
+};
 
 const parseBoard = (typed: string): Result<JointBoard> =>
   typed === 'tail' || typed === 'pin'

@@ -1,5 +1,5 @@
 import { DEFAULT_MARGIN } from '../../paper/printable.ts';
-import { chooseOnly, wholeDrawers } from '../../project/only.ts';
+import { chooseOnly, drawnSingles, wholeDrawers } from '../../project/only.ts';
 import { hasGuides, type Project } from '../../project/project.ts';
 import type { SheetSet } from '../../project/sheetsOf.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
@@ -52,7 +52,8 @@ export const keptChoice = (unit: () => Notation, changed: () => void) => {
       return [
         'templates',
         ...(hasGuides(project) ? (['guides'] as const) : []),
-        ...(length === 0 ? [] : (['cutting-list', 'bench'] as const)),
+        ...(length === 0 ? [] : (['cutting-list'] as const)),
+        ...(length + drawnSingles(project).length === 0 ? [] : (['bench'] as const)),
         ...(compared === 0 || isAlone ? [] : (['comparison'] as const)),
         'corners',
       ];

@@ -115,16 +115,7 @@ export const benchInstructions = (
             })),
           },
         ]),
-    {
-      heading: 'Take care',
-      numbered: false,
-      lines: [
-        { text: 'Clamp the work. Keep both hands behind the cutting edge.' },
-        { text: 'Wear eye and ear protection and a dust mask.' },
-        { text: 'Dry oily rags spread out, outdoors: in a heap they can catch fire by themselves.' },
-        { text: 'Tool makers’ manuals, local rules and a qualified teacher come before this sheet.' },
-      ],
-    },
+    TAKE_CARE,
   ];
 };
 
@@ -132,6 +123,18 @@ export const benchInstructions = (
 const grooved = ({ bottom, box }: DrawerSpec): string => {
   if (box !== undefined) return 'front, back and sides';
   return bottom.hold.kind === 'slips' ? 'front and slips' : 'front and sides';
+};
+
+/** The cautions of every bench sheet. */
+export const TAKE_CARE: Section = {
+  heading: 'Take care',
+  numbered: false,
+  lines: [
+    { text: 'Clamp the work. Keep both hands behind the cutting edge.' },
+    { text: 'Wear eye and ear protection and a dust mask.' },
+    { text: 'Dry oily rags spread out, outdoors: in a heap they can catch fire by themselves.' },
+    { text: 'Tool makers’ manuals, local rules and a qualified teacher come before this sheet.' },
+  ],
 };
 
 /** Where either corner has an order of work of its own, the front corners come first. */

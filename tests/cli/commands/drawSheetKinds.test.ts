@@ -82,9 +82,9 @@ describe('what draw makes', () => {
       '--sheets: "labels" is no kind of sheet; the kinds are templates, contents, guides, cutting-list, bench, comparison, corners; try templates,bench',
     ],
     [
-      'bench sheets of a corner that belongs to no drawer',
-      [...CORNER, '--sheets', 'bench'],
-      '--sheets: there are no sheets of the kinds chosen here; there are templates, corners',
+      'a cutting list of a corner that belongs to no drawer',
+      [...CORNER, '--sheets', 'cutting-list'],
+      '--sheets: there are no sheets of the kinds chosen here; there are templates, bench, corners',
     ],
     [
       'the contents of templates that are not drawn',
