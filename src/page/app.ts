@@ -122,6 +122,8 @@ export const startApp = (): void => {
       if (location.hash.startsWith('#plan=')) history.replaceState(null, '', '#');
     }
     if (next.selected !== session.selected) forgetRefused();
+    const isHeld = next.dragging !== undefined;
+    if (isHeld !== (session.dragging !== undefined)) sheets(({ hold }) => hold(isHeld));
     session = next;
     show();
   };
@@ -356,10 +358,12 @@ export const startApp = (): void => {
     if (session.dragging === undefined) follow.now();
     else follow.later();
   };
-  const follow = inPauses(() => {
+  const follow = inPauses(function* () {
     if (session.dragging !== undefined) {
       session = rest(session);
+      yield;
       drawCorner({ ...viewStateOf(session), room });
+      yield;
     }
     const shown = viewStateOf(session);
     const { corner, now } = shown;
@@ -385,7 +389,11 @@ export const startApp = (): void => {
       adviceFor(corner, now).map((complaint) => html`<li>${adviceWords(complaint, unit())}</li>`),
       advice,
     );
-    for (const view of views) view({ ...shown, room });
+    for (const view of views) {
+      yield;
+      view({ ...shown, room });
+    }
+    yield;
     showText();
     setText(
       unread,

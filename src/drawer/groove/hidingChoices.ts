@@ -80,7 +80,9 @@ const lowerHalfPinBounds = (
   count: number,
   { lower, upper }: Hold,
 ) => {
-  const [from, to] = grooveBand(groove).map((edge) => edge - spec.shape.shoulder.lower) as [number, number];
+  const [low, high] = grooveBand(groove);
+  const { lower: shoulder } = spec.shape.shoulder;
+  const [from, to] = [low - shoulder, high - shoulder];
   const all = shares(spacing, count);
   const [first = 1] = all;
   const room = tailRoom(spec, count) + spec.halfPin.lower;

@@ -1,7 +1,7 @@
 import { type G, SVG } from '@svgdotjs/svg.js';
 import { nothing, render } from 'lit-html';
 import { type Notation, unitOf } from '../../units/notation.ts';
-import { setAttribute, sizeSvg } from '../browser/dom.ts';
+import { px, setAttribute, sizeSvg } from '../browser/dom.ts';
 import { lettersIn } from '../browser/letters.ts';
 import type { EditedCorner } from '../model/editedCorner.ts';
 import type { Handle } from '../model/handles.ts';
@@ -39,6 +39,7 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
   const hits = layer('hits');
   hits.attr('aria-hidden', 'true');
   const drawHandles = handleLayer(hits, layer('handles'), hands);
+  let size = { width: 0, height: 0, letters: 0 };
   /** As it was drawn before something was moved. */
   let still: CornerSheet | undefined;
   /** Where on the drawing the pointer is; undefined where keys are used. */
@@ -83,8 +84,13 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
     const frame = frameOf(room, now.project.units);
     const sheet = cornerSheet(corner, frame, moving && still);
     if (moving === undefined) still = sheet;
-    sizeSvg(svg, sheet.width, sheet.height);
-    svg.node.style.setProperty('--letters', String(sheet.letters));
+    if (sheet.width !== size.width || sheet.height !== size.height || sheet.letters !== size.letters) {
+      size = sheet;
+      sizeSvg(svg, sheet.width, sheet.height);
+      svg.node.style.setProperty('--letters', String(sheet.letters));
+      // Its size does not depend on what is in it, so that the browser lays out no more than that.
+      host.style.height = `${px(sheet.height)}px`;
+    }
     setAttribute(svg.node, 'aria-label', `${corner.name}: both boards of the corner`);
     drawBoards(sheet);
     drawFingers(shown, sheet);

@@ -201,6 +201,7 @@ export const sheetsDialog = ({ now, draft, unit }: AppContext) => {
       if (draft() === undefined || dialog.open) printNow();
       else open('print');
     },
+    hold: templates.hold,
     /** What the plan is now may be another than before. */
     update: (): void => {
       if (plan === now().text) return;

@@ -74,6 +74,11 @@ export const readySheets = (job: () => SheetJob, show: () => void) => {
     });
   };
 
+  const renew = (): void => {
+    end('waiting');
+    pause = setTimeout(make, PAUSE);
+  };
+
   return {
     state: (): SheetsState => state,
     /** They are asked for: makes them now, unless they are made or in the making. */
@@ -82,9 +87,12 @@ export const readySheets = (job: () => SheetJob, show: () => void) => {
       if (state.is === 'waiting' || state.is === 'stopped') make();
     },
     /** Plan or choice has changed: they are made anew when editing pauses. */
-    renew: (): void => {
-      end('waiting');
-      pause = setTimeout(make, PAUSE);
+    renew,
+    /** While a hand moves a line, none are made that are not asked for. */
+    hold: (isHeld: boolean): void => {
+      if (isAsked || (state.is !== 'waiting' && state.is !== 'making')) return;
+      if (isHeld) end('waiting');
+      else renew();
     },
     stop: (): void => {
       if (state.is === 'making') end('stopped');
