@@ -31,6 +31,7 @@
 export { type CuttingGroup, type CuttingRow, cuttingList } from './drawer/cuttingList.ts';
 export type { Drawer, DrawerSet, Family } from './drawer/drawer.ts';
 export { type DrawerSeason, drawerSeason } from './drawer/drawerSeason.ts';
+export { setFittings } from './drawer/fittings/setFittings.ts';
 export { type Part, parts, stockTotals } from './drawer/partsList.ts';
 // What a drawing and a page are.
 export type { Drawing } from './drawing/drawing.ts';

@@ -127,6 +127,12 @@ const projectOfPlan = async (file: string, options: LoadOptions): Promise<Projec
   if (!cutting.ok) return refuseOptions(cutting.complaints, units);
   const project = withCuts({ ...laid, units, ...(cutting.value && { cutting: cutting.value }) });
   if (project.ok) {
+    if (laid.set.drawers.some(({ spec }) => spec.fittings !== undefined)) {
+      // Fittings are loaded only where a plan asks for them.
+      const { setFittings } = await import('../drawer/fittings/setFittings.ts');
+      const fitted = setFittings(laid.set.drawers);
+      if (!fitted.ok) return refusePlan(firstComplaints(fitted.complaints.map(locate)));
+    }
     if (options.draws === true) {
       const { readyPlanLetters } = await import('./readyPlanLetters.ts');
       await readyPlanLetters(file, bytes, options.font, units);

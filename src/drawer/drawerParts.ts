@@ -36,6 +36,13 @@ export interface DrawerParts {
   readonly slip?: DrawerPart;
 }
 
+/**
+ * From the reference edge up to the underside of the bottom, in mm. A bottom that is thicker than its groove is let in with its
+ * upper face at the groove's upper edge.
+ */
+export const bottomUnderside = ({ groove, stock }: Pick<DrawerSpec, 'groove' | 'stock'>): number =>
+  Math.min(groove.offset, groove.offset + groove.width - stock.bottom.thickness);
+
 /** Every board of a drawer, where it lies. */
 export const boardsOf = (spec: DrawerSpec, sizes: Sizes): DrawerParts => {
   const { stock, groove, bottom } = spec;
@@ -49,8 +56,7 @@ export const boardsOf = (spec: DrawerSpec, sizes: Sizes): DrawerParts => {
   ) as [number, number];
   const deep = bottomDepth(spec, sizes);
   const bottomFrom = stock.front.thickness - groove.depth;
-  // A bottom that is thicker than its groove is let in with its upper face at the groove's upper edge.
-  const bottomLevel = Math.min(groove.offset, backFrom - stock.bottom.thickness);
+  const bottomLevel = bottomUnderside(spec);
   const bottomBox: PartBox = {
     from: [leftEdge, bottomFrom, bottomLevel],
     to: [width - rightEdge, bottomFrom + deep, bottomLevel + stock.bottom.thickness],

@@ -8,6 +8,7 @@ import type { BottomStock } from '../wood/bottomSeason.ts';
 import type { Climate } from '../wood/climate.ts';
 import type { Cut, SawnWood } from '../wood/movement.ts';
 import type { Hand } from './cornerLetters.ts';
+import type { FittingsWish } from './fittings/fittingSpec.ts';
 
 /** The wood that one kind of part is made of. */
 export interface Stock {
@@ -138,6 +139,8 @@ export interface DrawerSpec {
   /** How far the back's upper edge is below the sides'. */
   readonly backDrop: number;
   readonly bottom: BottomSpec;
+  /** Absent where it has none. */
+  readonly fittings?: FittingsWish;
   /** What its corners are cut with, where that is not by hand. */
   readonly cutter?: Cutter;
   /** What guides the cutter, where that moves on a bar; only beside a cutter. */

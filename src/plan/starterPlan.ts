@@ -36,6 +36,12 @@ interface StarterSizes {
   readonly board: readonly [string, string, string];
   /** Length of a check, a knot's place and extent. */
   readonly defect: readonly [string, string, string, string];
+  /** Diameter of a hole, spacing of two, and how wide and high a pull is. */
+  readonly pull: readonly [hole: string, spacing: string, width: string, height: string];
+  /** To the pin, keyhole, width, height and depth of the body. */
+  readonly lock: readonly [string, string, string, string, string];
+  /** Width, thickness, depth. */
+  readonly stop: readonly [string, string, string];
   /** Kerf, edge, ends, face, and the least offcut. */
   readonly saw: readonly [string, string, string, string, string, string];
   readonly narrow: readonly [width: string, height: string, depth: string];
@@ -74,6 +80,9 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     ash: '16',
     board: ['2150', '190', '205'],
     defect: ['80', '640', '80', '45'],
+    pull: ['5', '64', '78', '14'],
+    lock: ['20', '6', '50', '32', '10'],
+    stop: ['40', '6', '25'],
     saw: ['3', '3', '25', '1', '300', '50'],
     narrow: ['280', '76', '420'],
     wide: ['574', '146', '420'],
@@ -109,6 +118,9 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     ash: '5/8',
     board: ['84', '7 1/2', '8'],
     defect: ['3', '25', '3', '1 3/4'],
+    pull: ['3/16', '2 1/2', '3', '9/16'],
+    lock: ['3/4', '1/4', '2', '1 1/4', '3/8'],
+    stop: ['1 1/2', '1/4', '1'],
     saw: ['1/8', '1/8', '1', '1/32', '12', '2'],
     narrow: ['11', '3', '16 1/2'],
     wide: ['22 1/2', '5 3/4', '16 1/2'],
@@ -206,6 +218,14 @@ bottom:
 
 # The lip: how far fronts extend over their openings' edges; {sides: ${s.lip}, top: ${s.lip}, bottom: 0} where it differs.
 # front: {lip: ${s.lip}}
+
+# Pulls: 1 in the middle or 2, so far from the front's ends, and above the middle of its height (a length, or a share such as
+# 4%); the holes of each, and how large it is seen from the front. In a cabinet, lineUpWith: Pencils, in place of fromEnds, puts
+# them over or under the pulls of that drawer. A lock is let into the inside face at the upper edge: pin is how far down the
+# keyhole is, body what is let in. Stops are fixed to the rail behind the front. number: 0 for a drawer without them.
+# pulls: {number: 2, fromEnds: 25%, above: 4%, holes: {diameter: ${s.pull[0]}, spacing: ${s.pull[1]}}, size: {width: ${s.pull[2]}, height: ${s.pull[3]}}}
+# locks: {number: 1, pin: ${s.lock[0]}, keyhole: ${s.lock[1]}, body: {width: ${s.lock[2]}, height: ${s.lock[3]}, depth: ${s.lock[4]}}}
+# stops: {number: 2, fromSides: 20%, width: ${s.stop[0]}, thickness: ${s.stop[1]}, depth: ${s.stop[2]}, behind: ${s.front}}
 
 # The set's tail width, which all drawers are matched to; found from the set unless given.
 # family: {target: ${s.target}}

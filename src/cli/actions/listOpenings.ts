@@ -1,5 +1,6 @@
 import type { CabinetOpening } from '../../cabinet/openings.ts';
 import { Failure, WRONG_INPUT } from '../../files/failure.ts';
+import type { Project } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitWords } from '../../units/notation.ts';
@@ -10,7 +11,8 @@ import { adviceText, apart, terminalLines } from '../report/jointText.ts';
 
 /** Prints the opening of every drawer of a plan's cabinet. Throws a Failure where it gives none. */
 export const listOpenings = async (plan: string, options: CabinetOptions): Promise<void> => {
-  const { units, set } = await loadProject(plan, options);
+  const project = await loadProject(plan, options);
+  const { units, set } = project;
   const openings = set.drawers.flatMap(({ spec: { space } }) =>
     space.kind === 'opening' ? (space.places ?? []) : [],
   );
@@ -21,13 +23,20 @@ export const listOpenings = async (plan: string, options: CabinetOptions): Promi
       ],
       WRONG_INPUT,
     );
+  const fittings = options.json ? await fittingsIn(project) : undefined;
   const inOrder = [...openings].sort(byPlace);
   process.stdout.write(
     options.json
-      ? printJson({ openings: inOrder })
+      ? printJson({ openings: inOrder.map((each) => ({ ...each, ...fittings?.get(each) })) })
       : `${apart([text(inOrder, units), adviceText(set.advice, units)]).join('\n')}\n`,
   );
 };
+
+/** Pulls and stops by their openings, where the plan has any. */
+const fittingsIn = async ({ set }: Project) =>
+  set.drawers.some(({ spec }) => spec.fittings !== undefined)
+    ? (await import('../../project/tables/fittingsRecord.ts')).placedFittings({ set })
+    : undefined;
 
 /** From the top and the left. */
 const byPlace = (one: CabinetOpening, other: CabinetOpening): number => {

@@ -32,9 +32,18 @@ export const setOutCorners = async (plan: string | undefined, options: LayOption
     project.set.asked === undefined
       ? []
       : (await import('../../drawer/spacers/spacerPrices.ts')).spacerPrices(project.set);
-  process.stdout.write(
-    options.json ? printJson(layRecord(project, prices)) : `${layText(project, prices).join('\n')}\n`,
-  );
+  const fitted = project.set.drawers.some(({ spec }) => spec.fittings !== undefined);
+  if (options.json) {
+    const record = fitted
+      ? (await import('../../project/tables/fittingsRecord.ts')).fittingsRecord(project)
+      : undefined;
+    process.stdout.write(printJson({ ...layRecord(project, prices), ...(record && { fittings: record }) }));
+    return;
+  }
+  const fittings = fitted
+    ? (await import('../report/fittingsText.ts')).fittingsText(project.set.drawers, project.units)
+    : [];
+  process.stdout.write(`${apart([...layText(project, prices), fittings]).join('\n')}\n`);
 };
 
 const layRecord = ({ units, set, joints, cuts }: Project, prices: readonly SpacerPrice[]) => {
@@ -80,7 +89,7 @@ const cutsOuter = ({ passes }: RouterCut): boolean =>
 const layText = (
   { units, set, joints, cutting, cuts }: Project,
   prices: readonly SpacerPrice[],
-): string[] => {
+): string[][] => {
   const corner = (heading: string, joint: Joint, pinBoardFrom?: string): string[] => {
     const cut = cuts.get(joint);
     return [
@@ -109,7 +118,7 @@ const layText = (
       ];
     });
   };
-  return apart([
+  return [
     ...madeOf(set).flatMap(ofDrawer),
     ...joints.map(({ name, joint }) => [
       ...corner(name, joint),
@@ -122,5 +131,5 @@ const layText = (
     ],
     set.asked ? spacerText(set, prices, units) : [],
     cutting ? cautionText(units) : [],
-  ]);
+  ];
 };

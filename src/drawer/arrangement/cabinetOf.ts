@@ -1,6 +1,7 @@
 import type { Drawer } from '../drawer.ts';
 import { assumedCabinet } from './assumedCabinet.ts';
 import type { Cabinet, CabinetFront } from './cabinetFront.ts';
+import { frontPlaces } from './frontPlaces.ts';
 
 /** The drawers in their cabinet: as the plan places them, or else in an assumed arrangement. */
 export const cabinetOf = (drawers: readonly Drawer[]): Cabinet =>
@@ -31,19 +32,13 @@ const plannedCabinet = (drawers: readonly Drawer[]): Cabinet | undefined => {
 };
 
 /** A drawer's fronts in its places, each with its row. */
-const frontsOf = (
-  { spec, sizes, boards }: Drawer,
-  index: number,
-): (CabinetFront & { readonly row: number })[] => {
-  if (spec.space.kind === 'size') return [];
-  const { fit, places = [] } = spec.space;
-  return places.map(({ row, x, y }) => ({
+const frontsOf = (drawer: Drawer, index: number): (CabinetFront & { readonly row: number })[] =>
+  frontPlaces(drawer).map(({ x, y, opening: { row } }) => ({
     index,
     row,
-    x: x + fit.side - sizes.rebate.sides,
-    y: y - sizes.rebate.bottom,
-    width: boards.front.length,
-    height: boards.front.width,
-    lip: sizes.rebate,
+    x,
+    y,
+    width: drawer.boards.front.length,
+    height: drawer.boards.front.width,
+    lip: drawer.sizes.rebate,
   }));
-};

@@ -3,6 +3,7 @@ import { hasLength, kindOf, OWN_LENGTH_KEYS } from '../../joint/kinds/kinds.ts';
 import { KEYS_OF_SPACINGS, SPACING_OF, strayKeys } from '../../joint/spacingWish.ts';
 import type { StockName } from '../../stock/plank.ts';
 import type { Complaint, Place } from '../../units/complaint.ts';
+import { nameKey } from '../../units/name.ts';
 import { type Phrase, say } from '../../units/phrase.ts';
 import { findWood } from '../../wood/species.ts';
 import { mergeJoint } from '../fill/fillJoint.ts';
@@ -19,7 +20,18 @@ interface Row<In> {
 }
 
 /** The groups of keys that a plan gives for every drawer. */
-const DRAWER_GROUPS = ['stock', 'joint', 'groove', 'fit', 'back', 'bottom', 'front'] as const;
+const DRAWER_GROUPS = [
+  'stock',
+  'joint',
+  'groove',
+  'fit',
+  'back',
+  'bottom',
+  'front',
+  'pulls',
+  'locks',
+  'stops',
+] as const;
 
 const NO_DRAWERS = say`this plan has no drawers`;
 const NO_CLIMATE = say`the movement of wood is calculated only where a climate is given`;
@@ -165,6 +177,13 @@ const mergedAt = ({ plan, own }: Case, within: 'joint' | 'back.joint'): WrittenJ
 
 const isFor = (key: keyof typeof SPACING_OF): Phrase => say`it is for spacing: ${SPACING_OF[key]}`;
 
+/** What is said of fittings beside their number. */
+const FITTING_KEYS = {
+  pulls: ['above', 'fromEnds', 'lineUpWith', 'holes', 'size'],
+  locks: ['pin', 'keyhole', 'body'],
+  stops: ['fromSides', 'width', 'thickness', 'depth', 'behind'],
+} as const;
+
 /** Keys that a plan or one of its drawers may give. */
 const OF_DRAWER: readonly Row<Case>[] = [
   {
@@ -181,6 +200,37 @@ const OF_DRAWER: readonly Row<Case>[] = [
     keys: ['stock.front.grain', 'stock.side.grain', 'stock.back.grain', 'stock.bottom.grain'],
     where: ({ plan }) => plan.climate === undefined,
     because: NO_CLIMATE,
+  },
+  ...(['pulls', 'locks', 'stops'] as const).flatMap((group): Row<Case>[] => {
+    const number = ({ plan, own }: Case): number | undefined => own[group]?.number ?? plan[group]?.number;
+    return [
+      {
+        keys: FITTING_KEYS[group].map((key) => `${group}.${key}`),
+        where: (drawer) => number(drawer) === 0,
+        because: say`a number of 0 leaves this drawer without`,
+      },
+      ...(group === 'locks'
+        ? []
+        : [
+            {
+              keys: [`${group}.${group === 'pulls' ? 'fromEnds' : 'fromSides'}`],
+              where: (drawer: Case) => (number(drawer) ?? (group === 'pulls' ? 1 : 2)) === 1,
+              because: say`one alone is in the middle`,
+            },
+          ]),
+    ];
+  }),
+  {
+    keys: ['pulls.fromEnds'],
+    where: ({ plan, own }) =>
+      (own.pulls?.fromEnds === undefined ? plan : own).pulls?.lineUpWith !== undefined,
+    because: say`lineUpWith says where the pulls are`,
+  },
+  {
+    keys: ['pulls.lineUpWith'],
+    where: ({ plan, own }) =>
+      nameKey(own.pulls?.lineUpWith ?? plan.pulls?.lineUpWith ?? '') === nameKey(own.name),
+    because: say`a drawer does not line up with itself`,
   },
   ...(['joint', 'back.joint'] as const).flatMap((within) =>
     KEYS_OF_SPACINGS.map(
@@ -219,9 +269,14 @@ const keysIn = (written: unknown, place: readonly string[]): string[][] => {
 
 const ofCorner = (place: Place): boolean => place.at(-2) === 'joint';
 
+const ALONG = ['fromEnds', 'lineUpWith'];
+
 /** Whether a drawer has a value of its own in the place of the plan's. */
 const overrides = ({ plan, own }: Case, place: readonly string[]): boolean => {
   if (valueAt(own, place) !== undefined) return true;
+  // What says where a drawer's pulls are replaces the plan's way of saying it.
+  if (place[0] === 'pulls' && ALONG.includes(place[1] ?? ''))
+    return ALONG.some((key) => valueAt(own, ['pulls', key]) !== undefined);
   if (!ofCorner(place)) return false;
   // A number of tails replaces a list of them, and a kind the lengths of another.
   const merged = mergedAt({ plan, own }, place[0] === 'back' ? 'back.joint' : 'joint');

@@ -25,6 +25,7 @@ import type { WrittenJoint, WrittenPlan } from '../schema/planSchema.ts';
 import { GROOVE } from '../schema/ranges.ts';
 import { fillBuilt } from './fillBuilt.ts';
 import type { PlacedDrawer } from './fillCabinet.ts';
+import { fillFittings } from './fillFittings.ts';
 import { mergeJoint, spacingOf, withoutSpacing } from './fillJoint.ts';
 import { fillMovement } from './fillMovement.ts';
 
@@ -55,7 +56,18 @@ const roundedDown = (depth: number, unit: Unit): number =>
 /** The keys that a plan gives for all its drawers. */
 type DrawerDefaults = Pick<
   WrittenPlan,
-  'stock' | 'joint' | 'groove' | 'fit' | 'back' | 'bottom' | 'front' | 'climate' | 'woods'
+  | 'stock'
+  | 'joint'
+  | 'groove'
+  | 'fit'
+  | 'back'
+  | 'bottom'
+  | 'front'
+  | 'pulls'
+  | 'locks'
+  | 'stops'
+  | 'climate'
+  | 'woods'
 >;
 
 /** A drawer's spec from its own keys, else the plan's, else the defaults. */
@@ -116,6 +128,7 @@ export const fillDrawer = (
   const built = fillBuilt(drawer.asBuilt ?? [], count, at);
   if (!movement.ok || !space.ok || !built.ok || complaints.length > 0)
     return refuse(...complaints, ...wrongOf(movement), ...wrongOf(space), ...wrongOf(built));
+  const fittings = fillFittings(plan, drawer);
   const lip = drawer.front?.lip ?? plan.front?.lip ?? INSET;
   const spec: DrawerSpec = {
     name: drawer.name,
@@ -128,6 +141,7 @@ export const fillDrawer = (
     groove,
     backDrop: drawer.back?.drop ?? plan.back?.drop ?? defaults.backDrop,
     bottom,
+    ...(fittings && { fittings }),
     ...(cutting && { cutter: cutting.cutter }),
     ...(cutting?.fingers && { fingers: cutting.fingers }),
     ...(movement.value && { movement: movement.value }),

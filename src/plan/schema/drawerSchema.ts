@@ -3,6 +3,7 @@ import type { Range } from '../../units/range.ts';
 import type { Unit } from '../../units/unit.ts';
 import { builtSchema } from './builtSchema.ts';
 import { type cornerKeys, cornerKind, ownLengthKeys } from './cornerSchema.ts';
+import { fittingsKeys } from './fittingsSchema.ts';
 import { choice, group, lengths, name, optional, wholeNumber } from './leaves.ts';
 import { openingSchema } from './openingSchema.ts';
 import * as ranges from './ranges.ts';
@@ -135,6 +136,7 @@ export const drawerKeys = (unit: Unit, corner: ReturnType<typeof cornerKeys>) =>
           ),
       }),
     ).describe('The front.'),
+    ...fittingsKeys(unit),
   });
 };
 

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import type { Measure } from '../../drawer/fittings/fittingSpec.ts';
 import { checkAngle } from '../../router/limits/cutter.ts';
 import type { Complaint, Place, Result } from '../../units/complaint.ts';
 import { LONGEST_NAME, parseName } from '../../units/name.ts';
@@ -77,6 +78,19 @@ const readLength = (given: string | number, unit: Unit, { least, most }: Range, 
 /** Lengths in mm, from `18`, `18mm`, `3/4in`; bare numbers are in `unit`. */
 export const lengths = (unit: Unit) => (range: Range) =>
   typedLength().transform((given, sink): number => readLength(given, unit, range, sink));
+
+/** A length in mm, or a share of another in percent, as a fraction: `25%` is 0.25. */
+export const measures = (unit: Unit) => (range: Range, share: Range) =>
+  typedLength().transform((given, sink): Measure => {
+    const [, percent] = /^\s*([-−]?[\d.,]+)\s*%\s*$/u.exec(String(given)) ?? [];
+    if (percent === undefined) return readLength(given, unit, range, sink);
+    const value = Number(percent.replace(',', '.').replace('−', '-')) / 100;
+    return isInRange(value, share)
+      ? { share: value }
+      : complain(sink, given, outside(say`${given}`, inPercent(share.least), inPercent(share.most)));
+  });
+
+const inPercent = (share: number): Phrase => say`${Math.round(100 * share)}%`;
 
 /** Lists of lengths, each within the range, and at least so many. */
 export const lengthLists =

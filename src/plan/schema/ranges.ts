@@ -58,6 +58,16 @@ export const CLOSER_TAILS = CLOSER_TAILS_RANGE;
 export const BETWEEN = { least: 0, most: 500 };
 export const STEP = { least: -1000, most: 1000 };
 export const PROPORTION = { least: 0.1, most: 20 };
+/** Holes to drill, and what is fixed over them or let in. */
+export const HOLE = { least: 1, most: 60 };
+export const FITTING = { least: 1, most: 1000 };
+/** How far above the middle of a front its pulls are, and how far from its ends, as shares of it too. */
+export const ABOVE = { least: -2500, most: 2500 };
+export const ABOVE_SHARE = { least: -0.45, most: 0.45 };
+export const FROM_ENDS = { least: 0.02, most: 0.48 };
+/** How many of them a drawer has. */
+export const PULLS = { least: 0, most: 2 };
+export const LOCKS = { least: 0, most: 1 };
 /** Equal drawers. */
 export const COUNT = COUNT_RANGE;
 /** How many different spacers a set may need, and how far those may differ that are told as one. */

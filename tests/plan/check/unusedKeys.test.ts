@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { cuttingList } from '../../../src/drawer/cuttingList.ts';
+import type { Drawer } from '../../../src/drawer/drawer.ts';
 import { drawerSeason } from '../../../src/drawer/drawerSeason.ts';
+import { setFittings } from '../../../src/drawer/fittings/setFittings.ts';
 import { parts } from '../../../src/drawer/partsList.ts';
 import { spacerList } from '../../../src/drawer/spacers/spacerList.ts';
 import { spacerPrices } from '../../../src/drawer/spacers/spacerPrices.ts';
@@ -43,6 +45,7 @@ const shown = (project: Project): string => {
     ]),
     set.drawers.map(({ spec }) => [spec.name, spec.count, spec.space, spec.lip]),
     set.drawers.length === 0 ? [] : parts(set, units),
+    fittingsIn(set.drawers),
     joints.map((corner) => [corner.name, corner.joint]),
     [...cuts.values()],
     guidesOf(project),
@@ -51,6 +54,11 @@ const shown = (project: Project): string => {
     work === undefined ? [] : [sawing, work],
     adviceOf(project),
   ]);
+};
+
+const fittingsIn = (drawers: readonly Drawer[]) => {
+  const fitted = setFittings(drawers);
+  return fitted.ok ? [...fitted.value.of.values()] : fitted.complaints;
 };
 
 const projectOf = (plan: Tree): Project => {
@@ -100,6 +108,16 @@ const OTHERS: Tree = {
   back: { drop: 6, joint: { slope: '1:7', pin: 9, halfPin: 9, tails: 1 } },
   bottom: { kind: 'panel', slack: 0.8 },
   front: { lip: 6 },
+  pulls: {
+    number: 0,
+    above: '2%',
+    fromEnds: '30%',
+    lineUpWith: 'A',
+    holes: { diameter: 6, spacing: 32 },
+    size: { width: 30, height: 31 },
+  },
+  locks: { number: 0, pin: 16, keyhole: 7, body: { width: 40, height: 30, depth: 9 } },
+  stops: { number: 0, fromSides: '30%', width: 30, thickness: 5, depth: 20, behind: 18 },
   climate: { making: '8%', driest: '5%', dampest: '13%' },
   woods: { Plum: { shrinkage: { radial: 5, tangential: 9 } } },
   family: { target: 21, spacers: 3, within: 2, halfPins: [4, 8] },
@@ -125,6 +143,15 @@ const CORNER = { name: 'C', kind: 'through', width: 90, tailBoard: 12, pinBoard:
 const { joint, climate, cutter: _, ...rest } = FULL;
 const { lap, kind, ...plain } = isTree(joint) ? joint : {};
 const { woods, ...unmoved } = rest;
+
+/** How large a pull is. */
+const PULL = { width: 80, height: 12 };
+/** Two drawers, one over the other, to fix fittings to. */
+const FITTED: Tree = {
+  stock: { front: { thickness: 20 }, side: { thickness: 12 } },
+  cabinet: { width: 300, height: 230, depth: 300, rail: 18, rows: ['A', 'B'] },
+  drawers: [{ name: 'A' }, { name: 'B', pulls: { fromEnds: 70 } }],
+};
 
 /** What a plan has beside, or has in another's place. */
 const PLANS: readonly (readonly [string, Tree])[] = [
@@ -226,6 +253,32 @@ const PLANS: readonly (readonly [string, Tree])[] = [
       family: { target: 30, halfPins: [5, 12] },
       drawers: [{ name: 'A', opening: { width: 280, height: 101, depth: 300 } }],
     },
+  ],
+  [
+    'drawers with fittings',
+    {
+      ...FITTED,
+      pulls: { number: 2, above: '1%', fromEnds: 60, holes: { diameter: 5, spacing: 64 }, size: PULL },
+      locks: { number: 1, pin: 15, keyhole: 6, body: { width: 50, height: 24, depth: 8 } },
+      stops: { number: 2, fromSides: 60, width: 40, thickness: 6, depth: 25, behind: 20 },
+    },
+  ],
+  [
+    'drawers with one pull and one stop in the middle',
+    { ...FITTED, pulls: { fromEnds: 60, above: 2 }, stops: { number: 1, fromSides: 60 } },
+  ],
+  [
+    'drawers without the fittings that are described',
+    {
+      ...FITTED,
+      pulls: { number: 0, above: 2, fromEnds: 60, lineUpWith: 'B', holes: { diameter: 5 }, size: PULL },
+      locks: { number: 0, pin: 15, keyhole: 5, body: { width: 50, height: 24, depth: 8 } },
+      stops: { number: 0, fromSides: 60, width: 40, thickness: 6, depth: 25, behind: 20 },
+    },
+  ],
+  [
+    'pulls in line with those of another drawer, and so far from the ends',
+    { ...FITTED, pulls: { above: 2, fromEnds: 60, lineUpWith: 'B' } },
   ],
   [
     'a through corner cut without guides',

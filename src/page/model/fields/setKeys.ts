@@ -28,6 +28,8 @@ export type Setting = readonly [key: KeyRef, value: Written | undefined];
 const INSTEAD: Readonly<Record<string, readonly string[]>> = {
   opening: ['size'],
   size: ['opening', 'fit'],
+  'pulls.fromEnds': ['lineUpWith'],
+  'pulls.lineUpWith': ['fromEnds'],
   'woods.*.shrinkage': ['coefficient'],
   'woods.*.coefficient': ['shrinkage'],
 };

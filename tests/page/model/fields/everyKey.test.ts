@@ -92,6 +92,9 @@ const COEFFICIENT = {
 const DIAGONALS = { 'opening.diagonals.rising': '290.2', 'opening.diagonals.falling': '290.1' };
 const SLIPS = { 'bottom.slips.width': '10', 'bottom.slips.height': '18' };
 
+const PULL = { 'pulls.size.width': '28', 'pulls.size.height': '28' };
+const BODY = { 'locks.body.width': '50', 'locks.body.height': '32', 'locks.body.depth': '10' };
+
 /** Keys whose fields are in groups. */
 const SAMPLES: Readonly<Record<string, Sample>> = {
   font: plan('own.ttf', 'fonts/other.otf'),
@@ -159,6 +162,26 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'front.lip.sides': all('6', '5'),
   'front.lip.top': all('6', '5'),
   'front.lip.bottom': all('6', '5'),
+  'pulls.number': all('2', '1'),
+  'pulls.above': all('4%', '3'),
+  'pulls.fromEnds': all('30%', '70', [{ 'pulls.number': '2' }]),
+  'pulls.lineUpWith': all('Buttons', 'Cloth'),
+  'pulls.holes.diameter': all('4', '3/16in'),
+  'pulls.holes.spacing': all('64', '32'),
+  'pulls.size.width': all('30', '80', [PULL]),
+  'pulls.size.height': all('30', '12', [PULL]),
+  'locks.number': all('1', '0'),
+  'locks.pin': all('18', '15'),
+  'locks.keyhole': all('5', '7'),
+  'locks.body.width': all('40', '60', [BODY]),
+  'locks.body.height': all('30', '28', [BODY]),
+  'locks.body.depth': all('9', '12', [BODY]),
+  'stops.number': all('1', '2'),
+  'stops.fromSides': all('25%', '60'),
+  'stops.width': all('50', '30'),
+  'stops.thickness': all('5', '8'),
+  'stops.depth': all('20', '30'),
+  'stops.behind': all('20', '19'),
   'climate.making': plan('8%', '20C/50%', [CLIMATE]),
   'climate.driest': plan('20C/35%', '7%', [CLIMATE]),
   'climate.dampest': plan('20C/60%', '12%', [CLIMATE]),

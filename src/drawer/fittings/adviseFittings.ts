@@ -1,0 +1,54 @@
+import type { Complaint } from '../../units/complaint.ts';
+import { EPSILON } from '../../units/epsilon.ts';
+import { mm, say } from '../../units/phrase.ts';
+import type { Fittings } from './fittings.ts';
+import type { FittedDrawer } from './fittingsOf.ts';
+import { frontZones } from './frontZones.ts';
+
+/** Advice on fittings that can be made; places start in the drawer's entry. */
+export const adviseFittings = (fittings: Fittings, draft: FittedDrawer): Complaint[] => [
+  ...overTheEdges(fittings, draft),
+  ...beforeFlush(fittings, draft),
+];
+
+const overTheEdges = ({ pulls }: Fittings, { spec, sizes }: FittedDrawer): Complaint[] => {
+  const { length, width } = frontZones(spec, sizes);
+  return (['width', 'height'] as const).flatMap((key): Complaint[] => {
+    const most = Math.max(
+      ...pulls.map(({ outline: { x0, y0, x1, y1 } }) =>
+        key === 'width' ? Math.max(-x0, x1 - length) : Math.max(-y0, y1 - width),
+      ),
+    );
+    return most > EPSILON
+      ? [
+          {
+            at: ['pulls', 'size', key],
+            says: say`the pull extends ${mm(most)} beyond the front's ${key === 'width' ? 'end' : 'edge'}, and may meet what is beside it`,
+          },
+        ]
+      : [];
+  });
+};
+
+/** Stops that do not leave the front flush, or its lip home. */
+const beforeFlush = ({ stops }: Fittings, { spec, sizes }: FittedDrawer): Complaint[] => {
+  if (stops === undefined) return [];
+  const isLipped = spec.lip !== undefined;
+  const home = spec.stock.front.thickness - (isLipped ? sizes.lap : 0);
+  const off = stops.behind - home;
+  if (Math.abs(off) < EPSILON) return [];
+  return [
+    {
+      at: ['stops', 'behind'],
+      says:
+        off > 0
+          ? isLipped
+            ? say`the front's lip meets the cabinet ${mm(off)} before the front meets these stops, so they do nothing`
+            : say`the front lies ${mm(off)} behind the rail's front edge when it meets these stops`
+          : isLipped
+            ? say`the front's lip stays ${mm(-off)} off the cabinet when the front meets these stops`
+            : say`the front stands ${mm(-off)} proud of the rail when it meets these stops`,
+      hint: say`${mm(home)}`,
+    },
+  ];
+};

@@ -1,0 +1,336 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { setFittings } from '../../../src/drawer/fittings/setFittings.ts';
+import { readProject } from '../../../src/project/readProject.ts';
+import { sentence } from '../../../src/units/complaint.ts';
+import { typeOut } from '../../../src/units/phrase.ts';
+import { value } from '../../value.ts';
+
+type Keys = Readonly<Record<string, unknown>>;
+
+/** Fronts 20 mm thick, sides 11; the groove takes 11 to 16 mm above the reference edge, the clearances are 0.5 and 1. */
+const plan = (keys: Keys, drawers: readonly Keys[]): Keys => ({
+  stock: { front: { thickness: 20 }, side: { thickness: 11 } },
+  joint: { slope: '1:7', pin: 5, halfPin: 6, lap: 5 },
+  groove: { offset: 11, width: 5, depth: 5 },
+  fit: { side: 0.5, top: 1, behind: 12 },
+  ...keys,
+  drawers,
+});
+
+const BUTTONS = { name: 'Buttons', opening: { width: 281, height: 77, depth: 420 } };
+
+const drawersOf = (keys: Keys, drawers: readonly Keys[]) => {
+  const reading = readProject(JSON.stringify(plan(keys, drawers)));
+  if (!reading.ok) throw new Error(JSON.stringify(reading.complaints));
+  return reading.value.set.drawers;
+};
+
+const fitted = (keys: Keys, drawers: readonly Keys[] = [BUTTONS]) => {
+  const set = drawersOf(keys, drawers);
+  const { of } = value(setFittings(set));
+  return set.map((drawer) => of.get(drawer));
+};
+
+const pullsAt = (keys: Keys, drawers: readonly Keys[] = [BUTTONS]) =>
+  fitted(keys, drawers).map((each) => each?.pulls.map(({ at }) => at));
+
+const refusals = (keys: Keys, drawers: readonly Keys[] = [BUTTONS]): string[] => {
+  const result = setFittings(drawersOf(keys, drawers));
+  return result.ok ? [] : result.complaints.map((each) => `${each.at.join('.')}: ${sentence(each, 'mm')}`);
+};
+
+const adviceOf = (keys: Keys, drawers: readonly Keys[] = [BUTTONS]): string[] =>
+  value(setFittings(drawersOf(keys, drawers))).advice.map(
+    (each) => `${each.at.join('.')}: ${sentence(each, 'mm')}`,
+  );
+
+describe('pulls', () => {
+  // The front is 281 - 2 x 0.5 = 280 mm long and 77 - 1 = 76 mm wide.
+  it('are in the middle of the front, one to each, unless more is said', () => {
+    expect(pullsAt({ pulls: {} })).toEqual([[[140, 38]]]);
+    expect(fitted({ pulls: {} })[0]?.pulls[0]?.holes).toEqual([{ at: [140, 38], diameter: 5 }]);
+    expect(fitted({})).toEqual([undefined]);
+  });
+
+  it('stand above the middle by a length, or by a share that follows the height of each front', () => {
+    const Cloth = { name: 'Cloth', opening: { width: 575, height: 191, depth: 420 } };
+    // 5 % of 76 is 3.8 and of 190 is 9.5.
+    expect(pullsAt({ pulls: { above: '5%' } }, [BUTTONS, Cloth])).toEqual([[[140, 41.8]], [[287, 104.5]]]);
+    expect(pullsAt({ pulls: { above: 4 } }, [BUTTONS, Cloth])).toEqual([[[140, 42]], [[287, 99]]]);
+    expect(pullsAt({ pulls: { above: -2 } })).toEqual([[[140, 36]]]);
+  });
+
+  it('are two as far from each end as is said, their holes side by side', () => {
+    expect(pullsAt({ pulls: { number: 2 } })).toEqual([
+      [
+        [70, 38],
+        [210, 38],
+      ],
+    ]);
+    expect(pullsAt({ pulls: { number: 2, fromEnds: 60 } })).toEqual([
+      [
+        [60, 38],
+        [220, 38],
+      ],
+    ]);
+    const [each] = fitted({ pulls: { number: 2, fromEnds: '30%', holes: { diameter: 4, spacing: 64 } } });
+    expect(each?.pulls.map(({ holes }) => holes.map(({ at: [x], diameter }) => [x, diameter]))).toEqual([
+      [
+        [52, 4],
+        [116, 4],
+      ],
+      [
+        [164, 4],
+        [228, 4],
+      ],
+    ]);
+  });
+
+  it('are measured from the edges of the lip, and the height that they follow is that of the whole front', () => {
+    // With a lip of 6 and clearances of 0.5 and 1, the front is 281 + 12 = 293 long and 77 + 12 = 89 wide.
+    expect(pullsAt({ pulls: {}, front: { lip: 6 } })).toEqual([[[146.5, 44.5]]]);
+  });
+
+  it('of one drawer may differ from the set, or be left out', () => {
+    const keys = { pulls: { number: 2, above: 4 } };
+    expect(
+      pullsAt(keys, [
+        BUTTONS,
+        { ...BUTTONS, name: 'Thread', pulls: { number: 0 } },
+        { ...BUTTONS, name: 'Ribbon', pulls: { number: 1, above: 0 } },
+      ]),
+    ).toEqual([
+      [
+        [70, 42],
+        [210, 42],
+      ],
+      undefined,
+      [[140, 38]],
+    ]);
+  });
+});
+
+describe('pulls in line with those of another drawer', () => {
+  const cabinet = {
+    width: 575,
+    height: 300,
+    depth: 420,
+    rail: 20,
+    divider: 15,
+    rows: [['Buttons', 'Buttons'], 'Cloth'],
+    heights: [77, 'auto'],
+  };
+  const drawers = (cloth: Keys, buttons: Keys = {}) => [
+    { name: 'Buttons', ...buttons },
+    { name: 'Cloth', ...cloth },
+  ];
+  const inLine = { pulls: { lineUpWith: 'Buttons' } };
+
+  it('stand over the middles of the narrow drawers', () => {
+    // Openings of (575 - 15)/2 = 280 begin at 0 and 295: their middles are 140 and 435; Cloth's front begins at 0.5.
+    // It is 300 - 20 - 77 - 1 = 202 high.
+    expect(pullsAt({ cabinet, pulls: {} }, drawers(inLine))[1]).toEqual([
+      [139.5, 101],
+      [434.5, 101],
+    ]);
+  });
+
+  it('is for all drawers but the one that is named, where it is given for all', () => {
+    expect(pullsAt({ cabinet, pulls: { lineUpWith: 'buttons' } }, drawers({}))).toEqual([
+      [[139.5, 38]],
+      [
+        [139.5, 101],
+        [434.5, 101],
+      ],
+    ]);
+  });
+
+  it('is refused where it says nothing', () => {
+    const told = (cloth: Keys, buttons: Keys = {}) =>
+      refusals({ cabinet, pulls: {} }, drawers(cloth, buttons));
+    expect(told({ pulls: { lineUpWith: 'Button' } })).toEqual([
+      'drawers.1.pulls.lineUpWith: "Cloth": there is no drawer called "Button"; name one of Buttons, Cloth',
+    ]);
+    expect(told(inLine, { pulls: { number: 0 } })).toEqual([
+      'drawers.1.pulls.lineUpWith: "Cloth": "Buttons" has no pulls with places of their own to line up with; name a drawer that has',
+    ]);
+    expect(told(inLine, { pulls: { number: 2 } })).toEqual([
+      'drawers.1.pulls.lineUpWith: "Cloth": 4 pulls of "Buttons" stand over or under this front; there must be one or 2; name a drawer of another row, or give fromEnds in place of this',
+    ]);
+    expect(told({ pulls: { number: 1, lineUpWith: 'Buttons' } })).toEqual([
+      'drawers.1.pulls.number: "Cloth": 2 pulls of "Buttons" stand over or under this front, and 1 is wished; try 2, or leave the number out',
+    ]);
+    expect(refusals({ pulls: inLine.pulls }, [BUTTONS, { ...BUTTONS, name: 'Cloth' }])).toEqual([
+      'drawers.1.pulls.lineUpWith: "Cloth": pulls line up where drawers have places in a cabinet, and "Cloth" has none; name it in cabinet: rows, or give fromEnds in place of this',
+    ]);
+  });
+
+  it('is refused for equal drawers that do not stand alike over them', () => {
+    const rows = [
+      ['Buttons', 'Buttons', 'Thread'],
+      ['Cloth', 'Cloth'],
+    ];
+    expect(
+      refusals({ cabinet: { ...cabinet, rows }, pulls: {} }, [...drawers(inLine), { name: 'Thread' }]),
+    ).toEqual([
+      'drawers.1.pulls.lineUpWith: "Cloth": the places of this drawer do not stand alike over the pulls of "Buttons", and equal drawers are drilled alike; give them two names, or give fromEnds in place of this',
+    ]);
+  });
+});
+
+describe('a hole', () => {
+  it('that would run into the groove is refused with the nearest that does not', () => {
+    // A hole of 5 is kept 3 mm above the groove, which ends at 16: 21.5 up, 16.5 below the middle.
+    expect(refusals({ pulls: { above: -20 } })).toEqual([
+      'drawers.0.pulls.above: "Buttons": a hole of 5 mm for a pull, 18 mm above the front\'s lower edge, would run into the groove, or come within 3 mm of it; try -16.5mm',
+    ]);
+    expect(refusals({ pulls: { above: -16.5 } })).toEqual([]);
+  });
+
+  it('that would run off the front or into its lip is refused', () => {
+    // The most is 76 - 3 - 2.5 = 70.5 up, 32.5 above the middle.
+    expect(refusals({ pulls: { above: 34 } })).toEqual([
+      'drawers.0.pulls.above: "Buttons": a hole of 5 mm for a pull, 72 mm above the front\'s lower edge, would run into the front\'s upper edge, or come within 3 mm of it; try 32.5mm',
+    ]);
+    // With a lip of 6 the front is 89 wide and the box ends at 6 + 76 = 82: at most 76.5 up, 32 above the middle.
+    expect(refusals({ pulls: { above: 34 }, front: { lip: 6 } })[0]).toMatch(/into the lip.*; try 32mm$/u);
+  });
+
+  it('that would run into a corner joint is refused', () => {
+    // The side is 11 thick: at least 11 + 3 + 2.5 = 16.5 from the end.
+    expect(refusals({ pulls: { number: 2, fromEnds: 12, size: { width: 20, height: 20 } } })).toEqual([
+      'drawers.0.pulls.fromEnds: "Buttons": 12 mm from the front\'s end a hole would run into the corner joint; try 16.5mm',
+    ]);
+    expect(refusals({ pulls: { number: 2, fromEnds: 40, holes: { spacing: 64 } } })).toEqual([
+      'drawers.0.pulls.fromEnds: "Buttons": 8 mm from the front\'s end a hole would run into the corner joint; try 48.5mm',
+    ]);
+    // Between the sides there is 280 - 22 = 258, and 5.5 is kept at each end.
+    expect(refusals({ pulls: { holes: { spacing: 250 } } })).toEqual([
+      'drawers.0.pulls.holes.spacing: "Buttons": holes 250 mm apart would run into the corner joints, or come within 3 mm of them: between the sides there is 258 mm; try 247mm',
+    ]);
+  });
+
+  it('of two pulls that would meet is refused', () => {
+    expect(refusals({ pulls: { number: 2, fromEnds: 130, size: { width: 30, height: 30 } } })).toEqual([
+      'drawers.0.pulls.fromEnds: "Buttons": two pulls, 130 mm from the front\'s ends, would meet in the middle: the front is 280 mm long; try 125mm',
+    ]);
+  });
+
+  it('that would run into the lock is refused, and a pull that would cover its keyhole', () => {
+    // The body reaches from 76 down to 76 - 32 = 44: the hole is at most 44 - 5.5 = 38.5 up.
+    expect(refusals({ pulls: { above: 2, size: { width: 10, height: 10 } }, locks: {} })[0]).toMatch(
+      /into the lock.*; try 0\.5mm$/u,
+    );
+    // The keyhole, 6 wide, is 76 - 20 = 56 up; a pull 40 high under it is at most 56 - 3 - 20 = 33 up, 5 below the middle.
+    expect(refusals({ pulls: { size: { width: 40, height: 40 } }, locks: {} })[0]).toMatch(
+      /into the keyhole.*; try [−-]5mm$/u,
+    );
+  });
+
+  it('that is accepted keeps clear of everything, and one that is refused is accepted where it is told to be', () => {
+    const least = 5 / 2 + 3;
+    fc.assert(
+      fc.property(
+        fc.double({ min: -60, max: 60, noNaN: true }),
+        fc.double({ min: 10, max: 200, noNaN: true }),
+        (above, fromEnds) => {
+          const pulls = { number: 2, above, fromEnds, size: { width: 12, height: 12 } };
+          const result = setFittings(drawersOf({ pulls }, [BUTTONS]));
+          if (result.ok)
+            for (const { at } of [...result.value.of.values()][0]?.pulls ?? []) {
+              const [x, y] = at;
+              expect(x).toBeGreaterThanOrEqual(11 + least - 1e-6);
+              expect(x).toBeLessThanOrEqual(280 - 11 - least + 1e-6);
+              expect(y).toBeLessThanOrEqual(76 - least + 1e-6);
+              expect(y <= 11 - least + 1e-6 || y >= 16 + least - 1e-6).toBe(true);
+            }
+          else {
+            const hints = result.complaints.map(({ at, hint = [] }) => [at.at(-1), typeOut(hint, 'mm')]);
+            const mended = { ...pulls, ...Object.fromEntries(hints) };
+            expect(refusals({ pulls: mended })).toEqual([]);
+          }
+        },
+      ),
+      { numRuns: 40 },
+    );
+  });
+});
+
+describe('a lock', () => {
+  it('is in the middle of the upper edge; behind a lip, of the rebate', () => {
+    expect(fitted({ locks: {} })[0]?.lock).toEqual({
+      keyhole: { at: [140, 56], diameter: 6 },
+      body: { x0: 115, y0: 44, x1: 165, y1: 76 },
+      depth: 10,
+      pin: 20,
+    });
+    // The box behind the lip ends 6 + 76 up.
+    expect(fitted({ locks: {}, front: { lip: 6 } })[0]?.lock?.keyhole.at).toEqual([146.5, 62]);
+  });
+
+  it('that does not fit is refused with what does', () => {
+    const body = { width: 260, height: 60, depth: 19 };
+    expect(refusals({ locks: { body, pin: 2 } })).toEqual([
+      // 280 - 22 - 2 x 3, 76 - 16 - 3, and 20 - 2.
+      'drawers.0.locks.body.width: "Buttons": the lock\'s body is 260 mm wide, and would meet the corner joints; it may be at most 252 mm; try 252mm',
+      'drawers.0.locks.body.height: "Buttons": the lock\'s body is 60 mm high, and would meet the groove; it may be at most 57 mm; try 57mm',
+      'drawers.0.locks.body.depth: "Buttons": the lock\'s body is 19 mm deep, and would show through the front; it may be at most 18 mm; try 18mm',
+      // A keyhole of 6 with 1 mm round it.
+      'drawers.0.locks.pin: "Buttons": the keyhole of 6 mm, 2 mm below the upper edge, would run off the lock\'s body, 60 mm high; it must be 4 mm to 56 mm below; try 4mm',
+    ]);
+  });
+});
+
+describe('stops', () => {
+  it('stand as far behind the rail as the front is thick, less its lip', () => {
+    // The opening is 281 wide: a fifth of it is 56.2. The bottom's underside is 11 above the rail.
+    expect(fitted({ stops: {} })[0]?.stops).toEqual({
+      at: [56.2, 281 - 56.2],
+      behind: 20,
+      width: 40,
+      thickness: 6,
+      depth: 25,
+      under: 5,
+    });
+    // The lip is as thick as the lap, 5.
+    expect(fitted({ stops: { number: 1 }, front: { lip: 6 } })[0]?.stops).toMatchObject({
+      at: [140.5],
+      behind: 15,
+    });
+  });
+
+  it('that would meet the bottom, a side, a slip or each other are refused', () => {
+    expect(refusals({ stops: { thickness: 10.5 } })[0]).toMatch(
+      /at most 10 mm; try 10mm, or raise the groove/u,
+    );
+    // At most 2 x 0.5 + 11 + 1 = 13 from the side of the opening: its middle is 33 from there.
+    expect(refusals({ stops: { fromSides: 30 } })[0]).toMatch(
+      /meet the drawer's side; it must be 33 mm to 120\.5 mm from there; try 33mm$/u,
+    );
+    const slips = { bottom: { slips: { width: 10, height: 18 } } };
+    expect(refusals({ ...slips, stops: { fromSides: 40 } })[0]).toMatch(
+      /meet the drawer's slip.*; try 43mm$/u,
+    );
+    expect(refusals({ stops: { fromSides: 130 } })[0]).toMatch(/meet each other.*; try 120\.5mm$/u);
+    // Between 13 and 268 there is 255, for two 127.5.
+    expect(refusals({ stops: { width: 130 } })[0]).toMatch(/between them there is 255 mm; try 127\.5mm$/u);
+    // The drawer is 420 - 12 = 408 deep.
+    expect(refusals({ stops: { depth: 400 } })[0]).toMatch(/past the drawer's back; try 388mm$/u);
+  });
+
+  it('that do not leave the front flush are told of', () => {
+    expect(adviceOf({ stops: { behind: 18 } })).toEqual([
+      'drawers.0.stops.behind: "Buttons": the front stands 2 mm proud of the rail when it meets these stops; try 20mm',
+    ]);
+    expect(adviceOf({ stops: { behind: 16 }, front: { lip: 6 } })).toEqual([
+      'drawers.0.stops.behind: "Buttons": the front\'s lip meets the cabinet 1 mm before the front meets these stops, so they do nothing; try 15mm',
+    ]);
+  });
+});
+
+it('a pull that extends beyond its front is told of', () => {
+  expect(adviceOf({ pulls: { size: { width: 40, height: 80 } } })).toEqual([
+    'drawers.0.pulls.size.height: "Buttons": the pull extends 2 mm beyond the front\'s edge, and may meet what is beside it',
+  ]);
+});
