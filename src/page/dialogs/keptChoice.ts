@@ -1,3 +1,4 @@
+import { isDrilled } from '../../drawer/fittings/fittingSpec.ts';
 import { DEFAULT_MARGIN } from '../../paper/printable.ts';
 import { chooseOnly, wholeDrawers } from '../../project/only.ts';
 import { hasGuides, type Project } from '../../project/project.ts';
@@ -50,6 +51,7 @@ export const keptChoice = (unit: () => Notation, changed: () => void) => {
       const isAlone = length === 1 && project.set.drawers.length > 1;
       return [
         'templates',
+        ...(project.set.drawers.some(({ spec }) => isDrilled(spec.fittings)) ? (['drilling'] as const) : []),
         ...(hasGuides(project) ? (['guides'] as const) : []),
         ...(length === 0 ? [] : (['cutting-list', 'bench'] as const)),
         ...(length === 0 || isAlone ? [] : (['comparison'] as const)),
