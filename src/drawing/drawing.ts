@@ -17,6 +17,7 @@ export type Role =
   | 'square'
   | 'waste'
   | 'groove'
+  | 'hole'
   | 'label'
   | 'scale';
 

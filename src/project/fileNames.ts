@@ -1,6 +1,7 @@
 import { fileStem } from '../sheets/fileStem.ts';
 import { guidePiece } from '../sheets/guide/drawGuide.ts';
 import type { NamedGuide } from '../sheets/guide/guidesToMake.ts';
+import { drillingOf } from './drillingOf.ts';
 import { guidePieces, guidesOf } from './guidesOf.ts';
 import { picturedCorners } from './picturedCorners.ts';
 import { templateNames } from './piecesOf.ts';
@@ -25,6 +26,7 @@ export const pdfNames = (project: Project): string[] =>
 export const pieceFileNames = (project: Project): string[] => [
   ...[
     ...templateNames(project),
+    ...drillingOf(project).map(({ name }) => name),
     ...guidePieces(project).map(({ name }) => name),
     ...picturedCorners(project).map(({ file }) => file),
   ].map((name) => `${name}.svg`),

@@ -5,6 +5,7 @@ import { cuttingList } from '../drawer/cuttingList.ts';
 import type { Drawer, Family } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
 import { familyOf } from '../drawer/familyTarget.ts';
+import { setFittings } from '../drawer/fittings/setFittings.ts';
 import { drawerCorners, ofHand } from '../drawer/made/drawerCorners.ts';
 import { parts } from '../drawer/partsList.ts';
 import { gapBlock, spacersToCut } from '../drawer/spacers/spacersToCut.ts';
@@ -37,10 +38,12 @@ import type { NamedSetting } from '../sheets/guide/settingsToMake.ts';
 import { nameNumbers, numbersByName } from '../sheets/nameNumbers.ts';
 import type { PieceChoice } from '../sheets/template/cornerPieces.ts';
 import { legend } from '../sheets/template/legend.ts';
+import type { TemplatePiece } from '../sheets/template/templatePiece.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { type Notation, unitOf } from '../units/notation.ts';
 import { say } from '../units/phrase.ts';
 import type { ShortName } from '../units/shortNames.ts';
+import { drillingOf } from './drillingOf.ts';
 import { guidesOf } from './guidesOf.ts';
 import { drawnSingles, onlyWords, wholeDrawers } from './only.ts';
 import { frameOfProject, partsOfProject } from './partsOfProject.ts';
@@ -74,6 +77,7 @@ export interface SheetOptions {
 export const SHEET_KINDS = [
   'templates',
   'contents',
+  'drilling',
   'guides',
   'cutting-list',
   'bench',
@@ -87,10 +91,13 @@ export type SheetKind = (typeof SHEET_KINDS)[number];
 /** Those to make a set by; corners as pictures are only drawn where they are chosen. */
 export const USUAL_SHEETS: readonly SheetKind[] = SHEET_KINDS.filter((kind) => kind !== 'corners');
 
+/** Those that are cut out, for which the paper may be larger than a hand holds. */
+const CUT_OUT: readonly SheetKind[] = ['templates', 'drilling', 'guides'];
+
 /** Sheets of one kind, to be printed together. */
 export interface SheetSet extends Sheets {
   /**
-   * Templates to glue on, guides for a router with the setting rods of its fingers, the cutting list, bench sheets drawer by drawer and of the single corners, the
+   * Templates to glue on, templates to drill the fronts by, guides for a router with the setting rods of its fingers, the cutting list, bench sheets drawer by drawer and of the single corners, the
    * comparison of the front corners, or every corner as pictures.
    */
   readonly kind: Exclude<SheetKind, 'contents'>;
@@ -107,7 +114,8 @@ const FEW = 4;
 /**
  * All sheets of a project by kind, or those of the kinds chosen: templates; guides where there are some; bench sheets; cutting
  * list and comparison where there are drawers; corners as pictures only where those are chosen. Each page is drawn when it is requested.
- * @returns complaints at `margin`, `paper` and `benchPaper`, or at `sheets` where the project has none of the kinds chosen
+ * @returns complaints at `margin`, `paper` and `benchPaper`, at `sheets` where the project has none of the kinds chosen, or at the
+ * keys of pulls, locks and stops that cannot be made
  * @example
  * ```ts
  * const sheets = sheetsOf(project, { paper });
@@ -137,6 +145,8 @@ export const sheetsOf = (project: Project, options: SheetOptions): Result<SheetS
       sheets: layPages(layout),
     };
   });
+  const unfit = kinds.includes('drilling') ? faultsOfFittings(project) : [];
+  if (unfit.length > 0) return refuse(...unfit);
   const complaints = laid.flatMap(({ sheets, paper }) =>
     sheets.ok ? [] : sheets.complaints.map((each) => ofPaper(each, paper === options.benchPaper)),
   );
@@ -148,6 +158,13 @@ export const sheetsOf = (project: Project, options: SheetOptions): Result<SheetS
 const oncePerSaying = (complaints: readonly Complaint[]): Complaint[] => [
   ...new Map(complaints.map((complaint) => [JSON.stringify(complaint), complaint])).values(),
 ];
+
+/** What is wrong with pulls, locks and stops, without which there are no templates for them. */
+const faultsOfFittings = ({ set: { drawers } }: Project): readonly Complaint[] => {
+  if (drawers.every(({ spec }) => spec.fittings === undefined)) return [];
+  const fitted = setFittings(drawers);
+  return fitted.ok ? [] : fitted.complaints;
+};
 
 /** A complaint about the paper at the key that gave it. */
 const ofPaper = (complaint: Complaint, isBench: boolean): Complaint =>
@@ -173,8 +190,20 @@ const layoutsOf = (
   // Boxes are not looked at beside each other.
   const compared = drawers.filter(({ spec }) => spec.box === undefined);
   const singles = drawnSingles(project);
+  const drilling = drillingOf(project);
   return [
-    { kind: 'templates', layout: (options) => templatesLayout(project, options) },
+    {
+      kind: 'templates',
+      layout: (options) => templatesLayout(project, options, piecesOf(project, options.choice)),
+    },
+    ...(drilling.length > 0
+      ? [
+          {
+            kind: 'drilling' as const,
+            layout: (options: SheetOptions) => templatesLayout(project, options, drilling),
+          },
+        ]
+      : []),
     ...(guides.length + settings.length > 0
       ? [
           {
@@ -225,12 +254,15 @@ const titled = (project: Project): Project => {
 /** The options with the paper of sheets that are held in a hand; that of all sheets where none of them is cut out. */
 const inHand = (options: SheetOptions, units: Notation): SheetOptions => {
   const { kinds = USUAL_SHEETS, paper, benchPaper } = options;
-  const isBeside = kinds.some((kind) => kind === 'templates' || kind === 'guides');
+  const isBeside = kinds.some((kind) => CUT_OUT.includes(kind));
   return { ...options, paper: benchPaper ?? (isBeside ? handPaper(paper, unitOf(units)) : paper) };
 };
 
-const templatesLayout = (project: Project, options: SheetOptions): Layout => {
-  const pieces = piecesOf(project, options.choice);
+const templatesLayout = (
+  project: Project,
+  options: SheetOptions,
+  pieces: readonly TemplatePiece[],
+): Layout => {
   const names = pieces.map(({ itemName }) => itemName);
   const signs = new Set(pieces.flatMap((piece) => piece.signs));
   const { kinds = USUAL_SHEETS, copies = 'one' } = options;

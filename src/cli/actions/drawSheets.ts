@@ -7,6 +7,7 @@ import { copiesNeeded } from '../../paper/copiesNeeded.ts';
 import { ANSI_PAPERS, ISO_PAPERS, type Paper } from '../../paper/paperSizes.ts';
 import type { Size } from '../../paper/printable.ts';
 import type { Copies } from '../../paper/sheets.ts';
+import { drillingOf } from '../../project/drillingOf.ts';
 import { pdfName } from '../../project/fileNames.ts';
 import { guidePieces, guidesOf } from '../../project/guidesOf.ts';
 import { onlyNumbers } from '../../project/only.ts';
@@ -117,6 +118,7 @@ const say = (line: string): void => {
 
 const PURPOSE: Readonly<Record<SheetSet['kind'], string>> = {
   templates: 'templates, to cut out and glue on',
+  drilling: 'templates to drill the fronts by, for pulls and locks',
   guides: 'guides to make of sheet material, for the guide bush to run in',
   'cutting-list': 'the cutting list, to saw by',
   bench: 'bench sheets',
@@ -174,7 +176,7 @@ const drawSvgs = async (
     import('../../project/svgFiles.ts'),
     import('../../render/svgWindow.ts'),
   ]);
-  const pieces = [...piecesOf(project, choice), ...guidePieces(project)];
+  const pieces = [...piecesOf(project, choice), ...drillingOf(project), ...guidePieces(project)];
   const tools = { fonts: loadFonts(), window: svgWindow() };
   return [
     ...svgFiles(pieces, tools, project.name),

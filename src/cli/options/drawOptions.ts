@@ -145,7 +145,7 @@ const parseSheetKinds = (typed: string): Result<SheetKind[]> => {
       says: say`${quote(wrong)} is no kind of sheet; the kinds are ${SHEET_KINDS.join(', ')}`,
       hint: say`templates,bench`,
     });
-  return names.includes('contents') && !names.includes('templates')
+  return names.includes('contents') && !names.includes('templates') && !names.includes('drilling')
     ? refuse({
         at: [],
         says: say`the contents list the templates, which are not among the sheets chosen`,

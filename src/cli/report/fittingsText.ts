@@ -1,4 +1,4 @@
-import type { Drawer } from '../../drawer/drawer.ts';
+import { type Drawer, madeOf } from '../../drawer/drawer.ts';
 import type { Fittings } from '../../drawer/fittings/fittings.ts';
 import { setFittings } from '../../drawer/fittings/setFittings.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
@@ -10,9 +10,9 @@ import { adviceText, terminalLines } from './jointText.ts';
 export const fittingsText = (drawers: readonly Drawer[], units: Notation): string[] => {
   const fitted = setFittings(drawers);
   if (!fitted.ok) return [];
-  const each = drawers.flatMap(({ spec: { name } }, i) => {
-    const fittings = fitted.value.of[i];
-    return fittings === undefined ? [] : [{ name, fittings }];
+  const each = madeOf({ drawers }).flatMap((drawer) => {
+    const fittings = fitted.value.of.get(drawer);
+    return fittings === undefined ? [] : [{ name: drawer.spec.name, fittings }];
   });
   const number = (value: number): string => formatNumber(value, units);
   const holes = each.flatMap(({ name, fittings }) =>

@@ -9,7 +9,7 @@ import { stopsOf } from './stopsOf.ts';
 import type { FittingSpecs } from './usualFittings.ts';
 
 /** A drawer that fittings are fixed to. */
-export type FittedDrawer = Pick<Drawer, 'spec' | 'sizes'>;
+export type FittedDrawer = Pick<Drawer, 'spec' | 'sizes' | 'made'>;
 
 /**
  * Everything that is fixed to a drawer's front, and its stops.

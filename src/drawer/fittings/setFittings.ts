@@ -15,10 +15,10 @@ import { type FittingSpecs, usualFittings } from './usualFittings.ts';
 /** The most pulls of one front. */
 const MOST_PULLS = 2;
 
-/** What is fixed to the drawers of a set, in their order. */
+/** What is fixed to the drawers of a set. */
 export interface SetFittings {
-  /** Undefined for a drawer that has none. */
-  readonly of: readonly (Fittings | undefined)[];
+  /** Of each that has any: as it is planned, and as it is made. */
+  readonly of: ReadonlyMap<FittedDrawer, Fittings>;
   /** Places start at the plan's top. */
   readonly advice: readonly Complaint[];
 }
@@ -31,45 +31,40 @@ export interface SetFittings {
  * ```ts
  * const fitted = setFittings(project.set.drawers);
  * if (fitted.ok)
- *   for (const fittings of fitted.value.of) for (const { at } of fittings?.pulls ?? []) console.log(at);
+ *   for (const [{ spec }, { pulls }] of fitted.value.of) for (const { at } of pulls) console.log(spec.name, at);
  * ```
  */
 export const setFittings = (drawers: readonly FittedDrawer[]): Result<SetFittings> => {
   const specs = drawers.map(({ spec }) => usualFittings(spec));
+  const own = drawers.map((drawer, i) => fittingsOf(specs[i] ?? {}, drawer));
+  const found = new Map<FittedDrawer, Fittings>();
   const said: DrawerComplaint[] = [];
   const wrong: DrawerComplaint[] = [];
-  const at = (i: number, complaints: readonly Complaint[]): DrawerComplaint[] =>
-    complaints.map((complaint) => ({
-      name: drawers[i]?.spec.name ?? '',
-      entry: ['drawers', i],
-      complaint,
-    }));
-  const own = drawers.map((drawer, i) => fittingsOf(specs[i] ?? {}, drawer));
-  const found = drawers.map((drawer, i) => {
+  drawers.forEach((planned, i) => {
     const spec = specs[i];
-    if (spec === undefined || Object.keys(spec).length === 0) return undefined;
+    if (spec === undefined || Object.keys(spec).length === 0) return;
     const across = spec.pulls?.across;
-    const middles =
-      across?.kind === 'line' ? middlesInLine(drawer, across, drawers, { specs, own }) : undefined;
-    const alone = own[i];
-    if (alone === undefined) return undefined;
-    const made =
-      middles === undefined
-        ? alone
-        : middles.ok
-          ? fittingsOf(spec, drawer, middles.value)
-          : refuse(...middles.complaints, ...(alone.ok ? [] : alone.complaints));
-    if (!made.ok) {
-      wrong.push(...at(i, made.complaints));
-      return undefined;
+    const all = planned.made === undefined ? [planned] : [planned, ...planned.made];
+    for (const drawer of all) {
+      const middles =
+        across?.kind === 'line' ? middlesInLine(drawer, across, drawers, { specs, own }) : undefined;
+      const made =
+        middles?.ok === false
+          ? refuse(...middles.complaints, ...wrongOf(fittingsOf(spec, drawer)))
+          : fittingsOf(spec, drawer, middles?.value);
+      if (made.ok) found.set(drawer, made.value);
+      const told = made.ok ? adviseFittings(made.value, drawer) : made.complaints;
+      (made.ok ? said : wrong).push(
+        ...told.map((complaint) => ({ name: drawer.spec.name, entry: ['drawers', i], complaint })),
+      );
     }
-    said.push(...at(i, adviseFittings(made.value, drawer)));
-    return made.value;
   });
   return wrong.length > 0
     ? refuse(...mergeComplaints(wrong))
     : accept({ of: found, advice: mergeComplaints(said) });
 };
+
+const wrongOf = (result: Result<unknown>): readonly Complaint[] => (result.ok ? [] : result.complaints);
 
 /** The drawers' fittings by themselves. */
 interface Alone {

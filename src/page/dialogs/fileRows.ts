@@ -16,6 +16,7 @@ interface FileChoice {
 
 const NAMES: Readonly<Record<keyof SheetCounts, string>> = {
   templates: 'Templates',
+  drilling: 'Drilling templates',
   guides: 'Guides',
   'cutting-list': 'Cutting list',
   bench: 'Bench sheets',

@@ -1,3 +1,4 @@
+import { isDrilled } from '../../drawer/fittings/fittingSpec.ts';
 import { DEFAULT_MARGIN } from '../../paper/printable.ts';
 import { chooseOnly, drawnSingles, wholeDrawers } from '../../project/only.ts';
 import { hasGuides, type Project } from '../../project/project.ts';
@@ -51,6 +52,7 @@ export const keptChoice = (unit: () => Notation, changed: () => void) => {
       const isAlone = compared === 1 && project.set.drawers.length > 1;
       return [
         'templates',
+        ...(project.set.drawers.some(({ spec }) => isDrilled(spec.fittings)) ? (['drilling'] as const) : []),
         ...(hasGuides(project) ? (['guides'] as const) : []),
         ...(length === 0 ? [] : (['cutting-list'] as const)),
         ...(length + drawnSingles(project).length === 0 ? [] : (['bench'] as const)),

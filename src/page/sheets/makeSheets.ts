@@ -1,6 +1,7 @@
 import { zipSync } from 'fflate';
 import type { PrintPage } from '../../drawing/printPage.ts';
 import { drawProof } from '../../paper/proofSheet.ts';
+import { drillingOf } from '../../project/drillingOf.ts';
 import { dxfFiles } from '../../project/dxfFiles.ts';
 import { guidePieces } from '../../project/guidesOf.ts';
 import { onlyNumbers } from '../../project/only.ts';
@@ -174,7 +175,7 @@ const proof = async (
  */
 const pieceZip = (project: Project, part: string, choice: PieceChoice, fonts: Fonts, tell: Tell): JobEnd => {
   const encoder = new TextEncoder();
-  const pieces = [...piecesOf(project, choice), ...guidePieces(project)];
+  const pieces = [...piecesOf(project, choice), ...drillingOf(project), ...guidePieces(project)];
   const drawn = [...svgFiles(pieces, { fonts, window: svgWindow() }, project.name), ...dxfFiles(project)];
   const files = [...counted(drawn, drawn.length, tell)].map(
     ({ name, text }) => [name, encoder.encode(text())] as const,

@@ -1,6 +1,8 @@
 import { frontPlaces } from '../../drawer/arrangement/frontPlaces.ts';
+import { madeOf } from '../../drawer/drawer.ts';
 import type { Hole } from '../../drawer/fittings/fittings.ts';
 import { setFittings } from '../../drawer/fittings/setFittings.ts';
+import { entryName } from '../../drawer/made/built.ts';
 import type { Project } from '../project.ts';
 
 /**
@@ -10,13 +12,15 @@ import type { Project } from '../project.ts';
  */
 export const fittingsRecord = ({ set: { drawers } }: Pick<Project, 'set'>) => {
   const fitted = setFittings(drawers);
-  const records = drawers.flatMap(({ spec: { name } }, i) => {
-    const fittings = fitted.ok ? fitted.value.of[i] : undefined;
+  const records = madeOf({ drawers }).flatMap((drawer) => {
+    const { spec } = drawer;
+    const fittings = fitted.ok ? fitted.value.of.get(drawer) : undefined;
     if (fittings === undefined) return [];
     const { pulls, lock, stops } = fittings;
     return [
       {
-        drawer: name,
+        drawer: entryName(spec),
+        ...(spec.made && spec.name !== spec.made.name && { copies: spec.made.copies }),
         ...(pulls.length > 0 && {
           pulls: pulls.map(({ at: [x, y], outline, holes }) => ({
             x,
@@ -61,8 +65,8 @@ const holeRecord = ({ at: [x, y], diameter }: Hole) => ({ x, y, diameter });
 export const placedFittings = ({ set: { drawers } }: Pick<Project, 'set'>) => {
   const fitted = setFittings(drawers);
   return new Map(
-    drawers.flatMap((drawer, i) => {
-      const fittings = fitted.ok ? fitted.value.of[i] : undefined;
+    drawers.flatMap((drawer) => {
+      const fittings = fitted.ok ? fitted.value.of.get(drawer) : undefined;
       return fittings === undefined
         ? []
         : frontPlaces(drawer).map(({ x, y, opening }) => {

@@ -79,7 +79,7 @@ describe('what draw makes', () => {
     [
       'a kind that does not exist',
       [CHEST, '--sheets', 'bench,labels'],
-      '--sheets: "labels" is no kind of sheet; the kinds are templates, contents, guides, cutting-list, bench, comparison, corners; try templates,bench',
+      '--sheets: "labels" is no kind of sheet; the kinds are templates, contents, drilling, guides, cutting-list, bench, comparison, corners; try templates,bench',
     ],
     [
       'a cutting list of a corner that belongs to no drawer',

@@ -26,8 +26,11 @@ const drawersOf = (keys: Keys, drawers: readonly Keys[]) => {
   return reading.value.set.drawers;
 };
 
-const fitted = (keys: Keys, drawers: readonly Keys[] = [BUTTONS]) =>
-  value(setFittings(drawersOf(keys, drawers))).of;
+const fitted = (keys: Keys, drawers: readonly Keys[] = [BUTTONS]) => {
+  const set = drawersOf(keys, drawers);
+  const { of } = value(setFittings(set));
+  return set.map((drawer) => of.get(drawer));
+};
 
 const pullsAt = (keys: Keys, drawers: readonly Keys[] = [BUTTONS]) =>
   fitted(keys, drawers).map((each) => each?.pulls.map(({ at }) => at));
@@ -235,7 +238,7 @@ describe('a hole', () => {
           const pulls = { number: 2, above, fromEnds, size: { width: 12, height: 12 } };
           const result = setFittings(drawersOf({ pulls }, [BUTTONS]));
           if (result.ok)
-            for (const { at } of result.value.of[0]?.pulls ?? []) {
+            for (const { at } of [...result.value.of.values()][0]?.pulls ?? []) {
               const [x, y] = at;
               expect(x).toBeGreaterThanOrEqual(11 + least - 1e-6);
               expect(x).toBeLessThanOrEqual(280 - 11 - least + 1e-6);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { frameParts } from '../../../src/drawer/arrangement/frameParts.ts';
 import { cuttingList } from '../../../src/drawer/cuttingList.ts';
-import { drawersAndBoxes } from '../../../src/drawer/drawer.ts';
+import { type Drawer, drawersAndBoxes } from '../../../src/drawer/drawer.ts';
 import { drawerSeason } from '../../../src/drawer/drawerSeason.ts';
 import { setFittings } from '../../../src/drawer/fittings/setFittings.ts';
 import { parts } from '../../../src/drawer/partsList.ts';
@@ -46,7 +46,7 @@ const shown = (project: Project): string => {
     ]),
     drawersAndBoxes(set).map(({ spec }) => [spec.name, spec.count, spec.space, spec.lip]),
     parts(set, units),
-    setFittings(set.drawers),
+    fittingsIn(set.drawers),
     joints.map((corner) => [corner.name, corner.joint]),
     [...cuts.values()],
     guidesOf(project),
@@ -56,6 +56,11 @@ const shown = (project: Project): string => {
     cabinet === undefined ? [] : frameParts(cabinet, units),
     adviceOf(project),
   ]);
+};
+
+const fittingsIn = (drawers: readonly Drawer[]) => {
+  const fitted = setFittings(drawers);
+  return fitted.ok ? [...fitted.value.of.values()] : fitted.complaints;
 };
 
 const projectOf = (plan: Tree): Project => {
