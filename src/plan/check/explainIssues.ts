@@ -5,7 +5,7 @@ import { quote } from '../../units/quote.ts';
 import { type JsonSchema, planJsonSchema } from '../planJsonSchema.ts';
 import { isGroup } from './checkWhole.ts';
 import { closestWord } from './editDistance.ts';
-import { keysOf, schemasAt, shortestPathTo } from './schemaPaths.ts';
+import { firstPathTo, keysOf, schemasAt } from './schemaPaths.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -126,7 +126,7 @@ const unknownKey = (key: string, known: readonly JsonSchema[], group: unknown): 
     keys.filter((each) => !given.includes(each)),
   );
   if (meant !== undefined) return { says, hint: say`${meant}` };
-  const way = shortestPathTo(key, known);
+  const way = firstPathTo(key, known);
   // Such a key goes with another alternative than the one that is written here.
   if (way?.length === 1)
     return { says: say`this does not go with the other keys here`, remedy: say`remove it` };

@@ -26,18 +26,12 @@ export const keysOf = (schemas: readonly JsonSchema[]): string[] => [
   ...new Set(schemas.flatMap((schema) => Object.keys(schema.properties ?? {}))),
 ];
 
-/** The keys that lead to one of the given name, by the shortest path; undefined where there is none. */
-export const shortestPathTo = (name: string, schemas: readonly JsonSchema[]): string[] | undefined => {
-  let level = schemas.map((schema): { schema: JsonSchema; way: string[] } => ({ schema, way: [] }));
-  while (level.length > 0) {
-    const next = level.flatMap(({ schema, way }) =>
-      Object.entries(schema.properties ?? {}).flatMap(([key, inner]) =>
-        ways(inner).map((each) => ({ schema: each, way: [...way, key] })),
-      ),
-    );
-    const found = next.find(({ way }) => way.at(-1) === name);
-    if (found !== undefined) return found.way;
-    level = next;
+/** The keys that lead to the first of the given name, in the order in which a plan is written; undefined where there is none. */
+export const firstPathTo = (name: string, schemas: readonly JsonSchema[]): string[] | undefined => {
+  if (keysOf(schemas).includes(name)) return [name];
+  for (const [key, inner] of schemas.flatMap(({ properties = {} }) => Object.entries(properties))) {
+    const deeper = firstPathTo(name, ways(inner));
+    if (deeper !== undefined) return [key, ...deeper];
   }
   return undefined;
 };
