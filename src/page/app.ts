@@ -15,6 +15,7 @@ import { type PlanText, storedPlan } from './browser/storage.ts';
 import { storing } from './browser/storing.ts';
 import { controls } from './controls/controls.ts';
 import { leaveField } from './controls/leaveField.ts';
+import { moreMenu } from './controls/moreMenu.ts';
 import { forgetRefused, onTakenBack, refusedWords, refuseTyped, takeTyped } from './controls/refusals.ts';
 import { viewChoice } from './controls/viewChoice.ts';
 import { cornerView } from './corner/cornerView.ts';
@@ -284,6 +285,7 @@ export const startApp = (): void => {
     }),
   ];
   viewChoice(() => show());
+  moreMenu();
 
   const title = find('title', HTMLInputElement);
   title.addEventListener('change', () => {

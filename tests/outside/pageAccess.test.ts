@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AXE_RULES, axeFaults, COLOUR_RULES } from '../page/axeFaults.ts';
 import { type Visit, visit } from '../page/chromium.ts';
+import { pressInHead } from '../page/steering.ts';
 
 let there: Visit;
 beforeAll(async () => {
@@ -47,15 +48,18 @@ const STATES: Readonly<Record<string, (page: Page) => Promise<void>>> = {
       buffer: Buffer.from('joints: [{name: Box, kind: through, width: 56, tailBoard: 10, pinBoard: 10}]'),
     });
     await page.waitForFunction(() => document.getElementById('corner-name')?.textContent === 'Box');
-    await page.click('#link');
+    await pressInHead(page, '#link');
     await page.locator('#messages .note').waitFor();
+  },
+  'with what is folded away': async (page) => {
+    if (await page.locator('#more').isVisible()) await page.click('#more');
   },
   'while sheets are chosen': async (page) => {
     await page.click('#take');
     await page.locator('#take-dialog summary').click();
   },
   'while files are chosen': async (page) => {
-    await page.click('#save-sheets');
+    await pressInHead(page, '#save-sheets');
     await page.locator('#preview img').first().waitFor();
   },
   'at the bench': async (page) => {

@@ -192,3 +192,48 @@ const contrast = (a: string, b: string): number => {
   const [dark = 0, light = 0] = [luminance(a), luminance(b)].sort((x, y) => x - y);
   return (light + 0.05) / (dark + 0.05);
 };
+
+describe('what a phone folds away', () => {
+  it('is reached by keys, and gives a finger 44 px; a dialog asked for there leaves the focus on its button', async () => {
+    const page = await there.open({ viewport: { width: 390, height: 700 } });
+    const items = page.locator('#more-items');
+    expect(await items.isVisible()).toBe(false);
+    await page.locator('#more').focus();
+    await press(page, 'Enter', 'ArrowDown');
+    expect(await focused(page)).toBe('New');
+    const boxes = await items
+      .locator('button')
+      .evaluateAll((all) => all.map((each) => each.getBoundingClientRect().toJSON()));
+    expect(boxes.length).toBe(6);
+    for (const { width, height, left, right } of boxes) {
+      expect(Math.min(width, height)).toBeGreaterThanOrEqual(44);
+      expect([left >= 0, right <= 390]).toEqual([true, true]);
+    }
+    await press(page, 'ArrowUp', 'ArrowUp');
+    expect(await focused(page)).toBe('Save sheets');
+    await press(page, 'ArrowUp', 'ArrowUp', 'Enter');
+    await page.locator('#kept-dialog[open]').waitFor();
+    expect(await items.isVisible()).toBe(false);
+    await press(page, 'Escape');
+    await page.waitForFunction(() => document.querySelector('dialog[open]') === null);
+    expect(await focused(page)).toBe('More');
+    await page.context().close();
+  });
+
+  it('is closed by Escape, which closes nothing else with it', async () => {
+    const page = await there.open({ viewport: { width: 390, height: 700 } });
+    const file = { name: 'x.txt', mimeType: 'text/plain', buffer: Buffer.from('?') };
+    await page.locator('#file').setInputFiles(file);
+    await page.locator('.message').waitFor();
+    await page.locator('#more').focus();
+    await press(page, ' ');
+    await page.locator('#more-items').waitFor();
+    await press(page, 'Escape');
+    expect(await page.locator('#more-items').isVisible()).toBe(false);
+    expect(await focused(page)).toBe('More');
+    expect(await page.locator('.message').count()).toBe(1);
+    await press(page, 'Escape');
+    expect(await page.locator('.message').count()).toBe(0);
+    await page.context().close();
+  });
+});

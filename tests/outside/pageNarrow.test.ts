@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { afterAll, beforeAll, it } from 'vitest';
 import { type Visit, visit } from '../page/chromium.ts';
-import { give } from '../page/steering.ts';
+import { give, pressInHead } from '../page/steering.ts';
 
 let there: Visit;
 beforeAll(async () => {
@@ -40,7 +40,7 @@ it.each([320, 390])('at %i px no view logs an error', async (width) => {
   await openAll();
   await page.click('#at-corners');
   for (const dialog of ['bench', 'take', 'save-sheets', 'kept', 'licences']) {
-    await page.click(`#${dialog}`);
+    await pressInHead(page, `#${dialog}`);
     await page.locator('dialog[open]').waitFor();
     await page.keyboard.press('Escape');
     await page.locator('dialog[open]').waitFor({ state: 'detached' });

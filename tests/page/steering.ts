@@ -29,3 +29,9 @@ export const download = async (page: Page, button: string): Promise<{ name: stri
   const [file] = await Promise.all([page.waitForEvent('download'), page.click(button)]);
   return { name: file.suggestedFilename(), bytes: readFileSync(await file.path()) };
 };
+
+/** Presses a button of the page's head, which may be folded away. */
+export const pressInHead = async (page: Page, button: string): Promise<void> => {
+  if (await page.locator(button).isHidden()) await page.click('#more');
+  await page.click(button);
+};
