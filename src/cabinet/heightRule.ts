@@ -120,7 +120,7 @@ const tooHigh = (first: number, total: number): Complaint => ({
 });
 
 /** 1 + q + ... + q^(n - 1). */
-const sumOfPowers = (ratio: number, count: number): number =>
+export const sumOfPowers = (ratio: number, count: number): number =>
   Array.from({ length: count }, (_, i) => ratio ** i).reduce((sum, power) => sum + power, 0);
 
 /** The ratio whose first n powers, from 0, sum to `sum`, more than 1; found by halving, as the sum grows with the ratio. */

@@ -216,7 +216,11 @@ export const startApp = (): void => {
     handActions({ session: () => session, go, announce, clear: said.clear }),
   );
   const views = [
-    cabinetView(find('cabinet', HTMLElement), { select }),
+    cabinetView(find('cabinet', HTMLElement), {
+      select,
+      edit: (what, edit, run) => tryIt(what, edit, 'the plan', run),
+      announce,
+    }),
     familyView(find('family', HTMLElement), { select }),
     controls(find('which', HTMLElement), hosts.tools, find('controls', HTMLElement), {
       select,

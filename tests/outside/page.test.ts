@@ -5,7 +5,7 @@ import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { readProject } from '../../src/project/readProject.ts';
-import { CHEST } from '../page/chest.ts';
+import { EXAMPLE } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { kept, slider, told } from '../page/steering.ts';
 
@@ -238,7 +238,7 @@ describe('setting out by hand', () => {
       return count;
     }, edits);
     expect(steps).toBeGreaterThan(100);
-    expect(await kept(page)).toBe(CHEST);
+    expect(await kept(page)).toBe(EXAMPLE);
     expect(await page.locator('#family').textContent()).toBe(before);
     await page.context().close();
   });
@@ -276,7 +276,7 @@ describe('the keyboard alone', () => {
     await press('Tab', 'Space');
     expect(await page.getByRole('button', { name: 'Lock tail 2' }).getAttribute('aria-pressed')).toBe('true');
     for (let i = 0; i < 6; i++) await press('Control+z');
-    expect(await kept(page)).toBe(CHEST);
+    expect(await kept(page)).toBe(EXAMPLE);
 
     await tabTo(/^Begin your own, in mm$/u);
     await press('Tab', 'Enter');

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import type { CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AXE_RULES, axeFaults, COLOUR_RULES } from '../page/axeFaults.ts';
-import { CHEST, inInches } from '../page/chest.ts';
+import { EXAMPLE, inInches } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { roomFaults } from '../page/roomFaults.ts';
 import { give, kept, slider } from '../page/steering.ts';
@@ -84,7 +84,7 @@ describe('the boards of a plan', () => {
     expect(await body().textContent()).toMatch(/2 of 2 boards are cut into/u);
     await page.click('#undo-board');
     await page.click('#undo-board');
-    expect(await kept(page)).toBe(CHEST);
+    expect(await kept(page)).toBe(EXAMPLE);
   });
 
   it('show what comes out of each and why, on fronts too; an older layout stays and is said to be old', async () => {

@@ -1,3 +1,4 @@
+import type { Point } from '../../drawing/drawing.ts';
 import type { Rebate } from '../drawerSizes.ts';
 
 /** The outline of a drawer's front with its lip, seen from the front: mm from the lower left of all fronts together. */
@@ -19,6 +20,8 @@ export interface Cabinet {
   readonly rows: readonly (readonly CabinetFront[])[];
   /** How many drawers are left out: of a large set, or those that have no place in a planned cabinet. */
   readonly leftOut: number;
+  /** Where the lower left of all fronts is from that of the planned cabinet's clear inside, in mm; absent where it is assumed. */
+  readonly from?: Point;
   /** Whether the plan places them; if not, this arrangement is assumed. */
   readonly planned: boolean;
 }

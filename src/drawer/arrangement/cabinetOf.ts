@@ -27,6 +27,7 @@ const plannedCabinet = (drawers: readonly Drawer[]): Cabinet | undefined => {
       .sort(([one], [other]) => one - other)
       .map(([, fronts]) => fronts.sort((one, other) => one.x - other.x || other.y - one.y)),
     leftOut: all - placed.length,
+    from: [x0, y0],
     planned: true,
   };
 };

@@ -1,4 +1,5 @@
 import { blankName } from '../../drawer/blanks/blankWords.ts';
+import type { Opening } from '../../drawer/drawerSpec.ts';
 import { kindFor } from '../../joint/kinds/kinds.ts';
 import { type List, LISTS as MADE } from '../../plan/check/checkWhole.ts';
 import type { Project } from '../../project/project.ts';
@@ -13,6 +14,7 @@ import { copyItem, editPlan } from '../text/editPlan.ts';
 import { namesElsewhere } from '../text/listDrawers.ts';
 import { swapItems } from '../text/swapItems.ts';
 import { freedPins, renamedPins } from './boards/pinEdits.ts';
+import { withoutPlaces } from './cabinet/withoutPlaces.ts';
 import { type EditedCorner, listOf } from './editedCorner.ts';
 import { planNumber } from './planNumber.ts';
 import { type Snapshot, snapshot } from './snapshot.ts';
@@ -82,6 +84,12 @@ export const setCount = (
   count: PlanValue | undefined,
 ): Result<Snapshot> => change(now, corner, 'count', count);
 
+const SIDES = ['width', 'height', 'depth'] as const;
+
+/** An opening written as an entry's own. */
+const openingOf = (at: Place, opening: Opening, unit: Unit): Edit[] =>
+  SIDES.map((key) => ({ at: [...at, 'opening', key], value: planNumber(opening[key], unit) }));
+
 /** Copies it, with a name that no other has. */
 export const duplicate = (now: Snapshot, corner: EditedCorner): Result<Snapshot> => {
   const list = listOf(corner.ref);
@@ -89,7 +97,14 @@ export const duplicate = (now: Snapshot, corner: EditedCorner): Result<Snapshot>
   const stem = corner.name.replace(/ \d+$/u, '');
   let number = 2;
   while (taken.has(nameKey(`${stem} ${number}`))) number++;
-  return snapshot(copyItem(withList(now, list), list, corner.ref.index, `${stem} ${number}`));
+  const copy = copyItem(withList(now, list), list, corner.ref.index, `${stem} ${number}`);
+  // A copy has no place in the cabinet, and so an opening of its own.
+  const space = corner.drawer?.spec.space;
+  const own =
+    space?.kind === 'opening' && space.places !== undefined && space.shape === undefined
+      ? openingOf([list, corner.ref.index + 1], space.opening, unitOf(now.project.units))
+      : [];
+  return snapshot(editPlan(copy, own));
 };
 
 /** Lets it change places with the one before it, or after it. */
@@ -155,9 +170,7 @@ export const addDrawer = ({ text, project }: Snapshot, { drawer }: EditedCorner)
     editPlan(text, [
       ...boards,
       { at: [...at, 'name'], value: freeName('Drawer', project, 'drawers') },
-      ...(['width', 'height', 'depth'] as const).map(
-        (key): Edit => ({ at: [...at, 'opening', key], value: size(key) }),
-      ),
+      ...SIDES.map((key): Edit => ({ at: [...at, 'opening', key], value: size(key) })),
     ]),
   );
 };
@@ -183,5 +196,9 @@ export const remove = (now: Snapshot, corner: EditedCorner): Result<Snapshot> =>
     return refuse({ at: [], says: say`this is all that the plan holds`, hint: say`New, to begin another` });
   const list = listOf(corner.ref);
   const pins = freedPins(now, ({ drawer }) => list !== 'joints' && isSame(drawer, corner.name));
-  return snapshot(editPlan(text, [{ at: [list, corner.ref.index], value: undefined }, ...pins]));
+  const places = list === 'drawers' ? withoutPlaces(now, corner.name) : [];
+  const entry = isWritten(writtenPlan(text), [list])
+    ? [{ at: [list, corner.ref.index], value: undefined }]
+    : [];
+  return snapshot(editPlan(text, [...entry, ...places, ...pins]));
 };

@@ -3,6 +3,7 @@ import type { Project } from '../../project/project.ts';
 import type { Place } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
 import type { Edit, PlanValue } from '../text/edit.ts';
+import { openingEdits } from './cabinet/openingEdits.ts';
 import { cornerOf, type EditedCorner, listOf } from './editedCorner.ts';
 import { isBackKey, keepBacks, keepSingleCorners } from './keepInherited.ts';
 import type { Quantity } from './quantities.ts';
@@ -39,6 +40,19 @@ export const measureEdits = (
   const { ref } = corner;
   const { at, ends, shared } = quantity;
   if (ref.of !== 'drawer') return [{ at: [listOf(ref), ref.index, ...at], value }];
+  const space = project.set.drawers[ref.index]?.spec.space;
+  const [group, side] = at;
+  if (
+    group === 'opening' &&
+    (side === 'width' || side === 'height' || side === 'depth') &&
+    space?.kind === 'opening' &&
+    space.places !== undefined &&
+    space.shape === undefined &&
+    value !== undefined
+  ) {
+    const ofCabinet = openingEdits({ text, project }, space.places, side, value);
+    if (ofCabinet !== undefined) return ofCabinet;
+  }
   const plan = writtenPlan(text);
   const specs = project.set.drawers.map(({ spec }) => spec);
   const once = shared && scope.drawers === 'all' && isForAll(plan, at);

@@ -1,12 +1,15 @@
-import { html, nothing, render, svg } from 'lit-html';
+import { html, nothing, render, svg, type TemplateResult } from 'lit-html';
 import type { CabinetFront } from '../../drawer/arrangement/cabinetFront.ts';
 import { cabinetOf } from '../../drawer/arrangement/cabinetOf.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
+import type { Point } from '../../drawing/drawing.ts';
 import { tailParts } from '../../joint/joint.ts';
+import type { Result } from '../../units/complaint.ts';
 import { formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
 import { fitting, lettersIn, scaleInto } from '../browser/letters.ts';
 import { cornerOfDrawer } from '../model/editedCorner.ts';
+import type { Snapshot } from '../model/snapshot.ts';
 import { MOST_DRAWN, type View, type ViewActions } from '../model/viewState.ts';
 
 /** Round the drawers, in px. */
@@ -15,10 +18,49 @@ const MOST_HEIGHT = 520;
 /** The height of a line, in px. */
 const LINE = 15;
 
+/** Where a planned cabinet is drawn. */
+export interface Elevation {
+  /** px to each mm. */
+  readonly scale: number;
+  /** In px, of a point in mm from the lower left of the cabinet's clear inside, y upward. */
+  readonly at: (point: Point) => Point;
+}
+
+export interface CabinetActions extends ViewActions {
+  /** @param run a name that edits share which are one step of undo */
+  readonly edit: (what: string, edit: (now: Snapshot) => Result<Snapshot>, run?: string) => boolean;
+  /** Tells screen readers. */
+  readonly announce: (words: string) => void;
+}
+
+/** Its rails, to be moved; their script is unpacked where a cabinet is planned. */
+export interface CabinetGrips {
+  /** What a hand has made of the plan, while it holds a rail. */
+  readonly held: () => Snapshot | undefined;
+  readonly marks: (shown: Snapshot, elevation: Elevation) => TemplateResult;
+  readonly beside: (shown: Snapshot, elevation: Elevation) => TemplateResult;
+}
+
 /** The set in its cabinet, from the front; the tails' ends are shaded, as if the lap were glass. */
-export const cabinetView =
-  (host: HTMLElement, { select }: ViewActions): View =>
-  ({ now, corner: { ref }, room }) => {
+export const cabinetView = (host: HTMLElement, actions: CabinetActions): View => {
+  const { select } = actions;
+  let state: Parameters<View>[0] | undefined;
+  let grips: CabinetGrips | undefined;
+  let asked = false;
+  const draw = (): void => {
+    if (state === undefined) return;
+    const {
+      corner: { ref },
+      room,
+    } = state;
+    const now = grips?.held() ?? state.now;
+    if (now.project.cabinet !== undefined && !asked) {
+      asked = true;
+      void import('./railGrips.ts').then(({ railGrips }) => {
+        grips = railGrips(host, () => state?.now ?? now, actions, draw);
+        draw();
+      });
+    }
     const drawers = now.project.set.drawers.slice(0, MOST_DRAWN);
     if (drawers.length === 0) return;
     const { units } = now.project;
@@ -28,6 +70,11 @@ export const cabinetView =
     const scale = scaleInto({ width: room.cabinet, height: MOST_HEIGHT }, FRAME, cabinet);
     const width = cabinet.width * scale + 2 * FRAME;
     const height = cabinet.height * scale + 2 * FRAME;
+    const [left, low] = cabinet.from ?? [0, 0];
+    const elevation: Elevation = {
+      scale,
+      at: ([x, y]) => [FRAME + (x - left) * scale, height - FRAME - (y - low) * scale],
+    };
 
     const drawn = ({ index, x, y, width: wide, height: high }: CabinetFront, i: number) => {
       const drawer = drawers[index];
@@ -68,10 +115,17 @@ export const cabinetView =
         width=${px(width)} height=${px(height)} viewBox="0 0 ${px(width)} ${px(height)}">
         <path class="carcase" d="M1 1H${width - 1}V${height - 1}H1Z"></path>
         ${fronts.map(drawn)}
-      </svg>`,
+        ${grips?.marks(now, elevation) ?? nothing}
+      </svg>${grips?.beside(now, elevation) ?? nothing}`,
       host,
     );
   };
+  return (next) => {
+    state = next;
+    draw();
+  };
+};
+
 const spoken = ({ spec, sizes, front }: Drawer, length: (value: number) => string): string =>
   [
     spec.name,
