@@ -5,6 +5,8 @@ import { cuttingList } from '../drawer/cuttingList.ts';
 import type { Drawer, Family } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
 import { familyOf } from '../drawer/familyTarget.ts';
+import type { Fittings } from '../drawer/fittings/fittings.ts';
+import type { FittedDrawer } from '../drawer/fittings/fittingsOf.ts';
 import { setFittings } from '../drawer/fittings/setFittings.ts';
 import { drawerCorners, ofHand } from '../drawer/made/drawerCorners.ts';
 import { parts } from '../drawer/partsList.ts';
@@ -29,6 +31,7 @@ import { type ComparedCorner, comparison } from '../sheets/comparisonSheet.ts';
 import { contents } from '../sheets/contents.ts';
 import { cornerSheets } from '../sheets/corners/cornerSheets.ts';
 import { cuttingListSheets } from '../sheets/cuttingListSheet.ts';
+import { proportionSheets } from '../sheets/fittings/proportionSheet.ts';
 import { guidePiece } from '../sheets/guide/drawGuide.ts';
 import { guideNote } from '../sheets/guide/guideNote.ts';
 import type { NamedGuide } from '../sheets/guide/guidesToMake.ts';
@@ -57,7 +60,7 @@ import { alone, asLeading, layoutOf } from './sheetLayout.ts';
 export interface SheetOptions {
   readonly paper: Paper;
   /**
-   * The paper of cutting list, bench sheets, comparison and corners. Unless given it is `paper`; beside templates or guides on paper larger than
+   * The paper of cutting list, bench sheets, comparison, proportions and corners. Unless given it is `paper`; beside templates or guides on paper larger than
    * Legal it is A4, or Letter for inches and for ANSI papers.
    */
   readonly benchPaper?: Paper;
@@ -82,14 +85,17 @@ export const SHEET_KINDS = [
   'cutting-list',
   'bench',
   'comparison',
+  'proportion',
   'corners',
 ] as const;
 
 /** A kind of sheet to print; `contents` are the pages before the templates that list them. */
 export type SheetKind = (typeof SHEET_KINDS)[number];
 
-/** Those to make a set by; corners as pictures are only drawn where they are chosen. */
-export const USUAL_SHEETS: readonly SheetKind[] = SHEET_KINDS.filter((kind) => kind !== 'corners');
+/** Those to make a set by; proportions, and corners as pictures, are only drawn where they are chosen. */
+export const USUAL_SHEETS: readonly SheetKind[] = SHEET_KINDS.filter(
+  (kind) => kind !== 'proportion' && kind !== 'corners',
+);
 
 /** Those that are cut out, for which the paper may be larger than a hand holds. */
 const CUT_OUT: readonly SheetKind[] = ['templates', 'drilling', 'guides'];
@@ -98,7 +104,7 @@ const CUT_OUT: readonly SheetKind[] = ['templates', 'drilling', 'guides'];
 export interface SheetSet extends Sheets {
   /**
    * Templates to glue on, templates to drill the fronts by, guides for a router with the setting rods of its fingers, the cutting list, bench sheets drawer by drawer and of the single corners, the
-   * comparison of the front corners, or every corner as pictures.
+   * comparison of the front corners, the fronts' proportions, or every corner as pictures.
    */
   readonly kind: Exclude<SheetKind, 'contents'>;
   /** `Haberdashery chest: templates`. */
@@ -113,7 +119,7 @@ const FEW = 4;
 
 /**
  * All sheets of a project by kind, or those of the kinds chosen: templates; guides where there are some; bench sheets; cutting
- * list and comparison where there are drawers; corners as pictures only where those are chosen. Each page is drawn when it is requested.
+ * list and comparison where there are drawers; proportions and corners as pictures only where those are chosen. Each page is drawn when it is requested.
  * @returns complaints at `margin`, `paper` and `benchPaper`, at `sheets` where the project has none of the kinds chosen, or at the
  * keys of pulls, locks and stops that cannot be made
  * @example
@@ -145,7 +151,9 @@ export const sheetsOf = (project: Project, options: SheetOptions): Result<SheetS
       sheets: layPages(layout),
     };
   });
-  const unfit = kinds.includes('drilling') ? faultsOfFittings(project) : [];
+  const unfit = kinds.some((kind) => kind === 'drilling' || kind === 'proportion')
+    ? faultsOfFittings(project)
+    : [];
   if (unfit.length > 0) return refuse(...unfit);
   const complaints = laid.flatMap(({ sheets, paper }) =>
     sheets.ok ? [] : sheets.complaints.map((each) => ofPaper(each, paper === options.benchPaper)),
@@ -164,6 +172,12 @@ const faultsOfFittings = ({ set: { drawers } }: Project): readonly Complaint[] =
   if (drawers.every(({ spec }) => spec.fittings === undefined)) return [];
   const fitted = setFittings(drawers);
   return fitted.ok ? [] : fitted.complaints;
+};
+
+/** What is fixed to each drawer that has any; nothing where it cannot be made. */
+const fittingsIn = ({ set: { drawers } }: Project): ReadonlyMap<FittedDrawer, Fittings> => {
+  const fitted = setFittings(drawers);
+  return fitted.ok ? fitted.value.of : new Map();
 };
 
 /** A complaint about the paper at the key that gave it. */
@@ -239,6 +253,14 @@ const layoutsOf = (
             kind: 'comparison' as const,
             layout: (options: SheetOptions) =>
               comparisonLayout(comparedSet(project, family, compared), inHand(options, units)),
+          },
+        ]),
+    ...(compared.length === 0
+      ? []
+      : [
+          {
+            kind: 'proportion' as const,
+            layout: (options: SheetOptions) => proportionLayout(project, compared, inHand(options, units)),
           },
         ]),
     { kind: 'corners', layout: (options) => cornersLayout(project, inHand(options, units)) },
@@ -324,6 +346,7 @@ const benchLayout = (
   options: SheetOptions,
 ): Layout => {
   const { units, cuts } = project;
+  const fitted = fittingsIn(project);
   const numbers = numbersByName(chosenCorners(project, options.choice));
   const bench = (drawer: Drawer, area: Size): PageRun => {
     const workOf = (hand: Hand): HandWork => {
@@ -331,12 +354,14 @@ const benchLayout = (
       const places = placesOf(settings, drawer, hand);
       return { ...(cut && { cut }), ...(places && { places }) };
     };
+    const fittings = fitted.get(drawer);
     const listed = partsOfProject(project, [drawer]);
     const { count, draw } = benchSheet(drawer, listed, {
       units,
       area,
       ...workOf('left'),
       ...(drawer.right && { right: workOf('right') }),
+      ...(fittings && { fittings }),
       numbers: numbers.get(drawer.spec.name) ?? [],
     });
     return { count, draw: () => draw().map(alone) };
@@ -432,6 +457,17 @@ const comparisonLayout = (compared: ComparedSet, options: SheetOptions): Layout 
     compared,
     options,
     asLeading((area) => comparison(rows, { title, family, units, area, ...(cabinet && { cabinet }) })),
+  );
+};
+
+const proportionLayout = (project: Project, drawers: readonly Drawer[], options: SheetOptions): Layout => {
+  const { name: title, units } = project;
+  const fittings = fittingsIn(project);
+  const cabinet = cabinetOf(drawers);
+  return layoutOf(
+    project,
+    options,
+    asLeading((area) => proportionSheets({ title, drawers, cabinet, fittings, units, area })),
   );
 };
 

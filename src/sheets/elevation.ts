@@ -10,7 +10,7 @@ import { SMALL } from './template/lettering.ts';
 import { type Block, beside, paragraph, picture, stack } from './typeset/block.ts';
 
 /** Scales, as 1 : n. */
-const SCALES = [2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 150, 200];
+export const SCALES = [2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 150, 200];
 /** Most height of the picture, as a share of the page's. */
 const SHARE = 0.42;
 /** Gap between a front's edge and its words, mm. */

@@ -31,7 +31,7 @@ describe('taking it away', () => {
   };
 
   it.each([
-    ['haberdashery-chest', ['templates', 'cutting-list', 'bench', 'comparison', 'corners']],
+    ['haberdashery-chest', ['templates', 'cutting-list', 'bench', 'comparison', 'proportion', 'corners']],
     ['haberdashery-chest-guided', ['templates', 'guides', 'cutting-list', 'bench', 'comparison']],
   ])('makes the PDFs of the program for %s, byte for byte', async (plan, names) => {
     const path = `examples/${plan}.yaml`;

@@ -57,7 +57,7 @@ describe('the names of a plan’s files', () => {
       'trinket-box-corners.pdf',
     ]);
     expect(pdfNames(exampleOf('haberdashery-chest-guided'))).toEqual(
-      ['templates', 'guides', 'cutting-list', 'bench', 'comparison', 'corners'].map(
+      ['templates', 'guides', 'cutting-list', 'bench', 'comparison', 'proportion', 'corners'].map(
         (kind) => `haberdashery-chest-guided-${kind}.pdf`,
       ),
     );

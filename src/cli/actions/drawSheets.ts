@@ -123,6 +123,7 @@ const PURPOSE: Readonly<Record<SheetSet['kind'], string>> = {
   'cutting-list': 'the cutting list, to saw by',
   bench: 'bench sheets',
   comparison: 'the comparison sheet',
+  proportion: 'the fronts with and without pulls, and their proportions',
   corners: 'every corner as pictures, closed and open',
 };
 

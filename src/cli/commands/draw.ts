@@ -24,7 +24,7 @@ export const addDraw = (program: Command): void => {
     .option('--only <names>', 'only these drawers and single corners of a plan: Buttons,Cloth/side')
     .option(
       '--sheets <kinds>',
-      'which sheets as PDF: templates, contents, drilling, guides, cutting-list, bench, comparison (all these), or corners, as pictures',
+      'which sheets as PDF: templates, contents, drilling, guides, cutting-list, bench, comparison (all these), or proportion, or corners, as pictures',
     )
     .option('--copies <copies>', 'one of each template, or made: each as often as it is made (one)')
     .option('--printer <name>', 'correct every sheet for a printer measured with halfpin proof')
@@ -34,7 +34,7 @@ export const addDraw = (program: Command): void => {
   addPaperOptions(command).option(...FONT_OPTION);
   command.option(
     '--bench-paper <size>',
-    'paper of cutting list, bench sheets, comparison and corners (as --paper up to Legal, else A4 or Letter)',
+    'paper of cutting list, bench sheets, comparison, proportion and corners (as --paper up to Legal, else A4 or Letter)',
   );
   addJointOptions(command)
     .addHelpText(

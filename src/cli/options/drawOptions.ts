@@ -88,7 +88,7 @@ export const readDrawOptions = (
   if (benchPaper !== undefined && !(kinds.has('pdf') && hasBench(sheetKinds, project)))
     read.complain({
       at: ['benchPaper'],
-      says: say`there are no cutting list, bench sheets, comparison or corners here to print; leave out the option`,
+      says: say`there are no cutting list, bench sheets, comparison, proportion or corners here to print; leave out the option`,
     });
   const copies = read.value('copies', parseCopies, 'one');
   const choice: PieceChoice = {

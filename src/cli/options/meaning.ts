@@ -60,7 +60,13 @@ const NO_GUIDES: Rule = {
 };
 
 /** The kinds of sheet that --bench-paper is for. */
-export const HAND_SHEETS: readonly string[] = ['cutting-list', 'bench', 'comparison', 'corners'];
+export const HAND_SHEETS: readonly string[] = [
+  'cutting-list',
+  'bench',
+  'comparison',
+  'proportion',
+  'corners',
+];
 
 /** Where no guides are drawn, the bush for them may be that of fingers. */
 const NO_GUIDE_BUSHES: readonly Rule[] = [

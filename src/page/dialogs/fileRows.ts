@@ -21,6 +21,7 @@ const NAMES: Readonly<Record<keyof SheetCounts, string>> = {
   'cutting-list': 'Cutting list',
   bench: 'Bench sheets',
   comparison: 'Comparison sheets',
+  proportion: 'Proportions',
   corners: 'Corners as pictures',
 };
 

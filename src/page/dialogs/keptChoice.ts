@@ -57,6 +57,7 @@ export const keptChoice = (unit: () => Notation, changed: () => void) => {
         ...(length === 0 ? [] : (['cutting-list'] as const)),
         ...(length + drawnSingles(project).length === 0 ? [] : (['bench'] as const)),
         ...(compared === 0 || isAlone ? [] : (['comparison'] as const)),
+        ...(compared === 0 ? [] : (['proportion'] as const)),
         'corners',
       ];
     },

@@ -1,5 +1,6 @@
 import { depthLimit } from '../../drawer/arrangement/depthLimit.ts';
 import type { Drawer } from '../../drawer/drawer.ts';
+import type { Fittings } from '../../drawer/fittings/fittings.ts';
 import { builtWords } from '../../drawer/made/builtWords.ts';
 import type { Part } from '../../drawer/partsList.ts';
 import { textWidth } from '../../drawing/textWidth.ts';
@@ -13,6 +14,7 @@ import { gapPicture } from '../gapPicture.ts';
 import { type Block, beside, paragraph, rule, stack, type TextRun } from '../typeset/block.ts';
 import { type Flow, flow } from '../typeset/flow.ts';
 import { figure, type TypeSizes, typeSizes } from '../typeset/typeSizes.ts';
+import { benchFittings } from './benchFittings.ts';
 import { benchInstructions, type Section } from './benchInstructions.ts';
 import { benchParts } from './benchParts.ts';
 import { benchSettings, type HandWork } from './benchSettings.ts';
@@ -27,6 +29,8 @@ export interface BenchSheetOptions extends HandWork {
   readonly right?: HandWork;
   /** The numbers that stand for the drawer's name on templates; none by default. */
   readonly numbers?: readonly string[];
+  /** What is fixed to its front, and its stops; absent where it has none. */
+  readonly fittings?: Fittings;
 }
 
 /** Type sizes to try for a sheet of one page, as multiples of the usual size: best first, and the least. */
@@ -94,7 +98,7 @@ export const benchSheet = (drawer: Drawer, parts: readonly Part[], options: Benc
 const sheet = (
   drawer: Drawer,
   parts: readonly Part[],
-  { units: unit, area, right, numbers = [], ...left }: BenchSheetOptions,
+  { units: unit, area, right, numbers = [], fittings, ...left }: BenchSheetOptions,
   type: TypeSizes,
   spacing: Spacing,
 ): Flow => {
@@ -115,6 +119,8 @@ const sheet = (
   const next = height - later.height - settingsHeight - 2 * gap;
   const usual = columns === 1 ? Math.max(rest, next) : over < SKETCH * type.text ? rest : over;
   const room = Math.min(usual, (spacing.sketch ?? Number.POSITIVE_INFINITY) * type.text);
+  const instructions = benchInstructions(drawer, parts, left.cut, unit);
+  const [order, others] = [instructions.slice(0, 1), instructions.slice(1)];
   return flow(
     {
       head: [head, later],
@@ -123,8 +129,8 @@ const sheet = (
         benchSketch(drawer, unit, type, { width: column, height: room }),
         settings,
         ...gapAbove.map((block) => [block]),
-        ...benchInstructions(drawer, parts, left.cut, unit).map((section) =>
-          sectionRows(section, type, column),
+        ...[...order, ...benchFittings(fittings, drawer.boards.front.length, unit), ...others].map(
+          (section) => sectionRows(section, type, column),
         ),
       ],
       columns,

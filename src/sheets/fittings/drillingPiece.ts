@@ -13,6 +13,7 @@ import { edgeMark } from '../template/edgeMark.ts';
 import type { TemplatePiece } from '../template/templatePiece.ts';
 import { drillingLettering, flapMarks, flapWidth } from './drillingLettering.ts';
 import { faceWords } from './faceWords.ts';
+import { circle, isRound } from './frontsPicture.ts';
 
 /** A front to be drilled, in mm from its lower left corner, lip included, seen from the front. */
 export interface DrilledFront {
@@ -43,8 +44,6 @@ const ARM = 4;
 /** How far a split stays off what is drilled, and from one place for it to the next, mm. */
 const OFF_SPLITS = 12;
 const SPLIT_STEP = 5;
-/** Corners of a drawn circle. */
-const ROUND = 72;
 
 /**
  * The templates to drill a front by: one from its left end and one from its right, each with what is nearer to that end, or one
@@ -330,17 +329,6 @@ const holeMarks = ({ front: { pulls, lock, zones }, covered, hand, at }: Sheet):
     ),
   ];
 };
-
-/** A pull that is as wide as high is taken for a round one. */
-const isRound = ({ x0, x1, y0, y1 }: Box): boolean => Math.abs(x1 - x0 - (y1 - y0)) < EPSILON;
-
-const circle = ([x, y]: Point, radius: number): Path =>
-  polygon(
-    Array.from({ length: ROUND }, (_, i): Point => {
-      const turn = (2 * Math.PI * i) / ROUND;
-      return [x + radius * Math.cos(turn), y + radius * Math.sin(turn)];
-    }),
-  );
 
 /** The words on the face, each with the point that it is about, on the piece. */
 const wordsOf = ({

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { CHEST, folder, halfpin } from '../program.ts';
@@ -38,6 +38,33 @@ describe('what draw makes', () => {
     expect(usual.files.filter((name) => /corners|picture/u.test(name))).toEqual([]);
   });
 
+  it('draws templates to drill by where there are pulls, and proportions where they are chosen', () => {
+    const where = folder();
+    const plan = join(where, 'chest.yaml');
+    writeFileSync(
+      plan,
+      `${readFileSync(CHEST, 'utf8')}pulls: {number: 2, holes: {diameter: 4}}\n`.replace(
+        'name: Haberdashery chest',
+        'name: Chest',
+      ),
+    );
+    const usual = draw(plan, '--only', 'Cloth', '--as', 'pdf,svg', '--bench-paper', 'A5');
+    expect(usual.out).toMatch(/drilling\.pdf: \d pages? of A4, templates to drill the fronts by/u);
+    expect(usual.files.filter((name) => /drilling|proportion/u.test(name))).toEqual([
+      'chest-only-6-drilling.pdf',
+      'cloth-front-drilling-left.svg',
+      'cloth-front-drilling-right.svg',
+    ]);
+    const chosen = draw(plan, '--sheets', 'proportion', '--bench-paper', 'A5');
+    expect(chosen.files).toEqual(['chest-proportion.pdf']);
+    expect(chosen.out).toMatch(/proportion\.pdf: \d pages? of A5/u);
+    // A side is not drilled.
+    expect(draw(plan, '--only', 'Cloth/side').files).toEqual(['chest-only-6-side-templates.pdf']);
+    const none = draw(CHEST, '--sheets', 'drilling');
+    expect([none.status, none.files]).toEqual([2, []]);
+    expect(none.err).toContain('there are no sheets of the kinds chosen here');
+  });
+
   it('names for each file the paper that it is on', () => {
     const { out } = draw(CHEST, '--only', 'Buttons,Cloth', '--paper', 'A3', '--bench-paper', 'Letter');
     expect(out).toMatch(/templates\.pdf: \d+ pages? of A3/u);
@@ -64,7 +91,7 @@ describe('what draw makes', () => {
     [
       'a paper for bench sheets where none are drawn',
       [CHEST, '--sheets', 'templates', '--bench-paper', 'A4'],
-      '--bench-paper: there are no cutting list, bench sheets, comparison or corners here to print; leave out the option',
+      '--bench-paper: there are no cutting list, bench sheets, comparison, proportion or corners here to print; leave out the option',
     ],
     [
       'copies of nothing',
@@ -79,7 +106,7 @@ describe('what draw makes', () => {
     [
       'a kind that does not exist',
       [CHEST, '--sheets', 'bench,labels'],
-      '--sheets: "labels" is no kind of sheet; the kinds are templates, contents, drilling, guides, cutting-list, bench, comparison, corners; try templates,bench',
+      '--sheets: "labels" is no kind of sheet; the kinds are templates, contents, drilling, guides, cutting-list, bench, comparison, proportion, corners; try templates,bench',
     ],
     [
       'a cutting list of a corner that belongs to no drawer',
