@@ -1,6 +1,5 @@
 import type { CornerEnd } from '../drawer/cornerLetters.ts';
-import { type Drawer, madeOf } from '../drawer/drawer.ts';
-import { entryName } from '../drawer/made/built.ts';
+import type { Drawer } from '../drawer/drawer.ts';
 import type { JointBoard } from '../joint/joint.ts';
 import { closestWord } from '../plan/check/editDistance.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
@@ -38,7 +37,7 @@ export const boardsDrawn = (only: Only | undefined, name: string, end?: CornerEn
 
 /** The drawers that are drawn whole. */
 export const wholeDrawers = ({ set, only }: Pick<Project, 'set' | 'only'>): readonly Drawer[] =>
-  madeOf(set).filter(({ spec }) => only === undefined || isWhole(only.get(entryName(spec))));
+  only === undefined ? set.drawers : set.drawers.filter(({ spec }) => isWhole(only.get(spec.name)));
 
 const isWhole = (parts: ReadonlySet<DrawnPart> | undefined): boolean => parts?.size === DRAWN_PARTS.length;
 

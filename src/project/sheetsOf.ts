@@ -1,8 +1,8 @@
 import type { Cabinet } from '../drawer/arrangement/cabinetFront.ts';
-import { cabinetOf } from '../drawer/arrangement/cabinetOf.ts';
+import { madeCabinet } from '../drawer/arrangement/cabinetOf.ts';
 import type { Hand } from '../drawer/cornerLetters.ts';
 import { cuttingList } from '../drawer/cuttingList.ts';
-import type { Drawer, Family } from '../drawer/drawer.ts';
+import { type Drawer, type Family, madeOf } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
 import { familyOf } from '../drawer/familyTarget.ts';
 import { drawerCorners, ofHand } from '../drawer/made/drawerCorners.ts';
@@ -163,7 +163,8 @@ const layoutsOf = (
   } = project;
   const guides = guidesOf(project);
   const settings = settingsOf(project);
-  const drawers = wholeDrawers(project);
+  const planned = wholeDrawers(project);
+  const drawers = madeOf({ drawers: planned });
   return [
     { kind: 'templates', layout: (options) => templatesLayout(project, options) },
     ...(guides.length + settings.length > 0
@@ -187,13 +188,13 @@ const layoutsOf = (
               benchLayout(project, drawers, settings, inHand(options, units)),
           },
           // One drawer of several has nothing to be compared with.
-          ...(drawers.length === 1 && project.set.drawers.length > 1
+          ...(planned.length === 1 && project.set.drawers.length > 1
             ? []
             : [
                 {
                   kind: 'comparison' as const,
                   layout: (options: SheetOptions) =>
-                    comparisonLayout(comparedSet(project, family, drawers), inHand(options, units)),
+                    comparisonLayout(comparedSet(project, family, planned), inHand(options, units)),
                 },
               ]),
         ]),
@@ -357,7 +358,7 @@ const comparedSet = (
       pin,
     ),
     rows,
-    cabinet: cabinetOf(drawers),
+    cabinet: madeCabinet(drawers),
   };
 };
 
