@@ -1,8 +1,8 @@
 import type { Cabinet } from '../drawer/arrangement/cabinetFront.ts';
-import { cabinetOf } from '../drawer/arrangement/cabinetOf.ts';
+import { madeCabinet } from '../drawer/arrangement/cabinetOf.ts';
 import type { Hand } from '../drawer/cornerLetters.ts';
 import { cuttingList } from '../drawer/cuttingList.ts';
-import type { Drawer, Family } from '../drawer/drawer.ts';
+import { type Drawer, type Family, madeOf } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
 import { familyOf } from '../drawer/familyTarget.ts';
 import type { Fittings } from '../drawer/fittings/fittings.ts';
@@ -200,9 +200,10 @@ const layoutsOf = (
   } = project;
   const guides = guidesOf(project);
   const settings = settingsOf(project);
-  const drawers = wholeDrawers(project);
+  const planned = wholeDrawers(project);
+  const drawers = madeOf({ drawers: planned });
   // Boxes are not looked at beside each other.
-  const compared = drawers.filter(({ spec }) => spec.box === undefined);
+  const compared = planned.filter(({ spec }) => spec.box === undefined);
   const singles = drawnSingles(project);
   const drilling = drillingOf(project);
   return [
@@ -443,7 +444,7 @@ const comparedSet = (
       pin,
     ),
     rows,
-    cabinet: cabinetOf(drawers),
+    cabinet: madeCabinet(drawers),
   };
 };
 
@@ -460,10 +461,11 @@ const comparisonLayout = (compared: ComparedSet, options: SheetOptions): Layout 
   );
 };
 
-const proportionLayout = (project: Project, drawers: readonly Drawer[], options: SheetOptions): Layout => {
+const proportionLayout = (project: Project, planned: readonly Drawer[], options: SheetOptions): Layout => {
   const { name: title, units } = project;
   const fittings = fittingsIn(project);
-  const cabinet = cabinetOf(drawers);
+  const drawers = madeOf({ drawers: planned });
+  const cabinet = madeCabinet(planned);
   return layoutOf(
     project,
     options,
