@@ -17,7 +17,7 @@ export interface Titles extends ShortName {
   readonly corner: string;
   readonly count: number;
   readonly slope: Slope;
-  /** Lengths of the board that its kind of joint has, such as a lap, mm, each with its word. */
+  /** Lengths of the board that its joint has, such as a lap, mm, each with its word. */
   readonly lengths?: readonly (readonly [word: string, length: number])[];
   /** Distance from the board's end to where its groove stops, mm; absent where it does not. */
   readonly grooveStops?: number;
