@@ -4,6 +4,7 @@ import { layOutWith } from '../router/limits/layOutWith.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
 import { isInRange } from '../units/range.ts';
 import { checkBoards } from './check/checkBoards.ts';
+import { checkLid } from './check/checkLid.ts';
 import { checkMeasures } from './check/checkMeasures.ts';
 import { checkSpace } from './check/checkSpace.ts';
 import { cornerComplaints } from './cornerComplaints.ts';
@@ -35,6 +36,8 @@ const assess = (spec: DrawerSpec): Assessment => {
   const sizes = sizesOf(spec);
   const space = checkSpace(spec, sizes);
   if (space.length > 0) return refused(space);
+  const lid = checkLid(spec, sizes);
+  if (lid.length > 0) return refused(lid);
 
   const boards = checkBoards(spec, sizes);
   const front = draftFront(spec);

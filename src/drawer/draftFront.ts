@@ -11,6 +11,8 @@ import { clampToCutter, hintNearest } from '../router/limits/nearestLayout.ts';
 import { checkTails, type TailTools, tailsFit } from '../router/limits/tailLimits.ts';
 import { accept, type Result, refuse } from '../units/complaint.ts';
 import { EPSILON } from '../units/epsilon.ts';
+import { sawCut } from './box/sawnApart.ts';
+import { checkSawCut, sawnCorner } from './box/sawnCorner.ts';
 import { spareRounded } from './drawerLimits.ts';
 import { frontJointSpec, sizesOf } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
@@ -76,14 +78,14 @@ const draftWithin = (spec: DrawerSpec): Result<FrontDraft> => {
   const wrong = checkWish(fitted.value, resolved);
   if (wrong.length > 0) return refuse(...wrong);
   const { spacing } = resolved;
-  if (spacing.kind === 'listed') {
-    const listed = setOut(resolved);
-    if (!listed.ok) return listed;
-    const tight = tools === undefined ? [] : checkTails(listed.value, tools);
-    if (tight.length > 0) return refuse(...tight);
-    const rounded = spareRounded(resolved.notation) + EPSILON;
-    const grooveShows = grooveMargins(resolved, spec.groove).some((margin) => margin < -rounded);
-    return accept({ resolved, possible: [], candidates: [], grooveShows });
+  if (spacing.kind === 'listed') return draftListed(spec, resolved, tools);
+  const lid = spec.box?.lid;
+  if (lid !== undefined) {
+    const sawn = sawnCorner(resolved, spacing, lid, { groove: spec.groove, tools });
+    if (!sawn.ok) return sawn;
+    return sawn.value === undefined
+      ? accept({ resolved, possible: [], candidates: [], grooveShows: true })
+      : draftListed(spec, sawn.value, tools);
   }
   const wished = <C extends HidingChoice>(choices: readonly C[]): readonly C[] =>
     spacing.tails === undefined ? choices : choices.filter(({ tails }) => tails === spacing.tails);
@@ -104,6 +106,25 @@ const draftWithin = (spec: DrawerSpec): Result<FrontDraft> => {
     if (!narrowest.ok) return narrowest;
   }
   return accept({ resolved, possible, candidates, grooveShows: candidates.length === 0 });
+};
+
+/** Front corners whose tails are listed. */
+const draftListed = (
+  { groove, box }: DrawerSpec,
+  wished: ResolvedSpec,
+  tools: TailTools | undefined,
+): Result<FrontDraft> => {
+  const resolved = box?.lid === undefined ? wished : { ...wished, sawCut: sawCut(wished.width, box.lid) };
+  const listed = setOut(resolved);
+  if (!listed.ok) return listed;
+  const wrong = [
+    ...(tools === undefined ? [] : checkTails(listed.value, tools)),
+    ...checkSawCut(listed.value),
+  ];
+  if (wrong.length > 0) return refuse(...wrong);
+  const rounded = spareRounded(resolved.notation) + EPSILON;
+  const grooveShows = grooveMargins(resolved, groove).some((margin) => margin < -rounded);
+  return accept({ resolved, possible: [], candidates: [], grooveShows });
 };
 
 /** Tails that hide the groove but that the tools cannot cut. */

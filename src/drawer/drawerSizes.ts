@@ -7,6 +7,7 @@ import type { Overhang } from '../router/passes/routerCut.ts';
 import { EPSILON } from '../units/epsilon.ts';
 import { nextMark } from '../units/formatLength.ts';
 import { depthLimit } from './arrangement/depthLimit.ts';
+import { sawnApart } from './box/sawnApart.ts';
 import type { Hand } from './cornerLetters.ts';
 import { GROOVE_SPARE } from './drawerLimits.ts';
 import { BACK, type DrawerSpec, type Groove, type Handed, type SideSize } from './drawerSpec.ts';
@@ -155,9 +156,17 @@ export const backJointSpec = (spec: DrawerSpec, backHeight: number): JointSpec =
     : frontJointSpec(turned(spec), backHeight);
 
 /** The wish for a drawer's front corners, unchecked, with its cutter's slope and pins and every default filled in. */
-export const frontCorner = (spec: DrawerSpec, { height } = sizesOf(spec)): ResolvedSpec => {
-  const wish = frontJointSpec(spec, height);
+export const wholeCorner = (spec: DrawerSpec): ResolvedSpec => {
+  const wish = frontJointSpec(spec, sizesOf(spec).height);
   return withDefaults(spec.cutter === undefined ? wish : withCutter(wish, spec.cutter));
+};
+
+/** The same, as far as it holds the groove: of a box whose lid is sawn off, what is below the saw cut, where no number of tails is wished. */
+export const frontCorner = (spec: DrawerSpec): ResolvedSpec => {
+  const whole = wholeCorner(spec);
+  const lid = spec.box?.lid;
+  if (lid === undefined || whole.spacing.kind === 'listed') return whole;
+  return { ...sawnApart(whole, lid).box, spacing: { kind: 'even' } };
 };
 
 /** Where a side extends beyond the back: of a drawer always below it, and above it where it is lower than the side is. */

@@ -113,7 +113,12 @@ export type BuiltBoard = (
 export interface BoxSpec {
   /** Its lid, where that is sawn off when the box is glued up. */
   readonly lid?: SawnLid;
+  /** Whether it is itself a lid made apart: upside down, its reference edge above, its bottom the lid's top. */
+  readonly isLid?: true;
 }
+
+/** What the lid of a box is called that is made apart. */
+export const lidName = (box: string): string => `${box} lid`;
 
 /** A lid that is sawn off a box: its height, from the upper edge to the saw cut, and what the saw takes; in mm. */
 export interface SawnLid {

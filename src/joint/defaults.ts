@@ -3,6 +3,7 @@ import { type Notation, unitOf } from '../units/notation.ts';
 import type { Slope } from '../units/slope.ts';
 import { MM_PER_INCH } from '../units/unit.ts';
 import { defaultSmallPin } from './houndsTooth.ts';
+import type { Interval } from './joint.ts';
 import type { HalfPins, JointSpec } from './jointSpec.ts';
 import type { JointShape } from './kinds/kind.ts';
 import { KINDS } from './kinds/kinds.ts';
@@ -25,6 +26,8 @@ export interface ResolvedSpec {
   readonly spacing: JointSpec['spacing'];
   /** Narrow width of a hound's tooth's small pins; absent where there are none. */
   readonly smallPin?: number;
+  /** Where the boards are sawn apart, a pin lying over the cut; absent where they are not. */
+  readonly sawCut?: Interval;
   readonly notation: Notation;
 }
 

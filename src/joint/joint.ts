@@ -62,6 +62,8 @@ export interface Joint {
   readonly pins: readonly Pin[];
   /** One in each tail, in their order; absent where the corner is no hound's tooth. */
   readonly smallPins?: readonly SmallPin[];
+  /** Where a box's lid is sawn off along the middle of a pin; absent where none is. */
+  readonly sawCut?: Interval;
   /** True where every tail is as wide as the next and so is every whole pin. */
   readonly even: boolean;
   /** One tail fewer and one more, where those can be cut. */

@@ -40,6 +40,7 @@ export const jointRecord = (name: string, joint: Joint, unit: Notation) => ({
   tails: joint.tails,
   pins: joint.pins,
   ...(joint.smallPins && { smallPins: joint.smallPins }),
+  ...(joint.sawCut && { sawCut: joint.sawCut }),
   gauges: { ...gauges(joint), ...gaugesByName(joint) },
   dividers: stepping(joint),
   glueArea: glueArea(joint),

@@ -42,7 +42,7 @@ export const checkWish = (spec: JointSpec, resolved: ResolvedSpec): Complaint[] 
 };
 
 const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: TailWidths): Joint => {
-  const { kind, width, depth, slope, shape, halfPin, proud, smallPin } = spec;
+  const { kind, width, depth, slope, shape, halfPin, proud, smallPin, sawCut } = spec;
   const loss = depth * rise(slope);
   const tails: Tail[] = [];
   let mark = shape.shoulder.lower + halfPin.lower;
@@ -67,6 +67,7 @@ const jointOf = (spec: ResolvedSpec, { tips, pins, alternatives }: TailWidths): 
     ...(smallPin !== undefined && {
       smallPins: tails.map(({ tip }) => smallPinIn(tip, smallPin, spec)),
     }),
+    ...(sawCut && { sawCut }),
     even: allEqual(tips) && allEqual(pins),
     alternatives,
     advice: adviseJoint(spec, tips, [halfPin.lower, ...pins, halfPin.upper]),

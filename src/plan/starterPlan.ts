@@ -50,6 +50,7 @@ interface StarterSizes {
   readonly saw: readonly [string, string, string, string, string, string];
   readonly narrow: readonly [width: string, height: string, depth: string];
   readonly wide: readonly [width: string, height: string, depth: string];
+  readonly lid: readonly [height: string, kerf: string];
   readonly carcase: readonly [width: string, thickness: string, pin: string];
   readonly listed: readonly [tail: string, pin: string];
 }
@@ -92,6 +93,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     saw: ['3', '3', '25', '1', '300', '50'],
     narrow: ['280', '76', '420'],
     wide: ['574', '146', '420'],
+    lid: ['28', '1.5'],
     carcase: ['430', '19', '10'],
     listed: ['20', '6'],
   },
@@ -132,6 +134,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     saw: ['1/8', '1/8', '1', '1/32', '12', '2'],
     narrow: ['11', '3', '16 1/2'],
     wide: ['22 1/2', '5 3/4', '16 1/2'],
+    lid: ['1 1/8', '1/16'],
     carcase: ['17', '3/4', '3/8'],
     listed: ['3/4', '1/4'],
   },
@@ -309,7 +312,7 @@ drawers:
 #     size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[0]}} ## outside
 #     kind: through ## at all four corners; or another kind
 #     stock: {front: {thickness: ${s.side}}} ## of the back too; and of the sides, where none is given above
-#     # joint: {tails: 3}
+#     lid: {height: ${s.lid[0]}, kerf: ${s.lid[1]}} ## sawn off when it is glued up; or made: apart
 
 # Corners that belong to no drawer. Any key of joint may be given too; what joint says above holds here unless given, but
 # for the kind and the spacing of the tails (tails, pins, locked, graded, spacing and its keys).

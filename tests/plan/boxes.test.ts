@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readPlan } from '../../src/plan/readPlan.ts';
+import { readProject } from '../../src/project/readProject.ts';
 import { complaintsOf } from './complaintsOf.ts';
 
 const SIZE = 'size: {width: 200, height: 80, depth: 140}';
@@ -105,6 +106,42 @@ climate: {making: 9%, driest: 6%, dampest: 12%}
   });
 });
 
+describe('the lid of a box', () => {
+  const boxesOf = (lid: string, joint = '') => {
+    const reading = readPlan(
+      `boxes:\n  - {name: B, ${SIZE}, ${FRONT}}\n  - {name: A, ${SIZE}, ${FRONT}${joint}, lid: ${lid}}`,
+    );
+    if (!reading.ok) throw new Error('no plan');
+    return reading.plan.boxes;
+  };
+
+  it('is sawn off unless it is made apart, by a cut of 1.5 mm', () => {
+    expect(boxesOf('{height: 25}').map(({ box }) => box)).toEqual([{}, { lid: { height: 25, kerf: 1.5 } }]);
+    expect(boxesOf('{height: 25, kerf: 2, made: sawn}')[1]?.box).toEqual({ lid: { height: 25, kerf: 2 } });
+  });
+
+  it('that is made apart is a box of its own, with the rest of the height and the same joints, its tails by themselves', () => {
+    const boxes = boxesOf('{height: 25, made: apart}', ', joint: {pin: 4, tails: 3}');
+    expect(boxes.map(({ name, space, joint, box }) => [name, space, joint.pin, joint.spacing, box])).toEqual([
+      ['B', { kind: 'size', size: { width: 200, height: 80, depth: 140 } }, undefined, { kind: 'even' }, {}],
+      [
+        'A',
+        { kind: 'size', size: { width: 200, height: 55, depth: 140 } },
+        4,
+        { kind: 'even', tails: 3 },
+        {},
+      ],
+      [
+        'A lid',
+        { kind: 'size', size: { width: 200, height: 25, depth: 140 } },
+        4,
+        { kind: 'even' },
+        { isLid: true },
+      ],
+    ]);
+  });
+});
+
 describe('a fault of a box', () => {
   it.each([
     [
@@ -120,9 +157,42 @@ describe('a fault of a box', () => {
       `${SIZE}, ${FRONT}, joint: {tails: [20, 20], graded: {ratio: 0.9}}`,
       'boxes[0].joint.graded: the tails are listed width by width, so they cannot be graded too; give the number of tails, or remove the grade',
     ],
+    [
+      `${SIZE}, ${FRONT}, lid: {height: 25, kerf: -1}`,
+      'boxes[0].lid.kerf: -1 mm is out of range; it must be 0 mm to 20 mm',
+    ],
+    [
+      `${SIZE}, ${FRONT}, lid: {height: 25, kerf: 1, made: apart}`,
+      'boxes[0].lid.kerf: a lid that is made apart is not sawn off, so no saw takes anything; remove it, or let the lid be sawn off (made: sawn)',
+    ],
+    [
+      `${SIZE}, ${FRONT}, lid: {height: 90, made: apart}`,
+      'boxes[0].lid.height: a lid of 90 mm leaves nothing of a box 80 mm high, lid and all',
+    ],
   ])('is told at its own key: %s', (keys, complaint) => {
     expect(complaintsOf(`boxes:\n  - {name: A, ${keys}}`).map((line) => line.replace(/^\S+ /u, ''))).toEqual([
       complaint,
+    ]);
+  });
+
+  it('is that of the lid made apart, at the entry of its box', () => {
+    // A lid too low for its groove, of the second box.
+    const text = `boxes:
+  - {name: B, ${SIZE}, ${FRONT}}
+  - {name: A, ${SIZE}, ${FRONT}, lid: {height: 16, made: apart}}`;
+    const project = readProject(text);
+    expect(
+      project.ok ? [] : project.complaints.map(({ line, complaint: { at } }) => [line, at.slice(0, 2)]),
+    ).toEqual([[3, ['boxes', 1]]]);
+  });
+
+  it('is a name that its lid made apart would share', () => {
+    expect(
+      complaintsOf(`boxes:
+  - {name: A lid, ${SIZE}, ${FRONT}}
+  - {name: A, ${SIZE}, ${FRONT}, lid: {height: 25, made: apart}}`),
+    ).toEqual([
+      'plan.yaml:3:6 boxes[1].name: "A lid" is the name of boxes[0] too; every name must be different; give it another name, or give the first a count',
     ]);
   });
 });

@@ -123,8 +123,15 @@ const boxed = ({ lip: _, fingers: __, ...spec }: DrawerSpec, back: number): Draw
 
 /** Boxes of equal ends and of others. */
 export const anyBoxSpec: fc.Arbitrary<DrawerSpec> = fc
-  .tuple(anySpec, fc.option(size(8, 24), { nil: undefined }))
-  .map(([spec, back]) => boxed(spec, back ?? spec.stock.front.thickness));
+  .record({
+    spec: anySpec,
+    back: fc.option(size(8, 24), { nil: undefined }),
+    lid: fc.option(fc.record({ height: size(14, 80), kerf: size(0, 3) }), { nil: undefined }),
+  })
+  .map(({ spec, back, lid }) => {
+    const box = boxed(spec, back ?? spec.stock.front.thickness);
+    return lid === undefined || box.joint.spacing.kind !== 'even' ? box : { ...box, box: { lid } };
+  });
 
 const making = (specs: fc.Arbitrary<DrawerSpec>): fc.Arbitrary<MadeDrawer> =>
   specs.map(made).filter((drawn) => drawn !== undefined);

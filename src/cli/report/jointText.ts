@@ -113,6 +113,11 @@ const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): s
       : [
           `mitre  from the inside corner to the outside corner: ${Number(joint.mitre.degrees.toFixed(2))}° off the tail board's face`,
         ]),
+    ...(joint.sawCut === undefined
+      ? []
+      : [
+          `lid    saw it off, when the box is glued up, ${length(joint.sawCut[0])} to ${length(joint.sawCut[1])} from the reference edge`,
+        ]),
     ...(stepping === undefined
       ? []
       : [

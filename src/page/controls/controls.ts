@@ -1,6 +1,6 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
 import type { Complaint } from '../../units/complaint.ts';
-import type { CornerRef } from '../model/editedCorner.ts';
+import { boxesIn, type CornerRef } from '../model/editedCorner.ts';
 import type { Stage } from '../model/fields/keyGroups.ts';
 import type { Setting } from '../model/fields/setKeys.ts';
 import type { Quantity } from '../model/quantities.ts';
@@ -108,9 +108,7 @@ const itemControls = (
   { rename, setCount, add, addCorner, move, duplicate, remove }: ControlActions,
 ): TemplateResult => {
   const { length } =
-    ref.of === 'joint'
-      ? project.joints
-      : ((ref.of === 'box' ? project.set.boxes : project.set.drawers) ?? []);
+    ref.of === 'joint' ? project.joints : ref.of === 'box' ? boxesIn(project.set) : project.set.drawers;
   const what = ref.of === 'joint' ? 'corner' : ref.of;
   const count = entry('How many', String(drawer?.spec.count ?? 1), (text) => setCount(text));
   return html`<section class="item" aria-label="Name and quantity">

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { hasEqualEnds } from '../../drawer/drawerSizes.ts';
-import { type CornerRef, cornerOfDrawer } from '../model/editedCorner.ts';
+import { boxesIn, type CornerRef, cornerOfDrawer } from '../model/editedCorner.ts';
 import type { ViewActions, ViewState } from '../model/viewState.ts';
 
 /** Which drawer, box or single corner is shown, and of a drawer which of its corners; of a box where they differ. */
@@ -8,7 +8,8 @@ export const cornerChoice = (
   { corner: { ref, drawer }, now: { project } }: ViewState,
   { select }: ViewActions,
 ): TemplateResult => {
-  const { drawers, boxes = [] } = project.set;
+  const { drawers } = project.set;
+  const boxes = boxesIn(project.set);
   const refs = [
     ...drawers.map((_, i) => cornerOfDrawer(ref, i)),
     ...boxes.map(({ spec }, i) =>

@@ -99,12 +99,17 @@ const wishesOf = ({ drawers, boxes, joints }: Plan): Wish[] => [
       },
     ];
   }),
-  ...boxes.map(
-    (spec, index): Wish => ({
-      ref: { of: 'box', index, end: 'front' },
-      name: spec.name,
-      spec: frontJointSpec(spec, sizesOf(spec).height),
-    }),
+  ...boxes.flatMap((spec, index): Wish[] =>
+    // A lid that is made apart has no tails of the plan's.
+    spec.box?.isLid
+      ? []
+      : [
+          {
+            ref: { of: 'box', index, end: 'front' },
+            name: spec.name,
+            spec: frontJointSpec(spec, sizesOf(spec).height),
+          },
+        ],
   ),
   ...joints.map(({ name, spec }, index): Wish => ({ ref: { of: 'joint', index }, name, spec })),
 ];

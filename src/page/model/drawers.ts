@@ -15,7 +15,7 @@ import { namesElsewhere } from '../text/listDrawers.ts';
 import { swapItems } from '../text/swapItems.ts';
 import { freedPins, renamedPins } from './boards/pinEdits.ts';
 import { withoutPlaces } from './cabinet/withoutPlaces.ts';
-import { type EditedCorner, listOf } from './editedCorner.ts';
+import { boxesIn, type EditedCorner, listOf } from './editedCorner.ts';
 import { planNumber } from './planNumber.ts';
 import { type Snapshot, snapshot } from './snapshot.ts';
 import { isWritten, writtenPlan } from './writtenPlan.ts';
@@ -64,7 +64,9 @@ export const rename = (now: Snapshot, corner: EditedCorner, typed: string): Resu
 const isSame = (one: string, other: string): boolean => nameKey(one) === nameKey(other);
 
 const namesOf = ({ set, joints }: Project, list: List): string[] =>
-  list === 'joints' ? joints.map(({ name }) => name) : (set[list] ?? []).map(({ spec }) => spec.name);
+  list === 'joints'
+    ? joints.map(({ name }) => name)
+    : (list === 'boxes' ? boxesIn(set) : set.drawers).map(({ spec }) => spec.name);
 
 const allNames = (project: Project): string[] => MADE.flatMap((list) => namesOf(project, list));
 

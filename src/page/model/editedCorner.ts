@@ -1,5 +1,5 @@
 import { draftDrawer } from '../../drawer/draftDrawer.ts';
-import type { Drawer } from '../../drawer/drawer.ts';
+import type { Drawer, DrawerSet } from '../../drawer/drawer.ts';
 import { hasEqualEnds } from '../../drawer/drawerSizes.ts';
 import type { Groove } from '../../drawer/drawerSpec.ts';
 import { listedFront } from '../../drawer/frontJoint.ts';
@@ -65,13 +65,17 @@ const fingersOf = (joint: Joint, { cutter, fingers }: Partial<Cutting>): Pick<Ed
     ? { fingers: { setting: fingerSetting(joint, cutter, fingers), together: fingers.together } }
     : {};
 
+/** The boxes that are entries of a plan: lids that are made apart come after them, and have no entry of their own. */
+export const boxesIn = ({ boxes = [] }: DrawerSet): readonly Drawer[] =>
+  boxes.filter(({ spec }) => spec.box?.isLid === undefined);
+
 /** Every corner of a plan, in the order of work. */
 export const cornersOf = ({ set, joints }: Project): CornerRef[] => [
   ...set.drawers.flatMap((_, index): CornerRef[] => [
     { of: 'drawer', index, end: 'front' },
     { of: 'drawer', index, end: 'back' },
   ]),
-  ...(set.boxes ?? []).flatMap(({ spec }, index): CornerRef[] => [
+  ...boxesIn(set).flatMap(({ spec }, index): CornerRef[] => [
     { of: 'box', index, end: 'front' },
     ...(hasEqualEnds(spec) ? [] : [{ of: 'box', index, end: 'back' } as const]),
   ]),
@@ -80,7 +84,7 @@ export const cornersOf = ({ set, joints }: Project): CornerRef[] => [
 
 /** The drawer or box that a corner is of. */
 const bodyOf = ({ set }: Project, { of, index }: CornerRef): Drawer | undefined =>
-  (of === 'drawer' ? set.drawers : of === 'box' ? set.boxes : undefined)?.[index];
+  (of === 'drawer' ? set.drawers : of === 'box' ? boxesIn(set) : [])[index];
 
 /** Those with locked widths. */
 export const lockedCorners = (project: Project): CornerRef[] =>

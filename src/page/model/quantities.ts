@@ -70,7 +70,11 @@ const pin = ({ joint, listed, groups = [2] }: EditedCorner): number | undefined 
   if (listed) return undefined;
   // Every group before it has one tail, and so no pin.
   const inside = groups.findIndex((tails) => tails > 1);
-  const whole = joint.pins.filter(({ half }) => !half)[inside];
+  // The one over the saw cut of a lid is wider.
+  const [cut = -1] = joint.sawCut ?? [];
+  const whole = joint.pins.filter(({ half, narrow }) => !half && !(cut > narrow[0] && cut < narrow[1]))[
+    inside
+  ];
   return whole && whole.narrow[1] - whole.narrow[0];
 };
 
@@ -142,6 +146,11 @@ const DRAWER: readonly Quantity[] = [
   ),
 ];
 
+const LID = [
+  ['lidHeight', 'height'],
+  ['lidKerf', 'kerf'],
+] as const;
+
 /** All that a box has is its own; its joints are alike at front and back. */
 const BOX: readonly Quantity[] = [
   ...DIMENSIONS.map(([side, key]) =>
@@ -150,6 +159,15 @@ const BOX: readonly Quantity[] = [
       ['Box', side, `box's ${side}`],
       ['size', side],
       ({ drawer }) => (drawer?.spec.space.kind === 'size' ? drawer.spec.space.size[side] : undefined),
+      { shared: false },
+    ),
+  ),
+  ...LID.map(([key, of]) =>
+    measure(
+      key,
+      ['Lid', of === 'kerf' ? 'saw cut' : of, of === 'kerf' ? 'saw cut of the lid' : "lid's height"],
+      ['lid', of],
+      ({ drawer }) => drawer?.spec.box?.lid?.[of],
       { shared: false },
     ),
   ),

@@ -1,11 +1,10 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
-import { drawersAndBoxes } from '../../drawer/drawer.ts';
 import type { Point } from '../../drawing/drawing.ts';
 import { type Joint, meanPin, meanTail } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
-import { type CornerRef, cornerOfDrawer } from '../model/editedCorner.ts';
+import { boxesIn, type CornerRef, cornerOfDrawer } from '../model/editedCorner.ts';
 import { MOST_DRAWN, type View, type ViewActions } from '../model/viewState.ts';
 
 /** How much of each board is seen beyond its tails, in mm. */
@@ -28,6 +27,7 @@ export const familyView =
   (host: HTMLElement, { select }: ViewActions): View =>
   ({ now, corner }) => {
     const { set, joints, units } = now.project;
+    const boxes = boxesIn(set);
     const members = [
       ...set.drawers.map(
         ({ spec, front }, index): Member => ({
@@ -36,7 +36,7 @@ export const familyView =
           ref: cornerOfDrawer(corner.ref, index),
         }),
       ),
-      ...(set.boxes ?? []).map(
+      ...boxes.map(
         ({ spec, front }, index): Member => ({
           name: spec.count > 1 ? `${spec.name}, quantity\u00a0${spec.count}` : spec.name,
           joint: front,
@@ -45,7 +45,7 @@ export const familyView =
       ),
       ...joints.map(({ name, joint }, index): Member => ({ name, joint, ref: { of: 'joint', index } })),
     ].slice(0, MOST_DRAWN);
-    const more = drawersAndBoxes(set).length + joints.length - members.length;
+    const more = set.drawers.length + boxes.length + joints.length - members.length;
     const { family } = set;
     const tall = members.reduce((sum, { joint }) => sum + joint.width, 0);
     const common = Math.min(SCALE.most, Math.max(SCALE.least, STACK / tall));

@@ -1,3 +1,4 @@
+import { lidName } from '../../drawer/drawerSpec.ts';
 import type { Complaint, Place } from '../../units/complaint.ts';
 import { repeatedNames } from '../../units/name.ts';
 import { FRACTIONS } from '../../units/notation.ts';
@@ -78,15 +79,22 @@ const inLists = (value: Group): Complaint[] => {
   return [...sameNames(value, LISTS), ...sameNames(value, ['boards'])];
 };
 
+/** The name of an entry, and that of a box's lid which is made apart. */
+const namesOf = (entry: unknown): string[] => {
+  if (!isGroup(entry) || typeof entry.name !== 'string') return [];
+  const isApart = isGroup(entry.lid) && entry.lid.made === 'apart';
+  return [entry.name, ...(isApart ? [lidName(entry.name)] : [])];
+};
+
 /** Entries of lists in all of which together every entry has a name of its own. */
 const sameNames = (value: Group, lists: readonly (List | 'boards')[]): Complaint[] => {
   const entries = lists.flatMap((list) => {
     const given = value[list];
-    return Array.isArray(given) ? given.map((entry: unknown, index) => ({ list, index, entry })) : [];
+    return Array.isArray(given)
+      ? given.flatMap((entry: unknown, index) => namesOf(entry).map((name) => ({ list, index, name })))
+      : [];
   });
-  const names = entries.map(({ entry }) =>
-    isGroup(entry) && typeof entry.name === 'string' ? entry.name : undefined,
-  );
+  const names = entries.map(({ name }) => name);
   return repeatedNames(names).flatMap(({ name, index, first }): Complaint[] => {
     const [again, before] = [entries[index], entries[first]];
     if (again === undefined || before === undefined) return [];

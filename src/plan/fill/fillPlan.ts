@@ -76,7 +76,8 @@ export const fillPlan = (
       name,
       units: notation,
       drawers: madeDrawers.values,
-      boxes: madeBoxes.values,
+      // Lids that are made apart come last, so that each box has its entry's place.
+      boxes: [...madeBoxes.values.map(({ box }) => box), ...madeBoxes.values.flatMap(({ lid }) => lid ?? [])],
       joints: madeJoints.values,
       sawing: { ...USUAL_SAWING[unitOf(notation)], ...written.saw },
       ...(boards.ok && boards.value && { boards: boards.value }),
@@ -89,7 +90,10 @@ export const fillPlan = (
     },
     indices: {
       drawers: madeDrawers.indices,
-      boxes: madeBoxes.indices,
+      boxes: [
+        ...madeBoxes.indices,
+        ...madeBoxes.indices.filter((_, i) => madeBoxes.values[i]?.lid !== undefined),
+      ],
       joints: madeJoints.indices,
       boards: given.boards,
     },

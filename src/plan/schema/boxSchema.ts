@@ -65,6 +65,19 @@ export const boxSchema = (unit: Unit, corner: ReturnType<typeof cornerKeys>) => 
           ),
         }),
       ).describe('The bottom.'),
+      lid: group('{height: 25, kerf: 1.5}', {
+        height: length(ranges.WIDTH).describe(
+          "The lid's height, a part of the box's: from the upper edge down to the saw cut, or to where a lid made apart lies on the box.",
+        ),
+        ...optional({
+          kerf: length(ranges.KERF).describe(
+            'What saw and plane take between box and lid. 1.5 mm, or 1/16 in, unless given.',
+          ),
+          made: choice('sawn', 'apart').describe(
+            'How the lid is made: `sawn` off when the box is glued up, a pin lying over the saw cut; or `apart`, with corners of its own, its top in a groove as the bottom. `sawn` unless given.',
+          ),
+        }),
+      }).describe('The lid. None unless given.'),
     }),
   });
 };

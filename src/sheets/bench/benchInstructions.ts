@@ -6,6 +6,7 @@ import type { DrawerSpec } from '../../drawer/drawerSpec.ts';
 import { ofHand } from '../../drawer/made/drawerCorners.ts';
 import type { Part } from '../../drawer/partsList.ts';
 import { rebatedEdges } from '../../drawer/rebateFirst.ts';
+import type { Joint } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { CAUTIONS, FINGER_CAUTIONS } from '../../router/limits/cautions.ts';
 import { formatLength } from '../../units/formatLength.ts';
@@ -50,6 +51,9 @@ export const benchInstructions = (
       heading: 'Order of work',
       numbered: true,
       lines: [
+        ...(spec.box?.isLid
+          ? ['Make the lid upside down: its reference edge is its upper edge, and its bottom is its top.']
+          : []),
         'Mark outside faces and reference edges; letter corners.',
         ...(hasEqualEnds(spec) ? ['All four corners are alike: front and back are their pin boards.'] : []),
         ...(spec.lip === undefined ? [] : [`Cut the front’s rebate along ${rebatedEdges(sizes.rebate)}.`]),
@@ -74,6 +78,7 @@ export const benchInstructions = (
           : []),
         ...(isBox ? [] : [...worksBottom, bottomStep(drawer)]),
         `Plane ${front.proud > 0 || back.proud > 0 ? 'the sides flush with the pins' : 'the joints flush'}${isBox ? '' : ', and fit the drawer to its opening'}.`,
+        ...sawStep(front, length),
       ].map((text) => ({ text })),
     },
     {
@@ -118,6 +123,15 @@ export const benchInstructions = (
     TAKE_CARE,
   ];
 };
+
+/** A lid is sawn off when the box is closed. */
+const sawStep = ({ sawCut }: Joint, length: (value: number) => string): string[] =>
+  sawCut === undefined
+    ? []
+    : [
+        'Glue the top on, which is not among these parts.',
+        `When the glue is dry, gauge two lines all round, ${sawCut.map(length).join(' and ')} up. Saw the lid off between them, the ends first. Plane both edges to their lines.`,
+      ];
 
 /** The boards with a groove for the bottom. */
 const grooved = ({ bottom, box }: DrawerSpec): string => {

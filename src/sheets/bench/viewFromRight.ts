@@ -77,6 +77,15 @@ export const viewFromRight = (
         line(rear, sizes.backFrom + z, depth, sizes.backFrom + z),
       ),
     ]),
+    ...(front.sawCut === undefined
+      ? []
+      : [
+          stroke(
+            'baseline',
+            'thin',
+            front.sawCut.map((z) => line(ends[0], z, ends[1], z)),
+          ),
+        ]),
     stroke('groove', 'groove', [
       ...[offset, offset + width].map((z) => line(groove[0], z, groove[1], z)),
       ...(stopped === undefined ? [] : groove.filter((y) => y < depth)).map((y) =>
@@ -116,7 +125,7 @@ const shouldersAt = ({ lower, upper }: Joint['shoulder'], width: number): number
 
 /** Heights above the reference edge, mm, with the name of what is there; only the first name at one height. */
 const levelsOf = (
-  { sizes: { sideHeight, backFrom, backHeight }, spec: { groove, box } }: Drawer,
+  { sizes: { sideHeight, backFrom, backHeight }, spec: { groove, box }, front: { sawCut } }: Drawer,
   brief: boolean,
 ): [number, string][] => {
   const levels = new Map<number, string>();
@@ -129,6 +138,12 @@ const levelsOf = (
           [backFrom + backHeight, brief ? 'back, upper' : 'back’s upper edge'],
         ] as const)
       : []),
+    ...(sawCut === undefined
+      ? []
+      : ([
+          [sawCut[0], 'saw cut'],
+          [sawCut[1], 'lid'],
+        ] as const)),
     [
       sideHeight.right,
       box !== undefined ? 'upper edge' : sideHeight.left === sideHeight.right ? 'sides' : 'side',

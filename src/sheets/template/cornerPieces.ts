@@ -136,7 +136,11 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
       jointFrom,
       upper,
       units,
-      lengths: [...lengths.map(({ word, of }) => [word, of(joint)] as const), ...shouldersOf(joint)],
+      lengths: [
+        ...lengths.map(({ word, of }) => [word, of(joint)] as const),
+        ...shouldersOf(joint),
+        ...(joint.sawCut === undefined ? [] : [['lid sawn off at', joint.sawCut[0]] as const]),
+      ],
       ...(built && { built }),
       ...(groove?.stopped !== undefined && { grooveStops: groove.stopped }),
     },

@@ -7,6 +7,10 @@ import { centredWord, WORD_MARGIN, WORD_ROOM, wordInRooms } from './word.ts';
 
 const LAP = textWidth('lap', SMALL, 'regular') + 2 * WORD_MARGIN;
 
+/** Whether a lid is sawn off along a pin, whose lines leave no room for a word. */
+const isSawn = ({ sawCut }: Joint, [from, to]: Interval): boolean =>
+  sawCut !== undefined && sawCut[0] > from && sawCut[1] < to;
+
 /** Names of the end grain and of the lap between two heights, where they fit; `END` is in a tail or a socket, or else in a pin. */
 export const endWords = (joint: Joint, board: JointBoard, end: PlacedBand, part: Interval): TextMark[] => {
   const { band, at } = end;
@@ -17,7 +21,7 @@ export const endWords = (joint: Joint, board: JointBoard, end: PlacedBand, part:
     inTail.length > 0
       ? inTail
       : wordInRooms(
-          joint.pins.map(({ narrow }) => narrow),
+          joint.pins.map(({ narrow }) => narrow).filter((pin) => !isSawn(joint, pin)),
           'END',
           end,
           part,

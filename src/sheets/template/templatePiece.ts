@@ -1,6 +1,7 @@
 import type { Box, Drawing, Point, StrokeMark } from '../../drawing/drawing.ts';
 import { hatch } from '../../drawing/hatch.ts';
 import { line, polygon, stroke } from '../../drawing/shapes.ts';
+import type { Joint, JointBoard } from '../../joint/joint.ts';
 import type { Surface } from '../../joint/kinds/kind.ts';
 import type { Piece, Splits, TapedLength } from '../../paper/piece.ts';
 import { betweenSplits } from '../../paper/piece.ts';
@@ -216,6 +217,7 @@ const draw = (spec: TemplateSpec, shape: PieceShape, splits: Splits): Drawing =>
     marks: [
       ...wasteMarks(placed, inner.map(hatchFreeBox)),
       ...grooved.map(({ face, groove }) => grooveLines(groove, face)),
+      ...sawMarks(joint, board, placed),
       ...placed.flatMap(strokeMarks),
       ...foldMarks(placed, height),
       ...outlineMarks(shape),
@@ -234,6 +236,22 @@ const wasteMarks = (placed: readonly PlacedBand[], clear: readonly Box[]): Strok
   const paths = areas.flatMap((area) => hatch(area, clear));
   return [stroke('waste', 'hatch', paths)];
 };
+
+/** Where a lid is sawn off, over the pin that lies there: on the tail board that is waste. */
+const sawMarks = (
+  { sawCut }: Joint,
+  board: JointBoard,
+  placed: readonly PlacedBand[],
+): readonly StrokeMark[] =>
+  sawCut === undefined || board === 'tail'
+    ? []
+    : placed.map(({ band, at }) =>
+        stroke(
+          'groove',
+          'groove',
+          sawCut.map((u) => line(at(0), u, at(band.reach), u)),
+        ),
+      );
 
 const strokeMarks = ({ band, at }: PlacedBand): StrokeMark[] =>
   band.strokes.map(({ role, pen, paths }) =>

@@ -19,7 +19,7 @@ export interface Titles extends ShortName {
   readonly corner: string;
   readonly count: number;
   readonly slope: Slope;
-  /** Lengths of the board that its kind of joint has, such as a lap, mm, each with its word. */
+  /** Lengths of the board that its joint has, such as a lap, mm, each with its word. */
   readonly lengths?: readonly (readonly [word: string, length: number])[];
   /** Measures of the board that came out other than planned, mm. */
   readonly built?: readonly (readonly [measure: BuiltMeasure, length: number])[];

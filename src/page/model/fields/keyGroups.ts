@@ -46,7 +46,7 @@ export const KEY_GROUPS: readonly KeyGroup[] = [
   { title: 'Wood and grain', stage: 'stock', of: 'box', places: ['stock'] },
   { title: 'Kind of corner', stage: 'corner', of: 'box', places: ['kind'] },
   { title: 'Tails and shoulders', stage: 'corner', of: 'box', places: ['joint'], but: ELSEWHERE },
-  { title: 'Bottom', stage: 'groove', of: 'box', places: ['groove', 'bottom'] },
+  { title: 'Bottom and lid', stage: 'groove', of: 'box', places: ['groove', 'bottom', 'lid'] },
   { title: 'Units', stage: 'plan', of: 'plan', places: ['units', 'fractions'] },
   { title: 'Font of names', stage: 'plan', of: 'plan', places: ['font'] },
   { title: 'Cabinet', stage: 'plan', of: 'plan', places: ['cabinet'] },
