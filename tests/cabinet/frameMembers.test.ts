@@ -116,6 +116,17 @@ describe('frameOf', () => {
     expect(reading.ok && reading.plan.cabinet && frameOf(reading.plan.cabinet)).toEqual([]);
   });
 
+  it('is less than usual where there is no room for it', () => {
+    // 100 high, two rows of 11 beside the rail; 50 wide; 80 deep.
+    const small = text('[[Buttons, Thread], Cloth]')
+      .replace('width: 600, height: 418, depth: 420', 'width: 52, height: 40, depth: 80')
+      .replace('front: {thickness: 20}', 'front: {thickness: 20}');
+    const reading = readPlan(small);
+    const found = reading.ok ? reading.plan.cabinet?.frame : undefined;
+    // Openings of (52 - 12)/2 by (40 - 18)/2, 80 deep.
+    expect(found).toMatchObject({ rails: { width: 40 }, runners: { width: 10 }, guides: { height: 11 } });
+  });
+
   it.each([
     [
       'rails that leave runners nothing',

@@ -16,6 +16,8 @@ const browser = await launchChromium();
 const pictureOf = async ({ width, height, colorScheme }) => {
   const page = await browser.newPage({ viewport: { width, height }, colorScheme });
   await page.goto(PAGE);
+  // Its script is unpacked on demand.
+  await page.locator('[data-rail]').first().waitFor();
   const handle = page.getByRole('slider', { name: 'tail 2, lower edge', exact: true });
   if (width < 800) await page.locator('#tools').evaluate((node) => node.scrollIntoView());
   const box = await handle.locator('.grip').boundingBox();

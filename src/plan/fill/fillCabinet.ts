@@ -55,7 +55,7 @@ export const fillCabinet = (
   const unknown = [...places].flatMap(([key, [first]]) =>
     known.has(key) || first === undefined ? [] : [unknownName(first, names)],
   );
-  const cabinet = { ...written, frame: fillFrame(written, unit), openings: found.value };
+  const cabinet = { ...written, frame: fillFrame(written, found.value, unit), openings: found.value };
   const { vent } = cabinet.frame;
   const wrong = [
     ...under(['cabinet'], checkFrame(cabinet)),
@@ -87,16 +87,19 @@ export const fillCabinet = (
   });
 };
 
+/** Usual sizes are less where a small cabinet has no room for them. */
 const fillFrame = (
-  { rails = {}, runners = {}, guides = {}, dividers = 'short', vent }: WrittenCabinet,
+  { depth, rails = {}, runners = {}, guides = {}, dividers = 'short', vent }: WrittenCabinet,
+  openings: readonly CabinetOpening[],
   unit: Unit,
 ): FrameSpec => {
   const { rail, runner, guide } = FRAME[unit];
+  const least = (side: 'width' | 'height'): number => Math.min(...openings.map((each) => each[side]));
   return {
-    rails: { width: rail, tenon: 0, ...rails },
+    rails: { width: Math.min(rail, (depth - (vent ?? 0)) / 2), tenon: 0, ...rails },
     dividers,
-    runners: { width: runner, ...runners },
-    guides: { height: guide, sides: 0, ...guides },
+    runners: { width: Math.min(runner, least('width') / 2), ...runners },
+    guides: { height: Math.min(guide, least('height')), sides: 0, ...guides },
     ...(vent !== undefined && { vent }),
   };
 };

@@ -67,7 +67,7 @@ const frameKeys = (unit: Unit) => {
       '{width: 60, top: 18}',
       optional({
         width: width.describe(
-          'Width of rails and of short dividers, from front to back. 60 mm, or 2 1/2 in, unless given.',
+          'Width of rails and of short dividers, from front to back. 60 mm, or 2 1/2 in, or less in a small cabinet, unless given.',
         ),
         top: thickness.describe(
           "Thickness of a rail over the top row, if there is one. The cabinet's top is there unless given.",
@@ -88,7 +88,7 @@ const frameKeys = (unit: Unit) => {
       '{width: 30}',
       optional({
         width: width.describe(
-          'How much of a runner lies under a drawer at each side; kickers are as wide, and both as thick as their rail. 30 mm, or 1 1/4 in, unless given.',
+          'How much of a runner lies under a drawer at each side; kickers are as wide, and both as thick as their rail. 30 mm, or 1 1/4 in, or less under a narrow drawer, unless given.',
         ),
         species: wood.describe('Wood of runners, kickers and guides. Not named unless given.'),
       }),
@@ -96,7 +96,9 @@ const frameKeys = (unit: Unit) => {
     guides: group(
       '{height: 20, sides: 12}',
       optional({
-        height: width.describe('Height of a guide. 20 mm, or 3/4 in, unless given.'),
+        height: width.describe(
+          'Height of a guide. 20 mm, or 3/4 in, or less beside a low drawer, unless given.',
+        ),
         sides: length(ranges.BETWEEN).describe(
           "How far the cabinet's sides lie outside its openings, between posts: guides fill that. 0, where the sides guide the drawers, unless given.",
         ),
