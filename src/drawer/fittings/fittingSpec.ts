@@ -23,10 +23,6 @@ export interface FittingsWish {
   readonly stops?: Partial<Omit<StopSpec, 'number'>> & { readonly number?: number };
 }
 
-/** Whether anything is drilled in the fronts of drawers that are to have these. */
-export const isDrilled = ({ pulls, locks }: FittingsWish = {}): boolean =>
-  [pulls, locks].some((each) => each !== undefined && each.number !== 0);
-
 /** One in the middle, or two. */
 export type OneOrTwo = 1 | 2;
 

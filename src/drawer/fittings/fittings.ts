@@ -1,4 +1,5 @@
 import type { Box, Point } from '../../drawing/drawing.ts';
+import { EPSILON } from '../../units/epsilon.ts';
 
 /** A hole to drill. In mm. */
 export interface Hole {
@@ -15,6 +16,10 @@ export interface Pull {
   /** What it covers, seen from the front. */
   readonly outline: Box;
 }
+
+/** Whether a pull is drawn round: one that is as wide as high. */
+export const isRound = ({ outline: { x0, x1, y0, y1 } }: Pick<Pull, 'outline'>): boolean =>
+  Math.abs(x1 - x0 - (y1 - y0)) < EPSILON;
 
 /** A lock where it is let in. */
 export interface Lock {

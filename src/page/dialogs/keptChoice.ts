@@ -1,4 +1,4 @@
-import { isDrilled } from '../../drawer/fittings/fittingSpec.ts';
+import type { Drawer } from '../../drawer/drawer.ts';
 import { DEFAULT_MARGIN } from '../../paper/printable.ts';
 import { chooseOnly, drawnSingles, wholeDrawers } from '../../project/only.ts';
 import { hasGuides, type Project } from '../../project/project.ts';
@@ -52,7 +52,7 @@ export const keptChoice = (unit: () => Notation, changed: () => void) => {
       const isAlone = compared === 1 && project.set.drawers.length > 1;
       return [
         'templates',
-        ...(project.set.drawers.some(({ spec }) => isDrilled(spec.fittings)) ? (['drilling'] as const) : []),
+        ...(project.set.drawers.some(isDrilled) ? (['drilling'] as const) : []),
         ...(hasGuides(project) ? (['guides'] as const) : []),
         ...(length === 0 ? [] : (['cutting-list'] as const)),
         ...(length + drawnSingles(project).length === 0 ? [] : (['bench'] as const)),
@@ -75,3 +75,7 @@ export const keptChoice = (unit: () => Notation, changed: () => void) => {
     },
   };
 };
+
+/** Whether anything is drilled in a drawer's front. */
+const isDrilled = ({ spec: { fittings } }: Drawer): boolean =>
+  [fittings?.pulls, fittings?.locks].some((each) => each !== undefined && each.number !== 0);

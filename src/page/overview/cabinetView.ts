@@ -11,6 +11,7 @@ import { fitting, lettersIn, scaleInto } from '../browser/letters.ts';
 import { cornerOfDrawer } from '../model/editedCorner.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { MOST_DRAWN, type View, type ViewActions } from '../model/viewState.ts';
+import type { fixedToFronts } from './fixedToFronts.ts';
 
 /** Round the drawers, in px. */
 const FRAME = 10;
@@ -47,6 +48,7 @@ export const cabinetView = (host: HTMLElement, actions: CabinetActions): View =>
   let state: Parameters<View>[0] | undefined;
   let grips: CabinetGrips | undefined;
   let asked = false;
+  let fix: typeof fixedToFronts | undefined;
   const draw = (): void => {
     if (state === undefined) return;
     const {
@@ -64,6 +66,13 @@ export const cabinetView = (host: HTMLElement, actions: CabinetActions): View =>
     const drawers = now.project.set.drawers.slice(0, MOST_DRAWN);
     if (drawers.length === 0) return;
     const { units } = now.project;
+    const isFitted = drawers.some(({ spec }) => spec.fittings !== undefined);
+    if (isFitted && fix === undefined)
+      void import('./fixedToFronts.ts').then((part) => {
+        fix = part.fixedToFronts;
+        draw();
+      });
+    const fixed = isFitted ? fix?.(drawers, units) : undefined;
     const letters = lettersIn(room.cabinet, room.letters);
     const cabinet = cabinetOf(drawers);
     const fronts = cabinet.rows.flat();
@@ -100,13 +109,17 @@ export const cabinetView = (host: HTMLElement, actions: CabinetActions): View =>
             `M${px(left)} ${px(y1 - (bottom + from) * scale)}h${px(strip)}V${px(y1 - (bottom + to) * scale)}h${px(-strip)}Z`,
         ),
       );
+      const pulls = fixed?.outlines(drawer, x0, y1, scale) ?? '';
+      // A pull is where the name would be.
+      const up = pulls === '' ? h / 2 - 5 * letters : 4 * letters;
       return svg`<g class="front ${chosen ? 'chosen' : ''}" role=${first ? 'button' : 'presentation'}
         tabindex=${first ? '0' : nothing} aria-pressed=${first ? chosen : nothing}
         aria-label=${first ? label : nothing} aria-hidden=${first ? nothing : 'true'}
         @click=${choose} @keydown=${chooseByKey}>
         <path class="board" d="M${px(x0)} ${px(y1)}h${px(w)}v${px(-h)}h${px(-w)}Z"></path>
         <path class="tail-wood" d=${tails.join('')}></path>
-        <text class="name middle" x=${px(x0 + w / 2)} y=${px(y1 - h / 2 + 5 * letters)}>${h < LINE * letters ? '' : fitting(drawer.spec.name, (w - 2 * strip) / letters)}</text>
+        ${pulls === '' ? nothing : svg`<path class="pulls" d=${pulls}></path>`}
+        <text class="name middle" x=${px(x0 + w / 2)} y=${px(y1 - up)}>${h < LINE * letters ? '' : fitting(drawer.spec.name, (w - 2 * strip) / letters)}</text>
       </g>`;
     };
 
@@ -116,7 +129,7 @@ export const cabinetView = (host: HTMLElement, actions: CabinetActions): View =>
         <path class="carcase" d="M1 1H${width - 1}V${height - 1}H1Z"></path>
         ${fronts.map(drawn)}
         ${grips?.marks(now, elevation) ?? nothing}
-      </svg>${grips?.beside(now, elevation) ?? nothing}`,
+      </svg>${grips?.beside(now, elevation) ?? nothing}${fixed?.told.map((line) => html`<p class="told">${line}</p>`) ?? nothing}`,
       host,
     );
   };

@@ -245,6 +245,9 @@ const mergedAt = ({ plan, own }: Case, within: 'joint' | 'back.joint'): WrittenJ
 
 const isFor = (key: keyof typeof SPACING_OF): Phrase => say`it is for spacing: ${SPACING_OF[key]}`;
 
+const numberOf = (group: keyof typeof FITTING_KEYS, { plan, own }: Case): number | undefined =>
+  own[group]?.number ?? plan[group]?.number;
+
 /** What is said of fittings beside their number. */
 const FITTING_KEYS = {
   pulls: ['above', 'fromEnds', 'lineUpWith', 'holes', 'size'],
@@ -269,25 +272,21 @@ const OF_DRAWER: readonly Row<Case>[] = [
     where: ({ plan }) => plan.climate === undefined,
     because: NO_CLIMATE,
   },
-  ...(['pulls', 'locks', 'stops'] as const).flatMap((group): Row<Case>[] => {
-    const number = ({ plan, own }: Case): number | undefined => own[group]?.number ?? plan[group]?.number;
-    return [
-      {
-        keys: FITTING_KEYS[group].map((key) => `${group}.${key}`),
-        where: (drawer) => number(drawer) === 0,
-        because: say`a number of 0 leaves this drawer without`,
-      },
-      ...(group === 'locks'
-        ? []
-        : [
-            {
-              keys: [`${group}.${group === 'pulls' ? 'fromEnds' : 'fromSides'}`],
-              where: (drawer: Case) => (number(drawer) ?? (group === 'pulls' ? 1 : 2)) === 1,
-              because: say`one alone is in the middle`,
-            },
-          ]),
-    ];
-  }),
+  ...(['pulls', 'locks', 'stops'] as const).map(
+    (group): Row<Case> => ({
+      keys: FITTING_KEYS[group].map((key) => `${group}.${key}`),
+      where: (drawer) => numberOf(group, drawer) === 0,
+      because: say`a number of 0 leaves this drawer without`,
+    }),
+  ),
+  ...(['pulls.fromEnds', 'stops.fromSides'] as const).map(
+    (key): Row<Case> => ({
+      keys: [key],
+      where: (drawer) =>
+        (key === 'stops.fromSides' ? numberOf('stops', drawer) : (numberOf('pulls', drawer) ?? 1)) === 1,
+      because: say`one alone is in the middle`,
+    }),
+  ),
   {
     keys: ['pulls.fromEnds'],
     where: ({ plan, own }) =>

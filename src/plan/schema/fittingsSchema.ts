@@ -12,17 +12,15 @@ export const fittingsKeys = (unit: Unit) => {
     pulls: group(
       '{number: 2, above: 4%, fromEnds: 25%, holes: {diameter: 5}}',
       optional({
-        number: wholeNumber(ranges.PULLS).describe(
-          'Pulls of each front: 1 in the middle, 2, or 0 for none. 1 unless given.',
-        ),
+        number: wholeNumber(ranges.PULLS).describe('1 in the middle, 2, or 0 for none. 1 unless given.'),
         above: measure(ranges.ABOVE, ranges.ABOVE_SHARE).describe(
-          "From the middle of the front's height up to the middle of the pull: a length, or a share of the front's height such as `4%`; less than 0: down. 0 unless given.",
+          "Above the middle of the front's height: a length, or a share of that height such as `4%`; less than 0: below. 0 unless given.",
         ),
         fromEnds: measure(ranges.SPACE, ranges.FROM_ENDS).describe(
-          "Of two pulls, from each end of the front to the middle of its pull: a length, or a share of the front's length. 25 % unless given.",
+          "Of two, from each end of the front to the middle: a length, or a share of the front's length. 25 % unless given.",
         ),
         lineUpWith: name('the name of a drawer').describe(
-          'A drawer of the cabinet, in another row: the pulls stand upright over or under those of its pulls that lie within the front. In place of `fromEnds`.',
+          'A drawer of another row of the cabinet, over or under whose pulls they stand. In place of `fromEnds`.',
         ),
         holes: group(
           '{diameter: 5, spacing: 64}',
@@ -35,18 +33,16 @@ export const fittingsKeys = (unit: Unit) => {
           width: part.describe('From left to right.'),
           height: part.describe('From bottom to top.'),
         }).describe(
-          'What a pull covers, seen from the front. Unless given, 28 mm or 1-1/8 in each way; with two holes, 14 mm or 1/2 in wider than their spacing and half as high.',
+          'What a pull covers, seen from the front. Unless given, 28 mm or 1-1/8 in each way; with two holes, 14 mm or 1/2 in wider than those and half as high.',
         ),
       }),
     ).describe('The pulls of the fronts. None unless given.'),
     locks: group(
       '{pin: 20, keyhole: 6, body: {width: 50, height: 32, depth: 10}}',
       optional({
-        number: wholeNumber(ranges.LOCKS).describe(
-          'A lock in the middle of each front, or 0 for none. 1 unless given.',
-        ),
+        number: wholeNumber(ranges.LOCKS).describe('1 in the middle, or 0 for none. 1 unless given.'),
         pin: part.describe(
-          "From the front's upper edge, behind a lip the rebate's, down to the middle of the keyhole. 20 mm, or 3/4 in, unless given.",
+          "From the front's upper edge, or its rebate's, down to the keyhole. 20 mm, or 3/4 in, unless given.",
         ),
         keyhole: hole.describe('Diameter to drill for the key. 6 mm, or 1/4 in, unless given.'),
         body: group('{width: 50, height: 32, depth: 10}', {
@@ -54,18 +50,16 @@ export const fittingsKeys = (unit: Unit) => {
           height: part.describe("From the front's upper edge down."),
           depth: part.describe('From the inside face.'),
         }).describe(
-          'What is let into the inside face. 50 x 32 x 10 mm, or 2 x 1-1/4 x 3/8 in, unless given; measure yours.',
+          'What is let into the inside face. 50 x 32 x 10 mm, or 2 x 1-1/4 x 3/8 in, unless given.',
         ),
       }),
     ).describe('The locks of the fronts, let in at the upper edge. None unless given.'),
     stops: group(
       '{number: 2, width: 40, thickness: 6, depth: 25}',
       optional({
-        number: wholeNumber(ranges.PULLS).describe(
-          'Stops of each drawer: 2, 1 in the middle, or 0 for none. 2 unless given.',
-        ),
+        number: wholeNumber(ranges.PULLS).describe('2, 1 in the middle, or 0 for none. 2 unless given.'),
         fromSides: measure(ranges.SPACE, ranges.FROM_ENDS).describe(
-          "Of two stops, from each side of the opening to the middle of its stop: a length, or a share of the opening's width. 20 % unless given.",
+          "Of two, from each side of the opening to the middle: a length, or a share of the opening's width. 20 % unless given.",
         ),
         width: part.describe('Along the rail. 40 mm, or 1-1/2 in, unless given.'),
         thickness: part.describe('How far it stands above the rail. 6 mm, or 1/4 in, unless given.'),

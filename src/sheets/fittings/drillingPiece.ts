@@ -1,5 +1,5 @@
 import type { Hand } from '../../drawer/cornerLetters.ts';
-import type { Hole, Lock, Pull } from '../../drawer/fittings/fittings.ts';
+import { type Hole, isRound, type Lock, type Pull } from '../../drawer/fittings/fittings.ts';
 import { freeSpans } from '../../drawer/fittings/freeSpans.ts';
 import type { FrontZones } from '../../drawer/fittings/frontZones.ts';
 import type { Box, Drawing, Mark, Path, Point, StrokeMark } from '../../drawing/drawing.ts';
@@ -13,7 +13,7 @@ import { edgeMark } from '../template/edgeMark.ts';
 import type { TemplatePiece } from '../template/templatePiece.ts';
 import { drillingLettering, flapMarks, flapWidth } from './drillingLettering.ts';
 import { faceWords } from './faceWords.ts';
-import { circle, isRound } from './frontsPicture.ts';
+import { circle } from './frontsPicture.ts';
 
 /** A front to be drilled, in mm from its lower left corner, lip included, seen from the front. */
 export interface DrilledFront {
@@ -324,7 +324,9 @@ const holeMarks = ({ front: { pulls, lock, zones }, covered, hand, at }: Sheet):
       'label',
       'groove',
       pulls.map(({ at: middle, outline }) =>
-        isRound(outline) ? circle(at(middle), (outline.x1 - outline.x0) / 2) : around(onFace(outline), at),
+        isRound({ outline })
+          ? circle(at(middle), (outline.x1 - outline.x0) / 2)
+          : around(onFace(outline), at),
       ),
     ),
   ];

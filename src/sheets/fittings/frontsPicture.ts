@@ -1,9 +1,8 @@
 import type { CabinetFront } from '../../drawer/arrangement/cabinetFront.ts';
-import type { Fittings } from '../../drawer/fittings/fittings.ts';
-import type { Box, Drawing, FillMark, Path, Point } from '../../drawing/drawing.ts';
+import { type Fittings, isRound } from '../../drawer/fittings/fittings.ts';
+import type { Drawing, FillMark, Path, Point } from '../../drawing/drawing.ts';
 import { PENS } from '../../drawing/pens.ts';
 import { polygon, rectangle, stroke } from '../../drawing/shapes.ts';
-import { EPSILON } from '../../units/epsilon.ts';
 
 /** Corners of a drawn circle. */
 const ROUND = 36;
@@ -31,7 +30,7 @@ export const frontsPicture = (
     const keyhole = lock?.keyhole;
     return [
       ...pulls.map(({ at: [px, py], outline }) =>
-        isRound(outline)
+        isRound({ outline })
           ? circle(at(x + px, y + py), ((outline.x1 - outline.x0) / 2) * scale)
           : box(
               x + Math.max(0, outline.x0),
@@ -60,9 +59,6 @@ export const frontsPicture = (
     ],
   };
 };
-
-/** A pull that is as wide as high is taken for a round one. */
-export const isRound = ({ x0, x1, y0, y1 }: Box): boolean => Math.abs(x1 - x0 - (y1 - y0)) < EPSILON;
 
 export const circle = ([x, y]: Point, radius: number): Path =>
   polygon(
