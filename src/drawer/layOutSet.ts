@@ -7,19 +7,18 @@ import { isInRange } from '../units/range.ts';
 import { adviseBackSpaces, adviseDrawer } from './check/adviseDrawer.ts';
 import { adviseLips } from './check/adviseLips.ts';
 import { type DrawerDraft, draftDrawer, frontOfBox } from './draftDrawer.ts';
-import { type Drawer, type DrawerSet, madeOf } from './drawer.ts';
+import type { Drawer, DrawerSet } from './drawer.ts';
 import { TARGET_RANGE_IN_PINS } from './drawerLimits.ts';
 import { boardsOf } from './drawerParts.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 import { familyFronts } from './familyFronts.ts';
 import { familyOf } from './familyTarget.ts';
-import { makeDrawers } from './made/makeDrawers.ts';
 import { type DrawerComplaint, mergeComplaints, saidOnce } from './mergeComplaints.ts';
 import { withFewSpacers } from './spacers/fewSpacers.ts';
 import type { SpacerWish } from './spacers/spacerWish.ts';
 
 /**
- * Sizes a whole set of drawers and sets out their corners, so that all look alike; and boxes, each by itself.
+ * Sizes a whole set of drawers as planned and sets out their corners, so that all look alike; and boxes, each by itself.
  *
  * All are matched to one tail width: the given one, or the one that `familyTarget` finds. Every drawer counts once, however
  * many equal ones are made of it. One with a wished number of tails counts with that; one with listed tails has no
@@ -92,34 +91,19 @@ const layOutDrawers = (
 
   const family = familyOf(fronts, aim, pin);
   const drawers: Drawer[] = [];
-  const notMade: DrawerComplaint[] = [];
   const said: DrawerComplaint[] = [];
   fronts.forEach((front, i) => {
     const draft = drafts[i];
     if (draft === undefined) return;
     const { spec } = draft;
     const advice = adviseDrawer(draft, front, family);
-    const planned = drawerOf(draft, front, advice);
-    const made = makeDrawers(draft, planned, family);
-    if (!made.ok) notMade.push(...ofDrawer(spec, i, made.complaints));
-    else drawers.push(made.value === undefined ? planned : { ...planned, made: made.value });
+    drawers.push(drawerOf(draft, front, advice));
     said.push(...ofDrawer(spec, i, [...advice, ...adviseBackSpaces(draft)]));
-    const known = new Set(advice.map((each) => JSON.stringify(each)));
-    for (const each of (made.ok && made.value) || [])
-      said.push(
-        ...ofDrawer(
-          each.spec,
-          i,
-          each.advice.filter((more) => !known.has(JSON.stringify(more))),
-        ),
-      );
   });
-  const sharing = madeNames(drawers);
-  if (notMade.length + sharing.length > 0) return refuse(...mergeComplaints(notMade), ...sharing);
   const onTools = ({ complaint }: DrawerComplaint): boolean => isOnTools(complaint);
   return accept({
     drawers,
-    family: familyOf(madeFronts(drawers), aim, pin),
+    family,
     advice: [
       ...adviseOnTarget(aim, pin),
       ...adviseLips(drawers),
@@ -173,29 +157,6 @@ const sameNames = (specs: readonly DrawerSpec[]): Complaint[] =>
     says: say`drawer ${index + 1} is called ${quote(name)}, as drawer ${first + 1} is already`,
     remedy: say`give it another name, or give one drawer a count`,
   }));
-
-/** Every front corner as it is made. */
-const madeFronts = (drawers: readonly Drawer[]): Joint[] =>
-  madeOf({ drawers }).flatMap(({ front, right }) => (right === undefined ? [front] : [front, right.front]));
-
-/** Names that drawers have by their numbers, and that others are called too. */
-const madeNames = (drawers: readonly Drawer[]): Complaint[] => {
-  const names = drawers.flatMap(({ spec, made = [] }, i) =>
-    [spec, ...made.map((each) => each.spec)].map(({ name }) => ({ name, of: i })),
-  );
-  return repeatedNames(names.map(({ name }) => name)).flatMap(({ name, index, first }) => {
-    const [entry, other] = [names[index]?.of ?? 0, names[first]?.of ?? 0];
-    return entry === other
-      ? []
-      : [
-          {
-            at: ['drawers', drawers[entry]?.made === undefined ? entry : other, 'name'],
-            says: say`${quote(name)} is the name of one of several equal drawers, by its number`,
-            remedy: say`give this drawer another name`,
-          },
-        ];
-  });
-};
 
 const adviseOnTarget = (target: number, pin: number): Complaint[] => {
   const { least, most } = TARGET_RANGE_IN_PINS;

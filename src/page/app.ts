@@ -2,7 +2,6 @@ import { html, render } from 'lit-html';
 import { hasEqualEnds } from '../drawer/drawerSizes.ts';
 import { widthName } from '../joint/widthName.ts';
 import { decode } from '../plan/read/decode.ts';
-import { readProject } from '../project/readProject.ts';
 import type { Complaint, Result } from '../units/complaint.ts';
 import type { Notation } from '../units/notation.ts';
 import { quote } from '../units/quote.ts';
@@ -49,6 +48,7 @@ import {
   drag,
   faultIn,
   grab,
+  readAgain,
   redo,
   redoable,
   rest,
@@ -69,6 +69,7 @@ import { cabinetView } from './overview/cabinetView.ts';
 import { familyView } from './overview/familyView.ts';
 import { editPlan } from './text/editPlan.ts';
 import { adviceWords, complaintWords, faultWords, fileFaultWords } from './text/plainWords.ts';
+import { readAsBuilt, readProject } from './text/planReader.ts';
 
 /** Defined by the build: the plan that a first visitor sees. */
 declare const HALFPIN_EXAMPLE: string;
@@ -437,6 +438,12 @@ export const startApp = (): void => {
     setTimeout(rehearse, REST, others);
   };
   setTimeout(() => rehearse(handlesOf(selectedCorner(session))), REST);
+
+  const hasBuilt = (): boolean =>
+    session.now.project.set.drawers.some(({ spec }) => spec.asBuilt !== undefined);
+  void readAsBuilt().then(() => {
+    if (hasBuilt()) go(readAgain(session));
+  });
 };
 
 /** Pause between two simulated moves, in ms, so that the user's own come first. */

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Drawer } from '../../src/drawer/drawer.ts';
 import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
+import { madeSet } from '../../src/drawer/made/madeSet.ts';
 import { drawer, joint } from '../drawer/chest.ts';
 import { value } from '../value.ts';
 import { drawerSolids, everyBoard, startSolids } from './drawerSolids.ts';
@@ -14,7 +15,7 @@ const solids = await startSolids();
 const { Manifold } = solids;
 
 const laidOut = (spec: DrawerSpec): Drawer => {
-  const [first] = value(layOutSet([spec])).drawers;
+  const [first] = value(madeSet(value(layOutSet([spec])))).drawers;
   if (first === undefined) throw new Error('a set of one has a drawer');
   return first;
 };

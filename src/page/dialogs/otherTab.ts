@@ -1,10 +1,10 @@
 import { html, nothing, render } from 'lit-html';
-import { readProject } from '../../project/readProject.ts';
 import { quote } from '../../units/quote.ts';
 import { find } from '../browser/dom.ts';
 import { otherTabs } from '../browser/otherTabs.ts';
 import type { PlanText } from '../browser/storage.ts';
 import type { AppContext } from '../model/viewState.ts';
+import { readProject } from '../text/planReader.ts';
 
 /** A plan that another tab has stored in the place of this tab's. */
 interface Other extends PlanText {

@@ -1,9 +1,9 @@
 import type { PlanComplaint } from '../../plan/read/planComplaint.ts';
 import type { Project } from '../../project/project.ts';
-import { readProject } from '../../project/readProject.ts';
 import { type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { say } from '../../units/phrase.ts';
+import { readProject } from '../text/planReader.ts';
 import { type CornerRef, cornerOf, type EditedCorner } from './editedCorner.ts';
 import { type Moved, type Preview, previewOf } from './edits.ts';
 import type { Handle } from './handles.ts';
@@ -170,6 +170,12 @@ const read = (text: string): { readonly now?: Snapshot; readonly draft?: Draft }
   return reading.ok
     ? { now: { text, project: reading.value } }
     : { draft: { text, faults: reading.complaints, units: reading.units } };
+};
+
+/** The same plan read again, where what reads it has changed. */
+export const readAgain = (session: Session): Session => {
+  const { draft, now = session.now } = read(session.now.text);
+  return { ...session, now, ...(session.draft === undefined && draft && { draft }) };
 };
 
 export const attempt = (

@@ -1,8 +1,9 @@
 import type { Project } from '../../project/project.ts';
-import { type PlanResult, projectOf, readProject } from '../../project/readProject.ts';
+import type { PlanResult } from '../../project/readerWith.ts';
 import { accept, type Result } from '../../units/complaint.ts';
 import type { Edit } from '../text/edit.ts';
 import { editPlan } from '../text/editPlan.ts';
+import { projectOf, readProject } from '../text/planReader.ts';
 import { editedValues } from './writtenPlan.ts';
 
 /** A plan's text, which is all that is edited, stored and undone, and all that follows from it. */

@@ -5,13 +5,14 @@ import { madeOf } from '../../../src/drawer/drawer.ts';
 import type { BuiltBoard, DrawerSpec } from '../../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../../src/drawer/layOutSet.ts';
 import { drawerCorners } from '../../../src/drawer/made/drawerCorners.ts';
+import { madeSet } from '../../../src/drawer/made/madeSet.ts';
 import { parts } from '../../../src/drawer/partsList.ts';
 import { sentence } from '../../../src/units/complaint.ts';
 import { value } from '../../value.ts';
 import { drawer, joint } from '../chest.ts';
 
 const set = (asBuilt: readonly BuiltBoard[], change: Partial<DrawerSpec> = {}) =>
-  value(layOutSet([drawer({ asBuilt, ...change })]));
+  value(madeSet(value(layOutSet([drawer({ asBuilt, ...change })]))));
 
 /** The only drawer that is made. */
 const made = (asBuilt: readonly BuiltBoard[], change: Partial<DrawerSpec> = {}): Drawer => {
@@ -21,7 +22,7 @@ const made = (asBuilt: readonly BuiltBoard[], change: Partial<DrawerSpec> = {}):
 };
 
 const refusal = (asBuilt: readonly BuiltBoard[], change: Partial<DrawerSpec> = {}): string[] => {
-  const laid = layOutSet([drawer({ asBuilt, ...change })]);
+  const laid = madeSet(value(layOutSet([drawer({ asBuilt, ...change })])));
   return laid.ok
     ? []
     : laid.complaints.map((each) => `${each.at.slice(2).join('.')} ${sentence(each, 'mm')}`);
@@ -158,15 +159,16 @@ describe('equal drawers', () => {
     const built = plan.map((spec, i) =>
       i === 0 ? { ...spec, asBuilt: [{ part: 'front', width: 73, index: 1 } as const] } : spec,
     );
-    const family = value(layOutSet(built)).family;
+    const family = value(madeSet(value(layOutSet(built)))).family;
     expect([family?.target, family?.pin]).toEqual([planned?.target, planned?.pin]);
   });
 
   it('may not have the name that another drawer has', () => {
-    const laid = layOutSet([
+    const planned = layOutSet([
       drawer({ count: 2, asBuilt: [{ ...thin, index: 1 }] }),
       drawer({ name: 'buttons 1' }),
     ]);
+    const laid = madeSet(value(planned));
     expect(laid.ok ? [] : laid.complaints.map(({ at }) => at)).toEqual([['drawers', 1, 'name']]);
   });
 });
