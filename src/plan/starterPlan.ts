@@ -287,14 +287,16 @@ drawers:
   - name: Pencils
     count: 2 ## equal ones to make
     opening: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}
-    # Boards that came out other than planned: thickness, width or length; of which of the equal drawers, and of sides which hand.
-    # asBuilt: [{index: 1, part: side, hand: left, thickness: ${s.thinSide}}]
   - name: Letters
     opening: {width: ${s.wide[0]}, height: ${s.wide[1]}, depth: ${s.wide[2]}}
     joint: {tails: 5}
   # An opening that is there already, as it was measured: rising is the diagonal from the lower left corner, falling from the upper left.
   # - name: Found place
   #   opening: {width: {front: ${s.narrow[0]}, back: ${s.measured[0]}}, height: {left: ${s.narrow[1]}, right: ${s.narrow[1]}}, diagonals: {rising: ${s.measured[1]}, falling: ${s.measured[1]}}, depth: ${s.narrow[2]}}
+  # Boards that came out other than planned: their thickness, width or length; index says which of several equal drawers they are of.
+  # - name: Thin side
+  #   opening: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}
+  #   asBuilt: [{part: side, hand: left, thickness: ${s.thinSide}}]
   # A drawer may be given by its outside size, lip included, in place of an opening.
   # - name: Loose tray
   #   size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[2]}}

@@ -22,7 +22,7 @@ export const STARTER_NOTES: readonly RegExp[] = [
   /^# family: .*$/mu,
   /^# cutter: .*$/mu,
   /^ {2}# - name: .*\n {2}# {3}opening: .*$/mu,
-  /^ {4}# asBuilt: .*$/mu,
+  /^ {2}# - name: .*\n {2}# {3}opening: .*\n {2}# {3}asBuilt: .*$/mu,
   /^# saw: .*$/mu,
   /^# boards:\n(?:# {3}.*\n)+(?=# What is cut)/mu,
   /^ {2}# - name: .*\n {2}# {3}size: .*$/mu,

@@ -24,6 +24,6 @@ export const builtSchema = (unit: Unit) => {
       { error: 'a list of boards, such as [{part: side, hand: left, thickness: 10.6}]' },
     )
     .describe(
-      'Boards that came out other than planned. What depends on them follows, on every sheet; corners that differ have templates of their own.',
+      'Boards that came out other than planned, such as `{part: side, hand: left, thickness: 10.6}`. What depends on them follows, on every sheet; corners that differ have templates of their own.',
     );
 };

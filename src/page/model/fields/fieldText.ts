@@ -3,9 +3,9 @@ import { isList, type Written, writeValue } from '../../text/writeValue.ts';
 import type { ValueForm } from './planKeys.ts';
 
 /** A value of a plan as a field shows it; nothing where a group of keys is written. */
-export const shownText = (written: unknown, { isNested }: ValueForm): string => {
+export const shownText = (written: unknown, { isNested, isGroups }: ValueForm): string => {
   if (written === undefined || written === null) return '';
-  if (isNested && Array.isArray(written)) return written.map(rowText).join('\n');
+  if (isNested && Array.isArray(written)) return written.map(isGroups ? groupText : rowText).join('\n');
   if (Array.isArray(written))
     return written.length === 1 ? `[${String(written[0])}]` : written.map(String).join(', ');
   return typeof written === 'object' ? '' : String(written);
@@ -21,7 +21,7 @@ export const readText = (typed: string, form: ValueForm): Written | undefined =>
   if (text === '') return undefined;
   const word = form.words.find((each) => String(each).toLowerCase() === text.toLowerCase());
   if (word !== undefined) return word;
-  if (form.isNested) return readRows(text);
+  if (form.isNested) return readRows(text, form.isGroups ? readGroup : readRow);
   const isBracketed = /^\[.*\]$/su.test(text);
   if (form.isList && (isBracketed || text.includes(',') || !(form.isNumber || form.isText)))
     return (isBracketed ? text.slice(1, -1) : text)
@@ -42,12 +42,15 @@ const rowText = (row: unknown): string => {
   return text.slice(1, -1);
 };
 
+/** A group of keys on one line: `part: side, hand: left`. */
+const groupText = (group: unknown): string => writeValue(group as Written, PLAIN).slice(1, -1);
+
 /** A line for each row; what stands there by itself is no list. */
-const readRows = (text: string): Written => {
+const readRows = (text: string, read: (line: string) => Written | undefined): Written => {
   const rows = text
     .split('\n')
     .filter((line) => line.trim() !== '')
-    .map((line) => readRow(line));
+    .map((line) => read(line));
   return rows.some((row) => row === undefined) ? text : rows.filter((row) => row !== undefined);
 };
 
@@ -56,6 +59,16 @@ const readRow = (line: string): Written | undefined => {
   try {
     const row = asWritten(parse(`[${line}]`));
     return isList(row) && row.length === 1 ? row[0] : row;
+  } catch {
+    return undefined;
+  }
+};
+
+/** Undefined where it is no group of keys, or a bracket or a quotation mark is missing. */
+const readGroup = (line: string): Written | undefined => {
+  try {
+    const group: unknown = parse(`{${line}}`);
+    return Object.values(Object(group)).includes(null) ? undefined : asWritten(group);
   } catch {
     return undefined;
   }

@@ -30,6 +30,7 @@ export const KEY_GROUPS: readonly KeyGroup[] = [
   { title: 'Opening as measured', stage: 'opening', of: 'drawer', places: ['opening', 'size'] },
   { title: 'Gaps and lip', stage: 'opening', of: 'drawers', places: ['fit', 'front'] },
   { title: 'Wood and grain', stage: 'stock', of: 'drawers', places: ['stock'] },
+  { title: 'Boards as they came out', stage: 'stock', of: 'drawer', places: ['asBuilt'] },
   { title: 'Kind of corner', stage: 'corner', of: 'drawers', places: ['joint'], but: ELSEWHERE },
   { title: 'Back corners', stage: 'corner', of: 'drawers', places: ['back.joint'], but: ELSEWHERE },
   { title: 'Kind of corner', stage: 'corner', of: 'joint', places: [''], but: ['name', 'locked'] },

@@ -47,6 +47,7 @@ const CALLED: Readonly<Record<string, string>> = {
   'drawers.*.opening.diagonals': 'diagonals',
   'drawers.*.opening.diagonals.rising': 'diagonal that rises to the right',
   'drawers.*.opening.diagonals.falling': 'diagonal that falls to the right',
+  'drawers.*.asBuilt': 'boards, one a line',
   'woods.*': 'wood',
   'woods.*.shrinkage.radial': 'shrinkage across the rings',
   'woods.*.shrinkage.tangential': 'shrinkage along the rings',

@@ -10,6 +10,8 @@ export interface ValueForm {
   readonly isList: boolean;
   /** Of a list: whether its items may be lists or groups of keys themselves. */
   readonly isNested: boolean;
+  /** Of such a list: whether each of its lines is a group of keys. */
+  readonly isGroups: boolean;
 }
 
 /** A key of a plan: a value, a group of keys, or either. */
@@ -29,6 +31,9 @@ export interface PlanKey {
 
 /** Stands in a place for a name of the user's own, and for an entry of a list. */
 export const ANY = '*';
+
+/** Lists of groups of which a field holds a line for each; those of others are edited one by one. */
+const IN_LINES = 'drawers.*.asBuilt';
 
 let root: PlanKey | undefined;
 
@@ -59,14 +64,16 @@ const keyOf = (schema: JsonSchema, at: Place): PlanKey => {
   const groups = all.filter(isGroup);
   const lists = all.filter(({ type }) => type === 'array');
   const entries = lists.flatMap(itemsOf).filter(isGroup);
-  const isEntries = groups.length === 0 && entries.length > 0 && lists.flatMap(itemsOf).every(isGroup);
+  const isLines = at.join('.') === IN_LINES;
+  const isEntries =
+    !isLines && groups.length === 0 && entries.length > 0 && lists.flatMap(itemsOf).every(isGroup);
   const single = isEntries ? [] : all.filter((way) => !isGroup(way));
   const named = groups.map(({ additionalProperties }) => additionalProperties).find(isSchema);
   const order = [...new Set(groups.flatMap(({ properties }) => Object.keys(properties ?? {})))];
   return {
     at,
     about: schema.description ?? '',
-    ...(single.length > 0 && { value: formOf(single) }),
+    ...(single.length > 0 && { value: { ...formOf(single), isGroups: isLines } }),
     keys: order.map((key) =>
       keyOf(either(groups.map(({ properties }) => properties?.[key]).filter(isSchema)), [...at, key]),
     ),
@@ -85,7 +92,7 @@ const either = (schemas: readonly JsonSchema[]): JsonSchema => {
   return schemas.length === 1 ? first : { anyOf: schemas, description: words.join(' ') };
 };
 
-const formOf = (single: readonly JsonSchema[]): ValueForm => {
+const formOf = (single: readonly JsonSchema[]): Omit<ValueForm, 'isGroups'> => {
   const lists = single.filter(({ type }) => type === 'array');
   const words = single.flatMap((way) => wordsOf(way));
   const open = single.filter((way) => wordsOf(way).length === 0);

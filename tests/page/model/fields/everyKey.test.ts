@@ -25,9 +25,13 @@ import { FIRST_SCOPE, type Scope } from '../../../../src/page/model/scope.ts';
 import type { Snapshot } from '../../../../src/page/model/snapshot.ts';
 import { typeMeasure } from '../../../../src/page/model/typeMeasure.ts';
 import { valueAt } from '../../../../src/page/model/writtenPlan.ts';
+import { readAsBuilt } from '../../../../src/page/text/planReader.ts';
 import { readProject } from '../../../../src/project/readProject.ts';
 import type { Place, Result } from '../../../../src/units/complaint.ts';
 import { BACK, CHEST, cornerIn, FRONT, LONE, snapshotOf } from '../../chest.ts';
+
+// As the page does once it is shown.
+await readAsBuilt();
 
 /** Few drawers, as each try lays them all out. */
 const FEW = CHEST.replace(/^ {2}- \{name: (?:Ribbon|Patches|Notions),.*\n/gmu, '');
@@ -108,6 +112,10 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   font: plan('own.ttf', 'fonts/other.otf'),
   units: plan('in', 'mm'),
   fractions: plan('32', 'decimal', [{ units: 'in' }]),
+  asBuilt: own(
+    'part: side, index: 1, hand: left, thickness: 10.6',
+    'part: side, index: 2, hand: right, thickness: 11.2mm\npart: back, index: 1, length: 278.5',
+  ),
   'stock.front.species': all('Plum, my own', 'Oak'),
   'stock.front.grain': all('quartersawn', 'flatsawn'),
   'stock.side.species': all('Oak', 'Beech'),
@@ -363,7 +371,7 @@ const schemaName = (name: string): string =>
   name
     .replace('.Plum.', '.*.')
     .replace(/^(joints|boxes)\./u, '$1.*.')
-    .replace(/^opening\./u, 'drawers.*.opening.');
+    .replace(/^(?=(?:opening\.|asBuilt$))/u, 'drawers.*.');
 
 describe('every key of a plan', () => {
   it('has a control on the page, and one place where it is shown', () => {
