@@ -4,6 +4,7 @@ import { type CornerSteps, cornerSteps } from '../wood/cornerSteps.ts';
 import { sizesThroughYear } from '../wood/gapBand.ts';
 import { type SawnWood, thicknessCoefficient, widthCoefficient } from '../wood/movement.ts';
 import { bottomThroughYear } from './bottomDepth.ts';
+import type { Hand } from './cornerLetters.ts';
 import type { Drawer } from './drawer.ts';
 import type { Movement } from './drawerSpec.ts';
 import { type Gaps, gapsOf } from './gaps.ts';
@@ -12,6 +13,8 @@ import { type PartName, parts } from './partsList.ts';
 /** One kind of part through the year. Lengths in mm; along the grain nothing moves. */
 export interface PartSeason {
   readonly part: PartName;
+  /** Which side it is, where a drawer's two differ. */
+  readonly hand?: Hand;
   readonly count: number;
   readonly length: number;
   readonly width: Seasonal<number>;
@@ -65,12 +68,13 @@ export const drawerSeason = (drawer: Drawer): DrawerSeason | undefined => {
 };
 
 const partSeasons = (drawer: Drawer, movement: Movement): PartSeason[] =>
-  parts({ drawers: [drawer], advice: [] }).map(({ part, count, length, width, thickness }) => {
+  parts({ drawers: [drawer], advice: [] }).map(({ part, hand, count, length, width, thickness }) => {
     const stock = stockOf(part, movement);
     const through = (made: number, coefficient: typeof widthCoefficient) =>
       sizesThroughYear(made, stock === null ? 0 : coefficient(stock.wood, stock.cut), movement.climate);
     return {
       part,
+      ...(hand && { hand }),
       count,
       length,
       width: through(width, widthCoefficient),

@@ -46,12 +46,12 @@ export const gapsOf = ({ space, movement, lip }: DrawerSpec, sizes: Sizes): Gaps
     const gap = gapsThroughYear(room, sizesThroughYear(made, coefficient, climate));
     return { gap, band, verdict: judgeGaps(gap, band) };
   };
-  const above = ({ wood, cut }: SawnWood, band: Range) =>
-    left(height, sizes.height, widthCoefficient(wood, cut), band);
+  const above = ({ wood, cut }: SawnWood, made: number, band: Range) =>
+    left(height, made, widthCoefficient(wood, cut), band);
   const wall = Math.max(sizes.wall.left, sizes.wall.right);
   return {
-    front: above(front, lip !== undefined && lip.top > 0 ? HIDDEN : GAP_BAND),
-    side: above(side, HIDDEN),
+    front: above(front, sizes.height, lip !== undefined && lip.top > 0 ? HIDDEN : GAP_BAND),
+    side: above(side, Math.max(sizes.sideHeight.left, sizes.sideHeight.right), HIDDEN),
     beside: left(space.fit.side + wall, wall, thicknessCoefficient(side.wood, side.cut), BESIDE_BAND),
     leave: topGap(height, movement),
   };

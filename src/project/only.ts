@@ -1,6 +1,5 @@
 import type { CornerEnd } from '../drawer/cornerLetters.ts';
-import { type Drawer, drawersAndBoxes, madeOf } from '../drawer/drawer.ts';
-import { entryName } from '../drawer/made/built.ts';
+import { type Drawer, drawersAndBoxes } from '../drawer/drawer.ts';
 import type { JointBoard } from '../joint/joint.ts';
 import { closestWord } from '../plan/check/editDistance.ts';
 import { accept, type Complaint, type Result, refuse } from '../units/complaint.ts';
@@ -38,7 +37,7 @@ export const boardsDrawn = (only: Only | undefined, name: string, end?: CornerEn
 
 /** The drawers and boxes that are drawn whole. */
 export const wholeDrawers = ({ set, only }: Pick<Project, 'set' | 'only'>): readonly Drawer[] =>
-  madeOf(set).filter(({ spec }) => only === undefined || isWhole(only.get(entryName(spec))));
+  drawersAndBoxes(set).filter(({ spec }) => only === undefined || isWhole(only.get(spec.name)));
 
 /** The single corners that are drawn. */
 export const drawnSingles = ({ joints, only }: Pick<Project, 'joints' | 'only'>): readonly SingleCorner[] =>

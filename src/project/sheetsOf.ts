@@ -1,8 +1,8 @@
 import type { Cabinet } from '../drawer/arrangement/cabinetFront.ts';
-import { cabinetOf } from '../drawer/arrangement/cabinetOf.ts';
+import { madeCabinet } from '../drawer/arrangement/cabinetOf.ts';
 import type { Hand } from '../drawer/cornerLetters.ts';
 import { cuttingList } from '../drawer/cuttingList.ts';
-import type { Drawer, Family } from '../drawer/drawer.ts';
+import { type Drawer, type Family, madeOf } from '../drawer/drawer.ts';
 import { drawerCut } from '../drawer/drawerCut.ts';
 import { familyOf } from '../drawer/familyTarget.ts';
 import { setFittings } from '../drawer/fittings/setFittings.ts';
@@ -186,9 +186,10 @@ const layoutsOf = (
   } = project;
   const guides = guidesOf(project);
   const settings = settingsOf(project);
-  const drawers = wholeDrawers(project);
+  const planned = wholeDrawers(project);
+  const drawers = madeOf({ drawers: planned });
   // Boxes are not looked at beside each other.
-  const compared = drawers.filter(({ spec }) => spec.box === undefined);
+  const compared = planned.filter(({ spec }) => spec.box === undefined);
   const singles = drawnSingles(project);
   const drilling = drillingOf(project);
   return [
@@ -404,11 +405,11 @@ export interface ComparedSet {
 
 /** Some of a set's drawers to compare: the tail width is that of the whole set, the spread that of these. */
 const comparedSet = (
-  { name, units, set }: Project,
+  { name, units }: Project,
   { target, pin }: Family,
   drawers: readonly Drawer[],
 ): ComparedSet => {
-  const rows = frontCorners({ ...set, drawers });
+  const rows = frontCorners({ drawers });
   return {
     name,
     units,
@@ -418,7 +419,7 @@ const comparedSet = (
       pin,
     ),
     rows,
-    cabinet: cabinetOf(drawers),
+    cabinet: madeCabinet(drawers),
   };
 };
 

@@ -1,5 +1,4 @@
-import { cabinetOf } from '../../drawer/arrangement/cabinetOf.ts';
-import { madeOf } from '../../drawer/drawer.ts';
+import { madeCabinet } from '../../drawer/arrangement/cabinetOf.ts';
 import { USUAL_FRONT } from '../../drawer/drawerSpec.ts';
 import { layOutWidths } from '../../drawer/layOutWidths.ts';
 import { Failure, refuseOptions, WRONG_INPUT } from '../../files/failure.ts';
@@ -56,7 +55,7 @@ const ofPlan = async (plan: string | undefined, options: CompareOptions): Promis
     units,
     family: set.family,
     rows: frontCorners(set),
-    cabinet: cabinetOf(madeOf(set)),
+    cabinet: madeCabinet(set.drawers),
     advice: set.advice,
   };
 };

@@ -1,6 +1,7 @@
 import type { Drawer } from '../../drawer/drawer.ts';
 import type { DrawerSeason } from '../../drawer/drawerSeason.ts';
 import type { GapSeason } from '../../drawer/gaps.ts';
+import { partWords } from '../../drawer/partsList.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { table } from '../../render/table.ts';
 import type { Complaint } from '../../units/complaint.ts';
@@ -163,9 +164,9 @@ const widthsText = (drawers: readonly SeasonedDrawer[], units: Notation): string
   ...table(
     ['drawer', 'part', 'quantity', 'made', 'driest', 'dampest'],
     drawers.flatMap((each) =>
-      each.season.parts.map(({ part, count, width }) => [
+      each.season.parts.map(({ count, width, ...part }) => [
         shortName(each),
-        part,
+        partWords(part),
         String(count),
         ...cells(width, units),
       ]),

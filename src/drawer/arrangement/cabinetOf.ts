@@ -1,4 +1,5 @@
-import type { Drawer } from '../drawer.ts';
+import { type Drawer, madeOf } from '../drawer.ts';
+import { copiesOf } from '../made/built.ts';
 import { assumedCabinet } from './assumedCabinet.ts';
 import type { Cabinet, CabinetFront } from './cabinetFront.ts';
 import { frontPlaces } from './frontPlaces.ts';
@@ -42,3 +43,31 @@ const frontsOf = (drawer: Drawer, index: number): (CabinetFront & { readonly row
     height: drawer.boards.front.width,
     lip: drawer.sizes.rebate,
   }));
+
+/**
+ * The drawers in their cabinet as they are made: where they are planned, each as wide and as high as its front came out.
+ * @param planned the drawers of the plan; the fronts' indices are places among what is made of them
+ */
+export const madeCabinet = (planned: readonly Drawer[]): Cabinet => {
+  const cabinet = cabinetOf(planned);
+  if (planned.every(({ made }) => made === undefined)) return cabinet;
+  const made = madeOf({ drawers: planned });
+  const seen = new Map<number, number>();
+  const asMade = (front: CabinetFront): CabinetFront => {
+    const copy = (seen.get(front.index) ?? 0) + 1;
+    seen.set(front.index, copy);
+    const drawer = planned[front.index];
+    const own = drawer?.made?.find(({ spec }) => copiesOf(spec).includes(copy)) ?? drawer;
+    if (own === undefined) return front;
+    const { length: width, width: height } = own.boards.front;
+    return {
+      ...front,
+      index: made.indexOf(own),
+      x: front.x + (front.width - width) / 2,
+      width,
+      height,
+      lip: own.sizes.rebate,
+    };
+  };
+  return { ...cabinet, rows: cabinet.rows.map((row) => row.map(asMade)) };
+};

@@ -6,7 +6,7 @@ import { accept, type Complaint, type Result, refuse } from '../../units/complai
 import { EPSILON } from '../../units/epsilon.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { stockOf } from '../cuttingList.ts';
-import { type DrawerSet, madeOf } from '../drawer.ts';
+import { type Drawer, type DrawerSet, madeOf } from '../drawer.ts';
 import { type Part, parts } from '../partsList.ts';
 import { adviseBoards } from './adviseBoards.ts';
 import { boardComplaints } from './boardComplaints.ts';
@@ -48,11 +48,15 @@ export const stockWork = (
 ): Result<StockWork> => {
   const planks = planksOf(spec);
   const listed = new Set(planks.flatMap(({ stocks }) => stocks));
-  const rows = madeOf(set).flatMap((drawer) =>
-    parts({ drawers: [drawer], advice: [] }, units)
-      .filter(({ part }) => listed.has(stockOf(part)))
-      .map((part) => ({ drawer, part })),
-  );
+  const rowsOf = (drawers: readonly Drawer[]) =>
+    drawers.flatMap((drawer) =>
+      parts({ drawers: [drawer], advice: [] }, units)
+        .filter(({ part }) => listed.has(stockOf(part)))
+        .map((part) => ({ drawer, part })),
+    );
+  const rows = rowsOf(madeOf(set));
+  // A second try is of what is planned.
+  const planned = rowsOf(set.drawers.map(({ made: _, ...drawer }) => drawer));
   const rules: BlankRules = {
     unit: unitOf(units),
     saw,
@@ -60,8 +64,8 @@ export const stockWork = (
     fits: fitting(planks, saw),
   };
   const whole = rows.flatMap(({ drawer, part }) => partBlanks(drawer, part, rules));
-  const spares = rows
-    .filter(({ part }, i) => rows.findIndex((row) => isAlike(row.part, part)) === i)
+  const spares = planned
+    .filter(({ part }, i) => planned.findIndex((row) => isAlike(row.part, part)) === i)
     .flatMap(({ drawer, part }) =>
       Array.from({ length: spec.spare[stockOf(part.part)] }, () => spareBlanks(drawer, part, rules)).flat(),
     );

@@ -3,7 +3,8 @@ import { type Joint, meanTail } from '../../joint/joint.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
 import { withCutter } from '../../router/limits/fitToCutter.ts';
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
-import { say } from '../../units/phrase.ts';
+import { EPSILON } from '../../units/epsilon.ts';
+import { mm, say } from '../../units/phrase.ts';
 import { adviseDrawer } from '../check/adviseDrawer.ts';
 import { HANDS, type Hand } from '../cornerLetters.ts';
 import { type DrawerDraft, draftDrawer } from '../draftDrawer.ts';
@@ -107,11 +108,8 @@ const withHeldCorners = (
   const held: DrawerSpec = { ...half, joint, backJoint };
   return {
     ...held,
-    joint: { ...joint, ...fitted(held, frontJointSpec(held, now.height), spec.joint.pin, front) },
-    backJoint: {
-      ...backJoint,
-      ...fitted(held, backJointSpec(held, now.backHeight), spec.backJoint.pin, back),
-    },
+    joint: { ...joint, ...fitted(held, frontJointSpec(held, now.height), front) },
+    backJoint: { ...backJoint, ...fitted(held, backJointSpec(held, now.backHeight), back) },
   };
 };
 
@@ -119,19 +117,13 @@ const cut = ({ cutter }: DrawerSpec, wish: JointSpec): JointSpec =>
   cutter === undefined ? wish : withCutter(wish, cutter);
 
 /**
- * What of a held corner must give way: a pin that was not wished, to the cutter; and where the tails are listed, the upper half
- * pin, to the boards' width.
+ * What of a held corner must give way: a pin, to what the cutter takes at the depth that came out; and where the tails are listed, the
+ * upper half pin, to the boards' width.
  */
-const fitted = (
-  spec: DrawerSpec,
-  wish: JointSpec,
-  wished: number | undefined,
-  planned: Joint,
-): Pick<JointSpec, 'pin' | 'halfPin'> => {
-  const { pin } = wished === undefined ? withDefaults(cut(spec, wish)) : wish;
+const fitted = (spec: DrawerSpec, wish: JointSpec, planned: Joint): Pick<JointSpec, 'pin' | 'halfPin'> => {
   const { halfPin, spacing } = wish;
   return {
-    ...(pin !== undefined && { pin }),
+    pin: withDefaults(cut(spec, wish)).pin,
     ...(halfPin && {
       halfPin:
         spacing.kind === 'listed'
@@ -143,7 +135,7 @@ const fitted = (
 
 /** A half of a made drawer, set out as a drawer by itself. */
 const layOutHalf = (
-  { front: { possible } }: DrawerDraft,
+  { front: { possible, resolved } }: DrawerDraft,
   planned: Drawer,
   family: Family,
   half: DrawerSpec,
@@ -156,14 +148,35 @@ const layOutHalf = (
   const [front = planned.front] = laid.fronts;
   const { spacing } = planned.spec.joint;
   const isFree = spacing.kind !== 'listed' && spacing.tails === undefined;
+  const { pin } = draft.value.front.resolved;
+  const like: Family = {
+    ...family,
+    // A number of tails that is held, and was chosen, is no wish that breaks the family; nor is a pin that the cutter sets.
+    ...(isFree && { target: meanTail(front) }),
+    ...(Math.abs(pin - resolved.pin) > EPSILON && { pin }),
+  };
   return accept({
     spec: half,
     front,
     back: draft.value.back,
     choices: possible,
-    // A number of tails that is held, and was chosen, is no wish that breaks the family.
-    advice: adviseDrawer(draft.value, front, isFree ? { ...family, target: meanTail(front) } : family),
+    advice: [
+      ...(like.pin === family.pin ? [] : [advisePin(pin, resolved.pin)]),
+      ...adviseDrawer(asWished(draft.value, planned), front, like),
+    ],
   });
+};
+
+const advisePin = (pin: number, planned: number): Complaint => ({
+  at: ['joint', 'pin'],
+  says: say`front corners: pins are ${mm(pin)} wide, as the cutter takes at the depth that came out, where ${mm(planned)} was planned`,
+});
+
+/** A half's draft with the half pins that its plan wishes for, which those that it has are told beside. */
+const asWished = (draft: DrawerDraft, { spec: { joint } }: Drawer): DrawerDraft => {
+  const { halfPin: _, ...held } = draft.spec.joint;
+  const { halfPin } = joint;
+  return { ...draft, spec: { ...draft.spec, joint: { ...held, ...(halfPin && { halfPin }) } } };
 };
 
 /** A complaint about a half, at the board as it came out where it is about its thickness. */

@@ -50,7 +50,11 @@ export const priceWithoutLimit = (
   const all = caseOf(set);
   if (all === undefined) return undefined;
   const { fronts } = all.plain;
-  const drawers = set.drawers.map((drawer, i) => ({ ...drawer, front: fronts[i] ?? drawer.front }));
+  // As planned: what came out otherwise is no matter of a choice.
+  const drawers = set.drawers.map(({ made: _, ...drawer }, i) => ({
+    ...drawer,
+    front: fronts[i] ?? drawer.front,
+  }));
   const spacers = spacerList({ ...set, drawers }).filter(({ corner }) => corner === 'front').length;
   return { spacers, look: lookOf(all, all.plain) };
 };
