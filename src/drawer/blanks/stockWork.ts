@@ -6,7 +6,7 @@ import { accept, type Complaint, type Result, refuse } from '../../units/complai
 import { EPSILON } from '../../units/epsilon.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { stockOf } from '../cuttingList.ts';
-import { type Drawer, type DrawerSet, madeOf } from '../drawer.ts';
+import { type Drawer, type DrawerSet, drawersAndBoxes, madeOf } from '../drawer.ts';
 import { type Part, parts } from '../partsList.ts';
 import { adviseBoards } from './adviseBoards.ts';
 import { boardComplaints } from './boardComplaints.ts';
@@ -56,7 +56,7 @@ export const stockWork = (
     );
   const rows = rowsOf(madeOf(set));
   // A second try is of what is planned.
-  const planned = rowsOf(set.drawers.map(({ made: _, ...drawer }) => drawer));
+  const planned = rowsOf(drawersAndBoxes(set).map(({ made: _, ...each }) => each));
   const rules: BlankRules = {
     unit: unitOf(units),
     saw,
