@@ -120,8 +120,8 @@ export const namedCorners = ({ set, joints }: Pick<Project, 'set' | 'joints'>): 
 ];
 
 /** The front corners of a set's drawers, for comparison. */
-export const frontCorners = (set: DrawerSet) => {
-  const drawers = madeOf(set);
+export const frontCorners = ({ drawers: planned }: Pick<DrawerSet, 'drawers'>) => {
+  const drawers = madeOf({ drawers: planned });
   const row = (
     { spec: { name, count }, sizes: { rebate } }: Drawer,
     joint: Joint,

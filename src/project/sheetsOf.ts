@@ -430,11 +430,11 @@ export interface ComparedSet {
 
 /** Some of a set's drawers to compare: the tail width is that of the whole set, the spread that of these. */
 const comparedSet = (
-  { name, units, set }: Project,
+  { name, units }: Project,
   { target, pin }: Family,
   drawers: readonly Drawer[],
 ): ComparedSet => {
-  const rows = frontCorners({ ...set, drawers });
+  const rows = frontCorners({ drawers });
   return {
     name,
     units,

@@ -98,7 +98,7 @@ describe('the comparison', () => {
     const lip = { sides: 8, top: 6, bottom: 9 };
     const lipped = made(inOpening(280, 110, 420, { lip }))?.drawer;
     if (lipped === undefined) throw new Error('this drawer can be made');
-    const [page] = draw(frontCorners({ drawers: [lipped], advice: [] }));
+    const [page] = draw(frontCorners({ drawers: [lipped] }));
     const [outline] = (page?.marks ?? []).flatMap((mark) =>
       mark.kind === 'stroke' && mark.role === 'outline' ? mark.paths.slice(0, 1) : [],
     );
@@ -124,7 +124,7 @@ describe('the comparison', () => {
         fc.constantFrom(...Object.values(AREAS)),
         (all, units, area) => {
           const drawers = all.map(({ drawer: made }) => made);
-          const pages = comparison(frontCorners({ drawers, advice: [] }), {
+          const pages = comparison(frontCorners({ drawers }), {
             title: 'Any set',
             family: { target: 20, spread: 1 },
             cabinet: cabinetOf(drawers),

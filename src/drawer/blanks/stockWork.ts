@@ -56,7 +56,7 @@ export const stockWork = (
     );
   const rows = rowsOf(madeOf(set));
   // A second try is of what is planned.
-  const planned = rowsOf(drawersAndBoxes(set).map(({ made: _, ...drawer }) => drawer));
+  const planned = rowsOf(drawersAndBoxes(set).map(({ made: _, ...each }) => each));
   const rules: BlankRules = {
     unit: unitOf(units),
     saw,
