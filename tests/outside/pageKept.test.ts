@@ -157,7 +157,7 @@ describe('Save', () => {
     await page.fill('#title', 'Typed');
     expect(await saved(page, () => page.keyboard.press('Control+s'))).toContain('name: Typed\n');
     await page.getByLabel('Opening, height').fill('80');
-    expect(await saved(page, () => page.click('#save'))).toContain('height: 80,');
+    expect(await saved(page, () => page.click('#save'))).toContain('heights: [80,');
     await page.context().close();
   });
 
@@ -165,11 +165,11 @@ describe('Save', () => {
     const page = await there.open();
     const message = page.locator('#messages');
     await page.getByLabel('Opening, height').fill('8 feet');
-    expect(await saved(page, () => page.keyboard.press('Control+s'))).toContain('height: 76,');
+    expect(await saved(page, () => page.keyboard.press('Control+s'))).toContain('heights: [76,');
     expect(await message.textContent()).toMatch(/The file holds the last valid plan.*8 feet/su);
     await page.click('#text-panel summary');
     await page.fill('#text', 'name: 1\n');
-    expect(await saved(page, () => page.click('#save'))).toContain('height: 76,');
+    expect(await saved(page, () => page.click('#save'))).toContain('heights: [76,');
     expect(await message.textContent()).toMatch(/The file holds the last valid plan.*Line 1: name/su);
     await page.context().close();
   });
