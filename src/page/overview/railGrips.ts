@@ -4,6 +4,7 @@ import type { Point } from '../../drawing/drawing.ts';
 import { accept, type Complaint } from '../../units/complaint.ts';
 import { formatLength } from '../../units/formatLength.ts';
 import { px } from '../browser/dom.ts';
+import { lineTarget, type Target } from '../corner/touchTargets.ts';
 import { rowHeights } from '../model/cabinet/openingEdits.ts';
 import { isByItself, moveRail, railStep } from '../model/cabinet/railEdits.ts';
 import type { Moved } from '../model/edits.ts';
@@ -16,8 +17,7 @@ const STILL = 3;
 const MANY_STEPS = 10;
 /** After so many ms another key begins another step of undo. */
 const PAUSE = 2000;
-/** How wide a finger's hold is, how near above a rail one may still be held, and a grip's half height, in px. */
-const FINGER = 44;
+/** How near above a rail the mouse may still hold it, and a grip's half height, in px. */
 const NEAR = 6;
 const GRIP = 6;
 /** A callout's width, how far it is from what it is about, and what is kept free at the edges, in px. */
@@ -65,6 +65,17 @@ const levelOf = (cabinet: PlannedCabinet, rail: number): number =>
   rowHeights(cabinet)
     .slice(0, rail + 1)
     .reduce((left, height) => left - height, cabinet.height - (rail + 0.5) * cabinet.rail);
+
+/** Where a finger takes hold of each rail, from the uppermost down: at the right, those of neighbours beside each other. */
+const targetsOf = (cabinet: PlannedCabinet, elevation: Elevation): Target[] => {
+  const levels = cabinet.rows
+    .slice(1)
+    .map((_, rail) => elevation.at([cabinet.width, levelOf(cabinet, rail)]));
+  const lines = levels.map(([, y]) => y).toReversed();
+  const targets = lines.map((_, i) => lineTarget(lines, i, 0, 0)).toReversed();
+  const right = (levels[0]?.[0] ?? 0) - Math.max(...targets.map(({ x1 }) => x1));
+  return targets.map((each) => ({ ...each, x0: each.x0 + right, x1: each.x1 + right }));
+};
 
 /** Lets the rails of a cabinet be moved on its elevation, by mouse, finger and keys. */
 export const railGrips = (
@@ -211,9 +222,14 @@ export const railGrips = (
     announce([words(now(), rail), reason(stop)].filter(Boolean).join('. '));
   });
 
-  const grip = (shown: Snapshot, elevation: Elevation, rail: number): TemplateResult => {
-    const { cabinet, units } = shown.project;
-    if (cabinet === undefined) return svg``;
+  const grip = (
+    shown: Snapshot,
+    cabinet: PlannedCabinet,
+    elevation: Elevation,
+    rail: number,
+    touch: Target,
+  ): TemplateResult => {
+    const { units } = shown.project;
     const heights = rowHeights(cabinet);
     const upper = heights.slice(0, rail + 1).reduce((sum, height) => sum + height, 0);
     const z = levelOf(cabinet, rail);
@@ -223,14 +239,14 @@ export const railGrips = (
     const isMoving = held?.rail === rail ? held.isMoved : run?.rail === rail;
     const stop = held?.rail === rail ? held.moved.stop : run?.rail === rail ? run.stop : [];
     const state = isMoving ? (stop.length > 0 ? 'moving stopped' : 'moving') : '';
-    const middle = x1 - FINGER / 2;
+    const middle = (touch.x0 + touch.x1) / 2;
     return svg`<g class="handle rail ${state}" role="slider" tabindex="0" data-rail=${rail}
       aria-orientation="vertical" aria-label="rail under row ${rail + 1}"
       aria-description=${isByItself(cabinet) || isBroken ? 'moves by itself' : 'all rows follow'}
       aria-valuemin="0" aria-valuemax=${Math.round(cabinet.height)} aria-valuenow=${Math.round(upper * 100) / 100}
       aria-valuetext=${`${formatLength(heights[rail] ?? 0, units)} above, ${formatLength(heights[rail + 1] ?? 0, units)} below`}>
       <path class="hit" d="M${px(x0)} ${px(y - half)}H${px(x1)}V${px(y + half)}H${px(x0)}Z"></path>
-      <path class="touch" d="M${px(x1 - FINGER)} ${px(y - FINGER / 2)}h${FINGER}v${FINGER}h${-FINGER}Z"></path>
+      <path class="touch" d="M${px(touch.x0)} ${px(touch.top)}H${px(touch.x1)}V${px(touch.bottom)}H${px(touch.x0)}Z"></path>
       <path class="trace" d="M${px(x0)} ${px(y)}H${px(x1)}"></path>
       <path class="grip" d="M${px(middle)} ${px(y - GRIP)}l${GRIP} ${GRIP}l${-GRIP} ${GRIP}l${-GRIP} ${-GRIP}Z"></path>
     </g>`;
@@ -259,8 +275,9 @@ export const railGrips = (
     held: () => (held?.isMoved === true ? held.moved.snapshot : undefined),
     marks: (shown, elevation) => {
       ({ scale } = elevation);
-      const count = shown.project.cabinet?.rows.length ?? 0;
-      return svg`${Array.from({ length: Math.max(0, count - 1) }, (_, rail) => grip(shown, elevation, rail))}`;
+      const { cabinet } = shown.project;
+      if (cabinet === undefined) return svg``;
+      return svg`${targetsOf(cabinet, elevation).map((touch, rail) => grip(shown, cabinet, elevation, rail, touch))}`;
     },
     beside: (shown, elevation) => {
       const { cabinet } = shown.project;
