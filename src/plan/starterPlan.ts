@@ -232,7 +232,7 @@ bottom:
 
 # Pulls: 1 in the middle or 2, so far from the front's ends, and above the middle of its height (a length, or a share such as
 # 4%); the holes of each, and how large it is seen from the front. In a cabinet, lineUpWith: Pencils, in place of fromEnds, puts
-# them over or under the pulls of that drawer. A lock is let into the inside face at the upper edge: pin is how far down the
+# them over or under the pulls of that drawer's row. A lock is let into the inside face at the upper edge: pin is how far down the
 # keyhole is, body what is let in. Stops are fixed to the rail behind the front. number: 0 for a drawer without them.
 # pulls: {number: 2, fromEnds: 25%, above: 4%, holes: {diameter: ${s.pull[0]}, spacing: ${s.pull[1]}}, size: {width: ${s.pull[2]}, height: ${s.pull[3]}}}
 # locks: {number: 1, pin: ${s.lock[0]}, keyhole: ${s.lock[1]}, body: {width: ${s.lock[2]}, height: ${s.lock[3]}, depth: ${s.lock[4]}}}

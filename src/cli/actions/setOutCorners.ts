@@ -41,9 +41,7 @@ export const setOutCorners = async (plan: string | undefined, options: LayOption
     process.stdout.write(printJson({ ...layRecord(project, prices), ...(record && { fittings: record }) }));
     return;
   }
-  const fittings = fitted
-    ? (await import('../report/fittingsText.ts')).fittingsText(project.set.drawers, project.units)
-    : [];
+  const fittings = fitted ? (await import('../report/fittingsText.ts')).fittingsText(project) : [];
   process.stdout.write(`${apart([...layText(project, prices), fittings]).join('\n')}\n`);
 };
 

@@ -1,14 +1,15 @@
-import { type Drawer, madeOf } from '../../drawer/drawer.ts';
+import { madeOf } from '../../drawer/drawer.ts';
 import type { Fittings } from '../../drawer/fittings/fittings.ts';
 import { setFittings } from '../../drawer/fittings/setFittings.ts';
+import type { Project } from '../../project/project.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
-import { type Notation, unitWords } from '../../units/notation.ts';
+import { unitWords } from '../../units/notation.ts';
 import { fitTable } from './fitTable.ts';
 import { adviceText, terminalLines } from './jointText.ts';
 
 /** Where to drill for pulls and keys, and where stops are fixed; nothing where no drawer has any. */
-export const fittingsText = (drawers: readonly Drawer[], units: Notation): string[] => {
-  const fitted = setFittings(drawers);
+export const fittingsText = ({ set: { drawers }, cabinet, units }: Project): string[] => {
+  const fitted = setFittings(drawers, cabinet?.frame.rails.width);
   if (!fitted.ok) return [];
   const each = madeOf({ drawers }).flatMap((drawer) => {
     const fittings = fitted.value.of.get(drawer);

@@ -12,7 +12,7 @@ export interface FittingsWish {
     readonly number?: number;
     readonly above?: Measure;
     readonly fromEnds?: Measure;
-    /** Another drawer by its name, in place of `fromEnds`; its own name is as good as none. */
+    /** A drawer by its name, with whose row those of any other row line up, in place of `fromEnds`. */
     readonly lineUpWith?: string;
     readonly holes?: Partial<PullSpec['holes']>;
     readonly size?: PullSpec['size'];
@@ -28,10 +28,14 @@ export type OneOrTwo = 1 | 2;
 
 /** What is wished of the pulls of a front. Lengths in mm. */
 export interface PullSpec {
-  /** One in the middle; two, each so far from its end of the front; or in line with those of another drawer, by its name. */
-  readonly across:
-    | { readonly kind: 'ends'; readonly number: OneOrTwo; readonly fromEnds: Measure }
-    | { readonly kind: 'line'; readonly with: string; readonly number?: OneOrTwo };
+  readonly across: {
+    /** One in the middle unless given, or as many as it stands over. */
+    readonly number?: OneOrTwo;
+    /** Of two, from each end of the front. */
+    readonly fromEnds: Measure;
+    /** A drawer, with the pulls of whose row those of any other row line up. */
+    readonly with?: string;
+  };
   /** From the middle of the front's height up to the middle of the pull; less than 0: down. */
   readonly above: Measure;
   readonly holes: {

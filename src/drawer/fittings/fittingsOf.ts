@@ -4,7 +4,7 @@ import { bottomUnderside } from '../drawerParts.ts';
 import type { Fittings } from './fittings.ts';
 import { frontZones } from './frontZones.ts';
 import { lockOf } from './lockOf.ts';
-import { ownMiddles, pullsOf } from './pullsOf.ts';
+import { pullsOf } from './pullsOf.ts';
 import { stopsOf } from './stopsOf.ts';
 import type { FittingSpecs } from './usualFittings.ts';
 
@@ -23,14 +23,7 @@ export const fittingsOf = (
 ): Result<Fittings> => {
   const zones = frontZones(spec, sizes);
   const lock = specs.lock && lockOf(specs.lock, zones, spec.stock.front.thickness);
-  const pulls =
-    specs.pulls &&
-    pullsOf(
-      specs.pulls,
-      lined ?? ownMiddles(specs.pulls, zones.length),
-      zones,
-      lock?.ok ? lock.value : undefined,
-    );
+  const pulls = specs.pulls && pullsOf(specs.pulls, zones, lock?.ok ? lock.value : undefined, lined);
   const stops = specs.stops && stopsOf(specs.stops, spec, sizes, bottomUnderside(spec));
   const wrong = [lock, pulls, stops].flatMap((each) =>
     each === undefined || each.ok ? [] : each.complaints,

@@ -8,29 +8,32 @@ import { freeSpans, isWithin, nearestIn } from './freeSpans.ts';
 import { CLEAR_OF_HOLES, type FrontZones } from './frontZones.ts';
 
 /** The middles of pulls that follow from the front alone, from left to right, in mm from its left end. */
-export const ownMiddles = ({ across }: PullSpec, length: number): readonly number[] => {
-  if (across.kind === 'line') return [];
-  if (across.number === 1) return [length / 2];
-  const from = lengthOf(across.fromEnds, length);
+const ownMiddles = ({ across: { number = 1, fromEnds } }: PullSpec, length: number): readonly number[] => {
+  if (number === 1) return [length / 2];
+  const from = lengthOf(fromEnds, length);
   return [from, length - from];
 };
 
 /**
  * The pulls of a front with their holes.
- * @param middles of the pulls, in mm from the front's left end
  * @param lock what is let in there too
+ * @param lined the middles of those that line up with others, in mm from the front's left end
  * @returns complaints where a hole would run into a joint, the groove, the lip, the lock or off the front, with the nearest
  * place that does not; places start in the drawer's entry
  */
 export const pullsOf = (
   spec: PullSpec,
-  middles: readonly number[],
   zones: FrontZones,
   lock?: Lock,
+  lined?: readonly number[],
 ): Result<readonly Pull[]> => {
   const { holes, size, above } = spec;
+  const middles = lined ?? ownMiddles(spec, zones.length);
   const y = zones.width / 2 + lengthOf(above, zones.width);
-  const wrong = [...checkAcross(spec, middles, zones), ...checkUp(spec, middles, y, zones, lock)];
+  const wrong = [
+    ...checkAcross(spec, middles, zones, lined !== undefined),
+    ...checkUp(spec, middles, y, zones, lock),
+  ];
   if (wrong.length > 0) return refuse(...wrong);
   const offsets = holes.spacing > 0 ? [-holes.spacing / 2, holes.spacing / 2] : [0];
   return accept(
@@ -50,7 +53,12 @@ export const pullsOf = (
 /** How far a hole's middle is kept from what it must not meet. */
 const clearOf = ({ holes: { diameter } }: PullSpec): number => diameter / 2 + CLEAR_OF_HOLES;
 
-const checkAcross = (spec: PullSpec, middles: readonly number[], zones: FrontZones): Complaint[] => {
+const checkAcross = (
+  spec: PullSpec,
+  middles: readonly number[],
+  zones: FrontZones,
+  isLined: boolean,
+): Complaint[] => {
   const { across, holes, size } = spec;
   const { length, between } = zones;
   const clear = clearOf(spec);
@@ -66,13 +74,13 @@ const checkAcross = (spec: PullSpec, middles: readonly number[], zones: FrontZon
   const reach = holes.spacing / 2;
   const free: Interval = [between[0] + clear + reach, between[1] - clear - reach];
   const apart = Math.max(size.width, holes.spacing + holes.diameter);
-  if (across.kind === 'line') {
+  if (isLined) {
     const off = middles.find((x) => !isWithin(x, [free]));
     if (off === undefined) return [];
     return [
       {
         at: ['pulls', 'lineUpWith'],
-        says: say`in line with ${across.with} a hole would lie ${mm(off - reach)} from the front's left end, and ${whatIsAcross(off < free[0] ? off - reach : length - off - reach, zones, holes.diameter / 2)}`,
+        says: say`in line with ${across.with ?? ''} a hole would lie ${mm(off - reach)} from the front's left end, and ${whatIsAcross(off < free[0] ? off - reach : length - off - reach, zones, holes.diameter / 2)}`,
         remedy: say`give fromEnds in its place`,
       },
     ];

@@ -1,4 +1,3 @@
-import { nameKey } from '../../units/name.ts';
 import { unitOf } from '../../units/notation.ts';
 import { MM_PER_INCH, type Unit } from '../../units/unit.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
@@ -38,9 +37,9 @@ export interface FittingSpecs {
 }
 
 /** What a drawer is to have fixed to it, with the usual sizes where none are given. */
-export const usualFittings = ({ name, joint, fittings = {} }: DrawerSpec): FittingSpecs => {
+export const usualFittings = ({ joint, fittings = {} }: DrawerSpec): FittingSpecs => {
   const unit = unitOf(joint.notation ?? 'mm');
-  const pulls = pullSpec(fittings.pulls, name, unit);
+  const pulls = pullSpec(fittings.pulls, unit);
   const lock = lockSpec(fittings.locks, unit);
   const stops = stopSpec(fittings.stops, unit);
   return { ...(pulls && { pulls }), ...(lock && { lock }), ...(stops && { stops }) };
@@ -48,17 +47,17 @@ export const usualFittings = ({ name, joint, fittings = {} }: DrawerSpec): Fitti
 
 const isOneOrTwo = (number: number | undefined): number is OneOrTwo => number === 1 || number === 2;
 
-const pullSpec = (wish: FittingsWish['pulls'], drawer: string, unit: Unit): PullSpec | undefined => {
+const pullSpec = (wish: FittingsWish['pulls'], unit: Unit): PullSpec | undefined => {
   if (wish === undefined || wish.number === 0) return undefined;
   const { number, above = 0, fromEnds = FROM_ENDS, lineUpWith, holes, size } = wish;
   const { hole, pull, beyondHoles } = USUAL[unit];
   const spacing = holes?.spacing ?? 0;
-  const given = isOneOrTwo(number) ? { number } : {};
   return {
-    across:
-      lineUpWith === undefined || nameKey(lineUpWith) === nameKey(drawer)
-        ? { kind: 'ends', number: 1, ...given, fromEnds }
-        : { kind: 'line', with: lineUpWith, ...given },
+    across: {
+      ...(isOneOrTwo(number) && { number }),
+      fromEnds,
+      ...(lineUpWith !== undefined && { with: lineUpWith }),
+    },
     above,
     holes: { diameter: holes?.diameter ?? hole, spacing },
     size:

@@ -72,7 +72,7 @@ export const cabinetView = (host: HTMLElement, actions: CabinetActions): View =>
         fix = part.fixedToFronts;
         draw();
       });
-    const fixed = isFitted ? fix?.(drawers, units) : undefined;
+    const fixed = isFitted ? fix?.(now.project) : undefined;
     const letters = lettersIn(room.cabinet, room.letters);
     const cabinet = cabinetOf(drawers);
     const fronts = cabinet.rows.flat();

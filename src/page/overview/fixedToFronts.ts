@@ -1,8 +1,8 @@
 import type { Drawer } from '../../drawer/drawer.ts';
 import { isRound } from '../../drawer/fittings/fittings.ts';
 import { setFittings } from '../../drawer/fittings/setFittings.ts';
+import type { Project } from '../../project/project.ts';
 import { sentence } from '../../units/complaint.ts';
-import type { Notation } from '../../units/notation.ts';
 import { px } from '../browser/dom.ts';
 
 /** What is fixed to the fronts of a set. */
@@ -14,8 +14,8 @@ export interface FixedToFronts {
 }
 
 /** Pulls and keyholes of the drawers, and what is wrong with them. */
-export const fixedToFronts = (drawers: readonly Drawer[], units: Notation): FixedToFronts => {
-  const fitted = setFittings(drawers);
+export const fixedToFronts = ({ set, cabinet, units }: Project): FixedToFronts => {
+  const fitted = setFittings(set.drawers, cabinet?.frame.rails.width);
   const told = fitted.ok ? fitted.value.advice : fitted.complaints;
   return {
     told: told.map((each) => sentence(each, units)),

@@ -136,6 +136,20 @@ describe('pulls in line with those of another drawer', () => {
     ]);
   });
 
+  it('stand over those of every drawer in its row, which have their own', () => {
+    const rows = [[{ name: 'Buttons', width: 200 }, 'Thread'], 'Cloth'];
+    const set = [{ name: 'Buttons' }, { name: 'Thread' }, { name: 'Cloth' }];
+    // Thread has 575 - 200 - 15 = 360, from 215: its middle is at 395. Clearances of 0.5 are taken off.
+    expect(pullsAt({ cabinet: { ...cabinet, rows }, pulls: { lineUpWith: 'Buttons' } }, set)).toEqual([
+      [[99.5, 38]],
+      [[179.5, 38]],
+      [
+        [99.5, 101],
+        [394.5, 101],
+      ],
+    ]);
+  });
+
   it('is for all drawers but the one that is named, where it is given for all', () => {
     expect(pullsAt({ cabinet, pulls: { lineUpWith: 'buttons' } }, drawers({}))).toEqual([
       [[139.5, 38]],
@@ -153,16 +167,24 @@ describe('pulls in line with those of another drawer', () => {
       'drawers.1.pulls.lineUpWith: "Cloth": there is no drawer called "Button"; name one of Buttons, Cloth',
     ]);
     expect(told(inLine, { pulls: { number: 0 } })).toEqual([
-      'drawers.1.pulls.lineUpWith: "Cloth": "Buttons" has no pulls with places of their own to line up with; name a drawer that has',
+      'drawers.1.pulls.lineUpWith: "Cloth": no pull of the row of "Buttons" stands over or under this front; there must be one or 2; name a drawer of another row, or give fromEnds in place of this',
     ]);
     expect(told(inLine, { pulls: { number: 2 } })).toEqual([
-      'drawers.1.pulls.lineUpWith: "Cloth": 4 pulls of "Buttons" stand over or under this front; there must be one or 2; name a drawer of another row, or give fromEnds in place of this',
+      'drawers.1.pulls.lineUpWith: "Cloth": 4 pulls of the row of "Buttons" stand over or under this front; there must be one or 2; name a drawer of another row, or give fromEnds in place of this',
     ]);
     expect(told({ pulls: { number: 1, lineUpWith: 'Buttons' } })).toEqual([
-      'drawers.1.pulls.number: "Cloth": 2 pulls of "Buttons" stand over or under this front, and 1 is wished; try 2, or leave the number out',
+      'drawers.1.pulls.number: "Cloth": 2 pulls of the row of "Buttons" stand over or under this front, and 1 is wished; try 2, or leave the number out',
     ]);
     expect(refusals({ pulls: inLine.pulls }, [BUTTONS, { ...BUTTONS, name: 'Cloth' }])).toEqual([
       'drawers.1.pulls.lineUpWith: "Cloth": pulls line up where drawers have places in a cabinet, and "Cloth" has none; name it in cabinet: rows, or give fromEnds in place of this',
+    ]);
+  });
+
+  it('is refused with a row whose pulls line up with others themselves', () => {
+    const rows = [['Buttons', 'Buttons'], 'Cloth', 'Patches'];
+    const all = [...drawers(inLine), { name: 'Patches', pulls: { lineUpWith: 'Cloth' } }];
+    expect(refusals({ cabinet: { ...cabinet, rows, heights: 'equal' }, pulls: {} }, all)).toEqual([
+      'drawers.2.pulls.lineUpWith: "Patches": the pulls of "Cloth", in the row of "Cloth", line up with others themselves; name the drawer that those line up with',
     ]);
   });
 
@@ -174,7 +196,7 @@ describe('pulls in line with those of another drawer', () => {
     expect(
       refusals({ cabinet: { ...cabinet, rows }, pulls: {} }, [...drawers(inLine), { name: 'Thread' }]),
     ).toEqual([
-      'drawers.1.pulls.lineUpWith: "Cloth": the places of this drawer do not stand alike over the pulls of "Buttons", and equal drawers are drilled alike; give them two names, or give fromEnds in place of this',
+      'drawers.1.pulls.lineUpWith: "Cloth": the places of this drawer do not stand alike over the pulls of the row of "Buttons", and equal drawers are drilled alike; give them two names, or give fromEnds in place of this',
     ]);
   });
 });
@@ -327,6 +349,18 @@ describe('stops', () => {
       'drawers.0.stops.behind: "Buttons": the front\'s lip meets the cabinet 1 mm before the front meets these stops, so they do nothing; try 15mm',
     ]);
   });
+});
+
+it('stops that extend past the rail under them are told of', () => {
+  const cabinet = { width: 300, height: 200, depth: 300, rail: 18, rails: { width: 40 }, rows: ['Buttons'] };
+  const drawers = drawersOf({ cabinet, stops: {} }, [{ name: 'Buttons' }]);
+  const advice = (rail?: number) =>
+    value(setFittings(drawers, rail)).advice.map((each) => `${each.at.join('.')}: ${sentence(each, 'mm')}`);
+  // 20 behind and 25 deep.
+  expect(advice(40)).toEqual([
+    'drawers.0.stops.depth: "Buttons": stops of 25 mm from front to back, 20 mm behind the front, extend 5 mm past the rail under them, which is 40 mm wide; try 20mm',
+  ]);
+  expect([advice(45), advice()]).toEqual([[], []]);
 });
 
 it('a pull that extends beyond its front is told of', () => {
