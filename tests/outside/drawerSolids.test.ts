@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import type { Manifold as Solid, Vec3 } from 'manifold-3d';
 import { describe, expect, it } from 'vitest';
-import type { Drawer } from '../../src/drawer/drawer.ts';
-import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
+import { type Drawer, madeOf } from '../../src/drawer/drawer.ts';
+import type { BuiltBoard, DrawerSpec } from '../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
 import { madeSet } from '../../src/drawer/made/madeSet.ts';
 import { drawer, joint } from '../drawer/chest.ts';
@@ -242,4 +242,43 @@ describe('a drawer put together', () => {
       for (const across of [0.6, -0.6]) expect(moved(across)).toBeGreaterThan(1);
     }
   });
+
+  it('has no two boards in one wherever its boards came out so that it can be made', () => {
+    let done = 0;
+    const near = (planned: number, less: number, more: number) =>
+      fc.option(fc.double({ min: planned - less, max: planned + more, noNaN: true }), { nil: undefined });
+    const side = (hand: 'left' | 'right') =>
+      fc
+        .record({ thickness: near(11, 3, 3), width: near(75, 4, 1) })
+        .map((measures): BuiltBoard => ({ part: 'side', hand, ...given(measures) }));
+    const built = fc.tuple(
+      side('left'),
+      side('right'),
+      fc
+        .record({ thickness: near(20, 3, 3), width: near(75, 4, 1), length: near(279, 4, 1) })
+        .map((measures): BuiltBoard => ({ part: 'front', ...given(measures) })),
+      fc
+        .record({ thickness: near(11, 3, 3), width: near(55, 9, 0) })
+        .map((measures): BuiltBoard => ({ part: 'back', ...given(measures) })),
+      fc
+        .record({ width: near(266, 3, 1), length: near(393, 5, 5) })
+        .map((measures): BuiltBoard => ({ part: 'bottom', ...given(measures) })),
+    );
+    fc.assert(
+      fc.property(built, (asBuilt) => {
+        const set = madeSet(value(layOutSet([drawer({ asBuilt })])));
+        fc.pre(set.ok);
+        const [made] = set.ok ? madeOf(set.value) : [];
+        if (made === undefined) throw new Error('a set of one has a drawer');
+        done++;
+        expect(overlap(everyBoard(drawerSolids(solids, made)))).toBeLessThan(NOTHING);
+      }),
+      { numRuns: 8 },
+    );
+    expect(done).toBeGreaterThanOrEqual(8);
+  });
 });
+
+/** What of some measures is given. */
+const given = <T extends object>(measures: T) =>
+  Object.fromEntries(Object.entries(measures).filter(([, length]) => length !== undefined));
