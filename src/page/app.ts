@@ -113,6 +113,7 @@ export const startApp = (): void => {
   });
   const stored = storing(plan, () => keepOther(), said.show);
 
+  let holdSheets: (isHeld: boolean) => void = () => {};
   const go = (next: Session): void => {
     if (next === session) return;
     if (next.now !== session.now || next.draft !== session.draft) {
@@ -125,7 +126,7 @@ export const startApp = (): void => {
     }
     if (next.selected !== session.selected) forgetRefused();
     const isHeld = next.dragging !== undefined;
-    if (isHeld !== (session.dragging !== undefined)) sheets(({ hold }) => hold(isHeld));
+    if (isHeld !== (session.dragging !== undefined)) holdSheets(isHeld);
     session = next;
     show();
   };
@@ -325,9 +326,12 @@ export const startApp = (): void => {
     views.push(view);
     view({ ...viewStateOf(session), room });
   };
-  sheets(({ update }) => join(update));
-  fingers(join);
-  onPrintKey(() => sheets(({ printNow }) => printNow()));
+  fingers.whenThere(join);
+  sheets.whenThere(({ update, hold }) => {
+    join(update);
+    holdSheets = hold;
+  });
+  onPrintKey(() => sheets.ask(({ printNow }) => printNow()));
   const goBack = (): void => {
     const what = undoable(session);
     go(undo(session));
@@ -343,9 +347,9 @@ export const startApp = (): void => {
     redo: goForward,
     'undo-board': goBack,
     'redo-board': goForward,
-    take: () => sheets(({ print }) => print()),
-    'save-sheets': () => sheets(({ save }) => save()),
-    bench: () => bench((open) => open(selectedCorner(session).ref)),
+    take: () => sheets.ask(({ print }) => print()),
+    'save-sheets': () => sheets.ask(({ save }) => save()),
+    bench: () => bench.ask((open) => open(selectedCorner(session).ref)),
     kept: keptDialog(page),
     licences: licencesDialog(),
     ...files(page),

@@ -64,6 +64,7 @@ const STATES: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   },
   'at the bench': async (page) => {
     await page.click('#bench');
+    await page.locator('#bench-dialog[open]').waitFor();
   },
   'over the licences': async (page) => {
     await page.click('#licences');

@@ -9,6 +9,8 @@ import { CHEST, folder, said } from '../cli/program.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { type ReadPage, readWithPdfjs } from './readPdf.ts';
 
+const PAGE = pathToFileURL('dist/halfpin.html').href;
+
 let there: Visit;
 beforeAll(async () => {
   there = await visit();
@@ -93,7 +95,22 @@ describe('printing', () => {
     await page.context().close();
   });
 
-  it('is not forgotten where it is asked for while its script is unpacked', async () => {
+  it('is refused in words in a browser that cannot unpack its script', async () => {
+    const page = await there.browser.newPage();
+    await page.addInitScript(() => Reflect.deleteProperty(globalThis, 'DecompressionStream'));
+    await page.goto(PAGE);
+    await page.click('#take');
+    await page
+      .locator('#messages')
+      .filter({ hasText: 'This browser cannot unpack what makes sheets.' })
+      .waitFor();
+    await page.context().close();
+  });
+});
+
+describe('what is asked for while its script is unpacked', () => {
+  /** The page, whose scripts are not unpacked until it is told. */
+  const openPacked = async (): Promise<{ page: Page; unpack: () => Promise<void> }> => {
     const page = await there.browser.newPage();
     await page.addInitScript(() => {
       const { blob } = Response.prototype;
@@ -103,25 +120,41 @@ describe('printing', () => {
         return blob.call(this);
       };
     });
-    await page.goto(pathToFileURL('dist/halfpin.html').href);
+    await page.goto(PAGE);
     await countPrints(page);
-    await page.keyboard.press('Control+p');
-    await page.waitForTimeout(200);
-    expect(await page.locator('dialog[open]').count()).toBe(0);
-    await page.evaluate(() => dispatchEvent(new Event('unpack')));
-    await page.waitForSelector('body[data-printed]');
-    await page.context().close();
+    const unpack = async (): Promise<void> => {
+      expect(await page.locator('dialog[open]').count()).toBe(0);
+      await page.evaluate(() => void dispatchEvent(new Event('unpack')));
+    };
+    return { page, unpack };
+  };
+
+  it('is printed, where that was asked for, also where Enter was pressed on what was to open', async () => {
+    for (const keys of [['Control+p'], ['Enter', 'Enter']]) {
+      const { page, unpack } = await openPacked();
+      await page.locator('#take').focus();
+      for (const key of keys) await page.keyboard.press(key);
+      await unpack();
+      await page.waitForSelector('body[data-printed]');
+      await page.context().close();
+    }
   });
 
-  it('is refused in words in a browser that cannot unpack its script', async () => {
-    const page = await there.browser.newPage();
-    await page.addInitScript(() => Reflect.deleteProperty(globalThis, 'DecompressionStream'));
-    await page.goto(pathToFileURL('dist/halfpin.html').href);
-    await page.click('#take');
-    await page
-      .locator('#messages')
-      .filter({ hasText: 'This browser cannot unpack what makes sheets.' })
-      .waitFor();
+  it('is the bench view on the page that keys have turned to, and is closed by Escape', async () => {
+    const { page, unpack } = await openPacked();
+    await page.click('#bench');
+    await page.keyboard.press('ArrowRight');
+    await unpack();
+    await page.locator('#bench-title', { hasText: 'Buttons, back corners' }).waitFor();
     await page.context().close();
+
+    const { page: other, unpack: unpackOther } = await openPacked();
+    await other.click('#bench');
+    await other.keyboard.press('Escape');
+    await unpackOther();
+    await other.locator('#bench-title', { hasText: 'Buttons, front corners' }).waitFor({ state: 'attached' });
+    expect(await other.locator('dialog[open]').count()).toBe(0);
+    expect(await other.evaluate(() => document.activeElement?.id)).toBe('bench');
+    await other.context().close();
   });
 });
