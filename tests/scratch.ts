@@ -1,4 +1,5 @@
-import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
+import { chmodSync, mkdtempSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
@@ -6,10 +7,11 @@ import { join } from 'node:path';
  * Gives all temporary files of a run a folder of their own and takes it away at the end: what a test would take away
  * itself as its process ends is left where that process is killed.
  */
-export default (): (() => void) => {
+export default (): (() => Promise<void>) => {
   const scratch = mkdtempSync(join(tmpdir(), 'halfpin-tests-'));
   // A print queue works under another user's name.
   chmodSync(scratch, 0o755);
   process.env.TMPDIR = scratch;
-  return () => rmSync(scratch, { recursive: true, force: true, maxRetries: 5 });
+  // A browser ends a moment after the thread of its tests, and writes there until then.
+  return () => rm(scratch, { recursive: true, force: true, maxRetries: 20 });
 };

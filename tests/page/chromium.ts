@@ -1,5 +1,5 @@
 import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { launchChromium } from './launchChromium.mjs';
 
 /** The page in a real browser, opened as a file. */
@@ -10,9 +10,22 @@ export interface Visit {
   readonly close: () => Promise<void>;
 }
 
+let running: Promise<Browser> | undefined;
+
+/** One for all files of a thread, as each visitor has a context of its own; it ends with the thread, whose pipe it reads. */
+const browserOfThread = (): Promise<Browser> => {
+  running ??= launchChromium().then((browser) =>
+    browser.on('disconnected', () => {
+      running = undefined;
+    }),
+  );
+  return running;
+};
+
 export const visit = async (): Promise<Visit> => {
   const address = pathToFileURL('dist/halfpin.html').href;
-  const browser = await launchChromium();
+  const browser = await browserOfThread();
+  const contexts: BrowserContext[] = [];
   const faults: string[] = [];
   return {
     browser,
@@ -20,6 +33,7 @@ export const visit = async (): Promise<Visit> => {
       const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
       // On a busy machine a click may take long to arrive.
       context.setDefaultTimeout(120_000);
+      contexts.push(context);
       await context.setOffline(true);
       context.on('request', (request) => {
         if (!/^(file|data|blob):/u.test(request.url())) faults.push(`asked for ${request.url()}`);
@@ -33,7 +47,7 @@ export const visit = async (): Promise<Visit> => {
       return page;
     },
     close: async () => {
-      await browser.close();
+      await Promise.all(contexts.map((context) => context.close()));
       if (faults.length > 0) throw new Error(faults.join('\n'));
     },
   };
