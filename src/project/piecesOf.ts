@@ -109,9 +109,11 @@ const drawerCorners = (
   only: Only | undefined,
 ): UnnamedCorner[] => {
   const { spec, front, back } = drawer;
-  const { offset, width, stopped } = spec.groove;
-  const groove = { offset, width };
-  const stop = stopped === undefined ? {} : { stopped };
+  const { offset, width, stopped, rebate } = spec.groove;
+  const groove = { offset, width, ...(rebate && { rebate }) };
+  const stops = stopped === undefined ? {} : { stopped };
+  // A groove stops in the tail boards, a rebate in the pin boards.
+  const [stop, pinStop] = rebate ? [{}, stops] : [stops, {}];
   const common = { names: [spec.name], count: spec.count, units, stem };
   const side = (hand: string, end: string, stop?: Pick<GrooveMark, 'stopped'>): BoardEnd => ({
     part: `${hand} side`,
@@ -123,7 +125,12 @@ const drawerCorners = (
       ...common,
       joint: front,
       boards: boardsDrawn(only, spec.name, 'front'),
-      pinBoard: { part: 'front', end: `${hand} end`, groove, ...behindLip(drawer.sizes) },
+      pinBoard: {
+        part: 'front',
+        end: `${hand} end`,
+        groove: { ...groove, ...pinStop },
+        ...behindLip(drawer.sizes),
+      },
       letter: cornerLetter('front', hand),
       hand,
       tailBoard: side(hand, 'front end', stop),
@@ -149,7 +156,7 @@ const drawerCorners = (
           }
         : {
             tailBoard: side(hand, 'back end', stop),
-            pinBoard: { part: 'back', end: `${hand} end`, groove },
+            pinBoard: { part: 'back', end: `${hand} end`, groove: { ...groove, ...pinStop } },
           }),
     }),
   );
