@@ -49,14 +49,16 @@ export interface Lip {
   readonly bottom: number;
 }
 
-/** The groove for the bottom, on the front's and the sides' inside faces. */
+/** The groove for the bottom, on the front's and the sides' inside faces; or a box's rebate for it. */
 export interface Groove {
   /** From the reference edge to the groove's lower edge. */
   readonly offset: number;
   readonly width: number;
   readonly depth: number;
-  /** How far from the sides' front ends the groove in them begins; absent where it runs through. */
+  /** How far from the sides' front ends the groove in them begins; in a box, from both ends of its sides, or a rebate from both ends of front and back. Absent where it runs through. */
   readonly stopped?: number;
+  /** Only of a box: its bottom lies in a rebate along the lower edges, as high as it is thick, and not in a groove. */
+  readonly rebate?: true;
 }
 
 /** What holds the bottom along the sides. */

@@ -149,7 +149,7 @@ const partsOf = (drawer: Drawer, units: Notation): Part[] => {
         ]),
     row('back', boards.back, stock.back, {
       grain: ALONG,
-      worked: spec.box === undefined ? [] : [groovePhrase(drawer, 'inside face', 0)],
+      worked: spec.box === undefined ? [] : [ofPinBoard(drawer, groovePhrase(drawer, 'inside face', 0))],
     }),
     row('bottom', boards.bottom, stock.bottom, {
       grain: bottom.kind === 'solid' ? 'from side to side' : 'either way',
@@ -172,24 +172,30 @@ const builtPart = (spec: DrawerSpec, part: PartName, hand: Hand = 'left'): Pick<
   return built === undefined ? {} : { built: measureWords(built.board) };
 };
 
-/** The bottom's groove in a board whose lower edge lies `below` the reference edge. */
+/** The bottom's groove, or a box's rebate for it, in a board whose lower edge lies `below` the reference edge. */
 const groovePhrase = ({ spec: { groove } }: Drawer, face: string, below: number): Phrase =>
-  say`${face}: groove ${mm(groove.width)} wide, ${mm(groove.depth)} deep, ${mm(groove.offset + below)} above the lower edge`;
+  groove.rebate
+    ? say`${face}: rebate ${mm(groove.width)} high, ${mm(groove.depth)} deep along the lower edge`
+    : say`${face}: groove ${mm(groove.width)} wide, ${mm(groove.depth)} deep, ${mm(groove.offset + below)} above the lower edge`;
+
+/** A groove stops in the sides, a rebate in front and back. */
+const ofPinBoard = (drawer: Drawer, groove: Phrase): Phrase =>
+  drawer.spec.groove.rebate ? stopped(drawer, groove) : groove;
 
 const onSide = (drawer: Drawer): Phrase => {
-  const {
-    groove: { stopped },
-    box,
-  } = drawer.spec;
   const groove = groovePhrase(drawer, 'inside face', 0);
-  const ends = box === undefined ? 'the front end' : 'both ends';
-  return stopped === undefined ? groove : say`${groove}, stopped ${mm(stopped)} from ${ends}`;
+  return drawer.spec.groove.rebate ? groove : stopped(drawer, groove);
 };
+
+const stopped = ({ spec: { groove, box } }: Drawer, phrase: Phrase): Phrase =>
+  groove.stopped === undefined
+    ? phrase
+    : say`${phrase}, stopped ${mm(groove.stopped)} from ${box === undefined ? 'the front end' : 'both ends'}`;
 
 const onFront = (drawer: Drawer): Phrase[] => {
   const { spec, sizes } = drawer;
   const { sides, top, bottom } = sizes.rebate;
-  const groove = groovePhrase(drawer, 'inside face', bottom);
+  const groove = ofPinBoard(drawer, groovePhrase(drawer, 'inside face', bottom));
   return spec.lip === undefined
     ? [groove]
     : [

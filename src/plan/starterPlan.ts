@@ -312,6 +312,7 @@ drawers:
 #     size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[0]}} ## outside
 #     kind: through ## at all four corners; or another kind
 #     stock: {front: {thickness: ${s.side}}} ## of the back too; and of the sides, where none is given above
+#     bottom: {hold: groove} ## or rebate, along the lower edges
 #     lid: {height: ${s.lid[0]}, kerf: ${s.lid[1]}} ## sawn off when it is glued up; or made: apart
 
 # Corners that belong to no drawer. Any key of joint may be given too; what joint says above holds here unless given, but

@@ -121,10 +121,12 @@ const cornerToDraw = (
   { stem, units, only }: { stem: string; units: Notation; only: Only | undefined },
 ): UnnamedCorner => {
   const { spec, sizes } = drawer;
-  const { offset, width, stopped } = spec.groove;
-  const groove = { offset, width };
+  const { offset, width, stopped, rebate } = spec.groove;
+  const groove = { offset, width, ...(rebate && { rebate }) };
   const isGrooved = end === 'front' || spec.box !== undefined;
-  const stop = isGrooved && stopped !== undefined ? { stopped } : {};
+  const stops = isGrooved && stopped !== undefined ? { stopped } : {};
+  // A groove stops in the tail boards, a rebate in the pin boards.
+  const [stop, pinStop] = rebate ? [{}, stops] : [stops, {}];
   const past = sidePastFront(sizes, hand);
   const side: BoardEnd = {
     part: `${hand} side`,
@@ -149,7 +151,7 @@ const cornerToDraw = (
     pinBoard: {
       part: end,
       end: `${hand} end`,
-      ...(isGrooved && { groove }),
+      ...(isGrooved && { groove: { ...groove, ...pinStop } }),
       ...(end === 'front' && behindLip(sizes)),
       ...(end === 'front' && past < 0 && { upper: "side's upper edge" }),
       ...cameOut(builtOn(spec, end)),

@@ -165,6 +165,57 @@ describe('the corners of a box', () => {
   });
 });
 
+describe('a bottom in a rebate', () => {
+  const rebate = { offset: 0, width: 4, depth: 4, rebate: true } as const;
+  const stopped = box({ groove: { ...rebate, stopped: 5 } });
+
+  it('lies at the lower edges of all four sides, with the same slack', () => {
+    expect(sizes(stopped)[3]).toEqual(['bottom', 2, 129, 189]);
+    const [{ from, to } = { from: [], to: [] }] = made(stopped).boards.bottom.boxes;
+    // Boards of 9 rebated 4 deep leave 5, and 0.5 is slack.
+    expect([from, to]).toEqual([
+      [5.5, 5.5, 0],
+      [194.5, 134.5, 4],
+    ]);
+  });
+
+  it('is told with where front and back are not rebated, as it would show at their pins there', () => {
+    const told = parts({ drawers: [], boxes: laid(stopped), advice: [] }).map(({ worked }) =>
+      worked.map((phrase) => speak(phrase, 'mm')).join(),
+    );
+    const along = 'inside face: rebate 4 mm high, 4 mm deep along the lower edge';
+    expect(told.slice(0, 3)).toEqual([
+      `${along}, stopped 5 mm from both ends`,
+      along,
+      `${along}, stopped 5 mm from both ends`,
+    ]);
+    for (const kind of ['through', 'lapped'] as const)
+      expect(refusals(box({ joint: { kind, spacing: { kind: 'even' } }, groove: rebate }))).toEqual([
+        `boxes.0.groove.stopped: "Buttons": a rebate that runs through the pins of front and back shows at the corners of a ${kind} joint`,
+      ]);
+  });
+
+  it('lies in a lower half pin that holds it with 1 mm to spare, or in a mitred shoulder', () => {
+    // A half pin of 4.5 is too narrow for 4 and 1.
+    expect(made(stopped).front.tails[0]?.tip[0]).toBe(5);
+    const joint = { kind: 'through', spacing: { kind: 'even' }, shoulder: 'lower' } as const;
+    const { front } = made(box({ joint, groove: rebate }));
+    expect([front.shoulder.lower, front.tails[0]?.tip[0]]).toEqual([5, 9.5]);
+  });
+
+  it('is refused where listed tails leave it too narrow a half pin', () => {
+    const joint = {
+      kind: 'through',
+      halfPin: { lower: 4, upper: 4 },
+      spacing: { kind: 'listed', tails: [33, 33.5] },
+      pin: 5.5,
+    } as const;
+    expect(refusals(box({ joint, groove: { ...rebate, stopped: 5 } }))[0]).toMatch(
+      /^boxes\.0\.joint\.halfPin: "Buttons": the rebate for the bottom, 4 mm high, would cut the lowest tail:/u,
+    );
+  });
+});
+
 describe('a box is refused', () => {
   it('where its groove runs through in sight', () => {
     expect(refusals(box({ groove: RUNNING }))).toEqual(

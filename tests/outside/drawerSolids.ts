@@ -24,6 +24,8 @@ export const startSolids = async (): Promise<ManifoldToplevel> => {
 export const drawerSolids = ({ Manifold }: ManifoldToplevel, drawer: Drawer): DrawerSolids => {
   const { spec, boards, right } = drawer;
   const { groove } = spec;
+  const isBox = spec.box !== undefined;
+  const [sideStop, pinStop] = groove.rebate ? [0, groove.stopped ?? 0] : [groove.stopped ?? 0, 0];
   const fronts = [drawer.front, right?.front ?? drawer.front] as const;
   const backs = [drawer.back, right?.back ?? drawer.back] as const;
   const lap = drawer.front.pinBoard.lap;
@@ -90,8 +92,8 @@ export const drawerSolids = ({ Manifold }: ManifoldToplevel, drawer: Drawer): Dr
       ...(spec.bottom.hold.kind === 'groove'
         ? [
             block(
-              [inner[0], from[1] + (groove.stopped ?? 0), groove.offset],
-              [inner[1], to[1], groove.offset + groove.width],
+              [inner[0], from[1] + sideStop, groove.offset],
+              [inner[1], to[1] - (isBox ? sideStop : 0), groove.offset + groove.width],
             ),
           ]
         : []),
@@ -111,8 +113,8 @@ export const drawerSolids = ({ Manifold }: ManifoldToplevel, drawer: Drawer): Dr
         rebate,
         ...pinWaste(fronts, boxLength, thickness, lap, 0),
         block(
-          [from[0], thickness - groove.depth, groove.offset],
-          [to[0], thickness, groove.offset + groove.width],
+          [from[0] + pinStop, thickness - groove.depth, groove.offset],
+          [to[0] - pinStop, thickness, groove.offset + groove.width],
         ),
       ]),
     );
@@ -121,7 +123,16 @@ export const drawerSolids = ({ Manifold }: ManifoldToplevel, drawer: Drawer): Dr
   const backBoard = (): Manifold => {
     const { length, width, thickness } = boards.back;
     const { solid, from, to } = blank(boards.back, [length, thickness, width]);
-    return solid.subtract(Manifold.union(pinWaste(backs, length, from[1], to[1], from[2])));
+    const pins = pinWaste(backs, length, from[1], to[1] - drawer.back.pinBoard.lap, from[2]);
+    const grooves = isBox
+      ? [
+          block(
+            [from[0] + pinStop, from[1], groove.offset],
+            [to[0] - pinStop, from[1] + groove.depth, groove.offset + groove.width],
+          ),
+        ]
+      : [];
+    return solid.subtract(Manifold.union([...pins, ...grooves]));
   };
 
   const bottomBoard = (): Manifold => {

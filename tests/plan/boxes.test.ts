@@ -142,6 +142,22 @@ describe('the lid of a box', () => {
   });
 });
 
+describe('a bottom of a box in a rebate', () => {
+  it('has one as high as it is thick and as deep as a groove, stopped where it would show', () => {
+    const groove = (keys: string) =>
+      boxOf(
+        `boxes: [{name: A, ${SIZE}, stock: {front: {thickness: 9}, bottom: {thickness: 3}}, bottom: {hold: rebate}${keys}}]`,
+      ).groove;
+    expect(groove('')).toEqual({ offset: 0, width: 3, depth: 4.5, rebate: true, stopped: 4.5 });
+    expect(groove(', kind: secret-mitred, groove: {depth: 3}')).toEqual({
+      offset: 0,
+      width: 3,
+      depth: 3,
+      rebate: true,
+    });
+  });
+});
+
 describe('a fault of a box', () => {
   it.each([
     [
@@ -156,6 +172,10 @@ describe('a fault of a box', () => {
     [
       `${SIZE}, ${FRONT}, joint: {tails: [20, 20], graded: {ratio: 0.9}}`,
       'boxes[0].joint.graded: the tails are listed width by width, so they cannot be graded too; give the number of tails, or remove the grade',
+    ],
+    [
+      `${SIZE}, ${FRONT}, bottom: {hold: rebate}, groove: {offset: 4}`,
+      'boxes[0].groove.offset: a rebate lies along the lower edge, and is as high as the bottom is thick; remove it, or let a groove hold the bottom (bottom.hold)',
     ],
     [
       `${SIZE}, ${FRONT}, lid: {height: 25, kerf: -1}`,

@@ -78,9 +78,11 @@ const checkStop = (spec: DrawerSpec): Complaint[] => {
       : [
           {
             at,
-            says: say`a groove that runs through the sides' tails shows at the corners of a ${joint.kind} joint`,
+            says: groove.rebate
+              ? say`a rebate that runs through the pins of front and back shows at the corners of a ${joint.kind} joint`
+              : say`a groove that runs through the sides' tails shows at the corners of a ${joint.kind} joint`,
             hint: say`auto`,
-            remedy: say`choose lapped corners, or a mitred shoulder (joint.shoulder)`,
+            remedy: say`choose ${groove.rebate ? 'closed' : 'lapped'} corners, or a mitred shoulder (joint.shoulder)`,
           },
         ];
   if (bottom.hold.kind === 'slips')
@@ -107,22 +109,22 @@ const checkStop = (spec: DrawerSpec): Complaint[] => {
         hint: say`none`,
       },
     ];
-  const ends = box === undefined ? 'front ends' : 'ends';
+  const ends =
+    box === undefined
+      ? "the sides' front ends"
+      : groove.rebate
+        ? 'the ends of front and back'
+        : "the sides' ends";
+  const cut = groove.rebate ? 'rebate' : 'groove';
   const most = latestStop(spec);
   return most < LEAST_STOP - EPSILON
     ? [
         {
           at,
-          says: say`the groove in the front${box === undefined ? '' : ' or the back'}, ${mm(groove.depth)} deep, comes within ${mm(Math.max(0, most))} of the sides' ${ends}: theirs cannot stop ${mm(LEAST_STOP)} short of them`,
+          says: say`the ${cut} in the ${groove.rebate ? 'sides' : box === undefined ? 'front' : 'front or the back'}, ${mm(groove.depth)} deep, comes within ${mm(Math.max(0, most))} of ${ends}: theirs cannot stop ${mm(LEAST_STOP)} short of them`,
           ...(box === undefined && { hint: say`none` }),
-          remedy: say`make the groove less deep`,
+          remedy: say`make the ${cut} less deep`,
         },
       ]
-    : checkRange(
-        at,
-        `from the sides' ${ends} to their groove`,
-        groove.stopped,
-        { least: LEAST_STOP, most },
-        say`auto`,
-      );
+    : checkRange(at, `from ${ends} to their ${cut}`, groove.stopped, { least: LEAST_STOP, most }, say`auto`);
 };

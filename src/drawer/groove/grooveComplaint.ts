@@ -14,6 +14,12 @@ export const grooveComplaint = (spec: DrawerSpec, fixes: GrooveFixes): Complaint
   const { offset } = fixes;
   const corner = frontCorner(spec);
   const crosses = reachesSmallPins(corner, groove);
+  if (groove.rebate)
+    return {
+      at: ['joint', 'halfPin'],
+      says: say`the rebate for the bottom, ${mm(groove.width)} high, would cut the lowest tail: it must lie inside the lower half pin with ${mm(GROOVE_SPARE)} to spare, and such a half pin leaves too little for the tails`,
+      remedy: say`choose a thinner bottom, fewer tails, or a mitred shoulder over it (joint: {shoulder: lower})`,
+    };
   const { low, high } = grooveMiss(corner, groove);
   const where = spec.box === undefined ? 'the front' : 'a corner';
   const misses = [

@@ -18,9 +18,9 @@ export interface HidingChoice extends TailCount {
   readonly lowerHalfPin: number;
 }
 
-/** What must lie inside the lowest tail's base: the groove with its spare at both edges. */
-export const grooveBand = ({ offset, width }: Groove): readonly [from: number, to: number] => [
-  offset - GROOVE_SPARE,
+/** What must lie inside the lowest tail's base: the groove with its spare at both edges. A rebate begins at the edge. */
+export const grooveBand = ({ offset, width, rebate }: Groove): readonly [from: number, to: number] => [
+  rebate ? 0 : offset - GROOVE_SPARE,
   offset + width + GROOVE_SPARE,
 ];
 
@@ -48,7 +48,7 @@ const wholeBase = ({ depth, slope }: Pick<ResolvedSpec, 'depth' | 'slope'>): Hol
 /** All of the base, or what a small pin in the tail's middle leaves below it and above it, where the groove would reach one. */
 const holdsOf = (spec: ResolvedSpec, groove: Groove): readonly Hold[] => {
   const whole = wholeBase(spec);
-  if (spec.smallPin === undefined || !reachesSmallPins(spec, groove)) return [whole];
+  if (groove.rebate || spec.smallPin === undefined || !reachesSmallPins(spec, groove)) return [whole];
   const [tip, inMiddle] = [[0, 0] as const, 1 / 2];
   const inset = smallPinIn(tip, spec.smallPin, spec).wide[1];
   return [
@@ -71,7 +71,7 @@ export const reachesSmallPins = (spec: ResolvedSpec, { stopped = 0, depth }: Gro
  * width and R what the other pins leave for h and the tails. A hold in its base begins a f (R - h) + i above the tip's lower
  * edge and ends b f (R - h) - j above it. To hold the band [c, d] it needs h (1 - a f) ≤ c - i - a f R and
  * h (1 - b f) ≥ d + j - b f R; where b f = 1, as over all of a single tail, the latter does not depend on h and is what must
- * be spare. Nor may any base grow too narrow to cut.
+ * be spare. Nor may any base grow too narrow to cut. A rebate lies in the half pin instead, whose narrow width must hold it.
  */
 const lowerHalfPinBounds = (
   spec: ResolvedSpec,
@@ -87,12 +87,15 @@ const lowerHalfPinBounds = (
   const [first = 1] = all;
   const room = tailRoom(spec, count) + spec.halfPin.lower;
   const [below, above] = [lower.share * first, upper.share * first];
+  const mostForBases = room - leastTip(spec) / Math.min(...all);
+  if (groove.rebate)
+    return { room, least: to, spare: 0, mostForGroove: Number.POSITIVE_INFINITY, mostForBases };
   return {
     room,
     least: above === 1 ? Number.NEGATIVE_INFINITY : (to + upper.inset - above * room) / (1 - above),
     spare: above === 1 ? room - upper.inset - to : 0,
     mostForGroove: (from - lower.inset - below * room) / (1 - below),
-    mostForBases: room - leastTip(spec) / Math.min(...all),
+    mostForBases,
   };
 };
 
@@ -100,9 +103,12 @@ const lowerHalfPinBounds = (
 const isCovered = (spec: ResolvedSpec, groove: Groove): boolean =>
   kindOf(spec).sockets === 'closed' || isInShoulder(spec.shape, groove);
 
-/** Whether the groove in the sides comes out at their tails' ends, in sight, unless it stops short of them. */
+/**
+ * Whether the groove in the sides comes out at their tails' ends, in sight, unless it stops short of them; or a rebate in front
+ * and back at their pins' ends.
+ */
 export const comesOut = (spec: DrawerSpec): boolean =>
-  kindOf(spec.joint).sockets === 'open' &&
+  (spec.groove.rebate ? kindOf(spec.joint).sockets !== 'closed' : kindOf(spec.joint).sockets === 'open') &&
   spec.bottom.hold.kind === 'groove' &&
   !isInShoulder(frontCorner(spec).shape, spec.groove);
 
@@ -155,6 +161,7 @@ export const lowerHalfPinUnder = (
   { lower, upper }: Hold = wholeBase(joint),
 ): Range => {
   const [from, to] = grooveBand(groove);
+  if (groove.rebate) return { least: to - joint.shoulder.lower, most: Number.POSITIVE_INFINITY };
   return {
     least: to - joint.shoulder.lower + upper.inset - upper.share * tip,
     most: from - joint.shoulder.lower - lower.inset - lower.share * tip,

@@ -6,11 +6,14 @@ export const LEAST_STOP = 1;
 
 /**
  * The furthest from the sides' front ends that a stopped groove may begin, in mm: where the bottom's front edge lies, in
- * the front's groove; of a box from both ends alike, by the thinner of its front and back.
+ * the front's groove; of a box from both ends alike, by the thinner of its front and back. A rebate stops in these, where the
+ * bottom begins in the sides.
  */
 export const latestStop = (drawer: DrawerSpec): number => {
+  const { groove, stock } = drawer;
+  if (groove.rebate) return stock.side.thickness - groove.depth;
   const behindLaps = groovedEnds(drawer).map(
     ({ spec }) => spec.stock.front.thickness - frontShape(spec).setBack,
   );
-  return Math.min(...behindLaps) - drawer.groove.depth;
+  return Math.min(...behindLaps) - groove.depth;
 };

@@ -128,11 +128,8 @@ const DRAWER: readonly Quantity[] = [
     { ends: 'back' },
   ),
   ...GROOVE.map(([key, label, of]) =>
-    measure(
-      key,
-      ['Groove', label, `groove ${label}`],
-      ['groove', of],
-      ({ drawer }) => drawer?.spec.groove[of],
+    measure(key, ['Groove', label, `groove ${label}`], ['groove', of], ({ drawer }) =>
+      drawer?.spec.groove.rebate && of !== 'depth' ? undefined : drawer?.spec.groove[of],
     ),
   ),
   ...BOARDS.map(([part, label, ends]) =>

@@ -103,6 +103,17 @@ const fillOne = (
       says: say`the thickness of the front is missing; without it no box can be sized`,
       hint: say`stock: {front: {thickness: 9mm}}`,
     });
+  const { hold = 'groove', ...ownBottom } = box.bottom ?? {};
+  const isRebated = hold === 'rebate';
+  const lies = (['offset', 'width'] as const).filter((key) => box.groove?.[key] !== undefined);
+  if (isRebated && lies.length > 0)
+    return refuse(
+      ...lies.map((key) => ({
+        at: [...at, 'groove', key],
+        says: say`a rebate lies along the lower edge, and is as high as the bottom is thick`,
+        remedy: say`remove it, or let a groove hold the bottom (bottom.hold)`,
+      })),
+    );
   const { slips: __, ...bottomOfAll } = bottom;
   return fillDrawer(
     {
@@ -115,7 +126,7 @@ const fillOne = (
       groove,
       bottom: bottomOfAll,
     },
-    { ...box, stock: own, joint: { kind, ...ownJoint }, box: kindOfBox },
+    { ...box, bottom: ownBottom, isRebated, stock: own, joint: { kind, ...ownJoint }, box: kindOfBox },
     at,
     notation,
     cutting,

@@ -72,7 +72,7 @@ type DrawerDefaults = Pick<
 >;
 
 /** A drawer as it is written, with its places in a cabinet; or a box in a drawer's keys. */
-type WrittenBody = PlacedDrawer & { readonly box?: BoxSpec };
+type WrittenBody = PlacedDrawer & { readonly box?: BoxSpec; readonly isRebated?: boolean };
 
 /** A drawer's spec from its own keys, else the plan's, else the defaults. */
 export const fillDrawer = (
@@ -115,7 +115,7 @@ export const fillDrawer = (
   });
   const carriers = [carrier, ...(box === undefined ? [] : ends.map(({ thickness }) => thickness))];
   const board = { ...plan.stock?.bottom, ...drawer.stock?.bottom };
-  const { stopped, ...groove } = {
+  const { stopped, ...grooved } = {
     ...defaults.groove,
     // A thicker bottom has its edges thinned; a thinner one would rattle.
     width: Math.min(defaults.groove.width, board.thickness ?? defaults.groove.width),
@@ -124,12 +124,11 @@ export const fillDrawer = (
     ...plan.groove,
     ...drawer.groove,
   };
-  const stock = {
-    front,
-    side,
-    back,
-    bottom: { thickness: groove.width, ...board },
-  };
+  const below = { thickness: grooved.width, ...board };
+  const stock = { front, side, back, bottom: below };
+  const groove = drawer.isRebated
+    ? ({ offset: 0, width: below.thickness, depth: grooved.depth, rebate: true } as const)
+    : grooved;
   const movement = fillMovement(plan, stock, bottom.kind, { stock: drawer.stock, at });
   const space = spaceOf(plan, drawer, at, defaults.fit, movement.ok ? movement.value : undefined);
   const count = drawer.count ?? 1;

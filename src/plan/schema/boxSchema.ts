@@ -60,6 +60,9 @@ export const boxSchema = (unit: Unit, corner: ReturnType<typeof cornerKeys>) => 
           kind: choice('panel', 'solid').describe(
             'A panel that does not move, or solid wood with its grain from side to side. `panel` unless given.',
           ),
+          hold: choice('groove', 'rebate').describe(
+            'What holds it: a groove on all four sides, or a rebate along the lower edges, as high as the bottom is thick and as deep as a groove. `groove` unless given.',
+          ),
           slack: gap.describe(
             'The slack of the bottom in its grooves, on all four sides. As in a drawer unless given.',
           ),

@@ -45,6 +45,7 @@ export const benchInstructions = (
   const bottomWork = parts.find(({ part }) => part === 'bottom')?.worked ?? [];
   const worksBottom = bottomWork.length > 0 ? ['Work the bottom as its row above says.'] : [];
   const isBox = spec.box !== undefined;
+  const isRebated = spec.groove.rebate === true;
   const length = (value: number) => formatLength(value, unit).replaceAll(' ', '\u00A0');
   return [
     {
@@ -61,14 +62,14 @@ export const benchInstructions = (
           ? byHand(drawer, unit)
           : [gaugeStep(drawer), ...routerSteps(drawer, cut, unit)]),
         'Scrape off the paper. Fit dry, and check.',
-        `Groove ${grooved(spec)}.${
+        `${isRebated ? 'Rebate the lower inside edges of' : 'Groove'} ${grooved(spec)}.${
           spec.groove.stopped === undefined
             ? ''
-            : ` Stop the sides’ groove ${length(spec.groove.stopped)} from ${isBox ? 'both' : 'their front'} ends.`
+            : ` Stop ${isRebated ? 'the rebates of front and back' : 'the sides’ groove'} ${length(spec.groove.stopped)} from ${isBox ? 'both' : 'their front'} ends.`
         }`,
         'Put finish on the inside faces.',
         ...(isBox ? worksBottom : []),
-        isBox
+        isBox && !isRebated
           ? 'Glue, with the bottom dry in its grooves on all four sides; clamp, check again.'
           : 'Glue, clamp, check again.',
         ...(hold.kind === 'slips'
@@ -77,6 +78,7 @@ export const benchInstructions = (
             ]
           : []),
         ...(isBox ? [] : [...worksBottom, bottomStep(drawer)]),
+        ...(isRebated ? ['Lay the bottom into its rebate from below, and fix it there.'] : []),
         `Plane ${front.proud > 0 || back.proud > 0 ? 'the sides flush with the pins' : 'the joints flush'}${isBox ? '' : ', and fit the drawer to its opening'}.`,
         ...sawStep(front, length),
       ].map((text) => ({ text })),

@@ -3,7 +3,7 @@ import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { Notation } from '../../units/notation.ts';
 import type { ShortName } from '../../units/shortNames.ts';
 import { surfacesOf } from './band.ts';
-import type { GrooveMark } from './grooveMark.ts';
+import { type GrooveMark, grooveName } from './grooveMark.ts';
 import { rod } from './rod.ts';
 import {
   flatName,
@@ -142,7 +142,7 @@ const templateSpec = (corner: Corner, board: JointBoard): TemplateSpec => {
         ...(joint.sawCut === undefined ? [] : [['lid sawn off at', joint.sawCut[0]] as const]),
       ],
       ...(built && { built }),
-      ...(groove?.stopped !== undefined && { grooveStops: groove.stopped }),
+      ...(groove?.stopped !== undefined && { grooveStops: [grooveName(groove), groove.stopped] as const }),
     },
     ...(groove && { groove }),
   };

@@ -11,7 +11,12 @@ export interface GrooveMark {
   readonly width: number;
   /** Distance from the board's end to where the groove stops short of it, on the joint, mm; absent where it runs through. */
   readonly stopped?: number;
+  /** Whether it is a rebate along the lower edge. */
+  readonly rebate?: true;
 }
+
+/** What it is called on a template. */
+export const grooveName = ({ rebate }: GrooveMark): 'groove' | 'rebate' => (rebate ? 'rebate' : 'groove');
 
 /** Heights of the groove's name: within the groove, or above a groove that is too narrow, and clear of the face-edge mark. */
 const nameRoom = ({ offset, width }: GrooveMark): readonly [from: number, to: number] => {
@@ -50,6 +55,6 @@ export const grooveWord = (
   const [from, to] = nameRoom(groove);
   const whole = parts.some(([start, end]) => from >= start && to <= end);
   return whole
-    ? [centredWord('groove', 'regular', 0, [at((band.reach + band.width) / 2), (from + to) / 2])]
+    ? [centredWord(grooveName(groove), 'regular', 0, [at((band.reach + band.width) / 2), (from + to) / 2])]
     : [];
 };

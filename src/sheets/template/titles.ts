@@ -23,8 +23,8 @@ export interface Titles extends ShortName {
   readonly lengths?: readonly (readonly [word: string, length: number])[];
   /** Measures of the board that came out other than planned, mm. */
   readonly built?: readonly (readonly [measure: BuiltMeasure, length: number])[];
-  /** Distance from the board's end to where its groove stops, mm; absent where it does not. */
-  readonly grooveStops?: number;
+  /** What stops short of the board's end, and how far from it, mm; absent where nothing does. */
+  readonly grooveStops?: readonly [what: 'groove' | 'rebate', at: number];
   /** The edge that the template's lower edge is aligned with, from the fullest wording to the shortest. */
   readonly edge: readonly [string, ...string[]];
   /** Height of the joint's lower edge above that edge, mm. */
@@ -107,11 +107,12 @@ const startLabels = ({ jointFrom, units }: Titles): Label[] => {
   return jointFrom > 0 ? [textLabel('regular', `joint starts ${length} above`, `joint ${length} above`)] : [];
 };
 
-/** Where the groove on the inside face stops. */
+/** Where the groove or the rebate on the inside face stops. */
 const stopLabels = ({ grooveStops, units }: Titles): Label[] => {
   if (grooveStops === undefined) return [];
-  const length = formatLength(grooveStops, units);
-  return [textLabel('regular', `groove stops ${length} from the end`, `groove stops ${length} from end`)];
+  const [what, at] = grooveStops;
+  const length = formatLength(at, units);
+  return [textLabel('regular', `${what} stops ${length} from the end`, `${what} stops ${length} from end`)];
 };
 
 /** The labels of one band of a piece. Every band has its name, corner and face. */

@@ -32,6 +32,7 @@ const CALLED: Readonly<Record<string, string>> = {
   'joints.*.graded': 'graded tails',
   'joints.*.graded.ratio': 'each tail to its neighbour',
   'joints.*.graded.from': 'graded from the',
+  'boxes.*.bottom.hold': 'what holds the bottom',
   'boxes.*.lid.made': 'how the lid is made',
   'drawers.*.size': 'outside size',
   'drawers.*.size.width': 'outside width',

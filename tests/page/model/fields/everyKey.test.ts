@@ -281,6 +281,7 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'boxes.groove.stopped': box('auto', '6'),
   'boxes.bottom.kind': box('solid', 'panel'),
   'boxes.bottom.slack': box('0.6', '1mm'),
+  'boxes.bottom.hold': box('rebate', 'groove', [{ 'stock.bottom.thickness': '4' }]),
   'boxes.lid.made': box('apart', 'sawn', [{ 'lid.height': '30' }]),
   'joints.kind': lone('lapped', 'double-lapped'),
   'joints.halfPin': lone('8', '8, 9'),
