@@ -70,19 +70,35 @@ export const adviseRail = ({ setBack }: TopRail, { pins: [front] }: Joint): Comp
       ];
 };
 
-/** How a rail is cut and fitted, in the order of work. */
-export const railWork = (rail: TopRail, joint: Joint): Phrase[] => {
+/**
+ * How a rail is cut and fitted, in the order of work.
+ * @param routed whether a router cuts its tails and sockets
+ */
+export const railWork = (rail: TopRail, joint: Joint, routed = false): Phrase[] => [
+  say`Cut the rail ${mm(railLength(rail, joint))} long: ${mm(rail.between)} between its shoulders, and a tail of ${mm(joint.depth)} at each end.`,
+  say`Mark its front edge as the reference edge, and its underside as the inside face. Mark the sides’ front edges too.`,
+  ...(routed ? byRouter(rail) : byHand(rail, joint)),
+  say`The rail goes in from above only, both ends at once. Press it half way, pare what shines, and press it home.`,
+  say`Nothing of the joint shows at the sides or in front. From above the tails show, unless a top covers them.`,
+];
+
+const byRouter = ({ setBack }: TopRail): Phrase[] => [
+  say`Cut the rail’s tails and the sides’ sockets with the router, at its settings.`,
+  ...(setBack > 0
+    ? [
+        say`On the sides every measure starts ${mm(setBack)} behind their front edges: lay the guide from a line squared there.`,
+      ]
+    : []),
+];
+
+const byHand = (rail: TopRail, joint: Joint): Phrase[] => {
   const { tailBoard, pinBoardFace } = gauges(joint);
   const back = rail.setBack > 0 ? say`, ${mm(rail.setBack)} behind the sides’ front edges` : [];
   return [
-    say`Cut the rail ${mm(railLength(rail, joint))} long: ${mm(rail.between)} between its shoulders, and a tail of ${mm(joint.depth)} at each end.`,
-    say`Mark its front edge as the reference edge, and its underside as the inside face. Mark the sides’ front edges too.`,
     say`Gauge the rail ${mm(tailBoard)} from its ends, all round. Saw both sides of each tail, then its shoulders.`,
     say`Clamp the carcase together, dry. Lay the rail on the sides’ top ends${back}. Set its shoulders at their inside faces.`,
     say`Scribe each socket from its own tail, or use the templates. Gauge the inside faces ${mm(pinBoardFace)} down from the top ends.`,
     say`Clamp a block against the outside face, to back up the lap of ${mm(joint.pinBoard.lap)}. Saw at a slant inside the lines.`,
     say`Chop from the top and from the inside face by turns, down to the gauge line. Stop at the lap.`,
-    say`The rail goes in from above only, both ends at once. Press it half way, pare what shines, and press it home.`,
-    say`Nothing of the joint shows at the sides or in front. From above the tails show, unless a top covers them.`,
   ];
 };

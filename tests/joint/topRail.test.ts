@@ -65,6 +65,11 @@ describe('a rail over the drawers', () => {
     expect(words(0).join(' ')).toContain('Gauge the inside faces 20 mm down from the top ends.');
     expect(words(0).join(' ')).not.toContain('behind the sides’ front edges');
     expect(words(3).join(' ')).toContain('on the sides’ top ends, 3 mm behind the sides’ front edges.');
+    const routed = railWork({ ...rail, setBack: 3 }, jointOf(spec), true).map((each) => speak(each, 'mm'));
+    expect(routed.join(' ')).toMatch(
+      /with the router, at its settings\. On the sides every measure starts 3 mm behind/u,
+    );
+    expect(routed.join(' ')).not.toContain('Chop');
     // As the house has it, one instruction is at most 20 words.
     for (const text of words(3))
       for (const one of text.split(/[.:;] /u)) expect(one.split(' ').length).toBeLessThanOrEqual(20);

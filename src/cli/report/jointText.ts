@@ -73,7 +73,7 @@ export const workText = (joint: Joint, unit: Notation, routed: boolean, rail?: T
   const steps =
     rail === undefined
       ? work(joint, { tail: 'tail board', pin: 'pin board', routed })
-      : railWork(rail, joint);
+      : railWork(rail, joint, routed);
   return [
     ...(steps.length === 0
       ? []

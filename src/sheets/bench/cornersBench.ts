@@ -151,7 +151,7 @@ const settingsOf = ({ joint, boards, rail }: BenchCorner, units: Notation): (rea
 
 /** Its own order of work, or the usual one: tails first, and the pins scribed from them. */
 const stepsOf = ({ joint, boards, routed, rail }: BenchCorner, units: Notation): string[] => {
-  if (rail !== undefined) return railWork(rail, joint).map((phrase) => speak(phrase, units));
+  if (rail !== undefined) return railWork(rail, joint, routed).map((phrase) => speak(phrase, units));
   const own = kindOf(joint)
     .work(joint, { ...boards, routed })
     .map((phrase) => speak(phrase, units));
