@@ -3,6 +3,7 @@ import type { BoardsSpec } from '../drawer/blanks/boardSpec.ts';
 import type { DrawerSpec } from '../drawer/drawerSpec.ts';
 import type { SpacerWish } from '../drawer/spacers/spacerWish.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
+import type { TopRail } from '../joint/topRail.ts';
 import type { Cutting } from '../router/limits/cutting.ts';
 import type { Sawing } from '../stock/usualSawing.ts';
 import type { Notation } from '../units/notation.ts';
@@ -13,6 +14,8 @@ import type { Wood } from '../wood/species.ts';
 export interface SingleCornerSpec {
   readonly name: string;
   readonly spec: JointSpec;
+  /** What its tail board is, where that is a rail over the drawers. */
+  readonly rail?: TopRail;
 }
 
 /** A plan that has been read and checked: lengths in mm, every default filled in. */

@@ -52,6 +52,7 @@ interface StarterSizes {
   readonly wide: readonly [width: string, height: string, depth: string];
   readonly lid: readonly [height: string, kerf: string];
   readonly carcase: readonly [width: string, thickness: string, pin: string];
+  readonly rail: string;
   readonly listed: readonly [tail: string, pin: string];
 }
 
@@ -95,6 +96,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     wide: ['574', '146', '420'],
     lid: ['28', '1.5'],
     carcase: ['430', '19', '10'],
+    rail: '60',
     listed: ['20', '6'],
   },
   in: {
@@ -136,6 +138,7 @@ const SIZES: Readonly<Record<Unit, StarterSizes>> = {
     wide: ['22 1/2', '5 3/4', '16 1/2'],
     lid: ['1 1/8', '1/16'],
     carcase: ['17', '3/4', '3/8'],
+    rail: '2 1/2',
     listed: ['3/4', '1/4'],
   },
 };
@@ -329,5 +332,12 @@ drawers:
 #     tails: 9
 #     pin: ${s.carcase[2]} ## wider than the drawers', as the boards are thicker
 #     halfPin: ${s.carcase[2]}
+#   - name: Top rail
+#     kind: lapped
+#     width: ${s.rail} ## of the rail, from front to back
+#     tailBoard: ${s.carcase[1]} ## thickness of the rail
+#     pinBoard: ${s.carcase[1]} ## thickness of the sides
+#     halfPin: ${s.carcase[2]} ## in front of the rail's tails, and behind them
+#     rail: {between: ${s.cabinet[0]}, sideWidth: ${s.carcase[0]}, setBack: 0} ## a rail over the drawers, let down into the sides' top ends
 `);
 };

@@ -1,4 +1,4 @@
-import { type FramePart, frameParts } from '../drawer/arrangement/frameParts.ts';
+import { type FramePart, frameParts, railPart } from '../drawer/arrangement/frameParts.ts';
 import { blankLetters, plankName } from '../drawer/blanks/blankWords.ts';
 import { type BrokenOut, brokenOut } from '../drawer/blanks/brokenOut.ts';
 import type { StockWork } from '../drawer/blanks/stockWork.ts';
@@ -7,13 +7,19 @@ import { indicesOf, type Part, parts } from '../drawer/partsList.ts';
 import type { Sawing } from '../stock/usualSawing.ts';
 import type { Project } from './project.ts';
 
-/** The parts of its cabinet's frame; none where no cabinet is planned, or only some of the project is wanted. */
+/** Rails that are dovetailed into the sides, and the parts of its cabinet's frame where one is planned; none where only some of the project is wanted. */
 export const frameOfProject = ({
   cabinet,
+  joints,
   units,
   only,
-}: Pick<Project, 'cabinet' | 'units' | 'only'>): FramePart[] =>
-  cabinet === undefined || only !== undefined ? [] : frameParts(cabinet, units);
+}: Pick<Project, 'cabinet' | 'joints' | 'units' | 'only'>): FramePart[] =>
+  only !== undefined
+    ? []
+    : [
+        ...joints.flatMap(({ rail, joint }) => (rail === undefined ? [] : [railPart(rail, joint, units)])),
+        ...(cabinet === undefined ? [] : frameParts(cabinet, units)),
+      ];
 
 /** Layouts that have been sought: the same boards have the same one. */
 const sought = new WeakMap<StockWork, BrokenOut>();

@@ -6,6 +6,7 @@ import { builtOn } from '../drawer/made/builtWords.ts';
 import { type DrawerCorner, drawerCorners } from '../drawer/made/drawerCorners.ts';
 import { joinedNames } from '../drawer/made/joinedNames.ts';
 import type { Joint, JointBoard } from '../joint/joint.ts';
+import type { TopRail } from '../joint/topRail.ts';
 import { stems } from '../sheets/fileStem.ts';
 import {
   BOTH_BOARDS,
@@ -16,7 +17,8 @@ import {
   pieceNames,
 } from '../sheets/template/cornerPieces.ts';
 import type { TemplatePiece } from '../sheets/template/templatePiece.ts';
-import { REBATE_EDGE } from '../sheets/template/titles.ts';
+import { FRONT_EDGE, frontLine, REBATE_EDGE } from '../sheets/template/titles.ts';
+import { formatLength } from '../units/formatLength.ts';
 import type { Notation } from '../units/notation.ts';
 import { groupNames, type ShortName } from '../units/shortNames.ts';
 import { boardsDrawn, type Only } from './only.ts';
@@ -86,7 +88,7 @@ const unnamedCorners = ({ set, joints, units, only }: DrawnProject): UnnamedCorn
 type UnnamedCorner = Omit<DrawnCorner, Exclude<keyof ShortName, 'names'>>;
 
 const jointCorners = (
-  { name, joint }: SingleCorner,
+  { name, joint, rail }: SingleCorner,
   stem: string,
   units: Notation,
   only: Only | undefined,
@@ -96,13 +98,34 @@ const jointCorners = (
     names: [name],
     boards: boardsDrawn(only, name),
     letter: cornerLetter('front', hand),
-    hand,
     count: 1,
-    tailBoard: { part: 'tail board', end: `${hand} corner` },
-    pinBoard: { part: 'pin board', end: `${hand} corner` },
+    ...(rail === undefined
+      ? {
+          hand,
+          tailBoard: { part: 'tail board', end: `${hand} corner` },
+          pinBoard: { part: 'pin board', end: `${hand} corner` },
+        }
+      : railEnds(rail, hand, units)),
     units,
     stem,
   }));
+
+/** A rail's end and the top end of the side that it is let into, both from where the rail's front edge lies. */
+const railEnds = (
+  { setBack }: TopRail,
+  hand: Hand,
+  units: Notation,
+): Pick<UnnamedCorner, 'hand' | 'tailBoard' | 'pinBoard'> => ({
+  // Its outside face lies up, and seen from its left end that is on the right where its front edge is below.
+  hand: hand === 'left' ? 'right' : 'left',
+  tailBoard: { part: 'rail', end: `${hand} end`, edge: FRONT_EDGE, upper: 'back edge' },
+  pinBoard: {
+    part: `${hand} side`,
+    end: 'top end',
+    edge: setBack > 0 ? frontLine(formatLength(setBack, units)) : FRONT_EDGE,
+    upper: "rail's back edge",
+  },
+});
 
 const cornersToDraw = (
   drawer: Drawer,

@@ -5,6 +5,7 @@ import { type Drawer, type DrawerSet, madeOf } from '../drawer/drawer.ts';
 import { drawerCorners } from '../drawer/made/drawerCorners.ts';
 import type { Joint } from '../joint/joint.ts';
 import type { JointSpec } from '../joint/jointSpec.ts';
+import type { TopRail } from '../joint/topRail.ts';
 import { type Cuts, cutCorners, type NamedCorner } from '../router/guide/cutCorners.ts';
 import type { Cutting } from '../router/limits/cutting.ts';
 import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
@@ -21,6 +22,8 @@ export interface SingleCorner {
   /** What was asked for. */
   readonly spec: JointSpec;
   readonly joint: Joint;
+  /** What its tail board is, where that is a rail over the drawers. */
+  readonly rail?: TopRail;
 }
 
 /**

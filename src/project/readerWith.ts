@@ -7,11 +7,12 @@ import type { Plan } from '../plan/plan.ts';
 import type { Parsed } from '../plan/read/parse.ts';
 import { firstComplaints, type PlanComplaint } from '../plan/read/planComplaint.ts';
 import { checkPlan, type Locate, type PlanReading, readPlan } from '../plan/readPlan.ts';
-import { layOutWith, toolingOf } from '../router/limits/layOutWith.ts';
+import { toolingOf } from '../router/limits/layOutWith.ts';
 import { accept, type Complaint, type Result, under } from '../units/complaint.ts';
 import type { Notation } from '../units/notation.ts';
 import { adviseClimate } from '../wood/climate.ts';
 import { withDrawerNames } from './boardNames.ts';
+import { layOutSingle } from './layOutSingle.ts';
 import { withPins } from './pinnedWork.ts';
 import { type Project, type SingleCorner, type UncutProject, withCuts } from './project.ts';
 import { sharedHints } from './sharedHints.ts';
@@ -70,7 +71,7 @@ const layOutReading = (reading: PlanReading, make: MakeSet): PlanResult<UncutPro
   const set = planned.ok ? make(planned.value) : planned;
   const later: Complaint[] = set.ok ? [] : [...set.complaints];
   const joints = plan.joints.flatMap((corner, i): SingleCorner[] => {
-    const laid = layOutWith(corner.spec, toolingOf(cutting));
+    const laid = layOutSingle(corner, toolingOf(cutting));
     if (laid.ok) return [{ ...corner, joint: laid.value }];
     later.push(...under(['joints', i], laid.complaints));
     return [];

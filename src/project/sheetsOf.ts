@@ -11,6 +11,7 @@ import { setFittings } from '../drawer/fittings/setFittings.ts';
 import { drawerCorners, ofHand } from '../drawer/made/drawerCorners.ts';
 import { parts } from '../drawer/partsList.ts';
 import { gapBlock, spacersToCut } from '../drawer/spacers/spacersToCut.ts';
+import { RAIL_BOARDS } from '../joint/topRail.ts';
 import { handPaper, type Paper } from '../paper/paperSizes.ts';
 import { NO_SPLITS } from '../paper/piece.ts';
 import type { Size } from '../paper/printable.ts';
@@ -367,11 +368,12 @@ const benchLayout = (
     });
     return { count, draw: () => draw().map(alone) };
   };
-  const corners = singles.map(({ name, joint }) => ({
+  const corners = singles.map(({ name, joint, rail }) => ({
     name,
     joint,
-    boards: { tail: 'tail board', pin: 'pin board' },
+    boards: rail === undefined ? { tail: 'tail board', pin: 'pin board' } : RAIL_BOARDS,
     routed: cuts.has(joint),
+    ...(rail && { rail }),
   }));
   const benchOfCorners = (area: Size): PageRun => {
     const { count, draw } = cornersBench(corners, { title: project.name, units, area });

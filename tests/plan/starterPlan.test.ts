@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
-import { layOut } from '../../src/joint/layOut.ts';
 import { type JsonSchema, planJsonSchema } from '../../src/plan/planJsonSchema.ts';
 import { readPlan } from '../../src/plan/readPlan.ts';
 import { starterPlan } from '../../src/plan/starterPlan.ts';
+import { layOutSingle } from '../../src/project/layOutSingle.ts';
 import { complaintsOf } from './complaintsOf.ts';
 import { SINGLE_CORNER, STARTER_NOTES, withNote } from './starterNotes.ts';
 
@@ -30,11 +30,14 @@ describe.each(['mm', 'in'] as const)('the starter plan in %s', (unit) => {
     expect(layOutSet(drawers)).toMatchObject({ ok: true, value: { advice: [] } });
   });
 
-  it('shows a single corner in a note, which can be cut so too', () => {
+  it('shows single corners in a note, which can be cut so too', () => {
     const reading = readPlan(withNote(text, SINGLE_CORNER));
     if (!reading.ok) throw new Error('no plan');
-    const corners = reading.plan.joints.map(({ name, spec }) => [name, layOut(spec)]);
-    expect(corners).toMatchObject([['Carcase', { ok: true, value: { advice: [] } }]]);
+    const corners = reading.plan.joints.map((corner) => [corner.name, layOutSingle(corner, {})]);
+    expect(corners).toMatchObject([
+      ['Carcase', { ok: true, value: { advice: [] } }],
+      ['Top rail', { ok: true, value: { advice: [] } }],
+    ]);
   });
 
   it('has a word on every key that the schema knows', () => {

@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { DrawerSpec } from '../../src/drawer/drawerSpec.ts';
 import { layOutSet } from '../../src/drawer/layOutSet.ts';
-import { templateCorners } from '../../src/project/piecesOf.ts';
+import type { Mark } from '../../src/drawing/drawing.ts';
+import type { JointSpec } from '../../src/joint/jointSpec.ts';
+import { NO_SPLITS } from '../../src/paper/piece.ts';
+import { piecesOf, templateCorners } from '../../src/project/piecesOf.ts';
 import type { Project } from '../../src/project/project.ts';
 import type { Corner } from '../../src/sheets/template/cornerPieces.ts';
 import { box, drawer, inOpening } from '../drawer/chest.ts';
@@ -132,6 +135,46 @@ describe('the templates of a project', () => {
       'A left Carcase x1 carcase: tail board, left corner; pin board, left corner',
       'B right Carcase x1 carcase: tail board, right corner; pin board, right corner',
     ]);
+  });
+
+  it('lays a rail’s templates on its ends and on the sides’ top ends, front edges below', () => {
+    const spec: JointSpec = {
+      kind: 'lapped',
+      width: 60,
+      tailBoard: 20,
+      pinBoard: 19,
+      lap: 6,
+      spacing: { kind: 'even', tails: 1 },
+    };
+    const joints = [
+      { ...singleCorner('Top rail', spec), rail: { between: 574, sideWidth: 430, setBack: 0 } },
+      { ...singleCorner('Back rail', spec), rail: { between: 574, sideWidth: 430, setBack: 370 } },
+    ];
+    const project = { set: value(layOutSet([])), joints, units: 'mm' as const };
+    const pieces = piecesOf(project).map((piece) => ({ ...piece, marks: piece.draw(NO_SPLITS).marks }));
+    expect(pieces.map(({ name }) => name)).toEqual(
+      ['top', 'back'].flatMap((where) =>
+        ['rail-a', 'left-side-a', 'rail-b', 'right-side-b'].map((part) => `${where}-rail-${part}`),
+      ),
+    );
+    const [leftEnd, leftSide, rightEnd, rightSide, , setBack] = pieces.map(({ marks }) => marks);
+    /** The leftmost x of the lines of a role, or of a word. */
+    const across = (marks: readonly Mark[] = [], wanted: string): number =>
+      Math.min(
+        ...marks.flatMap((mark) => {
+          if (mark.kind === 'text')
+            return /^[A-Z]/u.test(wanted) && mark.text.startsWith(wanted) ? [mark.at[0]] : [];
+          return mark.role === wanted ? mark.paths.flatMap(({ points }) => points.map(([x]) => x)) : [];
+        }),
+      );
+    // Seen from above, the left side has its outside face, behind the lap, on the left; the right side the other way round.
+    expect(across(leftSide, 'lap')).toBeLessThan(across(leftSide, 'baseline'));
+    expect(across(rightSide, 'lap')).toBeGreaterThan(across(rightSide, 'baseline'));
+    // Seen from the rail's left end, its upper face, the outside one, is on the right; from its right end on the left.
+    expect(across(leftEnd, 'INSIDE')).toBeLessThan(across(leftEnd, 'OUTSIDE'));
+    expect(across(rightEnd, 'INSIDE')).toBeGreaterThan(across(rightEnd, 'OUTSIDE'));
+    const words = setBack?.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])).join(' ');
+    expect(words).toMatch(/370 mm (?:behind the front edge|behind front edge|from front)/u);
   });
 
   it('gives each name a stem of its own, though names may come to the same', () => {

@@ -35,7 +35,8 @@ import { adviceText, apart, terminalLines } from '../report/jointText.ts';
 export const listParts = async (plan: string, options: PartsOptions): Promise<void> => {
   const project = await loadProject(plan, options);
   const { units, set, climate, sawing } = project;
-  if (drawersAndBoxes(set).length === 0)
+  const hasRails = project.joints.some(({ rail }) => rail !== undefined);
+  if (drawersAndBoxes(set).length === 0 && !hasRails)
     throw new Failure(
       [`${plan}: there are no drawers and no boxes in this plan, so there are no parts to list`],
       WRONG_INPUT,
@@ -64,7 +65,7 @@ export const listParts = async (plan: string, options: PartsOptions): Promise<vo
         })
       : options.csv
         ? partsCsv(rows, units, frame)
-        : `${apart([text(rows, totals, units, climate), framePartsText(frame, units), spacerPartsText(set, units), adviceText(set.advice, units)]).join('\n')}\n`,
+        : `${apart([rows.length === 0 ? [] : text(rows, totals, units, climate), framePartsText(frame, units), spacerPartsText(set, units), adviceText(set.advice, units)]).join('\n')}\n`,
   );
 };
 

@@ -6,6 +6,7 @@ import { rebateFirst } from '../../drawer/rebateFirst.ts';
 import type { SpacerPrice } from '../../drawer/spacers/spacerPrices.ts';
 import type { Joint } from '../../joint/joint.ts';
 import { jointRecord } from '../../joint/jointRecord.ts';
+import { railLength } from '../../joint/topRail.ts';
 import type { Project } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
 import type { RouterCut } from '../../router/passes/routerCut.ts';
@@ -71,7 +72,10 @@ const layRecord = ({ units, set, joints, cuts }: Project, prices: readonly Space
           };
         });
       }),
-      ...joints.map(({ name, joint }) => record(name, joint)),
+      ...joints.map(({ name, joint, rail }) => ({
+        ...record(name, joint),
+        ...(rail && { rail: { ...rail, length: railLength(rail, joint) } }),
+      })),
     ],
     ...(set.family && { family: { target: set.family.target, spread: set.family.spread } }),
     ...spacerRecord(set, prices),
@@ -124,9 +128,9 @@ const layText = (
   };
   return [
     ...madeOf(set).flatMap(ofDrawer),
-    ...joints.map(({ name, joint }) => [
+    ...joints.map(({ name, joint, rail }) => [
       ...corner(name, joint),
-      ...workText(joint, units, cuts.has(joint)),
+      ...workText(joint, units, cuts.has(joint), rail),
       ...adviceText(joint.advice, units),
     ]),
     [

@@ -1,19 +1,19 @@
 import type { FramePart } from '../../drawer/arrangement/frameParts.ts';
 import { roughThickness, roughWidth } from '../../drawer/cuttingList.ts';
-import { TRIM_SPARE } from '../../drawer/drawerLimits.ts';
+import { TRIAL_SPARE, TRIM_SPARE } from '../../drawer/drawerLimits.ts';
 import { table } from '../../render/table.ts';
 import type { Sawing } from '../../stock/usualSawing.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
 import { terminalLines } from './jointText.ts';
 
-/** The parts of a cabinet's frame; no lines where it has none. */
+/** The parts of a cabinet's frame, and rails that are dovetailed into its sides; no lines where there are none. */
 export const framePartsText = (frame: readonly FramePart[], units: Notation): string[] => {
   if (frame.length === 0) return [];
   const number = (value: number): string => formatNumber(value, units);
   return [
     ...terminalLines(
-      `The cabinet's frame: the length has its tenons, the one between shoulders has not; the rough length has ${formatLength(TRIM_SPARE[unitOf(units)], units)} more at each end.`,
+      `The cabinet's frame: the length has tenons and tails, the one between shoulders has not; the rough length has ${formatLength(TRIM_SPARE[unitOf(units)], units)} more at each end, or for a tail its depth and ${formatLength(TRIAL_SPARE, units)}.`,
     ),
     ...table(
       ['part', 'quantity', 'length', 'shoulders', 'width', 'thickness', 'rough', 'wood'],
@@ -27,7 +27,9 @@ export const framePartsText = (frame: readonly FramePart[], units: Notation): st
     ),
     '',
     ...frame.flatMap(({ part, length, drawers }) =>
-      terminalLines(`${part} of ${formatLength(length, units)}: ${drawers.join(', ')}`),
+      drawers.length === 0
+        ? []
+        : terminalLines(`${part} of ${formatLength(length, units)}: ${drawers.join(', ')}`),
     ),
   ];
 };

@@ -3,6 +3,7 @@ import { blockPicture } from '../../joint/blockPicture.ts';
 import { dividers, glueArea } from '../../joint/gauges.ts';
 import { type Joint, meanTail } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
+import { railWork, type TopRail } from '../../joint/topRail.ts';
 import { type Complaint, sentence } from '../../units/complaint.ts';
 import { formatArea, formatLength, formatNumber, nearestMark } from '../../units/formatLength.ts';
 import { type Notation, unitWords } from '../../units/notation.ts';
@@ -65,19 +66,23 @@ const smallPinText = ({ smallPins }: Joint, unit: Notation): string[] =>
 /**
  * How a single corner is made, where its kind has an order of work of its own, and which faces of a carcase show it.
  * @param routed whether a router cuts what it can of it first
+ * @param rail what its tail board is, where that is a rail over the drawers
  */
-export const workText = (joint: Joint, unit: Notation, routed: boolean): string[] => {
+export const workText = (joint: Joint, unit: Notation, routed: boolean, rail?: TopRail): string[] => {
   const { work, inCarcase } = kindOf(joint);
-  const steps = work(joint, { tail: 'tail board', pin: 'pin board', routed });
+  const steps =
+    rail === undefined
+      ? work(joint, { tail: 'tail board', pin: 'pin board', routed })
+      : railWork(rail, joint, routed);
   return [
     ...(steps.length === 0
       ? []
       : [
           '',
-          routed ? 'Order of work, after the router:' : 'Order of work:',
+          routed && rail === undefined ? 'Order of work, after the router:' : 'Order of work:',
           ...steps.flatMap((step, i) => terminalLines(`${i + 1}. ${speak(step, unit)}`)),
         ]),
-    ...(inCarcase === undefined ? [] : ['', ...terminalLines(speak(inCarcase, unit))]),
+    ...(inCarcase === undefined || rail !== undefined ? [] : ['', ...terminalLines(speak(inCarcase, unit))]),
   ];
 };
 

@@ -1,7 +1,9 @@
 import { type FrameMember, type FramePartName, frameOf } from '../../cabinet/frameMembers.ts';
 import type { PlannedCabinet } from '../../cabinet/frameSpec.ts';
+import type { Joint } from '../../joint/joint.ts';
+import { railLength, type TopRail } from '../../joint/topRail.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
-import { TRIM_SPARE } from '../drawerLimits.ts';
+import { TRIAL_SPARE, TRIM_SPARE } from '../drawerLimits.ts';
 import { roughLength } from '../partsList.ts';
 
 /** Equal parts of a cabinet's frame. Lengths in mm. */
@@ -10,13 +12,13 @@ export interface FramePart {
   /** The drawers that they carry, hold down, guide or part, each once. */
   readonly drawers: readonly string[];
   readonly count: number;
-  /** Along the grain, with its tenons. */
+  /** Along the grain, with its tenons, or its tails. */
   readonly length: number;
-  /** Between the shoulders of its tenons. */
+  /** Between the shoulders of those. */
   readonly shoulders: number;
   readonly width: number;
   readonly thickness: number;
-  /** To saw to first: 5 mm or 3/16 in more at each end, up to the next mm or 1/16 in. */
+  /** To saw to first: 5 mm or 3/16 in more at each end, or for a trial joint the tail's depth and 3 mm; up to the next mm or 1/16 in. */
   readonly roughLength: number;
   readonly species?: string;
 }
@@ -41,6 +43,25 @@ export const frameParts = (cabinet: PlannedCabinet, units: Notation): FramePart[
     });
   }
   return [...found.values()].sort((one, other) => NAMES.indexOf(one.part) - NAMES.indexOf(other.part));
+};
+
+/** A rail over the drawers whose ends are dovetailed into the sides, as the part that it is. */
+export const railPart = (
+  rail: TopRail,
+  joint: Pick<Joint, 'depth' | 'width' | 'tailBoard'>,
+  units: Notation,
+): FramePart => {
+  const length = railLength(rail, joint);
+  return {
+    part: 'rail',
+    drawers: [],
+    count: 1,
+    length,
+    shoulders: rail.between,
+    width: joint.width,
+    thickness: joint.tailBoard.thickness,
+    roughLength: roughLength(length + 2 * (joint.depth + TRIAL_SPARE), unitOf(units)),
+  };
 };
 
 /** Along which axis a part's length and its width run, what is left being its thickness; and how many tenons it has. */

@@ -5,10 +5,11 @@ import type { Groove } from '../../drawer/drawerSpec.ts';
 import { listedFront } from '../../drawer/frontJoint.ts';
 import type { Joint } from '../../joint/joint.ts';
 import type { Spacing } from '../../joint/jointSpec.ts';
+import { layOutSingle } from '../../project/layOutSingle.ts';
 import type { Project } from '../../project/project.ts';
 import { type FingerSetting, fingerSetting } from '../../router/fingers/fingerSetting.ts';
 import type { Cutting } from '../../router/limits/cutting.ts';
-import { layOutWith, toolingOf } from '../../router/limits/layOutWith.ts';
+import { toolingOf } from '../../router/limits/layOutWith.ts';
 import { accept, type Place, type Result } from '../../units/complaint.ts';
 import { type Locked, listed, lockedIn, type TipWidths } from './widths.ts';
 
@@ -104,9 +105,9 @@ export const cornerOf = (project: Project, ref: CornerRef): EditedCorner | undef
   if (ref.of === 'joint') {
     const lone = joints[ref.index];
     if (lone === undefined) return undefined;
-    const { name, joint, spec } = lone;
+    const { name, joint, spec, rail } = lone;
     return edited({ ref, name, ...spacedAs(spec.spacing) }, joint, cutting ?? {}, (widths) =>
-      layOutWith({ ...spec, ...listed(widths) }, toolingOf(cutting)),
+      layOutSingle({ spec: { ...spec, ...listed(widths) }, ...(rail && { rail }) }, toolingOf(cutting)),
     );
   }
   const drawer = bodyOf(project, ref);

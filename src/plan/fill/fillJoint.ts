@@ -7,25 +7,36 @@ import type { Notation } from '../../units/notation.ts';
 import { contradictions } from '../check/contradictions.ts';
 import type { SingleCornerSpec } from '../plan.ts';
 import type { SPACING_KEYS } from '../schema/cornerSchema.ts';
-import { areListed, type WrittenJoint, type WrittenSingleCorner } from '../schema/planSchema.ts';
+import {
+  areListed,
+  type WrittenJoint,
+  type WrittenPlan,
+  type WrittenSingleCorner,
+} from '../schema/planSchema.ts';
+import { fillRail } from './fillRail.ts';
 
 /**
  * A single corner, from its own keys, else those of the plan's `joint` that its kind has; but the spacing of its tails is
  * its own.
  */
 export const fillJoint = (
-  plan: WrittenJoint,
+  { joint: plan = {}, cabinet }: Pick<WrittenPlan, 'joint' | 'cabinet'>,
   written: WrittenSingleCorner,
   at: Place,
   notation: Notation,
 ): Result<SingleCornerSpec> => {
   const wrong = contradictions(written, at);
   if (wrong.length > 0) return refuse(...wrong);
-  const merged = { ...written, ...mergeJoint(withoutSpacing(plan), written) };
-  const { name, ...own } = withoutSpacing(withoutKind(merged));
+  const filled = fillRail(written, cabinet, at);
+  if (!filled.ok) return filled;
+  const one = filled.value && written.tails === undefined ? { ...written, tails: 1 } : written;
+  const shared = withoutSpacing(filled.value ? withoutShoulder(plan) : plan);
+  const merged = { ...written, ...mergeJoint(shared, written) };
+  const { name, rail: _, ...own } = withoutSpacing(withoutKind(merged));
   return accept({
     name,
-    spec: { notation, ...own, ...spacingOf(written), ...KINDS[written.kind].wish(merged) },
+    spec: { notation, ...own, ...spacingOf(one), ...KINDS[written.kind].wish(merged) },
+    ...(filled.value && { rail: filled.value }),
   });
 };
 
@@ -57,6 +68,9 @@ export const mergeJoint = (outer: WrittenJoint, inner: WrittenJoint): WrittenJoi
     ...inner,
   };
 };
+
+/** A wish without the shoulders that a rail between two sides cannot have. */
+const withoutShoulder = ({ shoulder, shoulderWidth, mitre, ...rest }: WrittenJoint): WrittenJoint => rest;
 
 /** A wish without how its tails are spaced. */
 export const withoutSpacing = <T extends WrittenSpacing>({

@@ -66,9 +66,7 @@ export const fillPlan = (
     given.boxes,
   );
   const madeJoints = sift(
-    joints.map((joint, i) =>
-      fillJoint(written.joint ?? {}, joint, ['joints', given.joints[i] ?? i], notation),
-    ),
+    joints.map((joint, i) => fillJoint(written, joint, ['joints', given.joints[i] ?? i], notation)),
     given.joints,
   );
   return {

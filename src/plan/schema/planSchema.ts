@@ -31,6 +31,19 @@ const namedJointSchema = (unit: Unit, corner: ReturnType<typeof cornerKeys>) => 
     pinBoard: thickness.describe('Thickness of the pin board.'),
     ...corner,
     ...ownLengthKeys(unit),
+    ...optional({
+      rail: group('{between: 574, sideWidth: 430}', {
+        between: length(ranges.SPACE).describe("From side to side, between the rail's shoulders."),
+        sideWidth: length(ranges.WIDTH).describe('Width of the sides, from front to back.'),
+        ...optional({
+          setBack: length(ranges.CLEARANCE).describe(
+            "How far the rail's front edge is behind those of the sides. 0 unless given.",
+          ),
+        }),
+      }).describe(
+        "Where the tail board is a rail over the drawers: each end is one lapped dovetail, let down into the top end of a side, the pin board. `width` is then the rail's, from front to back. No rail unless given.",
+      ),
+    }),
   });
 };
 

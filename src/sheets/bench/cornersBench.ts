@@ -2,6 +2,7 @@ import { dividers } from '../../joint/gauges.ts';
 import { type Joint, meanPin, meanTail } from '../../joint/joint.ts';
 import type { BoardNames } from '../../joint/kinds/kind.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
+import { railLength, railWork, type TopRail } from '../../joint/topRail.ts';
 import type { Size } from '../../paper/printable.ts';
 import { CAUTIONS } from '../../router/limits/cautions.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
@@ -21,6 +22,8 @@ export interface BenchCorner {
   readonly boards: Pick<BoardNames, 'tail' | 'pin'>;
   /** Whether a router cuts what it can of it first. */
   readonly routed: boolean;
+  /** What its tail board is, where that is a rail over the drawers. */
+  readonly rail?: TopRail;
 }
 
 export interface CornersBenchOptions {
@@ -80,7 +83,7 @@ const bold = (text: string): TextRun => ({ text, size: TYPE.text, weight: 'bold'
 
 /** A corner's name and boards with its settings under rules; and its steps. */
 const cornerRows = (corner: BenchCorner, units: Notation, width: number): Block[] => {
-  const { name, joint } = corner;
+  const { name, joint, rail } = corner;
   const { kind, tailBoard, pinBoard } = joint;
   const length = (value: number): string => formatLength(value, units).replaceAll(' ', '\u00A0');
   const { lengths, inCarcase } = kindOf(joint);
@@ -97,18 +100,25 @@ const cornerRows = (corner: BenchCorner, units: Notation, width: number): Block[
     ]),
     stack([
       space(0.5 * TYPE.text),
-      ...(inCarcase === undefined ? [] : [row('–', speak(inCarcase, units), width)]),
+      ...(inCarcase === undefined || rail !== undefined ? [] : [row('–', speak(inCarcase, units), width)]),
       ...numbered(stepsOf(corner, units), width),
     ]),
   ];
 };
 
 /** Gauge, bevel and dividers of a corner, each with what it is set to. */
-const settingsOf = ({ joint, boards }: BenchCorner, units: Notation): (readonly [string, string])[] => {
+const settingsOf = ({ joint, boards, rail }: BenchCorner, units: Notation): (readonly [string, string])[] => {
   const number = (value: number): string => formatNumber(value, units);
   const { even, shoulder, mitre, slope, tails } = joint;
   const stepping = dividers(joint);
   return [
+    ...(rail === undefined
+      ? []
+      : ([
+          ['rail, with its tails', number(railLength(rail, joint))],
+          ['between its shoulders', number(rail.between)],
+          ...(rail.setBack > 0 ? [['behind the sides’ front edges', number(rail.setBack)]] : []),
+        ] as [string, string][])),
     ...kindOf(joint)
       .gauges(joint)
       .map(({ board, on, line, from, length }) => {
@@ -140,7 +150,8 @@ const settingsOf = ({ joint, boards }: BenchCorner, units: Notation): (readonly 
 };
 
 /** Its own order of work, or the usual one: tails first, and the pins scribed from them. */
-const stepsOf = ({ joint, boards, routed }: BenchCorner, units: Notation): string[] => {
+const stepsOf = ({ joint, boards, routed, rail }: BenchCorner, units: Notation): string[] => {
+  if (rail !== undefined) return railWork(rail, joint, routed).map((phrase) => speak(phrase, units));
   const own = kindOf(joint)
     .work(joint, { ...boards, routed })
     .map((phrase) => speak(phrase, units));

@@ -36,6 +36,16 @@ export interface Titles extends ShortName {
 
 export const REFERENCE_EDGE = ['reference edge', 'reference', 'edge'] as const;
 
+/** The edge that a rail over the drawers, and the sides that it is let into, are marked from. */
+export const FRONT_EDGE = ['front edge', 'front', 'edge'] as const;
+
+/** The line on a side where a rail's front edge is let in behind the side's. */
+export const frontLine = (behind: string): [string, ...string[]] => [
+  `line ${behind} behind the front edge`,
+  `${behind} behind front edge`,
+  `${behind} from front`,
+];
+
 /** The edge that a front with a lip is marked from. */
 export const REBATE_EDGE = ["rebate's lower edge", 'rebate'] as const;
 

@@ -87,6 +87,7 @@ const box = (first: string, second: string, before?: Sample['before']): Sample =
 const CLIMATE = { 'climate.making': '21C/45%', 'climate.driest': '21C/30%', 'climate.dampest': '21C/70%' };
 const CUTTER = { 'cutter.diameter': '12.7', 'cutter.angle': '8', 'cutter.length': '20' };
 const FINGERS = [CUTTER, { 'fingers.together': '14', 'fingers.bush': '16' }];
+const RAIL = [{ kind: 'lapped' }, { 'rail.between': '500', 'rail.sideWidth': '440' }];
 const CABINET = {
   'cabinet.width': '574',
   'cabinet.height': '370',
@@ -298,6 +299,9 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'joints.groupPin': lone('25', '26mm', [{ groups: '3, 3' }, { spacing: 'grouped' }]),
   'joints.smallPin': lone('5', '5.5', [{ spacing: 'hounds-tooth' }]),
   'joints.closer': lone('0.8', '0.75', [{ spacing: 'closer-edges' }]),
+  'joints.rail.between': lone('574', '600mm', RAIL),
+  'joints.rail.sideWidth': lone('430', '450', RAIL),
+  'joints.rail.setBack': lone('1', '0', RAIL),
   'joints.closerTails': lone('1', '3', [{ spacing: 'closer-edges' }]),
 };
 
