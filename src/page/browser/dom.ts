@@ -1,5 +1,3 @@
-import type { Svg, Path as SvgPath } from '@svgdotjs/svg.js';
-
 /** The element of the page with an id. */
 export const find = <E extends Element>(id: string, kind: new () => E): E => {
   const found = document.getElementById(id);
@@ -21,11 +19,23 @@ export const setAttribute = (node: Element, name: string, value: string): void =
 /** A length in px as it is written in SVG: tenths are finer than any screen. */
 export const px = (value: number): string => String(Math.round(value * 10) / 10);
 
+/** A new element of a drawing, the last within another. @param look class names */
+export const addSvg = <Tag extends keyof SVGElementTagNameMap>(
+  within: Element,
+  tag: Tag,
+  look = '',
+): SVGElementTagNameMap[Tag] => {
+  const node = document.createElementNS('http://www.w3.org/2000/svg', tag);
+  if (look !== '') node.setAttribute('class', look);
+  within.append(node);
+  return node;
+};
+
 /** Sets a path's data only where it has changed, as the browser paints again what is set. */
-export const drawPath = (path: SvgPath, data: string): void => setAttribute(path.node, 'd', data);
+export const drawPath = (path: SVGPathElement, data: string): void => setAttribute(path, 'd', data);
 
 /** Sizes an SVG in px. */
-export const sizeSvg = ({ node }: Svg, width: number, height: number): void => {
+export const sizeSvg = (node: SVGSVGElement, width: number, height: number): void => {
   const [w, h] = [px(width), px(height)];
   setAttribute(node, 'width', w);
   setAttribute(node, 'height', h);

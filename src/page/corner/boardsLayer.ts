@@ -1,11 +1,10 @@
-import type { G, Path as SvgPath } from '@svgdotjs/svg.js';
 import type { Interval } from '../../joint/joint.ts';
-import { drawPath, px } from '../browser/dom.ts';
+import { addSvg, drawPath, px } from '../browser/dom.ts';
 import type { CornerSheet, FaceOutline } from './cornerSheet.ts';
 
 /** Draws both boards of a corner: wood, tails, waste, and every line that is marked on them. */
-export const boardsLayer = (group: G): ((sheet: CornerSheet) => void) => {
-  const path = (name: string): SvgPath => group.path('').addClass(name) as SvgPath;
+export const boardsLayer = (group: SVGGElement): ((sheet: CornerSheet) => void) => {
+  const path = (name: string): SVGPathElement => addSvg(group, 'path', name);
   const boards = path('board');
   const wood = path('tail-wood');
   const waste = path('waste');

@@ -1,7 +1,6 @@
-import { type G, SVG } from '@svgdotjs/svg.js';
 import { nothing, render } from 'lit-html';
 import { type Notation, unitOf } from '../../units/notation.ts';
-import { px, setAttribute, sizeSvg } from '../browser/dom.ts';
+import { addSvg, drawPath, px, setAttribute, sizeSvg } from '../browser/dom.ts';
 import { lettersIn } from '../browser/letters.ts';
 import type { EditedCorner } from '../model/editedCorner.ts';
 import type { Handle } from '../model/handles.ts';
@@ -23,21 +22,23 @@ type Held = NonNullable<ReturnType<ReturnType<typeof handleLayer>>>;
 
 /** Both boards of the selected corner, with handles. */
 export const cornerView = (host: HTMLElement, hands: DragActions): View => {
-  const svg = SVG().addTo(host).addClass('corner');
-  svg.attr('role', 'group');
-  const hatch = svg.defs().element('pattern');
-  hatch.attr({ id: 'hatch', width: 6, height: 6, patternUnits: 'userSpaceOnUse' });
-  hatch.element('path').attr('d', 'M-1 1l2 -2M0 6l6 -6M5 7l2 -2');
-  const layer = (name: string): G => svg.group().addClass(name);
+  const svg = addSvg(host, 'svg', 'corner');
+  svg.setAttribute('role', 'group');
+  const hatch = addSvg(addSvg(svg, 'defs'), 'pattern');
+  hatch.id = 'hatch';
+  for (const [name, value] of Object.entries({ width: '6', height: '6', patternUnits: 'userSpaceOnUse' }))
+    hatch.setAttribute(name, value);
+  drawPath(addSvg(hatch, 'path'), 'M-1 1l2 -2M0 6l6 -6M5 7l2 -2');
+  const layer = (name: string): SVGGElement => addSvg(svg, 'g', name);
   const drawBoards = boardsLayer(layer('boards'));
   const fingers = layer('fingers');
-  fingers.attr('aria-hidden', 'true');
+  fingers.setAttribute('aria-hidden', 'true');
   const drawFingers = fingersLayer(fingers);
   const sizes = layer('sizes');
-  sizes.attr('aria-hidden', 'true');
+  sizes.setAttribute('aria-hidden', 'true');
   const drawSizes = sizesLayer(sizes);
   const hits = layer('hits');
-  hits.attr('aria-hidden', 'true');
+  hits.setAttribute('aria-hidden', 'true');
   const drawHandles = handleLayer(hits, layer('handles'), hands);
   let size = { width: 0, height: 0, letters: 0 };
   /** As it was drawn before something was moved. */
@@ -52,10 +53,10 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
   });
 
   // Where there is a mouse and a touchscreen, the mouse is not kept from a line by the target of another's grip.
-  svg.node.addEventListener('pointerenter', ({ pointerType }) => {
-    svg.node.toggleAttribute('data-mouse', pointerType === 'mouse');
+  svg.addEventListener('pointerenter', ({ pointerType }) => {
+    svg.toggleAttribute('data-mouse', pointerType === 'mouse');
   });
-  svg.node.addEventListener('pointerleave', () => svg.node.removeAttribute('data-mouse'));
+  svg.addEventListener('pointerleave', () => svg.removeAttribute('data-mouse'));
 
   const pointedAt = ({ axis }: Handle, [x, y]: HandleShape['middle']): Omit<Pointed, 'between'> => ({
     at: [axis === 'u' ? (grabbed?.x ?? x) : x, y],
@@ -87,11 +88,11 @@ export const cornerView = (host: HTMLElement, hands: DragActions): View => {
     if (sheet.width !== size.width || sheet.height !== size.height || sheet.letters !== size.letters) {
       size = sheet;
       sizeSvg(svg, sheet.width, sheet.height);
-      svg.node.style.setProperty('--letters', String(sheet.letters));
+      svg.style.setProperty('--letters', String(sheet.letters));
       // Its size does not depend on what is in it, so that the browser lays out no more than that.
       host.style.height = `${px(sheet.height)}px`;
     }
-    setAttribute(svg.node, 'aria-label', `${corner.name}: both boards of the corner`);
+    setAttribute(svg, 'aria-label', `${corner.name}: both boards of the corner`);
     drawBoards(sheet);
     drawFingers(shown, sheet);
     drawSizes(shown, sheet);

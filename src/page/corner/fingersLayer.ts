@@ -1,7 +1,6 @@
-import type { G, Path as SvgPath } from '@svgdotjs/svg.js';
 import { formatNumber } from '../../units/formatLength.ts';
 import { finest } from '../../units/notation.ts';
-import { drawPath, px } from '../browser/dom.ts';
+import { addSvg, drawPath, px } from '../browser/dom.ts';
 import type { ViewState } from '../model/viewState.ts';
 import type { CornerSheet } from './cornerSheet.ts';
 import { Texts } from './texts.ts';
@@ -17,8 +16,8 @@ const HALF_HIGH = 5;
 const OVER = 4;
 
 /** The fingers over the tail board's end: each pair, its spacer, and the gap to the next. */
-export const fingersLayer = (group: G): ((shown: ViewState, sheet: CornerSheet) => void) => {
-  const path = (name: string): SvgPath => group.path('').addClass(name) as SvgPath;
+export const fingersLayer = (group: SVGGElement): ((shown: ViewState, sheet: CornerSheet) => void) => {
+  const path = (name: string): SVGPathElement => addSvg(group, 'path', name);
   const spacers = path('spacer');
   const fingers = path('finger');
   const gaps = path('ticks');

@@ -1,5 +1,4 @@
-import type { G, Path as SvgPath, Text } from '@svgdotjs/svg.js';
-import { drawPath, px, setAttribute, setText } from '../browser/dom.ts';
+import { addSvg, drawPath, px, setAttribute, setText } from '../browser/dom.ts';
 import { type Handle, handlesOf } from '../model/handles.ts';
 import { changedWords, valueWords } from '../model/movedWords.ts';
 import type { ViewState } from '../model/viewState.ts';
@@ -8,12 +7,12 @@ import { type DragActions, dragHandle } from './dragHandle.ts';
 import { type HandleShape, handleShape } from './handleShape.ts';
 
 interface Drawn {
-  readonly group: G;
-  readonly hit: SvgPath;
-  readonly touch: SvgPath;
-  readonly trace: SvgPath;
-  readonly grip: SvgPath;
-  readonly text: Text;
+  readonly group: SVGGElement;
+  readonly hit: SVGPathElement;
+  readonly touch: SVGPathElement;
+  readonly trace: SVGPathElement;
+  readonly grip: SVGPathElement;
+  readonly text: SVGTextElement;
 }
 
 /** The handle that is moved, and the middle of its mark in px. */
@@ -27,19 +26,21 @@ interface Moving {
  * @param hits under all marks, where a mouse takes hold of the lines themselves
  * @returns renders the handles, and returns the one that is moved
  */
-export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
+export const handleLayer = (hits: SVGGElement, layer: SVGGElement, hands: DragActions) => {
   const drawn = new Map<string, Drawn>();
   let handles: ReadonlyMap<string, Handle> = new Map();
   let scale = 1;
   // A spacer lies over the edges of its tail.
-  const [below, above] = [hits.group(), hits.group()];
+  const [below, above] = [addSvg(hits, 'g'), addSvg(hits, 'g')];
 
   const make = (id: string): Drawn => {
-    const group = layer.group();
-    group.attr({ role: 'slider', tabindex: 0, 'aria-valuemin': 0 });
-    const path = (name: string): SvgPath => group.path('').addClass(name) as SvgPath;
-    const hit = (id.startsWith('spacer') ? above : below).path('').addClass('hit') as SvgPath;
-    dragHandle(group.node, hit.node, hands, () => {
+    const group = addSvg(layer, 'g');
+    group.setAttribute('role', 'slider');
+    group.setAttribute('tabindex', '0');
+    group.setAttribute('aria-valuemin', '0');
+    const path = (name: string): SVGPathElement => addSvg(group, 'path', name);
+    const hit = addSvg(id.startsWith('spacer') ? above : below, 'path', 'hit');
+    dragHandle(group, hit, hands, () => {
       const handle = handles.get(id);
       return handle && { handle, scale };
     });
@@ -49,7 +50,7 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
       touch: path('touch'),
       trace: path('trace'),
       grip: path('grip'),
-      text: group.plain('').addClass('grip-text'),
+      text: addSvg(group, 'text', 'grip-text'),
     };
   };
 
@@ -71,15 +72,15 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
       const shape = handleShape(handle, sheet, unit);
       drawPath(parts.grip, shape.grip);
       if (shape.text !== undefined) {
-        setText(parts.text.node, shape.text);
-        setAttribute(parts.text.node, 'x', px(shape.middle[0]));
-        setAttribute(parts.text.node, 'y', px(sheet.top - 17));
+        setText(parts.text, shape.text);
+        setAttribute(parts.text, 'x', px(shape.middle[0]));
+        setAttribute(parts.text, 'y', px(sheet.top - 17));
       }
       const isMoving = moving?.handle === id;
       // What is not seen of the others follows with the plan.
       if (isMoving || !isPreview) {
         const state = isMoving ? (moving.stop.length > 0 ? ' moving stopped' : ' moving') : '';
-        setAttribute(parts.group.node, 'class', `handle along-${handle.axis}${state}`);
+        setAttribute(parts.group, 'class', `handle along-${handle.axis}${state}`);
         drawPath(parts.trace, shape.trace);
       }
       if (!isPreview) describe(parts, handle, shape, shown);
@@ -91,14 +92,14 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
 
 /** Where a handle can be taken hold of, and what it is for screen readers. */
 const describe = (
-  { hit, touch, group: { node } }: Drawn,
+  { hit, touch, group: node }: Drawn,
   handle: Handle,
   shape: HandleShape,
   shown: ViewState,
 ): void => {
   const targets = shape.targets();
   drawPath(hit, targets.hit);
-  setAttribute(hit.node, 'class', `hit along-${handle.axis}`);
+  setAttribute(hit, 'class', `hit along-${handle.axis}`);
   drawPath(touch, targets.touch);
   setAttribute(node, 'aria-label', handle.label);
   setAttribute(node, 'aria-description', `changes ${changedWords(handle, shown)}`);

@@ -1,8 +1,7 @@
-import type { G, Path as SvgPath } from '@svgdotjs/svg.js';
 import { jointSpan } from '../../joint/joint.ts';
 import { isTail } from '../../joint/widthName.ts';
 import { formatNumber } from '../../units/formatLength.ts';
-import { drawPath, px } from '../browser/dom.ts';
+import { addSvg, drawPath, px } from '../browser/dom.ts';
 import { startOnSides } from '../model/editedCorner.ts';
 import type { ViewState } from '../model/viewState.ts';
 import { linesOf, widthsOf } from '../model/widths.ts';
@@ -20,10 +19,10 @@ const LETTER = 7.5;
 const HALF_HIGH = 5;
 
 /** A corner's sizes and the names of its faces. */
-export const sizesLayer = (group: G): ((shown: ViewState, sheet: CornerSheet) => void) => {
-  const ticks = group.path('').addClass('ticks') as SvgPath;
+export const sizesLayer = (group: SVGGElement): ((shown: ViewState, sheet: CornerSheet) => void) => {
+  const ticks = addSvg(group, 'path', 'ticks');
   const sizes = new Texts(group);
-  const names = new Texts(group.group().addClass('names'));
+  const names = new Texts(addSvg(group, 'g', 'names'));
   return (shown, sheet) => {
     sizes.start();
     drawPath(ticks, writeWidths(shown, sheet, sizes) + writeMeasures(shown, sheet, sizes));

@@ -1,13 +1,12 @@
-import type { G, Text } from '@svgdotjs/svg.js';
-import { px, setAttribute, setText } from '../browser/dom.ts';
+import { addSvg, px, setAttribute, setText } from '../browser/dom.ts';
 
 /** Texts of a drawing, whose elements are used again: start, put each, end. */
 export class Texts {
-  readonly #group: G;
-  readonly #texts: Text[] = [];
+  readonly #group: SVGGElement;
+  readonly #texts: SVGTextElement[] = [];
   #used = 0;
 
-  constructor(group: G) {
+  constructor(group: SVGGElement) {
     this.#group = group;
   }
 
@@ -17,14 +16,14 @@ export class Texts {
 
   /** @param look class names; @param turn degrees, clockwise */
   put(words: string, x: number, y: number, look: string, turn = 0): void {
-    const text = this.#texts[this.#used] ?? this.#group.plain('');
+    const text = this.#texts[this.#used] ?? addSvg(this.#group, 'text');
     this.#texts[this.#used++] = text;
-    setText(text.node, words);
-    setAttribute(text.node, 'x', px(x));
-    setAttribute(text.node, 'y', px(y));
-    if (turn !== 0) setAttribute(text.node, 'transform', `rotate(${turn} ${px(x)} ${px(y)})`);
-    else if (text.node.hasAttribute('transform')) text.node.removeAttribute('transform');
-    setAttribute(text.node, 'class', look);
+    setText(text, words);
+    setAttribute(text, 'x', px(x));
+    setAttribute(text, 'y', px(y));
+    if (turn !== 0) setAttribute(text, 'transform', `rotate(${turn} ${px(x)} ${px(y)})`);
+    else if (text.hasAttribute('transform')) text.removeAttribute('transform');
+    setAttribute(text, 'class', look);
   }
 
   end(): void {
