@@ -67,14 +67,14 @@ describe('pulls on the page', () => {
   it('that cannot be made are told of below the cabinet, with what can', async () => {
     await typeIn('Pulls, above', '-20');
     await expect
-      .poll(() => page.locator('#cabinet .told').allTextContents())
+      .poll(() => page.locator('#cabinet .note').allTextContents())
       .toEqual([
         '"Buttons": a hole of 5 mm for a pull, 18 mm above the front\'s lower edge, would run into the groove, or come within 3 mm of it; try -16.5mm',
       ]);
     expect(await pulls().count()).toBe(0);
     await page.click('#undo');
     await pulls().waitFor();
-    expect(await page.locator('#cabinet .told').count()).toBe(0);
+    expect(await page.locator('#cabinet .note').count()).toBe(0);
   });
 
   it('have their drilling templates among the files to save', async () => {

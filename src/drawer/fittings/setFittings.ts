@@ -115,6 +115,11 @@ const middlesInLine = (
       says: say`the pulls of ${quote(lined.spec.name)}, in the row of ${quote(name)}, line up with others themselves`,
       remedy: say`name the drawer that those line up with`,
     });
+  const inRow = drawers.flatMap((each, i) =>
+    rowsOf(each).some((row) => rows.includes(row)) ? (own[i] ?? []) : [],
+  );
+  // What is wrong with those is told of them.
+  if (inRow.some(({ ok }) => !ok)) return accept([]);
   const theirs = drawers.flatMap((each, i) => {
     const fittings = own[i];
     const pulls = fittings?.ok ? fittings.value.pulls : [];

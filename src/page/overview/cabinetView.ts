@@ -129,7 +129,7 @@ export const cabinetView = (host: HTMLElement, actions: CabinetActions): View =>
         <path class="carcase" d="M1 1H${width - 1}V${height - 1}H1Z"></path>
         ${fronts.map(drawn)}
         ${grips?.marks(now, elevation) ?? nothing}
-      </svg>${grips?.beside(now, elevation) ?? nothing}${fixed?.told.map((line) => html`<p class="told">${line}</p>`) ?? nothing}`,
+      </svg>${grips?.beside(now, elevation) ?? nothing}${fixed?.notes.map((line) => html`<p class="note">${line}</p>`) ?? nothing}`,
       host,
     );
   };

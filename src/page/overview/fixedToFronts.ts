@@ -10,15 +10,15 @@ export interface FixedToFronts {
   /** Its outlines on a drawer's front as the data of an SVG path: in px, from the front's lower left corner, y downward. */
   outlines(drawer: Drawer, left: number, low: number, scale: number): string;
   /** What cannot be made, and what is advised, each on one line. */
-  readonly told: readonly string[];
+  readonly notes: readonly string[];
 }
 
 /** Pulls and keyholes of the drawers, and what is wrong with them. */
 export const fixedToFronts = ({ set, cabinet, units }: Project): FixedToFronts => {
   const fitted = setFittings(set.drawers, cabinet?.frame.rails.width);
-  const told = fitted.ok ? fitted.value.advice : fitted.complaints;
+  const notes = fitted.ok ? fitted.value.advice : fitted.complaints;
   return {
-    told: told.map((each) => sentence(each, units)),
+    notes: notes.map((each) => sentence(each, units)),
     outlines: (drawer, left, low, scale) => {
       const { pulls = [], lock } = (fitted.ok ? fitted.value.of.get(drawer) : undefined) ?? {};
       const round = (x: number, y: number, diameter: number): string => {

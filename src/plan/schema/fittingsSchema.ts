@@ -20,7 +20,7 @@ export const fittingsKeys = (unit: Unit) => {
           "Of two, from each end of the front to the middle: a length, or a share of the front's length. 25 % unless given.",
         ),
         lineUpWith: name('the name of a drawer').describe(
-          'A drawer of the cabinet: pulls of other rows stand over or under those of its row. In place of `fromEnds`.',
+          'A drawer of the cabinet: pulls of other rows line up with those of its row. In place of `fromEnds`.',
         ),
         holes: group(
           '{diameter: 5, spacing: 64}',

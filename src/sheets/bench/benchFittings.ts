@@ -1,7 +1,7 @@
 import type { Fittings, Hole } from '../../drawer/fittings/fittings.ts';
 import { EPSILON } from '../../units/epsilon.ts';
-import { formatLength } from '../../units/formatLength.ts';
-import type { Notation } from '../../units/notation.ts';
+import { formatLength, formatNumber } from '../../units/formatLength.ts';
+import { type Notation, unitWords } from '../../units/notation.ts';
 import type { Instruction, Section } from './benchInstructions.ts';
 
 /**
@@ -16,6 +16,8 @@ export const benchFittings = (
   if (fittings === undefined) return [];
   const { pulls, lock, stops } = fittings;
   const length = (value: number) => formatLength(value, unit).replaceAll(' ', '\u00A0');
+  const size = (values: readonly number[]) =>
+    `${values.map((value) => formatNumber(value, unit).replaceAll(' ', '\u00A0')).join(' × ')} ${unitWords(unit)}`;
   const holes = pulls.flatMap((pull) => pull.holes);
   return [
     ...(holes.length === 0 && lock === undefined
@@ -36,9 +38,7 @@ export const benchFittings = (
                     },
                     {
                       text: 'Let the lock’s body into the inside face, width × height × depth:',
-                      figure: [lock.body.x1 - lock.body.x0, lock.body.y1 - lock.body.y0, lock.depth]
-                        .map(length)
-                        .join(' × '),
+                      figure: size([lock.body.x1 - lock.body.x0, lock.body.y1 - lock.body.y0, lock.depth]),
                     },
                   ]),
               ...CAUTIONS,
@@ -53,7 +53,7 @@ export const benchFittings = (
             numbered: false,
             lines: [
               {
-                text: `On the rail under the drawer, ${[stops.width, stops.depth, stops.thickness].map(length).join(' × ')} (along the rail × back × up), behind its front edge`,
+                text: `On the rail under the drawer, ${size([stops.width, stops.depth, stops.thickness])} (along the rail × back × up), behind its front edge`,
                 figure: length(stops.behind),
               },
               {

@@ -26,7 +26,7 @@ describe('pulls, lock and stops on a bench sheet', () => {
     expect(words({ pulls: {} })).toMatch(/drill 5 mm; from each end, and up: 287 mm, 95 mm/u);
     const locked = words({ locks: { pin: 18 }, pulls: { number: 2 } });
     expect(locked).toMatch(/Pulls and lock .*Key: drill 6 mm in the middle, down from the upper edge 18 mm/u);
-    expect(locked).toMatch(/width × height × depth: 50 mm × 32 mm × 10 mm/u);
+    expect(locked).toMatch(/width × height × depth: 50 × 32 × 10 mm/u);
   });
 
   it('have the stops’ size and places', () => {
