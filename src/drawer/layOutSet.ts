@@ -10,6 +10,7 @@ import { type DrawerDraft, draftDrawer, frontOfBox } from './draftDrawer.ts';
 import type { Drawer, DrawerSet } from './drawer.ts';
 import { TARGET_RANGE_IN_PINS } from './drawerLimits.ts';
 import { boardsOf } from './drawerParts.ts';
+import { hasEqualEnds } from './drawerSizes.ts';
 import type { DrawerSpec } from './drawerSpec.ts';
 import { familyFronts } from './familyFronts.ts';
 import { familyOf } from './familyTarget.ts';
@@ -140,7 +141,9 @@ const layOutBoxes = (
       return;
     }
     const advice = adviseDrawer(draft.value, front.value);
-    boxes.push(drawerOf(draft.value, front.value, advice));
+    // One corner, where all four are alike.
+    const back = hasEqualEnds(spec) ? front.value : draft.value.back;
+    boxes.push(drawerOf({ ...draft.value, back }, front.value, advice));
     said.push(...advice.map(ofBox));
   });
   return wrong.length > 0

@@ -27,8 +27,8 @@ import { otherTab } from './dialogs/otherTab.ts';
 import { onPrintKey } from './dialogs/printKey.ts';
 import { textPanel } from './dialogs/textPanel.ts';
 import { unpackedAfterStart } from './dialogs/unpackedAfterStart.ts';
-import { addCorner, addDrawer, duplicate, move, remove, rename, setCount } from './model/drawers.ts';
-import { type EditedCorner, listOf } from './model/editedCorner.ts';
+import { addBox, addCorner, addDrawer, duplicate, move, remove, rename, setCount } from './model/drawers.ts';
+import { boxesIn, type EditedCorner, listOf } from './model/editedCorner.ts';
 import {
   makeEven,
   mirrorTails,
@@ -261,6 +261,10 @@ export const startApp = (): void => {
       add: () => {
         if (tryIt('new drawer', addDrawer, 'the plan'))
           select({ of: 'drawer', index: session.now.project.set.drawers.length - 1, end: 'front' });
+      },
+      addBox: () => {
+        if (tryIt('new box', addBox, 'the plan'))
+          select({ of: 'box', index: boxesIn(session.now.project.set).length - 1, end: 'front' });
       },
       addCorner: () => {
         if (tryIt('new corner', addCorner, 'the plan'))

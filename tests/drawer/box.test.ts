@@ -89,7 +89,7 @@ describe('the parts of a box', () => {
 describe('the corners of a box', () => {
   it('are alike at front and back, over the whole height', () => {
     const { front, back } = made(box());
-    expect(back).toEqual(front);
+    expect(back).toBe(front);
     expect(front.width).toBe(80);
   });
 

@@ -165,3 +165,22 @@ describe('the corners', () => {
     for (const { spec } of joints) expect(layOut(spec)).toMatchObject({ ok: true, value: { advice: [] } });
   });
 });
+
+describe('the button boxes', () => {
+  const { drawers, boxes } = read('button-boxes.yaml');
+  const set = layOutSet(drawers, undefined, {}, boxes);
+
+  it('are five kinds, the last a lid made apart, and can be set out without a word of advice', () => {
+    expect(boxes.map(({ name }) => name)).toEqual(['Buttons', 'Thread', 'Ribbon', 'Patches', 'Ribbon lid']);
+    expect(set).toMatchObject({ ok: true, value: { drawers: [], advice: [] } });
+  });
+
+  it('show their grooves nowhere: in a shoulder, stopped, under laps, in a rebate under a shoulder', () => {
+    expect(boxes.slice(0, 4).map(({ groove }) => [groove.stopped, groove.rebate])).toEqual([
+      [undefined, undefined],
+      [6, undefined],
+      [undefined, undefined],
+      [undefined, true],
+    ]);
+  });
+});

@@ -35,6 +35,15 @@ const PICTURES = [
     ],
   },
   {
+    plan: 'button-boxes',
+    command: 'draw',
+    pages: [
+      ['templates', 3],
+      ['bench', 1],
+      ['bench', 2],
+    ],
+  },
+  {
     plan: 'corners',
     command: 'draw',
     options: ['--sheets', 'corners'],

@@ -82,9 +82,7 @@ const checkStop = (spec: DrawerSpec): Complaint[] => {
               ? say`a rebate that runs through the pins of front and back shows at the corners of a ${joint.kind} joint`
               : say`a groove that runs through the sides' tails shows at the corners of a ${joint.kind} joint`,
             hint: say`auto`,
-            remedy: groove.rebate
-              ? say`choose closed corners, or a mitred shoulder (joint.shoulder)`
-              : say`choose lapped corners, or a mitred shoulder (joint.shoulder)`,
+            remedy: say`choose corners with ${groove.rebate ? 'laps on both boards' : 'a lap'}, or a mitred shoulder (joint.shoulder)`,
           },
         ];
   if (bottom.hold.kind === 'slips')

@@ -34,6 +34,7 @@ export interface ControlActions {
   readonly setCount: (typed: string) => void;
   readonly add: () => void;
   /** Adds a single corner. */
+  readonly addBox: () => void;
   readonly addCorner: () => void;
   readonly move: (by: -1 | 1) => void;
   readonly duplicate: () => void;
@@ -102,10 +103,10 @@ const tailControls = (
   </div>`;
 };
 
-/** The drawer or single corner: its name and quantity, to copy and to remove. */
+/** The drawer, box or single corner: its name and quantity, to copy and to remove. */
 const itemControls = (
   { corner: { drawer, name, ref }, now: { project } }: ViewState,
-  { rename, setCount, add, addCorner, move, duplicate, remove }: ControlActions,
+  { rename, setCount, add, addBox, addCorner, move, duplicate, remove }: ControlActions,
 ): TemplateResult => {
   const { length } =
     ref.of === 'joint' ? project.joints : ref.of === 'box' ? boxesIn(project.set) : project.set.drawers;
@@ -120,6 +121,7 @@ const itemControls = (
       <button type="button" ?disabled=${ref.index === 0} @click=${() => move(-1)}>Move up</button>
       <button type="button" ?disabled=${ref.index === length - 1} @click=${() => move(1)}>Move down</button>
       <button type="button" @click=${add}>Add a drawer</button>
+      <button type="button" @click=${addBox}>Add a box</button>
       <button type="button" @click=${addCorner}>Add a single corner</button>
       <button type="button" @click=${remove}>Remove this ${what}</button>
     </div>

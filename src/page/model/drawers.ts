@@ -155,6 +155,20 @@ export const addCorner = ({ text, project }: Snapshot): Result<Snapshot> => {
   );
 };
 
+/** Adds a box after the last, with nothing of its own but a size, and a front where the plan gives none. */
+export const addBox = ({ text, project }: Snapshot): Result<Snapshot> => {
+  const blank = BLANK[unitOf(project.units)];
+  const at = ['boxes', boxesIn(project.set).length];
+  const front = ['stock', 'front', 'thickness'];
+  return snapshot(
+    editPlan(text, [
+      { at: [...at, 'name'], value: freeName('Box', project, 'boxes') },
+      ...SIDES.map((key): Edit => ({ at: [...at, 'size', key], value: blank.opening[key] })),
+      ...(isWritten(writtenPlan(text), front) ? [] : [{ at: [...at, ...front], value: blank.side }]),
+    ]),
+  );
+};
+
 /** Adds a drawer after the last, with nothing of its own but an opening: that of the selected one, where it has one. */
 export const addDrawer = ({ text, project }: Snapshot, { drawer }: EditedCorner): Result<Snapshot> => {
   const { units, set } = project;
