@@ -31,14 +31,14 @@ export const handleLayer = (hits: G, layer: G, hands: DragActions) => {
   const drawn = new Map<string, Drawn>();
   let handles: ReadonlyMap<string, Handle> = new Map();
   let scale = 1;
-  // A spacer lies over the edges of its tail.
+  // A spacer lies over the edges of its tail, a small pin inside one.
   const [below, above] = [hits.group(), hits.group()];
 
   const make = (id: string): Drawn => {
     const group = layer.group();
     group.attr({ role: 'slider', tabindex: 0, 'aria-valuemin': 0 });
     const path = (name: string): SvgPath => group.path('').addClass(name) as SvgPath;
-    const hit = (id.startsWith('spacer') ? above : below).path('').addClass('hit') as SvgPath;
+    const hit = (handles.get(id)?.on.kind === 'spacer' ? above : below).path('').addClass('hit') as SvgPath;
     dragHandle(group.node, hit.node, hands, () => {
       const handle = handles.get(id);
       return handle && { handle, scale };
