@@ -1,5 +1,6 @@
+import { EPSILON } from '../units/epsilon.ts';
 import { rise } from '../units/slope.ts';
-import { type Joint, pinLength } from './joint.ts';
+import { type Joint, pinLength, type Tail } from './joint.ts';
 
 /** Marking-gauge settings in mm. */
 export interface Gauges {
@@ -54,6 +55,38 @@ export const dividers = ({ even, tails }: Joint): Dividers | undefined => {
   const last = tails.at(-1);
   if (!even || first === undefined || second === undefined || last === undefined) return undefined;
   return { from: first.tip[0], upTo: last.tip[0], downFrom: last.tip[1], step: second.tip[0] - first.tip[0] };
+};
+
+/** How to step the tails of groups off, in mm: one opening for all of them. */
+export interface GroupDividers {
+  readonly step: number;
+  /** Of each group that has more than one tail, from the reference edge up: where to step up from, and down from. */
+  readonly groups: readonly Pick<Dividers, 'from' | 'downFrom'>[];
+}
+
+/** Divider setting of equal tails in groups, within which they stand evenly; none where tails differ, or all are evenly spaced. */
+export const groupDividers = ({ even, tails }: Joint): GroupDividers | undefined => {
+  const [first] = tails;
+  if (even || first === undefined) return undefined;
+  const widthOf = ({ tip: [from, to] }: Tail): number => to - from;
+  if (tails.some((tail) => Math.abs(widthOf(tail) - widthOf(first)) > EPSILON)) return undefined;
+  const steps = tails.slice(1).map(({ tip }, i) => tip[0] - (tails[i]?.tip[0] ?? 0));
+  const step = Math.min(...steps);
+  const groups: Tail[][] = [];
+  tails.forEach((tail, i) => {
+    const last = groups.at(-1);
+    if (last !== undefined && (steps[i - 1] ?? 0) < step + EPSILON) last.push(tail);
+    else groups.push([tail]);
+  });
+  return {
+    step,
+    groups: groups.flatMap((group) => {
+      const [low, high] = [group[0], group.at(-1)];
+      return low === undefined || high === undefined || low === high
+        ? []
+        : [{ from: low.tip[0], downFrom: high.tip[1] }];
+    }),
+  };
 };
 
 /**

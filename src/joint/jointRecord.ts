@@ -1,7 +1,7 @@
 import type { Notation } from '../units/notation.ts';
 import { speak } from '../units/phrase.ts';
 import { degrees } from '../units/slope.ts';
-import { dividers, gauges, glueArea } from './gauges.ts';
+import { dividers, gauges, glueArea, groupDividers } from './gauges.ts';
 import type { Joint } from './joint.ts';
 import { kindOf } from './kinds/kinds.ts';
 
@@ -27,23 +27,27 @@ const gaugesByName = (joint: Joint): Readonly<Record<string, number>> =>
  * if (box.ok) console.log(jointRecord('Box', box.value, 'mm').tailBoard.thickness); // 12
  * ```
  */
-export const jointRecord = (name: string, joint: Joint, unit: Notation) => ({
-  name,
-  kind: joint.kind,
-  width: joint.width,
-  depth: joint.depth,
-  slope: { run: joint.slope.run, degrees: degrees(joint.slope) },
-  tailBoard: joint.tailBoard,
-  pinBoard: joint.pinBoard,
-  shoulder: joint.shoulder,
-  ...(joint.mitre && { mitre: joint.mitre }),
-  tails: joint.tails,
-  pins: joint.pins,
-  ...(joint.smallPins && { smallPins: joint.smallPins }),
-  ...(joint.sawCut && { sawCut: joint.sawCut }),
-  gauges: { ...gauges(joint), ...gaugesByName(joint) },
-  dividers: stepping(joint),
-  glueArea: glueArea(joint),
-  alternatives: joint.alternatives,
-  advice: joint.advice.map(({ says }) => speak(says, unit)),
-});
+export const jointRecord = (name: string, joint: Joint, unit: Notation) => {
+  const inGroups = groupDividers(joint);
+  return {
+    name,
+    kind: joint.kind,
+    width: joint.width,
+    depth: joint.depth,
+    slope: { run: joint.slope.run, degrees: degrees(joint.slope) },
+    tailBoard: joint.tailBoard,
+    pinBoard: joint.pinBoard,
+    shoulder: joint.shoulder,
+    ...(joint.mitre && { mitre: joint.mitre }),
+    tails: joint.tails,
+    pins: joint.pins,
+    ...(joint.smallPins && { smallPins: joint.smallPins }),
+    ...(joint.sawCut && { sawCut: joint.sawCut }),
+    gauges: { ...gauges(joint), ...gaugesByName(joint) },
+    dividers: stepping(joint),
+    ...(inGroups && { groupDividers: inGroups }),
+    glueArea: glueArea(joint),
+    alternatives: joint.alternatives,
+    advice: joint.advice.map(({ says }) => speak(says, unit)),
+  };
+};

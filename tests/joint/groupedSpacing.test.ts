@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { groupDividers } from '../../src/joint/gauges.ts';
 import { grouped } from '../../src/joint/groupedSpacing.ts';
 import { jointSpan } from '../../src/joint/joint.ts';
+import { jointRecord } from '../../src/joint/jointRecord.ts';
 import type { JointSpec } from '../../src/joint/jointSpec.ts';
 import { layOut } from '../../src/joint/layOut.ts';
 import { groupedSpec } from './anySpec.ts';
@@ -36,6 +38,31 @@ describe('tails in groups', () => {
     expect(widths()).toEqual([10, 5, 15, 5, 5, 15, 5, 10]);
     // No dividers step them, and no other number of them was asked for.
     expect([even, alternatives]).toEqual([false, []]);
+  });
+
+  it('are stepped off by dividers group by group: a tail of 25 and a pin of 5', () => {
+    expect(groupDividers(jointOf(spec))).toEqual({
+      step: 30,
+      groups: [
+        { from: 10, downFrom: 65 },
+        { from: 80, downFrom: 165 },
+        { from: 180, downFrom: 235 },
+      ],
+    });
+    expect(jointRecord('Case', jointOf(spec), 'mm')).toMatchObject({
+      dividers: null,
+      groupDividers: { step: 30 },
+    });
+    // A group of one has nothing to step; tails that are all evenly spaced, or differ, are in no groups.
+    expect(
+      groupDividers(jointOf({ ...spec, width: 120, spacing: grouped([1, 2], 20) }))?.groups,
+    ).toHaveLength(1);
+    const even = jointOf({ ...spec, spacing: { kind: 'even', tails: 5 } });
+    expect(groupDividers(even)).toBe(undefined);
+    expect(jointRecord('Case', even, 'mm')).not.toHaveProperty('groupDividers');
+    expect(
+      groupDividers(jointOf({ ...spec, spacing: { kind: 'graded', tails: 5, ratio: 0.9, from: 'edge' } })),
+    ).toBe(undefined);
   });
 
   it('have pins between groups as wide as is given', () => {

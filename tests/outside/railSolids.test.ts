@@ -114,7 +114,7 @@ describe('a rail over the drawers, between both sides', () => {
         for (const side of sides) expect(sharedBy(rail, side) / whole).toBeLessThan(1e-9);
         expect(Solid.union([rail, ...sides]).volume() / whole).toBeCloseTo(1, 7);
       }),
-      { numRuns: 20 },
+      { numRuns: 12 },
     );
   });
 
@@ -136,7 +136,7 @@ describe('a rail over the drawers, between both sides', () => {
         // The tails alone keep one side from going outward.
         expect(sharedBy(sides[0], rail, [-by / 20, 0, 0])).toBeGreaterThan(1e-4);
       }),
-      { numRuns: 10 },
+      { numRuns: 6 },
     );
   });
 
@@ -160,7 +160,7 @@ describe('a rail over the drawers, between both sides', () => {
         const above = block([-ts, 0, -SKIN], [0, sideWidth, 0]);
         expect(sharedBy(above, rail) / (tail * SKIN)).toBeCloseTo(1, 6);
       }),
-      { numRuns: 20 },
+      { numRuns: 12 },
     );
   });
 });

@@ -1,6 +1,6 @@
 import type { Family } from '../../drawer/drawer.ts';
 import { blockPicture } from '../../joint/blockPicture.ts';
-import { dividers, glueArea } from '../../joint/gauges.ts';
+import { dividers, glueArea, groupDividers } from '../../joint/gauges.ts';
 import { type Joint, meanTail } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import { railWork, type TopRail } from '../../joint/topRail.ts';
@@ -101,7 +101,7 @@ const countText = (joint: Joint, unit: Notation): string => {
 /** Marking gauge, dividers and glue area, one a line. */
 const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): string[] => {
   const length = (value: number): string => formatLength(value, unit);
-  const stepping = dividers(joint);
+  const [stepping, inGroups] = [dividers(joint), groupDividers(joint)];
   const shoulders = (['lower', 'upper'] as const)
     .filter((edge) => joint.shoulder[edge] > 0)
     .map((edge) => `${length(joint.shoulder[edge])} at the ${edge} edge`);
@@ -129,6 +129,11 @@ const settingsText = (joint: Joint, unit: Notation, pinBoardFrom = 'its end'): s
           unit === 'mm'
             ? `dividers  open to ${length(stepping.step)}: step up from ${length(stepping.from)}, then down from ${length(stepping.downFrom)}`
             : `dividers  open to near ${length(stepping.step)}, so that steps up from ${length(stepping.from)} end at ${length(stepping.upTo)}; then step down from ${length(stepping.downFrom)}`,
+        ]),
+    ...(inGroups === undefined
+      ? []
+      : [
+          `dividers  in each group open to ${unit === 'mm' ? '' : 'near '}${length(inGroups.step)}: ${inGroups.groups.map(({ from, downFrom }) => `up from ${length(from)} and down from ${length(downFrom)}`).join('; ')}`,
         ]),
     `glue   long grain to long grain: ${formatArea(glueArea(joint), unit)}`,
   ];

@@ -30,7 +30,7 @@ export const handleLayer = (hits: SVGGElement, layer: SVGGElement, hands: DragAc
   const drawn = new Map<string, Drawn>();
   let handles: ReadonlyMap<string, Handle> = new Map();
   let scale = 1;
-  // A spacer lies over the edges of its tail.
+  // A spacer lies over the edges of its tail, a small pin inside one.
   const [below, above] = [addSvg(hits, 'g'), addSvg(hits, 'g')];
 
   const make = (id: string): Drawn => {
@@ -39,7 +39,7 @@ export const handleLayer = (hits: SVGGElement, layer: SVGGElement, hands: DragAc
     group.setAttribute('tabindex', '0');
     group.setAttribute('aria-valuemin', '0');
     const path = (name: string): SVGPathElement => addSvg(group, 'path', name);
-    const hit = addSvg(id.startsWith('spacer') ? above : below, 'path', 'hit');
+    const hit = addSvg(handles.get(id)?.on.kind === 'spacer' ? above : below, 'path', 'hit');
     dragHandle(group, hit, hands, () => {
       const handle = handles.get(id);
       return handle && { handle, scale };

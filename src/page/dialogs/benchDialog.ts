@@ -1,7 +1,7 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
 import { hasEqualEnds } from '../../drawer/drawerSizes.ts';
 import { rebateFirst } from '../../drawer/rebateFirst.ts';
-import { dividers } from '../../joint/gauges.ts';
+import { dividers, groupDividers } from '../../joint/gauges.ts';
 import type { Interval } from '../../joint/joint.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
 import type { JointCut } from '../../router/guide/cutJoint.ts';
@@ -115,7 +115,7 @@ const settings = (
   cut: JointCut | undefined,
   unit: Notation,
 ): TemplateResult => {
-  const steps = dividers(joint);
+  const [steps, inGroups] = [dividers(joint), groupDividers(joint)];
   const rows: [string, string][] = [
     ['Tails', String(joint.tails.length)],
     ['Slope', formatSlope(joint.slope)],
@@ -134,6 +134,15 @@ const settings = (
           [unit === 'mm' ? 'Dividers' : 'Dividers, near', formatLength(steps.step, unit)],
           ['Dividers start at', formatLength(steps.from, unit)],
           ...(unit === 'mm' ? [] : [['Last step up ends at', formatLength(steps.upTo, unit)]]),
+        ] as [string, string][])),
+    ...(inGroups === undefined || cut !== undefined
+      ? []
+      : ([
+          ['Dividers, in each group', formatLength(inGroups.step, unit)],
+          ...inGroups.groups.map(({ from, downFrom }) => [
+            'In a group, up from and down from',
+            `${formatNumber(from, unit)}, ${formatLength(downFrom, unit)}`,
+          ]),
         ] as [string, string][])),
   ];
   return html`<dl>${rows.map(([name, value]) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`)}</dl>`;

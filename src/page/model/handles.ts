@@ -5,7 +5,7 @@ import { dragQuantity } from './adjust.ts';
 import type { EditedCorner } from './editedCorner.ts';
 import { dragLine, dragSpacer, type Moved, type Preview, previewLine } from './edits.ts';
 import { dragSharedSpacer, sharesSpacers } from './fingers/sharedSpacer.ts';
-import { type Quantity, quantity } from './quantities.ts';
+import { groupPinMeasure, groupPins, type Quantity, quantity, smallPinMeasure } from './quantities.ts';
 import type { Scope } from './scope.ts';
 import type { Snapshot } from './snapshot.ts';
 import { linesOf, widthsOf } from './widths.ts';
@@ -29,7 +29,7 @@ export interface Handle {
   /** In mm. */
   readonly value: number;
   readonly most: number;
-  /** What it moves: a line between two widths, the groove, a shoulder's line, a spacer, or an upright of the drawing. Heights in mm. */
+  /** What it moves: a line between two widths, the groove, a shoulder's line, a spacer or a pin that widens from its middle, or an upright of the drawing. Heights in mm. */
   readonly on:
     | { readonly kind: 'line'; readonly line: number; readonly below: number; readonly above: number }
     | { readonly kind: 'groove'; readonly from: number; readonly to: number }
@@ -192,11 +192,37 @@ const spacerHandles = ({ fingers, joint }: EditedCorner): Handle[] =>
     };
   });
 
+/** Its small pins, all as wide as each other: one handle in each tail. */
+const smallPinHandles = (corner: EditedCorner): Handle[] =>
+  (corner.joint.smallPins ?? []).flatMap(({ narrow: [from, to] }, i) =>
+    quantityHandle(corner, smallPinMeasure(corner), {
+      id: `small pin ${i + 1}`,
+      label: `small pin in tail ${i + 1}`,
+      axis: 'u',
+      sense: 1,
+      on: { kind: 'spacer', from, to },
+    }),
+  );
+
+/** The pins between groups, all as wide as each other. */
+const groupPinHandles = (corner: EditedCorner): Handle[] =>
+  groupPins(corner).flatMap(([from, to], i) =>
+    quantityHandle(corner, groupPinMeasure(corner), {
+      id: `group pin ${i + 1}`,
+      label: `pin between groups ${i + 1} and ${i + 2}`,
+      axis: 'u',
+      sense: 1,
+      on: { kind: 'spacer', from, to },
+    }),
+  );
+
 /** Everything on a corner that can be moved. */
 export const handlesOf = (corner: EditedCorner): Handle[] => [
   ...uprightHandles(corner),
   ...grooveHandle(corner),
   ...shoulderHandles(corner),
   ...lineHandles(corner),
+  ...smallPinHandles(corner),
+  ...groupPinHandles(corner),
   ...spacerHandles(corner),
 ];

@@ -1,4 +1,4 @@
-import { shoulderWidth } from '../../joint/joint.ts';
+import { type Interval, shoulderWidth } from '../../joint/joint.ts';
 import { kindOf, OWN_LENGTHS } from '../../joint/kinds/kinds.ts';
 import type { Place } from '../../units/complaint.ts';
 import type { CornerRef, EditedCorner } from './editedCorner.ts';
@@ -77,6 +77,45 @@ const pin = ({ joint, listed, groups = [2] }: EditedCorner): number | undefined 
   ];
   return whole && whole.narrow[1] - whole.narrow[0];
 };
+
+/** The pins between groups, from the reference edge up: from where to where they reach; none where tails are not grouped. */
+export const groupPins = ({ joint, listed, groups = [] }: EditedCorner): Interval[] => {
+  if (listed) return [];
+  const whole = joint.pins.filter(({ half }) => !half);
+  let tails = 0;
+  return groups.slice(0, -1).flatMap((count) => {
+    tails += count;
+    const between = whole[tails - 1];
+    return between === undefined ? [] : [between.narrow];
+  });
+};
+
+const widthOf = ([from, to]: Interval): number => to - from;
+
+/** A measure of the spacing, which is a corner's own: a back's lies among those of backs. */
+const spacingMeasure = (
+  { ref }: EditedCorner,
+  key: 'smallPin' | 'groupPin',
+  name: string,
+  get: Quantity['get'],
+): Quantity => {
+  const isBack = ref.of === 'drawer' && ref.end === 'back';
+  const at = ref.of === 'joint' ? [key] : isBack ? ['back', 'joint', key] : ['joint', key];
+  return measure(key, ['Corner', name, name], at, get, { ends: isBack ? 'back' : 'front', shared: false });
+};
+
+/** The width of a hound's tooth's small pins. */
+export const smallPinMeasure = (corner: EditedCorner): Quantity =>
+  spacingMeasure(corner, 'smallPin', 'small pin', ({ joint: { smallPins: [first] = [] } }) =>
+    first === undefined ? undefined : widthOf(first.narrow),
+  );
+
+/** The width of the pins between groups. */
+export const groupPinMeasure = (corner: EditedCorner): Quantity =>
+  spacingMeasure(corner, 'groupPin', 'pin between groups', (each) => {
+    const [first] = groupPins(each);
+    return first === undefined ? undefined : widthOf(first);
+  });
 
 const DIMENSIONS = [
   ['width', 'sizeWidth'],

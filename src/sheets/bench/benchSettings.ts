@@ -2,7 +2,7 @@ import type { Drawer } from '../../drawer/drawer.ts';
 import type { DrawerCut } from '../../drawer/drawerCut.ts';
 import type { Handed } from '../../drawer/drawerSpec.ts';
 import { ofHand } from '../../drawer/made/drawerCorners.ts';
-import { dividers } from '../../joint/gauges.ts';
+import { dividers, groupDividers } from '../../joint/gauges.ts';
 import { type Joint, meanPin, meanTail } from '../../joint/joint.ts';
 import type { GaugeSetting } from '../../joint/kinds/kind.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
@@ -132,6 +132,9 @@ const settingsOf = (drawer: Drawer, steps: readonly Setting[]): Setting[] => [
   { label: 'tail width', value: (joint) => (joint.even ? meanTail(joint) : VARIED) },
   { label: 'pin width', value: (joint) => (joint.even ? meanPin(joint) : VARIED) },
   ...steps,
+  ...(steps.length > 0 && [drawer.front, drawer.back].some((joint) => groupDividers(joint) !== undefined)
+    ? [{ label: 'dividers, in each group', value: (joint: Joint) => groupDividers(joint)?.step }]
+    : []),
 ];
 
 /** The widths of mitred shoulders, in mm, at the edges that have any. */

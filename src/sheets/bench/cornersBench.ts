@@ -1,4 +1,4 @@
-import { dividers } from '../../joint/gauges.ts';
+import { dividers, groupDividers } from '../../joint/gauges.ts';
 import { type Joint, meanPin, meanTail } from '../../joint/joint.ts';
 import type { BoardNames } from '../../joint/kinds/kind.ts';
 import { kindOf } from '../../joint/kinds/kinds.ts';
@@ -110,7 +110,7 @@ const cornerRows = (corner: BenchCorner, units: Notation, width: number): Block[
 const settingsOf = ({ joint, boards, rail }: BenchCorner, units: Notation): (readonly [string, string])[] => {
   const number = (value: number): string => formatNumber(value, units);
   const { even, shoulder, mitre, slope, tails } = joint;
-  const stepping = dividers(joint);
+  const [stepping, inGroups] = [dividers(joint), groupDividers(joint)];
   return [
     ...(rail === undefined
       ? []
@@ -145,6 +145,18 @@ const settingsOf = ({ joint, boards, rail }: BenchCorner, units: Notation): (rea
           ['step up from', number(stepping.from)] as const,
           ...(units === 'mm' ? [] : [['last step up ends at', number(stepping.upTo)] as const]),
           ['step down from', number(stepping.downFrom)] as const,
+        ]),
+    ...(inGroups === undefined
+      ? []
+      : [
+          [
+            units === 'mm' ? 'dividers, in each group' : 'dividers, in each group, near',
+            number(inGroups.step),
+          ] as const,
+          ...inGroups.groups.flatMap(({ from, downFrom }) => [
+            ['in a group step up from', number(from)] as const,
+            ['and down from', number(downFrom)] as const,
+          ]),
         ]),
   ];
 };
