@@ -126,7 +126,7 @@ describe('the library', () => {
       if (seen.has(path)) return;
       seen.add(path);
       const text = readFileSync(path, 'utf8').replace(/\/\*[\s\S]*?\*\//gu, '');
-      for (const [, module = ''] of text.matchAll(/(?:from|import\()\s*'([^']+)'/gu)) {
+      for (const [, module = ''] of text.matchAll(/(?:\bfrom\s+|import\(\s*)'([^']+)'/gu)) {
         expect(module, path).toMatch(/^\.\.?\/.*\.js$/u);
         const inner = join(dirname(path), module.replace(/\.js$/u, '.d.ts'));
         expect(existsSync(inner), inner).toBe(true);
