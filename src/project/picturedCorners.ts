@@ -11,17 +11,32 @@ export interface NamedPicture extends PicturedCorner {
   readonly file: string;
 }
 
-/** Every corner of which a template can be drawn, once; equal ones of several drawers under all their names. */
+/**
+ * Every corner of which a template can be drawn, once; equal ones of several drawers under all their names. One that differs from
+ * that at the board's other end is named by its letter too.
+ */
 export const picturedCorners = (project: Pictured): NamedPicture[] => {
   const singles = new Set(project.joints.map(({ joint }) => joint));
+  const corners = templateCorners(project);
+  const atBoth = new Map<string, Set<Joint>>();
+  for (const { joint, stem, pinBoard } of corners) {
+    const key = `${stem}-${pinBoard.part}`;
+    atBoth.set(key, (atBoth.get(key) ?? new Set()).add(joint));
+  }
   const pictures = new Map<Joint, NamedPicture>();
-  for (const { joint, item, stem, pinBoard } of templateCorners(project)) {
+  for (const { joint, item, stem, pinBoard, letter } of corners) {
     if (pictures.has(joint)) continue;
+    const file = `${stem}-${pinBoard.part}`;
+    const isAlone = (atBoth.get(file)?.size ?? 0) > 1;
     pictures.set(
       joint,
       singles.has(joint)
         ? { joint, name: item, file: `${stem}-boards-picture` }
-        : { joint, name: `${item}: ${pinBoard.part}`, file: `${stem}-${pinBoard.part}-picture` },
+        : {
+            joint,
+            name: `${item}: ${pinBoard.part}${isAlone ? `, corner ${letter}` : ''}`,
+            file: `${file}${isAlone ? `-${letter.toLowerCase()}` : ''}-picture`,
+          },
     );
   }
   return [...pictures.values()];
