@@ -162,3 +162,28 @@ describe('a lid is refused', () => {
     );
   });
 });
+
+describe('advice on a box', () => {
+  const advice = (spec: DrawerSpec): string[] => {
+    const set = laid(spec);
+    return set.ok
+      ? set.value.advice.map(({ at, says }) => `${at.slice(2).join('.')}: ${speak(says, 'mm')}`)
+      : ['refused'];
+  };
+
+  it('is given on a lid of more than half its height', () => {
+    expect(advice(lidded(100, {}, { box: { lid: { height: 50, kerf: 1 } } }))).toEqual([]);
+    expect(advice(lidded(100, {}, { box: { lid: { height: 52, kerf: 1 } } }))).toEqual([
+      'lid.height: "Buttons": a lid of 52 mm is more than half of a box 100 mm high; 25 mm to 33.33 mm is usual',
+    ]);
+  });
+
+  it('is given on a solid bottom with too little slack', () => {
+    // 140 less two boards of 9 and with two grooves of 4: 130, of which one in a hundred.
+    const solid = (slack: number) => box({ bottom: { kind: 'solid', slack, hold: { kind: 'groove' } } });
+    expect(advice(solid(0.5))).toEqual([
+      'bottom.slack: "Buttons": a solid bottom that is held on all four sides may swell by 1.3 mm from front to back, and its slack leaves it 1 mm',
+    ]);
+    expect(advice(solid(0.65))).toEqual([]);
+  });
+});

@@ -14,6 +14,7 @@ import { hasEqualEnds, sidePastBack } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 import { nearestChoice } from '../familyTarget.ts';
 import { comesOut } from '../groove/hidingChoices.ts';
+import { adviseBox } from './adviseBox.ts';
 import { adviseOnYear } from './adviseOnYear.ts';
 import { adviseOpening } from './adviseOpening.ts';
 
@@ -29,6 +30,7 @@ export const adviseDrawer = (draft: DrawerDraft, front: Joint, family?: Family):
   ...adviseOpening(draft.spec),
   ...adviseSizes(draft.spec),
   ...advisePanel(draft.spec),
+  ...adviseBox(draft.spec, draft.sizes),
   ...adviseOnYear(draft.spec, draft.sizes),
   ...cornerComplaints(
     draft.spec,

@@ -69,7 +69,7 @@ export const controls = (
     // In the order of the work.
     render(
       html`${itemControls(shown, wishes)}
-        ${stage('opening', 'Opening', ['Opening', 'Drawer'])}
+        ${stage('opening', 'Opening', ['Opening', 'Drawer', 'Box'])}
         ${stage('stock', 'Stock', ['Boards', 'Thickness'], partSizes(shown))}
         ${stage('corner', 'Corner', ['Corner'])}
         ${stage('groove', 'Groove and bottom', ['Groove'])}

@@ -182,11 +182,6 @@ const DRAWER: readonly Quantity[] = [
   ),
 ];
 
-const LID = [
-  ['lidHeight', 'height'],
-  ['lidKerf', 'kerf'],
-] as const;
-
 /** All that a box has is its own; its joints are alike at front and back. */
 const BOX: readonly Quantity[] = [
   ...DIMENSIONS.map(([side, key]) =>
@@ -198,19 +193,16 @@ const BOX: readonly Quantity[] = [
       { shared: false },
     ),
   ),
-  ...LID.map(([key, of]) =>
-    measure(
-      key,
-      ['Lid', of === 'kerf' ? 'saw cut' : of, of === 'kerf' ? 'saw cut of the lid' : "lid's height"],
-      ['lid', of],
-      ({ drawer }) => drawer?.spec.box?.lid?.[of],
-      { shared: false },
-    ),
-  ),
   ...DRAWER.filter(
     ({ at: [group], key }) =>
       ['joint', 'groove', 'stock'].includes(String(group)) && key !== 'backShoulderWidth',
-  ).map((each): Quantity => ({ ...each, shared: false, ...(each.ends === 'each' && { ends: 'both' }) })),
+  ).map(
+    (each): Quantity => ({
+      ...each,
+      shared: false,
+      ...((each.ends === 'each' || each.at[0] === 'stock') && { ends: 'both' }),
+    }),
+  ),
 ];
 
 const JOINT: readonly Quantity[] = [

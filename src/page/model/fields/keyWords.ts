@@ -37,6 +37,8 @@ const CALLED: Readonly<Record<string, string>> = {
   'joints.*.graded.ratio': 'each tail to its neighbour',
   'joints.*.graded.from': 'graded from the',
   'boxes.*.bottom.hold': 'what holds the bottom',
+  'boxes.*.lid.height': "lid's height",
+  'boxes.*.lid.kerf': 'saw cut of the lid',
   'boxes.*.lid.made': 'how the lid is made',
   'drawers.*.size': 'outside size',
   'drawers.*.size.width': 'outside width',

@@ -283,6 +283,8 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'boxes.bottom.kind': box('solid', 'panel'),
   'boxes.bottom.slack': box('0.6', '1mm'),
   'boxes.bottom.hold': box('rebate', 'groove', [{ 'stock.bottom.thickness': '4' }]),
+  'boxes.lid.height': box('30', '28.5'),
+  'boxes.lid.kerf': box('2', '1mm', [{ 'lid.height': '30' }]),
   'boxes.lid.made': box('apart', 'sawn', [{ 'lid.height': '30' }]),
   'joints.kind': lone('lapped', 'double-lapped'),
   'joints.halfPin': lone('8', '8, 9'),
