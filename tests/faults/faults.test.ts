@@ -283,7 +283,7 @@ describe('draw', AT_ONCE, () => {
     const at = scene();
     const { status } = await shell(at, `draw "${PLAN}" --out "${at.out}" <&-`);
     expect(status).toBe(0);
-    expect([...kept(at).out.keys()]).toEqual(['trinket-box-templates.pdf']);
+    expect([...kept(at).out.keys()]).toEqual(['trinket-box-bench.pdf', 'trinket-box-templates.pdf']);
   });
 
   it('whose reader goes away still writes every file', async () => {

@@ -12,7 +12,18 @@ const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const CHEST = 'examples/haberdashery-chest.yaml';
-const CORNER = ['--width', '96', '--tail-board', '11', '--pin-board', '20', '--kind', 'lapped'];
+const CORNER = [
+  '--width',
+  '96',
+  '--tail-board',
+  '11',
+  '--pin-board',
+  '20',
+  '--kind',
+  'lapped',
+  '--sheets',
+  'templates',
+];
 
 /** A check bar is 100 mm or 4 in long, a piece's own 50, 20 or 10, or 2, 1 or ½ in: each is meant to be the nearest of these. */
 const nominal = (length: number): number =>
