@@ -1,8 +1,10 @@
 import { frameOf } from '../../cabinet/frameMembers.ts';
 import type { PlannedCabinet } from '../../cabinet/frameSpec.ts';
 import type { CabinetOpening } from '../../cabinet/openings.ts';
-import { type DepthLimit, depthLimit } from '../../drawer/arrangement/depthLimit.ts';
+import { type DepthLimit, depthLimit, limitAtStops } from '../../drawer/arrangement/depthLimit.ts';
 import type { DrawerSet } from '../../drawer/drawer.ts';
+import { homeOf } from '../../drawer/fittings/stopsOf.ts';
+import { usualFittings } from '../../drawer/fittings/usualFittings.ts';
 import { Failure, WRONG_INPUT } from '../../files/failure.ts';
 import type { Project } from '../../project/project.ts';
 import { printJson } from '../../render/json.ts';
@@ -46,9 +48,15 @@ interface Depth {
 }
 
 const depthsOf = ({ drawers }: DrawerSet): Depth[] =>
-  drawers.flatMap(({ spec: { name, space }, sizes: { depth } }) =>
-    space.kind === 'opening' && space.places !== undefined ? [{ name, depth, limit: depthLimit(space) }] : [],
-  );
+  drawers.flatMap(({ spec, sizes }) => {
+    const { name, space, lip } = spec;
+    if (space.kind === 'size' || space.places === undefined) return [];
+    const home = homeOf(spec, sizes);
+    const past = (usualFittings(spec).stops?.behind ?? home) - home;
+    // A lip meets the cabinet first.
+    const limit = limitAtStops(depthLimit(space), lip === undefined ? past : Math.min(0, past));
+    return [{ name, depth: sizes.depth, limit }];
+  });
 
 const depthRecord = ({ name, depth, limit: { by, left } }: Depth) => ({
   name,
@@ -65,11 +73,14 @@ const depthText = (depths: readonly Depth[], { frame }: PlannedCabinet, units: N
     const key = JSON.stringify([each.depth, each.limit]);
     alike.set(key, [...(alike.get(key) ?? []), each]);
   }
+  const { vent = 0 } = frame;
   const why = ({ by, left }: DepthLimit): string => {
-    if (by === 'stop') return "nothing is left behind, and the cabinet's back is the stop";
+    if (by === 'stop')
+      return left === 0
+        ? "nothing is left behind, and the cabinet's back is the stop"
+        : `limited by its stops, which leave ${length(left)} behind${left < vent ? `, less than the vent of ${length(vent)}` : ''}`;
     if (by === 'vent') return `limited by the vent, ${length(left)}, which is more than the clearance behind`;
-    const { vent } = frame;
-    return `limited by the clearance behind, ${length(left)}${vent === undefined ? '' : `, which leaves the vent its ${length(vent)}`}`;
+    return `limited by the clearance behind, ${length(left)}${vent === 0 ? '' : `, which leaves the vent its ${length(vent)}`}`;
   };
   return [...alike.values()].flatMap((group) => {
     const [first] = group;

@@ -4,6 +4,7 @@ import { atMost, mm, say } from '../../units/phrase.ts';
 import type { Fittings } from './fittings.ts';
 import type { FittedDrawer } from './fittingsOf.ts';
 import { frontZones } from './frontZones.ts';
+import { homeOf } from './stopsOf.ts';
 
 /**
  * Advice on fittings that can be made; places start in the drawer's entry.
@@ -38,7 +39,7 @@ const overTheEdges = ({ pulls }: Fittings, { spec, sizes }: FittedDrawer): Compl
 const beforeFlush = ({ stops }: Fittings, { spec, sizes }: FittedDrawer): Complaint[] => {
   if (stops === undefined) return [];
   const isLipped = spec.lip !== undefined;
-  const home = spec.stock.front.thickness - (isLipped ? sizes.lap : 0);
+  const home = homeOf(spec, sizes);
   const off = stops.behind - home;
   if (Math.abs(off) < EPSILON) return [];
   return [

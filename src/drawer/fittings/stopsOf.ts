@@ -11,6 +11,12 @@ const CLEAR_OF_STOPS = 1;
 /** The least that a front runs against, in mm. */
 const LEAST_STOP_HEIGHT = 2;
 
+/** Where stops bring a front flush with the rail, or its lip home: from the rail's front edge back to them, in mm. */
+export const homeOf = (
+  { stock, lip }: { stock: DrawerSpec['stock']; lip?: DrawerSpec['lip'] | undefined },
+  { lap }: Pick<Sizes, 'lap'>,
+): number => stock.front.thickness - (lip === undefined ? 0 : lap);
+
 /**
  * Where the stops of a drawer are fixed on the rail under it. A front without a lip runs against them when it is flush with
  * the rail; one with a lip when its lip is home. The drawer's bottom slides over them, its sides past them.
@@ -55,7 +61,7 @@ export const stopsOf = (
           : say`two stops of ${mm(width)}, their middles ${mm(from)} from the sides of the opening, would meet each other; they must be ${atLeast(least)} to ${atMost(last)} from there`,
       hint: from < least ? say`${atLeast(least)}` : say`${atMost(last)}`,
     });
-  const behind = wished ?? stock.front.thickness - (lip === undefined ? 0 : lap);
+  const behind = wished ?? homeOf({ stock, lip }, { lap });
   if (behind + depth > overall + EPSILON)
     wrong.push({
       at: ['stops', 'depth'],

@@ -9,6 +9,7 @@ import { rowHeights } from '../model/cabinet/openingEdits.ts';
 import { isByItself, moveRail, railStep } from '../model/cabinet/railEdits.ts';
 import type { Moved } from '../model/edits.ts';
 import { type Snapshot, snapshot } from '../model/snapshot.ts';
+import { MOST_DRAWN } from '../model/viewState.ts';
 import { complaintWords } from '../text/plainWords.ts';
 import type { CabinetActions, CabinetGrips, Elevation } from './cabinetView.ts';
 
@@ -60,20 +61,29 @@ interface Run {
   stop: readonly Complaint[];
 }
 
-/** The middle of the rail under a row, from the lower edge of the clear inside. */
-const levelOf = (cabinet: PlannedCabinet, rail: number): number =>
-  rowHeights(cabinet)
-    .slice(0, rail + 1)
-    .reduce((left, height) => left - height, cabinet.height - (rail + 0.5) * cabinet.rail);
+/** A rail as it is drawn: the row above it and the one below, and its middle from the lower edge of the clear inside, in mm. */
+interface Rail {
+  readonly above: number;
+  readonly below: number;
+  readonly level: number;
+}
+
+/** From the uppermost down. */
+const railsOf = (cabinet: PlannedCabinet): Rail[] => {
+  const heights = rowHeights(cabinet);
+  let level = cabinet.height + cabinet.rail / 2;
+  return heights.slice(1).map((below, i) => {
+    const above = heights[i] ?? 0;
+    level -= above + cabinet.rail;
+    return { above, below, level };
+  });
+};
 
 /** Where a finger takes hold of each rail, from the uppermost down: at the right, those of neighbours beside each other. */
-const targetsOf = (cabinet: PlannedCabinet, elevation: Elevation): Target[] => {
-  const levels = cabinet.rows
-    .slice(1)
-    .map((_, rail) => elevation.at([cabinet.width, levelOf(cabinet, rail)]));
+const targetsOf = (levels: readonly Point[]): Target[] => {
   const lines = levels.map(([, y]) => y).toReversed();
   const targets = lines.map((_, i) => lineTarget(lines, i, 0, 0)).toReversed();
-  const right = (levels[0]?.[0] ?? 0) - Math.max(...targets.map(({ x1 }) => x1));
+  const right = (levels[0]?.[0] ?? 0) - targets.reduce((most, { x1 }) => Math.max(most, x1), 0);
   return targets.map((each) => ({ ...each, x0: each.x0 + right, x1: each.x1 + right }));
 };
 
@@ -223,18 +233,15 @@ export const railGrips = (
   });
 
   const grip = (
-    shown: Snapshot,
+    { project: { units } }: Snapshot,
     cabinet: PlannedCabinet,
     elevation: Elevation,
+    { above, below, level }: Rail,
     rail: number,
     touch: Target,
   ): TemplateResult => {
-    const { units } = shown.project;
-    const heights = rowHeights(cabinet);
-    const upper = heights.slice(0, rail + 1).reduce((sum, height) => sum + height, 0);
-    const z = levelOf(cabinet, rail);
-    const [x0, y] = elevation.at([0, z]);
-    const [x1] = elevation.at([cabinet.width, z]);
+    const [x0, y] = elevation.at([0, level]);
+    const [x1] = elevation.at([cabinet.width, level]);
     const half = Math.max(NEAR, (cabinet.rail * elevation.scale) / 2);
     const isMoving = held?.rail === rail ? held.isMoved : run?.rail === rail;
     const stop = held?.rail === rail ? held.moved.stop : run?.rail === rail ? run.stop : [];
@@ -243,8 +250,8 @@ export const railGrips = (
     return svg`<g class="handle rail ${state}" role="slider" tabindex="0" data-rail=${rail}
       aria-orientation="vertical" aria-label="rail under row ${rail + 1}"
       aria-description=${isByItself(cabinet) || isBroken ? 'moves by itself' : 'all rows follow'}
-      aria-valuemin="0" aria-valuemax=${Math.round(cabinet.height)} aria-valuenow=${Math.round(upper * 100) / 100}
-      aria-valuetext=${`${formatLength(heights[rail] ?? 0, units)} above, ${formatLength(heights[rail + 1] ?? 0, units)} below`}>
+      aria-valuemin="0" aria-valuemax=${Math.round(cabinet.height)} aria-valuenow=${Math.round(above * 100) / 100}
+      aria-valuetext=${`${formatLength(above, units)} above, ${formatLength(below, units)} below`}>
       <path class="hit" d="M${px(x0)} ${px(y - half)}H${px(x1)}V${px(y + half)}H${px(x0)}Z"></path>
       <path class="touch" d="M${px(touch.x0)} ${px(touch.top)}H${px(touch.x1)}V${px(touch.bottom)}H${px(touch.x0)}Z"></path>
       <path class="trace" d="M${px(x0)} ${px(y)}H${px(x1)}"></path>
@@ -253,7 +260,7 @@ export const railGrips = (
   };
 
   const middleOf = ({ project: { cabinet } }: Snapshot, elevation: Elevation, rail: number): Point =>
-    elevation.at(cabinet === undefined ? [0, 0] : [cabinet.width / 2, levelOf(cabinet, rail)]);
+    elevation.at(cabinet === undefined ? [0, 0] : [cabinet.width / 2, railsOf(cabinet)[rail]?.level ?? 0]);
 
   const callout = (shown: Snapshot, elevation: Elevation): TemplateResult | typeof nothing => {
     const active = held?.isMoved === true ? held : run;
@@ -277,7 +284,12 @@ export const railGrips = (
       ({ scale } = elevation);
       const { cabinet } = shown.project;
       if (cabinet === undefined) return svg``;
-      return svg`${targetsOf(cabinet, elevation).map((touch, rail) => grip(shown, cabinet, elevation, rail, touch))}`;
+      const rails = railsOf(cabinet).slice(0, MOST_DRAWN);
+      const targets = targetsOf(rails.map(({ level }) => elevation.at([cabinet.width, level])));
+      return svg`${targets.map((touch, i) => {
+        const rail = rails[i];
+        return rail === undefined ? nothing : grip(shown, cabinet, elevation, rail, i, touch);
+      })}`;
     },
     beside: (shown, elevation) => {
       const { cabinet } = shown.project;

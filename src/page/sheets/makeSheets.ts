@@ -5,7 +5,7 @@ import { drillingOf } from '../../project/drillingOf.ts';
 import { dxfFiles } from '../../project/dxfFiles.ts';
 import { guidePieces } from '../../project/guidesOf.ts';
 import { onlyNumbers } from '../../project/only.ts';
-import { partsOfProject } from '../../project/partsOfProject.ts';
+import { frameOfProject, partsOfProject } from '../../project/partsOfProject.ts';
 import { piecesOf } from '../../project/piecesOf.ts';
 import { hasGuides, type Project } from '../../project/project.ts';
 import { readProject } from '../../project/readProject.ts';
@@ -41,7 +41,7 @@ export const makeSheets = async (
     says: complaints.map((complaint) => sentence(complaint, whole.units)),
   });
   if (task.make === 'parts') {
-    const table = partsCsv(partsOfProject(whole), whole.units);
+    const table = partsCsv(partsOfProject(whole), whole.units, frameOfProject(whole));
     return {
       is: 'made',
       says: 'The parts, for a spreadsheet.',

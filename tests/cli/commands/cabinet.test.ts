@@ -78,6 +78,12 @@ describe('cabinet', () => {
     ['', '410 mm deep, limited by the clearance behind, 10 mm.'],
     ['  vent: 6\n', '410 mm deep, limited by the clearance behind, 10 mm, which leaves the vent its 6 mm.'],
     ['  vent: 15\n', '405 mm deep, limited by the vent, 15 mm, which is more than the clearance behind.'],
+    // The front is 20: it goes in 3 mm farther than flush.
+    [
+      '  vent: 8\nstops: {behind: 23}\n',
+      '410 mm deep, limited by its stops, which leave 7 mm behind, less than the vent of 8 mm.',
+    ],
+    ['stops: {behind: 20}\n', '410 mm deep, limited by the clearance behind, 10 mm.'],
     ['fit: {behind: 0}\n', "420 mm deep, nothing is left behind, and the cabinet's back is the stop."],
   ])('says what limits the depth: %j', (more, says) => {
     const where = folder();

@@ -51,9 +51,11 @@ export const openingEdits = (
 };
 
 /** How high each row of a cabinet is, from the top. */
-export const rowHeights = ({ rows, openings }: PlannedCabinet): number[] =>
-  rows.map((_, i) => {
-    const inRow = openings.filter(({ row }) => row === i + 1);
-    const top = Math.max(...inRow.map(({ y, height }) => y + height));
-    return top - Math.min(...inRow.map(({ y }) => y));
-  });
+export const rowHeights = ({ rows, openings }: PlannedCabinet): number[] => {
+  const ends = rows.map((): [low: number, high: number] => [Number.POSITIVE_INFINITY, 0]);
+  for (const { row, y, height } of openings) {
+    const [low, high] = ends[row - 1] ?? [0, 0];
+    ends[row - 1] = [Math.min(low, y), Math.max(high, y + height)];
+  }
+  return ends.map(([low, high]) => high - low);
+};
