@@ -250,7 +250,7 @@ describe('the keyboard alone', () => {
     const press = (...keys: string[]) =>
       keys.reduce((done, key) => done.then(() => page.keyboard.press(key)), Promise.resolve());
     const tabTo = async (name: RegExp): Promise<void> => {
-      for (let i = 0; i < 120; i++) {
+      for (let i = 0; i < 200; i++) {
         await page.keyboard.press('Tab');
         const label = await page.evaluate(
           () =>

@@ -10,7 +10,7 @@ import { give, kept, slider } from '../page/steering.ts';
 
 const CHEST_OF_BOARDS = readFileSync('examples/haberdashery-chest-boards.yaml', 'utf8');
 /** The same in inches; a second try is no length. */
-const INCHES = inInches(CHEST_OF_BOARDS.replace(/ {2}spare: .*\n/u, '').replace(/: ([\d.]+)$/gmu, ': $1mm'));
+const INCHES = inInches(CHEST_OF_BOARDS.replace(/ {2}spare: .*\n/u, ''));
 /** The narrow fronts alone, out of two boards: quickly laid out. */
 const FEW = `name: Two boards
 stock: {front: {thickness: 20, species: "Cherry, black"}, side: {thickness: 11}, bottom: {thickness: 5}}

@@ -16,10 +16,10 @@ const PLAIN = ['count', 'angle', 'spacers', 'tails', 'pairs'];
 export const inInches = (text: string): string =>
   text
     .replace('units: mm', 'units: in')
-    .replace(/\b(\w+): (\d[\d.]*)(?=[,}])/gu, (all, key: string, number: string) =>
+    .replace(/\b(\w+): (\d[\d.]*)(?=[,}]|$)/gmu, (all, key: string, number: string) =>
       PLAIN.includes(key) ? all : `${key}: ${number}mm`,
     )
-    .replace(/\[(\d+), (\d+)\]/gu, '[$1mm, $2mm]');
+    .replace(/\[\d+(?:, \d+)+\]/gu, (list) => list.replace(/\d+/gu, '$&mm'));
 
 export const snapshotOf = (text: string): Snapshot => {
   const made = snapshot(text);
