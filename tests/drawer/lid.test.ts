@@ -132,7 +132,7 @@ describe('a lid is refused', () => {
     ]);
     const over = lidded(100, {}, { box: { lid: { height: 120, kerf: 2 } } });
     expect(refusals(over)[0]).toMatch(
-      /^lid\.height: "Buttons": a lid of 120 mm is sawn off 0 mm to 0 mm up/u,
+      /^lid\.height: "Buttons": a lid of 120 mm and a saw cut of 2 mm leave nothing of a box 100 mm high; with/u,
     );
     const none = lidded(28, {}, { box: { lid: { height: 14, kerf: 1 } } });
     expect(refusals(none)[0]).toMatch(/there is no room for a tail in both, with the groove below$/u);

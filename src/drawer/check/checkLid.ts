@@ -24,7 +24,7 @@ export const checkLid = (spec: DrawerSpec, { height }: Sizes): Complaint[] => {
   return [
     {
       at: ['lid', 'height'],
-      says: say`a lid of ${mm(lid.height)} is sawn off ${mm(Math.max(0, from))} to ${mm(Math.max(0, to))} up a box ${mm(height)} high; ${most < least - EPSILON ? say`there is no room for a tail in both, with the groove below` : say`with a tail in both, and the groove below, it must be ${atLeast(least)} to ${atMost(most)}`}`,
+      says: say`a lid of ${mm(lid.height)} ${from > 0 ? say`is sawn off ${mm(from)} to ${mm(to)} up` : say`and a saw cut of ${mm(lid.kerf)} leave nothing of`} a box ${mm(height)} high; ${most < least - EPSILON ? say`there is no room for a tail in both, with the groove below` : say`with a tail in both, and the groove below, it must be ${atLeast(least)} to ${atMost(most)}`}`,
       ...(most >= least && { hint: say`${lid.height < least ? atLeast(least) : atMost(most)}` }),
       ...(most < least - EPSILON && { remedy: say`make the box higher, or the pins narrower` }),
     },
