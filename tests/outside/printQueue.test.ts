@@ -12,18 +12,8 @@ const folder = mkdtempSync(join(tmpdir(), 'halfpin-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const CHEST = 'examples/haberdashery-chest.yaml';
-const CORNER = [
-  '--width',
-  '96',
-  '--tail-board',
-  '11',
-  '--pin-board',
-  '20',
-  '--kind',
-  'lapped',
-  '--sheets',
-  'templates',
-];
+const ALL_SHEETS = ['--width', '96', '--tail-board', '11', '--pin-board', '20', '--kind', 'lapped'];
+const CORNER = [...ALL_SHEETS, '--sheets', 'templates'];
 
 /** A check bar is 100 mm or 4 in long, a piece's own 50, 20 or 10, or 2, 1 or ½ in: each is meant to be the nearest of these. */
 const nominal = (length: number): number =>
@@ -189,7 +179,8 @@ describe('without a print queue', () => {
   });
 
   it('nothing but a PDF can be sent', () => {
-    const { status, err } = send({}, '--as', 'svg');
+    const at = ['--out', join(folder, 'none'), '--send', 'PDF'];
+    const { status, err } = halfpin(['draw', ...ALL_SHEETS, ...at, '--as', 'svg'], undefined, {});
     expect([status, err]).toEqual([
       2,
       '--send: only a PDF goes to a queue; it must be among --as; try --as pdf,svg\n',
