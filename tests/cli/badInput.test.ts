@@ -199,7 +199,7 @@ const cases: readonly (readonly [
   [
     'parts of a plan without drawers',
     ['parts', TRINKET_BOX],
-    [`${TRINKET_BOX}: there are no drawers in this plan, so there are no parts to list`],
+    [`${TRINKET_BOX}: there are no drawers and no boxes in this plan, so there are no parts to list`],
   ],
   ['an unknown option', ['lay', '--widht', '96'], ["halfpin: unknown option '--widht'; try --width"]],
   ['an unknown command', ['lai'], ["halfpin: unknown command 'lai'; try lay"]],
