@@ -11,6 +11,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     globalSetup: ['tests/built.ts', 'tests/scratch.ts'],
+    setupFiles: ['tests/failFast.ts'],
     // What starts programs and browsers takes long on a machine that is busy with other things.
     testTimeout: 180_000,
     hookTimeout: 180_000,
