@@ -130,7 +130,11 @@ export const startApp = (): void => {
     session = next;
     show();
   };
-  onTakenBack(() => show());
+  onTakenBack(() => {
+    // The message that it was refused goes with it.
+    said.clear();
+    show();
+  });
 
   /** @param what the edit in words, for undo; its place is added */
   const tryIt = (

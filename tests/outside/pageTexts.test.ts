@@ -112,9 +112,15 @@ describe('a message', () => {
     await message(page).locator('.stop').waitFor();
   };
 
-  it('goes with an edit that is accepted, with Undo and with another plan', async () => {
+  it('goes with an edit that is accepted, with Undo, with another plan, and where the old value is typed again', async () => {
     const page = await there.open();
     const gone = (): Promise<void> => message(page).locator('.stop').waitFor({ state: 'detached' });
+    const height = page.getByLabel('Opening, height');
+    const before = await height.inputValue();
+    await refused(page);
+    await height.fill(before);
+    await page.keyboard.press('Enter');
+    await gone();
     await refused(page);
     await slider(page, 'lap').focus();
     await page.keyboard.press('ArrowUp');

@@ -35,7 +35,7 @@ export const forgetRefused = (): void => {
 
 let show = (): void => {};
 
-/** @param again shows every field again, after what was refused in one has been taken back */
+/** @param again shows every field and message again, after what was refused in one field has been taken back */
 export const onTakenBack = (again: () => void): void => {
   show = again;
 };
