@@ -1,5 +1,6 @@
 import { type FrameMember, type FramePartName, frameOf } from '../../cabinet/frameMembers.ts';
 import type { PlannedCabinet } from '../../cabinet/frameSpec.ts';
+import { tenonsOf } from '../../cabinet/tenons.ts';
 import type { Joint } from '../../joint/joint.ts';
 import { railLength, type TopRail } from '../../joint/topRail.ts';
 import { type Notation, unitOf } from '../../units/notation.ts';
@@ -29,11 +30,13 @@ export interface FramePart {
  */
 export const frameParts = (cabinet: PlannedCabinet, units: Notation): FramePart[] => {
   const found = new Map<string, FramePart>();
-  for (const member of frameOf(cabinet)) {
-    const part = partOf(member, cabinet, units);
+  const members = frameOf(cabinet);
+  const tenons = tenonsOf(members, cabinet);
+  for (const member of members) {
+    const part = partOf(member, tenons.filter((each) => each.member === member).length, cabinet, units);
     const key = JSON.stringify([
       part.part,
-      ...[part.length, part.width, part.thickness].map((each) => each.toFixed(3)),
+      ...[part.length, part.shoulders, part.width, part.thickness].map((each) => each.toFixed(3)),
     ]);
     const before = found.get(key);
     found.set(key, {
@@ -64,15 +67,13 @@ export const railPart = (
   };
 };
 
-/** Along which axis a part's length and its width run, what is left being its thickness; and how many tenons it has. */
-const SHAPES: Readonly<
-  Record<FramePartName, { length: Axis; width: Axis; thickness: Axis; tenons: number }>
-> = {
-  rail: { length: 0, width: 1, thickness: 2, tenons: 2 },
-  divider: { length: 2, width: 1, thickness: 0, tenons: 2 },
-  runner: { length: 1, width: 0, thickness: 2, tenons: 1 },
-  kicker: { length: 1, width: 0, thickness: 2, tenons: 1 },
-  guide: { length: 1, width: 2, thickness: 0, tenons: 0 },
+/** Along which axis a part's length and its width run, what is left being its thickness. */
+const SHAPES: Readonly<Record<FramePartName, { length: Axis; width: Axis; thickness: Axis }>> = {
+  rail: { length: 0, width: 1, thickness: 2 },
+  divider: { length: 2, width: 1, thickness: 0 },
+  runner: { length: 1, width: 0, thickness: 2 },
+  kicker: { length: 1, width: 0, thickness: 2 },
+  guide: { length: 1, width: 2, thickness: 0 },
 };
 
 const NAMES = Object.keys(SHAPES);
@@ -81,10 +82,11 @@ type Axis = 0 | 1 | 2;
 
 const partOf = (
   { part, from, to, drawers }: FrameMember,
+  tenons: number,
   { frame: { rails, runners } }: PlannedCabinet,
   units: Notation,
 ): FramePart => {
-  const { tenons, ...axes } = SHAPES[part];
+  const axes = SHAPES[part];
   const along = (axis: Axis): number => to[axis] - from[axis];
   const shoulders = along(axes.length);
   const length = shoulders + tenons * rails.tenon;

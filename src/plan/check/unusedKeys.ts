@@ -100,6 +100,20 @@ const hasRails = (cabinet: WrittenCabinet): boolean =>
       (rows) => rows.length > 1,
     ));
 
+const hasDividers = (cabinet: WrittenCabinet): boolean =>
+  cabinet.divider > 0 && rowsIn(cabinet).some((row) => row.length > 1);
+
+/** Dividers that end at the cabinet's top (0) or its bottom (-1), those in rows inside a place too. */
+const hasDividersAt = (end: 0 | -1, rows: readonly (readonly CabinetPlace[])[]): boolean => {
+  const row = rows.at(end) ?? [];
+  return row.length > 1 || row.some((place) => 'rows' in place && hasDividersAt(end, place.rows));
+};
+
+/** Wood that rails or dividers enter: a rail, or the cabinet. */
+const hasTenons = (cabinet: WrittenCabinet): boolean =>
+  hasRails(cabinet) ||
+  (cabinet.divider > 0 && ([0, -1] as const).some((end) => hasDividersAt(end, cabinet.rows)));
+
 /** Dividers that may be short: beside rows inside a place they reach back. */
 const hasShortDividers = (cabinet: WrittenCabinet): boolean =>
   cabinet.divider > 0 &&
@@ -204,8 +218,13 @@ const OF_PLAN: readonly Row<WrittenPlan>[] = [
   ofCabinet(['runners.width'], (cabinet) => !hasRails(cabinet), say`no rail here has runners behind it`),
   ofCabinet(
     ['rails', 'runners.species'],
-    (cabinet) => !hasRails(cabinet) && !rowsIn(cabinet).some((row) => row.length > 1),
+    (cabinet) => !hasRails(cabinet) && !hasDividers(cabinet),
     say`this cabinet has no rails and no dividers`,
+  ),
+  ofCabinet(
+    ['rails.tenon'],
+    (cabinet) => !hasTenons(cabinet),
+    say`rails of 0 take no tenons, and no divider here meets the cabinet's top or bottom`,
   ),
   ofCabinet(['dividers'], (cabinet) => !hasShortDividers(cabinet), say`no divider here could be short`),
   ofCabinet(

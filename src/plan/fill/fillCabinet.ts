@@ -1,5 +1,6 @@
 import { checkFrame, type FrameSpec, type PlannedCabinet } from '../../cabinet/frameSpec.ts';
 import { type CabinetOpening, openingsOf } from '../../cabinet/openings.ts';
+import { checkTenons } from '../../cabinet/tenons.ts';
 import { accept, type Complaint, type Place, type Result, refuse, under } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { nameKey } from '../../units/name.ts';
@@ -58,7 +59,7 @@ export const fillCabinet = (
   const cabinet = { ...written, frame: fillFrame(written, found.value, unit), openings: found.value };
   const { vent } = cabinet.frame;
   const wrong = [
-    ...under(['cabinet'], checkFrame(cabinet)),
+    ...under(['cabinet'], [...checkFrame(cabinet), ...checkTenons(cabinet)]),
     ...unknown,
     ...[...places.values()].flatMap(unequal),
     ...drawers.flatMap((drawer, i) => {

@@ -75,8 +75,8 @@ const frameKeys = (unit: Unit) => {
         bottom: thickness.describe(
           "Thickness of a rail under the lowest row, if there is one. Its drawers run on the cabinet's bottom unless given.",
         ),
-        tenon: length(ranges.CLEARANCE).describe(
-          'What enters the wood at each end of a rail or a divider, and at the front end of a runner or a kicker. None unless given.',
+        tenon: length(ranges.TENON).describe(
+          'What enters the wood at each end of a rail or a divider, and at the front end of a runner or a kicker: at most what is there, or half of that where tenons enter from both sides. None unless given.',
         ),
         species: wood.describe('Wood of rails and dividers. Not named unless given.'),
       }),

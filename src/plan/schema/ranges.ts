@@ -58,6 +58,8 @@ export const CLOSER_TAILS = CLOSER_TAILS_RANGE;
 export const BETWEEN = { least: 0, most: 500 };
 /** A rail from front to back, a runner, and a guide's height. */
 export const FRAME = { least: 3, most: 1000 };
+/** Into wood whose thickness is not known: the cabinet's. */
+export const TENON = { least: 0, most: 60 };
 export const STEP = { least: -1000, most: 1000 };
 export const PROPORTION = { least: 0.1, most: 20 };
 /** Holes to drill, and what is fixed over them or let in. */

@@ -228,7 +228,7 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
   'cabinet.rails.width': plan('50', '55', [CABINET]),
   'cabinet.rails.top': plan('18', '20', [CABINET]),
   'cabinet.rails.bottom': plan('18', '20', [CABINET]),
-  'cabinet.rails.tenon': plan('8', '10', [CABINET]),
+  'cabinet.rails.tenon': plan('6', '7', [CABINET]),
   'cabinet.rails.species': plan('Cherry, black', 'Ash, white', [CABINET]),
   'cabinet.dividers': plan('full', 'short', [CABINET]),
   'cabinet.runners.width': plan('25', '35', [CABINET]),
