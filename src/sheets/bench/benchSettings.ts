@@ -58,7 +58,7 @@ export const benchSettings = (
 };
 
 const rowsOf = (drawer: Drawer, { cut, places }: HandWork, unit: Notation): SettingRow[] => [
-  ...settingsOf(drawer, cut === undefined ? stepsIn(unit) : []).map(({ label, value }) => ({
+  ...settingsOf(drawer, cut === undefined ? unit : undefined).map(({ label, value }) => ({
     label,
     front: value(drawer.front),
     back: value(drawer.back),
@@ -106,8 +106,8 @@ interface Setting {
 
 const VARIED = 'varied';
 
-/** @param steps how tails are stepped off by hand; nothing where a router's guide places them */
-const settingsOf = (drawer: Drawer, steps: readonly Setting[]): Setting[] => [
+/** @param stepped the notation of what tails are stepped off by; none where a router's guide places them */
+const settingsOf = (drawer: Drawer, stepped: Notation | undefined): Setting[] => [
   ...rebateOf(drawer),
   ...(drawer.spec.box === undefined
     ? [
@@ -131,10 +131,7 @@ const settingsOf = (drawer: Drawer, steps: readonly Setting[]): Setting[] => [
   { label: 'tails', value: ({ tails }) => String(tails.length) },
   { label: 'tail width', value: (joint) => (joint.even ? meanTail(joint) : VARIED) },
   { label: 'pin width', value: (joint) => (joint.even ? meanPin(joint) : VARIED) },
-  ...steps,
-  ...(steps.length > 0 && [drawer.front, drawer.back].some((joint) => groupDividers(joint) !== undefined)
-    ? [{ label: 'dividers, in each group', value: (joint: Joint) => groupDividers(joint)?.step }]
-    : []),
+  ...(stepped === undefined ? [] : stepsOf(drawer, stepped)),
 ];
 
 /** The widths of mitred shoulders, in mm, at the edges that have any. */
@@ -146,14 +143,26 @@ const shouldersOf = ({ front, back }: Drawer): Setting[] =>
       value: ({ shoulder }) => shoulder[edge] || undefined,
     }));
 
+/** How tails are stepped off by hand; nothing where dividers have no opening, as where all tails differ. */
+const stepsOf = ({ front, back }: Drawer, unit: Notation): Setting[] => {
+  const any = (opening: (joint: Joint) => unknown): boolean =>
+    [front, back].some((joint) => opening(joint) !== undefined);
+  return [
+    ...(any(dividers) ? stepsIn(unit) : []),
+    ...(any(groupDividers)
+      ? [{ label: 'dividers, in each group', value: (joint: Joint) => groupDividers(joint)?.step }]
+      : []),
+  ];
+};
+
 /** In inches the opening is only near, and what the steps must come to sets it, so that no rounding adds up. */
 const stepsIn = (unit: Notation): Setting[] => [
   { label: unit === 'mm' ? 'dividers' : 'dividers, near', value: (joint) => dividers(joint)?.step },
-  { label: 'step up from', value: ({ tails }) => tails[0]?.tip[0] },
+  { label: 'step up from', value: (joint) => dividers(joint)?.from },
   ...(unit === 'mm'
     ? []
     : [{ label: 'last step up ends at', value: (joint: Joint) => dividers(joint)?.upTo }]),
-  { label: 'step down from', value: ({ tails }) => tails.at(-1)?.tip[1] },
+  { label: 'step down from', value: (joint) => dividers(joint)?.downFrom },
 ];
 
 /** The gauge's settings by their names, each named for the front unless only the back has it. */

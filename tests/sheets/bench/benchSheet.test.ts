@@ -102,7 +102,17 @@ describe('a bench sheet', () => {
     const graded = { kind: 'graded', ratio: 1.2, from: 'edge' } as const;
     const text = words(drawer({ joint: { ...drawer().joint, spacing: graded } }));
     expect(text).toContain('tail width varied 19');
-    expect(text).toContain('dividers – 24');
+    expect(text).toContain('dividers – 24 step up from – 6 step down from – 49');
+    // Without tails to step off at the front or the back, nothing is said of dividers.
+    const all = [graded, { kind: 'even', tails: 1 } as const].map((spacing) =>
+      words(
+        drawer({
+          joint: { ...drawer().joint, spacing },
+          backJoint: { ...drawer().backJoint, spacing },
+        }),
+      ),
+    );
+    for (const none of all) expect(none).not.toMatch(/dividers|step up|step down/u);
   });
 
   it('dimensions the sketch: outside, the side, and what lies at which height', () => {

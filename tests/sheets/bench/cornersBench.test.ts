@@ -52,6 +52,13 @@ describe('the bench sheet of single corners', () => {
     expect(words).not.toContain('In a carcase');
   });
 
+  it('says nothing of dividers where tails differ', () => {
+    const spacing = { kind: 'graded', ratio: 1.2, from: 'edge' } as const;
+    const words = wordsOn(sheetOf([cornerOf('Plinth', { ...through, spacing })]).draw());
+    expect(words).toContain('tail width varied');
+    expect(words).not.toMatch(/dividers|step up|step down/u);
+  });
+
   it('has a kind’s own order of work, and says which way its lap faces in a carcase', () => {
     const words = wordsOn(sheetOf([cornerOf('Top', { ...through, kind: 'double-lapped' })]).draw());
     expect(words).toMatch(
