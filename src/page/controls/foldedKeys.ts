@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Place } from '../../units/complaint.ts';
+import { boxesIn } from '../model/editedCorner.ts';
 import { readText, shownText } from '../model/fields/fieldText.ts';
 import {
   groupsFor,
@@ -12,7 +13,7 @@ import {
 import { aboutOf, labelOf, usualWords } from '../model/fields/keyWords.ts';
 import { ANY, keyAt, type PlanKey, type ValueForm, valuesIn } from '../model/fields/planKeys.ts';
 import { isTogether, type KeyRef, type Setting, writtenFor } from '../model/fields/setKeys.ts';
-import { reachesSingleCorners } from '../model/keepInherited.ts';
+import { reachesBoxes, reachesSingleCorners } from '../model/keepInherited.ts';
 import { allDrawers, selectedDrawers } from '../model/scopeWords.ts';
 import type { ViewState } from '../model/viewState.ts';
 import { writtenPlan } from '../model/writtenPlan.ts';
@@ -64,14 +65,17 @@ const body = (
     const name = `${group.title}, ${label}`;
     const shown = shownText(written(key), form);
     const take = (text: string): void => set(label, [[refOf(group, key), readText(text, form)]]);
-    const isShared =
-      group.of === 'drawers' &&
-      scope.drawers === 'all' &&
-      reachesSingleCorners(key.at) &&
-      now.project.joints.length > 0;
+    const isShared = group.of === 'drawers' && scope.drawers === 'all';
+    const { joints, set: made } = now.project;
+    const others = [
+      ...(reachesSingleCorners(key.at) && joints.length > 0 ? ['single corners'] : []),
+      ...(reachesBoxes(key.at) && boxesIn(made).length > 0 ? ['boxes'] : []),
+    ];
+    const follow =
+      isShared && others.length > 0 ? ` It holds for ${others.join(' and ')} without their own too.` : '';
     return html`<div class="key">
       <label>${label}${isChoice(form) ? choice(name, key, form, shown, take) : entry(name, shown, take, form.isNested ? 6 : undefined)}</label>
-      <p class="quiet">${aboutOf(key)}${isShared ? ' Single corners without their own follow it too.' : ''}</p>
+      <p class="quiet">${aboutOf(key)}${follow}</p>
     </div>`;
   };
 

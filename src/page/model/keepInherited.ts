@@ -1,7 +1,8 @@
-import { backJointSpec, sizesOf } from '../../drawer/drawerSizes.ts';
+import type { Drawer } from '../../drawer/drawer.ts';
+import { backJointSpec, sizesOf, wholeCorner } from '../../drawer/drawerSizes.ts';
 import type { DrawerSpec } from '../../drawer/drawerSpec.ts';
 import { type ResolvedSpec, withDefaults } from '../../joint/defaults.ts';
-import { shoulderWidth } from '../../joint/joint.ts';
+import { type Joint, shoulderWidth } from '../../joint/joint.ts';
 import type { JointSpec } from '../../joint/jointSpec.ts';
 import { hasLength, OWN_LENGTHS } from '../../joint/kinds/kinds.ts';
 import type { Project, SingleCorner } from '../../project/project.ts';
@@ -11,6 +12,7 @@ import type { Place } from '../../units/complaint.ts';
 import { unitOf } from '../../units/notation.ts';
 import type { Unit } from '../../units/unit.ts';
 import type { Edit, PlanValue } from '../text/edit.ts';
+import { boxesIn } from './editedCorner.ts';
 import { planNumber, planSlope } from './planNumber.ts';
 import { isWritten, type WrittenPlan } from './writtenPlan.ts';
 
@@ -76,11 +78,55 @@ export const keepSingleCorners = (
   });
 
 /**
+ * The edits that write down what boxes take from what the plan gives for all drawers at a place, before that is changed.
+ * Undefined where one has two values there, which it cannot be given: a lap by the thickness of each end.
+ */
+export const keepBoxes = ({ set, units }: Project, plan: WrittenPlan, place: Place): Edit[] | undefined => {
+  const edits = boxesIn(set).map((box, i): Edit[] | undefined => {
+    // In a rebate the bottom is as thick as the groove would be wide.
+    const inBox =
+      box.spec.groove.rebate && place.join('.') === 'groove.width' ? ['stock', 'bottom', 'thickness'] : place;
+    const at = ['boxes', i, ...inBox];
+    if (isWritten(plan, at)) return [];
+    const values = [...new Set(boxValues(box, inBox, unitOf(units)))];
+    return values.length > 1 ? undefined : values.map((value) => ({ at, value }));
+  });
+  return edits.some((each) => each === undefined) ? undefined : edits.flatMap((each) => each ?? []);
+};
+
+/** What a box has at a place that it may take from the plan, at one end or at both; none of what it only follows. */
+const boxValues = ({ spec, front, back }: Drawer, [group, key, inner]: Place, unit: Unit): PlanValue[] => {
+  const { stock, groove, bottom } = spec;
+  switch (group) {
+    case 'joint': {
+      if (isBackKey(key)) return [inheritedValue(wholeCorner(spec), key, unit)];
+      const lengths = [front, back].map((joint) => ownLength(joint, String(key), unit));
+      return lengths.flatMap((length) => length ?? []);
+    }
+    case 'groove':
+      if (key === 'depth') return [planNumber(groove.depth, unit)];
+      return (key === 'offset' || key === 'width') && !groove.rebate ? [planNumber(groove[key], unit)] : [];
+    case 'stock':
+      return (key === 'front' || key === 'side' || key === 'bottom') && inner === 'thickness'
+        ? [planNumber(stock[key].thickness, unit)]
+        : [];
+    case 'bottom':
+      return key === 'kind' ? [bottom.kind] : key === 'slack' ? [planNumber(bottom.slack, unit)] : [];
+    default:
+      return [];
+  }
+};
+
+/**
  * Whether single corners follow what the plan gives for all drawers at a place: what is wished of a corner beside its own
  * sizes, which they keep.
  */
 export const reachesSingleCorners = ([group, key]: Place): boolean =>
   group === 'joint' && ['shoulder', 'mitre', 'proud', 'chisel'].includes(String(key));
+
+/** Whether boxes do: what single corners follow, and the wood of all but the back. */
+export const reachesBoxes = (at: Place): boolean =>
+  reachesSingleCorners(at) || (at[0] === 'stock' && at[1] !== 'back' && at[2] === 'species');
 
 const singleValue = (
   { spec, joint }: SingleCorner,
@@ -89,12 +135,19 @@ const singleValue = (
   unit: Unit,
 ): PlanValue | undefined => {
   if (isBackKey(key)) return inheritedValue(resolvedWish(spec, cutter), key, unit);
-  if (key === 'shoulderWidth') {
-    const width = shoulderWidth(joint);
-    return width === undefined ? undefined : planNumber(width, unit);
-  }
+  return ownLength(joint, key, unit);
+};
+
+/** A length that not every corner has: of a mitred shoulder, or of its kind. */
+const ownLength = (joint: Joint, key: string, unit: Unit): PlanValue | undefined => {
   const own = OWN_LENGTHS.find((length) => length.key === key);
-  return own !== undefined && hasLength(joint.kind, own.key) ? planNumber(own.of(joint), unit) : undefined;
+  const length =
+    key === 'shoulderWidth'
+      ? shoulderWidth(joint)
+      : own !== undefined && hasLength(joint.kind, own.key)
+        ? own.of(joint)
+        : undefined;
+  return length === undefined ? undefined : planNumber(length, unit);
 };
 
 export const isBackKey = (key: unknown): key is BackKey =>

@@ -5,7 +5,7 @@ import { unitOf } from '../../units/notation.ts';
 import type { Edit, PlanValue } from '../text/edit.ts';
 import { openingEdits } from './cabinet/openingEdits.ts';
 import { cornerOf, type EditedCorner, listOf } from './editedCorner.ts';
-import { isBackKey, keepBacks, keepSingleCorners } from './keepInherited.ts';
+import { isBackKey, keepBacks, keepBoxes, keepSingleCorners } from './keepInherited.ts';
 import type { Quantity } from './quantities.ts';
 import type { Scope } from './scope.ts';
 import type { Snapshot } from './snapshot.ts';
@@ -55,7 +55,10 @@ export const measureEdits = (
   }
   const plan = writtenPlan(text);
   const specs = project.set.drawers.map(({ spec }) => spec);
-  const once = shared && scope.drawers === 'all' && isForAll(plan, at);
+  const back: Place = ['back', ...at];
+  const isOfBack = ends === 'each' && ref.end === 'back' && scope.ends === 'shown';
+  const boxes = isOfBack ? [] : keepBoxes(project, plan, at);
+  const once = shared && scope.drawers === 'all' && isForAll(plan, at) && boxes !== undefined;
   // What is given once reaches the backs of drawers too whose fronts list it.
   const drawers = once ? specs.map((_, i) => i) : drawersChanged(project, corner, quantity, scope);
   const own = (place: Place): Place[] => drawers.map((i) => ['drawers', i, ...place]);
@@ -64,10 +67,10 @@ export const measureEdits = (
       ? [...removals(plan, own(place)), { at: place, value }]
       : own(place).map((each) => ({ at: each, value }));
 
-  const back: Place = ['back', ...at];
-  if (ends === 'each' && ref.end === 'back' && scope.ends === 'shown') return set(back);
+  if (isOfBack) return set(back);
   const key = at.at(-1);
-  const kept = at[0] === 'joint' && once ? keepSingleCorners(project, plan, String(key)) : [];
+  const single = at[0] === 'joint' ? keepSingleCorners(project, plan, String(key)) : [];
+  const kept = once ? [...single, ...boxes] : [];
   if (ends !== 'each' || !isBackKey(key)) return [...set(at), ...kept];
   if (scope.ends === 'shown')
     return [...set(at), ...keepBacks(specs, plan, drawers, key, unitOf(project.units)), ...kept];
