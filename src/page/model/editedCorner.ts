@@ -4,7 +4,7 @@ import { hasEqualEnds } from '../../drawer/drawerSizes.ts';
 import type { Groove } from '../../drawer/drawerSpec.ts';
 import { listedFront } from '../../drawer/frontJoint.ts';
 import type { Joint } from '../../joint/joint.ts';
-import type { Spacing } from '../../joint/jointSpec.ts';
+import type { JointSpec, Spacing } from '../../joint/jointSpec.ts';
 import { layOutSingle } from '../../project/layOutSingle.ts';
 import type { Project } from '../../project/project.ts';
 import { type FingerSetting, fingerSetting } from '../../router/fingers/fingerSetting.ts';
@@ -43,6 +43,8 @@ export interface EditedCorner {
   readonly fingers?: CornerFingers;
   /** Where in a plan its tails are written. */
   readonly at: Place;
+  /** The pin that it is given, in mm. */
+  readonly pin?: number;
   /** Whether its tails are listed, width by width. */
   readonly listed: boolean;
   readonly locked: Locked;
@@ -106,7 +108,7 @@ export const cornerOf = (project: Project, ref: CornerRef): EditedCorner | undef
     const lone = joints[ref.index];
     if (lone === undefined) return undefined;
     const { name, joint, spec, rail } = lone;
-    return edited({ ref, name, ...spacedAs(spec.spacing) }, joint, cutting ?? {}, (widths) =>
+    return edited({ ref, name, ...spacedAs(spec) }, joint, cutting ?? {}, (widths) =>
       layOutSingle({ spec: { ...spec, ...listed(widths) }, ...(rail && { rail }) }, toolingOf(cutting)),
     );
   }
@@ -117,13 +119,13 @@ export const cornerOf = (project: Project, ref: CornerRef): EditedCorner | undef
   const common = { ref, name, drawer };
   const atBack = ref.end === 'back';
   if (atBack && ref.of === 'drawer')
-    return edited({ ...common, ...spacedAs(backJoint.spacing) }, drawer.back, spec, (widths) => {
+    return edited({ ...common, ...spacedAs(backJoint) }, drawer.back, spec, (widths) => {
       const draft = draftDrawer({ ...spec, backJoint: { ...backJoint, ...listed(widths) } });
       return draft.ok ? accept(draft.value.back) : draft;
     });
   const groove = spec.bottom.hold.kind === 'groove' && { groove: spec.groove };
   const shown = atBack ? drawer.back : drawer.front;
-  return edited({ ...common, ...groove, ...spacedAs(joint.spacing) }, shown, spec, (widths) => {
+  return edited({ ...common, ...groove, ...spacedAs(joint) }, shown, spec, (widths) => {
     const draft = draftDrawer({ ...spec, joint: { ...joint, ...listed(widths) } });
     if (!draft.ok) return draft;
     return atBack ? accept(draft.value.back) : listedFront(draft.value);
@@ -147,7 +149,14 @@ const edited = (
   },
 });
 
-const spacedAs = (spacing: Spacing): Pick<EditedCorner, 'listed' | 'locked' | 'groups' | 'closer'> => ({
+const spacedAs = ({
+  spacing,
+  pin,
+}: Pick<JointSpec, 'spacing' | 'pin'>): Pick<
+  EditedCorner,
+  'pin' | 'listed' | 'locked' | 'groups' | 'closer'
+> => ({
+  ...(pin !== undefined && { pin }),
   listed: spacing.kind === 'listed',
   locked: lockedIn(spacing),
   closer: spacing.kind === 'closer-edges',

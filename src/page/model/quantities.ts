@@ -65,8 +65,11 @@ const shoulders = (within: Place): Quantity =>
     { ends: 'front' },
   );
 
-/** Where tails are listed, so are the pins; where they are grouped, one that is inside a group. */
-const pin = ({ joint, listed, groups = [2] }: EditedCorner): number | undefined => {
+/**
+ * Where tails are listed, so are the pins; where they are grouped, one that is inside a group. One tail has no pin, but a pin
+ * that is given stays: one that is too wide leaves room for no more tails, and has to be put right there.
+ */
+const pin = ({ joint, listed, groups = [2], pin: given }: EditedCorner): number | undefined => {
   if (listed) return undefined;
   // Every group before it has one tail, and so no pin.
   const inside = groups.findIndex((tails) => tails > 1);
@@ -75,7 +78,7 @@ const pin = ({ joint, listed, groups = [2] }: EditedCorner): number | undefined 
   const whole = joint.pins.filter(({ half, narrow }) => !half && !(cut > narrow[0] && cut < narrow[1]))[
     inside
   ];
-  return whole && whole.narrow[1] - whole.narrow[0];
+  return whole === undefined ? given : widthOf(whole.narrow);
 };
 
 /** The pins between groups, from the reference edge up: from where to where they reach; none where tails are not grouped. */

@@ -53,6 +53,22 @@ describe('typeMeasure', () => {
 });
 
 describe('a measure', () => {
+  it('of a pin that leaves room for one tail can be put right where it was mistyped', () => {
+    const now = snapshotOf(`stock: {front: {thickness: 20}, side: {thickness: 11}}
+joint: {pin: 5, halfPin: 6}
+drawers: [{name: Buttons, opening: {width: 280, height: 110, depth: 420}}]
+`);
+    const wide = typed(now, 'pin', 80);
+    if (!wide.ok) throw new Error('refused');
+    const corner = cornerIn(wide.value, FRONT);
+    expect(corner.joint.tails).toHaveLength(1);
+    expect(quantity(corner, 'pin')?.get(corner)).toBe(80);
+    const right = typed(wide.value, 'pin', 8);
+    if (!right.ok) throw new Error('refused');
+    const again = typed(now, 'pin', 8);
+    expect(right.value.text).toBe(again.ok && again.value.text);
+  });
+
   it('says what it takes along', () => {
     const now = snapshotOf(CHEST);
     const made = typed(now, 'grooveOffset', 8);
