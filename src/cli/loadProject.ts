@@ -127,17 +127,19 @@ const projectOfPlan = async (file: string, options: LoadOptions): Promise<Projec
   if (!cutting.ok) return refuseOptions(cutting.complaints, units);
   const project = withCuts({ ...laid, units, ...(cutting.value && { cutting: cutting.value }) });
   if (project.ok) {
+    let { set } = project.value;
     if (laid.set.drawers.some(({ spec }) => spec.fittings !== undefined)) {
       // Fittings are loaded only where a plan asks for them.
       const { setFittings } = await import('../drawer/fittings/setFittings.ts');
       const fitted = setFittings(laid.set.drawers);
       if (!fitted.ok) return refusePlan(firstComplaints(fitted.complaints.map(locate)));
+      set = { ...set, advice: [...set.advice, ...fitted.value.advice] };
     }
     if (options.draws === true) {
       const { readyPlanLetters } = await import('./readyPlanLetters.ts');
       await readyPlanLetters(file, bytes, options.font, units);
     }
-    return project.value;
+    return { ...project.value, set };
   }
   // A complaint about a tool that was typed names its option.
   const typed = project.complaints.map((each) => atOption(each)).filter(({ at }) => isTyped(options, at[0]));

@@ -145,6 +145,8 @@ export interface DrawerSpec {
         readonly places?: readonly CabinetOpening[];
         /** What is to stay free behind it for air, whatever clearance is planned there. */
         readonly vent?: number;
+        /** Width, from front to back, of the rail under it; absent where it stands on none, or no cabinet is planned. */
+        readonly rail?: number;
       }
     | { readonly kind: 'size'; readonly size: Opening };
   /** Absent for an inset front. */

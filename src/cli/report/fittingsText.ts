@@ -5,11 +5,11 @@ import type { Project } from '../../project/project.ts';
 import { formatLength, formatNumber } from '../../units/formatLength.ts';
 import { unitWords } from '../../units/notation.ts';
 import { fitTable } from './fitTable.ts';
-import { adviceText, terminalLines } from './jointText.ts';
+import { terminalLines } from './jointText.ts';
 
 /** Where to drill for pulls and keys, and where stops are fixed; nothing where no drawer has any. */
-export const fittingsText = ({ set: { drawers }, cabinet, units }: Project): string[] => {
-  const fitted = setFittings(drawers, cabinet?.frame.rails.width);
+export const fittingsText = ({ set: { drawers }, units }: Project): string[] => {
+  const fitted = setFittings(drawers);
   if (!fitted.ok) return [];
   const each = madeOf({ drawers }).flatMap((drawer) => {
     const fittings = fitted.value.of.get(drawer);
@@ -66,7 +66,6 @@ export const fittingsText = ({ set: { drawers }, cabinet, units }: Project): str
             1,
           ),
         ]),
-    ...adviceText(fitted.value.advice, units),
   ];
 };
 

@@ -4,16 +4,13 @@ import { atMost, mm, say } from '../../units/phrase.ts';
 import type { Fittings } from './fittings.ts';
 import type { FittedDrawer } from './fittingsOf.ts';
 import { frontZones } from './frontZones.ts';
-import { homeOf } from './stopsOf.ts';
+import { homeOf, LEAST_STOP_DEPTH } from './stopsOf.ts';
 
-/**
- * Advice on fittings that can be made; places start in the drawer's entry.
- * @param rail from front to back, in mm, where a cabinet is planned
- */
-export const adviseFittings = (fittings: Fittings, drawer: FittedDrawer, rail?: number): Complaint[] => [
+/** Advice on fittings that can be made; places start in the drawer's entry. */
+export const adviseFittings = (fittings: Fittings, drawer: FittedDrawer): Complaint[] => [
   ...overTheEdges(fittings, drawer),
   ...beforeFlush(fittings, drawer),
-  ...pastTheRail(fittings, drawer, rail),
+  ...pastTheRail(fittings, drawer),
 ];
 
 const overTheEdges = ({ pulls }: Fittings, { spec, sizes }: FittedDrawer): Complaint[] => {
@@ -59,26 +56,19 @@ const beforeFlush = ({ stops }: Fittings, { spec, sizes }: FittedDrawer): Compla
 };
 
 /** Stops that the rail under them does not carry whole. */
-const pastTheRail = (
-  { stops }: Fittings,
-  { spec: { space } }: FittedDrawer,
-  rail: number | undefined,
-): Complaint[] => {
-  const isPlaced = space.kind === 'opening' && (space.places ?? []).length > 0;
-  if (stops === undefined || rail === undefined || !isPlaced) return [];
+const pastTheRail = ({ stops }: Fittings, { spec: { space } }: FittedDrawer): Complaint[] => {
+  const rail = space.kind === 'opening' ? space.rail : undefined;
+  if (stops === undefined || rail === undefined) return [];
   const past = stops.behind + stops.depth - rail;
   return past > EPSILON
     ? [
         {
           at: ['stops', 'depth'],
           says: say`stops of ${mm(stops.depth)} from front to back, ${mm(stops.behind)} behind the front, extend ${mm(past)} past the rail under them, which is ${mm(rail)} wide`,
-          ...(stops.depth - past > LEAST_DEPTH
+          ...(stops.depth - past > LEAST_STOP_DEPTH - EPSILON
             ? { hint: say`${atMost(stops.depth - past)}` }
             : { remedy: say`make the rail wider (cabinet: rails)` }),
         },
       ]
     : [];
 };
-
-/** The least of a stop from front to back that holds a screw, in mm. */
-const LEAST_DEPTH = 10;

@@ -26,7 +26,6 @@ export interface SetFittings {
 /**
  * The fittings of every drawer of a set. Pulls that line up with a row stand upright over or under those of its pulls that lie within
  * their front's length.
- * @param rail the width of the rails of a planned cabinet from front to back, in mm
  * @returns everything that cannot be made, with the nearest that can; places start at the plan's top
  * @example
  * ```ts
@@ -35,7 +34,7 @@ export interface SetFittings {
  *   for (const [{ spec }, { pulls }] of fitted.value.of) for (const { at } of pulls) console.log(spec.name, at);
  * ```
  */
-export const setFittings = (drawers: readonly FittedDrawer[], rail?: number): Result<SetFittings> => {
+export const setFittings = (drawers: readonly FittedDrawer[]): Result<SetFittings> => {
   const specs = drawers.map(({ spec }) => usualFittings(spec));
   const own = drawers.map((drawer, i) => fittingsOf(specs[i] ?? {}, drawer));
   const found = new Map<FittedDrawer, Fittings>();
@@ -56,7 +55,7 @@ export const setFittings = (drawers: readonly FittedDrawer[], rail?: number): Re
           ? refuse(...middles.complaints, ...wrongOf(fittingsOf(spec, drawer, [])))
           : fittingsOf(spec, drawer, middles?.value);
       if (made.ok) found.set(drawer, made.value);
-      const told = made.ok ? adviseFittings(made.value, drawer, rail) : made.complaints;
+      const told = made.ok ? adviseFittings(made.value, drawer) : made.complaints;
       (made.ok ? said : wrong).push(
         ...told.map((complaint) => ({ name: drawer.spec.name, entry: ['drawers', i], complaint })),
       );

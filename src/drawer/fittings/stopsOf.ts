@@ -1,6 +1,7 @@
 import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
+import { depthLimit } from '../arrangement/depthLimit.ts';
 import type { Sizes } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
 import { lengthOf, type StopSpec } from './fittingSpec.ts';
@@ -10,6 +11,8 @@ import type { Stops } from './fittings.ts';
 const CLEAR_OF_STOPS = 1;
 /** The least that a front runs against, in mm. */
 const LEAST_STOP_HEIGHT = 2;
+/** The least of a stop from front to back that holds a screw, in mm. */
+export const LEAST_STOP_DEPTH = 10;
 
 /** Where stops bring a front flush with the rail, or its lip home: from the rail's front edge back to them, in mm. */
 export const homeOf = (
@@ -61,7 +64,23 @@ export const stopsOf = (
           : say`two stops of ${mm(width)}, their middles ${mm(from)} from the sides of the opening, would meet each other; they must be ${atLeast(least)} to ${atMost(last)} from there`,
       hint: from < least ? say`${atLeast(least)}` : say`${atMost(last)}`,
     });
-  const behind = wished ?? homeOf({ stock, lip }, { lap });
+  const home = homeOf({ stock, lip }, { lap });
+  const behind = wished ?? home;
+  const { rail = Number.POSITIVE_INFINITY } = space.kind === 'opening' ? space : {};
+  // The front of a drawer with a lip never goes past home.
+  const left =
+    space.kind === 'opening' && lip === undefined ? depthLimit(space).left : Number.POSITIVE_INFINITY;
+  const mostBehind = Math.min(home + left, rail - LEAST_STOP_DEPTH);
+  const isMissed = behind > home + left + EPSILON;
+  if (isMissed || behind > rail - EPSILON)
+    wrong.push({
+      at: ['stops', 'behind'],
+      says: isMissed
+        ? say`the drawer meets the cabinet's back, ${mm(left)} behind it, before its front meets stops ${mm(behind)} behind the rail's front edge`
+        : say`stops ${mm(behind)} behind the rail's front edge would lie behind the rail, which is ${mm(rail)} wide`,
+      ...(mostBehind >= 1 && { hint: say`${atMost(mostBehind)}` }),
+      ...(home > mostBehind && { remedy: say`make the rail wider (cabinet: rails)` }),
+    });
   if (behind + depth > overall + EPSILON)
     wrong.push({
       at: ['stops', 'depth'],

@@ -14,8 +14,8 @@ export interface FixedToFronts {
 }
 
 /** Pulls and keyholes of the drawers, and what is wrong with them. */
-export const fixedToFronts = ({ set, cabinet, units }: Project): FixedToFronts => {
-  const fitted = setFittings(set.drawers, cabinet?.frame.rails.width);
+export const fixedToFronts = ({ set, units }: Project): FixedToFronts => {
+  const fitted = setFittings(set.drawers);
   const notes = fitted.ok ? fitted.value.advice : fitted.complaints;
   return {
     notes: notes.map((each) => sentence(each, units)),

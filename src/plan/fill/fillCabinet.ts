@@ -26,6 +26,8 @@ export interface PlacedDrawer extends WrittenDrawer {
   readonly places?: readonly CabinetOpening[];
   /** What the cabinet leaves free behind it for air. */
   readonly vent?: number;
+  /** The width of the rail that it stands on. */
+  readonly rail?: number;
 }
 
 /** A cabinet with its openings, and the drawers that stand in them. */
@@ -83,6 +85,7 @@ export const fillCabinet = (
         opening: drawer.opening ?? { width, height, depth },
         places: own,
         ...(vent !== undefined && { vent }),
+        ...(own.some((each) => isOnRail(each, cabinet)) && { rail: cabinet.frame.rails.width }),
       };
     }),
   });
@@ -104,6 +107,10 @@ const fillFrame = (
     ...(vent !== undefined && { vent }),
   };
 };
+
+/** Whether a rail lies under an opening, and not the cabinet's bottom. */
+const isOnRail = ({ y }: CabinetOpening, { rail, frame }: PlannedCabinet): boolean =>
+  y > EPSILON ? rail > 0 : frame.rails.bottom !== undefined;
 
 const placeOf = ({ row, column }: CabinetOpening): Place => ['cabinet', 'rows', row - 1, column - 1];
 

@@ -181,7 +181,7 @@ const spaceOf = (
   usual: Fit,
   movement: Movement | undefined,
 ): Result<DrawerSpec['space']> => {
-  const { opening, size, places, vent } = drawer;
+  const { opening, size, places, vent, rail } = drawer;
   if (opening !== undefined && size !== undefined)
     return refuse({
       at: [...at, 'size'],
@@ -202,6 +202,7 @@ const spaceOf = (
       ...(shape && { shape }),
       ...(places && { places }),
       ...(vent !== undefined && { vent }),
+      ...(rail !== undefined && { rail }),
     });
   }
   if (size === undefined)

@@ -99,6 +99,20 @@ describe('pulls, locks and stops of a plan', () => {
     }
   });
 
+  it('that extend past their rail are told of by every command, once', () => {
+    // Behind a front of 20, stops of 25; Buttons stand on a rail 40 wide, Cloth on the cabinet's bottom.
+    const narrow = CHEST.replace('rail: 20', 'rail: 20\n  rails: {width: 40}').replace(
+      '{name: Buttons}',
+      '{name: Buttons, stops: {}}',
+    );
+    for (const command of ['cabinet', 'parts', 'lay']) {
+      const { out } = halfpin([command, 'chest.yaml'], written(narrow));
+      expect(out.replaceAll(/\s+/gu, ' ').match(/"[^"]*": stops of 25 mm [^;]*; try \w+/gu)).toEqual([
+        '"Buttons": stops of 25 mm from front to back, 20 mm behind the front, extend 5 mm past the rail under them, which is 40 mm wide; try 20mm',
+      ]);
+    }
+  });
+
   it('add nothing to what is told of a plan without them', () => {
     expect(Object.keys(JSON.parse(halfpin(['lay', TRINKET_BOX, '--json']).out))).not.toContain('fittings');
   });

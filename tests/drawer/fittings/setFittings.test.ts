@@ -351,16 +351,49 @@ describe('stops', () => {
   });
 });
 
-it('stops that extend past the rail under them are told of', () => {
-  const cabinet = { width: 300, height: 200, depth: 300, rail: 18, rails: { width: 40 }, rows: ['Buttons'] };
-  const drawers = drawersOf({ cabinet, stops: {} }, [{ name: 'Buttons' }]);
-  const advice = (rail?: number) =>
-    value(setFittings(drawers, rail)).advice.map((each) => `${each.at.join('.')}: ${sentence(each, 'mm')}`);
-  // 20 behind and 25 deep.
-  expect(advice(40)).toEqual([
-    'drawers.0.stops.depth: "Buttons": stops of 25 mm from front to back, 20 mm behind the front, extend 5 mm past the rail under them, which is 40 mm wide; try 20mm',
+describe('stops on the rails of a cabinet', () => {
+  /** Two rows: Buttons on a rail, Cloth on the cabinet's bottom, 300 deep with 12 behind. */
+  const cabinet = (width: number) => ({
+    width: 300,
+    height: 200,
+    depth: 300,
+    rail: 18,
+    rails: { width },
+    rows: ['Buttons', 'Cloth'],
+  });
+  const both = [{ name: 'Buttons' }, { name: 'Cloth' }];
+  const past = (most: string) =>
+    `drawers.0.stops.depth: "Buttons": stops of 25 mm from front to back, 20 mm behind the front, extend ${most}`;
+
+  it("that extend past those are told of, but not on the cabinet's bottom", () => {
+    // 20 behind and 25 deep.
+    expect(adviceOf({ cabinet: cabinet(40), stops: {} }, both)).toEqual([
+      past('5 mm past the rail under them, which is 40 mm wide; try 20mm'),
+    ]);
+    expect(adviceOf({ cabinet: cabinet(30), stops: {} }, both)).toEqual([
+      past('15 mm past the rail under them, which is 30 mm wide; try 10mm'),
+    ]);
+    expect(adviceOf({ cabinet: cabinet(45), stops: {} }, both)).toEqual([]);
+  });
+
+  it('are refused behind their rail, with what holds a screw there', () => {
+    // 10 of a rail of 31 are left behind 21.
+    expect(refusals({ cabinet: cabinet(31), stops: { behind: 31 } }, both)).toEqual([
+      'drawers.0.stops.behind: "Buttons": stops 31 mm behind the rail\'s front edge would lie behind the rail, which is 31 mm wide; try 21mm',
+    ]);
+    // A front of 20 on rails of 15.
+    expect(refusals({ cabinet: cabinet(15), stops: {} }, both)).toEqual([
+      'drawers.0.stops.behind: "Buttons": stops 20 mm behind the rail\'s front edge would lie behind the rail, which is 15 mm wide; try 5mm, or make the rail wider (cabinet: rails)',
+    ]);
+  });
+});
+
+it("stops that a drawer meets after the cabinet's back are refused with the most that fits", () => {
+  // The front is 20 thick, and 12 are left behind the drawer when it is flush.
+  expect(refusals({ stops: { behind: 33 } })).toEqual([
+    'drawers.0.stops.behind: "Buttons": the drawer meets the cabinet\'s back, 12 mm behind it, before its front meets stops 33 mm behind the rail\'s front edge; try 32mm',
   ]);
-  expect([advice(45), advice()]).toEqual([[], []]);
+  expect(refusals({ stops: { behind: 32 } })).toEqual([]);
 });
 
 it('a pull that extends beyond its front is told of', () => {
