@@ -3,34 +3,13 @@ import { EPSILON } from '../../units/epsilon.ts';
 import { atMost, mm, say } from '../../units/phrase.ts';
 import type { Fittings } from './fittings.ts';
 import type { FittedDrawer } from './fittingsOf.ts';
-import { frontZones } from './frontZones.ts';
 import { homeOf, LEAST_STOP_DEPTH } from './stopsOf.ts';
 
 /** Advice on fittings that can be made; places start in the drawer's entry. */
 export const adviseFittings = (fittings: Fittings, drawer: FittedDrawer): Complaint[] => [
-  ...overTheEdges(fittings, drawer),
   ...beforeFlush(fittings, drawer),
   ...pastTheRail(fittings, drawer),
 ];
-
-const overTheEdges = ({ pulls }: Fittings, { spec, sizes }: FittedDrawer): Complaint[] => {
-  const { length, width } = frontZones(spec, sizes);
-  return (['width', 'height'] as const).flatMap((key): Complaint[] => {
-    const most = Math.max(
-      ...pulls.map(({ outline: { x0, y0, x1, y1 } }) =>
-        key === 'width' ? Math.max(-x0, x1 - length) : Math.max(-y0, y1 - width),
-      ),
-    );
-    return most > EPSILON
-      ? [
-          {
-            at: ['pulls', 'size', key],
-            says: say`the pull extends ${mm(most)} beyond the front's ${key === 'width' ? 'end' : 'edge'}, and may meet what is beside it`,
-          },
-        ]
-      : [];
-  });
-};
 
 /** Stops that do not leave the front flush, or its lip home. */
 const beforeFlush = ({ stops }: Fittings, { spec, sizes }: FittedDrawer): Complaint[] => {

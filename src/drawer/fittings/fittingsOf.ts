@@ -23,7 +23,14 @@ export const fittingsOf = (
 ): Result<Fittings> => {
   const zones = frontZones(spec, sizes);
   const lock = specs.lock && lockOf(specs.lock, zones, spec.stock.front.thickness);
-  const pulls = specs.pulls && pullsOf(specs.pulls, zones, lock?.ok ? lock.value : undefined, lined);
+  const pulls =
+    specs.pulls &&
+    pullsOf(specs.pulls, {
+      zones,
+      notation: spec.joint.notation ?? 'mm',
+      ...(lock?.ok && { lock: lock.value }),
+      ...(lined && { lined }),
+    });
   const stops = specs.stops && stopsOf(specs.stops, spec, sizes, bottomUnderside(spec));
   const wrong = [lock, pulls, stops].flatMap((each) =>
     each === undefined || each.ok ? [] : each.complaints,

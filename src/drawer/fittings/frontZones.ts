@@ -1,7 +1,9 @@
 import type { Box } from '../../drawing/drawing.ts';
 import type { Interval } from '../../joint/joint.ts';
+import type { Notation } from '../../units/notation.ts';
 import type { Sizes } from '../drawerSizes.ts';
 import type { DrawerSpec } from '../drawerSpec.ts';
+import type { Lock } from './fittings.ts';
 
 /** Wood between a hole and what it must not meet, and room for the head of its screw inside, in mm (common practice). */
 export const CLEAR_OF_HOLES = 3;
@@ -17,6 +19,17 @@ export interface FrontZones {
   readonly between: Interval;
   /** Heights of the groove for the bottom. */
   readonly groove: Interval;
+}
+
+/** What pulls are placed on. */
+export interface PullGround {
+  readonly zones: FrontZones;
+  /** How what is suggested is typed. */
+  readonly notation: Notation;
+  /** What is let in there too. */
+  readonly lock?: Lock;
+  /** The middles of those that line up with others, in mm from the front's left end. */
+  readonly lined?: readonly number[];
 }
 
 /** Where on a front its joints, its groove and its lip are. */

@@ -26,18 +26,13 @@ export const frontsPicture = (
     rectangle(...at(left, low), ...at(right, high));
   const shapes = fronts.flatMap((front) => {
     const { pulls = [], lock } = fittingsOf(front) ?? {};
-    const { x, y, width, height } = front;
+    const { x, y } = front;
     const keyhole = lock?.keyhole;
     return [
       ...pulls.map(({ at: [px, py], outline }) =>
         isRound({ outline })
           ? circle(at(x + px, y + py), ((outline.x1 - outline.x0) / 2) * scale)
-          : box(
-              x + Math.max(0, outline.x0),
-              y + Math.max(0, outline.y0),
-              x + Math.min(width, outline.x1),
-              y + Math.min(height, outline.y1),
-            ),
+          : box(x + outline.x0, y + outline.y0, x + outline.x1, y + outline.y1),
       ),
       ...(keyhole ? [circle(at(x + keyhole.at[0], y + keyhole.at[1]), (keyhole.diameter / 2) * scale)] : []),
     ];

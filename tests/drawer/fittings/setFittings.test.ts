@@ -212,11 +212,14 @@ describe('a hole', () => {
 
   it('that would run off the front or into its lip is refused', () => {
     // The most is 76 - 3 - 2.5 = 70.5 up, 32.5 above the middle.
-    expect(refusals({ pulls: { above: 34 } })).toEqual([
+    const size = { width: 10, height: 10 };
+    expect(refusals({ pulls: { above: 34, size } })).toEqual([
       'drawers.0.pulls.above: "Buttons": a hole of 5 mm for a pull, 72 mm above the front\'s lower edge, would run into the front\'s upper edge, or come within 3 mm of it; try 32.5mm',
     ]);
     // With a lip of 6 the front is 89 wide and the box ends at 6 + 76 = 82: at most 76.5 up, 32 above the middle.
-    expect(refusals({ pulls: { above: 34 }, front: { lip: 6 } })[0]).toMatch(/into the lip.*; try 32mm$/u);
+    expect(refusals({ pulls: { above: 34, size }, front: { lip: 6 } })[0]).toMatch(
+      /into the lip.*; try 32mm$/u,
+    );
   });
 
   it('that would run into a corner joint is refused', () => {
@@ -245,9 +248,9 @@ describe('a hole', () => {
       /into the lock.*; try 0\.5mm$/u,
     );
     // The keyhole, 6 wide, is 76 - 20 = 56 up; a pull 40 high under it is at most 56 - 3 - 20 = 33 up, 5 below the middle.
-    expect(refusals({ pulls: { size: { width: 40, height: 40 } }, locks: {} })[0]).toMatch(
-      /into the keyhole.*; try [−-]5mm$/u,
-    );
+    expect(refusals({ pulls: { size: { width: 40, height: 40 } }, locks: {} })).toEqual([
+      'drawers.0.pulls.above: "Buttons": a pull 40 mm high, its middle 38 mm above the front\'s lower edge, would cover the keyhole; try -5mm',
+    ]);
   });
 
   it('that is accepted keeps clear of everything, and one that is refused is accepted where it is told to be', () => {
@@ -396,8 +399,120 @@ it("stops that a drawer meets after the cabinet's back are refused with the most
   expect(refusals({ stops: { behind: 32 } })).toEqual([]);
 });
 
-it('a pull that extends beyond its front is told of', () => {
-  expect(adviceOf({ pulls: { size: { width: 40, height: 80 } } })).toEqual([
-    'drawers.0.pulls.size.height: "Buttons": the pull extends 2 mm beyond the front\'s edge, and may meet what is beside it',
-  ]);
+describe('what a pull covers', () => {
+  const told = (pulls: Keys, keys: Keys = {}): string[] => refusals({ ...keys, pulls });
+
+  it('lies on the front, or is refused with the nearest place where it does', () => {
+    // 14 high on a front 76 high: its middle is at least 7 up, but its hole only from 16 + 5.5 = 21.5, or up to 11 - 5.5 = 5.5.
+    expect(told({ above: -32.5, size: { width: 14, height: 14 } })).toEqual([
+      'drawers.0.pulls.above: "Buttons": a pull 14 mm high, its middle 5.5 mm above the front\'s lower edge, would extend 1.5 mm below it; try -16.5mm',
+    ]);
+    // 60 high: its middle is 30 to 46 up, 8 below to 8 above the middle of the front.
+    expect(told({ above: -16, size: { width: 60, height: 60 } })[0]).toMatch(/8 mm below it; try -8mm$/u);
+    expect(told({ above: 10, size: { width: 60, height: 60 } })[0]).toMatch(
+      /2 mm above the upper edge; try 8mm$/u,
+    );
+    expect(told({ number: 2, fromEnds: 20, size: { width: 60, height: 20 } })).toEqual([
+      'drawers.0.pulls.fromEnds: "Buttons": a pull 60 mm wide, its middle 20 mm from the front\'s end, would extend 10 mm beyond it; try 30mm',
+    ]);
+  });
+
+  it('is no larger than the front, and no narrower than its holes', () => {
+    expect(told({ size: { width: 290, height: 80 } })).toEqual([
+      'drawers.0.pulls.size.width: "Buttons": a pull 290 mm wide would extend beyond the front, which is 280 mm long; try 280mm',
+      'drawers.0.pulls.size.height: "Buttons": a pull 80 mm high would extend beyond the front, which is 76 mm high; try 76mm',
+    ]);
+    // 64 + 5.
+    expect(told({ holes: { spacing: 64 }, size: { width: 40, height: 12 } })).toEqual([
+      'drawers.0.pulls.size.width: "Buttons": a pull 40 mm wide would not cover its holes, which take 69 mm; try 69mm',
+    ]);
+    // Two, whose middles are kept 16.5 from the ends, have 280 - 33 for their middles and two halves: more than the 140 of a half.
+    expect(told({ number: 2, size: { width: 150, height: 20 } })[0]).toMatch(/two pulls.* try 140mm$/u);
+  });
+
+  it('does not meet the other where they line up with those of another row', () => {
+    const cabinet = { width: 575, height: 300, depth: 420, rail: 20, divider: 15 };
+    const rows = [[{ name: 'Buttons', width: 60 }, { name: 'Thread', width: 60 }, 'Patches'], 'Cloth'];
+    const size = { width: 80, height: 20 };
+    const names = ['Buttons', 'Thread', 'Patches'].map((name) => ({
+      name,
+      ...(name === 'Patches' && { pulls: { number: 0 } }),
+    }));
+    // Middles of openings 60 wide with a divider of 15 between them are 75 apart; the first is 30 - 0.5 from the front's end.
+    const line = (width: number) => ({ lineUpWith: 'Buttons', size: { ...size, width } });
+    const lined = (width: number) =>
+      refusals({ cabinet: { ...cabinet, rows }, pulls: {} }, [
+        ...names,
+        { name: 'Cloth', pulls: line(width) },
+      ]);
+    expect(lined(59)).toEqual([]);
+    expect(lined(76)[0]).toMatch(
+      /lineUpWith: "Cloth": in line with Buttons, a pull 76 mm wide.*8\.5 mm beyond/u,
+    );
+  });
+
+  it('lies on the front where it is accepted, and is accepted where it is told to be', () => {
+    const run = (units: 'mm' | 'in') => {
+      const of = (most: number) => fc.integer({ min: 8, max: most });
+      fc.assert(
+        fc.property(
+          fc.record({ width: of(120), height: of(100) }),
+          fc.integer({ min: -60, max: 60 }),
+          fc.integer({ min: 10, max: 160 }),
+          fc.constantFrom(1, 2),
+          fc.boolean(),
+          fc.integer({ min: 46, max: 120 }),
+          ({ width, height }, above, fromEnds, number, hasLock, opening) => {
+            const typed = (each: number) => `${each}mm`;
+            const buttons = {
+              name: 'Buttons',
+              opening: { width: '281mm', height: typed(opening), depth: '420mm' },
+            };
+            const keys = { ...IN_MM, units, ...(hasLock && { locks: { pin: '8mm', body: LOW } }) };
+            const pulls = {
+              number,
+              above: typed(above),
+              fromEnds: typed(fromEnds),
+              size: { width: typed(width), height: typed(height) },
+            };
+            const result = setFittings(drawersOf({ ...keys, pulls }, [buttons]));
+            if (result.ok) {
+              const [fittings] = [...result.value.of.values()];
+              for (const { outline } of fittings?.pulls ?? []) {
+                expect(Math.min(outline.x0, outline.y0)).toBeGreaterThanOrEqual(-1e-6);
+                expect(outline.x1).toBeLessThanOrEqual(280 + 1e-6);
+                expect(outline.y1).toBeLessThanOrEqual(opening - 1 + 1e-6);
+              }
+              return;
+            }
+            const hints = result.complaints.flatMap(({ at, hint }) =>
+              hint ? [[at.at(-1) ?? '', typeOut(hint, units)] as const] : [],
+            );
+            const size = { ...pulls.size };
+            const mended: Record<string, unknown> = { ...pulls, size };
+            for (const [key, hint] of hints)
+              if (key === 'width' || key === 'height') size[key] = hint;
+              else mended[String(key)] = hint;
+            const left = setFittings(drawersOf({ ...keys, pulls: mended }, [buttons]));
+            const still = left.ok ? [] : left.complaints.map(({ at }) => at.at(-1));
+            for (const [key] of hints) expect(still).not.toContain(key);
+            if (hints.length === result.complaints.length) expect(still).toEqual([]);
+          },
+        ),
+        { numRuns: 30 },
+      );
+    };
+    run('mm');
+    run('in');
+  });
 });
+
+/** A lock that even the lowest of those fronts holds. */
+const LOW = { width: '40mm', height: '15mm', depth: '8mm' };
+/** The plan's lengths with their unit. */
+const IN_MM = {
+  stock: { front: { thickness: '20mm' }, side: { thickness: '11mm' } },
+  joint: { slope: '1:7', pin: '5mm', halfPin: '6mm', lap: '5mm' },
+  groove: { offset: '11mm', width: '5mm', depth: '5mm' },
+  fit: { side: '0.5mm', top: '1mm', behind: '12mm' },
+};
