@@ -26,10 +26,12 @@ export const framePartsText = (frame: readonly FramePart[], units: Notation): st
       [false, true, true, true, true, true, true, false],
     ),
     '',
-    ...frame.flatMap(({ part, length, drawers }) =>
+    ...frame.flatMap(({ part, length, width, thickness, drawers }) =>
       drawers.length === 0
         ? []
-        : terminalLines(`${part} of ${formatLength(length, units)}: ${drawers.join(', ')}`),
+        : terminalLines(
+            `${part} of ${[length, width, thickness].map((each) => formatLength(each, units)).join(' x ')}: ${drawers.join(', ')}`,
+          ),
     ),
   ];
 };

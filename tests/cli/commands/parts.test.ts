@@ -228,7 +228,10 @@ cabinet: {width: 600, height: 418, depth: 420, rail: 18, rows: [[Buttons, Thread
 
   it('are listed with it in tables and in the cutting list', () => {
     expect(run()).toMatch(/^rail +1 +600 +600 +60 +18 +610 +Cherry$/mu);
-    expect(run()).toContain('\nguide of 360 mm: Buttons, Thread\n');
+    expect(run()).toContain('\nguide of 360 mm x 20 mm x 18 mm: Buttons, Thread\n');
+    // Runners of one length are 30 wide, and 78 where one is for two drawers.
+    const named = run().match(/^\w+ of .*(?=: )/gmu) ?? [];
+    expect([named.length, new Set(named).size]).toEqual([5, 5]);
     expect(run('--csv')).toContain('\r\n,rail,1,600,600'.replace('600,600', '600,60,18,610'));
     expect(run('--cutting-list')).toContain('runners and guides, 18 mm when finished');
     expect(run('--cutting-list', '--csv')).toMatch(/^frame,Cherry,1,610,66,20,18,1 rail\r$/mu);
