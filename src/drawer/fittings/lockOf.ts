@@ -8,11 +8,13 @@ import { CLEAR_OF_HOLES, type FrontZones } from './frontZones.ts';
 
 /** Wood of the lock's body beside the keyhole, in mm. */
 const ROUND_KEYHOLE = 1;
+/** The least that a key goes through, in mm. */
+const LEAST_KEYHOLE = 2;
 
 /**
  * A lock in the middle of a front, let into its inside face at the upper edge: behind a lip, at the rebate's.
  * @param thickness the front's
- * @returns complaints where its body meets the groove or a corner joint, or leaves too little of the front; places start in the
+ * @returns complaints where its keyhole has no place on its body, or its body meets the groove or a corner joint, or leaves too little of the front; places start in the
  * drawer's entry
  */
 export const lockOf = (
@@ -29,17 +31,29 @@ export const lockOf = (
       ...(most > 0 ? { hint: say`${atMost(most)}` } : { remedy: say`give this drawer no lock (number: 0)` }),
     });
   };
-  tooMuch('width', between[1] - between[0] - 2 * CLEAR_OF_HOLES, 'meet the corner joints');
-  tooMuch('height', box.y1 - groove[1] - CLEAR_OF_HOLES, 'meet the groove');
+  const mostWide = between[1] - between[0] - 2 * CLEAR_OF_HOLES;
+  const mostHigh = box.y1 - groove[1] - CLEAR_OF_HOLES;
+  tooMuch('width', mostWide, 'meet the corner joints');
+  tooMuch('height', mostHigh, 'meet the groove');
   tooMuch('depth', thickness - LEAST_WALL, 'show through the front');
   const spare = keyhole / 2 + ROUND_KEYHOLE;
-  if (pin < spare - EPSILON || pin > body.height - spare + EPSILON)
+  // As it is with what is suggested for it.
+  const height = Math.min(body.height, Math.max(0, mostHigh));
+  const width = Math.min(body.width, Math.max(0, mostWide));
+  const room = Math.min(width, height);
+  const widest = 2 * (Math.min(room / 2, pin, height - pin) - ROUND_KEYHOLE);
+  if (2 * spare > room + EPSILON)
+    wrong.push({
+      at: ['locks', 'keyhole'],
+      says: say`a keyhole of ${mm(keyhole)} has no place on the lock's body, ${mm(body.width)} wide and ${mm(body.height)} high, as ${mm(ROUND_KEYHOLE)} of it must be left all round`,
+      ...(widest >= LEAST_KEYHOLE && { hint: say`${atMost(widest)}` }),
+      remedy: say`make the body larger (locks: body)`,
+    });
+  else if (pin < spare - EPSILON || pin > height - spare + EPSILON)
     wrong.push({
       at: ['locks', 'pin'],
-      says: say`the keyhole of ${mm(keyhole)}, ${mm(pin)} below the upper edge, would run off the lock's body, ${mm(body.height)} high; it must be ${atLeast(spare)} to ${atMost(body.height - spare)} below`,
-      ...(body.height >= 2 * spare && {
-        hint: pin < spare ? say`${atLeast(spare)}` : say`${atMost(body.height - spare)}`,
-      }),
+      says: say`the keyhole of ${mm(keyhole)}, ${mm(pin)} below the upper edge, would run off the lock's body, ${mm(height)} high; it must be ${atLeast(spare)} to ${atMost(height - spare)} below`,
+      hint: pin < spare ? say`${atLeast(spare)}` : say`${atMost(height - spare)}`,
     });
   return wrong.length > 0
     ? refuse(...wrong)

@@ -301,9 +301,19 @@ describe('a lock', () => {
       'drawers.0.locks.body.width: "Buttons": the lock\'s body is 260 mm wide, and would meet the corner joints; it may be at most 252 mm; try 252mm',
       'drawers.0.locks.body.height: "Buttons": the lock\'s body is 60 mm high, and would meet the groove; it may be at most 57 mm; try 57mm',
       'drawers.0.locks.body.depth: "Buttons": the lock\'s body is 19 mm deep, and would show through the front; it may be at most 18 mm; try 18mm',
-      // A keyhole of 6 with 1 mm round it.
-      'drawers.0.locks.pin: "Buttons": the keyhole of 6 mm, 2 mm below the upper edge, would run off the lock\'s body, 60 mm high; it must be 4 mm to 56 mm below; try 4mm',
+      // A keyhole of 6 with 1 mm round it, on a body that is as high as it may be.
+      'drawers.0.locks.pin: "Buttons": the keyhole of 6 mm, 2 mm below the upper edge, would run off the lock\'s body, 57 mm high; it must be 4 mm to 53 mm below; try 4mm',
     ]);
+  });
+
+  it('whose keyhole has no place on its body is refused with one that has', () => {
+    // The body ends 32 down and the keyhole is 20 down: 12 are left, 11 with 1 round it.
+    expect(refusals({ locks: { keyhole: 60 } })).toEqual([
+      'drawers.0.locks.keyhole: "Buttons": a keyhole of 60 mm has no place on the lock\'s body, 50 mm wide and 32 mm high, as 1 mm of it must be left all round; try 22mm, or make the body larger (locks: body)',
+    ]);
+    expect(refusals({ locks: { keyhole: 22 }, pulls: { number: 0 } })).toEqual([]);
+    // Off the body, there is no keyhole to try.
+    expect(refusals({ locks: { keyhole: 60, pin: 40 } })[0]).toMatch(/all round; make the body larger/u);
   });
 });
 
