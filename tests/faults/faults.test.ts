@@ -594,16 +594,17 @@ describe('draw --tidy', AT_ONCE, () => {
 
     writeFileSync(path, plan(drawer('Thread')));
     // Drawn in part only, what the plan still makes is not told.
-    const told = (await draw('--boards', 'pin')).match(/^.*no longer makes.*$/gmu);
+    const told = (await draw('--boards', 'pin')).match(/^.*or no longer.*$/gmu);
     expect(told).toEqual(
       gone.map(
-        (name) => `${join(at.out, name)}: this plan no longer makes this file; add --tidy to remove it`,
+        (name) =>
+          `${join(at.out, name)}: this plan does not make this file, or no longer; add --tidy to remove it, unless another plan of this name made it`,
       ),
     );
     expect(names()).toEqual(before);
-    const removed = (await draw('--tidy')).match(/^.*no longer makes.*$/gmu);
+    const removed = (await draw('--tidy')).match(/^.*or no longer.*$/gmu);
     expect(removed).toEqual(
-      gone.map((name) => `${join(at.out, name)}: removed; this plan no longer makes this file`),
+      gone.map((name) => `${join(at.out, name)}: removed; this plan does not make this file, or no longer`),
     );
     expect(names()).toEqual(before.filter((name) => !gone.includes(name)));
     expect(await draw('--tidy')).not.toMatch(/no longer/u);
@@ -629,7 +630,8 @@ describe('draw --tidy', AT_ONCE, () => {
     expect(await draw('--as', 'svg', '--boards', 'pin')).toEqual([]);
     expect(await draw('--sheets', 'templates')).toEqual(
       old.map(
-        (file) => `${file}: this run did not draw it, so it may be out of date; add --tidy to remove it`,
+        (file) =>
+          `${file}: this run did not draw it, so it may be out of date; add --tidy to remove it, unless another plan of this name made it`,
       ),
     );
     for (const name of before) expect(readdirSync(at.out)).toContain(name);

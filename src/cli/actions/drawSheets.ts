@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { digestsOf } from '../../files/digests.ts';
 import { DEVICE_FAILED, Failure, failWith, refuseOptions } from '../../files/failure.ts';
 import { guardOverwrite } from '../../files/guardOverwrite.ts';
 import { loadFonts, writePdf } from '../../files/writeDrawn.ts';
@@ -32,7 +33,8 @@ import { bareUnit } from '../options/notationOptions.ts';
 import { loadCorrection } from '../options/printerOption.ts';
 import { adviceText, terminalLines } from '../report/jointText.ts';
 import { keepHeapSmall } from './keepHeapSmall.ts';
-import { tidyFiles } from './tidyFiles.ts';
+import { namesakesOf } from './namesakes.ts';
+import { oldFilesOf, tidyFiles } from './tidyFiles.ts';
 
 /** The sheets of more drawers than this would take the memory of a small machine, unless it is tidied often. */
 const MANY = 50;
@@ -62,6 +64,7 @@ export const drawSheets = async (
   const dxfs = kinds.has('dxf') ? await drawDxfs(project) : [];
   const paths = [...pdfs.map(nameOf), ...[...svgs, ...dxfs].map(({ name }) => name)].map(at);
   await guardOverwrite(paths, options.force === true);
+  const before = await digestsOf(paths);
   const sizes = new Map<string, Size[]>();
   // Each is dropped when it is written: the pages of a large set take much memory.
   for (let set = sets.shift(); set !== undefined; set = sets.shift()) {
@@ -78,11 +81,17 @@ export const drawSheets = async (
     );
   for (const { name, text } of dxfs) await writeWhole(at(name), (write) => write(text()));
   if (kinds.has('dxf')) say(`${options.out}: ${dxfs.length} guides as DXF, in mm, one a file`);
-  const tidied = await tidyFiles(whole, options.out || '.', {
-    leftOut: leftOut.map(nameOf),
-    remove: options.tidy === true,
-  });
-  for (const line of tidied) say(line);
+  const after = await digestsOf(before.keys());
+  const replaced = [...before.keys()].filter((path) => after.get(path) !== before.get(path));
+  const old = await oldFilesOf(whole, options.out || '.', leftOut.map(nameOf));
+  // Other plans are read only where something of theirs may be lost.
+  const namesakes = replaced.length + old.length > 0 ? await namesakesOf(plan, whole.name) : [];
+  for (const line of [
+    ...replacedLines(replaced),
+    ...(await tidyFiles(old, namesakes, options.tidy === true)),
+    ...namesakes.map((other) => `${other}: ${NAMESAKE}`),
+  ])
+    say(line);
   for (const line of closing(project, hasGuides(project))) say(line);
   if (options.send !== undefined) await send(options.send, sizes);
 };
@@ -92,6 +101,17 @@ const laySheets = (project: Project, options: SheetOptions, asPdf: boolean): She
   const sheets = sheetsOf(project, options);
   if (!sheets.ok) return refuseOptions(sheets.complaints, project.units);
   return asPdf ? sheets.value : [];
+};
+
+const NAMESAKE =
+  'this plan has the same name, so its sheets and these take each other’s place; give one another name, or draw it with another --out';
+
+/** What was there before and is lost: of the plan as it was, or of another one whose files have the same names. */
+const replacedLines = (paths: readonly string[]): string[] => {
+  const count = `${paths.length} ${paths.length === 1 ? 'file' : 'files'}`;
+  const listed = paths.join(', ');
+  const which = listed.length > LONGEST_LIST ? '' : `: ${listed}`;
+  return paths.length === 0 ? [] : [`written over what ${count} held before${which}`];
 };
 
 /** Sends every file, whatever becomes of another. Throws a Failure with all that the queue did not take. */

@@ -29,7 +29,10 @@ export const addDraw = (program: Command): void => {
     .option('--copies <copies>', 'one of each template, or made: each as often as it is made (one)')
     .option('--printer <name>', 'correct every sheet for a printer measured with halfpin proof')
     .option('--send <queue>', 'print to this queue too (CUPS, the printing system of Linux and macOS)')
-    .option('--tidy', 'remove old files of this plan, which it no longer makes or which --sheets leaves out')
+    .option(
+      '--tidy',
+      'remove old files in the name of this plan, which it does not make or which --sheets leaves out',
+    )
     .option('--force', 'write over files that halfpin did not make');
   addPaperOptions(command).option(...FONT_OPTION);
   command.option(
