@@ -312,7 +312,7 @@ drawers:
 # boxes:
 #   - name: Stamps
 #     count: 2
-#     size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[0]}} ## outside
+#     size: {width: ${s.narrow[0]}, height: ${s.narrow[1]}, depth: ${s.narrow[0]}} ## outside; the height with the lid, but without a top laid on its edges
 #     kind: through ## at all four corners; or another kind
 #     stock: {front: {thickness: ${s.side}}} ## of the back too; and of the sides, where none is given above
 #     bottom: {hold: groove} ## or rebate, along the lower edges

@@ -15,7 +15,9 @@ export const boxSchema = (unit: Unit, corner: ReturnType<typeof cornerKeys>) => 
     name: name('the name of a box').describe(
       'What the box is called; no two drawers, boxes or corners may have one name.',
     ),
-    size: sizeSchema(unit).describe("The box's outside size."),
+    size: sizeSchema(unit).describe(
+      "The box's outside size: as high as its sides with the lid and the saw cut; a top that is laid on the edges is in addition.",
+    ),
     ...optional({
       count: wholeNumber(ranges.COUNT).describe('The quantity: equal boxes to make. 1 unless given.'),
       stock: group(
