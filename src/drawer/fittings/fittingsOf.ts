@@ -28,18 +28,19 @@ export const fittingsOf = (
     pullsOf(specs.pulls, {
       zones,
       notation: spec.joint.notation ?? 'mm',
-      ...(lock?.ok && { lock: lock.value }),
+      ...(lock && { lock: lock.lock }),
       ...(lined && { lined }),
     });
   const stops = specs.stops && stopsOf(specs.stops, spec, sizes, bottomUnderside(spec));
-  const wrong = [lock, pulls, stops].flatMap((each) =>
-    each === undefined || each.ok ? [] : each.complaints,
-  );
+  const wrong = [
+    ...(lock?.complaints ?? []),
+    ...[pulls, stops].flatMap((each) => (each === undefined || each.ok ? [] : each.complaints)),
+  ];
   return wrong.length > 0
     ? refuse(...wrong)
     : accept({
         pulls: pulls?.ok ? pulls.value : [],
-        ...(lock?.ok && { lock: lock.value }),
+        ...(lock && { lock: lock.lock }),
         ...(stops?.ok && { stops: stops.value }),
       });
 };

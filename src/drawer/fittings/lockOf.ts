@@ -1,4 +1,4 @@
-import { accept, type Complaint, type Result, refuse } from '../../units/complaint.ts';
+import type { Complaint } from '../../units/complaint.ts';
 import { EPSILON } from '../../units/epsilon.ts';
 import { atLeast, atMost, mm, say } from '../../units/phrase.ts';
 import { LEAST_WALL } from '../drawerLimits.ts';
@@ -11,6 +11,12 @@ const ROUND_KEYHOLE = 1;
 /** The least that a key goes through, in mm. */
 const LEAST_KEYHOLE = 2;
 
+/** A lock with what is wrong with it: where anything is, as it is with what is suggested. */
+export interface PlacedLock {
+  readonly complaints: readonly Complaint[];
+  readonly lock: Lock;
+}
+
 /**
  * A lock in the middle of a front, let into its inside face at the upper edge: behind a lip, at the rebate's.
  * @param thickness the front's
@@ -21,7 +27,7 @@ export const lockOf = (
   { pin, keyhole, body }: LockSpec,
   { length, box, between, groove }: FrontZones,
   thickness: number,
-): Result<Lock> => {
+): PlacedLock => {
   const wrong: Complaint[] = [];
   const tooMuch = (key: 'width' | 'height' | 'depth', most: number, meets: string): void => {
     if (body[key] <= most + EPSILON) return;
@@ -42,7 +48,8 @@ export const lockOf = (
   const width = Math.min(body.width, Math.max(0, mostWide));
   const room = Math.min(width, height);
   const widest = 2 * (Math.min(room / 2, pin, height - pin) - ROUND_KEYHOLE);
-  if (2 * spare > room + EPSILON)
+  const hasPlace = 2 * spare <= room + EPSILON;
+  if (!hasPlace)
     wrong.push({
       at: ['locks', 'keyhole'],
       says: say`a keyhole of ${mm(keyhole)} has no place on the lock's body, ${mm(body.width)} wide and ${mm(body.height)} high, as ${mm(ROUND_KEYHOLE)} of it must be left all round`,
@@ -55,19 +62,23 @@ export const lockOf = (
       says: say`the keyhole of ${mm(keyhole)}, ${mm(pin)} below the upper edge, would run off the lock's body, ${mm(height)} high; it must be ${atLeast(spare)} to ${atMost(height - spare)} below`,
       hint: pin < spare ? say`${atLeast(spare)}` : say`${atMost(height - spare)}`,
     });
-  return wrong.length > 0
-    ? refuse(...wrong)
-    : accept({
-        keyhole: { at: [length / 2, box.y1 - pin], diameter: keyhole },
-        body: {
-          x0: (length - body.width) / 2,
-          y0: box.y1 - body.height,
-          x1: (length + body.width) / 2,
-          y1: box.y1,
-        },
-        depth: body.depth,
-        pin,
-      });
+  const fits = hasPlace
+    ? { keyhole, pin: Math.min(Math.max(pin, spare), height - spare) }
+    : { keyhole: widest >= LEAST_KEYHOLE ? widest : keyhole, pin };
+  return {
+    complaints: wrong,
+    lock: {
+      keyhole: { at: [length / 2, box.y1 - fits.pin], diameter: fits.keyhole },
+      body: {
+        x0: (length - width) / 2,
+        y0: box.y1 - height,
+        x1: (length + width) / 2,
+        y1: box.y1,
+      },
+      depth: body.depth,
+      pin: fits.pin,
+    },
+  };
 };
 
 const ACROSS = { width: 'wide', height: 'high', depth: 'deep' } as const;

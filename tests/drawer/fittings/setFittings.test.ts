@@ -312,6 +312,10 @@ describe('a lock', () => {
       'drawers.0.locks.keyhole: "Buttons": a keyhole of 60 mm has no place on the lock\'s body, 50 mm wide and 32 mm high, as 1 mm of it must be left all round; try 22mm, or make the body larger (locks: body)',
     ]);
     expect(refusals({ locks: { keyhole: 22 }, pulls: { number: 0 } })).toEqual([]);
+    // Its middle is 56 up: a pull 40 high under a keyhole of 22 is at most 56 - 11 - 20 = 25 up, 13 below the middle.
+    const pulls = { size: { width: 40, height: 40 } };
+    expect(refusals({ locks: { keyhole: 60 }, pulls })[1]).toMatch(/cover the keyhole; try -13mm$/u);
+    expect(refusals({ locks: { keyhole: 22 }, pulls: { ...pulls, above: -13 } })).toEqual([]);
     // Off the body, there is no keyhole to try.
     expect(refusals({ locks: { keyhole: 60, pin: 40 } })[0]).toMatch(/all round; make the body larger/u);
   });
