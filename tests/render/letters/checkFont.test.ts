@@ -11,6 +11,14 @@ const says = (bytes: Uint8Array): string => {
 };
 const SERIF = readFileSync('node_modules/dejavu-fonts-ttf/ttf/DejaVuSerif.ttf');
 
+/** Whether a byte is in one of the font's tables, but for the sum of the whole file (OpenType, `head`). */
+const isInTable = (at: number): boolean =>
+  Array.from({ length: SERIF.readUInt16BE(4) }, (_, i) => 12 + 16 * i).some((entry) => {
+    const [from, length] = [SERIF.readUInt32BE(entry + 8), SERIF.readUInt32BE(entry + 12)];
+    const isHead = SERIF.toString('latin1', entry, entry + 4) === 'head';
+    return at >= from && at < from + length && !(isHead && at >= from + 8 && at < from + 12);
+  });
+
 describe('checkFont', () => {
   it('takes TrueType files', () => {
     expect(says(SERIF)).toBe('');
@@ -28,6 +36,26 @@ describe('checkFont', () => {
 
   it('refuses what is too large for a font', () => {
     expect(says(new Uint8Array(LARGEST_FONT + 1))).toBe('this holds more than 64 MB, so it is not a font');
+  });
+
+  it('refuses a font whose tables of placing begin elsewhere than they do: read as those, they would fill all memory', () => {
+    const bytes = Buffer.from(SERIF);
+    // The entry of GPOS is the third of the directory; its offset its third word (OpenType, "Table Directory").
+    expect(bytes.toString('latin1', 44, 48)).toBe('GPOS');
+    bytes[54] = 0;
+    expect(says(bytes)).toMatch(/^this font is damaged/u);
+  });
+
+  it('refuses a font of which one byte in any table is another', () => {
+    fc.assert(
+      fc.property(fc.nat(SERIF.length - 1), fc.integer({ min: 1, max: 255 }), (at, change) => {
+        const bytes = Buffer.from(SERIF);
+        bytes[at] = (bytes[at] ?? 0) ^ change;
+        // Before the first table's entry lies what only helps to search; between tables, what fills them up to words.
+        if (at >= 12 && isInTable(at)) expect(says(bytes)).not.toBe('');
+      }),
+      { numRuns: 40 },
+    );
   });
 
   it('never throws, wherever a font is cut or changed', () => {

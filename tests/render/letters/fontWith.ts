@@ -26,6 +26,9 @@ export const fontWith = (letters: string): Uint8Array => {
   });
   const font = Buffer.concat([SERIF, cmap]);
   const entry = font.indexOf('cmap');
+  let sum = 0;
+  for (let at = 0; at < cmap.length; at += 4) sum = (sum + cmap.readUInt32BE(at)) >>> 0;
+  font.writeUInt32BE(sum, entry + 4);
   font.writeUInt32BE(SERIF.length, entry + 8);
   font.writeUInt32BE(cmap.length, entry + 12);
   return font;
