@@ -10,7 +10,8 @@ import { sheetsOf } from '../../src/project/sheetsOf.ts';
 import { said } from '../cli/program.ts';
 import { pdfBytes } from '../render/pdfBytes.ts';
 import { value } from '../value.ts';
-import { type ReadPage, readWithMupdf, readWithPdfjs, type Stroke } from './readPdf.ts';
+import { isPen, lengthOf, printed } from './printedPage.ts';
+import { readWithMupdf, readWithPdfjs, type Stroke } from './readPdf.ts';
 
 const HERE = mkdtempSync(join(tmpdir(), 'halfpin-drilling-'));
 afterAll(() => rmSync(HERE, { recursive: true, force: true }));
@@ -59,17 +60,6 @@ const KNOWN: Readonly<Record<string, Known>> = {
 
 const TRUE: PrinterError = { x: 1, y: 1, skew: 0 };
 
-/** What a printer makes of a page: 1 mm across is `x` mm, 1 mm up `y` mm, and uprights lean. */
-const printed = ({ width, height, strokes }: ReadPage, { x, y, skew }: PrinterError): Stroke[] => {
-  const at = ([px, py]: Point): Point => {
-    const [dx, dy] = [px - width / 2, py - height / 2];
-    return [dx * x + dy * y * skew, dy * y * Math.sqrt(1 - skew * skew)];
-  };
-  return strokes.map((stroke) => ({ ...stroke, from: at(stroke.from), to: at(stroke.to) }));
-};
-
-const lengthOf = ({ from, to }: Stroke): number => Math.hypot(to[0] - from[0], to[1] - from[1]);
-const isPen = (width: number) => (stroke: Stroke) => Math.abs(stroke.width - width) < 0.003;
 const middleOf = ({ from, to }: Stroke): Point => [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
 
 /** The distance of a point from the line that a stroke lies on. */

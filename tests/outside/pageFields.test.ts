@@ -6,7 +6,7 @@ import { AXE_RULES, axeFaults, COLOUR_RULES } from '../page/axeFaults.ts';
 import { CHEST, EXAMPLE } from '../page/chest.ts';
 import { type Visit, visit } from '../page/chromium.ts';
 import { roomFaults } from '../page/roomFaults.ts';
-import { give, kept } from '../page/steering.ts';
+import { fieldsOf, give, kept } from '../page/steering.ts';
 
 let there: Visit;
 let page: Page;
@@ -16,16 +16,9 @@ beforeAll(async () => {
 });
 afterAll(() => there.close());
 
-const field = (name: string) => page.getByLabel(name, { exact: true });
-const typeIn = async (name: string, text: string): Promise<void> => {
-  await field(name).fill(text);
-  await page.keyboard.press('Enter');
-};
-const unfold = async (title: string): Promise<void> => {
-  const group = page.locator('.keys', { has: page.locator('summary', { hasText: title }) });
-  if ((await group.getAttribute('open')) === null) await group.locator('summary').click();
-  await group.locator('.keys-body').waitFor();
-};
+const field = (name: string) => fieldsOf(page).field(name);
+const typeIn = (name: string, text: string) => fieldsOf(page).typeIn(name, text);
+const unfold = (title: string) => fieldsOf(page).unfold(title);
 
 describe('a group of keys', () => {
   it('is unfolded, and each of its fields is one step of undo', async () => {

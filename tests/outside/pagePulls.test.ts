@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Visit, visit } from '../page/chromium.ts';
-import { give, kept } from '../page/steering.ts';
+import { fieldsOf, give, kept } from '../page/steering.ts';
 
 /** One drawer, whose front is 280 x 76. */
 const PLAN = `stock: {front: {thickness: 20}, side: {thickness: 11}}
@@ -21,16 +21,8 @@ beforeAll(async () => {
 });
 afterAll(() => there.close());
 
-const field = (name: string) => page.getByLabel(name, { exact: true });
-const typeIn = async (name: string, text: string): Promise<void> => {
-  await field(name).fill(text);
-  await page.keyboard.press('Enter');
-};
-const unfold = async (title: string): Promise<void> => {
-  const group = page.locator('.keys', { has: page.locator('summary', { hasText: title }) });
-  if ((await group.getAttribute('open')) === null) await group.locator('summary').click();
-  await group.locator('.keys-body').waitFor();
-};
+const typeIn = (name: string, text: string) => fieldsOf(page).typeIn(name, text);
+const unfold = (title: string) => fieldsOf(page).unfold(title);
 const pulls = () => page.locator('#cabinet .pulls');
 
 /** The middle of what is drawn, as shares of the front: from its left end, and up from its lower edge. */

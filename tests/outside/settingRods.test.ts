@@ -9,7 +9,8 @@ import type { PrinterError } from '../../src/paper/printerCorrection.ts';
 import { sheetsOf } from '../../src/project/sheetsOf.ts';
 import { pdfBytes } from '../render/pdfBytes.ts';
 import { value } from '../value.ts';
-import { type ReadPage, readWithPdfjs, type Stroke } from './readPdf.ts';
+import { isPen, lengthOf, printed } from './printedPage.ts';
+import { readWithPdfjs, type Stroke } from './readPdf.ts';
 
 const HERE = mkdtempSync(join(tmpdir(), 'halfpin-rods-'));
 afterAll(() => rmSync(HERE, { recursive: true, force: true }));
@@ -56,18 +57,6 @@ const edgesOf = ({ width, tails, pin, half, depth }: Corner) => {
     return { outer: [from, to], inner: [from + TOGETHER / 2, to - TOGETHER / 2] };
   });
 };
-
-/** What a printer makes of a page: 1 mm across is `x` mm, 1 mm up `y` mm, and uprights lean. */
-const printed = ({ width, height, strokes }: ReadPage, { x, y, skew }: PrinterError): Stroke[] => {
-  const at = ([px, py]: Point): Point => {
-    const [dx, dy] = [px - width / 2, py - height / 2];
-    return [dx * x + dy * y * skew, dy * y * Math.sqrt(1 - skew * skew)];
-  };
-  return strokes.map((stroke) => ({ ...stroke, from: at(stroke.from), to: at(stroke.to) }));
-};
-
-const lengthOf = ({ from, to }: Stroke): number => Math.hypot(to[0] - from[0], to[1] - from[1]);
-const isPen = (width: number) => (stroke: Stroke) => Math.abs(stroke.width - width) < 0.003;
 
 /** Heights above a rod's reference edge of the lines of one pen that are parallel to it and begin on it or before its end. */
 const heightsOn = (strokes: readonly Stroke[], edge: Stroke, width: number, pen: number): number[] => {

@@ -35,3 +35,20 @@ export const pressInHead = async (page: Page, button: string): Promise<void> => 
   if (await page.locator(button).isHidden()) await page.click('#more');
   await page.click(button);
 };
+
+/** The hand of one who fills in the page's fields, and unfolds its groups of keys. */
+export const fieldsOf = (page: Page) => {
+  const field = (name: string): Locator => page.getByLabel(name, { exact: true });
+  return {
+    field,
+    typeIn: async (name: string, text: string): Promise<void> => {
+      await field(name).fill(text);
+      await page.keyboard.press('Enter');
+    },
+    unfold: async (title: string): Promise<void> => {
+      const group = page.locator('.keys', { has: page.locator('summary', { hasText: title }) });
+      if ((await group.getAttribute('open')) === null) await group.locator('summary').click();
+      await group.locator('.keys-body').waitFor();
+    },
+  };
+};
